@@ -1,0 +1,154 @@
+package io.github.heatswell.plant;
+
+import io.github.heatswell.units.DurationUnit;
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.RatioUnit;
+import io.github.heatswell.units.VolumeUnit;
+import java.util.OptionalDouble;
+
+/**
+ * A diaphragm expansion vessel on the cold branch: a fixed mass of gas behind a diaphragm that takes up water once the
+ * system's pressure exceeds the precharge, until the diaphragm can stretch no further.
+ */
+public final class ExpansionVessel {
+
+    private static final Limits VOLUME = Limits.between("volume", 0.1e-3, 5.0);
+    private static final Limits PRECHARGE = Limits.above("precharge", 0, 16e5);
+    private static final Limits ACCEPTANCE = Limits.between("acceptance", 0.05, 1.0);
+    private static final Limits GAS_TIME_CONSTANT = Limits.between("gas-time-constant", 1, 3_600);
+
+    private final double volume;
+    private final Pressure precharge;
+    private final double acceptance;
+    private final Double gasTimeConstant;
+
+    private ExpansionVessel(Builder from) {
+        volume = from.volume;
+        precharge = from.precharge;
+        acceptance = from.acceptance;
+        gasTimeConstant = from.gasTimeConstant;
+    }
+
+    /**
+     * Starts a description; volume, precharge and acceptance must be set.
+     *
+     * @return an empty builder
+     */
+    public static Builder builder() {
+        return new Builder();
+    }
+
+    /**
+     * The whole inner volume, gas and water together.
+     *
+     * @return the volume (m3)
+     */
+    public double volume() {
+        return volume;
+    }
+
+    /**
+     * The gas pressure measured with the water side empty, at room temperature.
+     *
+     * @return the precharge
+     */
+    public Pressure precharge() {
+        return precharge;
+    }
+
+    /**
+     * The largest share of the volume that the diaphragm can give to water.
+     *
+     * @return the acceptance limit (-)
+     */
+    public double acceptance() {
+        return acceptance;
+    }
+
+    /**
+     * How slowly the gas returns to room temperature after it was compressed.
+     *
+     * @return the time constant (s), or empty if the gas is taken to stay at room temperature
+     */
+    public OptionalDouble gasTimeConstant() {
+        return gasTimeConstant == null ? OptionalDouble.empty() : OptionalDouble.of(gasTimeConstant);
+    }
+
+    /** Builds an {@link ExpansionVessel}. */
+    public static final class Builder {
+        private Double volume;
+        private Pressure precharge;
+        private Double acceptance;
+        private Double gasTimeConstant;
+
+        private Builder() {}
+
+        /**
+         * Sets the whole inner volume.
+         *
+         * @param value the volume, 0.1 L to 5 m3
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the volume is outside its range
+         */
+        public Builder volume(double value, VolumeUnit unit) {
+            volume = VOLUME.check(value, unit);
+            return this;
+        }
+
+        /**
+         * Sets the precharge, measured with the water side empty.
+         *
+         * @param value the pressure, above 0 to 16 bar
+         * @return this builder
+         * @throws IllegalArgumentException if the pressure is outside its range
+         */
+        public Builder precharge(Pressure value) {
+            PRECHARGE.check(PressureUnit.BAR.fromSi(value.value()), PressureUnit.BAR);
+            precharge = value;
+            return this;
+        }
+
+        /**
+         * Sets the share of the volume that water may fill.
+         *
+         * @param value the acceptance limit, 5 % to 100 %
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the limit is outside its range
+         */
+        public Builder acceptance(double value, RatioUnit unit) {
+            acceptance = ACCEPTANCE.check(value, unit);
+            return this;
+        }
+
+        /**
+         * Sets how slowly the gas returns to room temperature; without it the gas is isothermal.
+         *
+         * @param value the time constant, 1 s to 1 h
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the time constant is outside its range
+         */
+        public Builder gasTimeConstant(double value, DurationUnit unit) {
+            gasTimeConstant = GAS_TIME_CONSTANT.check(value, unit);
+            return this;
+        }
+
+        /**
+         * Ends the description.
+         *
+         * @return the vessel
+         * @throws InvalidDescriptionException if something is missing
+         */
+        public ExpansionVessel build() {
+            new Requirements()
+                    .present("volume", volume)
+                    .present("precharge", precharge)
+                    .present("acceptance", acceptance)
+                    .orThrow();
+            return new ExpansionVessel(this);
+        }
+    }
+}

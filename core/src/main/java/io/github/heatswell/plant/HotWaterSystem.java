@@ -1,0 +1,304 @@
+package io.github.heatswell.plant;
+
+import io.github.heatswell.units.Pressure;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * The whole installation as its owner would describe it: one storage tank, what heats it, its cold feed, the piping that
+ * shares its pressure, its relief valves, at most one expansion vessel, and where a run starts. Immutable; may be
+ * simulated by any number of threads at once.
+ */
+public final class HotWaterSystem {
+
+    private final Site site;
+    private final Supply supply;
+    private final Tank tank;
+    private final Heater heater;
+    private final List<PipeRun> piping;
+    private final List<ReliefValve> reliefValves;
+    private final ExpansionVessel vessel;
+    private final Start start;
+
+    private HotWaterSystem(Builder from) {
+        site = from.site;
+        supply = from.supply;
+        tank = from.tank;
+        heater = from.heater;
+        piping = List.copyOf(from.piping);
+        reliefValves = List.copyOf(from.reliefValves);
+        vessel = from.vessel;
+        start = from.start;
+    }
+
+    /**
+     * Starts a description; site, supply, tank and heater must be set.
+     *
+     * @return a builder with no piping, no relief valve, no vessel, and the cold fill as its start
+     */
+    public static Builder builder() {
+        return new Builder();
+    }
+
+    /**
+     * Starts a description from this one, to change a part of it.
+     *
+     * @return a builder that holds everything this system holds
+     */
+    public Builder toBuilder() {
+        Builder builder = new Builder().site(site).supply(supply).tank(tank).heater(heater).start(start);
+        builder.piping.addAll(piping);
+        builder.reliefValves.addAll(reliefValves);
+        builder.vessel = vessel;
+        return builder;
+    }
+
+    /**
+     * Where the heater stands.
+     *
+     * @return the site
+     */
+    public Site site() {
+        return site;
+    }
+
+    /**
+     * The cold feed.
+     *
+     * @return the supply
+     */
+    public Supply supply() {
+        return supply;
+    }
+
+    /**
+     * The storage tank.
+     *
+     * @return the tank
+     */
+    public Tank tank() {
+        return tank;
+    }
+
+    /**
+     * What heats the tank.
+     *
+     * @return the heater
+     */
+    public Heater heater() {
+        return heater;
+    }
+
+    /**
+     * The piping that shares the tank's pressure.
+     *
+     * @return the runs of pipe, possibly none
+     */
+    public List<PipeRun> piping() {
+        return piping;
+    }
+
+    /**
+     * The relief valves.
+     *
+     * @return the valves, possibly none, in the order they were added
+     */
+    public List<ReliefValve> reliefValves() {
+        return reliefValves;
+    }
+
+    /**
+     * The expansion vessel.
+     *
+     * @return the vessel, or empty if there is none
+     */
+    public Optional<ExpansionVessel> vessel() {
+        return Optional.ofNullable(vessel);
+    }
+
+    /**
+     * Where a run starts.
+     *
+     * @return the start
+     */
+    public Start start() {
+        return start;
+    }
+
+    /** Builds a {@link HotWaterSystem}. */
+    public static final class Builder {
+        private Site site;
+        private Supply supply;
+        private Tank tank;
+        private Heater heater;
+        private final List<PipeRun> piping = new ArrayList<>();
+        private final List<ReliefValve> reliefValves = new ArrayList<>();
+        private ExpansionVessel vessel;
+        private Start start = Start.coldFill();
+
+        private Builder() {}
+
+        /**
+         * Sets where the heater stands.
+         *
+         * @param value the site
+         * @return this builder
+         */
+        public Builder site(Site value) {
+            site = Objects.requireNonNull(value, "site");
+            return this;
+        }
+
+        /**
+         * Sets the cold feed.
+         *
+         * @param value the supply
+         * @return this builder
+         */
+        public Builder supply(Supply value) {
+            supply = Objects.requireNonNull(value, "supply");
+            return this;
+        }
+
+        /**
+         * Sets the storage tank.
+         *
+         * @param value the tank
+         * @return this builder
+         */
+        public Builder tank(Tank value) {
+            tank = Objects.requireNonNull(value, "tank");
+            return this;
+        }
+
+        /**
+         * Sets what heats the tank.
+         *
+         * @param value the heater
+         * @return this builder
+         */
+        public Builder heater(Heater value) {
+            heater = Objects.requireNonNull(value, "heater");
+            return this;
+        }
+
+        /**
+         * Adds a run of pipe.
+         *
+         * @param value the run of pipe
+         * @return this builder
+         */
+        public Builder addPipe(PipeRun value) {
+            piping.add(Objects.requireNonNull(value, "piping"));
+            return this;
+        }
+
+        /**
+         * Adds a relief valve.
+         *
+         * @param value the valve
+         * @return this builder
+         */
+        public Builder addReliefValve(ReliefValve value) {
+            reliefValves.add(Objects.requireNonNull(value, "relief"));
+            return this;
+        }
+
+        /**
+         * Sets the expansion vessel.
+         *
+         * @param value the vessel
+         * @return this builder
+         */
+        public Builder vessel(ExpansionVessel value) {
+            vessel = Objects.requireNonNull(value, "vessel");
+            return this;
+        }
+
+        /**
+         * Takes the expansion vessel away.
+         *
+         * @return this builder
+         */
+        public Builder withoutVessel() {
+            vessel = null;
+            return this;
+        }
+
+        /**
+         * Sets where a run starts.
+         *
+         * @param value the start
+         * @return this builder
+         */
+        public Builder start(Start value) {
+            start = Objects.requireNonNull(value, "start");
+            return this;
+        }
+
+        /**
+         * Ends the description.
+         *
+         * @return the system
+         * @throws InvalidDescriptionException listing everything that is missing or contradictory
+         */
+        public HotWaterSystem build() {
+            Requirements requirements = new Requirements()
+                    .present("site", site)
+                    .present("supply", supply)
+                    .present("tank", tank)
+                    .present("heater", heater);
+            if (requirements.met()) {
+                checkPressures(requirements, site.atmosphere());
+            }
+            requirements.orThrow();
+            return new HotWaterSystem(this);
+        }
+
+        private void checkPressures(Requirements requirements, double atmosphere) {
+            double test = tank.testPressureAbsolute(atmosphere);
+            Pressure feed = supply.pressure();
+            checkPressure(requirements, "supply.pressure", feed, atmosphere, test);
+            start.pressure().ifPresent(p -> {
+                checkPressure(requirements, "start.pressure", p, atmosphere, test);
+                checkStart(requirements, p, atmosphere);
+            });
+            if (vessel != null) {
+                Pressure precharge = vessel.precharge();
+                requirements.rule(
+                        precharge.gauge(atmosphere) > 0
+                                && precharge.gauge(atmosphere) <= tank.workingPressure().gauge(atmosphere),
+                        "vessel.precharge",
+                        precharge + " must lie above the surrounding air and not above the tank's working pressure of "
+                                + tank.workingPressure());
+            }
+            for (int i = 0; i < reliefValves.size(); i++) {
+                reliefValves.get(i).check(requirements, "relief[" + i + "]", atmosphere);
+            }
+        }
+
+        private void checkPressure(
+                Requirements requirements, String field, Pressure value, double atmosphere, double test) {
+            requirements.rule(
+                    value.gauge(atmosphere) > 0 && value.absolute(atmosphere) < test,
+                    field,
+                    value + " must lie above the surrounding air and below the tank's test pressure, twice its working"
+                            + " pressure of " + tank.workingPressure());
+        }
+
+        private void checkStart(Requirements requirements, Pressure begin, double atmosphere) {
+            double excess = begin.absolute(atmosphere) - supply.pressure().absolute(atmosphere);
+            requirements.rule(
+                    excess >= 0,
+                    "start.pressure",
+                    begin + " is below the supply pressure of " + supply.pressure() + ", which would fill the system at once");
+            requirements.rule(
+                    excess <= 0 || supply.arrangement() != Supply.Arrangement.DIRECT,
+                    "start.pressure",
+                    begin + " is above the supply pressure of " + supply.pressure()
+                            + ", which an open connection to the street cannot hold");
+        }
+    }
+}

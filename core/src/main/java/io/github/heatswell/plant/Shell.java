@@ -1,0 +1,74 @@
+package io.github.heatswell.plant;
+
+import io.github.heatswell.units.LengthUnit;
+import java.util.Objects;
+
+/**
+ * How a tank's own volume answers to pressure and to heat:
+ * {@code V(T,p) = V_n [1 + 3 alpha (T - T_ref) + C (p - p_ref)]}, {@code V_n} being the volume at the cold fill.
+ */
+public final class Shell {
+
+    private static final Limits DIAMETER = Limits.between("diameter", 0.05, 3.0);
+    private static final Limits WALL = Limits.between("wall", 0.2e-3, 50e-3);
+    private static final Shell RIGID = new Shell(0, 0);
+
+    private final double compliance;
+    private final double thermalGrowth;
+
+    private Shell(double compliance, double thermalGrowth) {
+        this.compliance = compliance;
+        this.thermalGrowth = thermalGrowth;
+    }
+
+    /**
+     * A shell that never changes its volume: the textbook limit, in which pressure rises by {@code beta/kappa} for each
+     * kelvin.
+     *
+     * @return the rigid shell
+     */
+    public static Shell rigid() {
+        return RIGID;
+    }
+
+    /**
+     * A closed thin-walled cylinder, whose compliance is {@code (D/(E e)) (5/4 - nu)}: hoop stretch counted twice and
+     * axial stretch once (the form {@code (2.5 - 2 nu) d/(2 E w)} of API 521 is the same).
+     *
+     * @param material what it is made of
+     * @param diameter the diameter of the cylinder, 50 mm to 3 m
+     * @param wall the thickness of its wall, 0.2 mm to 50 mm and at most a tenth of the diameter
+     * @param unit the unit of both
+     * @return the shell
+     * @throws IllegalArgumentException if a dimension is outside its range
+     */
+    public static Shell cylinder(Material material, double diameter, double wall, LengthUnit unit) {
+        Objects.requireNonNull(material, "material");
+        double d = DIAMETER.check(diameter, unit);
+        double e = WALL.check(wall, unit);
+        if (e > d / 10) {
+            throw new IllegalArgumentException("wall: " + Limits.quantity(wall, unit)
+                    + " is more than a tenth of the diameter; the thin-wall formula does not hold there");
+        }
+        double compliance = d / (material.youngsModulus() * e) * (1.25 - material.poissonRatio());
+        return new Shell(compliance, 3 * material.linearExpansion());
+    }
+
+    /**
+     * Relative growth of the volume with pressure.
+     *
+     * @return the compliance C (1/Pa), 0 for a rigid shell
+     */
+    public double compliance() {
+        return compliance;
+    }
+
+    /**
+     * Relative growth of the volume with temperature.
+     *
+     * @return three times the linear expansion (1/K), 0 for a rigid shell
+     */
+    public double thermalGrowth() {
+        return thermalGrowth;
+    }
+}

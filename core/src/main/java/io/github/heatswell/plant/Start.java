@@ -1,0 +1,104 @@
+package io.github.heatswell.plant;
+
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.TemperatureUnit;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * Where a run starts. Nothing set means the cold fill: the tank full of supply water at supply pressure.
+ */
+public final class Start {
+
+    private static final Limits WATER = Limits.between("water", 273.16, 372.15);
+    private static final Limits PRESSURE = Limits.above("pressure", 0, 25e5);
+    private static final Start COLD_FILL = new Start(new Builder());
+
+    private final Double waterTemperature;
+    private final Pressure pressure;
+
+    private Start(Builder from) {
+        waterTemperature = from.waterTemperature;
+        pressure = from.pressure;
+    }
+
+    /**
+     * The start with everything as the supply left it.
+     *
+     * @return the cold fill
+     */
+    public static Start coldFill() {
+        return COLD_FILL;
+    }
+
+    /**
+     * Starts a description in which everything is optional.
+     *
+     * @return an empty builder
+     */
+    public static Builder builder() {
+        return new Builder();
+    }
+
+    /**
+     * The temperature of the water in the tank at the start.
+     *
+     * @return the temperature (K), or empty for that of the supply
+     */
+    public OptionalDouble waterTemperature() {
+        return waterTemperature == null ? OptionalDouble.empty() : OptionalDouble.of(waterTemperature);
+    }
+
+    /**
+     * The pressure at the start.
+     *
+     * @return the pressure, or empty for that of the supply
+     */
+    public Optional<Pressure> pressure() {
+        return Optional.ofNullable(pressure);
+    }
+
+    /** Builds a {@link Start}. */
+    public static final class Builder {
+        private Double waterTemperature;
+        private Pressure pressure;
+
+        private Builder() {}
+
+        /**
+         * Sets the temperature of the water in the tank.
+         *
+         * @param value the temperature, 0.01 degC to 99 degC
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the temperature is outside its range
+         */
+        public Builder water(double value, TemperatureUnit unit) {
+            waterTemperature = WATER.check(value, unit);
+            return this;
+        }
+
+        /**
+         * Sets the pressure.
+         *
+         * @param value the pressure, above 0 to 25 bar
+         * @return this builder
+         * @throws IllegalArgumentException if the pressure is outside its range
+         */
+        public Builder pressure(Pressure value) {
+            PRESSURE.check(PressureUnit.BAR.fromSi(value.value()), PressureUnit.BAR);
+            pressure = value;
+            return this;
+        }
+
+        /**
+         * Ends the description.
+         *
+         * @return the start
+         */
+        public Start build() {
+            return new Start(this);
+        }
+    }
+}

@@ -1,0 +1,165 @@
+package io.github.heatswell.plant;
+
+import io.github.heatswell.units.ConductanceUnit;
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.VolumeUnit;
+import java.util.Objects;
+
+/**
+ * A storage tank, always full of water.
+ */
+public final class Tank {
+
+    /** Test pressure over working pressure: 300 psi for 150 psi (ANSI Z21.10.1 and UL 174, from memory). */
+    private static final double TEST_PRESSURE_RATIO = 2.0;
+
+    private static final Limits VOLUME = Limits.between("volume", 1e-3, 20.0);
+    private static final Limits STANDING_LOSS = Limits.between("standing-loss", 0, 100);
+    private static final Limits WORKING_PRESSURE = Limits.between("working-pressure", 0.5e5, 12.5e5);
+
+    private final double volume;
+    private final Shell shell;
+    private final double standingLoss;
+    private final Pressure workingPressure;
+
+    private Tank(Builder from) {
+        volume = from.volume;
+        shell = from.shell;
+        standingLoss = from.standingLoss;
+        workingPressure = from.workingPressure;
+    }
+
+    /**
+     * Starts a description; volume, shell, standing loss and working pressure must be set.
+     *
+     * @return an empty builder
+     */
+    public static Builder builder() {
+        return new Builder();
+    }
+
+    /**
+     * The volume of the tank at the cold fill.
+     *
+     * @return the volume (m3)
+     */
+    public double volume() {
+        return volume;
+    }
+
+    /**
+     * How the volume answers to pressure and heat.
+     *
+     * @return the shell
+     */
+    public Shell shell() {
+        return shell;
+    }
+
+    /**
+     * Heat lost to the room for each kelvin the water is above it.
+     *
+     * @return the standing loss (W/K)
+     */
+    public double standingLoss() {
+        return standingLoss;
+    }
+
+    /**
+     * The highest pressure the maker allows in use.
+     *
+     * @return the working pressure
+     */
+    public Pressure workingPressure() {
+        return workingPressure;
+    }
+
+    /**
+     * The pressure every such tank is tested at before it is sold, twice the working pressure (gauge). Beyond it
+     * nothing is known of the tank, so the model ends there.
+     *
+     * @param atmosphere the absolute pressure (Pa) of the surrounding air
+     * @return the test pressure (Pa, absolute)
+     */
+    public double testPressureAbsolute(double atmosphere) {
+        return TEST_PRESSURE_RATIO * workingPressure.gauge(atmosphere) + atmosphere;
+    }
+
+    /** Builds a {@link Tank}. */
+    public static final class Builder {
+        private Double volume;
+        private Shell shell;
+        private Double standingLoss;
+        private Pressure workingPressure;
+
+        private Builder() {}
+
+        /**
+         * Sets the volume.
+         *
+         * @param value the volume, 1 L to 20 m3
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the volume is outside its range
+         */
+        public Builder volume(double value, VolumeUnit unit) {
+            volume = VOLUME.check(value, unit);
+            return this;
+        }
+
+        /**
+         * Sets how the volume answers to pressure and heat.
+         *
+         * @param value the shell
+         * @return this builder
+         */
+        public Builder shell(Shell value) {
+            shell = Objects.requireNonNull(value, "shell");
+            return this;
+        }
+
+        /**
+         * Sets the standing loss.
+         *
+         * @param value the loss, 0 to 100 W/K
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the loss is outside its range
+         */
+        public Builder standingLoss(double value, ConductanceUnit unit) {
+            standingLoss = STANDING_LOSS.check(value, unit);
+            return this;
+        }
+
+        /**
+         * Sets the working pressure.
+         *
+         * @param value the pressure, 0.5 bar to 12.5 bar, so that the test pressure stays inside the range of the water
+         *     properties
+         * @return this builder
+         * @throws IllegalArgumentException if the pressure is outside its range
+         */
+        public Builder workingPressure(Pressure value) {
+            WORKING_PRESSURE.check(PressureUnit.BAR.fromSi(value.value()), PressureUnit.BAR);
+            workingPressure = value;
+            return this;
+        }
+
+        /**
+         * Ends the description.
+         *
+         * @return the tank
+         * @throws InvalidDescriptionException if something is missing
+         */
+        public Tank build() {
+            new Requirements()
+                    .present("volume", volume)
+                    .present("shell", shell)
+                    .present("standing-loss", standingLoss)
+                    .present("working-pressure", workingPressure)
+                    .orThrow();
+            return new Tank(this);
+        }
+    }
+}

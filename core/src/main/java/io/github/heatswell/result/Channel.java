@@ -1,0 +1,58 @@
+package io.github.heatswell.result;
+
+/**
+ * A quantity followed over time. Values are in the SI unit named here; pressure is absolute.
+ */
+public enum Channel {
+    /** Mean temperature of the water in the tank, weighted by mass (K). */
+    WATER_MEAN("T", "K", "mean water temperature"),
+    /** Pressure of the system (Pa, absolute). */
+    PRESSURE_ABSOLUTE("p", "Pa", "pressure, absolute"),
+    /** Water held by the expansion vessel (m3); 0 without a vessel. */
+    VESSEL_WATER("V_w", "m3", "water in the vessel"),
+    /** Flow through all relief valves together (m3/s), as cold water. */
+    RELIEF_FLOW("q_r", "m3/s", "relief flow"),
+    /** Volume given off by all relief valves since the start (m3), as cold water. */
+    RELIEVED_TOTAL("V_r", "m3", "relieved since the start"),
+    /** Volume let in from the supply since the start (m3), as cold water, without what went back. */
+    INFLOW_TOTAL("V_in", "m3", "let in since the start"),
+    /** What the burner or element takes in (W). */
+    HEATER_POWER("P", "W", "heater input");
+
+    private final String symbol;
+    private final String unit;
+    private final String description;
+
+    Channel(String symbol, String unit, String description) {
+        this.symbol = symbol;
+        this.unit = unit;
+        this.description = description;
+    }
+
+    /**
+     * The letter that stands for the quantity in formulas.
+     *
+     * @return the symbol
+     */
+    public String symbol() {
+        return symbol;
+    }
+
+    /**
+     * The SI unit of the values.
+     *
+     * @return the unit, such as {@code Pa}
+     */
+    public String unit() {
+        return unit;
+    }
+
+    /**
+     * The quantity in words.
+     *
+     * @return a short description in lower case
+     */
+    public String description() {
+        return description;
+    }
+}

@@ -1,0 +1,64 @@
+package io.github.heatswell.result;
+
+/**
+ * What can happen at a located moment of a run.
+ */
+public enum EventKind {
+    /** The thermostat switched the burner or element on. */
+    HEATER_ON("heater on"),
+    /** The thermostat switched the burner or element off. */
+    HEATER_OFF("heater off"),
+    /** A relief valve left its seat. */
+    RELIEF_OPENED("relief valve opened"),
+    /** A relief valve closed again. */
+    RELIEF_RESEATED("relief valve reseated"),
+    /** The system's pressure passed the vessel's gas pressure and the diaphragm left its seat. */
+    VESSEL_LIFTED("vessel diaphragm lifted"),
+    /** The vessel gave back its last water and the diaphragm lies on its seat. */
+    VESSEL_SEATED("vessel diaphragm seated"),
+    /** The vessel reached its acceptance limit and takes no more water. */
+    VESSEL_BOTTOMED_OUT("vessel bottomed out"),
+    /** The vessel came back from its acceptance limit. */
+    VESSEL_FREED("vessel freed"),
+    /** The supply began to feed the system. */
+    SUPPLY_OPENED("supply feeds"),
+    /** The check valve closed: the system is cut off from the supply. */
+    SUPPLY_CLOSED("check valve closed"),
+    /** The tank's working pressure was exceeded. */
+    WORKING_PRESSURE_EXCEEDED("working pressure exceeded"),
+    /** Hazard: the tank's test pressure was reached. The run ends. */
+    TEST_PRESSURE_REACHED("test pressure reached"),
+    /** Hazard: the hottest water reached its boiling point at this pressure. The run ends. */
+    VAPOUR_FORMS("vapour forms"),
+    /** Hazard: the pressure fell to that of the surrounding air. The run ends. */
+    ATMOSPHERE_REACHED("pressure down to atmosphere"),
+    /** Hazard: the water left the temperature range of the water properties. The run ends. */
+    WATER_OUT_OF_RANGE("water temperature out of range");
+
+    private final String description;
+
+    EventKind(String description) {
+        this.description = description;
+    }
+
+    /**
+     * The event in words.
+     *
+     * @return a short description in lower case
+     */
+    public String description() {
+        return description;
+    }
+
+    /**
+     * Whether the model ends at this event, because what follows is a hazard it does not describe.
+     *
+     * @return true for a hazard that ends the run
+     */
+    public boolean endsRun() {
+        return switch (this) {
+            case TEST_PRESSURE_REACHED, VAPOUR_FORMS, ATMOSPHERE_REACHED, WATER_OUT_OF_RANGE -> true;
+            default -> false;
+        };
+    }
+}

@@ -1,0 +1,23 @@
+package io.github.heatswell.result;
+
+import java.util.Objects;
+
+/**
+ * The largest and smallest values of a run, taken from the continuous solution between the samples.
+ *
+ * @param highestPressure the highest pressure (Pa, absolute)
+ * @param lowestPressure the lowest pressure (Pa, absolute)
+ * @param highestTemperature the highest mean water temperature (K)
+ * @param mostVesselWater the most water the vessel held (m3); 0 without a vessel
+ */
+public record Extremes(
+        Extreme highestPressure, Extreme lowestPressure, Extreme highestTemperature, Extreme mostVesselWater) {
+
+    /** Checks that everything is there. */
+    public Extremes {
+        Objects.requireNonNull(highestPressure, "highestPressure");
+        Objects.requireNonNull(lowestPressure, "lowestPressure");
+        Objects.requireNonNull(highestTemperature, "highestTemperature");
+        Objects.requireNonNull(mostVesselWater, "mostVesselWater");
+    }
+}

@@ -1,0 +1,26 @@
+package io.github.heatswell.result;
+
+import java.util.Locale;
+
+/**
+ * What fixes the pressure at a moment. One rule holds at a time; located events lead from one to the next.
+ */
+public enum Regime {
+    /** Nothing enters or leaves: the water's growth and the give of tank, pipes and vessel fix the pressure. */
+    SEALED,
+    /** The supply holds the pressure and lets in what is missing. */
+    FED,
+    /** An open relief valve: its flow and the water's growth settle against each other. */
+    RELIEVING,
+    /** No check valve: the street holds the pressure and takes back what the water gains. */
+    UNSEALED;
+
+    /**
+     * The regime as files write it.
+     *
+     * @return the name in lower case
+     */
+    public String label() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+}

@@ -1,0 +1,37 @@
+package io.github.heatswell.result;
+
+import java.util.List;
+
+/**
+ * Everything that crossed the system's boundary in a run. Volumes are those of cold water (supply temperature, air
+ * pressure).
+ *
+ * @param relief what each relief valve gave off, in the order of the description
+ * @param letIn the volume that came in from the supply (m3)
+ * @param returned the volume that went back to the street (m3)
+ * @param heaterInput what the burner or element took in (J)
+ * @param heatToWater the part of it that reached the water (J)
+ * @param heatLost the standing loss to the room (J)
+ */
+public record Totals(
+        List<ReliefTotal> relief,
+        double letIn,
+        double returned,
+        double heaterInput,
+        double heatToWater,
+        double heatLost) {
+
+    /** Copies the list. */
+    public Totals {
+        relief = List.copyOf(relief);
+    }
+
+    /**
+     * The volume all relief valves gave off together.
+     *
+     * @return the volume (m3), as cold water
+     */
+    public double relieved() {
+        return relief.stream().mapToDouble(ReliefTotal::volume).sum();
+    }
+}

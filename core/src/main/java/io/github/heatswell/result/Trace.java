@@ -1,0 +1,99 @@
+package io.github.heatswell.result;
+
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The course of a run on a grid of instants, one column for each channel. At an instant at which something happens, the
+ * sample shows the state right after it.
+ */
+public final class Trace {
+
+    private final TimeGrid grid;
+    private final Map<Channel, double[]> columns;
+    private final Regime[] regimes;
+
+    /**
+     * Creates a trace; the columns are copied.
+     *
+     * @param grid the instants
+     * @param columns the values of every channel, in SI units, one for each instant
+     * @param regimes the regime at every instant
+     * @throws IllegalArgumentException if a channel is missing or a column has the wrong length
+     */
+    public Trace(TimeGrid grid, Map<Channel, double[]> columns, List<Regime> regimes) {
+        this.grid = grid;
+        this.columns = new EnumMap<>(Channel.class);
+        this.regimes = regimes.toArray(Regime[]::new);
+        int count = grid.count();
+        for (Channel channel : Channel.values()) {
+            double[] column = columns.get(channel);
+            if (column == null || column.length != count || this.regimes.length != count) {
+                throw new IllegalArgumentException("a trace of " + count + " samples needs as many values of " + channel);
+            }
+            this.columns.put(channel, column.clone());
+        }
+    }
+
+    /**
+     * The instants.
+     *
+     * @return the grid
+     */
+    public TimeGrid grid() {
+        return grid;
+    }
+
+    /**
+     * The number of samples.
+     *
+     * @return the number, at least 1
+     */
+    public int count() {
+        return regimes.length;
+    }
+
+    /**
+     * One value.
+     *
+     * @param channel the quantity
+     * @param index the number of the sample
+     * @return the value, in the SI unit of the channel
+     * @throws IndexOutOfBoundsException if there is no such sample
+     */
+    public double value(Channel channel, int index) {
+        return columns.get(channel)[index];
+    }
+
+    /**
+     * All values of a channel.
+     *
+     * @param channel the quantity
+     * @return a copy, in the SI unit of the channel
+     */
+    public double[] values(Channel channel) {
+        return columns.get(channel).clone();
+    }
+
+    /**
+     * What fixes the pressure at a sample.
+     *
+     * @param index the number of the sample
+     * @return the regime
+     * @throws IndexOutOfBoundsException if there is no such sample
+     */
+    public Regime regime(int index) {
+        return regimes[index];
+    }
+
+    /**
+     * What fixes the pressure, sample by sample.
+     *
+     * @return a copy
+     */
+    public List<Regime> regimes() {
+        return List.copyOf(Arrays.asList(regimes));
+    }
+}

@@ -1,0 +1,73 @@
+package io.github.heatswell.simulation;
+
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.result.RunResult;
+import java.time.Duration;
+import java.util.Objects;
+
+/**
+ * A run that is ready to start: what to simulate, for how long and how finely sampled. Immutable; {@link #run()} may be
+ * called any number of times, from any number of threads, and gives the same result each time.
+ */
+public final class Simulation {
+
+    private static final Duration SHORTEST_SAMPLE = Duration.ofSeconds(1);
+    private static final Duration LONGEST_RUN = Duration.ofDays(36_525);
+    private static final long MOST_SAMPLES = 20_000_000;
+
+    private final HotWaterSystem system;
+    private final Duration duration;
+    private final Duration sample;
+
+    private Simulation(HotWaterSystem system, Duration duration, Duration sample) {
+        this.system = system;
+        this.duration = duration;
+        this.sample = sample;
+    }
+
+    /**
+     * Prepares a run sampled once a minute.
+     *
+     * @param system what to simulate
+     * @param duration for how long, above 0 to 100 years
+     * @return the run
+     * @throws IllegalArgumentException if the duration is outside its range
+     */
+    public static Simulation of(HotWaterSystem system, Duration duration) {
+        Objects.requireNonNull(system, "system");
+        if (duration.isZero() || duration.isNegative() || duration.compareTo(LONGEST_RUN) > 0) {
+            throw new IllegalArgumentException(
+                    "duration: " + duration + " is outside the allowed range, above 0 s to 100 years");
+        }
+        return new Simulation(system, duration, Duration.ofMinutes(1));
+    }
+
+    /**
+     * The same run, sampled differently. Results other than the trace do not depend on it.
+     *
+     * @param interval the distance of the samples, 1 s to the length of the run
+     * @return the run with that interval
+     * @throws IllegalArgumentException if the interval is outside its range or gives more than 20 million samples
+     */
+    public Simulation sampledEvery(Duration interval) {
+        if (interval.compareTo(SHORTEST_SAMPLE) < 0 || interval.compareTo(duration) > 0) {
+            throw new IllegalArgumentException("sample: " + interval
+                    + " is outside the allowed range, 1 s to the duration of the run, " + duration);
+        }
+        if (duration.dividedBy(interval) > MOST_SAMPLES) {
+            throw new IllegalArgumentException(
+                    "sample: " + interval + " gives more than " + MOST_SAMPLES + " samples; take a longer interval");
+        }
+        return new Simulation(system, duration, interval);
+    }
+
+    /**
+     * Simulates.
+     *
+     * @return what the run found; a run that met a hazard ends there and keeps what it has
+     * @throws SimulationException if the equations could not be integrated
+     */
+    public RunResult run() {
+        return null;
+    }
+}

@@ -1,0 +1,86 @@
+package io.github.heatswell.units;
+
+import java.util.Locale;
+import java.util.Objects;
+
+/**
+ * A pressure together with what it is measured against. A gauge reads the difference to the air around it; the physics
+ * needs the absolute value. The two are never mixed: a {@code Pressure} is made by {@link #gauge} or {@link #absolute}
+ * and read back by naming the reference again.
+ *
+ * @param value the pressure (Pa) against the reference
+ * @param reference what the value is measured against
+ */
+public record Pressure(double value, Reference reference) {
+
+    /** What a pressure is measured against. */
+    public enum Reference {
+        /** Against the local atmosphere, as pressure gauges and tyre gauges read. */
+        GAUGE,
+        /** Against vacuum. */
+        ABSOLUTE
+    }
+
+    /**
+     * Checks that the value is a finite number.
+     *
+     * @throws IllegalArgumentException if the value is NaN or infinite
+     */
+    public Pressure {
+        Objects.requireNonNull(reference, "reference");
+        if (!(Math.abs(value) < Double.POSITIVE_INFINITY)) {
+            throw new IllegalArgumentException("a pressure must be a finite number, not " + value);
+        }
+    }
+
+    /**
+     * A pressure as a gauge shows it.
+     *
+     * @param value the reading, in {@code unit}, above the local atmosphere
+     * @param unit the unit of the reading
+     * @return the gauge pressure
+     * @throws IllegalArgumentException if the value is NaN or infinite
+     */
+    public static Pressure gauge(double value, PressureUnit unit) {
+        return new Pressure(unit.toSi(value), Reference.GAUGE);
+    }
+
+    /**
+     * A pressure against vacuum.
+     *
+     * @param value the pressure, in {@code unit}, above vacuum
+     * @param unit the unit of the pressure
+     * @return the absolute pressure
+     * @throws IllegalArgumentException if the value is NaN or infinite
+     */
+    public static Pressure absolute(double value, PressureUnit unit) {
+        return new Pressure(unit.toSi(value), Reference.ABSOLUTE);
+    }
+
+    /**
+     * This pressure against vacuum.
+     *
+     * @param atmosphere the absolute pressure (Pa) of the surrounding air
+     * @return the absolute pressure (Pa)
+     */
+    public double absolute(double atmosphere) {
+        return reference == Reference.ABSOLUTE ? value : value + atmosphere;
+    }
+
+    /**
+     * This pressure as a gauge would show it.
+     *
+     * @param atmosphere the absolute pressure (Pa) of the surrounding air
+     * @return the gauge pressure (Pa)
+     */
+    public double gauge(double atmosphere) {
+        return reference == Reference.GAUGE ? value : value - atmosphere;
+    }
+
+    /** {@return the pressure in bar with its reference, for messages: {@code 4.2 bar} (gauge) or {@code 5.2 bar abs}} */
+    @Override
+    public String toString() {
+        String bar = String.format(Locale.ROOT, "%.4g bar", PressureUnit.BAR.fromSi(value));
+        return reference == Reference.GAUGE ? bar : bar + " abs";
+    }
+}

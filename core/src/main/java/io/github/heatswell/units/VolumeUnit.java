@@ -1,0 +1,35 @@
+package io.github.heatswell.units;
+
+import java.util.List;
+
+/**
+ * Units of volume.
+ */
+public enum VolumeUnit implements Unit {
+    /** The SI unit (m3). */
+    CUBIC_METRE(1.0, "m3", "m³", "cubic metre", "cubic metres", "cubic meter"),
+
+    /** Litre, exactly one cubic decimetre. */
+    LITRE(1e-3, "L", "l", "litre", "litres", "liter", "liters"),
+
+    /** US liquid gallon, exactly 231 cubic inches, 3.785411784 L. */
+    US_GALLON(231 * 0.0254 * 0.0254 * 0.0254, "gal", "gallon", "gallons", "US gal");
+
+    private final double factor;
+    private final List<String> spellings;
+
+    VolumeUnit(double factor, String... spellings) {
+        this.factor = factor;
+        this.spellings = List.of(spellings);
+    }
+
+    @Override
+    public double factor() {
+        return factor;
+    }
+
+    @Override
+    public List<String> spellings() {
+        return spellings;
+    }
+}
