@@ -1,0 +1,99 @@
+package io.github.heatswell.units;
+
+/**
+ * A consistent choice of units for showing results. Pressures are shown as gauge readings unless said otherwise.
+ */
+public enum UnitSystem {
+    /** Bar, degrees Celsius, litres, kilowatts. */
+    SI(
+            PressureUnit.BAR,
+            TemperatureUnit.CELSIUS,
+            TemperatureDifferenceUnit.KELVIN,
+            VolumeUnit.LITRE,
+            FlowUnit.LITRE_PER_MINUTE,
+            PowerUnit.KILOWATT),
+    /** Pounds per square inch, degrees Fahrenheit, US gallons, Btu an hour. */
+    US(
+            PressureUnit.PSI,
+            TemperatureUnit.FAHRENHEIT,
+            TemperatureDifferenceUnit.FAHRENHEIT_DEGREE,
+            VolumeUnit.US_GALLON,
+            FlowUnit.US_GALLON_PER_MINUTE,
+            PowerUnit.BTU_PER_HOUR);
+
+    private final PressureUnit pressure;
+    private final TemperatureUnit temperature;
+    private final TemperatureDifferenceUnit temperatureDifference;
+    private final VolumeUnit volume;
+    private final FlowUnit flow;
+    private final PowerUnit power;
+
+    UnitSystem(
+            PressureUnit pressure,
+            TemperatureUnit temperature,
+            TemperatureDifferenceUnit temperatureDifference,
+            VolumeUnit volume,
+            FlowUnit flow,
+            PowerUnit power) {
+        this.pressure = pressure;
+        this.temperature = temperature;
+        this.temperatureDifference = temperatureDifference;
+        this.volume = volume;
+        this.flow = flow;
+        this.power = power;
+    }
+
+    /**
+     * The unit for pressures.
+     *
+     * @return bar or psi
+     */
+    public PressureUnit pressure() {
+        return pressure;
+    }
+
+    /**
+     * The unit for temperatures.
+     *
+     * @return degrees Celsius or Fahrenheit
+     */
+    public TemperatureUnit temperature() {
+        return temperature;
+    }
+
+    /**
+     * The unit for temperature differences.
+     *
+     * @return kelvin or Fahrenheit degrees
+     */
+    public TemperatureDifferenceUnit temperatureDifference() {
+        return temperatureDifference;
+    }
+
+    /**
+     * The unit for volumes.
+     *
+     * @return litres or US gallons
+     */
+    public VolumeUnit volume() {
+        return volume;
+    }
+
+    /**
+     * The unit for volume flows.
+     *
+     * @return litres or US gallons a minute
+     */
+    public FlowUnit flow() {
+        return flow;
+    }
+
+    /**
+     * The unit for heating power.
+     *
+     * @return kilowatts or Btu an hour
+     */
+    public PowerUnit power() {
+        return power;
+    }
+}
