@@ -36,7 +36,7 @@ final class PressureScale {
                 shown = with;
             }
         }
-        Axis axis = ValueScale.around("gauge pressure (" + amounts.pressureUnit() + ")", shown, 0.06, 0.1);
+        Axis axis = ValueScale.around("gauge pressure (" + amounts.pressureUnit() + ")", shown, 0.06, 0.12);
         boolean belowAir = axis.from() < 0 && course.low() >= 0;
         return belowAir ? new Axis(axis.label(), 0, axis.to(), axis.tick()) : axis;
     }

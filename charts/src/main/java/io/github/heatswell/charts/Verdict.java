@@ -87,11 +87,15 @@ final class Verdict {
     }
 
     private String wetPart(List<NamedRun> wet) {
+        String first = quoted(wet.get(0)) + " gives off " + volume(wet.get(0));
         if (wet.size() == 1) {
-            return quoted(wet.get(0)) + " gives off " + volume(wet.get(0));
+            return first;
+        }
+        if (wet.size() == 2) {
+            return first + ", " + quoted(wet.get(1)) + " " + volume(wet.get(1));
         }
         NamedRun most = wet.stream().max(Comparator.comparingDouble(this::relieved)).orElseThrow();
-        return wet.size() + " others give off water, most of it " + quoted(most) + " with " + volume(most);
+        return "the " + wet.size() + " others give off up to " + volume(most) + ", with " + quoted(most);
     }
 
     private String highest() {

@@ -11,7 +11,7 @@ final class BandBars {
     private static final double ABOVE_FOOT = 4;
 
     /** A bar narrower than this would not be seen. */
-    private static final double NARROWEST = 0.8;
+    private static final double NARROWEST = 1.6;
 
     private BandBars() {}
 

@@ -9,7 +9,7 @@ import java.awt.Color;
  * @param at the height (logical pixels) at which the line meets the edge of the plot
  * @param side whether the line lies on the scale or beyond one of its ends
  * @param words the name
- * @param look the line's own stroke
+ * @param look how the lead to the name is drawn
  * @param color the line's own colour
  */
 record Callout(double at, Side side, TextBlock words, BasicStroke look, Color color) {

@@ -12,6 +12,7 @@ import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.NumberTickUnit;
 import org.jfree.chart.plot.CombinedDomainXYPlot;
+import org.jfree.chart.plot.SeriesRenderingOrder;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
@@ -25,8 +26,11 @@ import org.jfree.data.xy.DefaultXYDataset;
  */
 final class ChartAssembly {
 
-    private static final int UPPER_SHARE = 8;
-    private static final int LOWER_SHARE = 5;
+    /** How much of the height the upper panel gets. */
+    static final int UPPER_SHARE = 8;
+
+    /** How much of the height the lower panel gets. */
+    static final int LOWER_SHARE = 5;
 
     private ChartAssembly() {}
 
@@ -83,6 +87,8 @@ final class ChartAssembly {
             renderer.setSeriesPaint(i, Strokes.color(curve.role()));
             renderer.setSeriesStroke(i, Strokes.of(curve.role()));
         }
+        // The widest line lies lowest, so that the others show on top of it.
+        plot.setSeriesRenderingOrder(SeriesRenderingOrder.FORWARD);
         plot.setDataset(lines);
         plot.setRenderer(renderer);
     }
@@ -91,7 +97,7 @@ final class ChartAssembly {
         NumberAxis scale = new NumberAxis(label);
         scale.setAutoRange(false);
         scale.setRange(axis.from(), axis.to());
-        scale.setTickUnit(new NumberTickUnit(axis.tick(), format(axis.tick())), true, false);
+        scale.setTickUnit(new NumberTickUnit(axis.tick(), format(axis.tick())));
         scale.setLabelFont(Type.HEADING);
         scale.setLabelPaint(Ink.TEXT);
         scale.setLabelInsets(new RectangleInsets(6, 0, 2, 0));

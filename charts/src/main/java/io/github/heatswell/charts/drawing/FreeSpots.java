@@ -15,6 +15,9 @@ final class FreeSpots {
     };
     private static final double BREATH = 4;
 
+    /** How far words may reach over the edge of the room. */
+    private static final double TOLERANCE = 3;
+
     private static final double PER_WORDS = 1e6;
     private static final double PER_MARK = 4_000;
     private static final double PER_CURVE_COLUMN = 60;
@@ -65,7 +68,7 @@ final class FreeSpots {
 
     private double cost(Box box) {
         Box wide = box.grownBy(BREATH);
-        double cost = room.holds(box) ? 0 : OUTSIDE;
+        double cost = room.grownBy(TOLERANCE).holds(box) ? 0 : OUTSIDE;
         cost += PER_WORDS * taken.stream().filter(wide::meets).count();
         cost += PER_MARK * marks.stream().filter(wide::meets).count();
         for (Skyline curve : curves) {

@@ -1,5 +1,6 @@
 package io.github.heatswell.charts.drawing;
 
+import io.github.heatswell.charts.picture.Axis;
 import io.github.heatswell.charts.picture.Bands;
 import io.github.heatswell.charts.picture.Curve;
 import io.github.heatswell.charts.picture.Level;
@@ -7,18 +8,22 @@ import io.github.heatswell.charts.picture.Panel;
 import io.github.heatswell.charts.picture.Points;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 
 /** Gathers the names of a panel's lines, which stand at the right end of each line. */
 final class Gutter {
 
     /** How far the line runs on before its name. */
-    static final double LEAD = 24;
+    static final double LEAD = 28;
 
     /** The room above and below the plot that names may use. */
     private static final double OVERHANG = 12;
 
     private static final double BETWEEN = 3;
+
+    /** The most lines a name may take. */
+    private static final int MOST_LINES = 5;
 
     private final Panel panel;
     private final Frame frame;
@@ -32,17 +37,20 @@ final class Gutter {
 
     /** The names, with as many lines each as the room allows. */
     List<Callout> callouts() {
-        List<Callout> whole = new ArrayList<>();
-        panel.curves().forEach(curve -> addCurve(whole, curve));
-        panel.levels().forEach(level -> whole.add(of(level)));
-        addBands(whole);
-        for (int lines = 4; lines > 1; lines--) {
+        List<Callout> whole = whole();
+        for (int lines = MOST_LINES; lines > 1; lines--) {
             List<Callout> shortened = shortened(whole, lines);
             if (height(shortened) <= frame.area().height() + 2 * OVERHANG) {
                 return shortened;
             }
         }
         return shortened(whole, 1);
+    }
+
+    /** The height a panel needs beside which every name can stand whole, or as whole as names ever do. */
+    static double neededHeight(Panel panel, Axis time, double width) {
+        Frame any = new Frame(new Box(0, 0, 1000, 100), time, panel.axis());
+        return height(shortened(new Gutter(panel, any, width).whole(), MOST_LINES)) - 2 * OVERHANG;
     }
 
     /** Where the names stand: their upper edges, in the same order. */
@@ -60,6 +68,15 @@ final class Gutter {
     private double wantedCentre(Callout callout) {
         double at = Math.max(frame.area().y(), Math.min(callout.at(), frame.area().bottom()));
         return at + (callout.words().height() - Type.lineHeight(Type.LABEL)) / 2;
+    }
+
+    private List<Callout> whole() {
+        List<Callout> whole = new ArrayList<>();
+        panel.curves().forEach(curve -> addCurve(whole, curve));
+        panel.levels().forEach(level -> whole.add(of(level)));
+        addBands(whole);
+        whole.sort(Comparator.comparingDouble(Callout::at));
+        return whole;
     }
 
     private void addCurve(List<Callout> callouts, Curve curve) {
@@ -89,7 +106,7 @@ final class Gutter {
         String beyond = side == Callout.Side.WITHIN ? "" : ", off the scale";
         TextBlock words = TextBlock.of(
                 List.of(Words.strong(level.amount()), Words.plain(level.name() + beyond)), width - LEAD);
-        return new Callout(at, side, words, Strokes.of(level.kind()), Strokes.color(level.kind()));
+        return new Callout(at, side, words, Strokes.LEADER, Strokes.color(level.kind()));
     }
 
     private void addBands(List<Callout> callouts) {

@@ -23,18 +23,36 @@ record SheetLayout(double width, double height, Header header, Box panels) {
 
     private static final double BELOW_HEADER = 20;
     private static final double LEAST_PANELS = 380;
+    private static final double MOST_PANELS = 1600;
+
+    /** What the time axis takes, a little more than it does. */
+    private static final double BELOW_PANELS = 52;
 
     static SheetLayout of(Picture picture) {
         double width = picture.size().width();
         Header header = Header.of(picture.caption(), width - 2 * MARGIN);
         double top = MARGIN + header.height() + BELOW_HEADER;
-        double height = Math.max(picture.size().height(), Math.ceil(top + LEAST_PANELS + MARGIN / 2));
+        double needed = Math.min(MOST_PANELS, Math.max(LEAST_PANELS, heightForNames(picture)));
+        double height = Math.max(picture.size().height(), Math.ceil(top + needed + MARGIN / 2));
         Box panels = new Box(MARGIN, top, width - 2 * MARGIN, height - top - MARGIN / 2);
         return new SheetLayout(width, height, header, panels);
     }
 
     /** The room for the names at the right. */
     double gutterWidth() {
-        return Math.max(176, Math.min(0.2 * width, 300));
+        return gutterWidth(width);
+    }
+
+    private static double gutterWidth(double width) {
+        return Math.max(180, Math.min(0.205 * width, 300));
+    }
+
+    private static double heightForNames(Picture picture) {
+        double gutter = gutterWidth(picture.size().width());
+        double upper = Gutter.neededHeight(picture.upper(), picture.time(), gutter);
+        double lower = Gutter.neededHeight(picture.lower(), picture.time(), gutter);
+        double both = ChartAssembly.UPPER_SHARE + ChartAssembly.LOWER_SHARE;
+        double plots = Math.max(upper * both / ChartAssembly.UPPER_SHARE, lower * both / ChartAssembly.LOWER_SHARE);
+        return plots + ABOVE_PANELS + BETWEEN_PANELS + BELOW_PANELS;
     }
 }

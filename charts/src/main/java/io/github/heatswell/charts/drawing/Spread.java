@@ -1,9 +1,7 @@
 package io.github.heatswell.charts.drawing;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.stream.IntStream;
 
 /**
  * Puts blocks above each other without overlap, each as near as can be to where it is wanted: blocks that would overlap
@@ -14,7 +12,7 @@ final class Spread {
     private Spread() {}
 
     /**
-     * The upper edges of the blocks, in the order given.
+     * The upper edges of the blocks, which stay in the order given, the first at the top.
      *
      * @param centres where the middle of each block is wanted
      * @param heights how tall each block is
@@ -22,12 +20,8 @@ final class Spread {
      * @param bottom the lower end of the room; overrun only if the blocks are taller together than the room
      */
     static double[] tops(double[] centres, double[] heights, double top, double bottom) {
-        List<Integer> order = IntStream.range(0, centres.length)
-                .boxed()
-                .sorted(Comparator.comparingDouble(index -> centres[index]))
-                .toList();
         List<Pile> piles = new ArrayList<>();
-        for (int index : order) {
+        for (int index = 0; index < centres.length; index++) {
             Pile pile = new Pile(List.of(index), centres[index] - heights[index] / 2, heights[index])
                     .within(top, bottom);
             while (!piles.isEmpty() && piles.get(piles.size() - 1).bottom() > pile.top()) {
