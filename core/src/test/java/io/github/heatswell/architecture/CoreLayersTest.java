@@ -1,0 +1,80 @@
+package io.github.heatswell.architecture;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.GeneralCodingRules.NO_CLASSES_SHOULD_ACCESS_STANDARD_STREAMS;
+import static com.tngtech.archunit.library.GeneralCodingRules.NO_CLASSES_SHOULD_USE_JAVA_UTIL_LOGGING;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+import java.io.Serializable;
+
+@AnalyzeClasses(packages = "io.github.heatswell", importOptions = DoNotIncludeTests.class)
+class CoreLayersTest {
+    @ArchTest
+    static final ArchRule onlyTheSimulationIntegrates = noClasses()
+            .that()
+            .resideOutsideOfPackage("io.github.heatswell.simulation..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("org.hipparchus.ode..")
+            .because("the integrator is one way to advance the model; water, plant and results must outlive it")
+            .allowEmptyShould(true);
+
+    @ArchTest
+    static final ArchRule coreStandsOnJavaAndHipparchusAlone = classes()
+            .should()
+            .onlyDependOnClassesThat()
+            .resideInAnyPackage("java..", "org.hipparchus..", "io.github.heatswell..")
+            .because("whoever embeds the model should get no library beyond Hipparchus with it")
+            .allowEmptyShould(true);
+
+    @ArchTest
+    static final ArchRule coreKnowsNoChartsAndNoScenarios = noClasses()
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("io.github.heatswell.charts..", "io.github.heatswell.scenarios..")
+            .because("the model is the bottom layer: drawing it and reading it from files build on it")
+            .allowEmptyShould(true);
+
+    @ArchTest
+    static final ArchRule packagesFormNoCycles = slices().matching("io.github.heatswell.(*)..")
+            .should()
+            .beFreeOfCycles()
+            .because("packages in a cycle can only be read, tested and changed together")
+            .allowEmptyShould(true);
+
+    @ArchTest
+    static final ArchRule nothingIsPrinted = NO_CLASSES_SHOULD_ACCESS_STANDARD_STREAMS
+            .because("a library tells its caller through results and exceptions; the console is the caller's")
+            .allowEmptyShould(true);
+
+    @ArchTest
+    static final ArchRule nothingIsLogged = NO_CLASSES_SHOULD_USE_JAVA_UTIL_LOGGING
+            .because("what matters about a run belongs in its result, where the caller cannot miss it")
+            .allowEmptyShould(true);
+
+    @ArchTest
+    static final ArchRule nothingIsSharedBetweenRuns = fields().that()
+            .areStatic()
+            .should()
+            .beFinal()
+            .because("runs go on side by side in threads, and a static variable would let one disturb another")
+            .allowEmptyShould(true);
+
+    @ArchTest
+    static final ArchRule nothingIsSerializable = classes()
+            .that()
+            .areNotEnums()
+            .and()
+            .areNotAssignableTo(Throwable.class)
+            .should()
+            .notBeAssignableTo(Serializable.class)
+            .because("Java serialization would make every private field a promise; only enums and exceptions, which"
+                    + " inherit it, are let off")
+            .allowEmptyShould(true);
+}
