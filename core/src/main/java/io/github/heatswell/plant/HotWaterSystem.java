@@ -2,9 +2,11 @@ package io.github.heatswell.plant;
 
 import io.github.heatswell.units.Pressure;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The whole installation as its owner would describe it: one storage tank, what heats it, its cold feed, the piping that
@@ -274,8 +276,14 @@ public final class HotWaterSystem {
                         precharge + " must lie above the surrounding air and not above the tank's working pressure of "
                                 + tank.workingPressure());
             }
+            Set<String> names = new HashSet<>();
             for (int i = 0; i < reliefValves.size(); i++) {
-                reliefValves.get(i).check(requirements, "relief[" + i + "]", atmosphere);
+                ReliefValve valve = reliefValves.get(i);
+                valve.check(requirements, "relief[" + i + "]", atmosphere);
+                requirements.rule(
+                        names.add(valve.name()),
+                        "relief[" + i + "].name",
+                        "'" + valve.name() + "' is the name of another relief valve already");
             }
         }
 
