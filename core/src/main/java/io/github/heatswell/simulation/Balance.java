@@ -255,8 +255,16 @@ final class Balance {
     }
 
     /** How far (Pa) the pressure is above the equilibrium with the open valves, to first order, as last evaluated. */
-    double distanceFromSettling() {
+    double distanceFromEquilibrium() {
         return -pressureRate * settlingTime();
+    }
+
+    /**
+     * How far (Pa) that equilibrium is above the pressure at which the valves would pass nothing, to first order; negative
+     * if the water shrinks, so that they will close.
+     */
+    double equilibriumLift() {
+        return reliefFlow / reliefSlope - distanceFromEquilibrium();
     }
 
     /** Time constant (s) with which the pressure approaches that equilibrium; infinite with closed valves. */

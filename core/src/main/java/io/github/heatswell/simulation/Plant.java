@@ -110,7 +110,8 @@ final class Plant {
 
         /**
          * Flow of the open valve: lift times the full flow, scaled with the square root of the pressure difference to the
-         * air as through any orifice.
+         * air as through any orifice. Below the reseat pressure, where a modulating valve has closed, the line is carried
+         * on to negative flows, so that a solver's trial step beyond the event meets no kink.
          *
          * @param pressure pressure (Pa, absolute)
          * @return volume flow (m3/s)
@@ -125,12 +126,12 @@ final class Plant {
                 return 0;
             }
             double lift = lift(pressure);
-            double liftSlope = !snap && lift > 0 && lift < 1 ? 1 / (fullLift - reseats) : 0;
+            double liftSlope = !snap && lift < 1 ? 1 / (fullLift - reseats) : 0;
             return throughFull(pressure) * (liftSlope + lift / (2 * (pressure - atmosphere)));
         }
 
         private double lift(double pressure) {
-            return snap ? 1 : Math.min(1, Math.max(0, (pressure - reseats) / (fullLift - reseats)));
+            return snap ? 1 : Math.min(1, (pressure - reseats) / (fullLift - reseats));
         }
 
         private double throughFull(double pressure) {

@@ -21,10 +21,17 @@ final class Watches {
 
     /** Half the gap (Pa) between the two thresholds of a check valve or a diaphragm. */
     private static final double PRESSURE_GAP = 1e-4;
-    /** The same for a flow (kg/s): a drop every few hours. */
+    /**
+     * A modulating valve this close (Pa) to its reseat pressure passes a drop in an hour and counts as closed; without
+     * expansion it would approach the reseat pressure for ever.
+     */
+    private static final double RESEAT_GAP = 1e-2;
+    /** Half the gap (kg/s) between the two thresholds of a flow: a drop every few hours. */
     private static final double FLOW_GAP = 1e-9;
-    /** A pressure this close (Pa) to the equilibrium with an open valve counts as settled. */
-    private static final double SETTLED_WITHIN = 5;
+    /** A pressure this close (Pa) to the equilibrium with an open valve counts as settled, */
+    private static final double SETTLED_WITHIN = 1;
+    /** provided it is also this close (-) compared with how far the equilibrium lifts the valve. */
+    private static final double SETTLED_WITHIN_LIFT = 0.05;
     /** An equilibrium reached faster than this (s) is worth treating as settled; a slower one is simply integrated. */
     private static final double FAST = 5;
     /** The lowest and highest water temperature (K) the water properties hold for. */
@@ -78,16 +85,20 @@ final class Watches {
         if (modes.rule == PressureRule.SETTLED) {
             watches.add(Watch.silent(free, y -> balance.reliefFlow() + FLOW_GAP));
         } else if (modes.anyValveOpen()) {
-            watches.add(Watch.silent(
-                    modes.withRule(PressureRule.SETTLED),
-                    y -> balance.settlingTime() < FAST
-                            ? Math.abs(balance.distanceFromSettling()) - SETTLED_WITHIN
-                            : SETTLED_WITHIN));
+            watches.add(Watch.silent(modes.withRule(PressureRule.SETTLED), y -> distanceFromSettled()));
         }
     }
 
+    /** How far (Pa) the pressure still is from counting as settled; a constant if there is nothing to settle at. */
+    private double distanceFromSettled() {
+        double lift = balance.equilibriumLift();
+        if (!(lift > 0 && balance.settlingTime() < FAST)) {
+            return SETTLED_WITHIN;
+        }
+        return Math.abs(balance.distanceFromEquilibrium()) - Math.min(SETTLED_WITHIN, SETTLED_WITHIN_LIFT * lift);
+    }
+
     private void addValves(List<Watch> watches, Modes modes) {
-        double early = modes.rule == PressureRule.SETTLED ? SETTLED_WITHIN : 0;
         for (int i = 0; i < plant.valves.size(); i++) {
             Plant.Valve valve = plant.valves.get(i);
             if (modes.valveOpen(i)) {
@@ -95,7 +106,7 @@ final class Watches {
                         EventKind.RELIEF_RESEATED,
                         valve.name,
                         modes.withValve(i, false),
-                        y -> y[PRESSURE] - valve.reseats - early));
+                        y -> y[PRESSURE] - valve.reseats - RESEAT_GAP));
             } else {
                 watches.add(Watch.of(
                         EventKind.RELIEF_OPENED,

@@ -57,6 +57,7 @@ class HeatUpTest {
     @Test
     void coolingFollowsTheQuadrature() {
         HotWaterSystem system = open(3, 60)
+                .heater(Systems.heater(4.5, 100, 60, 5))
                 .start(Start.builder().water(58, TemperatureUnit.CELSIUS).build())
                 .build();
         RunResult result = Simulation.of(system, Duration.ofHours(48)).run();

@@ -131,14 +131,14 @@ class ReliefTest {
         Event off = result.first(EventKind.HEATER_OFF).orElseThrow();
         Event shut = result.first(EventKind.RELIEF_RESEATED).orElseThrow();
         assertTrue(open.time() < off.time() && off.time() < shut.time() && shut.time() < off.time() + 10);
-        for (int i = (int) (open.time() / 60) + 1; i * 60 < off.time(); i++) {
+        for (int i = (int) (open.time() / 60) + 2; i * 60 < off.time(); i++) {
             assertEquals(Regime.RELIEVING, result.trace().regime(i));
             double above = result.gauge(result.trace().value(Channel.PRESSURE_ABSOLUTE, i)) - 5.6e5;
             assertTrue(above > 0 && above < 0.01e5, "holds within 0.01 bar above reseat, not " + above + " Pa");
             // the flow curve at the pressure reached passes what the balance says
             double byCurve = 20e-3 / 60 * above / 2.1e5 * Math.sqrt((5.6e5 + above) / 7.7e5);
             double flow = result.trace().value(Channel.RELIEF_FLOW, i);
-            assertEquals(byCurve, flow, 2e-3 * flow);
+            assertEquals(byCurve, flow, 5e-3 * flow); // a pascal of the 150 the valve is lifted by
         }
     }
 

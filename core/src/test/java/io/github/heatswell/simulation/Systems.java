@@ -48,7 +48,7 @@ final class Systems {
                 .site(site(0, 20))
                 .supply(supply(Supply.Arrangement.CHECK_VALVE, Pressure.absolute(absoluteBar, BAR), coldCelsius))
                 .tank(tank(litres, Shell.rigid(), 0, 12.5))
-                .heater(heater(4.5, 100, setCelsius, 5));
+                .heater(heater(4.5, 100, setCelsius, 0.5));
     }
 
     static Site site(double metres, double roomCelsius) {
