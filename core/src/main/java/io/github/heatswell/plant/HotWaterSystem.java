@@ -50,7 +50,12 @@ public final class HotWaterSystem {
      * @return a builder that holds everything this system holds
      */
     public Builder toBuilder() {
-        Builder builder = new Builder().site(site).supply(supply).tank(tank).heater(heater).start(start);
+        Builder builder = new Builder()
+                .site(site)
+                .supply(supply)
+                .tank(tank)
+                .heater(heater)
+                .start(start);
         builder.piping.addAll(piping);
         builder.reliefValves.addAll(reliefValves);
         builder.vessel = vessel;
@@ -271,7 +276,8 @@ public final class HotWaterSystem {
                 Pressure precharge = vessel.precharge();
                 requirements.rule(
                         precharge.gauge(atmosphere) > 0
-                                && precharge.gauge(atmosphere) <= tank.workingPressure().gauge(atmosphere),
+                                && precharge.gauge(atmosphere)
+                                        <= tank.workingPressure().gauge(atmosphere),
                         "vessel.precharge",
                         precharge + " must lie above the surrounding air and not above the tank's working pressure of "
                                 + tank.workingPressure());
@@ -301,7 +307,8 @@ public final class HotWaterSystem {
             requirements.rule(
                     excess >= 0,
                     "start.pressure",
-                    begin + " is below the supply pressure of " + supply.pressure() + ", which would fill the system at once");
+                    begin + " is below the supply pressure of " + supply.pressure()
+                            + ", which would fill the system at once");
             requirements.rule(
                     excess <= 0 || supply.arrangement() != Supply.Arrangement.DIRECT,
                     "start.pressure",

@@ -159,8 +159,8 @@ final class Balance {
         supplyFlow = 0;
         pressureRate = -(reliefFlow + branchSource + tankSource) / (branchStiffness + tankStiffness);
         if (tankSource + tankStiffness * pressureRate > 0) {
-            pressureRate = -(reliefFlow + branchSource + tankSource / mixing)
-                    / (branchStiffness + tankStiffness / mixing);
+            pressureRate =
+                    -(reliefFlow + branchSource + tankSource / mixing) / (branchStiffness + tankStiffness / mixing);
         }
         tankInflow = inflow(pressureRate);
     }
@@ -200,7 +200,8 @@ final class Balance {
         rates[StateVector.RETURNED] = Math.max(-supplyFlow, 0);
         rates[StateVector.HEAT_LOST] = lost;
         double carriedBy = (tankInflow > 0 ? cold.enthalpy() : tank.enthalpy()) - coldEnthalpy;
-        double shellRate = plant.tankVolume * (plant.shellGrowth * temperatureRate + plant.shellCompliance * pressureRate);
+        double shellRate =
+                plant.tankVolume * (plant.shellGrowth * temperatureRate + plant.shellCompliance * pressureRate);
         rates[StateVector.CARRIED] = tankInflow * carriedBy - p * shellRate;
         fillRelief(p, modes, rates);
     }

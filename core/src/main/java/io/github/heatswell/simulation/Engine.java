@@ -96,8 +96,7 @@ final class Engine {
         Trace trace = recorder.end(ended ? time : planned.end(), state);
         Totals totals = totals();
         Audit audit = audit(opening, Books.of(balance, state, modes), range, totals);
-        return new RunResult(
-                system, trace, recorder.events(), recorder.extremes(), totals, audit, solver.numerics());
+        return new RunResult(system, trace, recorder.events(), recorder.extremes(), totals, audit, solver.numerics());
     }
 
     /** Goes on until a watch is due or the run is over; says which watch. */
@@ -111,8 +110,7 @@ final class Engine {
             }
         }
         try {
-            SegmentSolver.Outcome outcome =
-                    solver.advance(state, modes, now, planned.end() - time, recorder::step);
+            SegmentSolver.Outcome outcome = solver.advance(state, modes, now, planned.end() - time, recorder::step);
             heaterOnTime += modes.heaterOn ? outcome.elapsed() : 0;
             time += outcome.elapsed();
             state = outcome.state();
@@ -185,12 +183,14 @@ final class Engine {
 
     private int openings(String valve) {
         return (int) recorder.events().stream()
-                .filter(event -> event.kind() == EventKind.RELIEF_OPENED && event.device().equals(valve))
+                .filter(event -> event.kind() == EventKind.RELIEF_OPENED
+                        && event.device().equals(valve))
                 .count();
     }
 
     private Audit audit(Books opening, Books closing, Heat range, Totals totals) {
-        double relieved = totals.relief().stream().mapToDouble(ReliefTotal::mass).sum();
+        double relieved =
+                totals.relief().stream().mapToDouble(ReliefTotal::mass).sum();
         double in = state[StateVector.LET_IN];
         double back = state[StateVector.RETURNED];
         double displaced = balance.tankMassAt(range.lowest) - balance.tankMassAt(range.highest);

@@ -39,6 +39,7 @@ final class SegmentSolver {
      * that it did not cross on its way down.
      */
     private static final double LONGEST_STEP = 1_800;
+
     private static final int MOST_EVALUATIONS = 2_000_000;
 
     private final DormandPrince54Integrator integrator;

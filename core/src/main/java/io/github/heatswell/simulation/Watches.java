@@ -109,10 +109,7 @@ final class Watches {
                         y -> y[PRESSURE] - valve.reseats - RESEAT_GAP));
             } else {
                 watches.add(Watch.of(
-                        EventKind.RELIEF_OPENED,
-                        valve.name,
-                        modes.withValve(i, true),
-                        y -> valve.opens - y[PRESSURE]));
+                        EventKind.RELIEF_OPENED, valve.name, modes.withValve(i, true), y -> valve.opens - y[PRESSURE]));
             }
         }
     }
@@ -124,10 +121,11 @@ final class Watches {
             case ABSENT -> {
                 // nothing to watch
             }
-            case SEATED -> watches.add(Watch.of(
-                    EventKind.VESSEL_LIFTED,
-                    floating,
-                    y -> vessel.gasPressure(0, y[GAS]) - y[PRESSURE] + PRESSURE_GAP));
+            case SEATED ->
+                watches.add(Watch.of(
+                        EventKind.VESSEL_LIFTED,
+                        floating,
+                        y -> vessel.gasPressure(0, y[GAS]) - y[PRESSURE] + PRESSURE_GAP));
             case FLOATING -> {
                 watches.add(Watch.of(
                         EventKind.VESSEL_SEATED,
@@ -140,22 +138,21 @@ final class Watches {
                             y -> vessel.gasPressure(vessel.largestWater, y[GAS]) - y[PRESSURE] + PRESSURE_GAP));
                 }
             }
-            case BOTTOMED_OUT -> watches.add(Watch.of(
-                    EventKind.VESSEL_FREED,
-                    floating,
-                    y -> y[PRESSURE] - vessel.gasPressure(vessel.largestWater, y[GAS]) + PRESSURE_GAP));
+            case BOTTOMED_OUT ->
+                watches.add(Watch.of(
+                        EventKind.VESSEL_FREED,
+                        floating,
+                        y -> y[PRESSURE] - vessel.gasPressure(vessel.largestWater, y[GAS]) + PRESSURE_GAP));
         }
     }
 
     private void addLimits(List<Watch> watches, Modes modes, double pressure) {
         if (pressure < plant.workingPressure) {
-            watches.add(Watch.of(
-                    EventKind.WORKING_PRESSURE_EXCEEDED, modes, y -> plant.workingPressure - y[PRESSURE]));
+            watches.add(Watch.of(EventKind.WORKING_PRESSURE_EXCEEDED, modes, y -> plant.workingPressure - y[PRESSURE]));
         }
         watches.add(Watch.of(EventKind.TEST_PRESSURE_REACHED, modes, y -> plant.testPressure - y[PRESSURE]));
         watches.add(Watch.of(EventKind.ATMOSPHERE_REACHED, modes, y -> y[PRESSURE] - plant.atmosphere));
-        watches.add(Watch.of(
-                EventKind.VAPOUR_FORMS, modes, y -> y[PRESSURE] - Saturation.pressureAbsolute(y[TANK])));
+        watches.add(Watch.of(EventKind.VAPOUR_FORMS, modes, y -> y[PRESSURE] - Saturation.pressureAbsolute(y[TANK])));
         watches.add(Watch.of(
                 EventKind.WATER_OUT_OF_RANGE,
                 modes,

@@ -33,7 +33,8 @@ class HeatUpTest {
         var off = result.first(EventKind.HEATER_OFF).orElseThrow();
         double mass = 0.190 * WATER.density(celsius(10), 4.5e5);
         double stored = mass
-                * (WATER.internalEnergy(celsius(14), off.pressureAbsolute()) - WATER.internalEnergy(celsius(10), 4.5e5));
+                * (WATER.internalEnergy(celsius(14), off.pressureAbsolute())
+                        - WATER.internalEnergy(celsius(10), 4.5e5));
         assertEquals(stored / 4500, off.time(), 1e-5 * off.time()); // the stored energy is known to 1e-6 or so
     }
 

@@ -35,7 +35,11 @@ class ReliefTest {
      * IAPWS-95.
      */
     @ParameterizedTest
-    @CsvSource({"189.2705892, 15, 60, 3.0165", "151.41647136, 10, 60, 2.5057", "189.2705892, 15.5555556, 48.8888889, 1.9900"})
+    @CsvSource({
+        "189.2705892, 15, 60, 3.0165",
+        "151.41647136, 10, 60, 2.5057",
+        "189.2705892, 15.5555556, 48.8888889, 1.9900"
+    })
     void heatUpGivesOffTheExpansion(double litres, double from, double to, double kilograms) {
         double held = PressureUnit.PSI.toSi(150) + Systems.SEA_LEVEL;
         HotWaterSystem system = Systems.textbook(litres, from, BAR.fromSi(held - 600), to)
@@ -95,7 +99,8 @@ class ReliefTest {
                 * (1
                         + system.tank().shell().thermalGrowth() * (event.waterTemperature() - cold)
                         + system.tank().shell().compliance() * above);
-        double pipe = system.piping().get(0).volume() * (1 + system.piping().get(0).compliance() * above);
+        double pipe =
+                system.piping().get(0).volume() * (1 + system.piping().get(0).compliance() * above);
         return WATER.density(event.waterTemperature(), p) * tank + WATER.density(cold, p) * pipe;
     }
 
@@ -181,12 +186,16 @@ class ReliefTest {
                 .addReliefValve(Systems.valve(ReliefValve.Character.MODULATING))
                 .build();
         RunResult result = Simulation.of(system, Duration.ofHours(4)).run();
-        assertEquals(4.2, BAR.fromSi(result.gauge(result.extremes().highestPressure().value())), 1e-9);
+        assertEquals(
+                4.2, BAR.fromSi(result.gauge(result.extremes().highestPressure().value())), 1e-9);
         assertEquals(0, result.totals().relieved());
         double expected = system.tank().volume()
                 * (WATER.density(celsius(9), 4.2e5 + system.site().atmosphere())
-                        - (1 + 36e-6 * 49) * WATER.density(celsius(58), 4.2e5 + system.site().atmosphere()));
-        double returned = result.totals().returned() * WATER.density(celsius(9), system.site().atmosphere());
+                        - (1 + 36e-6 * 49)
+                                * WATER.density(
+                                        celsius(58), 4.2e5 + system.site().atmosphere()));
+        double returned = result.totals().returned()
+                * WATER.density(celsius(9), system.site().atmosphere());
         assertEquals(expected, returned, 1e-6 * expected);
     }
 }

@@ -16,9 +16,9 @@ import io.github.heatswell.result.RunResult;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.TemperatureUnit;
 import java.time.Duration;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.api.Test;
 
 /**
  * Validation: a full tank, shut in and heated, against isochores computed with IAPWS-95 (constructed integration checks;
@@ -62,13 +62,17 @@ class ShutInTest {
     void slopeMatchesTheTable(double fromCelsius, double barPerKelvin) {
         HotWaterSystem system = Systems.textbook(190, Math.min(fromCelsius, 40), 5, fromCelsius + 1)
                 .tank(Systems.tank(190, Systems.steel(450, 2.2), 0, 12.5))
-                .start(Start.builder().water(fromCelsius, TemperatureUnit.CELSIUS).build())
+                .start(Start.builder()
+                        .water(fromCelsius, TemperatureUnit.CELSIUS)
+                        .build())
                 .build();
         RunResult result = Simulation.of(system, Duration.ofMinutes(10))
                 .sampledEvery(Duration.ofSeconds(1))
                 .run();
-        double rise = result.trace().value(Channel.PRESSURE_ABSOLUTE, 1) - result.trace().value(Channel.PRESSURE_ABSOLUTE, 0);
-        double warming = result.trace().value(Channel.WATER_MEAN, 1) - result.trace().value(Channel.WATER_MEAN, 0);
+        double rise = result.trace().value(Channel.PRESSURE_ABSOLUTE, 1)
+                - result.trace().value(Channel.PRESSURE_ABSOLUTE, 0);
+        double warming =
+                result.trace().value(Channel.WATER_MEAN, 1) - result.trace().value(Channel.WATER_MEAN, 0);
         // the first second of heating is 6 mK; the slope changes by less than 1e-3 over it
         assertEquals(barPerKelvin, BAR.fromSi(rise) / warming, barPerKelvin * 2e-3);
     }
@@ -91,7 +95,8 @@ class ShutInTest {
     /** Nothing gives way: the run ends at the test pressure, located, and keeps what it has. */
     @Test
     void shutInTankReachesItsTestPressure() {
-        RunResult result = Simulation.of(Systems.lodge().build(), Duration.ofHours(4)).run();
+        RunResult result =
+                Simulation.of(Systems.lodge().build(), Duration.ofHours(4)).run();
         Event hazard = result.hazard().orElseThrow();
         assertEquals(EventKind.TEST_PRESSURE_REACHED, hazard.kind());
         assertEquals(20.0, BAR.fromSi(result.gauge(hazard.pressureAbsolute())), 1e-6); // located by root finding

@@ -75,10 +75,16 @@ class VesselTest {
     void lostChargeIsNoVessel() {
         HotWaterSystem.Builder house = Systems.lodge().addReliefValve(Systems.valve(ReliefValve.Character.MODULATING));
         RunResult lost = Simulation.of(
-                        house.vessel(Systems.vessel(12, Pressure.gauge(0.5, BAR), 60)).build(), Duration.ofHours(4))
+                        house.vessel(Systems.vessel(12, Pressure.gauge(0.5, BAR), 60))
+                                .build(),
+                        Duration.ofHours(4))
                 .run();
-        RunResult none = Simulation.of(house.withoutVessel().build(), Duration.ofHours(4)).run();
-        assertEquals(none.totals().relieved(), lost.totals().relieved(), none.totals().relieved() * 1e-3);
+        RunResult none = Simulation.of(house.withoutVessel().build(), Duration.ofHours(4))
+                .run();
+        assertEquals(
+                none.totals().relieved(),
+                lost.totals().relieved(),
+                none.totals().relieved() * 1e-3);
         assertEquals(0.6 * 12e-3, lost.extremes().mostVesselWater().value(), 1e-12);
     }
 
