@@ -196,8 +196,9 @@ final class Balance {
         rates[StateVector.PRESSURE] = pressureRate;
         rates[StateVector.TANK] = temperatureRate;
         rates[StateVector.GAS] = gasTemperatureRate(p, gasTemperature, modes.diaphragm);
-        rates[StateVector.LET_IN] = Math.max(supplyFlow, 0);
-        rates[StateVector.RETURNED] = Math.max(-supplyFlow, 0);
+        // behind a check valve the flow ends in an event, and is left smooth across it for the solver's sake
+        rates[StateVector.LET_IN] = plant.checked ? supplyFlow : Math.max(supplyFlow, 0);
+        rates[StateVector.RETURNED] = plant.checked ? 0 : Math.max(-supplyFlow, 0);
         rates[StateVector.HEAT_LOST] = lost;
         double carriedBy = (tankInflow > 0 ? cold.enthalpy() : tank.enthalpy()) - coldEnthalpy;
         double shellRate =

@@ -54,7 +54,7 @@ final class Engine {
         plant = new Plant(system);
         balance = new Balance(plant, GibbsPolynomialWater.instance());
         watches = new Watches(plant, balance);
-        solver = new SegmentSolver(balance, plant.valves.size(), relativeTolerance);
+        solver = new SegmentSolver(plant, balance, relativeTolerance);
         coldDensity = GibbsPolynomialWater.instance().density(plant.coldTemperature, plant.atmosphere);
         recorder = new Recorder(plant, balance, coldDensity, planned);
         rates = new double[StateVector.length(plant.valves.size())];
@@ -78,14 +78,17 @@ final class Engine {
 
     RunResult run() {
         Books opening = Books.of(balance, state, modes);
-        Heat range = new Heat(state[StateVector.TANK]);
+        double displaced = 0;
+        double tankMass = balance.tankMassAt(state[StateVector.TANK]);
         int changesAtOnce = 0;
         boolean ended = false;
         modes = chooseRule(modes);
         while (!ended && planned.end() - time > SHORTEST_SEGMENT) {
             double before = time;
             Optional<Watch> due = advance();
-            range.see(state[StateVector.TANK]);
+            double swollen = balance.tankMassAt(state[StateVector.TANK]);
+            displaced += Math.abs(swollen - tankMass);
+            tankMass = swollen;
             changesAtOnce = time > before ? 0 : changesAtOnce + 1;
             if (changesAtOnce > MOST_CHANGES_AT_ONCE) {
                 throw failure("the modes do not settle", null);
@@ -95,7 +98,7 @@ final class Engine {
         recorder.begin(time, state, modes);
         Trace trace = recorder.end(ended ? time : planned.end(), state);
         Totals totals = totals();
-        Audit audit = audit(opening, Books.of(balance, state, modes), range, totals);
+        Audit audit = audit(opening, Books.of(balance, state, modes), displaced, totals);
         return new RunResult(system, trace, recorder.events(), recorder.extremes(), totals, audit, solver.numerics());
     }
 
@@ -188,16 +191,15 @@ final class Engine {
                 .count();
     }
 
-    private Audit audit(Books opening, Books closing, Heat range, Totals totals) {
+    private Audit audit(Books opening, Books closing, double displaced, Totals totals) {
         double relieved =
                 totals.relief().stream().mapToDouble(ReliefTotal::mass).sum();
         double in = state[StateVector.LET_IN];
         double back = state[StateVector.RETURNED];
-        double displaced = balance.tankMassAt(range.lowest) - balance.tankMassAt(range.highest);
         double heat = totals.heatToWater() - totals.heatLost();
         return new Audit(
                 in - back - relieved - (closing.mass - opening.mass),
-                in + back + relieved + Math.abs(displaced),
+                in + back + relieved + displaced,
                 heat + state[StateVector.CARRIED] - (closing.energy - opening.energy),
                 totals.heatToWater() + Math.abs(totals.heatLost()) + Math.abs(state[StateVector.CARRIED]));
     }
@@ -206,22 +208,6 @@ final class Engine {
     private record Books(double mass, double energy) {
         static Books of(Balance balance, double[] state, Modes modes) {
             return new Books(balance.inventory(state, modes.diaphragm), balance.tankEnergy(state));
-        }
-    }
-
-    /** The range of water temperatures between segments, where the extremes lie. */
-    private static final class Heat {
-        private double lowest;
-        private double highest;
-
-        Heat(double start) {
-            lowest = start;
-            highest = start;
-        }
-
-        void see(double temperature) {
-            lowest = Math.min(lowest, temperature);
-            highest = Math.max(highest, temperature);
         }
     }
 }

@@ -24,12 +24,11 @@ final class SegmentSolver {
     /** The relative tolerance of a step (-) that every run uses; tests of convergence use others. */
     static final double RELATIVE_TOLERANCE = 1e-8;
 
-    /** Below this an error does not count: pressure (Pa), temperatures (K), masses (kg), energies (J). */
-    private static final double PRESSURE_TOLERANCE = 1e-4;
-
+    /** Below this an error does not count: temperatures (K), masses (kg), energies (J). */
     private static final double TEMPERATURE_TOLERANCE = 1e-8;
-    private static final double MASS_TOLERANCE = 1e-8;
-    private static final double ENERGY_TOLERANCE = 1e-1;
+
+    private static final double MASS_TOLERANCE = 1e-9;
+    private static final double ENERGY_TOLERANCE = 1e-2;
 
     private static final double SHORTEST_STEP = 1e-13;
     /**
@@ -49,19 +48,33 @@ final class SegmentSolver {
     private long steps;
     private int segments;
 
-    SegmentSolver(Balance balance, int valves, double relativeTolerance) {
+    SegmentSolver(Plant plant, Balance balance, double relativeTolerance) {
         this.balance = balance;
         this.relativeTolerance = relativeTolerance;
-        double[] absolute = new double[StateVector.length(valves)];
+        double[] absolute = new double[StateVector.length(plant.valves.size())];
         double[] relative = new double[absolute.length];
         Arrays.fill(absolute, MASS_TOLERANCE);
         Arrays.fill(relative, relativeTolerance);
-        absolute[StateVector.PRESSURE] = PRESSURE_TOLERANCE;
+        relative[StateVector.PRESSURE] = 0;
+        // a relative error of temperature counts against 300 K, of which a heat-up is a sixth
+        relative[StateVector.TANK] = 0.1 * relativeTolerance;
+        absolute[StateVector.PRESSURE] = pressureTolerance(plant);
         absolute[StateVector.TANK] = TEMPERATURE_TOLERANCE;
         absolute[StateVector.GAS] = TEMPERATURE_TOLERANCE;
         absolute[StateVector.HEAT_LOST] = ENERGY_TOLERANCE;
         absolute[StateVector.CARRIED] = ENERGY_TOLERANCE;
         integrator = new DormandPrince54Integrator(SHORTEST_STEP, LONGEST_STEP, absolute, relative);
+    }
+
+    /**
+     * The error of pressure (Pa) that a step may make. Pressure stands for stored water, the more of it the softer the
+     * system is: with a large vessel a pascal is a tenth of a gram. The tolerance is the pressure that stores a small part
+     * of the relative tolerance of the tank's water, since a heat-up moves only one or two hundredths of that water.
+     */
+    private double pressureTolerance(Plant plant) {
+        double vessel = plant.vessel == null ? 0 : plant.vessel.volume / plant.startPressure;
+        double give = plant.tankVolume * (5e-10 + plant.shellCompliance) + plant.pipeGrowth + vessel;
+        return relativeTolerance * Math.min(plant.startPressure, 0.003 * plant.tankVolume / give);
     }
 
     /**

@@ -152,10 +152,16 @@ final class Watches {
         }
         watches.add(Watch.of(EventKind.TEST_PRESSURE_REACHED, modes, y -> plant.testPressure - y[PRESSURE]));
         watches.add(Watch.of(EventKind.ATMOSPHERE_REACHED, modes, y -> y[PRESSURE] - plant.atmosphere));
-        watches.add(Watch.of(EventKind.VAPOUR_FORMS, modes, y -> y[PRESSURE] - Saturation.pressureAbsolute(y[TANK])));
+        watches.add(Watch.of(
+                EventKind.VAPOUR_FORMS, modes, y -> y[PRESSURE] - Saturation.pressureAbsolute(withinRange(y[TANK]))));
         watches.add(Watch.of(
                 EventKind.WATER_OUT_OF_RANGE,
                 modes,
                 y -> Math.min(y[TANK] - LOWEST_TEMPERATURE, HIGHEST_TEMPERATURE - y[TANK])));
+    }
+
+    /** A trial state of the solver may lie beyond the temperature at which the run will have ended. */
+    private static double withinRange(double temperature) {
+        return Math.min(HIGHEST_TEMPERATURE, Math.max(LOWEST_TEMPERATURE, temperature));
     }
 }
