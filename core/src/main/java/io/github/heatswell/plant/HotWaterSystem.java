@@ -2,9 +2,11 @@ package io.github.heatswell.plant;
 
 import io.github.heatswell.units.Pressure;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The whole installation as its owner would describe it: one storage tank, what heats it, its cold feed, the piping that
@@ -48,7 +50,12 @@ public final class HotWaterSystem {
      * @return a builder that holds everything this system holds
      */
     public Builder toBuilder() {
-        Builder builder = new Builder().site(site).supply(supply).tank(tank).heater(heater).start(start);
+        Builder builder = new Builder()
+                .site(site)
+                .supply(supply)
+                .tank(tank)
+                .heater(heater)
+                .start(start);
         builder.piping.addAll(piping);
         builder.reliefValves.addAll(reliefValves);
         builder.vessel = vessel;
@@ -269,13 +276,20 @@ public final class HotWaterSystem {
                 Pressure precharge = vessel.precharge();
                 requirements.rule(
                         precharge.gauge(atmosphere) > 0
-                                && precharge.gauge(atmosphere) <= tank.workingPressure().gauge(atmosphere),
+                                && precharge.gauge(atmosphere)
+                                        <= tank.workingPressure().gauge(atmosphere),
                         "vessel.precharge",
                         precharge + " must lie above the surrounding air and not above the tank's working pressure of "
                                 + tank.workingPressure());
             }
+            Set<String> names = new HashSet<>();
             for (int i = 0; i < reliefValves.size(); i++) {
-                reliefValves.get(i).check(requirements, "relief[" + i + "]", atmosphere);
+                ReliefValve valve = reliefValves.get(i);
+                valve.check(requirements, "relief[" + i + "]", atmosphere);
+                requirements.rule(
+                        names.add(valve.name()),
+                        "relief[" + i + "].name",
+                        "'" + valve.name() + "' is the name of another relief valve already");
             }
         }
 
@@ -293,7 +307,8 @@ public final class HotWaterSystem {
             requirements.rule(
                     excess >= 0,
                     "start.pressure",
-                    begin + " is below the supply pressure of " + supply.pressure() + ", which would fill the system at once");
+                    begin + " is below the supply pressure of " + supply.pressure()
+                            + ", which would fill the system at once");
             requirements.rule(
                     excess <= 0 || supply.arrangement() != Supply.Arrangement.DIRECT,
                     "start.pressure",

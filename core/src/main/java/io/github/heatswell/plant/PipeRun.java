@@ -144,8 +144,7 @@ public final class PipeRun {
                         "wall",
                         Limits.quantity(LengthUnit.MILLIMETRE.fromSi(wall), LengthUnit.MILLIMETRE)
                                 + " leaves no bore in a pipe of "
-                                + Limits.quantity(
-                                        LengthUnit.MILLIMETRE.fromSi(outsideDiameter), LengthUnit.MILLIMETRE)
+                                + Limits.quantity(LengthUnit.MILLIMETRE.fromSi(outsideDiameter), LengthUnit.MILLIMETRE)
                                 + " outside diameter");
             }
             requirements.orThrow();

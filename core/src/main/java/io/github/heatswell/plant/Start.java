@@ -11,7 +11,7 @@ import java.util.OptionalDouble;
  */
 public final class Start {
 
-    private static final Limits WATER = Limits.between("water", 273.16, 372.15);
+    private static final Limits WATER = Limits.between("water", 273.15, 372.15);
     private static final Limits PRESSURE = Limits.above("pressure", 0, 25e5);
     private static final Start COLD_FILL = new Start(new Builder());
 
@@ -69,7 +69,7 @@ public final class Start {
         /**
          * Sets the temperature of the water in the tank.
          *
-         * @param value the temperature, 0.01 degC to 99 degC
+         * @param value the temperature, 0 degC to 99 degC
          * @param unit its unit
          * @return this builder
          * @throws IllegalArgumentException if the temperature is outside its range

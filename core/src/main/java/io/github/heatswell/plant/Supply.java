@@ -11,7 +11,7 @@ import java.util.Objects;
 public final class Supply {
 
     private static final Limits PRESSURE = Limits.above("pressure", 0, 25e5);
-    private static final Limits WATER = Limits.between("water", 273.16, 313.15);
+    private static final Limits WATER = Limits.between("water", 273.15, 313.15);
 
     private final Arrangement arrangement;
     private final Pressure pressure;
@@ -102,7 +102,7 @@ public final class Supply {
         /**
          * Sets the temperature of the cold water.
          *
-         * @param value the temperature, 0.01 degC to 40 degC
+         * @param value the temperature, 0 degC to 40 degC
          * @param unit its unit
          * @return this builder
          * @throws IllegalArgumentException if the temperature is outside its range

@@ -14,7 +14,10 @@ public enum Channel {
     RELIEF_FLOW("q_r", "m3/s", "relief flow"),
     /** Volume given off by all relief valves since the start (m3), as cold water. */
     RELIEVED_TOTAL("V_r", "m3", "relieved since the start"),
-    /** Volume let in from the supply since the start (m3), as cold water, without what went back. */
+    /**
+     * Volume let in from the supply since the start (m3), as cold water; what went back is not
+     * subtracted.
+     */
     INFLOW_TOTAL("V_in", "m3", "let in since the start"),
     /** What the burner or element takes in (W). */
     HEATER_POWER("P", "W", "heater input");

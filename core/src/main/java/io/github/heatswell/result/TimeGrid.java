@@ -9,8 +9,8 @@ package io.github.heatswell.result;
  */
 public record TimeGrid(double step, double end) {
 
-    /** An end this close to a multiple of the step (in steps) is that multiple. */
-    private static final double SAME = 1e-9;
+    /** Two instants this close, as a fraction of the step, are one. */
+    public static final double SAME_INSTANT = 1e-9;
 
     /** The largest number of samples a grid may have. */
     private static final double MOST_SAMPLES = 1e9;
@@ -35,8 +35,8 @@ public record TimeGrid(double step, double end) {
      */
     public int count() {
         double steps = end / step;
-        int whole = (int) Math.floor(steps + SAME);
-        return whole + (steps - whole > SAME ? 2 : 1);
+        int whole = (int) Math.floor(steps + SAME_INSTANT);
+        return whole + (steps - whole > SAME_INSTANT ? 2 : 1);
     }
 
     /**

@@ -31,7 +31,8 @@ public final class Trace {
         for (Channel channel : Channel.values()) {
             double[] column = columns.get(channel);
             if (column == null || column.length != count || this.regimes.length != count) {
-                throw new IllegalArgumentException("a trace of " + count + " samples needs as many values of " + channel);
+                throw new IllegalArgumentException(
+                        "a trace of " + count + " samples needs as many values of " + channel);
             }
             this.columns.put(channel, column.clone());
         }

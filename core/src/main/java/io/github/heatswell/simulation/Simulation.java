@@ -2,6 +2,7 @@ package io.github.heatswell.simulation;
 
 import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.result.TimeGrid;
 import java.time.Duration;
 import java.util.Objects;
 
@@ -61,6 +62,10 @@ public final class Simulation {
         return new Simulation(system, duration, interval);
     }
 
+    private static double seconds(Duration duration) {
+        return duration.getSeconds() + duration.getNano() * 1e-9;
+    }
+
     /**
      * Simulates.
      *
@@ -68,6 +73,7 @@ public final class Simulation {
      * @throws SimulationException if the equations could not be integrated
      */
     public RunResult run() {
-        return null;
+        TimeGrid planned = new TimeGrid(seconds(sample), seconds(duration));
+        return new Engine(system, planned).run();
     }
 }

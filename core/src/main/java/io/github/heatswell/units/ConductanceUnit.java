@@ -10,7 +10,8 @@ public enum ConductanceUnit implements Unit {
     WATT_PER_KELVIN(1.0, "W/K", "W/degC", "W/°C"),
 
     /** International-Table British thermal unit an hour for each Fahrenheit degree. */
-    BTU_PER_HOUR_FAHRENHEIT(1055.05585262 / 3600 * 1.8, "Btu/h/degF", "Btu/(h degF)", "Btu/h/F", "Btu/h/°F", "Btu/hr/degF");
+    BTU_PER_HOUR_FAHRENHEIT(
+            1055.05585262 / 3600 * 1.8, "Btu/h/degF", "Btu/(h degF)", "Btu/h/F", "Btu/h/°F", "Btu/hr/degF");
 
     private final double factor;
     private final List<String> spellings;

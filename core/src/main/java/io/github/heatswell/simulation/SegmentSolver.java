@@ -1,0 +1,190 @@
+package io.github.heatswell.simulation;
+
+import io.github.heatswell.result.Numerics;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.hipparchus.exception.MathRuntimeException;
+import org.hipparchus.ode.ODEState;
+import org.hipparchus.ode.ODEStateAndDerivative;
+import org.hipparchus.ode.OrdinaryDifferentialEquation;
+import org.hipparchus.ode.nonstiff.DormandPrince54Integrator;
+import org.hipparchus.ode.sampling.ODEStateInterpolator;
+
+/**
+ * Integrates one segment: from a state with fixed modes to the first watch that falls due, or to the end of the time
+ * given. The one place where the library meets its solver.
+ *
+ * <p>The method is Dormand and Prince's of order 5(4): a run is a chain of short segments, and it needs the fewest
+ * evaluations for each start. Time runs from zero in every segment, so that a late event of a long run is located as
+ * finely as an early one.
+ */
+final class SegmentSolver {
+
+    /** The relative tolerance of a step (-) that every run uses; tests of convergence use others. */
+    static final double RELATIVE_TOLERANCE = 1e-8;
+
+    /** Below this an error does not count: temperatures (K), masses (kg), energies (J). */
+    private static final double TEMPERATURE_TOLERANCE = 1e-8;
+
+    private static final double MASS_TOLERANCE = 1e-9;
+    private static final double ENERGY_TOLERANCE = 1e-2;
+
+    private static final double SHORTEST_STEP = 1e-13;
+    /**
+     * The longest step (s), and the longest time between two looks at the watches. Between two events nothing changes
+     * faster than the tank's temperature, so half an hour sees a crossing and its return only if both fit into a few
+     * kelvin of heating; the finest such course known, the pressure minimum near 6 degC, crosses nothing on its way back
+     * that it did not cross on its way down.
+     */
+    private static final double LONGEST_STEP = 1_800;
+
+    private static final int MOST_EVALUATIONS = 2_000_000;
+
+    private final DormandPrince54Integrator integrator;
+    private final Balance balance;
+    private final double relativeTolerance;
+    private long evaluations;
+    private long steps;
+    private int segments;
+
+    SegmentSolver(Plant plant, Balance balance, double relativeTolerance) {
+        this.balance = balance;
+        this.relativeTolerance = relativeTolerance;
+        double[] absolute = new double[StateVector.length(plant.valves.size())];
+        double[] relative = new double[absolute.length];
+        Arrays.fill(absolute, MASS_TOLERANCE);
+        Arrays.fill(relative, relativeTolerance);
+        relative[StateVector.PRESSURE] = 0;
+        // a relative error of temperature counts against 300 K, of which a heat-up is a sixth
+        relative[StateVector.TANK] = 0.1 * relativeTolerance;
+        absolute[StateVector.PRESSURE] = pressureTolerance(plant);
+        absolute[StateVector.TANK] = TEMPERATURE_TOLERANCE;
+        absolute[StateVector.GAS] = TEMPERATURE_TOLERANCE;
+        absolute[StateVector.HEAT_LOST] = ENERGY_TOLERANCE;
+        absolute[StateVector.CARRIED] = ENERGY_TOLERANCE;
+        integrator = new DormandPrince54Integrator(SHORTEST_STEP, LONGEST_STEP, absolute, relative);
+    }
+
+    /**
+     * The error of pressure (Pa) that a step may make. Pressure stands for stored water, the more of it the softer the
+     * system is: with a large vessel a pascal is a tenth of a gram. The tolerance is the pressure that stores a small part
+     * of the relative tolerance of the tank's water, since a heat-up moves only one or two hundredths of that water.
+     */
+    private double pressureTolerance(Plant plant) {
+        double vessel = plant.vessel == null ? 0 : plant.vessel.volume / plant.startPressure;
+        double give = plant.tankVolume * (5e-10 + plant.shellCompliance) + plant.pipeGrowth + vessel;
+        return relativeTolerance * Math.min(plant.startPressure, 0.003 * plant.tankVolume / give);
+    }
+
+    /**
+     * How a segment ended.
+     *
+     * @param elapsed its length (s)
+     * @param state the state at its end
+     * @param due the watch that ended it, or empty if it ran its full time
+     */
+    record Outcome(double elapsed, double[] state, Optional<Watch> due) {}
+
+    /** Reads the finished steps of a segment. */
+    interface StepReader {
+        /**
+         * Takes one step.
+         *
+         * @param step the continuous solution over the step, in time since the start of the segment
+         */
+        void read(Step step);
+    }
+
+    /** The continuous solution over one step. */
+    interface Step {
+        /** Start of the step (s) since the start of the segment. */
+        double from();
+
+        /** End of the step (s) since the start of the segment. */
+        double to();
+
+        /** The state at a time (s) within the step. */
+        double[] state(double time);
+
+        /** The rates of change at a time (s) within the step. */
+        double[] rates(double time);
+    }
+
+    /**
+     * Integrates.
+     *
+     * @param start the state at the start
+     * @param modes the modes
+     * @param watches what may end the segment, none of them due
+     * @param length the longest time (s)
+     * @param reader reads the steps
+     * @throws MathRuntimeException if the solver gives up
+     */
+    Outcome advance(double[] start, Modes modes, List<Watch> watches, double length, StepReader reader) {
+        FirstDue first = new FirstDue(balance, modes, watches, LONGEST_STEP);
+        integrator.clearEventDetectors();
+        integrator.clearStepHandlers();
+        integrator.setMaxEvaluations(MOST_EVALUATIONS);
+        integrator.addEventDetector(first);
+        integrator.addStepHandler(interpolator -> {
+            steps++;
+            reader.read(new InterpolatedStep(interpolator));
+        });
+        ODEStateAndDerivative end =
+                integrator.integrate(new Equations(modes, start.length), new ODEState(0, start), length);
+        evaluations += integrator.getEvaluations();
+        segments++;
+        double[] state = end.getPrimaryState();
+        return new Outcome(end.getTime(), state, first.met() ? Optional.of(first.dueAt(state)) : Optional.empty());
+    }
+
+    /** How the numbers were made so far. */
+    Numerics numerics() {
+        return new Numerics(integrator.getName(), relativeTolerance, evaluations, steps, segments);
+    }
+
+    private record InterpolatedStep(ODEStateInterpolator interpolator) implements Step {
+        @Override
+        public double from() {
+            return interpolator.getPreviousState().getTime();
+        }
+
+        @Override
+        public double to() {
+            return interpolator.getCurrentState().getTime();
+        }
+
+        @Override
+        public double[] state(double time) {
+            return interpolator.getInterpolatedState(time).getPrimaryState();
+        }
+
+        @Override
+        public double[] rates(double time) {
+            return interpolator.getInterpolatedState(time).getPrimaryDerivative();
+        }
+    }
+
+    private final class Equations implements OrdinaryDifferentialEquation {
+        private final Modes modes;
+        private final int dimension;
+
+        Equations(Modes modes, int dimension) {
+            this.modes = modes;
+            this.dimension = dimension;
+        }
+
+        @Override
+        public int getDimension() {
+            return dimension;
+        }
+
+        @Override
+        public double[] computeDerivatives(double time, double[] y) {
+            double[] rates = new double[dimension];
+            balance.evaluate(y, modes, rates);
+            return rates;
+        }
+    }
+}

@@ -1,0 +1,100 @@
+package io.github.heatswell.simulation;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.plant.Supply;
+import io.github.heatswell.result.Audit;
+import io.github.heatswell.result.Channel;
+import io.github.heatswell.result.Event;
+import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.Regime;
+import io.github.heatswell.result.RunResult;
+import io.github.heatswell.result.Trace;
+import java.time.Duration;
+import java.util.HashMap;
+import java.util.Map;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Contracts every run of every valid system keeps. The seed in the test's name repeats a failure. */
+class RandomSystemsTest {
+
+    private static final int SYSTEMS_PER_SEED = 60;
+
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6})
+    void everyRunKeepsItsContracts(long seed) {
+        RandomSystems systems = new RandomSystems(seed);
+        for (int i = 0; i < SYSTEMS_PER_SEED; i++) {
+            HotWaterSystem system = systems.next();
+            String which = "seed " + seed + ", system " + i;
+            RunResult result = Simulation.of(system, Duration.ofHours(12)).run();
+            Audit audit = result.audit();
+            assertTrue(
+                    audit.closes(),
+                    () -> which + ": " + audit + " " + audit.massFraction() + " " + audit.energyFraction());
+            assertSamplesAreSound(result, which);
+            assertEventsAlternate(result, which);
+            assertTrue(result.extremes().highestPressure().value() >= max(result.trace()) - 1, which);
+        }
+    }
+
+    private static double max(Trace trace) {
+        double most = 0;
+        for (double p : trace.values(Channel.PRESSURE_ABSOLUTE)) {
+            most = Math.max(most, p);
+        }
+        return most;
+    }
+
+    private static void assertSamplesAreSound(RunResult result, String which) {
+        Trace trace = result.trace();
+        HotWaterSystem system = result.system();
+        double atmosphere = system.site().atmosphere();
+        double supply = system.supply().pressure().absolute(atmosphere);
+        double test = system.tank().testPressureAbsolute(atmosphere);
+        double relieved = 0;
+        for (int i = 0; i < trace.count(); i++) {
+            for (Channel channel : Channel.values()) {
+                assertTrue(Double.isFinite(trace.value(channel, i)), which + ": " + channel + " at sample " + i);
+            }
+            double p = trace.value(Channel.PRESSURE_ABSOLUTE, i);
+            assertTrue(p <= test + 1 && p >= supply - 1, which + ": pressure " + p + " at sample " + i);
+            if (trace.regime(i) == Regime.FED || trace.regime(i) == Regime.UNSEALED) {
+                assertEquals(supply, p, 1e-3, which + ": a supply holds its own pressure");
+            }
+            if (trace.regime(i) == Regime.SEALED) {
+                assertEquals(0, trace.value(Channel.RELIEF_FLOW, i), which);
+            }
+            double total = trace.value(Channel.RELIEVED_TOTAL, i);
+            assertTrue(total >= relieved - 1e-12, which + ": what was given off does not come back");
+            relieved = total;
+            assertTrue(trace.value(Channel.VESSEL_WATER, i) >= -1e-9, which);
+        }
+        if (system.supply().arrangement() == Supply.Arrangement.CHECK_VALVE) {
+            assertEquals(0, result.totals().returned(), 1e-9, which + ": a check valve takes nothing back");
+        }
+    }
+
+    private static void assertEventsAlternate(RunResult result, String which) {
+        Map<String, EventKind> last = new HashMap<>();
+        double time = 0;
+        for (Event event : result.events()) {
+            assertTrue(event.time() >= time, which + ": events run forward");
+            time = event.time();
+            switch (event.kind()) {
+                case RELIEF_OPENED, RELIEF_RESEATED ->
+                    assertTrue(last.put(event.device(), event.kind()) != event.kind(), which + ": " + event);
+                case HEATER_ON, HEATER_OFF ->
+                    assertTrue(last.put("heater", event.kind()) != event.kind(), which + ": " + event);
+                case SUPPLY_OPENED, SUPPLY_CLOSED ->
+                    assertTrue(last.put("supply", event.kind()) != event.kind(), which + ": " + event);
+                default -> {
+                    // no pair
+                }
+            }
+        }
+    }
+}

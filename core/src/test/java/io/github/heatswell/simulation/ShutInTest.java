@@ -1,0 +1,108 @@
+package io.github.heatswell.simulation;
+
+import static io.github.heatswell.simulation.Systems.celsius;
+import static io.github.heatswell.units.PressureUnit.BAR;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.plant.Material;
+import io.github.heatswell.plant.Shell;
+import io.github.heatswell.plant.Start;
+import io.github.heatswell.result.Channel;
+import io.github.heatswell.result.Event;
+import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.RunResult;
+import io.github.heatswell.units.LengthUnit;
+import io.github.heatswell.units.TemperatureUnit;
+import java.time.Duration;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * Validation: a full tank, shut in and heated, against isochores computed with IAPWS-95 (constructed integration checks;
+ * 10 degC, 4.5 bar absolute, steel of 450 mm x 2.2 mm with E = 200 GPa, nu = 0.30, alpha = 12e-6 1/K).
+ */
+class ShutInTest {
+
+    /** Without elasticity only: a steel so stiff that it does not stretch, but grows with heat. */
+    private static final Material UNYIELDING = new Material("unyielding", 1e20, 0.30, 12e-6);
+
+    @ParameterizedTest
+    @CsvSource({"11, 6.5077", "15, 17.457"})
+    void rigidTankFollowsTheIsochore(double toCelsius, double expectedBar) {
+        assertRise(Shell.rigid(), toCelsius, expectedBar, 2e-4); // model accuracy stated beside the values
+    }
+
+    @Test
+    void tankThatOnlyGrowsWithHeatRisesLess() {
+        assertRise(Shell.cylinder(UNYIELDING, 450, 2.2, LengthUnit.MILLIMETRE), 15, 13.591, 3e-4); // as stated
+    }
+
+    @ParameterizedTest
+    @CsvSource({"15, 7.448", "20, 12.502"})
+    void elasticTankRisesAThird(double toCelsius, double expectedBar) {
+        assertRise(Systems.steel(450, 2.2), toCelsius, expectedBar, 3e-4); // as stated beside the values
+    }
+
+    private static void assertRise(Shell shell, double toCelsius, double expectedBar, double tolerance) {
+        HotWaterSystem system = Systems.textbook(190, 10, 4.5, toCelsius)
+                .tank(Systems.tank(190, shell, 0, 12.5))
+                .build();
+        RunResult result = Simulation.of(system, Duration.ofHours(1)).run();
+        Event off = result.first(EventKind.HEATER_OFF).orElseThrow();
+        assertEquals(celsius(toCelsius), off.waterTemperature(), 1e-6); // solver tolerance
+        assertEquals(expectedBar, BAR.fromSi(off.pressureAbsolute()), expectedBar * tolerance);
+    }
+
+    /** The rise for each kelvin grows with temperature: there is no single "pressure per degree". */
+    @ParameterizedTest
+    @CsvSource({"10, 0.365009", "20, 1.199", "30, 1.887", "40, 2.473", "60, 3.439"})
+    void slopeMatchesTheTable(double fromCelsius, double barPerKelvin) {
+        HotWaterSystem system = Systems.textbook(190, Math.min(fromCelsius, 40), 5, fromCelsius + 1)
+                .tank(Systems.tank(190, Systems.steel(450, 2.2), 0, 12.5))
+                .start(Start.builder()
+                        .water(fromCelsius, TemperatureUnit.CELSIUS)
+                        .build())
+                .build();
+        RunResult result = Simulation.of(system, Duration.ofMinutes(10))
+                .sampledEvery(Duration.ofSeconds(1))
+                .run();
+        double rise = result.trace().value(Channel.PRESSURE_ABSOLUTE, 1)
+                - result.trace().value(Channel.PRESSURE_ABSOLUTE, 0);
+        double warming =
+                result.trace().value(Channel.WATER_MEAN, 1) - result.trace().value(Channel.WATER_MEAN, 0);
+        // the first second of heating is 6 mK; the slope changes by less than 1e-3 over it
+        assertEquals(barPerKelvin, BAR.fromSi(rise) / warming, barPerKelvin * 2e-3);
+    }
+
+    /**
+     * Below about 6.2 degC (beta = 3 alpha at 5 bar: 6.24 degC for alpha = 12e-6) a full steel tank loses pressure as it
+     * warms, so the supply feeds it and the check valve closes only there.
+     */
+    @Test
+    void steelTankLosesPressureBelowSixDegrees() {
+        HotWaterSystem system = Systems.textbook(190, 2, 5, 20)
+                .tank(Systems.tank(190, Systems.steel(450, 2.2), 0, 12.5))
+                .build();
+        RunResult result = Simulation.of(system, Duration.ofHours(1)).run();
+        Event closed = result.first(EventKind.SUPPLY_CLOSED).orElseThrow();
+        assertEquals(6.24, closed.waterTemperature() - 273.15, 0.02); // as stated beside the value
+        assertTrue(result.totals().letIn() > 0);
+    }
+
+    /** Nothing gives way: the run ends at the test pressure, located, and keeps what it has. */
+    @Test
+    void shutInTankReachesItsTestPressure() {
+        RunResult result =
+                Simulation.of(Systems.lodge().build(), Duration.ofHours(4)).run();
+        Event hazard = result.hazard().orElseThrow();
+        assertEquals(EventKind.TEST_PRESSURE_REACHED, hazard.kind());
+        assertEquals(20.0, BAR.fromSi(result.gauge(hazard.pressureAbsolute())), 1e-6); // located by root finding
+        assertEquals(hazard.time(), result.end());
+        int last = result.trace().count() - 1;
+        assertEquals(hazard.pressureAbsolute(), result.trace().value(Channel.PRESSURE_ABSOLUTE, last));
+        assertTrue(result.end() < 3600, "a cold fill gets there during its first heat-up");
+    }
+}

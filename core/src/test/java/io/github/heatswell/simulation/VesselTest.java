@@ -1,0 +1,130 @@
+package io.github.heatswell.simulation;
+
+import static io.github.heatswell.units.PressureUnit.BAR;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.plant.ExpansionVessel;
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.plant.ReliefValve;
+import io.github.heatswell.result.Channel;
+import io.github.heatswell.result.Event;
+import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.RunResult;
+import io.github.heatswell.result.Trace;
+import io.github.heatswell.units.Pressure;
+import java.time.Duration;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The expansion vessel: seat, floating gas, acceptance limit. */
+class VesselTest {
+
+    /**
+     * Validation: peak pressure of a rigid tank with an isothermal vessel whose water stays cold, against integration
+     * checks constructed with IAPWS-95.
+     */
+    @ParameterizedTest
+    @CsvSource({"60, 3.8, 12, 5.1068", "65, 4.0, 8, 6.2256"})
+    void peakMatchesTheMassBalance(double toCelsius, double prechargeBar, double litres, double expectedBar) {
+        HotWaterSystem system = Systems.textbook(150, 10, 4.0, toCelsius)
+                .vessel(Systems.vessel(litres, Pressure.absolute(prechargeBar, BAR), 100))
+                .build();
+        RunResult result = Simulation.of(system, Duration.ofHours(4)).run();
+        double peak = BAR.fromSi(result.extremes().highestPressure().value());
+        assertEquals(expectedBar, peak, expectedBar * 2e-4); // as stated beside the values
+    }
+
+    /** Closed form: Boyle's law holds at every sample. */
+    @Test
+    void isothermalGasObeysBoyle() {
+        ExpansionVessel vessel = Systems.vessel(12, Pressure.gauge(3.0, BAR), 100);
+        HotWaterSystem system = Systems.lodge().vessel(vessel).build();
+        RunResult result = Simulation.of(system, Duration.ofHours(6)).run();
+        double charge = vessel.precharge().absolute(system.site().atmosphere()) * vessel.volume();
+        Trace trace = result.trace();
+        for (int i = 0; i < trace.count(); i++) {
+            double gas = vessel.volume() - trace.value(Channel.VESSEL_WATER, i);
+            assertEquals(charge, trace.value(Channel.PRESSURE_ABSOLUTE, i) * gas, charge * 1e-12); // rounding
+        }
+    }
+
+    /** A vessel precharged above the supply does nothing until the pressure has jumped to its precharge. */
+    @Test
+    void overchargedVesselLiftsAtItsPrecharge() {
+        HotWaterSystem system = Systems.lodge()
+                .vessel(Systems.vessel(12, Pressure.gauge(5.5, BAR), 60))
+                .build();
+        RunResult with = Simulation.of(system, Duration.ofHours(1)).run();
+        RunResult without =
+                Simulation.of(Systems.lodge().build(), Duration.ofHours(1)).run();
+        Event lifted = with.first(EventKind.VESSEL_LIFTED).orElseThrow();
+        assertEquals(5.5, BAR.fromSi(with.gauge(lifted.pressureAbsolute())), 1e-6);
+        int before = (int) (lifted.time() / 60);
+        for (int i = 0; i <= before; i++) {
+            assertEquals(
+                    without.trace().value(Channel.PRESSURE_ABSOLUTE, i),
+                    with.trace().value(Channel.PRESSURE_ABSOLUTE, i),
+                    0.1); // Pa; solver tolerance
+        }
+    }
+
+    /** A vessel that lost its charge is full of water before the heating starts, and might as well not be there. */
+    @Test
+    void lostChargeIsNoVessel() {
+        HotWaterSystem.Builder house = Systems.lodge().addReliefValve(Systems.valve(ReliefValve.Character.MODULATING));
+        RunResult lost = Simulation.of(
+                        house.vessel(Systems.vessel(12, Pressure.gauge(0.5, BAR), 60))
+                                .build(),
+                        Duration.ofHours(4))
+                .run();
+        RunResult none = Simulation.of(house.withoutVessel().build(), Duration.ofHours(4))
+                .run();
+        assertEquals(
+                none.totals().relieved(),
+                lost.totals().relieved(),
+                none.totals().relieved() * 1e-3);
+        assertEquals(0.6 * 12e-3, lost.extremes().mostVesselWater().value(), 1e-12);
+    }
+
+    /** The acceptance limit makes the system stiff again, at a pressure that follows from Boyle's law. */
+    @Test
+    void bottomsOutWhereBoyleSays() {
+        ExpansionVessel vessel = Systems.vessel(5, Pressure.gauge(4.2, BAR), 30);
+        HotWaterSystem system = Systems.lodge()
+                .addReliefValve(Systems.valve(ReliefValve.Character.SNAP))
+                .vessel(vessel)
+                .build();
+        RunResult result = Simulation.of(system, Duration.ofHours(4)).run();
+        Event full = result.first(EventKind.VESSEL_BOTTOMED_OUT).orElseThrow();
+        double expected = vessel.precharge().absolute(system.site().atmosphere()) / (1 - 0.30);
+        assertEquals(expected, full.pressureAbsolute(), 0.1); // Pa; located by root finding
+        Event opened = result.first(EventKind.RELIEF_OPENED).orElseThrow();
+        assertTrue(opened.time() - full.time() < 60, "the stiff system reaches the set pressure within a minute");
+        assertTrue(result.first(EventKind.VESSEL_FREED).isPresent());
+    }
+
+    /** Slow gas lies between isothermal and adiabatic, and a quick time constant tends to isothermal. */
+    @Test
+    void gasTimeConstantTendsToItsLimits() {
+        double isothermal = peak(Systems.vessel(8, Pressure.gauge(4.2, BAR), 100));
+        double quick = peak(Systems.slowVessel(8, Pressure.gauge(4.2, BAR), 1));
+        double slow = peak(Systems.slowVessel(8, Pressure.gauge(4.2, BAR), 600));
+        double slowest = peak(Systems.slowVessel(8, Pressure.gauge(4.2, BAR), 3600));
+        assertEquals(isothermal, quick, isothermal * 2e-4);
+        assertTrue(isothermal < slow && slow < slowest);
+        // an adiabatic gas would reach p0 (V0/Vg)^1.4; no time constant can exceed it
+        double gas = (4.2e5 + Systems.lodge().build().site().atmosphere()) * 8e-3 / isothermal;
+        assertTrue(slowest < (4.2e5 + 1e5) * Math.pow(8e-3 / gas, 1.4));
+    }
+
+    private static double peak(ExpansionVessel vessel) {
+        HotWaterSystem system = Systems.lodge().vessel(vessel).build();
+        return Simulation.of(system, Duration.ofHours(2))
+                .run()
+                .extremes()
+                .highestPressure()
+                .value();
+    }
+}
