@@ -28,7 +28,9 @@ final class ComparisonMarks {
                         event,
                         run.name() + ": " + event.kind().description() + " " + Times.after(event.time())
                                 + ", the run ends")));
-        run.result().first(EventKind.RELIEF_OPENED).ifPresent(event -> marks.add(mark(Mark.Kind.RELIEF_OPENED, event, "")));
+        run.result()
+                .first(EventKind.RELIEF_OPENED)
+                .ifPresent(event -> marks.add(mark(Mark.Kind.RELIEF_OPENED, event, "")));
         return marks;
     }
 

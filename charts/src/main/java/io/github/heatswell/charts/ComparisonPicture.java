@@ -36,8 +36,8 @@ final class ComparisonPicture {
     }
 
     Picture compose() {
-        Caption caption = new Caption(
-                hazards(), Headline.comparing(runs, amounts.units()), new Facts(amounts).common(runs));
+        Caption caption =
+                new Caption(hazards(), Headline.comparing(runs, amounts.units()), new Facts(amounts).common(runs));
         boolean relief = runs.stream()
                 .anyMatch(run -> !run.result().system().reliefValves().isEmpty());
         return new Picture(
@@ -54,8 +54,8 @@ final class ComparisonPicture {
         for (NamedRun run : runs) {
             run.result()
                     .hazard()
-                    .ifPresent(event -> hazards.add("“" + run.name() + "”: "
-                            + event.kind().description() + " " + Times.after(event.time())));
+                    .ifPresent(event -> hazards.add(
+                            "“" + run.name() + "”: " + event.kind().description() + " " + Times.after(event.time())));
         }
         String those = hazards.size() == 1 ? "That run ends there." : "Those runs end there.";
         return hazards.isEmpty() ? "" : "Hazard: " + String.join("; ", hazards) + ". " + those;
@@ -116,7 +116,8 @@ final class ComparisonPicture {
             curves.add(new Curve(Curve.Role.ofRun(i), runs.get(i).name(), highest, line));
         }
         String label = "mean water temperature (" + amounts.temperatureUnit() + ")";
-        Axis axis = ValueScale.around(label, range.atLeast(amounts.units().temperatureDifference().fromSi(10)), 0.06, 0.1);
+        Axis axis = ValueScale.around(
+                label, range.atLeast(amounts.units().temperatureDifference().fromSi(10)), 0.06, 0.1);
         return new Panel(axis, curves, List.of(), List.of(), Bands.none());
     }
 

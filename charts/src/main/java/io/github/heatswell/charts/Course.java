@@ -49,8 +49,7 @@ final class Course {
     Points temperature() {
         List<Moment> moments = new ArrayList<>();
         for (Event event : result.events()) {
-            moments.add(new Moment(
-                    event.time(), amounts.units().temperature().fromSi(event.waterTemperature())));
+            moments.add(new Moment(event.time(), amounts.units().temperature().fromSi(event.waterTemperature())));
         }
         return merged(Channel.WATER_MEAN, moments);
     }

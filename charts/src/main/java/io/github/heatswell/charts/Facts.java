@@ -54,9 +54,8 @@ final class Facts {
 
     private String supply(HotWaterSystem system) {
         double pressure = system.supply().pressure().gauge(system.site().atmosphere());
-        String how = system.supply().arrangement() == Arrangement.DIRECT
-                ? "open to the street"
-                : "through a check valve";
+        String how =
+                system.supply().arrangement() == Arrangement.DIRECT ? "open to the street" : "through a check valve";
         return "supply " + amounts.chosenPressure(pressure) + " at "
                 + amounts.temperature(system.supply().waterTemperature()) + " " + how;
     }
@@ -64,7 +63,8 @@ final class Facts {
     private String vessel(HotWaterSystem system) {
         return system.vessel()
                 .map(vessel -> amounts.chosenVolume(vessel.volume()) + " vessel precharged to "
-                        + amounts.chosenPressure(vessel.precharge().gauge(system.site().atmosphere())))
+                        + amounts.chosenPressure(
+                                vessel.precharge().gauge(system.site().atmosphere())))
                 .orElse("no vessel");
     }
 

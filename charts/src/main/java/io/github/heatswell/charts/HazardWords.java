@@ -16,8 +16,8 @@ final class HazardWords {
         return switch (hazard.kind()) {
             case TEST_PRESSURE_REACHED ->
                 "reaches the tank's test pressure of "
-                        + amounts.chosenPressure(result.gauge(
-                                result.system().tank().testPressureAbsolute(atmosphere(result))))
+                        + amounts.chosenPressure(
+                                result.gauge(result.system().tank().testPressureAbsolute(atmosphere(result))))
                         + " " + after;
             case VAPOUR_FORMS ->
                 "comes to the boil " + after + ", at "
@@ -44,8 +44,8 @@ final class HazardWords {
 
     /** The warning that stands before everything else. */
     static String warning(Event hazard) {
-        return "Hazard: " + hazard.kind().description() + " " + Times.after(hazard.time())
-                + ". The run ends there; " + beyond(hazard.kind()) + ".";
+        return "Hazard: " + hazard.kind().description() + " " + Times.after(hazard.time()) + ". The run ends there; "
+                + beyond(hazard.kind()) + ".";
     }
 
     private static String beyond(EventKind kind) {

@@ -27,8 +27,8 @@ public final class Headline {
         Amounts amounts = new Amounts(Objects.requireNonNull(units, "units"));
         Optional<Event> hazard = result.hazard();
         if (hazard.isPresent()) {
-            return capitalised(HazardWords.verb(result, hazard.get(), amounts)
-                    + HazardWords.cause(result, hazard.get()));
+            return capitalised(
+                    HazardWords.verb(result, hazard.get(), amounts) + HazardWords.cause(result, hazard.get()));
         }
         String relief = relief(result, amounts);
         if (exceedsWorkingPressure(result)) {
@@ -67,7 +67,10 @@ public final class Headline {
     }
 
     private static double workingPressure(RunResult result) {
-        return result.system().tank().workingPressure().gauge(result.system().site().atmosphere());
+        return result.system()
+                .tank()
+                .workingPressure()
+                .gauge(result.system().site().atmosphere());
     }
 
     private static String relief(RunResult result, Amounts amounts) {
@@ -83,8 +86,9 @@ public final class Headline {
                     + " in all";
         }
         boolean alone = result.system().reliefValves().size() == 1;
-        String subject =
-                alone ? "relief valve" : "relief valve “" + openings.valves().get(0).name() + "”";
+        String subject = alone
+                ? "relief valve"
+                : "relief valve “" + openings.valves().get(0).name() + "”";
         return count == 1
                 ? subject + " opens " + openings.firstAfter() + " and gives off " + volume
                 : subject + " opens " + Openings.times(count) + ", first " + openings.firstAfter() + ", and gives off "

@@ -27,18 +27,19 @@ final class Marks {
     /** All marks, the gravest first, so that its words find their place before all others. */
     List<Mark> all() {
         List<Mark> marks = new ArrayList<>();
-        result.hazard().ifPresent(hazard -> marks.add(mark(
-                Mark.Kind.HAZARD,
-                hazard,
-                hazard.kind().description() + " " + Times.after(hazard.time()) + ": the run ends")));
+        result.hazard()
+                .ifPresent(hazard -> marks.add(mark(
+                        Mark.Kind.HAZARD,
+                        hazard,
+                        hazard.kind().description() + " " + Times.after(hazard.time()) + ": the run ends")));
         marks.addAll(repeated(
                 events(EventKind.WORKING_PRESSURE_EXCEEDED, ""),
                 Mark.Kind.WORKING_PRESSURE_EXCEEDED,
                 "working pressure exceeded"));
         for (ReliefValve valve : result.system().reliefValves()) {
             String whose = result.system().reliefValves().size() == 1 ? "" : valve.name() + " ";
-            marks.addAll(repeated(
-                    events(EventKind.RELIEF_OPENED, valve.name()), Mark.Kind.RELIEF_OPENED, whose + "opens"));
+            marks.addAll(
+                    repeated(events(EventKind.RELIEF_OPENED, valve.name()), Mark.Kind.RELIEF_OPENED, whose + "opens"));
             List<Event> reseats = events(EventKind.RELIEF_RESEATED, valve.name());
             marks.addAll(repeated(reseats, Mark.Kind.RELIEF_RESEATED, reseats.size() == 1 ? whose + "reseats" : ""));
         }

@@ -18,9 +18,7 @@ final class Openings {
 
     /** How often all valves opened together. */
     int count() {
-        return result.totals().relief().stream()
-                .mapToInt(ReliefTotal::openings)
-                .sum();
+        return result.totals().relief().stream().mapToInt(ReliefTotal::openings).sum();
     }
 
     /** The valves that opened, in the order of the description. */

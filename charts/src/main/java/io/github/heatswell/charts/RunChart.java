@@ -41,8 +41,7 @@ public final class RunChart {
      * @return the picture, 1040 logical pixels wide and at least 700 high
      */
     public static RunChart of(RunResult result, UnitSystem units) {
-        return new RunChart(
-                List.of(new NamedRun("run", result)), Objects.requireNonNull(units, "units"), Size.USUAL);
+        return new RunChart(List.of(new NamedRun("run", result)), Objects.requireNonNull(units, "units"), Size.USUAL);
     }
 
     /**

@@ -47,9 +47,8 @@ final class RunPicture {
                 hazard.map(HazardWords::warning).orElse(""),
                 Headline.of(result, amounts.units()),
                 new Facts(amounts).of(result));
-        OptionalDouble end = hazard.stream()
-                .mapToDouble(event -> scale.of(event.time()))
-                .findFirst();
+        OptionalDouble end =
+                hazard.stream().mapToDouble(event -> scale.of(event.time())).findFirst();
         return new Picture(size, caption, scale.axis(), end, pressurePanel(), temperaturePanel());
     }
 
@@ -69,8 +68,8 @@ final class RunPicture {
                 .with(setPoint)
                 .atLeast(amounts.units().temperatureDifference().fromSi(NARROWEST));
         Axis axis = ValueScale.around("mean water temperature (" + amounts.temperatureUnit() + ")", range, 0.16, 0.1);
-        Level level =
-                new Level(Level.Kind.SET_POINT, setPoint, amounts.temperature(heater.setPoint()), "thermostat set point");
+        Level level = new Level(
+                Level.Kind.SET_POINT, setPoint, amounts.temperature(heater.setPoint()), "thermostat set point");
         Curve curve = new Curve(Curve.Role.TEMPERATURE, "", "", line);
         return new Panel(axis, List.of(curve), List.of(level), List.of(), new HeaterSpans(result, scale).bands());
     }

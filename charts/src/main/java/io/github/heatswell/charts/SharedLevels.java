@@ -30,8 +30,9 @@ final class SharedLevels {
 
     private Level named(List<Owned> group, Map<Alike, List<Owned>> alike) {
         Level level = group.get(0).level();
-        long ofThisKind =
-                alike.keySet().stream().filter(key -> key.kind() == level.kind()).count();
+        long ofThisKind = alike.keySet().stream()
+                .filter(key -> key.kind() == level.kind())
+                .count();
         List<String> owners = group.stream().map(Owned::run).distinct().toList();
         if (ofThisKind == 1) {
             return level;

@@ -28,8 +28,8 @@ final class Verdict {
         }
         List<NamedRun> strained = having(sound, run -> Headline.exceedsWorkingPressure(run.result()));
         if (!strained.isEmpty()) {
-            parts.add(names(strained) + (strained.size() == 1 ? " exceeds" : " exceed")
-                    + " the tank's working pressure");
+            parts.add(
+                    names(strained) + (strained.size() == 1 ? " exceeds" : " exceed") + " the tank's working pressure");
         }
         if (!sound.isEmpty()) {
             parts.addAll(reliefParts(sound));
@@ -59,9 +59,10 @@ final class Verdict {
         List<NamedRun> dry = having(sound, run -> !bare.contains(run) && !wet.contains(run));
         List<String> parts = new ArrayList<>();
         if (wet.isEmpty() && !dry.isEmpty()) {
-            parts.add(dry.size() == runs.size()
-                    ? "the relief valve stays shut in all " + runs.size() + " runs; " + highest()
-                    : "the relief valve stays shut with " + names(dry));
+            parts.add(
+                    dry.size() == runs.size()
+                            ? "the relief valve stays shut in all " + runs.size() + " runs; " + highest()
+                            : "the relief valve stays shut with " + names(dry));
         } else if (!wet.isEmpty() && dry.isEmpty()) {
             parts.add(allWet(wet));
         } else if (!wet.isEmpty()) {
@@ -80,8 +81,10 @@ final class Verdict {
             return wetPart(wet);
         }
         String everywhere = wet.size() == runs.size() ? "in all " + runs.size() + " runs" : "with " + names(wet);
-        NamedRun least = wet.stream().min(Comparator.comparingDouble(this::relieved)).orElseThrow();
-        NamedRun most = wet.stream().max(Comparator.comparingDouble(this::relieved)).orElseThrow();
+        NamedRun least =
+                wet.stream().min(Comparator.comparingDouble(this::relieved)).orElseThrow();
+        NamedRun most =
+                wet.stream().max(Comparator.comparingDouble(this::relieved)).orElseThrow();
         return "the relief valve opens " + everywhere + ", least with " + quoted(least) + " (" + volume(least)
                 + "), most with " + quoted(most) + " (" + volume(most) + ")";
     }
@@ -94,18 +97,20 @@ final class Verdict {
         if (wet.size() == 2) {
             return first + ", " + quoted(wet.get(1)) + " " + volume(wet.get(1));
         }
-        NamedRun most = wet.stream().max(Comparator.comparingDouble(this::relieved)).orElseThrow();
+        NamedRun most =
+                wet.stream().max(Comparator.comparingDouble(this::relieved)).orElseThrow();
         return "the " + wet.size() + " others give off up to " + volume(most) + ", with " + quoted(most);
     }
 
     private String highest() {
         NamedRun highest = runs.stream()
-                .max(Comparator.comparingDouble(
-                        run -> run.result().gauge(run.result().extremes().highestPressure().value())))
+                .max(Comparator.comparingDouble(run -> run.result()
+                        .gauge(run.result().extremes().highestPressure().value())))
                 .orElseThrow();
         RunResult result = highest.result();
         return "pressure peaks highest with " + quoted(highest) + ", at "
-                + amounts.foundPressure(result.gauge(result.extremes().highestPressure().value()));
+                + amounts.foundPressure(
+                        result.gauge(result.extremes().highestPressure().value()));
     }
 
     private double relieved(NamedRun run) {

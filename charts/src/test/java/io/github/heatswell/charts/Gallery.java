@@ -5,7 +5,9 @@ import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.plant.ReliefValve.Character;
 import io.github.heatswell.plant.Supply.Arrangement;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.units.UnitSystem;
+import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,34 +21,32 @@ public final class Gallery {
 
     /** A relief valve and nothing else: it drips. */
     public static RunResult dripping() {
-        return SyntheticRun.of(withValve(Character.MODULATING).build(), 3 * HOUR, 60);
+        return run(withValve(Character.MODULATING).build(), 3 * HOUR);
     }
 
     /** A vessel of the right size. */
     public static RunResult calm() {
-        return SyntheticRun.of(
-                withValve(Character.MODULATING).vessel(Plants.vessel(18, 4.2)).build(), 3 * HOUR, 60);
+        return run(
+                withValve(Character.MODULATING).vessel(Plants.vessel(18, 4.2)).build(), 3 * HOUR);
     }
 
     /** Nothing that could give way. */
     public static RunResult bursting() {
-        return SyntheticRun.of(Plants.bare().build(), 3 * HOUR, 60);
+        return run(Plants.bare().build(), 3 * HOUR);
     }
 
     /** A valve that pops open and shut. */
     public static RunResult popping() {
-        return SyntheticRun.of(
+        return run(
                 Plants.bare()
                         .addReliefValve(Plants.valve("safety valve", 7, 6.3, Character.SNAP))
                         .build(),
-                3 * HOUR,
-                60);
+                3 * HOUR);
     }
 
     /** A vessel that is too small. */
     public static RunResult cramped() {
-        return SyntheticRun.of(
-                withValve(Character.MODULATING).vessel(Plants.vessel(2, 2.0)).build(), 3 * HOUR, 60);
+        return run(withValve(Character.MODULATING).vessel(Plants.vessel(2, 0.8)).build(), 3 * HOUR);
     }
 
     /** Two valves at nearly the same pressure, with long names. */
@@ -57,7 +57,7 @@ public final class Gallery {
                         "Combined temperature and pressure valve on the tank lid", 7.05, 6.2, Character.MODULATING))
                 .addReliefValve(Plants.valve("Cold branch safety group, cellar", 7.0, 6.3, Character.MODULATING))
                 .build();
-        return SyntheticRun.of(system, HOUR, 60);
+        return run(system, HOUR);
     }
 
     /** Open to the street: nothing happens to the pressure. */
@@ -65,22 +65,21 @@ public final class Gallery {
         HotWaterSystem system = withValve(Character.MODULATING)
                 .supply(Plants.supply(Arrangement.DIRECT, 4.2))
                 .build();
-        return SyntheticRun.of(system, 3 * HOUR, 60);
+        return run(system, 3 * HOUR);
     }
 
     /** A week. */
     public static RunResult week() {
-        return SyntheticRun.of(withValve(Character.MODULATING).build(), 7 * 24 * HOUR, 60);
+        return run(withValve(Character.MODULATING).build(), 7 * 24 * HOUR);
     }
 
     /** A run that exceeds the working pressure and lives. */
     public static RunResult strained() {
-        return SyntheticRun.of(
+        return run(
                 Plants.bare()
                         .addReliefValve(Plants.valve("too strong", 12, 11, Character.SNAP))
                         .build(),
-                2 * HOUR,
-                60);
+                2 * HOUR);
     }
 
     /** All of them by name. */
@@ -124,6 +123,10 @@ public final class Gallery {
         charts.put("ways-out", RunChart.comparing(waysOut(), units));
         charts.put("six", RunChart.comparing(six(), units));
         return charts;
+    }
+
+    private static RunResult run(HotWaterSystem system, double seconds) {
+        return Simulation.of(system, Duration.ofSeconds((long) seconds)).run();
     }
 
     private static HotWaterSystem.Builder withValve(ReliefValve.Character character) {

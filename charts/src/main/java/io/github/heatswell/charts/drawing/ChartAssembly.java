@@ -36,7 +36,8 @@ final class ChartAssembly {
 
     /** The chart without any words but the numbers at the ticks; the names at the right take the given room. */
     static JFreeChart of(Picture picture, double gutterWidth) {
-        CombinedDomainXYPlot both = new CombinedDomainXYPlot(axis(picture.time(), picture.time().label()));
+        CombinedDomainXYPlot both =
+                new CombinedDomainXYPlot(axis(picture.time(), picture.time().label()));
         both.setGap(SheetLayout.BETWEEN_PANELS);
         both.setInsets(new RectangleInsets(SheetLayout.ABOVE_PANELS, 0, 0, gutterWidth));
         both.setBackgroundPaint(null);

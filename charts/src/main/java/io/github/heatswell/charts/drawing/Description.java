@@ -34,11 +34,19 @@ final class Description {
         words.append(" The ").append(panel.axis().label()).append(':');
         for (Curve curve : panel.curves()) {
             if (!curve.name().isEmpty()) {
-                words.append(' ').append(curve.name()).append(", ").append(curve.finding()).append(';');
+                words.append(' ')
+                        .append(curve.name())
+                        .append(", ")
+                        .append(curve.finding())
+                        .append(';');
             }
         }
         for (Level level : panel.levels()) {
-            words.append(' ').append(level.name()).append(' ').append(level.amount()).append(';');
+            words.append(' ')
+                    .append(level.name())
+                    .append(' ')
+                    .append(level.amount())
+                    .append(';');
         }
         for (Mark mark : panel.marks()) {
             if (!mark.label().isEmpty()) {

@@ -66,7 +66,8 @@ final class Gutter {
 
     /** Where the middle of a name belongs so that its first line continues the line it names. */
     private double wantedCentre(Callout callout) {
-        double at = Math.max(frame.area().y(), Math.min(callout.at(), frame.area().bottom()));
+        double at =
+                Math.max(frame.area().y(), Math.min(callout.at(), frame.area().bottom()));
         return at + (callout.words().height() - Type.lineHeight(Type.LABEL)) / 2;
     }
 
@@ -81,7 +82,8 @@ final class Gutter {
 
     private void addCurve(List<Callout> callouts, Curve curve) {
         Points points = curve.points();
-        boolean reachesEdge = frame.x(points.time(points.count() - 1)) > frame.area().right() - 2;
+        boolean reachesEdge =
+                frame.x(points.time(points.count() - 1)) > frame.area().right() - 2;
         if (curve.name().isEmpty() || !reachesEdge) {
             return;
         }
@@ -104,8 +106,8 @@ final class Gutter {
                 ? Callout.Side.WITHIN
                 : level.value() > frame.values().to() ? Callout.Side.ABOVE : Callout.Side.BELOW;
         String beyond = side == Callout.Side.WITHIN ? "" : ", off the scale";
-        TextBlock words = TextBlock.of(
-                List.of(Words.strong(level.amount()), Words.plain(level.name() + beyond)), width - LEAD);
+        TextBlock words =
+                TextBlock.of(List.of(Words.strong(level.amount()), Words.plain(level.name() + beyond)), width - LEAD);
         return new Callout(at, side, words, Strokes.LEADER, Strokes.color(level.kind()));
     }
 
@@ -130,11 +132,7 @@ final class Gutter {
     private static List<Callout> shortened(List<Callout> callouts, int lines) {
         return callouts.stream()
                 .map(callout -> new Callout(
-                        callout.at(),
-                        callout.side(),
-                        callout.words().inLines(lines),
-                        callout.look(),
-                        callout.color()))
+                        callout.at(), callout.side(), callout.words().inLines(lines), callout.look(), callout.color()))
                 .toList();
     }
 }

@@ -22,7 +22,7 @@ final class Ink {
     static final Color PRECHARGE = new Color(0x6f4a86);
 
     private static final Color[] RUNS = {
-        new Color(0x17506b),
+        new Color(0x5f93ab),
         new Color(0xc2571a),
         new Color(0x4d7a35),
         new Color(0x7a3f7d),

@@ -92,9 +92,8 @@ final class PanelOverlay {
         List<Skyline> curves = panel.curves().stream()
                 .map(curve -> new Skyline(curve.points(), frame))
                 .toList();
-        List<Double> levels = panel.levels().stream()
-                .map(level -> frame.y(level.value()))
-                .toList();
+        List<Double> levels =
+                panel.levels().stream().map(level -> frame.y(level.value())).toList();
         List<Box> marks = panel.marks().stream()
                 .map(mark -> MarkShapes.room(mark.kind(), frame.x(mark.time()), frame.y(mark.value())))
                 .toList();
@@ -103,7 +102,8 @@ final class PanelOverlay {
     }
 
     private void drawHeading(Graphics2D g) {
-        TextBlock heading = TextBlock.of(panel.axis().label(), Type.HEADING, frame.area().width());
+        TextBlock heading =
+                TextBlock.of(panel.axis().label(), Type.HEADING, frame.area().width());
         heading.draw(g, frame.area().x(), frame.area().y() - heading.height() - 5, Ink.TEXT);
     }
 

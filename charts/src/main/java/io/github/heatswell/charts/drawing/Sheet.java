@@ -36,8 +36,7 @@ final class Sheet {
         g.fill(new Rectangle2D.Double(0, 0, layout.width(), layout.height()));
         layout.header().draw(g, SheetLayout.MARGIN, SheetLayout.MARGIN);
         ChartRenderingInfo info = new ChartRenderingInfo(null);
-        ChartAssembly.of(picture, layout.gutterWidth())
-                .draw(g, layout.panels().shape(), null, info);
+        ChartAssembly.of(picture, layout.gutterWidth()).draw(g, layout.panels().shape(), null, info);
         drawOver(g, picture.upper(), info.getPlotInfo().getSubplotInfo(0));
         drawOver(g, picture.lower(), info.getPlotInfo().getSubplotInfo(1));
     }

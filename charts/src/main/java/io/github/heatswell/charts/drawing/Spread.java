@@ -22,10 +22,12 @@ final class Spread {
     static double[] tops(double[] centres, double[] heights, double top, double bottom) {
         List<Pile> piles = new ArrayList<>();
         for (int index = 0; index < centres.length; index++) {
-            Pile pile = new Pile(List.of(index), centres[index] - heights[index] / 2, heights[index])
-                    .within(top, bottom);
+            Pile pile =
+                    new Pile(List.of(index), centres[index] - heights[index] / 2, heights[index]).within(top, bottom);
             while (!piles.isEmpty() && piles.get(piles.size() - 1).bottom() > pile.top()) {
-                pile = piles.remove(piles.size() - 1).under(pile, centres, heights).within(top, bottom);
+                pile = piles.remove(piles.size() - 1)
+                        .under(pile, centres, heights)
+                        .within(top, bottom);
             }
             piles.add(pile);
         }

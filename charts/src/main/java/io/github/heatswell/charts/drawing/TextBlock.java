@@ -99,7 +99,8 @@ final class TextBlock {
         Line withEllipsis() {
             List<Words> shorter = new ArrayList<>(pieces);
             Words last = shorter.remove(shorter.size() - 1);
-            int kept = last.text().offsetByCodePoints(last.text().length(), last.text().length() > 2 ? -1 : 0);
+            int kept = last.text()
+                    .offsetByCodePoints(last.text().length(), last.text().length() > 2 ? -1 : 0);
             shorter.add(new Words(last.text().substring(0, kept).strip() + "…", last.font(), false));
             return new Line(shorter);
         }
