@@ -1,0 +1,91 @@
+package io.github.heatswell.charts;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.charts.picture.Curve;
+import io.github.heatswell.charts.picture.Level;
+import io.github.heatswell.charts.picture.Mark;
+import io.github.heatswell.charts.picture.Picture;
+import io.github.heatswell.plant.ReliefValve.Character;
+import io.github.heatswell.result.RunResult;
+import io.github.heatswell.units.UnitSystem;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class ComparisonPictureTest {
+
+    @Test
+    void laysPressuresOverEachOtherAndWhatWasGivenOffBelow() {
+        Picture picture = RunChart.comparing(Gallery.waysOut(), UnitSystem.SI).picture();
+        assertEquals("gauge pressure (bar)", picture.upper().axis().label());
+        assertEquals(
+                "water given off since the start (L)", picture.lower().axis().label());
+        assertEquals(
+                List.of("no vessel", "18 L vessel", "2 L vessel"),
+                picture.upper().curves().stream().map(Curve::name).toList());
+        assertEquals(
+                List.of(Curve.Role.RUN_1, Curve.Role.RUN_2, Curve.Role.RUN_3),
+                picture.lower().curves().stream().map(Curve::role).toList());
+        assertEquals("gives off 0 L", picture.lower().curves().get(1).finding());
+        assertTrue(picture.upper().curves().get(0).finding().startsWith("highest 7.0 bar"));
+    }
+
+    @Test
+    void saysOnceWhatAllHaveInCommon() {
+        Picture picture = RunChart.comparing(Gallery.waysOut(), UnitSystem.SI).picture();
+        assertEquals(
+                "All runs: 190 L tank, set point 60 °C, supply 4.2 bar at 12 °C through a check valve, relief valve"
+                        + " set at 7.0 bar.",
+                picture.caption().subtitle());
+        assertEquals(
+                1,
+                picture.upper().levels().stream()
+                        .filter(level -> level.kind() == Level.Kind.RELIEF_SET)
+                        .count());
+    }
+
+    @Test
+    void saysWhoseALevelIsWhereTheyDiffer() {
+        List<NamedRun> runs = List.of(run("low", 6), run("high", 8), run("as high", 8));
+        List<String> sets = RunChart.comparing(runs, UnitSystem.SI).picture().upper().levels().stream()
+                .filter(level -> level.kind() == Level.Kind.RELIEF_SET)
+                .map(level -> level.amount() + " " + level.name())
+                .toList();
+        assertEquals(List.of("6.0 bar relief opens: “low”", "8.0 bar relief opens: 2 runs"), sets);
+    }
+
+    @Test
+    void marksAHazardByTheNameOfItsRun() {
+        Picture picture = RunChart.comparing(Gallery.six(), UnitSystem.SI).picture();
+        assertTrue(picture.caption().hazard().startsWith("Hazard: “relief valve removed”: test pressure reached"));
+        Mark hazard = picture.upper().marks().stream()
+                .filter(mark -> mark.kind() == Mark.Kind.HAZARD)
+                .findFirst()
+                .orElseThrow();
+        assertTrue(hazard.label().startsWith("relief valve removed: test pressure reached after 22 min"));
+        assertEquals(5, picture.lower().curves().size(), "a system without relief valve gives off nothing");
+    }
+
+    @Test
+    void showsTemperaturesWhereNothingCanBeGivenOff() {
+        RunResult one = Handmade.run(Plants.bare().build(), 60, 4.2, 5).result();
+        List<NamedRun> runs = List.of(new NamedRun("a", one), new NamedRun("b", one));
+        Picture picture = RunChart.comparing(runs, UnitSystem.US).picture();
+        assertEquals("mean water temperature (°F)", picture.lower().axis().label());
+        assertEquals("highest 55.4 °F", picture.lower().curves().get(0).finding());
+    }
+
+    private static NamedRun run(String name, double set) {
+        return new NamedRun(
+                name,
+                Handmade.run(
+                                Plants.bare()
+                                        .addReliefValve(Plants.valve("lid", set, 5, Character.SNAP))
+                                        .build(),
+                                60,
+                                4.2,
+                                5.5)
+                        .result());
+    }
+}

@@ -1,0 +1,102 @@
+package io.github.heatswell.charts;
+
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.result.Audit;
+import io.github.heatswell.result.Channel;
+import io.github.heatswell.result.Event;
+import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.Extreme;
+import io.github.heatswell.result.Extremes;
+import io.github.heatswell.result.Numerics;
+import io.github.heatswell.result.Regime;
+import io.github.heatswell.result.ReliefTotal;
+import io.github.heatswell.result.RunResult;
+import io.github.heatswell.result.TimeGrid;
+import io.github.heatswell.result.Totals;
+import io.github.heatswell.result.Trace;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+
+/** Results written by hand, for what no sensible run would give and for numbers that are known beforehand. */
+public final class Handmade {
+
+    private final HotWaterSystem system;
+    private final double step;
+    private final double[] gaugeBar;
+    private final List<Event> events = new ArrayList<>();
+    private double relieved;
+
+    private Handmade(HotWaterSystem system, double step, double... gaugeBar) {
+        this.system = system;
+        this.step = step;
+        this.gaugeBar = gaugeBar;
+    }
+
+    /** A run with these gauge pressures (bar), one each step (s); the water warms by 1 K a step from 12 degC. */
+    public static Handmade run(HotWaterSystem system, double step, double... gaugeBar) {
+        return new Handmade(system, step, gaugeBar);
+    }
+
+    /** Adds an event at a gauge pressure (bar). */
+    public Handmade event(double time, EventKind kind, String device, double gauge) {
+        events.add(new Event(time, kind, device, absolute(gauge), 285.15 + time / step));
+        return this;
+    }
+
+    /** Sets the volume (L) given off by the end, by valves opening as often as the events say. */
+    public Handmade relieved(double litres) {
+        relieved = litres * 1e-3;
+        return this;
+    }
+
+    /** The result. */
+    public RunResult result() {
+        int count = gaugeBar.length;
+        Map<Channel, double[]> columns = new EnumMap<>(Channel.class);
+        for (Channel channel : Channel.values()) {
+            columns.put(channel, new double[count]);
+        }
+        List<Extreme> values = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            columns.get(Channel.PRESSURE_ABSOLUTE)[i] = absolute(gaugeBar[i]);
+            columns.get(Channel.WATER_MEAN)[i] = 285.15 + i;
+            columns.get(Channel.RELIEVED_TOTAL)[i] = count == 1 ? 0 : relieved * i / (count - 1);
+            values.add(new Extreme(absolute(gaugeBar[i]), i * step));
+        }
+        events.forEach(event -> values.add(new Extreme(event.pressureAbsolute(), event.time())));
+        Comparator<Extreme> order = Comparator.comparingDouble(Extreme::value);
+        return new RunResult(
+                system,
+                new Trace(new TimeGrid(step, step * (count - 1)), columns, Collections.nCopies(count, Regime.SEALED)),
+                events,
+                new Extremes(
+                        Collections.max(values, order),
+                        Collections.min(values, order),
+                        new Extreme(284.15 + count, step * (count - 1)),
+                        new Extreme(0, 0)),
+                new Totals(relief(), 0, 0, 0, 0, 0),
+                new Audit(0, 0, 0, 0),
+                new Numerics("by hand", 1e-9, 0, 0, 0));
+    }
+
+    private List<ReliefTotal> relief() {
+        List<ReliefTotal> totals = new ArrayList<>();
+        system.reliefValves().forEach(valve -> {
+            int openings = (int) events.stream()
+                    .filter(event -> event.kind() == EventKind.RELIEF_OPENED)
+                    .filter(event -> event.device().equals(valve.name()))
+                    .count();
+            double volume = openings == 0 ? 0 : relieved;
+            totals.add(new ReliefTotal(valve.name(), 1000 * volume, volume, openings));
+        });
+        return totals;
+    }
+
+    private double absolute(double bar) {
+        return bar * 1e5 + system.site().atmosphere();
+    }
+}

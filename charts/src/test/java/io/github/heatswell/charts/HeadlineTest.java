@@ -1,0 +1,211 @@
+package io.github.heatswell.charts;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.plant.ReliefValve.Character;
+import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.RunResult;
+import io.github.heatswell.units.UnitSystem;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class HeadlineTest {
+
+    private static final HotWaterSystem BARE = Plants.bare().build();
+    private static final HotWaterSystem ONE = Plants.bare()
+            .addReliefValve(Plants.valve("lid", 7, 6.3, Character.SNAP))
+            .build();
+    private static final HotWaterSystem TWO = Plants.bare()
+            .addReliefValve(Plants.valve("lid", 7, 6.3, Character.SNAP))
+            .addReliefValve(Plants.valve("cellar", 6.5, 6, Character.SNAP))
+            .build();
+    private static final HotWaterSystem VESSEL =
+            Plants.bare().vessel(Plants.vessel(18, 4)).build();
+
+    static Stream<Arguments> findings() {
+        return Stream.of(
+                Arguments.of(
+                        "Pressure peaks at 5.4 bar, 1.6 bar below the relief set pressure",
+                        Handmade.run(ONE, 60, 4.2, 5.44, 4.2)),
+                Arguments.of(
+                        "Pressure peaks at 6.97 bar, 0.03 bar below the relief set pressure",
+                        Handmade.run(ONE, 60, 4.2, 6.97)),
+                Arguments.of(
+                        "Pressure peaks at 7.0 bar, just below the relief set pressure",
+                        Handmade.run(ONE, 60, 4.2, 6.9999)),
+                Arguments.of(
+                        "Pressure peaks at 5.4 bar, 1.1 bar below the relief set pressure",
+                        Handmade.run(TWO, 60, 4.2, 5.4)),
+                Arguments.of(
+                        "Pressure stays at 4.2 bar, 2.8 bar below the relief set pressure",
+                        Handmade.run(ONE, 60, 4.2, 4.21, 4.2)),
+                Arguments.of("Pressure peaks at 5.4 bar; there is no relief valve", Handmade.run(BARE, 60, 4.2, 5.4)),
+                Arguments.of(
+                        "Relief valve opens after 10 min and gives off 3.1 L",
+                        Handmade.run(ONE, 600, 4.2, 7, 6.3)
+                                .event(600, EventKind.RELIEF_OPENED, "lid", 7)
+                                .relieved(3.14)),
+                Arguments.of(
+                        "Relief valve opens at the start and gives off less than 0.01 L",
+                        Handmade.run(ONE, 600, 7, 6.3)
+                                .event(0, EventKind.RELIEF_OPENED, "lid", 7)
+                                .relieved(0.004)),
+                Arguments.of(
+                        "Relief valve opens twice, first after 10 min, and gives off 0.42 L in all",
+                        Handmade.run(ONE, 600, 4.2, 7, 7)
+                                .event(600, EventKind.RELIEF_OPENED, "lid", 7)
+                                .event(1200, EventKind.RELIEF_OPENED, "lid", 7)
+                                .relieved(0.42)),
+                Arguments.of(
+                        "Relief valve “cellar” opens after 10 min and gives off 3.1 L",
+                        Handmade.run(TWO, 600, 4.2, 6.5)
+                                .event(600, EventKind.RELIEF_OPENED, "cellar", 6.5)
+                                .relieved(3.14)),
+                Arguments.of(
+                        "2 relief valves open, the first after 10 min, and give off 4.0 L in all",
+                        Handmade.run(TWO, 600, 4.2, 6.5, 7)
+                                .event(600, EventKind.RELIEF_OPENED, "cellar", 6.5)
+                                .event(1200, EventKind.RELIEF_OPENED, "lid", 7)
+                                .relieved(2)),
+                Arguments.of(
+                        "Pressure peaks at 11.2 bar, 1.2 bar above the tank's working pressure",
+                        Handmade.run(BARE, 60, 4.2, 11.2)),
+                Arguments.of(
+                        "Pressure peaks at 11.2 bar, 1.2 bar above the tank's working pressure; relief valve opens"
+                                + " after 10 min and gives off 3.1 L",
+                        Handmade.run(ONE, 600, 4.2, 11.2)
+                                .event(600, EventKind.RELIEF_OPENED, "lid", 11.2)
+                                .relieved(3.14)),
+                Arguments.of(
+                        "Reaches the tank's test pressure of 20.0 bar after 22 min: no relief valve, no vessel",
+                        Handmade.run(BARE, 1320, 4.2, 20).event(1320, EventKind.TEST_PRESSURE_REACHED, "", 20)),
+                Arguments.of(
+                        "Reaches the tank's test pressure of 20.0 bar after 22 min: no relief valve",
+                        Handmade.run(VESSEL, 1320, 4.2, 20).event(1320, EventKind.TEST_PRESSURE_REACHED, "", 20)),
+                Arguments.of(
+                        "Reaches the tank's test pressure of 20.0 bar after 22 min: the open relief did not hold it",
+                        Handmade.run(ONE, 1320, 4.2, 20)
+                                .event(600, EventKind.RELIEF_OPENED, "lid", 7)
+                                .event(1320, EventKind.TEST_PRESSURE_REACHED, "", 20)),
+                Arguments.of(
+                        "Reaches the tank's test pressure of 20.0 bar after 22 min: no relief valve opened",
+                        Handmade.run(ONE, 1320, 4.2, 20).event(1320, EventKind.TEST_PRESSURE_REACHED, "", 20)),
+                Arguments.of(
+                        "Comes to the boil after 22 min, at 0.3 bar and a mean of 13 °C",
+                        Handmade.run(ONE, 1320, 4.2, 0.3).event(1320, EventKind.VAPOUR_FORMS, "", 0.3)),
+                Arguments.of(
+                        "Falls to the pressure of the surrounding air after 22 min",
+                        Handmade.run(ONE, 1320, 4.2, 0).event(1320, EventKind.ATMOSPHERE_REACHED, "", 0)),
+                Arguments.of(
+                        "Leaves the range of known water properties after 22 min, at 13 °C",
+                        Handmade.run(ONE, 1320, 4.2, 5).event(1320, EventKind.WATER_OUT_OF_RANGE, "", 5)));
+    }
+
+    @ParameterizedTest
+    @MethodSource("findings")
+    void saysWhatWasFound(String sentence, Handmade run) {
+        assertEquals(sentence, Headline.of(run.result(), UnitSystem.SI));
+    }
+
+    @Test
+    void speaksInPoundsAndGallons() {
+        RunResult calm = Handmade.run(ONE, 60, 4.2, 5.44).result();
+        RunResult drips = Handmade.run(ONE, 600, 4.2, 7)
+                .event(600, EventKind.RELIEF_OPENED, "lid", 7)
+                .relieved(3.14)
+                .result();
+        assertEquals(
+                "Pressure peaks at 79 psi, 23 psi below the relief set pressure", Headline.of(calm, UnitSystem.US));
+        assertEquals("Relief valve opens after 10 min and gives off 0.83 gal", Headline.of(drips, UnitSystem.US));
+    }
+
+    @Test
+    void namesTheOnlyOneThatStopsTheDripping() {
+        assertEquals(
+                "Only “calm” keeps the relief valve shut; “drips” gives off 3.0 L",
+                compare(named("drips", drips(3)), named("calm", calm(5))));
+        assertEquals(
+                "Only “calm” keeps the relief valve shut; “a” gives off 3.0 L, “b” 2.0 L",
+                compare(named("a", drips(3)), named("b", drips(2)), named("calm", calm(5))));
+        assertEquals(
+                "“x” and “y” keep the relief valve shut; the 3 others give off up to 3.0 L, with “b”",
+                compare(
+                        named("a", drips(1)),
+                        named("b", drips(3)),
+                        named("c", drips(2)),
+                        named("x", calm(5)),
+                        named("y", calm(6))));
+    }
+
+    @Test
+    void saysWhenAllDripOrNone() {
+        assertEquals(
+                "The relief valve opens in all 2 runs, least with “a” (1.0 L), most with “b” (3.0 L)",
+                compare(named("a", drips(1)), named("b", drips(3))));
+        assertEquals(
+                "The relief valve stays shut in all 2 runs; pressure peaks highest with “b”, at 6.0 bar",
+                compare(named("a", calm(5)), named("b", calm(6))));
+    }
+
+    @Test
+    void putsHazardsFirst() {
+        RunResult bursts = Handmade.run(BARE, 1320, 4.2, 20)
+                .event(1320, EventKind.TEST_PRESSURE_REACHED, "", 20)
+                .result();
+        RunResult later = Handmade.run(BARE, 2640, 4.2, 20)
+                .event(2640, EventKind.TEST_PRESSURE_REACHED, "", 20)
+                .result();
+        assertEquals(
+                "“bursts” reaches the tank's test pressure of 20.0 bar after 22 min; the relief valve stays shut with"
+                        + " “calm”",
+                compare(named("calm", calm(5)), named("bursts", bursts)));
+        assertEquals(
+                "All 2 runs end in a hazard: first, “bursts” reaches the tank's test pressure of 20.0 bar after 22 min",
+                compare(named("later", later), named("bursts", bursts)));
+        assertEquals(
+                "2 of 3 runs end in a hazard: first, “bursts” reaches the tank's test pressure of 20.0 bar after 22"
+                        + " min; “drips” gives off 3.0 L",
+                compare(named("later", later), named("bursts", bursts), named("drips", drips(3))));
+    }
+
+    @Test
+    void tellsOfWorkingPressureAndMissingValves() {
+        RunResult strained = Handmade.run(BARE, 600, 4.2, 11).result();
+        assertEquals(
+                "“strained” exceeds the tank's working pressure; the relief valve stays shut with “calm”; “strained”"
+                        + " has no relief valve",
+                compare(named("calm", calm(5)), named("strained", strained)));
+    }
+
+    @Test
+    void comparesNoFewerThanTwo() {
+        List<NamedRun> one = List.of(named("a", calm(5)));
+        assertThrows(IllegalArgumentException.class, () -> Headline.comparing(one, UnitSystem.SI));
+        assertThrows(IllegalArgumentException.class, () -> Headline.comparing(List.of(), UnitSystem.SI));
+    }
+
+    private static String compare(NamedRun... runs) {
+        return Headline.comparing(List.of(runs), UnitSystem.SI);
+    }
+
+    private static NamedRun named(String name, RunResult result) {
+        return new NamedRun(name, result);
+    }
+
+    private static RunResult calm(double peak) {
+        return Handmade.run(ONE, 600, 4.2, peak).result();
+    }
+
+    private static RunResult drips(double litres) {
+        return Handmade.run(ONE, 600, 4.2, 7)
+                .event(600, EventKind.RELIEF_OPENED, "lid", 7)
+                .relieved(litres)
+                .result();
+    }
+}

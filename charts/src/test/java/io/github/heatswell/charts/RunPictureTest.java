@@ -1,0 +1,223 @@
+package io.github.heatswell.charts;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.charts.picture.Bands;
+import io.github.heatswell.charts.picture.Level;
+import io.github.heatswell.charts.picture.Mark;
+import io.github.heatswell.charts.picture.Panel;
+import io.github.heatswell.charts.picture.Picture;
+import io.github.heatswell.charts.picture.Points;
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.plant.ReliefValve.Character;
+import io.github.heatswell.result.Event;
+import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.RunResult;
+import io.github.heatswell.units.UnitSystem;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class RunPictureTest {
+
+    private static final HotWaterSystem SYSTEM = Plants.bare()
+            .addReliefValve(Plants.valve("lid", 7, 6.3, Character.SNAP))
+            .vessel(Plants.vessel(18, 4.2))
+            .build();
+
+    @Test
+    void namesQuantitiesWithTheirUnits() {
+        RunResult result = Handmade.run(SYSTEM, 60, 4.2, 5, 6).result();
+        Picture si = RunChart.of(result, UnitSystem.SI).picture();
+        Picture us = RunChart.of(result, UnitSystem.US).picture();
+        assertEquals("gauge pressure (bar)", si.upper().axis().label());
+        assertEquals("mean water temperature (°C)", si.lower().axis().label());
+        assertEquals("gauge pressure (psi)", us.upper().axis().label());
+        assertEquals("mean water temperature (°F)", us.lower().axis().label());
+        assertEquals("time since the start (s)", si.time().label());
+    }
+
+    @Test
+    void drawsSamplesInTheUnitsOfTheAxes() {
+        RunResult result = Handmade.run(SYSTEM, 600, 4.2, 5, 6).result();
+        Picture picture = RunChart.of(result, UnitSystem.SI).picture();
+        Points pressure = picture.upper().curves().get(0).points();
+        assertEquals(3, pressure.count());
+        assertEquals(10, pressure.time(1), 1e-9, "minutes, exact but for rounding");
+        assertEquals(5, pressure.value(1), 1e-9, "bar, exact but for rounding");
+        Points temperature = RunChart.of(result, UnitSystem.US)
+                .picture()
+                .lower()
+                .curves()
+                .get(0)
+                .points();
+        assertEquals(53.6, temperature.value(0), 1e-9, "12 degC in degF");
+    }
+
+    @Test
+    void keepsTheSharpEdgeOfASnapBetweenSamples() {
+        RunResult result = Handmade.run(SYSTEM, 60, 4.2, 6.5, 6.6)
+                .event(90, EventKind.RELIEF_OPENED, "lid", 7)
+                .event(90, EventKind.RELIEF_RESEATED, "lid", 6.3)
+                .result();
+        Points line = RunChart.of(result, UnitSystem.SI)
+                .picture()
+                .upper()
+                .curves()
+                .get(0)
+                .points();
+        assertEquals(5, line.count());
+        assertEquals(90, line.time(2), 1e-9);
+        assertEquals(7, line.value(2), 1e-9);
+        assertEquals(90, line.time(3), 1e-9);
+        assertEquals(6.3, line.value(3), 1e-9);
+    }
+
+    @Test
+    void marksValvesWhereTheyOpenedAndReseated() {
+        RunResult result = Gallery.dripping();
+        Event opened = result.first(EventKind.RELIEF_OPENED).orElseThrow();
+        List<Mark> marks = RunChart.of(result, UnitSystem.SI).picture().upper().marks();
+        assertEquals(Mark.Kind.RELIEF_OPENED, marks.get(0).kind());
+        assertEquals(opened.time() / 60, marks.get(0).time(), 1e-9);
+        assertEquals(7, marks.get(0).value(), 1e-6, "the set pressure; the engine locates it to far less than that");
+        assertTrue(marks.get(0).label().startsWith("opens after "), marks.get(0).label());
+        assertEquals(Mark.Kind.RELIEF_RESEATED, marks.get(1).kind());
+        assertTrue(
+                marks.get(1).label().startsWith("reseats after "), marks.get(1).label());
+    }
+
+    @Test
+    void thinsOutMarksThatWouldCoverEachOtherAndSaysSo() {
+        RunResult result = Gallery.popping();
+        int openings = result.totals().relief().get(0).openings();
+        Picture picture = RunChart.of(result, UnitSystem.SI).picture();
+        List<Mark> opened = picture.upper().marks().stream()
+                .filter(mark -> mark.kind() == Mark.Kind.RELIEF_OPENED)
+                .toList();
+        assertTrue(openings > 70, "a valve that cycles: " + openings);
+        assertTrue(opened.size() < 60 && opened.size() > 5, "thinned to " + opened.size());
+        assertTrue(
+                opened.get(0)
+                        .label()
+                        .matches("opens " + openings + " times, first after .*; " + opened.size() + " marked"),
+                opened.get(0).label());
+        for (int i = 1; i < opened.size(); i++) {
+            assertTrue(opened.get(i).label().isEmpty());
+        }
+    }
+
+    @Test
+    void putsTheHazardFirst() {
+        Picture picture = RunChart.of(Gallery.bursting(), UnitSystem.SI).picture();
+        Mark first = picture.upper().marks().get(0);
+        assertEquals(Mark.Kind.HAZARD, first.kind());
+        assertTrue(picture.caption().hazard().startsWith("Hazard: test pressure reached after 22 min"));
+        assertEquals(first.time(), picture.end().orElseThrow(), 1e-9);
+        assertTrue(picture.time().to() > 1.1 * first.time(), "the axis goes on, so that the end is seen");
+        assertTrue(picture.upper().levels().stream().anyMatch(level -> level.kind() == Level.Kind.TEST_PRESSURE));
+    }
+
+    @Test
+    void warnsOfEveryHazard() {
+        for (EventKind kind : EventKind.values()) {
+            if (kind.endsRun()) {
+                RunResult result =
+                        Handmade.run(SYSTEM, 60, 4.2, 5).event(60, kind, "", 5).result();
+                Picture picture = RunChart.of(result, UnitSystem.SI).picture();
+                assertTrue(picture.caption().hazard().contains(kind.description()), kind::toString);
+                assertEquals(Mark.Kind.HAZARD, picture.upper().marks().get(0).kind(), kind::toString);
+            }
+        }
+    }
+
+    @Test
+    void namesEveryLevelWithItsValue() {
+        Panel panel = RunChart.of(Gallery.calm(), UnitSystem.SI).picture().upper();
+        List<String> words = panel.levels().stream()
+                .map(level -> level.amount() + " " + level.name())
+                .toList();
+        assertEquals(
+                List.of(
+                        "10.0 bar tank working pressure",
+                        "7.0 bar relief opens",
+                        "4.2 bar supply",
+                        "6.3 bar relief reseats",
+                        "4.2 bar vessel precharge"),
+                words);
+    }
+
+    @Test
+    void saysWhichValveWhenThereAreSeveral() {
+        Panel panel = RunChart.of(Gallery.rivals(), UnitSystem.SI).picture().upper();
+        assertTrue(panel.levels().stream()
+                .anyMatch(level -> level.name().equals("relief opens, Cold branch safety group, cellar")));
+        assertTrue(panel.marks().get(0).label().startsWith("Cold branch safety group, cellar opens after"));
+    }
+
+    @Test
+    void drawsManyValvesAsOneLineForEachPressure() {
+        HotWaterSystem.Builder many = Plants.bare();
+        for (int i = 0; i < 9; i++) {
+            many.addReliefValve(Plants.valve("valve " + i, i < 6 ? 7 : 8, 6, Character.SNAP));
+        }
+        Panel panel = RunChart.of(Handmade.run(many.build(), 60, 4.2, 5).result(), UnitSystem.SI)
+                .picture()
+                .upper();
+        assertEquals(
+                List.of("relief opens, 6 valves", "relief opens, 3 valves"),
+                panel.levels().stream()
+                        .filter(level -> level.kind() == Level.Kind.RELIEF_SET)
+                        .map(Level::name)
+                        .toList());
+    }
+
+    @Test
+    void keepsFarLevelsFromSquashingTheCurve() {
+        Panel panel = RunChart.of(Gallery.calm(), UnitSystem.SI).picture().upper();
+        assertTrue(panel.axis().holds(7), "the relief set pressure is the question");
+        assertFalse(panel.axis().holds(10), "the working pressure is named at the edge");
+        Points line = panel.curves().get(0).points();
+        double share = (line.highest() - line.lowest())
+                / (panel.axis().to() - panel.axis().from());
+        assertTrue(share > 0.15, "the curve has " + share + " of the height");
+    }
+
+    @Test
+    void showsWhenTheBurnerWasOn() {
+        Bands bands =
+                RunChart.of(Gallery.week(), UnitSystem.SI).picture().lower().bands();
+        long switchedOn = Gallery.week().events().stream()
+                .filter(event -> event.kind() == EventKind.HEATER_ON)
+                .count();
+        assertEquals(switchedOn, bands.spans().size());
+        assertTrue(bands.label().matches("burner on \\d+ times, .* in all"), bands.label());
+        assertEquals(
+                Bands.none(),
+                RunChart.of(Handmade.run(SYSTEM, 60, 4.2, 5).result(), UnitSystem.SI)
+                        .picture()
+                        .lower()
+                        .bands());
+    }
+
+    @Test
+    void marksTheHighestPressureAndAFullVessel() {
+        List<Mark> calm =
+                RunChart.of(Gallery.calm(), UnitSystem.SI).picture().upper().marks();
+        assertEquals(Mark.Kind.HIGHEST, calm.get(calm.size() - 1).kind());
+        assertTrue(calm.get(calm.size() - 1).label().startsWith("highest: 5.1 bar after 74 min"));
+        assertTrue(RunChart.of(Gallery.cramped(), UnitSystem.SI).picture().upper().marks().stream()
+                .anyMatch(mark -> mark.kind() == Mark.Kind.VESSEL_FULL));
+    }
+
+    @Test
+    void drawsARunOfASingleSample() {
+        RunResult result = Handmade.run(SYSTEM, 60, 4.2)
+                .event(0, EventKind.VAPOUR_FORMS, "", 4.2)
+                .result();
+        Picture picture = RunChart.of(result, UnitSystem.SI).picture();
+        assertTrue(picture.time().to() > 0);
+        assertEquals(0, picture.end().orElseThrow());
+    }
+}

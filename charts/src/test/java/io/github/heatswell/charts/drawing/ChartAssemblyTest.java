@@ -1,0 +1,94 @@
+package io.github.heatswell.charts.drawing;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
+
+import io.github.heatswell.charts.picture.Axis;
+import io.github.heatswell.charts.picture.Bands;
+import io.github.heatswell.charts.picture.Caption;
+import io.github.heatswell.charts.picture.Curve;
+import io.github.heatswell.charts.picture.Level;
+import io.github.heatswell.charts.picture.Panel;
+import io.github.heatswell.charts.picture.Picture;
+import io.github.heatswell.charts.picture.Points;
+import io.github.heatswell.charts.picture.Size;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.jfree.chart.JFreeChart;
+import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.plot.CombinedDomainXYPlot;
+import org.jfree.chart.plot.ValueMarker;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.ui.Layer;
+import org.junit.jupiter.api.Test;
+
+class ChartAssemblyTest {
+
+    private static final Picture PICTURE = new Picture(
+            Size.USUAL,
+            new Caption("", "title", "subtitle"),
+            new Axis("time (min)", 0, 60, 10),
+            OptionalDouble.empty(),
+            panel(new Axis("gauge pressure (bar)", 4, 8, 0.5), Curve.Role.PRESSURE),
+            panel(new Axis("mean water temperature (°C)", 0, 70, 10), Curve.Role.TEMPERATURE));
+
+    private final JFreeChart chart = ChartAssembly.of(PICTURE, 200);
+    private final CombinedDomainXYPlot both = (CombinedDomainXYPlot) chart.getPlot();
+
+    @Test
+    void sharesTheTimeAxis() {
+        NumberAxis time = (NumberAxis) both.getDomainAxis();
+        assertEquals("time (min)", time.getLabel());
+        assertEquals(0, time.getLowerBound());
+        assertEquals(60, time.getUpperBound());
+        assertEquals(10, time.getTickUnit().getSize());
+        assertFalse(time.isAutoTickUnitSelection());
+    }
+
+    @Test
+    void setsRangesAndTicks() {
+        NumberAxis pressure = (NumberAxis) upper().getRangeAxis();
+        assertEquals(4, pressure.getLowerBound());
+        assertEquals(8, pressure.getUpperBound());
+        assertEquals("4.5", pressure.getTickUnit().valueToString(4.5));
+        assertFalse(pressure.isAutoTickUnitSelection());
+    }
+
+    @Test
+    void drawsTheCurveAsGiven() {
+        assertEquals(1, upper().getDataset().getSeriesCount());
+        assertEquals(3, upper().getDataset().getItemCount(0));
+        assertEquals(30, upper().getDataset().getXValue(0, 1));
+        assertEquals(7, upper().getDataset().getYValue(0, 1));
+    }
+
+    @Test
+    void drawsLevelsBehindTheCurve() {
+        ValueMarker level = (ValueMarker)
+                upper().getRangeMarkers(Layer.BACKGROUND).iterator().next();
+        assertEquals(7, level.getValue());
+        assertEquals(1, level.getAlpha());
+        assertNull(level.getLabel(), "names stand beside the plot");
+    }
+
+    @Test
+    void hasNoLegendAndNoTitleOfItsOwn() {
+        assertNull(chart.getLegend());
+        assertNull(chart.getTitle());
+    }
+
+    private XYPlot upper() {
+        return both.getSubplots().get(0);
+    }
+
+    private static Panel panel(Axis axis, Curve.Role role) {
+        Points points = new Points(new double[] {0, 30, 60}, new double[] {5, 7, 6});
+        return new Panel(
+                axis,
+                List.of(new Curve(role, "", "", points)),
+                List.of(new Level(Level.Kind.RELIEF_SET, 7, "7.0 bar", "relief opens")),
+                List.of(),
+                Bands.none());
+    }
+}
