@@ -43,7 +43,11 @@ public final class Shell {
      * @throws IllegalArgumentException if a dimension is outside its range
      */
     public static Shell cylinder(Material material, double diameter, double wall, LengthUnit unit) {
-        return cylinder().material(material).diameter(diameter, unit).wall(wall, unit).build();
+        return cylinder()
+                .material(material)
+                .diameter(diameter, unit)
+                .wall(wall, unit)
+                .build();
     }
 
     /**
