@@ -25,6 +25,8 @@ public record Pressure(double value, Reference reference) {
     /**
      * Checks that the value is a finite number.
      *
+     * @param value the pressure (Pa) against the reference
+     * @param reference what the value is measured against
      * @throws IllegalArgumentException if the value is NaN or infinite
      */
     public Pressure {
