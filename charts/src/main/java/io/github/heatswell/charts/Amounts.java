@@ -1,0 +1,99 @@
+package io.github.heatswell.charts;
+
+import io.github.heatswell.units.TemperatureUnit;
+import io.github.heatswell.units.UnitSystem;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+/** Quantities as a reader wants them: in the chosen units, with no more digits than matter. */
+final class Amounts {
+
+    private final UnitSystem units;
+
+    Amounts(UnitSystem units) {
+        this.units = units;
+    }
+
+    UnitSystem units() {
+        return units;
+    }
+
+    String pressureUnit() {
+        return units.pressure().symbol();
+    }
+
+    String temperatureUnit() {
+        return units.temperature() == TemperatureUnit.CELSIUS ? "°C" : "°F";
+    }
+
+    String volumeUnit() {
+        return units.volume().symbol();
+    }
+
+    /** A pressure that somebody chose: all the digits it was likely given with. */
+    String chosenPressure(double pascal) {
+        return trimmed(units.pressure().fromSi(pascal), leastPressureDecimals(), leastPressureDecimals() + 1)
+                + " "
+                + pressureUnit();
+    }
+
+    /** A pressure that a run found. */
+    String foundPressure(double pascal) {
+        return foundPressure(pascal, 0);
+    }
+
+    /** A pressure that a run found, with more digits than usual to tell it from another. */
+    String foundPressure(double pascal, int moreDecimals) {
+        return fixed(units.pressure().fromSi(pascal), leastPressureDecimals() + moreDecimals) + " " + pressureUnit();
+    }
+
+    /** How many digits more than usual it takes before a difference shows: 0 to 2, or -1 if even they do not do. */
+    int decimalsToShow(double differencePascal) {
+        double difference = Math.abs(units.pressure().fromSi(differencePascal));
+        for (int more = 0; more <= 2; more++) {
+            if (difference >= Math.pow(10, -(leastPressureDecimals() + more))) {
+                return more;
+            }
+        }
+        return -1;
+    }
+
+    /** A volume that a run found: two digits at least, down to a hundredth of the unit. */
+    String foundVolume(double cubicMetres) {
+        double volume = units.volume().fromSi(cubicMetres);
+        if (!(volume > 0)) {
+            return "0 " + volumeUnit();
+        }
+        if (volume < 0.01) {
+            return "less than 0.01 " + volumeUnit();
+        }
+        return fixed(volume, volume < 0.995 ? 2 : volume < 99.95 ? 1 : 0) + " " + volumeUnit();
+    }
+
+    /** A volume that somebody chose, such as that of the tank. */
+    String chosenVolume(double cubicMetres) {
+        double volume = units.volume().fromSi(cubicMetres);
+        return trimmed(volume, 0, volume < 99.5 ? 1 : 0) + " " + volumeUnit();
+    }
+
+    String temperature(double kelvin) {
+        return trimmed(units.temperature().fromSi(kelvin), 0, 1) + " " + temperatureUnit();
+    }
+
+    private int leastPressureDecimals() {
+        return units == UnitSystem.SI ? 1 : 0;
+    }
+
+    private static String fixed(double value, int decimals) {
+        return decimal(value, decimals).toPlainString();
+    }
+
+    private static String trimmed(double value, int least, int most) {
+        BigDecimal rounded = decimal(value, most).stripTrailingZeros();
+        return (rounded.scale() < least ? rounded.setScale(least, RoundingMode.UNNECESSARY) : rounded).toPlainString();
+    }
+
+    private static BigDecimal decimal(double value, int decimals) {
+        return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
+    }
+}

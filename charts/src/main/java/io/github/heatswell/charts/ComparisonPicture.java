@@ -1,0 +1,127 @@
+package io.github.heatswell.charts;
+
+import io.github.heatswell.charts.picture.Axis;
+import io.github.heatswell.charts.picture.Bands;
+import io.github.heatswell.charts.picture.Caption;
+import io.github.heatswell.charts.picture.Curve;
+import io.github.heatswell.charts.picture.Level;
+import io.github.heatswell.charts.picture.Mark;
+import io.github.heatswell.charts.picture.Panel;
+import io.github.heatswell.charts.picture.Picture;
+import io.github.heatswell.charts.picture.Points;
+import io.github.heatswell.charts.picture.Size;
+import io.github.heatswell.result.RunResult;
+import io.github.heatswell.units.UnitSystem;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * Composes the picture of several runs: their pressures above, and below what each gave off, since the question is mostly
+ * which of them stops the dripping. Without any relief valve the water temperatures stand there.
+ */
+final class ComparisonPicture {
+
+    private final List<NamedRun> runs;
+    private final Amounts amounts;
+    private final Size size;
+    private final TimeScale scale;
+
+    ComparisonPicture(List<NamedRun> runs, UnitSystem units, Size size) {
+        this.runs = runs;
+        this.amounts = new Amounts(units);
+        this.size = size;
+        double end = runs.stream().mapToDouble(run -> run.result().end()).max().orElseThrow();
+        this.scale = TimeScale.to(end, PlotWidth.mostTicks(size));
+    }
+
+    Picture compose() {
+        Caption caption =
+                new Caption(hazards(), Headline.comparing(runs, amounts.units()), new Facts(amounts).common(runs));
+        boolean relief = runs.stream()
+                .anyMatch(run -> !run.result().system().reliefValves().isEmpty());
+        return new Picture(
+                size,
+                caption,
+                scale.axis(),
+                OptionalDouble.empty(),
+                pressurePanel(),
+                relief ? relievedPanel() : temperaturePanel());
+    }
+
+    private String hazards() {
+        List<String> hazards = new ArrayList<>();
+        for (NamedRun run : runs) {
+            run.result()
+                    .hazard()
+                    .ifPresent(event -> hazards.add(
+                            "“" + run.name() + "”: " + event.kind().description() + " " + Times.after(event.time())));
+        }
+        String those = hazards.size() == 1 ? "That run ends there." : "Those runs end there.";
+        return hazards.isEmpty() ? "" : "Hazard: " + String.join("; ", hazards) + ". " + those;
+    }
+
+    private Panel pressurePanel() {
+        List<Curve> curves = new ArrayList<>();
+        List<Mark> marks = new ArrayList<>();
+        ValueScale.Range range = course(runs.get(0)).pressureRange();
+        for (int i = 0; i < runs.size(); i++) {
+            RunResult result = runs.get(i).result();
+            Course course = course(runs.get(i));
+            range = range.with(course.pressureRange());
+            String highest = "highest "
+                    + amounts.foundPressure(
+                            result.gauge(result.extremes().highestPressure().value()));
+            // A hazard's mark names its run already.
+            String name = result.hazard().isPresent() ? "" : runs.get(i).name();
+            curves.add(new Curve(Curve.Role.ofRun(i), name, highest, course.pressure()));
+            marks.addAll(new ComparisonMarks(runs.get(i), amounts, scale).all());
+        }
+        List<Level> levels = new SharedLevels(runs, amounts).all();
+        Axis axis = PressureScale.around(range, levels, amounts);
+        return new Panel(axis, curves, levels, marks, Bands.none());
+    }
+
+    private Panel relievedPanel() {
+        List<Curve> curves = new ArrayList<>();
+        double most = 0;
+        for (int i = 0; i < runs.size(); i++) {
+            RunResult result = runs.get(i).result();
+            if (result.system().reliefValves().isEmpty()) {
+                continue;
+            }
+            double volume = result.totals().relieved();
+            most = Math.max(most, volume);
+            curves.add(new Curve(
+                    Curve.Role.ofRun(i),
+                    runs.get(i).name(),
+                    "gives off " + amounts.foundVolume(volume),
+                    course(runs.get(i)).relieved()));
+        }
+        double high = most > 0 ? amounts.units().volume().fromSi(most) : 1;
+        Axis axis = ValueScale.fromZero("water given off since the start (" + amounts.volumeUnit() + ")", high);
+        return new Panel(axis, curves, List.of(), List.of(), Bands.none());
+    }
+
+    private Panel temperaturePanel() {
+        List<Curve> curves = new ArrayList<>();
+        ValueScale.Range range = null;
+        for (int i = 0; i < runs.size(); i++) {
+            RunResult result = runs.get(i).result();
+            Points line = course(runs.get(i)).temperature();
+            ValueScale.Range own = new ValueScale.Range(line.lowest(), line.highest());
+            range = range == null ? own : range.with(own);
+            String highest = "highest "
+                    + amounts.temperature(result.extremes().highestTemperature().value());
+            curves.add(new Curve(Curve.Role.ofRun(i), runs.get(i).name(), highest, line));
+        }
+        String label = "mean water temperature (" + amounts.temperatureUnit() + ")";
+        Axis axis = ValueScale.around(
+                label, range.atLeast(amounts.units().temperatureDifference().fromSi(10)), 0.06, 0.1);
+        return new Panel(axis, curves, List.of(), List.of(), Bands.none());
+    }
+
+    private Course course(NamedRun run) {
+        return new Course(run.result(), amounts, scale, PlotWidth.columns(size));
+    }
+}

@@ -1,0 +1,111 @@
+package io.github.heatswell.charts;
+
+import io.github.heatswell.charts.drawing.Drawing;
+import io.github.heatswell.charts.picture.Curve;
+import io.github.heatswell.charts.picture.Picture;
+import io.github.heatswell.charts.picture.Size;
+import io.github.heatswell.result.RunResult;
+import io.github.heatswell.units.UnitSystem;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+
+/**
+ * The picture of one run, or of several held against each other. Its title says what was found; a hazard stands before
+ * everything else. Pressures are gauge readings. Immutable.
+ *
+ * <p>Drawing needs fonts but no screen; programs without one should set {@code java.awt.headless=true} before anything of
+ * {@code java.awt} is touched.
+ */
+public final class RunChart {
+
+    private final List<NamedRun> runs;
+    private final UnitSystem units;
+    private final Size size;
+
+    private RunChart(List<NamedRun> runs, UnitSystem units, Size size) {
+        this.runs = runs;
+        this.units = units;
+        this.size = size;
+    }
+
+    /**
+     * The picture of one run: its pressure with everything it is read against, and below it the water temperature and
+     * when the heater was on.
+     *
+     * @param result the run
+     * @param units the units to show it in
+     * @return the picture, 1040 logical pixels wide and at least 700 high
+     */
+    public static RunChart of(RunResult result, UnitSystem units) {
+        return new RunChart(List.of(new NamedRun("run", result)), Objects.requireNonNull(units, "units"), Size.USUAL);
+    }
+
+    /**
+     * The picture of several runs laid over each other: their pressures, and below what each gave off.
+     *
+     * @param runs the runs, 2 to 6, no two of the same name
+     * @param units the units to show them in
+     * @return the picture, 1040 logical pixels wide and at least 700 high
+     * @throws IllegalArgumentException if there are too few or too many runs, or if two have the same name
+     */
+    public static RunChart comparing(List<NamedRun> runs, UnitSystem units) {
+        Objects.requireNonNull(units, "units");
+        if (runs.size() < 2 || runs.size() > Curve.Role.MOST_RUNS) {
+            throw new IllegalArgumentException("runs: " + runs.size()
+                    + " runs are outside the allowed range, 2 to " + Curve.Role.MOST_RUNS
+                    + "; more curves than that cannot be told apart in print");
+        }
+        Set<String> names = new HashSet<>();
+        for (NamedRun run : runs) {
+            if (!names.add(run.name())) {
+                throw new IllegalArgumentException("runs: two are called \"" + run.name() + "\"");
+            }
+        }
+        return new RunChart(List.copyOf(runs), units, Size.USUAL);
+    }
+
+    /**
+     * The same picture in another size. A picture whose words need more lines than usual grows taller, so that nothing
+     * is clipped.
+     *
+     * @param width the width in logical pixels, 720 to 2400
+     * @param height the least height in logical pixels, 520 to 2400
+     * @return the picture in that size
+     * @throws IllegalArgumentException if the width or the height is outside its range
+     */
+    public RunChart withSize(int width, int height) {
+        return new RunChart(runs, units, new Size(width, height));
+    }
+
+    /**
+     * Writes the picture as PNG with two pixels for each logical one. The stream stays open.
+     *
+     * @param out where to
+     * @throws IOException if it cannot be written, or if this Java finds no fonts; the message then names what to install
+     */
+    public void writePng(OutputStream out) throws IOException {
+        Drawing.png(picture(), out);
+    }
+
+    /**
+     * Writes the picture as one SVG element, which stands alone in a file or inside a web page. It scales to the room it
+     * is given, and its ids begin with a prefix of their own, so that several may stand in one page.
+     *
+     * @param out where to
+     * @throws IOException if it cannot be written, or if this Java finds no fonts; the message then names what to install
+     */
+    public void writeSvg(Appendable out) throws IOException {
+        Drawing.svg(picture(), out);
+    }
+
+    /** What is to be drawn. */
+    Picture picture() {
+        return runs.size() == 1
+                ? new RunPicture(runs.get(0).result(), units, size).compose()
+                : new ComparisonPicture(runs, units, size).compose();
+    }
+}

@@ -1,0 +1,52 @@
+package io.github.heatswell.charts;
+
+import io.github.heatswell.charts.picture.Axis;
+import io.github.heatswell.units.DurationUnit;
+
+/** The unit and the ticks of a time axis, as people divide time. */
+final class TimeScale {
+
+    private static final int[] SECONDS = {1, 2, 5, 10, 15, 30, 60};
+    private static final int[] MINUTES = {1, 2, 5, 10, 20, 30, 60};
+    private static final int[] HOURS = {1, 2, 3, 6, 12, 24};
+    private static final int[] DAYS = {1, 2, 7, 14, 28, 100, 200, 365, 730, 1825, 3650, 7300};
+
+    private final DurationUnit unit;
+    private final Axis axis;
+
+    private TimeScale(DurationUnit unit, Axis axis) {
+        this.unit = unit;
+        this.axis = axis;
+    }
+
+    /** A scale from the start of a run to its end, with at most so many ticks. */
+    static TimeScale to(double endSeconds, int mostTicks) {
+        double end = Math.max(endSeconds, 1);
+        if (end <= 180) {
+            return scale(DurationUnit.SECOND, end, SECONDS, mostTicks);
+        }
+        if (end <= 3 * 3600) {
+            return scale(DurationUnit.MINUTE, end, MINUTES, mostTicks);
+        }
+        return end <= 3 * 86_400
+                ? scale(DurationUnit.HOUR, end, HOURS, mostTicks)
+                : scale(DurationUnit.DAY, end, DAYS, mostTicks);
+    }
+
+    Axis axis() {
+        return axis;
+    }
+
+    double of(double seconds) {
+        return unit.fromSi(seconds);
+    }
+
+    private static TimeScale scale(DurationUnit unit, double end, int[] steps, int mostTicks) {
+        double to = unit.fromSi(end);
+        int chosen = steps[steps.length - 1];
+        for (int i = steps.length - 1; i >= 0 && to / steps[i] <= mostTicks; i--) {
+            chosen = steps[i];
+        }
+        return new TimeScale(unit, new Axis("time since the start (" + unit.symbol() + ")", 0, to, chosen));
+    }
+}

@@ -1,0 +1,142 @@
+package io.github.heatswell.charts;
+
+import io.github.heatswell.result.RunResult;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Predicate;
+
+/** The answer several runs give when they are held against each other: hazards first, then who stops the dripping. */
+final class Verdict {
+
+    private static final int MOST_NAMES = 2;
+
+    private final List<NamedRun> runs;
+    private final Amounts amounts;
+
+    Verdict(List<NamedRun> runs, Amounts amounts) {
+        this.runs = runs;
+        this.amounts = amounts;
+    }
+
+    String sentence() {
+        List<NamedRun> hazards = pick(run -> run.result().hazard().isPresent());
+        List<NamedRun> sound = pick(run -> run.result().hazard().isEmpty());
+        List<String> parts = new ArrayList<>();
+        if (!hazards.isEmpty()) {
+            parts.add(hazardPart(hazards));
+        }
+        List<NamedRun> strained = having(sound, run -> Headline.exceedsWorkingPressure(run.result()));
+        if (!strained.isEmpty()) {
+            parts.add(
+                    names(strained) + (strained.size() == 1 ? " exceeds" : " exceed") + " the tank's working pressure");
+        }
+        if (!sound.isEmpty()) {
+            parts.addAll(reliefParts(sound));
+        }
+        return String.join("; ", parts);
+    }
+
+    private String hazardPart(List<NamedRun> hazards) {
+        if (hazards.size() == 1) {
+            RunResult result = hazards.get(0).result();
+            return quoted(hazards.get(0)) + " "
+                    + HazardWords.verb(result, result.hazard().orElseThrow(), amounts);
+        }
+        NamedRun first = hazards.stream()
+                .min(Comparator.comparingDouble(run -> run.result().end()))
+                .orElseThrow();
+        RunResult result = first.result();
+        String all = hazards.size() == runs.size() ? "all " + runs.size() : hazards.size() + " of " + runs.size();
+        return all + " runs end in a hazard: first, " + quoted(first) + " "
+                + HazardWords.verb(result, result.hazard().orElseThrow(), amounts);
+    }
+
+    private List<String> reliefParts(List<NamedRun> sound) {
+        List<NamedRun> bare =
+                having(sound, run -> run.result().system().reliefValves().isEmpty());
+        List<NamedRun> wet = having(sound, run -> new Openings(run.result()).count() > 0);
+        List<NamedRun> dry = having(sound, run -> !bare.contains(run) && !wet.contains(run));
+        List<String> parts = new ArrayList<>();
+        if (wet.isEmpty() && !dry.isEmpty()) {
+            parts.add(
+                    dry.size() == runs.size()
+                            ? "the relief valve stays shut in all " + runs.size() + " runs; " + highest()
+                            : "the relief valve stays shut with " + names(dry));
+        } else if (!wet.isEmpty() && dry.isEmpty()) {
+            parts.add(allWet(wet));
+        } else if (!wet.isEmpty()) {
+            parts.add((dry.size() == 1 ? "only " + names(dry) + " keeps" : names(dry) + " keep")
+                    + " the relief valve shut");
+            parts.add(wetPart(wet));
+        }
+        if (!bare.isEmpty()) {
+            parts.add(names(bare) + (bare.size() == 1 ? " has" : " have") + " no relief valve");
+        }
+        return parts;
+    }
+
+    private String allWet(List<NamedRun> wet) {
+        if (wet.size() == 1) {
+            return wetPart(wet);
+        }
+        String everywhere = wet.size() == runs.size() ? "in all " + runs.size() + " runs" : "with " + names(wet);
+        NamedRun least =
+                wet.stream().min(Comparator.comparingDouble(this::relieved)).orElseThrow();
+        NamedRun most =
+                wet.stream().max(Comparator.comparingDouble(this::relieved)).orElseThrow();
+        return "the relief valve opens " + everywhere + ", least with " + quoted(least) + " (" + volume(least)
+                + "), most with " + quoted(most) + " (" + volume(most) + ")";
+    }
+
+    private String wetPart(List<NamedRun> wet) {
+        String first = quoted(wet.get(0)) + " gives off " + volume(wet.get(0));
+        if (wet.size() == 1) {
+            return first;
+        }
+        if (wet.size() == 2) {
+            return first + ", " + quoted(wet.get(1)) + " " + volume(wet.get(1));
+        }
+        NamedRun most =
+                wet.stream().max(Comparator.comparingDouble(this::relieved)).orElseThrow();
+        return "the " + wet.size() + " others give off up to " + volume(most) + ", with " + quoted(most);
+    }
+
+    private String highest() {
+        NamedRun highest = runs.stream()
+                .max(Comparator.comparingDouble(run -> run.result()
+                        .gauge(run.result().extremes().highestPressure().value())))
+                .orElseThrow();
+        RunResult result = highest.result();
+        return "pressure peaks highest with " + quoted(highest) + ", at "
+                + amounts.foundPressure(
+                        result.gauge(result.extremes().highestPressure().value()));
+    }
+
+    private double relieved(NamedRun run) {
+        return run.result().totals().relieved();
+    }
+
+    private String volume(NamedRun run) {
+        return amounts.foundVolume(relieved(run));
+    }
+
+    private List<NamedRun> pick(Predicate<NamedRun> condition) {
+        return having(runs, condition);
+    }
+
+    private static List<NamedRun> having(List<NamedRun> runs, Predicate<NamedRun> condition) {
+        return runs.stream().filter(condition).toList();
+    }
+
+    private static String names(List<NamedRun> runs) {
+        if (runs.size() > MOST_NAMES) {
+            return runs.size() + " runs";
+        }
+        return String.join(" and ", runs.stream().map(Verdict::quoted).toList());
+    }
+
+    private static String quoted(NamedRun run) {
+        return "“" + run.name() + "”";
+    }
+}

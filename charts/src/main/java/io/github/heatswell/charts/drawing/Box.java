@@ -1,0 +1,50 @@
+package io.github.heatswell.charts.drawing;
+
+import java.awt.geom.Rectangle2D;
+
+/**
+ * A rectangle on the sheet, in logical pixels.
+ *
+ * @param x its left edge
+ * @param y its upper edge
+ * @param width its width
+ * @param height its height
+ */
+record Box(double x, double y, double width, double height) {
+
+    static Box of(Rectangle2D area) {
+        return new Box(area.getX(), area.getY(), area.getWidth(), area.getHeight());
+    }
+
+    double right() {
+        return x + width;
+    }
+
+    double bottom() {
+        return y + height;
+    }
+
+    double centreX() {
+        return x + width / 2;
+    }
+
+    double centreY() {
+        return y + height / 2;
+    }
+
+    Box grownBy(double margin) {
+        return new Box(x - margin, y - margin, width + 2 * margin, height + 2 * margin);
+    }
+
+    boolean meets(Box other) {
+        return x < other.right() && other.x < right() && y < other.bottom() && other.y < bottom();
+    }
+
+    boolean holds(Box other) {
+        return other.x >= x && other.y >= y && other.right() <= right() && other.bottom() <= bottom();
+    }
+
+    Rectangle2D shape() {
+        return new Rectangle2D.Double(x, y, width, height);
+    }
+}

@@ -1,0 +1,78 @@
+package io.github.heatswell.charts.drawing;
+
+import io.github.heatswell.charts.picture.Mark;
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.Shape;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Path2D;
+
+/** The shapes of marks: what happened is told by the shape, whatever the print. */
+final class MarkShapes {
+
+    private static final BasicStroke RIM = new BasicStroke(1.6f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
+    private static final BasicStroke CROSS = new BasicStroke(2.6f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
+
+    private MarkShapes() {}
+
+    /** The room a mark takes. */
+    static Box room(Mark.Kind kind, double x, double y) {
+        double half = kind == Mark.Kind.HAZARD ? 11 : 7;
+        return new Box(x - half, y - half, 2 * half, 2 * half);
+    }
+
+    /** Draws a mark about a point. */
+    static void draw(Graphics2D g, Mark.Kind kind, double x, double y) {
+        switch (kind) {
+            case HAZARD -> {
+                paint(g, polygon(x, y, 10.5, 8, Math.PI / 8), Ink.ALARM, Ink.PAPER);
+                g.setPaint(Ink.PAPER);
+                g.setStroke(CROSS);
+                g.draw(cross(x, y, 3.8));
+            }
+            case WORKING_PRESSURE_EXCEEDED -> paint(g, polygon(x, y, 7, 4, 0), Ink.TEXT, Ink.PAPER);
+            case RELIEF_OPENED -> paint(g, polygon(x, y, 6.6, 3, -Math.PI / 2), Ink.RELIEF, Ink.PAPER);
+            case RELIEF_RESEATED -> paint(g, polygon(x, y, 6.2, 3, Math.PI / 2), Ink.PAPER, Ink.RELIEF);
+            case VESSEL_FULL -> paint(g, polygon(x, y, 7, 4, Math.PI / 4), Ink.PRECHARGE, Ink.PAPER);
+            case HIGHEST -> paint(g, new Ellipse2D.Double(x - 4, y - 4, 8, 8), Ink.PAPER, Ink.PRESSURE);
+        }
+    }
+
+    static Color color(Mark.Kind kind) {
+        return kind == Mark.Kind.HAZARD ? Ink.ALARM : Ink.TEXT;
+    }
+
+    private static void paint(Graphics2D g, Shape shape, Color fill, Color rim) {
+        g.setPaint(fill);
+        g.fill(shape);
+        g.setPaint(rim);
+        g.setStroke(RIM);
+        g.draw(shape);
+    }
+
+    private static Shape polygon(double x, double y, double radius, int corners, double turn) {
+        Path2D path = new Path2D.Double();
+        for (int i = 0; i < corners; i++) {
+            double angle = turn + 2 * Math.PI * i / corners;
+            double px = x + radius * Math.cos(angle);
+            double py = y + radius * Math.sin(angle);
+            if (i == 0) {
+                path.moveTo(px, py);
+            } else {
+                path.lineTo(px, py);
+            }
+        }
+        path.closePath();
+        return path;
+    }
+
+    private static Shape cross(double x, double y, double half) {
+        Path2D path = new Path2D.Double();
+        path.moveTo(x - half, y - half);
+        path.lineTo(x + half, y + half);
+        path.moveTo(x + half, y - half);
+        path.lineTo(x - half, y + half);
+        return path;
+    }
+}

@@ -1,0 +1,132 @@
+package io.github.heatswell.charts.drawing;
+
+import io.github.heatswell.charts.picture.Curve;
+import io.github.heatswell.charts.picture.Mark;
+import io.github.heatswell.charts.picture.Panel;
+import io.github.heatswell.charts.picture.Points;
+import java.awt.Graphics2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Draws what stands on and beside the lines of a panel: bars, names, marks and words. */
+final class PanelOverlay {
+
+    private static final double WIDEST_NOTE = 0.45;
+
+    private final Panel panel;
+    private final Frame frame;
+    private final Box room;
+    private final double gutterWidth;
+
+    /**
+     * Prepares the overlay.
+     *
+     * @param panel what to draw over
+     * @param frame where the data lie
+     * @param room where words may stand
+     * @param gutterWidth the room for names beside the plot
+     */
+    PanelOverlay(Panel panel, Frame frame, Box room, double gutterWidth) {
+        this.panel = panel;
+        this.frame = frame;
+        this.room = room;
+        this.gutterWidth = gutterWidth;
+    }
+
+    void draw(Graphics2D g) {
+        BandBars.draw(g, panel.bands(), frame);
+        drawHeading(g);
+        Gutter gutter = new Gutter(panel, frame, gutterWidth);
+        List<Callout> callouts = gutter.callouts();
+        double[] tops = gutter.tops(callouts);
+        for (int i = 0; i < callouts.size(); i++) {
+            new CalloutDrawing(frame, callouts.get(i), tops[i]).draw(g);
+        }
+        List<Note> notes = notes();
+        List<Box> places = places(notes);
+        for (int i = 0; i < notes.size(); i++) {
+            drawPaper(g, places.get(i));
+            drawLeader(g, notes.get(i), places.get(i));
+        }
+        drawMarks(g);
+        for (int i = 0; i < notes.size(); i++) {
+            Note note = notes.get(i);
+            note.words().draw(g, places.get(i).x(), places.get(i).y(), note.color());
+        }
+    }
+
+    /** Words about marks, and the names of curves that end before the edge. */
+    List<Note> notes() {
+        List<Note> notes = new ArrayList<>();
+        double width = frame.area().width() * WIDEST_NOTE;
+        for (Mark mark : panel.marks()) {
+            if (!mark.label().isEmpty()) {
+                boolean grave = mark.kind() == Mark.Kind.HAZARD;
+                TextBlock words = TextBlock.of(mark.label(), grave ? Type.LABEL_STRONG : Type.LABEL, width);
+                notes.add(new Note(
+                        frame.x(mark.time()),
+                        frame.y(mark.value()),
+                        grave ? 12 : 7,
+                        words,
+                        MarkShapes.color(mark.kind())));
+            }
+        }
+        for (Curve curve : panel.curves()) {
+            Points points = curve.points();
+            double x = frame.x(points.time(points.count() - 1));
+            if (!curve.name().isEmpty() && x <= frame.area().right() - 2) {
+                double y = frame.y(points.value(points.count() - 1));
+                List<Words> words = List.of(
+                        Words.strong(curve.name()), Words.plain(curve.finding()).onNewLine());
+                notes.add(new Note(x, y, 4, TextBlock.of(words, width), Strokes.color(curve.role())));
+            }
+        }
+        return notes;
+    }
+
+    /** Where the words stand. */
+    List<Box> places(List<Note> notes) {
+        List<Skyline> curves = panel.curves().stream()
+                .map(curve -> new Skyline(curve.points(), frame))
+                .toList();
+        List<Double> levels =
+                panel.levels().stream().map(level -> frame.y(level.value())).toList();
+        List<Box> marks = panel.marks().stream()
+                .map(mark -> MarkShapes.room(mark.kind(), frame.x(mark.time()), frame.y(mark.value())))
+                .toList();
+        FreeSpots spots = new FreeSpots(room, curves, levels, marks);
+        return notes.stream().map(spots::take).toList();
+    }
+
+    private void drawHeading(Graphics2D g) {
+        TextBlock heading =
+                TextBlock.of(panel.axis().label(), Type.HEADING, frame.area().width());
+        heading.draw(g, frame.area().x(), frame.area().y() - heading.height() - 5, Ink.TEXT);
+    }
+
+    private static void drawPaper(Graphics2D g, Box place) {
+        Box wide = place.grownBy(2);
+        g.setPaint(Ink.PAPER);
+        g.fill(new Rectangle2D.Double(wide.x(), wide.y(), wide.width(), wide.height()));
+    }
+
+    /** A thin line from words to their point, unless they stand so near that it says nothing. */
+    private static void drawLeader(Graphics2D g, Note note, Box place) {
+        double x = Math.max(place.x(), Math.min(note.x(), place.right()));
+        double y = Math.max(place.y(), Math.min(note.y(), place.bottom()));
+        if (Math.hypot(x - note.x(), y - note.y()) > note.clearance() + 9) {
+            g.setPaint(Ink.QUIET_TEXT);
+            g.setStroke(Strokes.LEADER);
+            g.draw(new Line2D.Double(note.x(), note.y(), x, y));
+        }
+    }
+
+    private void drawMarks(Graphics2D g) {
+        panel.marks().stream()
+                .sorted(Comparator.comparing(Mark::kind).reversed())
+                .forEach(mark -> MarkShapes.draw(g, mark.kind(), frame.x(mark.time()), frame.y(mark.value())));
+    }
+}

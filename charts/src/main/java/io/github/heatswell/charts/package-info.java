@@ -1,0 +1,13 @@
+/**
+ * Pictures and headlines of what a run found.
+ *
+ * <p>{@link io.github.heatswell.charts.RunChart} draws one run, or several for comparison, as PNG or SVG.
+ * {@link io.github.heatswell.charts.Headline} says the finding in one sentence.
+ * {@link io.github.heatswell.charts.table} writes tables for spreadsheets. All read nothing but
+ * {@link io.github.heatswell.result.RunResult}: located events and extremes from the continuous solution, not the nearest
+ * samples.
+ *
+ * <p>A picture is made in two steps. This package decides what it says: title, scales, levels, marks. It puts that down as
+ * a {@link io.github.heatswell.charts.picture.Picture}; {@link io.github.heatswell.charts.drawing} makes it visible.
+ */
+package io.github.heatswell.charts;

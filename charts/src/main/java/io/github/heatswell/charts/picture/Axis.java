@@ -1,0 +1,37 @@
+package io.github.heatswell.charts.picture;
+
+import java.util.Objects;
+
+/**
+ * A scale and where its ticks stand. Ticks stand at whole multiples of the tick distance.
+ *
+ * @param label the quantity with its unit, such as {@code gauge pressure (bar)}
+ * @param from the value at the start of the scale, in the unit of the label
+ * @param to the value at its end, above {@code from}
+ * @param tick the distance of the ticks, above 0
+ */
+public record Axis(String label, double from, double to, double tick) {
+
+    /**
+     * Checks that the scale runs forward.
+     *
+     * @throws IllegalArgumentException if it does not, or if the tick distance is not above 0
+     */
+    public Axis {
+        Objects.requireNonNull(label, "label");
+        if (!(from < to && tick > 0 && to - from < Double.POSITIVE_INFINITY)) {
+            throw new IllegalArgumentException(
+                    "a scale from " + from + " to " + to + " with ticks every " + tick + " cannot be drawn");
+        }
+    }
+
+    /**
+     * Whether a value lies on the scale.
+     *
+     * @param value the value, in the unit of the label
+     * @return true from the start to the end of the scale, both included
+     */
+    public boolean holds(double value) {
+        return value >= from && value <= to;
+    }
+}

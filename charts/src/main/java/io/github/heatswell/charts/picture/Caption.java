@@ -1,0 +1,19 @@
+package io.github.heatswell.charts.picture;
+
+/**
+ * The words above a picture, in the order they are read: the hazard, if there is one, then what was found, then the
+ * facts of the system.
+ *
+ * @param hazard the hazard at which a run ended, or empty if there is none
+ * @param title what was found
+ * @param subtitle the facts of the system
+ */
+public record Caption(String hazard, String title, String subtitle) {
+
+    /** Makes every text printable. */
+    public Caption {
+        hazard = PlainText.of(hazard);
+        title = PlainText.of(title);
+        subtitle = PlainText.of(subtitle);
+    }
+}

@@ -1,0 +1,55 @@
+package io.github.heatswell.charts.picture;
+
+import java.util.Objects;
+
+/**
+ * A line that is drawn, with the words that stand at its end.
+ *
+ * @param role what the line is, which settles how it looks
+ * @param name what it is called, or empty if the axis says it
+ * @param finding what is worth knowing of it, or empty
+ * @param points where it runs
+ */
+public record Curve(Role role, String name, String finding, Points points) {
+
+    /** Makes the words printable. */
+    public Curve {
+        Objects.requireNonNull(role, "role");
+        Objects.requireNonNull(points, "points");
+        name = PlainText.of(name);
+        finding = PlainText.of(finding);
+    }
+
+    /** What a line is. */
+    public enum Role {
+        /** The pressure of the only run. */
+        PRESSURE,
+        /** The water temperature of the only run. */
+        TEMPERATURE,
+        /** The first of several runs. */
+        RUN_1,
+        /** The second of several runs. */
+        RUN_2,
+        /** The third of several runs. */
+        RUN_3,
+        /** The fourth of several runs. */
+        RUN_4,
+        /** The fifth of several runs. */
+        RUN_5,
+        /** The sixth of several runs. */
+        RUN_6;
+
+        /** The largest number of runs that one picture can hold apart. */
+        public static final int MOST_RUNS = 6;
+
+        /**
+         * The role of one of several runs.
+         *
+         * @param index the number of the run, counted from 0, below {@link #MOST_RUNS}
+         * @return its role
+         */
+        public static Role ofRun(int index) {
+            return values()[RUN_1.ordinal() + index];
+        }
+    }
+}

@@ -1,0 +1,36 @@
+package io.github.heatswell.charts.picture;
+
+import java.util.Objects;
+
+/**
+ * A moment marked on a curve.
+ *
+ * @param kind what happened, which settles the shape
+ * @param time when, in the unit of the time axis
+ * @param value where on the curve, in the unit of the panel's axis
+ * @param label what is said about it, or empty
+ */
+public record Mark(Kind kind, double time, double value, String label) {
+
+    /** Makes the label printable. */
+    public Mark {
+        Objects.requireNonNull(kind, "kind");
+        label = PlainText.of(label);
+    }
+
+    /** What happened, the gravest first: where two marks would cover each other, the graver one is drawn on top. */
+    public enum Kind {
+        /** The run ended here. */
+        HAZARD,
+        /** The tank's working pressure was exceeded. */
+        WORKING_PRESSURE_EXCEEDED,
+        /** A relief valve opened. */
+        RELIEF_OPENED,
+        /** A relief valve closed again. */
+        RELIEF_RESEATED,
+        /** The expansion vessel can take no more water. */
+        VESSEL_FULL,
+        /** The highest value. */
+        HIGHEST
+    }
+}

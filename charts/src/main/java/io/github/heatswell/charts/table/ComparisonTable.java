@@ -1,0 +1,102 @@
+package io.github.heatswell.charts.table;
+
+import io.github.heatswell.charts.NamedRun;
+import io.github.heatswell.result.Event;
+import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.Extremes;
+import io.github.heatswell.result.ReliefTotal;
+import io.github.heatswell.result.RunResult;
+import io.github.heatswell.units.UnitSystem;
+import java.io.IOException;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * What several runs found as CSV, one row for each run, in the order given.
+ *
+ * <p>The form is that of {@link TraceTable}, but the first column is the name of the run, and the second the hazard at
+ * which it ended, if any. The other columns are {@code end_s}, {@code highest_pressure_gauge_bar},
+ * {@code highest_pressure_s}, {@code lowest_pressure_gauge_bar}, {@code lowest_pressure_s},
+ * {@code working_pressure_exceeded_s}, {@code relief_opened_s}, {@code relief_openings}, {@code relieved_total_L},
+ * {@code vessel_most_water_L}, {@code vessel_full_s}, {@code highest_water_mean_degC} and {@code inflow_total_L}; in US
+ * units with {@code psi}, {@code gal} and {@code degF}. Columns that end in {@code _s} hold times since the start, of the
+ * first occurrence; they are empty if it never came to that. The vessel's water is empty without a vessel.
+ *
+ * <p>A run's name that begins like a formula ({@code = + - @}, a tab or a line break) gets an apostrophe before it, so
+ * that a spreadsheet shows it instead of running it.
+ */
+public final class ComparisonTable {
+
+    private ComparisonTable() {}
+
+    /**
+     * Writes the table.
+     *
+     * @param runs the runs, at least one
+     * @param units the units of the columns
+     * @param out where to; stays open
+     * @throws IOException if it cannot be written
+     * @throws IllegalArgumentException if there are no runs
+     */
+    public static void write(List<NamedRun> runs, UnitSystem units, Appendable out) throws IOException {
+        if (runs.isEmpty()) {
+            throw new IllegalArgumentException("runs: a comparison needs at least 1, not 0");
+        }
+        Quantities quantities = new Quantities(Objects.requireNonNull(units, "units"));
+        Rows rows = new Rows(out);
+        rows.add(
+                "run",
+                "hazard",
+                "end_s",
+                "highest_pressure_gauge_" + quantities.pressureUnit(),
+                "highest_pressure_s",
+                "lowest_pressure_gauge_" + quantities.pressureUnit(),
+                "lowest_pressure_s",
+                "working_pressure_exceeded_s",
+                "relief_opened_s",
+                "relief_openings",
+                "relieved_total_" + quantities.volumeUnit(),
+                "vessel_most_water_" + quantities.volumeUnit(),
+                "vessel_full_s",
+                "highest_water_mean_" + quantities.temperatureUnit(),
+                "inflow_total_" + quantities.volumeUnit());
+        for (NamedRun run : runs) {
+            add(rows, run, quantities);
+        }
+        rows.end();
+    }
+
+    private static void add(Rows rows, NamedRun run, Quantities quantities) throws IOException {
+        RunResult result = run.result();
+        Extremes extremes = result.extremes();
+        int openings = result.totals().relief().stream()
+                .mapToInt(ReliefTotal::openings)
+                .sum();
+        rows.add(
+                PlainCell.of(run.name()),
+                result.hazard().map(Event::kind).map(EventTable::label).orElse(""),
+                Quantities.time(result.end()),
+                quantities.gauge(result, extremes.highestPressure().value()),
+                Quantities.time(extremes.highestPressure().time()),
+                quantities.gauge(result, extremes.lowestPressure().value()),
+                Quantities.time(extremes.lowestPressure().time()),
+                first(result, EventKind.WORKING_PRESSURE_EXCEEDED),
+                first(result, EventKind.RELIEF_OPENED),
+                Integer.toString(openings),
+                quantities.volume(result.totals().relieved()),
+                result.system()
+                        .vessel()
+                        .map(vessel ->
+                                quantities.volume(extremes.mostVesselWater().value()))
+                        .orElse(""),
+                first(result, EventKind.VESSEL_BOTTOMED_OUT),
+                quantities.temperature(extremes.highestTemperature().value()),
+                quantities.volume(result.totals().letIn()));
+    }
+
+    private static String first(RunResult result, EventKind kind) {
+        Optional<Event> event = result.first(kind);
+        return event.map(found -> Quantities.time(found.time())).orElse("");
+    }
+}

@@ -1,0 +1,63 @@
+package io.github.heatswell.charts.table;
+
+import io.github.heatswell.result.Event;
+import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.RunResult;
+import io.github.heatswell.units.UnitSystem;
+import java.io.IOException;
+import java.util.Locale;
+import java.util.Objects;
+
+/**
+ * What happened in a run as CSV, one row for each located event, in the order of time.
+ *
+ * <p>The form is that of {@link TraceTable}. The columns are {@code time_s}, {@code event} (such as
+ * {@code relief_opened}), {@code device} (the name of the relief valve, else empty), {@code pressure_gauge_bar},
+ * {@code pressure_absolute_bar}, {@code water_mean_degC} and {@code ends_run} ({@code yes} for a hazard at which the run
+ * ended, else {@code no}); in US units with {@code psi} and {@code degF}.
+ *
+ * <p>A device's name that begins like a formula ({@code = + - @}, a tab or a line break) gets an apostrophe before it, so
+ * that a spreadsheet shows it instead of running it.
+ */
+public final class EventTable {
+
+    private EventTable() {}
+
+    /**
+     * Writes the table.
+     *
+     * @param result the run
+     * @param units the units of the columns
+     * @param out where to; stays open
+     * @throws IOException if it cannot be written
+     */
+    public static void write(RunResult result, UnitSystem units, Appendable out) throws IOException {
+        Objects.requireNonNull(result, "result");
+        Quantities quantities = new Quantities(Objects.requireNonNull(units, "units"));
+        Rows rows = new Rows(out);
+        rows.add(
+                "time_s",
+                "event",
+                "device",
+                "pressure_gauge_" + quantities.pressureUnit(),
+                "pressure_absolute_" + quantities.pressureUnit(),
+                "water_mean_" + quantities.temperatureUnit(),
+                "ends_run");
+        for (Event event : result.events()) {
+            rows.add(
+                    Quantities.time(event.time()),
+                    label(event.kind()),
+                    PlainCell.of(event.device()),
+                    quantities.gauge(result, event.pressureAbsolute()),
+                    quantities.pressure(event.pressureAbsolute()),
+                    quantities.temperature(event.waterTemperature()),
+                    event.kind().endsRun() ? "yes" : "no");
+        }
+        rows.end();
+    }
+
+    /** The kind as files write it. */
+    static String label(EventKind kind) {
+        return kind.name().toLowerCase(Locale.ROOT);
+    }
+}

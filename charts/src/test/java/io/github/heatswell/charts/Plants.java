@@ -1,0 +1,85 @@
+package io.github.heatswell.charts;
+
+import io.github.heatswell.plant.ExpansionVessel;
+import io.github.heatswell.plant.Heater;
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.plant.Material;
+import io.github.heatswell.plant.ReliefValve;
+import io.github.heatswell.plant.Shell;
+import io.github.heatswell.plant.Site;
+import io.github.heatswell.plant.Supply;
+import io.github.heatswell.plant.Tank;
+import io.github.heatswell.units.ConductanceUnit;
+import io.github.heatswell.units.FlowUnit;
+import io.github.heatswell.units.LengthUnit;
+import io.github.heatswell.units.PowerUnit;
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.RatioUnit;
+import io.github.heatswell.units.TemperatureDifferenceUnit;
+import io.github.heatswell.units.TemperatureUnit;
+import io.github.heatswell.units.VolumeUnit;
+
+/** Invented systems for tests. */
+public final class Plants {
+
+    private Plants() {}
+
+    /** A 190 L gas-heated tank behind a check valve, without relief valve or vessel. */
+    public static HotWaterSystem.Builder bare() {
+        return HotWaterSystem.builder()
+                .site(Site.builder()
+                        .altitude(120, LengthUnit.METRE)
+                        .room(19, TemperatureUnit.CELSIUS)
+                        .build())
+                .supply(supply(Supply.Arrangement.CHECK_VALVE, 4.2))
+                .tank(Tank.builder()
+                        .volume(190, VolumeUnit.LITRE)
+                        .shell(Shell.cylinder(Material.STEEL, 450, 2.2, LengthUnit.MILLIMETRE))
+                        .standingLoss(2.1, ConductanceUnit.WATT_PER_KELVIN)
+                        .workingPressure(bar(10))
+                        .build())
+                .heater(Heater.builder()
+                        .energy(Heater.Energy.GAS)
+                        .input(11, PowerUnit.KILOWATT)
+                        .recoveryEfficiency(78, RatioUnit.PERCENT)
+                        .setPoint(60, TemperatureUnit.CELSIUS)
+                        .differential(6, TemperatureDifferenceUnit.KELVIN)
+                        .build());
+    }
+
+    /** A cold feed at 12 degC. */
+    public static Supply supply(Supply.Arrangement arrangement, double gaugeBar) {
+        return Supply.builder()
+                .arrangement(arrangement)
+                .pressure(bar(gaugeBar))
+                .water(12, TemperatureUnit.CELSIUS)
+                .build();
+    }
+
+    /** A relief valve that is fully lifted a tenth above its set pressure. */
+    public static ReliefValve valve(String name, double opens, double reseats, ReliefValve.Character character) {
+        return ReliefValve.builder()
+                .name(name)
+                .opens(bar(opens))
+                .fullLift(bar(opens * 1.1))
+                .reseats(bar(reseats))
+                .fullFlow(20, FlowUnit.LITRE_PER_MINUTE)
+                .character(character)
+                .build();
+    }
+
+    /** A vessel that takes water up to seven tenths of its volume. */
+    public static ExpansionVessel vessel(double litres, double prechargeBar) {
+        return ExpansionVessel.builder()
+                .volume(litres, VolumeUnit.LITRE)
+                .precharge(bar(prechargeBar))
+                .acceptance(70, RatioUnit.PERCENT)
+                .build();
+    }
+
+    /** A gauge pressure. */
+    public static Pressure bar(double gauge) {
+        return Pressure.gauge(gauge, PressureUnit.BAR);
+    }
+}
