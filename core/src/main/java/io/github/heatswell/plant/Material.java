@@ -30,6 +30,10 @@ public record Material(String name, double youngsModulus, double poissonRatio, d
     /**
      * Checks the constants.
      *
+     * @param name what the material is called in scenario files
+     * @param youngsModulus Young's modulus (Pa), above 0
+     * @param poissonRatio Poisson's ratio (-), 0 to 0.5
+     * @param linearExpansion linear thermal expansion (1/K), 0 or more
      * @throws IllegalArgumentException if a constant is not a number or outside its range
      */
     public Material {

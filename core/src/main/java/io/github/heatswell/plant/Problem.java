@@ -11,7 +11,13 @@ import java.util.Objects;
  */
 public record Problem(String field, String message) {
 
-    /** Checks that both parts are there. */
+    /**
+     * Checks that both parts are there.
+     *
+     * @param field the field at fault, as scenario files write it, such as {@code reseats}; of a whole system with its
+     *     section in front, such as {@code vessel.precharge} or {@code relief[0].opens}
+     * @param message the value with its unit, what is wrong with it and what would be allowed
+     */
     public Problem {
         Objects.requireNonNull(field, "field");
         Objects.requireNonNull(message, "message");

@@ -43,15 +43,21 @@ public final class Shell {
      * @throws IllegalArgumentException if a dimension is outside its range
      */
     public static Shell cylinder(Material material, double diameter, double wall, LengthUnit unit) {
-        Objects.requireNonNull(material, "material");
-        double d = DIAMETER.check(diameter, unit);
-        double e = WALL.check(wall, unit);
-        if (e > d / 10) {
-            throw new IllegalArgumentException("wall: " + Limits.quantity(wall, unit)
-                    + " is more than a tenth of the diameter; the thin-wall formula does not hold there");
-        }
-        double compliance = d / (material.youngsModulus() * e) * (1.25 - material.poissonRatio());
-        return new Shell(compliance, 3 * material.linearExpansion());
+        return cylinder()
+                .material(material)
+                .diameter(diameter, unit)
+                .wall(wall, unit)
+                .build();
+    }
+
+    /**
+     * Starts the description of a closed thin-walled cylinder; everything must be set.
+     *
+     * @return an empty builder
+     * @see #cylinder(Material, double, double, LengthUnit)
+     */
+    public static CylinderBuilder cylinder() {
+        return new CylinderBuilder();
     }
 
     /**
@@ -70,5 +76,77 @@ public final class Shell {
      */
     public double thermalGrowth() {
         return thermalGrowth;
+    }
+
+    /** Builds the shell of a cylinder from dimensions that may come in different units. */
+    public static final class CylinderBuilder {
+        private Material material;
+        private Double diameter;
+        private Double wall;
+
+        private CylinderBuilder() {}
+
+        /**
+         * Sets what the cylinder is made of.
+         *
+         * @param value the material
+         * @return this builder
+         */
+        public CylinderBuilder material(Material value) {
+            material = Objects.requireNonNull(value, "material");
+            return this;
+        }
+
+        /**
+         * Sets the diameter.
+         *
+         * @param value the diameter, 50 mm to 3 m
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the diameter is outside its range
+         */
+        public CylinderBuilder diameter(double value, LengthUnit unit) {
+            diameter = DIAMETER.check(value, unit);
+            return this;
+        }
+
+        /**
+         * Sets the thickness of the wall.
+         *
+         * @param value the thickness, 0.2 mm to 50 mm and at most a tenth of the diameter
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the thickness is outside its range
+         */
+        public CylinderBuilder wall(double value, LengthUnit unit) {
+            wall = WALL.check(value, unit);
+            return this;
+        }
+
+        /**
+         * Ends the description.
+         *
+         * @return the shell
+         * @throws InvalidDescriptionException if something is missing, or if the wall is too thick for the thin-wall
+         *     formula
+         */
+        public Shell build() {
+            Requirements requirements = new Requirements()
+                    .present("material", material)
+                    .present("diameter", diameter)
+                    .present("wall", wall);
+            if (requirements.met()) {
+                requirements.rule(wall <= diameter / 10, "wall", tooThick());
+            }
+            requirements.orThrow();
+            double compliance = diameter / (material.youngsModulus() * wall) * (1.25 - material.poissonRatio());
+            return new Shell(compliance, 3 * material.linearExpansion());
+        }
+
+        private String tooThick() {
+            LengthUnit unit = LengthUnit.MILLIMETRE;
+            return Limits.quantity(unit.fromSi(wall), unit) + " is more than a tenth of the diameter of "
+                    + Limits.quantity(unit.fromSi(diameter), unit) + "; the thin-wall formula does not hold there";
+        }
     }
 }

@@ -13,7 +13,14 @@ import java.util.Objects;
 public record Extremes(
         Extreme highestPressure, Extreme lowestPressure, Extreme highestTemperature, Extreme mostVesselWater) {
 
-    /** Checks that everything is there. */
+    /**
+     * Checks that everything is there.
+     *
+     * @param highestPressure the highest pressure (Pa, absolute)
+     * @param lowestPressure the lowest pressure (Pa, absolute)
+     * @param highestTemperature the highest mean water temperature (K)
+     * @param mostVesselWater the most water the vessel held (m3); 0 without a vessel
+     */
     public Extremes {
         Objects.requireNonNull(highestPressure, "highestPressure");
         Objects.requireNonNull(lowestPressure, "lowestPressure");

@@ -25,7 +25,17 @@ public record RunResult(
         Audit audit,
         Numerics numerics) {
 
-    /** Checks that everything is there and copies the events. */
+    /**
+     * Checks that everything is there and copies the events.
+     *
+     * @param system what was simulated
+     * @param trace the course of the run on a grid of instants
+     * @param events what happened, in the order of time
+     * @param extremes the largest and smallest values, from the continuous solution
+     * @param totals what crossed the boundary
+     * @param audit the check of mass and energy
+     * @param numerics how the numbers were made
+     */
     public RunResult {
         Objects.requireNonNull(system, "system");
         Objects.requireNonNull(trace, "trace");

@@ -18,8 +18,10 @@ public record TimeGrid(double step, double end) {
     /**
      * Checks that the grid is finite and runs forward.
      *
+     * @param step the distance of the samples (s), above 0
+     * @param end the end of the run (s), 0 or more
      * @throws IllegalArgumentException if the step is not above 0, the end is below 0, or the grid has more than a
-     *     thousand million samples
+     * thousand million samples
      */
     public TimeGrid {
         if (!(step > 0 && end >= 0 && end / step < MOST_SAMPLES)) {

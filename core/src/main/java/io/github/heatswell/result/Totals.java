@@ -21,7 +21,16 @@ public record Totals(
         double heatToWater,
         double heatLost) {
 
-    /** Copies the list. */
+    /**
+     * Copies the list.
+     *
+     * @param relief what each relief valve gave off, in the order of the description
+     * @param letIn the volume that came in from the supply (m3)
+     * @param returned the volume that went back to the street (m3)
+     * @param heaterInput what the burner or element took in (J)
+     * @param heatToWater the part of it that reached the water (J)
+     * @param heatLost the standing loss to the room (J)
+     */
     public Totals {
         relief = List.copyOf(relief);
     }

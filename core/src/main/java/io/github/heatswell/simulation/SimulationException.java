@@ -10,8 +10,13 @@ public final class SimulationException extends RuntimeException {
 
     private static final long serialVersionUID = 1L;
 
+    /** How far the run had come (s). */
     private final double time;
+
+    /** The last sound pressure (Pa, absolute). */
     private final double pressureAbsolute;
+
+    /** The last sound water temperature (K). */
     private final double waterTemperature;
 
     /**

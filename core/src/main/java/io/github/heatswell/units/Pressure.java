@@ -1,6 +1,7 @@
 package io.github.heatswell.units;
 
-import java.util.Locale;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Objects;
 
 /**
@@ -24,6 +25,8 @@ public record Pressure(double value, Reference reference) {
     /**
      * Checks that the value is a finite number.
      *
+     * @param value the pressure (Pa) against the reference
+     * @param reference what the value is measured against
      * @throws IllegalArgumentException if the value is NaN or infinite
      */
     public Pressure {
@@ -80,7 +83,8 @@ public record Pressure(double value, Reference reference) {
     /** {@return the pressure in bar with its reference, for messages: {@code 4.2 bar} (gauge) or {@code 5.2 bar abs}} */
     @Override
     public String toString() {
-        String bar = String.format(Locale.ROOT, "%.4g bar", PressureUnit.BAR.fromSi(value));
+        BigDecimal rounded = new BigDecimal(PressureUnit.BAR.fromSi(value)).round(new MathContext(4));
+        String bar = (rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString()) + " bar";
         return reference == Reference.GAUGE ? bar : bar + " abs";
     }
 }

@@ -1,0 +1,209 @@
+package io.github.heatswell.simulation;
+
+import static io.github.heatswell.units.PressureUnit.BAR;
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.plant.ReliefValve;
+import io.github.heatswell.plant.Start;
+import io.github.heatswell.result.Channel;
+import io.github.heatswell.result.Event;
+import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.RunResult;
+import io.github.heatswell.result.TimeGrid;
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.TemperatureUnit;
+import java.time.Duration;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What a user of {@link Simulation} may rely on. */
+class SimulationContractTest {
+
+    private static HotWaterSystem protectedLodge() {
+        return Systems.lodge()
+                .addReliefValve(Systems.valve(ReliefValve.Character.MODULATING))
+                .vessel(Systems.vessel(3, Pressure.gauge(4.2, BAR), 90))
+                .build();
+    }
+
+    /** Results other than the trace do not depend on how finely it is sampled, to the last bit. */
+    @ParameterizedTest
+    @ValueSource(longs = {1, 7, 60, 3600, 7200})
+    void resultsDoNotDependOnSampling(long seconds) {
+        RunResult reference =
+                Simulation.of(protectedLodge(), Duration.ofHours(2)).run();
+        RunResult result = Simulation.of(protectedLodge(), Duration.ofHours(2))
+                .sampledEvery(Duration.ofSeconds(seconds))
+                .run();
+        assertEquals(reference.events(), result.events());
+        assertEquals(reference.totals(), result.totals());
+        assertEquals(reference.audit(), result.audit());
+        assertEquals(new TimeGrid(seconds, 7200), result.trace().grid());
+        assertEquals(
+                reference.extremes().highestPressure().value(),
+                result.extremes().highestPressure().value(),
+                1e-6); // Pa; a sample may fall nearer to a peak than a bisected turning point
+    }
+
+    /** A sample is the value of the continuous solution: coarse samples are a subset of fine ones. */
+    @Test
+    void coarseSamplesAreASubsetOfFineOnes() {
+        RunResult fine = Simulation.of(protectedLodge(), Duration.ofHours(1))
+                .sampledEvery(Duration.ofSeconds(10))
+                .run();
+        RunResult coarse = Simulation.of(protectedLodge(), Duration.ofHours(1)).run();
+        for (Channel channel : Channel.values()) {
+            for (int i = 0; i < coarse.trace().count(); i++) {
+                assertEquals(fine.trace().value(channel, 6 * i), coarse.trace().value(channel, i));
+            }
+        }
+    }
+
+    @Test
+    void theSameRunGivesTheSameBits() {
+        Simulation simulation = Simulation.of(protectedLodge(), Duration.ofHours(3));
+        assertSame(simulation.run(), simulation.run());
+    }
+
+    /** One description simulated by many threads at once. */
+    @Test
+    void threadsDoNotDisturbEachOther() throws Exception {
+        Simulation simulation = Simulation.of(protectedLodge(), Duration.ofHours(3));
+        RunResult alone = simulation.run();
+        ExecutorService pool = Executors.newFixedThreadPool(8);
+        try {
+            List<Callable<RunResult>> tasks = java.util.Collections.nCopies(32, simulation::run);
+            for (Future<RunResult> together : pool.invokeAll(tasks)) {
+                assertSame(alone, together.get());
+            }
+        } finally {
+            pool.shutdownNow();
+        }
+    }
+
+    private static void assertSame(RunResult expected, RunResult actual) {
+        assertEquals(expected.events(), actual.events());
+        assertEquals(expected.totals(), actual.totals());
+        for (Channel channel : Channel.values()) {
+            assertArrayEquals(expected.trace().values(channel), actual.trace().values(channel));
+        }
+    }
+
+    /** Convergence: tightening the tolerance never makes it cheaper, and peak pressure and events settle. */
+    @Test
+    void resultsConverge() {
+        RunResult finest = run(1e-12);
+        double lastError = Double.POSITIVE_INFINITY;
+        long lastEvaluations = 0;
+        for (double tolerance : new double[] {1e-5, 1e-7, 1e-9}) {
+            RunResult result = run(tolerance);
+            assertTrue(result.numerics().evaluations() >= lastEvaluations, "at " + tolerance);
+            double error = 0;
+            assertEquals(finest.events().size(), result.events().size());
+            for (int i = 0; i < finest.events().size(); i++) {
+                assertEquals(
+                        finest.events().get(i).kind(), result.events().get(i).kind());
+                error = Math.max(
+                        error,
+                        Math.abs(finest.events().get(i).time()
+                                - result.events().get(i).time()));
+            }
+            assertTrue(error <= lastError, error + " s after " + lastError + " s at " + tolerance);
+            lastError = error;
+            lastEvaluations = result.numerics().evaluations();
+        }
+        assertTrue(lastError < 0.01, "event times settle to 10 ms, not " + lastError + " s");
+    }
+
+    private static RunResult run(double tolerance) {
+        return new Engine(protectedLodge(), new TimeGrid(60, 3 * 3600), tolerance).run();
+    }
+
+    /** A count of work, not of time: a normal day stays cheap. */
+    @Test
+    void aDayIsCheap() {
+        RunResult result = Simulation.of(
+                        Systems.lodge()
+                                .vessel(Systems.vessel(12, Pressure.gauge(4.2, BAR), 60))
+                                .build(),
+                        Duration.ofDays(1))
+                .run();
+        assertTrue(result.numerics().evaluations() < 1000, result.numerics().toString());
+    }
+
+    /** The thermostat keeps its two temperatures for days on end, and the books close. */
+    @Test
+    void daysOfThermostat() {
+        RunResult result = Simulation.of(
+                        Systems.lodge()
+                                .vessel(Systems.vessel(12, Pressure.gauge(4.2, BAR), 60))
+                                .build(),
+                        Duration.ofDays(20))
+                .run();
+        for (Event event : result.events()) {
+            if (event.kind() == EventKind.HEATER_OFF) {
+                assertEquals(Systems.celsius(58), event.waterTemperature(), 1e-5);
+            } else if (event.kind() == EventKind.HEATER_ON && event.time() > 0) {
+                assertEquals(Systems.celsius(52), event.waterTemperature(), 1e-5);
+            }
+        }
+        assertTrue(result.audit().closes(), result.audit().toString());
+    }
+
+    /** A run that starts warm inside the thermostat's differential starts with the heater off. */
+    @Test
+    void startsWithTheHeaterOffInsideTheDifferential() {
+        HotWaterSystem system = Systems.lodge()
+                .start(Start.builder()
+                        .water(55, TemperatureUnit.CELSIUS)
+                        .pressure(Pressure.gauge(4.5, BAR))
+                        .build())
+                .build();
+        RunResult result = Simulation.of(system, Duration.ofMinutes(30)).run();
+        assertEquals(0, result.trace().value(Channel.HEATER_POWER, 0));
+        assertTrue(result.events().stream().noneMatch(e -> e.kind() == EventKind.HEATER_ON));
+        assertEquals(4.5e5, result.gauge(result.trace().value(Channel.PRESSURE_ABSOLUTE, 0)), 1e-6);
+    }
+
+    /** A tank heated beyond boiling at its pressure ends in vapour, at the saturation pressure of its water. */
+    @Test
+    void vapourEndsTheRun() {
+        HotWaterSystem system = Systems.lodge()
+                .site(Systems.site(5000, 17))
+                .supply(Systems.supply(
+                        io.github.heatswell.plant.Supply.Arrangement.DIRECT, Pressure.gauge(0.2, BAR), 9))
+                .heater(Systems.heater(11, 80, 99, 2))
+                .build();
+        RunResult result = Simulation.of(system, Duration.ofHours(10)).run();
+        Event hazard = result.hazard().orElseThrow();
+        assertEquals(EventKind.VAPOUR_FORMS, hazard.kind());
+        assertEquals(
+                io.github.heatswell.water.Saturation.pressureAbsolute(hazard.waterTemperature()),
+                hazard.pressureAbsolute(),
+                1);
+    }
+
+    @Test
+    void impossibleRunsAreRefused() {
+        HotWaterSystem system = Systems.lodge().build();
+        Simulation hour = Simulation.of(system, Duration.ofHours(1));
+        assertThrows(IllegalArgumentException.class, () -> Simulation.of(system, Duration.ZERO));
+        assertThrows(IllegalArgumentException.class, () -> Simulation.of(system, Duration.ofHours(-1)));
+        assertThrows(IllegalArgumentException.class, () -> Simulation.of(system, Duration.ofDays(40_000)));
+        assertThrows(IllegalArgumentException.class, () -> hour.sampledEvery(Duration.ofMillis(999)));
+        assertThrows(IllegalArgumentException.class, () -> hour.sampledEvery(Duration.ofHours(2)));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> Simulation.of(system, Duration.ofDays(3650)).sampledEvery(Duration.ofSeconds(1)));
+    }
+}
