@@ -14,6 +14,8 @@ public record NamedRun(String name, RunResult result) {
     /**
      * Checks that the run has a name.
      *
+     * @param name the name, not blank
+     * @param result what the run found
      * @throws IllegalArgumentException if the name is blank
      */
     public NamedRun {

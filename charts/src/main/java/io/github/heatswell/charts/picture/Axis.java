@@ -15,6 +15,10 @@ public record Axis(String label, double from, double to, double tick) {
     /**
      * Checks that the scale runs forward.
      *
+     * @param label the quantity with its unit, such as {@code gauge pressure (bar)}
+     * @param from the value at the start of the scale, in the unit of the label
+     * @param to the value at its end, above {@code from}
+     * @param tick the distance of the ticks, above 0
      * @throws IllegalArgumentException if it does not, or if the tick distance is not above 0
      */
     public Axis {

@@ -10,7 +10,12 @@ import java.util.List;
  */
 public record Bands(String label, List<Span> spans) {
 
-    /** Copies the stretches and makes the label printable. */
+    /**
+     * Copies the stretches and makes the label printable.
+     *
+     * @param label what was on, or empty if there are no bars
+     * @param spans the stretches, in the order of time
+     */
     public Bands {
         label = PlainText.of(label);
         spans = List.copyOf(spans);

@@ -10,7 +10,13 @@ package io.github.heatswell.charts.picture;
  */
 public record Caption(String hazard, String title, String subtitle) {
 
-    /** Makes every text printable. */
+    /**
+     * Makes every text printable.
+     *
+     * @param hazard the hazard at which a run ended, or empty if there is none
+     * @param title what was found
+     * @param subtitle the facts of the system
+     */
     public Caption {
         hazard = PlainText.of(hazard);
         title = PlainText.of(title);

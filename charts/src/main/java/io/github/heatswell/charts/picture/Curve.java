@@ -12,7 +12,14 @@ import java.util.Objects;
  */
 public record Curve(Role role, String name, String finding, Points points) {
 
-    /** Makes the words printable. */
+    /**
+     * Makes the words printable.
+     *
+     * @param role what the line is, which settles how it looks
+     * @param name what it is called, or empty if the axis says it
+     * @param finding what is worth knowing of it, or empty
+     * @param points where it runs
+     */
     public Curve {
         Objects.requireNonNull(role, "role");
         Objects.requireNonNull(points, "points");

@@ -13,7 +13,14 @@ import java.util.Objects;
  */
 public record Level(Kind kind, double value, String amount, String name) {
 
-    /** Makes the words printable. */
+    /**
+     * Makes the words printable.
+     *
+     * @param kind what it is, which settles how it looks
+     * @param value where it lies, in the unit of the panel's axis
+     * @param amount the value with its unit, such as {@code 7.0 bar}
+     * @param name what it is called
+     */
     public Level {
         Objects.requireNonNull(kind, "kind");
         amount = PlainText.of(amount);

@@ -12,7 +12,14 @@ import java.util.Objects;
  */
 public record Mark(Kind kind, double time, double value, String label) {
 
-    /** Makes the label printable. */
+    /**
+     * Makes the label printable.
+     *
+     * @param kind what happened, which settles the shape
+     * @param time when, in the unit of the time axis
+     * @param value where on the curve, in the unit of the panel's axis
+     * @param label what is said about it, or empty
+     */
     public Mark {
         Objects.requireNonNull(kind, "kind");
         label = PlainText.of(label);

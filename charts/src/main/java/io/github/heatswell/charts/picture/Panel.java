@@ -14,7 +14,15 @@ import java.util.Objects;
  */
 public record Panel(Axis axis, List<Curve> curves, List<Level> levels, List<Mark> marks, Bands bands) {
 
-    /** Copies the lists. */
+    /**
+     * Copies the lists.
+     *
+     * @param axis the scale of the values
+     * @param curves the lines
+     * @param levels the values that do not change
+     * @param marks the moments marked on the lines, in the order of time
+     * @param bands the bars along the foot
+     */
     public Panel {
         Objects.requireNonNull(axis, "axis");
         Objects.requireNonNull(bands, "bands");

@@ -15,6 +15,8 @@ public record Size(int width, int height) {
     /**
      * Checks the ranges.
      *
+     * @param width the width, 720 to 2400
+     * @param height the least height, 520 to 2400
      * @throws IllegalArgumentException if the width or the height is outside its range
      */
     public Size {
