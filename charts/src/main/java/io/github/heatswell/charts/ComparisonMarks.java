@@ -26,8 +26,7 @@ final class ComparisonMarks {
                 .ifPresent(event -> marks.add(mark(
                         Mark.Kind.HAZARD,
                         event,
-                        run.name() + ": " + event.kind().description() + " " + Times.after(event.time())
-                                + ", the run ends")));
+                        run.name() + ": " + event.kind().description() + " " + Times.after(event.time()))));
         run.result()
                 .first(EventKind.RELIEF_OPENED)
                 .ifPresent(event -> marks.add(mark(Mark.Kind.RELIEF_OPENED, event, "")));

@@ -22,6 +22,9 @@ import java.util.OptionalDouble;
  */
 final class ComparisonPicture {
 
+    /** How far beyond a hazard the time axis goes on, so that the end of that run is seen to be one. */
+    private static final double BEYOND_HAZARD = 1.08;
+
     private final List<NamedRun> runs;
     private final Amounts amounts;
     private final Size size;
@@ -31,7 +34,11 @@ final class ComparisonPicture {
         this.runs = runs;
         this.amounts = new Amounts(units);
         this.size = size;
-        double end = runs.stream().mapToDouble(run -> run.result().end()).max().orElseThrow();
+        double end = runs.stream()
+                .map(NamedRun::result)
+                .mapToDouble(result -> result.hazard().isPresent() ? BEYOND_HAZARD * result.end() : result.end())
+                .max()
+                .orElseThrow();
         this.scale = TimeScale.to(end, PlotWidth.mostTicks(size));
     }
 

@@ -36,8 +36,10 @@ final class Course {
     /** The gauge pressure. */
     Points pressure() {
         List<Moment> moments = new ArrayList<>();
-        for (Event event : result.events()) {
+        for (int i = 0; i < result.events().size(); i++) {
+            Event event = result.events().get(i);
             moments.add(new Moment(event.time(), gauge(event.pressureAbsolute())));
+            addDrop(moments, i);
         }
         addExtreme(moments, result.extremes().highestPressure());
         addExtreme(moments, result.extremes().lowestPressure());
@@ -64,6 +66,14 @@ final class Course {
         return new Range(
                 gauge(result.extremes().lowestPressure().value()),
                 gauge(result.extremes().highestPressure().value()));
+    }
+
+    private void addDrop(List<Moment> moments, int index) {
+        ReliefDrop drop = new ReliefDrop(result);
+        drop.end(index).ifPresent(end -> {
+            int sample = drop.sampleAfter(end);
+            moments.add(new Moment(end, gauge(result.trace().value(Channel.PRESSURE_ABSOLUTE, sample))));
+        });
     }
 
     private void addExtreme(List<Moment> moments, Extreme extreme) {

@@ -30,8 +30,17 @@ final class HazardWords {
         };
     }
 
+    /** What the only run came to, as a sentence of its own. */
+    static String sentence(RunResult result, Event hazard, Amounts amounts) {
+        String subject = switch (hazard.kind()) {
+            case VAPOUR_FORMS, WATER_OUT_OF_RANGE -> "water ";
+            default -> "";
+        };
+        return subject + verb(result, hazard, amounts) + cause(result, hazard);
+    }
+
     /** What stood, or did not stand, in the hazard's way; empty where that is not the question. */
-    static String cause(RunResult result, Event hazard) {
+    private static String cause(RunResult result, Event hazard) {
         if (hazard.kind() != EventKind.TEST_PRESSURE_REACHED) {
             return "";
         }

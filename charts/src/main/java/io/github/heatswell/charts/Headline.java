@@ -27,8 +27,7 @@ public final class Headline {
         Amounts amounts = new Amounts(Objects.requireNonNull(units, "units"));
         Optional<Event> hazard = result.hazard();
         if (hazard.isPresent()) {
-            return capitalised(
-                    HazardWords.verb(result, hazard.get(), amounts) + HazardWords.cause(result, hazard.get()));
+            return capitalised(HazardWords.sentence(result, hazard.get(), amounts));
         }
         String relief = relief(result, amounts);
         if (exceedsWorkingPressure(result)) {

@@ -47,8 +47,8 @@ final class Verdict {
                 .min(Comparator.comparingDouble(run -> run.result().end()))
                 .orElseThrow();
         RunResult result = first.result();
-        String all = hazards.size() == runs.size() ? "all " + runs.size() : hazards.size() + " of " + runs.size();
-        return all + " runs end in a hazard: first, " + quoted(first) + " "
+        String which = hazards.size() == runs.size() ? every() : hazards.size() + " of " + runs.size() + " runs";
+        return which + " end in a hazard: first, " + quoted(first) + " "
                 + HazardWords.verb(result, result.hazard().orElseThrow(), amounts);
     }
 
@@ -61,7 +61,7 @@ final class Verdict {
         if (wet.isEmpty() && !dry.isEmpty()) {
             parts.add(
                     dry.size() == runs.size()
-                            ? "the relief valve stays shut in all " + runs.size() + " runs; " + highest()
+                            ? "the relief valve stays shut in " + every() + "; " + highest()
                             : "the relief valve stays shut with " + names(dry));
         } else if (!wet.isEmpty() && dry.isEmpty()) {
             parts.add(allWet(wet));
@@ -80,7 +80,7 @@ final class Verdict {
         if (wet.size() == 1) {
             return wetPart(wet);
         }
-        String everywhere = wet.size() == runs.size() ? "in all " + runs.size() + " runs" : "with " + names(wet);
+        String everywhere = wet.size() == runs.size() ? "in " + every() : "with " + names(wet);
         NamedRun least =
                 wet.stream().min(Comparator.comparingDouble(this::relieved)).orElseThrow();
         NamedRun most =
@@ -100,6 +100,10 @@ final class Verdict {
         NamedRun most =
                 wet.stream().max(Comparator.comparingDouble(this::relieved)).orElseThrow();
         return "the " + wet.size() + " others give off up to " + volume(most) + ", with " + quoted(most);
+    }
+
+    private String every() {
+        return runs.size() == 2 ? "both runs" : "all " + runs.size() + " runs";
     }
 
     private String highest() {

@@ -97,13 +97,13 @@ class HeadlineTest {
                         "Reaches the tank's test pressure of 20.0 bar after 22 min: no relief valve opened",
                         Handmade.run(ONE, 1320, 4.2, 20).event(1320, EventKind.TEST_PRESSURE_REACHED, "", 20)),
                 Arguments.of(
-                        "Comes to the boil after 22 min, at 0.3 bar and a mean of 13 °C",
+                        "Water comes to the boil after 22 min, at 0.3 bar and a mean of 13 °C",
                         Handmade.run(ONE, 1320, 4.2, 0.3).event(1320, EventKind.VAPOUR_FORMS, "", 0.3)),
                 Arguments.of(
                         "Falls to the pressure of the surrounding air after 22 min",
                         Handmade.run(ONE, 1320, 4.2, 0).event(1320, EventKind.ATMOSPHERE_REACHED, "", 0)),
                 Arguments.of(
-                        "Leaves the range of known water properties after 22 min, at 13 °C",
+                        "Water leaves the range of known water properties after 22 min, at 13 °C",
                         Handmade.run(ONE, 1320, 4.2, 5).event(1320, EventKind.WATER_OUT_OF_RANGE, "", 5)));
     }
 
@@ -146,10 +146,10 @@ class HeadlineTest {
     @Test
     void saysWhenAllDripOrNone() {
         assertEquals(
-                "The relief valve opens in all 2 runs, least with “a” (1.0 L), most with “b” (3.0 L)",
+                "The relief valve opens in both runs, least with “a” (1.0 L), most with “b” (3.0 L)",
                 compare(named("a", drips(1)), named("b", drips(3))));
         assertEquals(
-                "The relief valve stays shut in all 2 runs; pressure peaks highest with “b”, at 6.0 bar",
+                "The relief valve stays shut in both runs; pressure peaks highest with “b”, at 6.0 bar",
                 compare(named("a", calm(5)), named("b", calm(6))));
     }
 
@@ -166,7 +166,7 @@ class HeadlineTest {
                         + " “calm”",
                 compare(named("calm", calm(5)), named("bursts", bursts)));
         assertEquals(
-                "All 2 runs end in a hazard: first, “bursts” reaches the tank's test pressure of 20.0 bar after 22 min",
+                "Both runs end in a hazard: first, “bursts” reaches the tank's test pressure of 20.0 bar after 22 min",
                 compare(named("later", later), named("bursts", bursts)));
         assertEquals(
                 "2 of 3 runs end in a hazard: first, “bursts” reaches the tank's test pressure of 20.0 bar after 22"

@@ -15,7 +15,9 @@ import io.github.heatswell.plant.ReliefValve.Character;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.units.UnitSystem;
+import java.time.Duration;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -72,6 +74,43 @@ class RunPictureTest {
         assertEquals(7, line.value(2), 1e-9);
         assertEquals(90, line.time(3), 1e-9);
         assertEquals(6.3, line.value(3), 1e-9);
+    }
+
+    @Test
+    void showsTheFallWhenAModulatingValveOpensAsShortAsItWas() {
+        RunResult coarse = Gallery.dripping();
+        double opened = coarse.first(EventKind.RELIEF_OPENED).orElseThrow().time();
+        Points line = RunChart.of(coarse, UnitSystem.SI)
+                .picture()
+                .upper()
+                .curves()
+                .get(0)
+                .points();
+        double fallen = fallenTo(line, 6.32);
+        RunResult fine = Simulation.of(coarse.system(), Duration.ofMinutes(10))
+                .sampledEvery(Duration.ofSeconds(1))
+                .run();
+        double trulyFallen = fallenTo(
+                RunChart.of(fine, UnitSystem.SI)
+                        .picture()
+                        .upper()
+                        .curves()
+                        .get(0)
+                        .points(),
+                6.32);
+        assertEquals(trulyFallen, fallen, 2.0 / 60, "2 s, in minutes; samples are 60 s apart");
+        assertTrue(fallen * 60 < opened + 3, "fallen after " + fallen + " min");
+    }
+
+    private static double fallenTo(Points line, double pressure) {
+        boolean high = false;
+        for (int i = 0; i < line.count(); i++) {
+            high |= line.value(i) > 6.9;
+            if (high && line.value(i) < pressure) {
+                return line.time(i);
+            }
+        }
+        throw new AssertionError("never");
     }
 
     @Test

@@ -44,6 +44,13 @@ record Box(double x, double y, double width, double height) {
         return other.x >= x && other.y >= y && other.right() <= right() && other.bottom() <= bottom();
     }
 
+    /** How far a point lies outside, 0 if it lies within. */
+    double distanceTo(double px, double py) {
+        double dx = Math.max(0, Math.max(x - px, px - right()));
+        double dy = Math.max(0, Math.max(y - py, py - bottom()));
+        return Math.hypot(dx, dy);
+    }
+
     Rectangle2D shape() {
         return new Rectangle2D.Double(x, y, width, height);
     }

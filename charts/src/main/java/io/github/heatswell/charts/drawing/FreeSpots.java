@@ -15,6 +15,9 @@ final class FreeSpots {
     };
     private static final double BREATH = 4;
 
+    /** Two marks this near each other say something about one point. */
+    private static final double SAME_POINT = 14;
+
     /** How far words may reach over the edge of the room. */
     private static final double TOLERANCE = 3;
 
@@ -22,6 +25,9 @@ final class FreeSpots {
     private static final double PER_MARK = 4_000;
     private static final double PER_CURVE_COLUMN = 60;
     private static final double PER_LEVEL = 90;
+    private static final double PER_STRAY = 160;
+    private static final double PER_PIXEL = 1.5;
+    private static final double PER_LINE = 12;
     private static final double OUTSIDE = 1e9;
 
     private final Box room;
@@ -37,33 +43,53 @@ final class FreeSpots {
         this.marks = marks;
     }
 
+    /**
+     * Words and where they stand.
+     *
+     * @param note what they are about
+     * @param words the words in the shape that was chosen
+     * @param box the room they take
+     */
+    record Placed(Note note, TextBlock words, Box box) {}
+
     /** The place for words, which is theirs from then on. */
-    Box take(Note note) {
-        Box best = null;
+    Placed take(Note note) {
+        Placed best = null;
         double least = Double.POSITIVE_INFINITY;
-        for (double distance : DISTANCES) {
-            for (double[] direction : DIRECTIONS) {
-                Box box = beside(note, direction, note.clearance() + distance);
-                double cost = cost(box) + 1.5 * distance;
-                if (cost < least) {
-                    least = cost;
-                    best = box;
+        for (TextBlock words : note.shapes()) {
+            for (double distance : DISTANCES) {
+                for (double[] direction : DIRECTIONS) {
+                    Box box = beside(note, words, direction, note.clearance() + distance);
+                    double cost = cost(box) + (astray(box, note) ? PER_STRAY : 0);
+                    double price = cost + PER_PIXEL * distance + PER_LINE * words.lineCount();
+                    if (price < least) {
+                        least = price;
+                        best = new Placed(note, words, box);
+                    }
                 }
             }
         }
-        taken.add(best);
+        taken.add(best.box());
         return best;
     }
 
     /** The box whose near edge or corner lies in a direction from the point; pushed sideways into the room. */
-    private Box beside(Note note, double[] direction, double distance) {
-        double width = note.words().width();
-        double height = note.words().height();
+    private Box beside(Note note, TextBlock words, double[] direction, double distance) {
+        double width = words.width();
+        double height = words.height();
         double reach = distance / Math.hypot(direction[0], direction[1]);
         double x = note.x() + direction[0] * reach + (direction[0] - 1) / 2 * width;
         double y = note.y() + direction[1] * reach + (direction[1] - 1) / 2 * height;
         double inside = Math.max(room.x() + BREATH, Math.min(x, room.right() - BREATH - width));
         return new Box(inside, y, width, height);
+    }
+
+    /** Whether words would stand nearer to some other mark than to their own point. */
+    private boolean astray(Box box, Note note) {
+        double own = box.distanceTo(note.x(), note.y());
+        return marks.stream()
+                .filter(mark -> Math.hypot(mark.centreX() - note.x(), mark.centreY() - note.y()) > SAME_POINT)
+                .anyMatch(mark -> box.distanceTo(mark.centreX(), mark.centreY()) < own);
     }
 
     private double cost(Box box) {

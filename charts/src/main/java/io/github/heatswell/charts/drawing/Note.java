@@ -1,6 +1,7 @@
 package io.github.heatswell.charts.drawing;
 
 import java.awt.Color;
+import java.util.List;
 
 /**
  * Words about a point on a curve.
@@ -8,7 +9,13 @@ import java.awt.Color;
  * @param x the point
  * @param y the point
  * @param clearance how far the words must stay away from it
- * @param words the words
+ * @param shapes the words broken into lines in more than one way, any of which will do
  * @param color their colour
  */
-record Note(double x, double y, double clearance, TextBlock words, Color color) {}
+record Note(double x, double y, double clearance, List<TextBlock> shapes, Color color) {
+
+    /** Copies the shapes. */
+    Note {
+        shapes = List.copyOf(shapes);
+    }
+}

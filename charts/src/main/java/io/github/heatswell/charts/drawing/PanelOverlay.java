@@ -1,5 +1,6 @@
 package io.github.heatswell.charts.drawing;
 
+import io.github.heatswell.charts.drawing.FreeSpots.Placed;
 import io.github.heatswell.charts.picture.Curve;
 import io.github.heatswell.charts.picture.Mark;
 import io.github.heatswell.charts.picture.Panel;
@@ -8,13 +9,15 @@ import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 
 /** Draws what stands on and beside the lines of a panel: bars, names, marks and words. */
 final class PanelOverlay {
 
-    private static final double WIDEST_NOTE = 0.45;
+    /** How wide words may be, as shares of the plot; the narrower the higher. */
+    private static final double[] NOTE_WIDTHS = {0.45, 0.28};
 
     private final Panel panel;
     private final Frame frame;
@@ -45,32 +48,28 @@ final class PanelOverlay {
         for (int i = 0; i < callouts.size(); i++) {
             new CalloutDrawing(frame, callouts.get(i), tops[i]).draw(g);
         }
-        List<Note> notes = notes();
-        List<Box> places = places(notes);
-        for (int i = 0; i < notes.size(); i++) {
-            drawPaper(g, places.get(i));
-            drawLeader(g, notes.get(i), places.get(i));
-        }
+        List<Placed> words = places(notes());
+        words.forEach(placed -> drawPaper(g, placed.box()));
+        words.forEach(placed -> drawLeader(g, placed.note(), placed.box()));
         drawMarks(g);
-        for (int i = 0; i < notes.size(); i++) {
-            Note note = notes.get(i);
-            note.words().draw(g, places.get(i).x(), places.get(i).y(), note.color());
+        for (Placed placed : words) {
+            placed.words()
+                    .draw(g, placed.box().x(), placed.box().y(), placed.note().color());
         }
     }
 
     /** Words about marks, and the names of curves that end before the edge. */
     List<Note> notes() {
         List<Note> notes = new ArrayList<>();
-        double width = frame.area().width() * WIDEST_NOTE;
         for (Mark mark : panel.marks()) {
             if (!mark.label().isEmpty()) {
                 boolean grave = mark.kind() == Mark.Kind.HAZARD;
-                TextBlock words = TextBlock.of(mark.label(), grave ? Type.LABEL_STRONG : Type.LABEL, width);
+                Words words = grave ? Words.strong(mark.label()) : Words.plain(mark.label());
                 notes.add(new Note(
                         frame.x(mark.time()),
                         frame.y(mark.value()),
                         grave ? 12 : 7,
-                        words,
+                        shapes(List.of(words)),
                         MarkShapes.color(mark.kind())));
             }
         }
@@ -81,14 +80,14 @@ final class PanelOverlay {
                 double y = frame.y(points.value(points.count() - 1));
                 List<Words> words = List.of(
                         Words.strong(curve.name()), Words.plain(curve.finding()).onNewLine());
-                notes.add(new Note(x, y, 4, TextBlock.of(words, width), Strokes.color(curve.role())));
+                notes.add(new Note(x, y, 4, shapes(words), Ink.TEXT));
             }
         }
         return notes;
     }
 
     /** Where the words stand. */
-    List<Box> places(List<Note> notes) {
+    List<Placed> places(List<Note> notes) {
         List<Skyline> curves = panel.curves().stream()
                 .map(curve -> new Skyline(curve.points(), frame))
                 .toList();
@@ -99,6 +98,12 @@ final class PanelOverlay {
                 .toList();
         FreeSpots spots = new FreeSpots(room, curves, levels, marks);
         return notes.stream().map(spots::take).toList();
+    }
+
+    private List<TextBlock> shapes(List<Words> words) {
+        return Arrays.stream(NOTE_WIDTHS)
+                .mapToObj(share -> TextBlock.of(words, share * frame.area().width()))
+                .toList();
     }
 
     private void drawHeading(Graphics2D g) {

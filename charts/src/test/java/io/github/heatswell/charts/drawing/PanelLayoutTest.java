@@ -78,7 +78,8 @@ class PanelLayoutTest {
                 new Mark(Mark.Kind.VESSEL_FULL, 0, 4, "vessel full at the start"));
         PanelOverlay overlay = new PanelOverlay(panel(List.of(), marks), FRAME, FRAME.area(), GUTTER);
         List<Note> notes = overlay.notes();
-        List<Box> places = overlay.places(notes);
+        List<Box> places =
+                overlay.places(notes).stream().map(FreeSpots.Placed::box).toList();
         Skyline curve = new Skyline(line(), FRAME);
         assertEquals(4, places.size());
         for (int i = 0; i < places.size(); i++) {
@@ -97,7 +98,7 @@ class PanelLayoutTest {
         Panel panel = new Panel(PRESSURE, List.of(curve), List.of(), List.of(), Bands.none());
         assertTrue(new Gutter(panel, FRAME, GUTTER).callouts().isEmpty());
         Note note = new PanelOverlay(panel, FRAME, FRAME.area(), GUTTER).notes().get(0);
-        assertEquals(List.of("short", "highest 5.0 bar"), note.words().text());
+        assertEquals(List.of("short", "highest 5.0 bar"), note.shapes().get(0).text());
         assertEquals(FRAME.x(20), note.x(), 1e-9);
     }
 

@@ -1,0 +1,83 @@
+package io.github.heatswell.charts;
+
+import io.github.heatswell.plant.ReliefValve;
+import io.github.heatswell.result.Channel;
+import io.github.heatswell.result.Event;
+import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.Regime;
+import io.github.heatswell.result.RunResult;
+import io.github.heatswell.result.Trace;
+import java.util.OptionalDouble;
+
+/**
+ * When the pressure had come to rest after a modulating valve opened between two samples. It falls within a second or a
+ * few; a straight line to the next sample would show a fall of up to a minute that never was.
+ *
+ * <p>The time follows from what the trace holds. Of the water given off until the next sample, the steady flow accounts
+ * for a part; the rest left during the fall, at the flow of the opening valve falling off to nothing. An exponential
+ * fall is over, to a twentieth, after three times the rest divided by the first flow.
+ */
+final class ReliefDrop {
+
+    private static final double TIME_CONSTANTS = 3;
+
+    private final RunResult result;
+
+    ReliefDrop(RunResult result) {
+        this.result = result;
+    }
+
+    /**
+     * The end of the fall, before the next sample.
+     *
+     * @param index the number of the event
+     * @return the time since the start (s), or empty if the event is none of this kind or the trace does not tell
+     */
+    OptionalDouble end(int index) {
+        Event opening = result.events().get(index);
+        int sample = sampleAfter(opening.time());
+        if (opening.kind() != EventKind.RELIEF_OPENED || sample < 0 || interrupted(index, sample)) {
+            return OptionalDouble.empty();
+        }
+        Trace trace = result.trace();
+        boolean settled = trace.regime(sample) == Regime.RELIEVING
+                && trace.value(Channel.PRESSURE_ABSOLUTE, sample) < opening.pressureAbsolute();
+        double firstFlow = firstFlow(opening.device());
+        if (!settled || !(firstFlow > 0)) {
+            return OptionalDouble.empty();
+        }
+        double left = trace.grid().time(sample) - opening.time();
+        double rest = trace.value(Channel.RELIEVED_TOTAL, sample)
+                - trace.value(Channel.RELIEVED_TOTAL, sample - 1)
+                - trace.value(Channel.RELIEF_FLOW, sample) * left;
+        double fall = TIME_CONSTANTS * rest / firstFlow;
+        return fall >= 0 && fall < left ? OptionalDouble.of(opening.time() + fall) : OptionalDouble.empty();
+    }
+
+    /** The sample next after a moment, or -1 if there is none with one before it. */
+    int sampleAfter(double time) {
+        int sample = (int) Math.floor(time / result.trace().grid().step()) + 1;
+        return sample < result.trace().count() ? sample : -1;
+    }
+
+    private boolean interrupted(int index, int sample) {
+        boolean last = index == result.events().size() - 1;
+        return !last
+                && result.events().get(index + 1).time()
+                        <= result.trace().grid().time(sample);
+    }
+
+    /** The flow (m3/s) of a modulating valve as it opens, by its lift; 0 for any other. */
+    private double firstFlow(String name) {
+        double atmosphere = result.system().site().atmosphere();
+        for (ReliefValve valve : result.system().reliefValves()) {
+            if (valve.name().equals(name) && valve.character() == ReliefValve.Character.MODULATING) {
+                double reseats = valve.reseats().gauge(atmosphere);
+                double lift = (valve.opens().gauge(atmosphere) - reseats)
+                        / (valve.fullLift().gauge(atmosphere) - reseats);
+                return lift * valve.fullFlow();
+            }
+        }
+        return 0;
+    }
+}
