@@ -11,7 +11,14 @@ public enum ConductanceUnit implements Unit {
 
     /** International-Table British thermal unit an hour for each Fahrenheit degree. */
     BTU_PER_HOUR_FAHRENHEIT(
-            1055.05585262 / 3600 * 1.8, "Btu/h/degF", "Btu/(h degF)", "Btu/h/F", "Btu/h/°F", "Btu/hr/degF");
+            1055.05585262 / 3600 * 1.8,
+            "Btu/h/degF",
+            "Btu/(h degF)",
+            "Btu/h/F",
+            "Btu/h/°F",
+            "Btu/hr/degF",
+            "Btu/(h °F)",
+            "Btu/(hr degF)");
 
     private final double factor;
     private final List<String> spellings;

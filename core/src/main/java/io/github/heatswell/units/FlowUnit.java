@@ -10,10 +10,10 @@ public enum FlowUnit implements Unit {
     CUBIC_METRE_PER_SECOND(1.0, "m3/s", "m³/s"),
 
     /** Litre a minute. */
-    LITRE_PER_MINUTE(1e-3 / 60, "L/min", "litre/min", "litres/min", "l/min", "liter/min"),
+    LITRE_PER_MINUTE(1e-3 / 60, "L/min", "litre/min", "litres/min", "l/min", "liter/min", "liters/min", "lpm"),
 
     /** US liquid gallon a minute. */
-    US_GALLON_PER_MINUTE(231 * 0.0254 * 0.0254 * 0.0254 / 60, "gal/min", "gpm", "US gal/min");
+    US_GALLON_PER_MINUTE(231 * 0.0254 * 0.0254 * 0.0254 / 60, "gal/min", "gpm", "US gal/min", "gal (US)/min");
 
     private final double factor;
     private final List<String> spellings;

@@ -10,7 +10,7 @@ public enum LengthUnit implements Unit {
     METRE(1.0, "m", "metre", "metres", "meter", "meters"),
 
     /** Millimetre (mm). */
-    MILLIMETRE(1e-3, "mm", "millimetre", "millimetres"),
+    MILLIMETRE(1e-3, "mm", "millimetre", "millimetres", "millimeter", "millimeters"),
 
     /** Inch, exactly 25.4 mm. */
     INCH(0.0254, "in", "inch", "inches", "\""),

@@ -8,10 +8,10 @@ import java.util.List;
  */
 public enum TemperatureDifferenceUnit implements Unit {
     /** The SI unit (K); a difference in degrees Celsius has the same number. */
-    KELVIN(1.0, "K", "kelvin", "degC", "°C", "C"),
+    KELVIN(1.0, "K", "kelvin", "degC", "°C", "C", "degree C", "degrees C", "degrees celsius"),
 
     /** A difference of one degree Fahrenheit, exactly 5/9 K. */
-    FAHRENHEIT_DEGREE(1 / 1.8, "degF", "°F", "F");
+    FAHRENHEIT_DEGREE(1 / 1.8, "degF", "°F", "F", "degree F", "degrees F", "degrees fahrenheit");
 
     private final double factor;
     private final List<String> spellings;

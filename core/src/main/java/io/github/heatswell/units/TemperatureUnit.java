@@ -10,10 +10,10 @@ public enum TemperatureUnit implements Unit {
     KELVIN(1.0, 0.0, "K", "kelvin"),
 
     /** Degree Celsius: zero at 273.15 K. */
-    CELSIUS(1.0, 273.15, "degC", "°C", "C", "celsius"),
+    CELSIUS(1.0, 273.15, "degC", "°C", "C", "celsius", "degree C", "degrees C", "degrees celsius"),
 
     /** Degree Fahrenheit: zero at 459.67 Fahrenheit degrees above absolute zero, each 5/9 K. */
-    FAHRENHEIT(1 / 1.8, 459.67 / 1.8, "degF", "°F", "F", "fahrenheit");
+    FAHRENHEIT(1 / 1.8, 459.67 / 1.8, "degF", "°F", "F", "fahrenheit", "degree F", "degrees F", "degrees fahrenheit");
 
     private final double factor;
     private final double zero;

@@ -7,13 +7,21 @@ import java.util.List;
  */
 public enum VolumeUnit implements Unit {
     /** The SI unit (m3). */
-    CUBIC_METRE(1.0, "m3", "m³", "cubic metre", "cubic metres", "cubic meter"),
+    CUBIC_METRE(1.0, "m3", "m³", "cubic metre", "cubic metres", "cubic meter", "cubic meters"),
 
     /** Litre, exactly one cubic decimetre. */
     LITRE(1e-3, "L", "l", "litre", "litres", "liter", "liters"),
 
     /** US liquid gallon, exactly 231 cubic inches, 3.785411784 L. */
-    US_GALLON(231 * 0.0254 * 0.0254 * 0.0254, "gal", "gallon", "gallons", "US gal");
+    US_GALLON(
+            231 * 0.0254 * 0.0254 * 0.0254,
+            "gal",
+            "gallon",
+            "gallons",
+            "US gal",
+            "US gallon",
+            "US gallons",
+            "gal (US)");
 
     private final double factor;
     private final List<String> spellings;
