@@ -1,0 +1,29 @@
+package io.github.heatswell.scenarios.document;
+
+import java.util.Objects;
+
+/**
+ * One thing wrong with a text.
+ *
+ * @param at where
+ * @param message what, in one line
+ */
+public record Fault(Location at, String message) {
+
+    /**
+     * Checks that both parts are there.
+     *
+     * @param at where
+     * @param message what, in one line
+     */
+    public Fault {
+        Objects.requireNonNull(at, "at");
+        Objects.requireNonNull(message, "message");
+    }
+
+    /** {@return place and message: {@code 4:18: tank.volume: ...}} */
+    @Override
+    public String toString() {
+        return at + ": " + message;
+    }
+}

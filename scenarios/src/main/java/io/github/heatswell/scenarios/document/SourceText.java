@@ -1,0 +1,78 @@
+package io.github.heatswell.scenarios.document;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.CharsetDecoder;
+import java.nio.charset.CoderResult;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.Optional;
+
+/**
+ * Gets the text out of a file, without trusting its size or its encoding.
+ */
+public final class SourceText {
+
+    /** Descriptions are a page or two; a file beyond this size (byte) is something else. */
+    public static final int LARGEST = 256 * 1024;
+
+    private static final char BYTE_ORDER_MARK = '\uFEFF';
+
+    private SourceText() {}
+
+    /**
+     * Reads a file of text in UTF-8, with or without a byte order mark.
+     *
+     * @param file the file
+     * @param faults notes what is wrong with the encoding
+     * @return the text without a byte order mark, or empty if it is not UTF-8
+     * @throws IOException if the file cannot be read, is a folder or is larger than {@link #LARGEST}; the message is
+     *     a plain sentence for the first two cases and for the last
+     */
+    public static Optional<String> of(Path file, Faults faults) throws IOException {
+        if (Files.isDirectory(file)) {
+            throw new IOException("this is a folder, not a file");
+        }
+        if (!Files.exists(file)) {
+            throw new NoSuchFileException(file.toString(), null, "there is no such file");
+        }
+        if (Files.isRegularFile(file) && Files.size(file) > LARGEST) {
+            throw tooLarge();
+        }
+        try (InputStream in = Files.newInputStream(file)) {
+            byte[] bytes = in.readNBytes(LARGEST + 1);
+            if (bytes.length > LARGEST) {
+                throw tooLarge();
+            }
+            return decode(bytes, faults);
+        }
+    }
+
+    private static IOException tooLarge() {
+        return new IOException("this is larger than " + LARGEST / 1024 + " KiB; a scenario file is a page of text");
+    }
+
+    private static Optional<String> decode(byte[] bytes, Faults faults) {
+        CharsetDecoder decoder = StandardCharsets.UTF_8
+                .newDecoder()
+                .onMalformedInput(CodingErrorAction.REPORT)
+                .onUnmappableCharacter(CodingErrorAction.REPORT);
+        CharBuffer text = CharBuffer.allocate(bytes.length + 1);
+        CoderResult outcome = decoder.decode(ByteBuffer.wrap(bytes), text, true);
+        String decoded = withoutMark(text.flip().toString());
+        if (outcome.isError()) {
+            faults.add(Location.after(decoded), "the text is not encoded in UTF-8 here; save the file as UTF-8");
+            return Optional.empty();
+        }
+        return Optional.of(decoded);
+    }
+
+    private static String withoutMark(String text) {
+        return !text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK ? text.substring(1) : text;
+    }
+}

@@ -1,0 +1,154 @@
+package io.github.heatswell.scenarios.document;
+
+import io.github.heatswell.scenarios.document.Node.Entry;
+import io.github.heatswell.scenarios.document.Node.Items;
+import io.github.heatswell.scenarios.document.Node.Mapping;
+import io.github.heatswell.scenarios.document.Node.Scalar;
+import io.github.heatswell.scenarios.wording.Printable;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.snakeyaml.engine.v2.events.AliasEvent;
+import org.snakeyaml.engine.v2.events.CollectionStartEvent;
+import org.snakeyaml.engine.v2.events.Event;
+import org.snakeyaml.engine.v2.events.NodeEvent;
+import org.snakeyaml.engine.v2.events.ScalarEvent;
+import org.snakeyaml.engine.v2.exceptions.Mark;
+import org.snakeyaml.engine.v2.parser.Parser;
+
+/**
+ * Builds the tree from the parser's events. It takes the events itself, rather than the library's finished tree, to
+ * refuse what is not wanted before any memory is spent on it.
+ */
+final class TreeBuilder {
+
+    /** A scenario needs four levels. */
+    private static final int DEEPEST = 8;
+
+    private final Parser events;
+    private final Faults faults;
+    private int depth;
+
+    TreeBuilder(Parser events, Faults faults) {
+        this.events = events;
+        this.faults = faults;
+    }
+
+    /** Something a scenario file may not contain; reading stops there. */
+    static final class Refused extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+        private final transient Location at;
+
+        private Refused(Event event, String message) {
+            super(message, null, false, false);
+            at = start(event);
+        }
+
+        Location at() {
+            return at;
+        }
+    }
+
+    /** Steps over opening events; false if the text ends before them. */
+    boolean enter(Event.ID... opening) {
+        for (Event.ID id : opening) {
+            if (events.next().getEventId() != id) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Steps over the end of the document and makes sure that nothing follows. */
+    void leave() {
+        events.next();
+        Event end = events.next();
+        if (end.getEventId() != Event.ID.StreamEnd) {
+            throw new Refused(end, "a second document begins here; one file holds one scenario");
+        }
+    }
+
+    /** The next part of the text. */
+    Node next() {
+        Event event = events.next();
+        if (event instanceof AliasEvent) {
+            throw new Refused(event, "references (*) are not used in scenario files; write the value out");
+        }
+        refuseDecoration(event);
+        if (event instanceof ScalarEvent scalar) {
+            return new Scalar(scalar.getValue().strip(), start(event));
+        }
+        if (++depth > DEEPEST) {
+            throw new Refused(event, "this is nested too deeply; no part of a scenario goes so deep");
+        }
+        Node node = event.getEventId() == Event.ID.MappingStart ? mapping(event) : items(event);
+        depth--;
+        return node;
+    }
+
+    private static void refuseDecoration(Event event) {
+        if (((NodeEvent) event).getAnchor().isPresent()) {
+            throw new Refused(event, "anchors (&) are not used in scenario files; remove it");
+        }
+        Optional<String> tag =
+                event instanceof ScalarEvent scalar ? scalar.getTag() : ((CollectionStartEvent) event).getTag();
+        if (tag.isPresent()) {
+            throw new Refused(event, "tags (!) are not used in scenario files; remove it");
+        }
+    }
+
+    private Items items(Event start) {
+        List<Node> items = new ArrayList<>();
+        while (!events.checkEvent(Event.ID.SequenceEnd)) {
+            items.add(next());
+        }
+        events.next();
+        return new Items(items, start(start));
+    }
+
+    private Mapping mapping(Event start) {
+        Map<String, Entry> entries = new LinkedHashMap<>();
+        Entry last = null;
+        while (!events.checkEvent(Event.ID.MappingEnd)) {
+            Entry entry = entry();
+            Optional<Entry> rejoined = DecimalComma.rejoin(last, entry);
+            if (rejoined.isPresent()) {
+                entries.put(rejoined.get().key().text(), rejoined.get());
+            } else {
+                add(entries, entry);
+            }
+            last = entry;
+        }
+        events.next();
+        return new Mapping(List.copyOf(entries.values()), start(start));
+    }
+
+    private Entry entry() {
+        Event event = events.peekEvent();
+        Node key = next();
+        if (key instanceof Scalar scalar) {
+            return new Entry(scalar, next());
+        }
+        throw new Refused(event, "a key must be a word, not " + key.kind());
+    }
+
+    private void add(Map<String, Entry> entries, Entry entry) {
+        Entry first = entries.putIfAbsent(entry.key().text(), entry);
+        if (first != null) {
+            faults.add(
+                    entry.key().at(),
+                    Printable.line(entry.key().text()) + ": is given twice, first on line "
+                            + first.key().at().line());
+        }
+    }
+
+    static Location location(Mark mark) {
+        return new Location(mark.getLine() + 1, mark.getColumn() + 1);
+    }
+
+    private static Location start(Event event) {
+        return event.getStartMark().map(TreeBuilder::location).orElseGet(Location::first);
+    }
+}

@@ -1,0 +1,64 @@
+package io.github.heatswell.scenarios.document;
+
+import io.github.heatswell.scenarios.document.Node.Mapping;
+import java.util.Optional;
+import org.snakeyaml.engine.v2.api.LoadSettings;
+import org.snakeyaml.engine.v2.events.Event;
+import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
+import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
+import org.snakeyaml.engine.v2.parser.ParserImpl;
+import org.snakeyaml.engine.v2.scanner.StreamReader;
+
+/**
+ * Reads a text in YAML into a tree.
+ */
+public final class YamlTree {
+
+    private YamlTree() {}
+
+    /**
+     * Reads a text that holds one document of keys and values.
+     *
+     * @param text the text
+     * @param faults notes what is wrong with it
+     * @return the keys and values, or empty if the text cannot be read that far
+     */
+    public static Optional<Mapping> of(String text, Faults faults) {
+        Optional<Fault> hidden = HiddenCharacters.in(text);
+        if (hidden.isPresent()) {
+            faults.add(hidden.get().at(), hidden.get().message());
+            return Optional.empty();
+        }
+        try {
+            return root(new TreeBuilder(events(text), faults), faults);
+        } catch (TreeBuilder.Refused e) {
+            faults.add(e.at(), e.getMessage());
+        } catch (MarkedYamlEngineException e) {
+            faults.add(e.getProblemMark().map(TreeBuilder::location).orElse(Location.first()), SyntaxWords.of(e, text));
+        } catch (YamlEngineException e) {
+            faults.add(Location.first(), "this cannot be read as YAML");
+        }
+        return Optional.empty();
+    }
+
+    private static ParserImpl events(String text) {
+        LoadSettings settings = LoadSettings.builder().build();
+        return new ParserImpl(settings, new StreamReader(settings, text));
+    }
+
+    private static Optional<Mapping> root(TreeBuilder tree, Faults faults) {
+        if (!tree.enter(Event.ID.StreamStart, Event.ID.DocumentStart)) {
+            faults.add(
+                    Location.first(), "the file is empty or holds nothing but comments; it should describe a system");
+            return Optional.empty();
+        }
+        Node root = tree.next();
+        tree.leave();
+        if (root instanceof Mapping mapping) {
+            return Optional.of(mapping);
+        }
+        faults.add(
+                root.at(), "a scenario is made of keys and values, such as 'title: My house', not of " + root.kind());
+        return Optional.empty();
+    }
+}

@@ -1,0 +1,63 @@
+package io.github.heatswell.scenarios.wording;
+
+import java.util.stream.Collectors;
+
+/**
+ * Text from outside, made fit for a terminal: control characters could move the cursor or recolour the screen, and a
+ * text that never ends would bury the message around it.
+ */
+public final class Printable {
+
+    private static final int LONGEST_QUOTE = 40;
+
+    private Printable() {}
+
+    /**
+     * Tells whether a text holds nothing but characters that show.
+     *
+     * @param text the text
+     * @return true if it has no control, formatting or unassigned characters
+     */
+    public static boolean shows(String text) {
+        return text.codePoints().allMatch(Printable::shows);
+    }
+
+    /**
+     * The text with every character that does not show replaced by a question mark.
+     *
+     * @param text the text
+     * @return the text, in one line
+     */
+    public static String line(String text) {
+        return text.codePoints()
+                .map(c -> shows(c) ? c : '?')
+                .mapToObj(Character::toString)
+                .collect(Collectors.joining());
+    }
+
+    /**
+     * The text in single quotes, cut if it is long.
+     *
+     * @param text the text
+     * @return at most about forty characters of it, in quotes
+     */
+    public static String quote(String text) {
+        if (text.codePointCount(0, text.length()) <= LONGEST_QUOTE) {
+            return "'" + line(text) + "'";
+        }
+        return "'" + line(text.substring(0, text.offsetByCodePoints(0, LONGEST_QUOTE - 3))) + "...'";
+    }
+
+    private static boolean shows(int codePoint) {
+        return switch (Character.getType(codePoint)) {
+            case Character.CONTROL,
+                    Character.FORMAT,
+                    Character.LINE_SEPARATOR,
+                    Character.PARAGRAPH_SEPARATOR,
+                    Character.SURROGATE,
+                    Character.PRIVATE_USE,
+                    Character.UNASSIGNED -> false;
+            default -> true;
+        };
+    }
+}

@@ -1,0 +1,58 @@
+package io.github.heatswell.scenarios.wording;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class WordingTest {
+
+    private static final List<String> KEYS = List.of("volume", "material", "working-pressure", "wall");
+
+    @Test
+    void slipsOfTheKeyboardAreUnderstood() {
+        assertEquals(Optional.of("volume"), Nearest.to("volmue", KEYS));
+        assertEquals(Optional.of("volume"), Nearest.to("Volume", KEYS));
+        assertEquals(Optional.of("working-pressure"), Nearest.to("workingPressure", KEYS));
+        assertEquals(Optional.of("working-pressure"), Nearest.to("working_presure", KEYS));
+        assertEquals(Optional.of("wall"), Nearest.to("wal", KEYS));
+    }
+
+    @Test
+    void otherWordsAreNotTakenForSlips() {
+        assertEquals(Optional.empty(), Nearest.to("colour", KEYS));
+        assertEquals(Optional.empty(), Nearest.to("x", KEYS));
+        assertEquals(Optional.empty(), Nearest.to("", KEYS));
+        assertEquals(Optional.empty(), Nearest.to("volume".repeat(20_000), KEYS));
+        assertEquals("", Nearest.hint("colour", KEYS));
+    }
+
+    @Test
+    void charactersThatCommandATerminalDoNotReachIt() {
+        assertEquals("a?[31mb", Printable.line("a\u001b[31mb"));
+        assertEquals("a?b", Printable.line("a\u202eb"));
+        assertTrue(Printable.shows("Gr\u00fc\u00dfe \u4e2d"));
+        assertFalse(Printable.shows("a\nb"));
+        assertEquals("'" + "x".repeat(37) + "...'", Printable.quote("x".repeat(1000)));
+    }
+
+    @Test
+    void linesFitTheTerminal() {
+        String text = Wrapped.lines("word ".repeat(100), "- ", "  ");
+        assertTrue(text.lines().allMatch(line -> line.length() <= 79));
+        assertTrue(text.startsWith("- word"));
+        assertEquals("x".repeat(200) + "\n", Wrapped.lines("x".repeat(200), "", ""));
+    }
+
+    @Test
+    void numbersHaveNoExponentAndNoGrouping() {
+        assertEquals("7.7", Digits.significant(7.700000000000001, 4));
+        assertEquals("1234567", Digits.significant(1234567, 9));
+        assertEquals("0", Digits.significant(0, 3));
+        assertEquals("0.00", Digits.fixed(-0.001, 2));
+        assertEquals("7.00", Digits.fixed(7, 2));
+    }
+}
