@@ -1,0 +1,112 @@
+package io.github.heatswell.scenarios.quantity;
+
+import io.github.heatswell.units.ConductanceUnit;
+import io.github.heatswell.units.DurationUnit;
+import io.github.heatswell.units.FlowUnit;
+import io.github.heatswell.units.LengthUnit;
+import io.github.heatswell.units.PowerUnit;
+import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.RatioUnit;
+import io.github.heatswell.units.TemperatureDifferenceUnit;
+import io.github.heatswell.units.TemperatureUnit;
+import io.github.heatswell.units.Unit;
+import io.github.heatswell.units.VolumeUnit;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A kind of quantity and the units it may be written in.
+ *
+ * @param <U> its units
+ */
+public final class Kind<U extends Unit> {
+
+    /** Pressures and pressure differences. */
+    public static final Kind<PressureUnit> PRESSURE = new Kind<>(
+            "pressure",
+            List.of(
+                    PressureUnit.BAR,
+                    PressureUnit.KILOPASCAL,
+                    PressureUnit.MEGAPASCAL,
+                    PressureUnit.PSI,
+                    PressureUnit.PASCAL));
+    /** Temperatures on a thermometer. */
+    public static final Kind<TemperatureUnit> TEMPERATURE = new Kind<>(
+            "temperature", List.of(TemperatureUnit.CELSIUS, TemperatureUnit.FAHRENHEIT, TemperatureUnit.KELVIN));
+    /** Differences of temperatures. */
+    public static final Kind<TemperatureDifferenceUnit> TEMPERATURE_DIFFERENCE =
+            new Kind<>("temperature difference", List.of(TemperatureDifferenceUnit.values()));
+    /** Volumes. */
+    public static final Kind<VolumeUnit> VOLUME =
+            new Kind<>("volume", List.of(VolumeUnit.LITRE, VolumeUnit.CUBIC_METRE, VolumeUnit.US_GALLON));
+    /** Volume flows. */
+    public static final Kind<FlowUnit> FLOW = new Kind<>(
+            "flow", List.of(FlowUnit.LITRE_PER_MINUTE, FlowUnit.US_GALLON_PER_MINUTE, FlowUnit.CUBIC_METRE_PER_SECOND));
+    /** Heating power. */
+    public static final Kind<PowerUnit> POWER =
+            new Kind<>("power", List.of(PowerUnit.KILOWATT, PowerUnit.WATT, PowerUnit.BTU_PER_HOUR));
+    /** Lengths. */
+    public static final Kind<LengthUnit> LENGTH =
+            new Kind<>("length", List.of(LengthUnit.MILLIMETRE, LengthUnit.METRE, LengthUnit.INCH, LengthUnit.FOOT));
+    /** Thermal conductances. */
+    public static final Kind<ConductanceUnit> CONDUCTANCE =
+            new Kind<>("heat loss per degree", List.of(ConductanceUnit.values()));
+    /** Elapsed times. */
+    public static final Kind<DurationUnit> DURATION = new Kind<>("time", List.of(DurationUnit.values()));
+    /** Pure ratios. A bare number is not taken for one: 78 and 0.78 both look right, and only one is. */
+    public static final Kind<RatioUnit> RATIO = new Kind<>("ratio", List.of(RatioUnit.PERCENT));
+
+    private static final List<Kind<?>> ALL = List.of(
+            PRESSURE, TEMPERATURE, TEMPERATURE_DIFFERENCE, VOLUME, FLOW, POWER, LENGTH, CONDUCTANCE, DURATION, RATIO);
+
+    private final String noun;
+    private final List<U> units;
+
+    private Kind(String noun, List<U> units) {
+        this.noun = noun;
+        this.units = List.copyOf(units);
+    }
+
+    /**
+     * All kinds.
+     *
+     * @return every kind once
+     */
+    public static List<Kind<?>> all() {
+        return ALL;
+    }
+
+    /**
+     * The kind in words.
+     *
+     * @return such as {@code pressure}, without an article
+     */
+    public String noun() {
+        return noun;
+    }
+
+    /**
+     * The units a quantity of this kind may be written in.
+     *
+     * @return the units
+     */
+    public List<U> units() {
+        return units;
+    }
+
+    /**
+     * The written forms of the units.
+     *
+     * @return the preferred spelling of each, such as {@code kW, W or Btu/h}
+     */
+    public String symbols() {
+        List<String> symbols = units.stream().map(Unit::symbol).toList();
+        int last = symbols.size() - 1;
+        return last == 0 ? symbols.get(0) : String.join(", ", symbols.subList(0, last)) + " or " + symbols.get(last);
+    }
+
+    /** The unit a text stands for, if it is one of this kind. */
+    Optional<U> unit(String text) {
+        return Spelling.find(text, units);
+    }
+}

@@ -1,0 +1,68 @@
+package io.github.heatswell.scenarios.quantity;
+
+import io.github.heatswell.scenarios.wording.Nearest;
+import io.github.heatswell.scenarios.wording.Printable;
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.Unit;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Reads written quantities.
+ */
+public final class QuantityReader {
+
+    private QuantityReader() {}
+
+    /**
+     * Reads a number and its unit.
+     *
+     * @param text such as {@code 230 L}
+     * @param kind what it must be
+     * @param <U> the units of that kind
+     * @return the amount
+     * @throws IllegalArgumentException if the text is no such quantity; the message says how to write it
+     */
+    public static <U extends Unit> Amount<U> read(String text, Kind<U> kind) {
+        QuantityText parts = QuantityText.of(text);
+        return new Amount<>(parts.number(), unit(parts, parts.unit(), kind));
+    }
+
+    /**
+     * Reads a pressure: {@code 4.2 bar} as a gauge shows it, {@code 5.2 bar abs} against vacuum.
+     *
+     * @param text the pressure
+     * @return the pressure with its reference
+     * @throws IllegalArgumentException if the text is no pressure; the message says how to write it
+     */
+    public static Pressure pressure(String text) {
+        QuantityText parts = QuantityText.of(text);
+        ReferenceText reference = ReferenceText.of(parts.unit());
+        PressureUnit unit = unit(parts, reference.unit(), Kind.PRESSURE);
+        return new Pressure(unit.toSi(parts.number()), reference.reference());
+    }
+
+    private static <U extends Unit> U unit(QuantityText parts, String text, Kind<U> kind) {
+        if (text.isEmpty()) {
+            throw new IllegalArgumentException(
+                    "'" + parts.digits() + "' has no unit; a " + kind.noun() + " is given in " + kind.symbols());
+        }
+        return kind.unit(text)
+                .orElseThrow(() -> new IllegalArgumentException(Printable.quote(text) + " is " + misfit(text) + "; a "
+                        + kind.noun() + " is given in " + kind.symbols() + suggestion(text, kind)));
+    }
+
+    private static String misfit(String text) {
+        Optional<Kind<?>> other =
+                Kind.all().stream().filter(kind -> kind.unit(text).isPresent()).findFirst();
+        return other.map(kind -> "a unit of " + kind.noun()).orElse("no unit known here");
+    }
+
+    private static String suggestion(String text, Kind<?> kind) {
+        boolean known = Kind.all().stream().anyMatch(other -> other.unit(text).isPresent());
+        List<String> spellings =
+                kind.units().stream().flatMap(unit -> unit.spellings().stream()).toList();
+        return known || text.length() < 3 || !Character.isLetter(text.charAt(0)) ? "" : Nearest.hint(text, spellings);
+    }
+}

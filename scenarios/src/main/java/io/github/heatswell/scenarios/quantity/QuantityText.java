@@ -1,0 +1,85 @@
+package io.github.heatswell.scenarios.quantity;
+
+import io.github.heatswell.scenarios.wording.Printable;
+import java.text.Normalizer;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * A written quantity taken apart.
+ *
+ * @param number the number, finite
+ * @param digits the number as it was written
+ * @param unit what stands behind the number, possibly nothing
+ */
+record QuantityText(double number, String digits, String unit) {
+
+    private static final int LONGEST = 60;
+    private static final Pattern NUMBER_FIRST =
+            Pattern.compile("([-+]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][-+]?\\d+)?)(.*)");
+    private static final Pattern COMMA = Pattern.compile("([-+]?)([\\d.]+),([\\d,.]*)(.*)");
+    private static final Pattern GROUPED = Pattern.compile("[-+]?\\d+[ '_]\\d.*");
+    private static final Pattern NO_NUMBER = Pattern.compile("[-+]?\\.?(nan|inf|infinity|infinite)\\b.*");
+
+    /**
+     * Takes a text apart.
+     *
+     * @throws IllegalArgumentException if it does not begin with a finite number
+     */
+    static QuantityText of(String text) {
+        String plain = plain(text);
+        if (plain.length() > LONGEST) {
+            throw new IllegalArgumentException(Printable.quote(plain) + " is too long for a number and a unit");
+        }
+        refuseForeignNumbers(plain);
+        Matcher parts = NUMBER_FIRST.matcher(plain);
+        if (!parts.matches()) {
+            throw new IllegalArgumentException(
+                    Printable.quote(text) + " does not begin with a number; give a number and a unit");
+        }
+        double number = Double.parseDouble(parts.group(1));
+        if (!Double.isFinite(number)) {
+            throw notFinite(text);
+        }
+        return new QuantityText(number, parts.group(1), parts.group(2).strip());
+    }
+
+    /** The text with ordinary blanks, minus and degree signs. */
+    private static String plain(String text) {
+        String usual = text.replace('\u00ba', '\u00b0').replace('\u2212', '-');
+        return Normalizer.normalize(usual, Normalizer.Form.NFKC)
+                .replaceAll("\\s+", " ")
+                .strip();
+    }
+
+    private static void refuseForeignNumbers(String plain) {
+        Matcher comma = COMMA.matcher(plain);
+        if (comma.matches()) {
+            throw new IllegalArgumentException(Printable.quote(plain) + " has a comma in the number; "
+                    + correction(comma.group(1), comma.group(2), comma.group(3), comma.group(4)));
+        }
+        if (GROUPED.matcher(plain).matches()) {
+            throw new IllegalArgumentException(
+                    Printable.quote(plain) + " has a mark or a blank between the digits; write the digits together");
+        }
+        if (NO_NUMBER.matcher(plain.toLowerCase(Locale.ROOT)).matches()) {
+            throw notFinite(plain);
+        }
+    }
+
+    private static String correction(String sign, String whole, String fraction, String rest) {
+        if (whole.indexOf('.') >= 0 || !fraction.matches("\\d+")) {
+            return "write decimals with a point and thousands without any mark";
+        }
+        String decimal = sign + whole + "." + fraction + rest;
+        if (fraction.length() == 3) {
+            return "write " + decimal + " or " + sign + whole + fraction + rest + ", whichever is meant";
+        }
+        return "write decimals with a point: " + decimal;
+    }
+
+    private static IllegalArgumentException notFinite(String text) {
+        return new IllegalArgumentException(Printable.quote(text) + " is not a finite number");
+    }
+}
