@@ -1,0 +1,95 @@
+package io.github.heatswell.scenarios.file;
+
+import io.github.heatswell.plant.Problem;
+import io.github.heatswell.scenarios.document.Faults;
+import io.github.heatswell.scenarios.document.Location;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * What is known about a file while it is being bound: where each field stands, which fields are no good, and what had to
+ * be assumed.
+ */
+final class Findings {
+
+    private final Faults faults;
+    private final Map<String, Location> places = new HashMap<>();
+    private final Set<String> unsound = new HashSet<>();
+    private final List<Assumption> assumptions = new ArrayList<>();
+
+    Findings(Faults faults) {
+        this.faults = faults;
+    }
+
+    /** Remembers where a field or section stands. */
+    void stands(String path, Location at) {
+        places.put(path, at);
+    }
+
+    /** Where a field stands, or else the section around it, or else the file. */
+    Location place(String path) {
+        for (String part = path; !part.isEmpty(); part = parent(part)) {
+            Location at = places.get(part);
+            if (at != null) {
+                return at;
+            }
+        }
+        return places.getOrDefault("", Location.first());
+    }
+
+    /** Notes a fault of a field; what is found out about the field later on means nothing. */
+    void wrong(String path, Location at, String message) {
+        faults.add(at, path + ": " + message);
+        unsound.add(path);
+    }
+
+    /** Notes that a field has no value worth checking, without saying it again. */
+    void unsound(String path) {
+        unsound.add(path);
+    }
+
+    /** Whether a field, or the whole section around it, is no good. */
+    boolean isUnsound(String path) {
+        for (String part = path; !part.isEmpty(); part = parent(part)) {
+            if (unsound.contains(part)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    void assume(String path, String value, String basis) {
+        assumptions.add(new Assumption(path, value, basis));
+    }
+
+    /** Everything assumed, in the order of the format. */
+    List<Assumption> assumptions() {
+        return List.copyOf(assumptions);
+    }
+
+    /** Notes what a builder found, unless it follows from a fault noted before. */
+    void note(Problem problem) {
+        boolean follows = Related.to(problem.field()).stream().anyMatch(this::isUnsound);
+        if (!follows && !isUnsound(problem.field())) {
+            wrong(problem.field(), place(problem.field()), problem.message() + assumed(problem.field()));
+        }
+    }
+
+    private String assumed(String path) {
+        return assumptions.stream()
+                .filter(assumption -> assumption.field().equals(path))
+                .map(assumption -> " (assumed, as the file does not give it)")
+                .findFirst()
+                .orElse("");
+    }
+
+    private static String parent(String path) {
+        int dot = path.lastIndexOf('.');
+        int bracket = path.lastIndexOf('[');
+        return path.substring(0, Math.max(0, Math.max(dot, bracket)));
+    }
+}

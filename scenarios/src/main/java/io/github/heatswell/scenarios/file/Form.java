@@ -1,0 +1,19 @@
+package io.github.heatswell.scenarios.file;
+
+/**
+ * How a value is written, and where it goes.
+ *
+ * @param <B> the builder that takes the value
+ */
+interface Form<B> {
+
+    /**
+     * Reads a value and hands it over.
+     *
+     * @throws IllegalArgumentException if the text is not written this way or the builder refuses the value
+     */
+    void bind(B target, String text);
+
+    /** How the value is written, for the description of the format. */
+    String words();
+}

@@ -1,0 +1,36 @@
+package io.github.heatswell.scenarios.file;
+
+import io.github.heatswell.scenarios.document.Fault;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/**
+ * A text that is not a scenario. Everything found wrong is listed, not the first thing alone.
+ */
+public final class InvalidScenarioException extends IllegalArgumentException {
+
+    private static final long serialVersionUID = 1L;
+
+    /** Not part of the serial form that every exception drags along; nothing here is meant to be serialised. */
+    private final transient List<Fault> faults;
+
+    /**
+     * Creates the exception.
+     *
+     * @param source the file or name the text came from, put in front of every line of the message
+     * @param faults what is wrong, at least one, in the order of the text
+     */
+    InvalidScenarioException(String source, List<Fault> faults) {
+        super(faults.stream().map(fault -> source + ":" + fault).collect(Collectors.joining("\n")));
+        this.faults = List.copyOf(faults);
+    }
+
+    /**
+     * What is wrong.
+     *
+     * @return every fault found, at least one, in the order of the text
+     */
+    public List<Fault> faults() {
+        return faults;
+    }
+}

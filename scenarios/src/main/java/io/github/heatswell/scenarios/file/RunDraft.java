@@ -1,0 +1,77 @@
+package io.github.heatswell.scenarios.file;
+
+import io.github.heatswell.scenarios.wording.Digits;
+import io.github.heatswell.units.DurationUnit;
+import java.time.Duration;
+import java.util.Optional;
+
+/** How long to simulate and how finely to sample, while being read. */
+final class RunDraft {
+
+    /** As the simulation allows: a hundred years of 365.25 days (s). */
+    private static final double LONGEST = 36_525 * 86_400.0;
+    /** As the simulation allows (s). */
+    private static final double SHORTEST_SAMPLE = 1;
+    /** As the simulation allows. */
+    private static final double MOST_SAMPLES = 20_000_000;
+
+    private double duration;
+    private double sample;
+
+    void duration(double value, DurationUnit unit) {
+        double seconds = unit.toSi(value);
+        if (!(seconds > 0 && seconds <= LONGEST)) {
+            throw new IllegalArgumentException(
+                    quantity(value, unit) + " is outside the allowed range, above 0 s to 36525 d");
+        }
+        duration = seconds;
+    }
+
+    void sample(double value, DurationUnit unit) {
+        double seconds = unit.toSi(value);
+        if (!(seconds >= SHORTEST_SAMPLE && seconds <= LONGEST)) {
+            throw new IllegalArgumentException(
+                    quantity(value, unit) + " is outside the allowed range, 1 s to the duration of the run");
+        }
+        sample = seconds;
+    }
+
+    Run end() {
+        return new Run(exact(duration), exact(sample));
+    }
+
+    /** What is wrong with duration and sample together. */
+    Optional<String> conflict() {
+        return conflict(duration, sample);
+    }
+
+    /** What is wrong with sampling a run so. */
+    static Optional<String> conflict(Duration duration, Duration sample) {
+        return conflict(duration.toNanos() * 1e-9, sample.toNanos() * 1e-9);
+    }
+
+    private static Optional<String> conflict(double duration, double sample) {
+        if (sample < SHORTEST_SAMPLE) {
+            return Optional.of(quantity(sample, DurationUnit.SECOND) + " is shorter than the least interval, 1 s");
+        }
+        if (sample > duration) {
+            return Optional.of(quantity(sample, DurationUnit.SECOND) + " is longer than the run, "
+                    + quantity(duration, DurationUnit.SECOND));
+        }
+        return duration / sample > MOST_SAMPLES
+                ? Optional.of(quantity(sample, DurationUnit.SECOND)
+                        + " gives more than 20 million samples; take a longer interval")
+                : Optional.empty();
+    }
+
+    private static String quantity(double value, DurationUnit unit) {
+        return Digits.significant(value, 6) + " " + unit.symbol();
+    }
+
+    private static Duration exact(double seconds) {
+        return Duration.ofNanos(Math.round(seconds * 1e9));
+    }
+
+    /** Duration and sampling interval of a run. */
+    record Run(Duration duration, Duration sample) {}
+}

@@ -1,0 +1,140 @@
+package io.github.heatswell.scenarios.file;
+
+import io.github.heatswell.plant.InvalidDescriptionException;
+import io.github.heatswell.plant.Problem;
+import io.github.heatswell.scenarios.document.Location;
+import io.github.heatswell.scenarios.document.Node;
+import io.github.heatswell.scenarios.document.Node.Scalar;
+import java.util.HashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Binds the keys of one section to its builder, one by one. A value that is missing or wrong is noted and replaced by a
+ * sound one, so that the rest of the file can still be checked; a file with faults never becomes a scenario.
+ *
+ * @param <B> the builder
+ * @param <T> the thing described
+ */
+final class SectionBinder<B, T> {
+
+    private final Section<B, T> section;
+    private final Place place;
+    private final Map<String, Node> written;
+    private final Findings findings;
+    private final B target;
+    private final Map<String, String> given = new HashMap<>();
+
+    /**
+     * Prepares to bind.
+     *
+     * @param section the section
+     * @param place where it stands
+     * @param written its keys and values, known keys only
+     * @param findings notes faults and assumptions
+     */
+    SectionBinder(Section<B, T> section, Place place, Map<String, Node> written, Findings findings) {
+        this.section = section;
+        this.place = place;
+        this.written = written;
+        this.findings = findings;
+        this.target = section.start().get();
+    }
+
+    /** Binds every key and ends the builder; if it cannot be ended, the section's example takes its place. */
+    T bind() {
+        section.fields().forEach(this::bind);
+        try {
+            return section.end().apply(target);
+        } catch (InvalidDescriptionException e) {
+            e.problems().forEach(this::note);
+            findings.unsound(place.path());
+            return section.example();
+        }
+    }
+
+    /** The builder itself, for rules that it does not know. */
+    B target() {
+        return target;
+    }
+
+    private void bind(Field<B> field) {
+        String path = place.of(field.key());
+        Optional<String> excluded = field.excludedBy(given);
+        Node node = written.get(field.key());
+        if (node != null && excluded.isPresent()) {
+            findings.wrong(path, findings.place(path), excluded.get());
+        } else if (node != null) {
+            bindWritten(field, path, node);
+        } else if (excluded.isEmpty() && !findings.isUnsound(path)) {
+            fillIn(field, path);
+        }
+        if (findings.isUnsound(path)) {
+            field.form().bind(target, field.example());
+        }
+    }
+
+    private void bindWritten(Field<B> field, String path, Node node) {
+        if (node instanceof Scalar scalar && !scalar.text().isEmpty()) {
+            take(field, path, scalar.text(), scalar.at(), "");
+        } else {
+            findings.wrong(
+                    path,
+                    findings.place(path),
+                    "needs a single value, not " + node.kind() + "; write for instance '" + sample(field) + "'");
+        }
+    }
+
+    private void fillIn(Field<B> field, String path) {
+        Optional<Typical> typical = Typical.of(section.name() + "." + field.key());
+        if (typical.isEmpty()) {
+            if (!field.optional()) {
+                missing(field, path);
+            }
+        } else if (typical.get().needs().stream().anyMatch(key -> findings.isUnsound(place.of(key)))) {
+            findings.unsound(path);
+        } else {
+            Optional<String> text = typical.get().text(given);
+            text.ifPresentOrElse(value -> assume(field, path, value, typical.get()), () -> missing(field, path));
+        }
+    }
+
+    private void assume(Field<B> field, String path, String value, Typical typical) {
+        findings.assume(path, value, typical.basis());
+        take(field, path, value, place.at(), " (assumed, as the file does not give it)");
+    }
+
+    private void take(Field<B> field, String path, String text, Location at, String remark) {
+        try {
+            field.form().bind(target, text);
+            given.put(field.key(), text);
+        } catch (IllegalArgumentException e) {
+            findings.wrong(path, at, complaint(field, text, e.getMessage()) + remark);
+        }
+    }
+
+    private void missing(Field<B> field, String path) {
+        findings.wrong(path, place.at(), "is missing; write for instance '" + sample(field) + "'");
+    }
+
+    private static String sample(Field<?> field) {
+        return field.key() + ": " + field.example();
+    }
+
+    /** The builder's message without the field it begins with, and with the value as written if it shows another. */
+    private static String complaint(Field<?> field, String text, String message) {
+        String prefix = field.key() + ": ";
+        String bare = message.startsWith(prefix) ? message.substring(prefix.length()) : message;
+        boolean converted = bare.contains("allowed range") && !unspaced(bare).contains(unspaced(text));
+        return converted ? bare + " (written as " + text + ")" : bare;
+    }
+
+    private static String unspaced(String text) {
+        return text.replaceAll("\\s+", "").toLowerCase(Locale.ROOT);
+    }
+
+    private void note(Problem problem) {
+        findings.note(new Problem(place.of(problem.field()), problem.message()));
+    }
+}

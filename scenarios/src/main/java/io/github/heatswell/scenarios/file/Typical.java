@@ -1,0 +1,133 @@
+package io.github.heatswell.scenarios.file;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * A value that a file may leave out because a usual one is known. It is common practice, not taken from any standard or
+ * maker; whoever knows the real value should give it.
+ */
+public final class Typical {
+
+    private static final List<Typical> ALL = List.of(
+            fixed("site.altitude", "0 m", "sea level; gauge readings hardly depend on it"),
+            fixed("site.room", "20 degC", "a heated room"),
+            fixed("supply.water", "10 degC", "mains water through most of the year in a temperate climate"),
+            derived("tank.diameter", "a third of the height", "usual proportions of a storage tank, to 10 mm")
+                    .from(TypicalTank::diameter, "volume"),
+            derived(
+                            "tank.wall",
+                            "diameter over 200 (steel), 350 (stainless-steel) or 250 (copper)",
+                            "usual sheet for 6 to 10 bar, to 0.1 mm; no usual value for other materials")
+                    .from(TypicalTank::wall, "diameter", "material"),
+            derived("tank.standing-loss", "2 W/K at 200 L, growing with the surface", "a tank with foamed insulation")
+                    .from(TypicalTank::standingLoss, "volume"),
+            fixed("tank.working-pressure", "10 bar", "a frequent marking; 150 psi is much the same. Read the plate"),
+            derived(
+                            "heater.recovery-efficiency",
+                            "78 % (gas), 98 % (electric)",
+                            "a burner under the tank; an immersed element")
+                    .from(given -> energyEfficiency(given.get("energy")), "energy"),
+            fixed("heater.differential", "5 K", "a thermostat on the tank"),
+            fixed("piping", "[]", "no piping at all: it could only soften the system, so pressures err high"),
+            fixed("relief", "[]", "no relief valve: none is described"),
+            derived("relief.full-lift", "110 % of opens", "full lift at 10 % above the set pressure")
+                    .from(given -> TypicalRelief.share(given.get("opens"), 1.1), "opens"),
+            derived("relief.reseats", "80 % of opens", "a blowdown of 20 %; no usual value if opens is absolute")
+                    .from(given -> TypicalRelief.share(given.get("opens"), 0.8), "opens"),
+            fixed("relief.name", "relief valve", "none is given"),
+            fixed("relief.full-flow", "20 L/min", "far above the flow that heating drives out, so it hardly matters"),
+            fixed("relief.character", "modulating", "small spring-loaded valves dribble before they lift"),
+            fixed("vessel.acceptance", "60 %", "a diaphragm in a small vessel"),
+            fixed("run.duration", "24 h", "the first heat-up and some cycles"),
+            derived("run.sample", "1 min; 1 h in runs above 60 d", "fine enough to draw; never longer than the run")
+                    .from(given -> TypicalRun.sample(given.get("duration")), "duration"));
+
+    private final String field;
+    private final String value;
+    private final String basis;
+    private final List<String> needs;
+    private final Function<Map<String, String>, Optional<String>> rule;
+
+    private Typical(
+            String field,
+            String value,
+            String basis,
+            List<String> needs,
+            Function<Map<String, String>, Optional<String>> rule) {
+        this.field = field;
+        this.value = value;
+        this.basis = basis;
+        this.needs = needs;
+        this.rule = rule;
+    }
+
+    /**
+     * All values that a file may leave out.
+     *
+     * @return the table, in the order of the format
+     */
+    public static List<Typical> all() {
+        return ALL;
+    }
+
+    /** The typical value of a field, if there is one. */
+    static Optional<Typical> of(String field) {
+        return ALL.stream().filter(typical -> typical.field.equals(field)).findFirst();
+    }
+
+    /**
+     * The field.
+     *
+     * @return section and key, such as {@code relief.full-lift}
+     */
+    public String field() {
+        return field;
+    }
+
+    /**
+     * The value, as a file would write it, or the rule it follows.
+     *
+     * @return such as {@code 10 bar} or {@code 110 % of opens}
+     */
+    public String value() {
+        return value;
+    }
+
+    /**
+     * Why this value.
+     *
+     * @return what it is typical of
+     */
+    public String basis() {
+        return basis;
+    }
+
+    /** The keys of the same section that the value depends on. */
+    List<String> needs() {
+        return needs;
+    }
+
+    /** The value as a file would write it, given the rest of the section; empty if there is no usual one. */
+    Optional<String> text(Map<String, String> given) {
+        return rule.apply(given);
+    }
+
+    private static Typical fixed(String field, String value, String basis) {
+        return new Typical(field, value, basis, List.of(), given -> Optional.of(value));
+    }
+
+    private static Typical derived(String field, String value, String basis) {
+        return new Typical(field, value, basis, List.of(), given -> Optional.empty());
+    }
+
+    private Typical from(Function<Map<String, String>, Optional<String>> derivation, String... keys) {
+        return new Typical(field, value, basis, List.of(keys), derivation);
+    }
+
+    private static Optional<String> energyEfficiency(String energy) {
+        return Optional.of(energy.equalsIgnoreCase("gas") ? "78 %" : "98 %");
+    }
+}

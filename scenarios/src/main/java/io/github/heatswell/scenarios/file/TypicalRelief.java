@@ -1,0 +1,24 @@
+package io.github.heatswell.scenarios.file;
+
+import io.github.heatswell.scenarios.quantity.QuantityReader;
+import io.github.heatswell.scenarios.wording.Digits;
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.PressureUnit;
+import java.util.Locale;
+import java.util.Optional;
+
+/** The usual pressures of a relief valve, from its set pressure. */
+final class TypicalRelief {
+
+    private TypicalRelief() {}
+
+    /** A share of the set pressure, in the unit it is written in; of a gauge pressure only, since air is no part of it. */
+    static Optional<String> share(String opens, double share) {
+        Pressure set = QuantityReader.pressure(opens);
+        if (set.reference() == Pressure.Reference.ABSOLUTE) {
+            return Optional.empty();
+        }
+        PressureUnit unit = opens.toLowerCase(Locale.ROOT).contains("psi") ? PressureUnit.PSI : PressureUnit.BAR;
+        return Optional.of(Digits.significant(share * unit.fromSi(set.value()), 4) + " " + unit.symbol());
+    }
+}

@@ -1,0 +1,59 @@
+package io.github.heatswell.scenarios.file;
+
+import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.simulation.Simulation;
+import io.github.heatswell.units.DurationUnit;
+import java.time.Duration;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** A file is checked before there is a system to simulate, so the limits of a run stand twice; they agree. */
+class RunDraftTest {
+
+    private final HotWaterSystem system =
+            ScenarioReader.read("house", Sources.FULL).system();
+
+    @ParameterizedTest
+    @CsvSource({"0, false", "1e-9, true", "3155760000, true", "3155760000.1, false", "-1, false"})
+    void durationsAreLimitedAsInTheSimulation(double seconds, boolean allowed) {
+        same(allowed, () -> new RunDraft().duration(seconds, DurationUnit.SECOND));
+        same(allowed, () -> Simulation.of(system, nanos(seconds)));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "3600, 1, true",
+        "3600, 0.999, false",
+        "3600, 3600, true",
+        "3600, 3600.001, false",
+        "20000000, 1, true",
+        "20000001, 1, false"
+    })
+    void samplesAreLimitedAsInTheSimulation(double seconds, double sample, boolean allowed) {
+        assertEquals(allowed, RunDraft.conflict(nanos(seconds), nanos(sample)).isEmpty());
+        same(allowed, () -> Simulation.of(system, nanos(seconds)).sampledEvery(nanos(sample)));
+    }
+
+    @Test
+    void nothingThatIsNoNumberIsTaken() {
+        assertThrows(IllegalArgumentException.class, () -> new RunDraft().duration(Double.NaN, DurationUnit.HOUR));
+        assertThrows(IllegalArgumentException.class, () -> new RunDraft().sample(Double.NaN, DurationUnit.HOUR));
+    }
+
+    private static void same(boolean allowed, org.junit.jupiter.api.function.Executable attempt) {
+        if (allowed) {
+            assertDoesNotThrow(attempt);
+        } else {
+            assertThrows(IllegalArgumentException.class, attempt);
+        }
+    }
+
+    private static Duration nanos(double seconds) {
+        return Duration.ofNanos(Math.round(seconds * 1e9));
+    }
+}

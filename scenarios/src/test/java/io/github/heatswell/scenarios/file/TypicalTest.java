@@ -1,0 +1,119 @@
+package io.github.heatswell.scenarios.file;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class TypicalTest {
+
+    @Test
+    void everythingLeftOutIsListedAsAnAssumption() {
+        Scenario scenario = ScenarioReader.read("least", Sources.LEAST);
+        String listed = scenario.assumptions().stream()
+                .map(assumption -> assumption.field() + " = " + assumption.value())
+                .collect(Collectors.joining("\n"));
+        assertEquals("""
+                site.altitude = 0 m
+                site.room = 20 degC
+                supply.water = 10 degC
+                tank.diameter = 460 mm
+                tank.wall = 2.3 mm
+                tank.standing-loss = 2.2 W/K
+                tank.working-pressure = 10 bar
+                heater.recovery-efficiency = 78 %
+                heater.differential = 5 K
+                piping = []
+                relief = []
+                run.duration = 24 h
+                run.sample = 1 min""", listed);
+        assertTrue(scenario.assumptions().stream().noneMatch(a -> a.basis().isBlank()));
+    }
+
+    @Test
+    void aReliefValveNeedsItsSetPressureAlone() {
+        Scenario scenario = ScenarioReader.read("valve", Sources.LEAST + "relief:\n  - opens: 150 psi\n");
+        List<String> listed = scenario.assumptions().stream()
+                .filter(assumption -> assumption.field().startsWith("relief"))
+                .map(assumption -> assumption.field() + " = " + assumption.value())
+                .toList();
+        assertEquals(
+                List.of(
+                        "relief[0].name = relief valve",
+                        "relief[0].full-lift = 165 psi",
+                        "relief[0].reseats = 120 psi",
+                        "relief[0].full-flow = 20 L/min",
+                        "relief[0].character = modulating"),
+                listed);
+    }
+
+    @Test
+    void everyTypicalValueBelongsToAFieldThatHasNoOtherDefault() {
+        Set<String> fields = Schema.sections().stream()
+                .flatMap(section -> Stream.concat(
+                        Stream.of(section.name()),
+                        section.fields().stream()
+                                .filter(field -> !field.optional())
+                                .map(field -> section.name() + "." + field.key())))
+                .collect(Collectors.toSet());
+        Typical.all().forEach(typical -> assertTrue(fields.contains(typical.field()), typical.field()));
+        assertEquals(
+                Typical.all().size(),
+                Typical.all().stream().map(Typical::field).distinct().count());
+    }
+
+    @Test
+    void whatATypicalValueDependsOnIsBoundBefore() {
+        for (Section<?, ?> section : Schema.sections()) {
+            for (int i = 0; i < section.fields().size(); i++) {
+                List<String> before = section.keys().subList(0, i);
+                Typical.of(section.name() + "." + section.keys().get(i))
+                        .ifPresent(typical -> assertTrue(before.containsAll(typical.needs()), typical.field()));
+            }
+        }
+    }
+
+    /** Proportions hold from the smallest tank to the largest, so no tank is refused for what was assumed. */
+    @ParameterizedTest
+    @CsvSource({
+        "1 L, steel, 80 mm, 0.5 mm, 0.058 W/K",
+        "50 gal, stainless-steel, 430 mm, 1.2 mm, 1.9 W/K",
+        "20 m3, copper, 2040 mm, 8.2 mm, 43 W/K"
+    })
+    void tanksOfAnySizeHaveUsualProportions(String volume, String material, String diameter, String wall, String loss) {
+        String text = Sources.LEAST.replace(
+                "volume: 230 L, material: steel", "volume: " + volume + ", material: " + material);
+        List<String> values = ScenarioReader.read("tank", text).assumptions().stream()
+                .filter(assumption -> assumption.field().startsWith("tank"))
+                .map(Assumption::value)
+                .toList();
+        assertEquals(List.of(diameter, wall, loss, "10 bar"), values);
+    }
+
+    @Test
+    void plasticTanksHaveNoUsualWall() {
+        String text = Sources.LEAST.replace("material: steel", "material: pex");
+        assertEquals(
+                "[2:1: tank.wall: is missing; write for instance 'wall: 2.2 mm']",
+                Sources.faults(text).toString());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"30 s, 30 s", "4 h, 1 min", "61 d, 1 h"})
+    void samplesSuitTheLengthOfTheRun(String duration, String sample) {
+        Scenario scenario = ScenarioReader.read("run", Sources.LEAST + "run: { duration: " + duration + " }\n");
+        assertEquals(
+                sample,
+                scenario.assumptions().stream()
+                        .filter(assumption -> assumption.field().equals("run.sample"))
+                        .map(Assumption::value)
+                        .findFirst()
+                        .orElseThrow());
+    }
+}
