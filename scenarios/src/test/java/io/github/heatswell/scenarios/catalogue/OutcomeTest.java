@@ -1,0 +1,110 @@
+package io.github.heatswell.scenarios.catalogue;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.result.Channel;
+import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.RunResult;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What the bundled scenarios expect comes out. */
+class OutcomeTest {
+
+    @Test
+    void behindACheckValveTheReliefValveOpensAndDrips() {
+        RunResult result = run("orchard-lodge");
+        assertTrue(result.hazard().isEmpty());
+        double opened = result.first(EventKind.RELIEF_OPENED).orElseThrow().time();
+        double heaterOff = result.first(EventKind.HEATER_OFF).orElseThrow().time();
+        double reseated = result.first(EventKind.RELIEF_RESEATED).orElseThrow().time();
+        assertTrue(opened < heaterOff / 2, "opens early in the heat-up");
+        assertTrue(reseated >= heaterOff && reseated - heaterOff < 60, "drips until the heat-up ends");
+        assertTrue(
+                litres(result.totals().relieved()) > 2 && litres(result.totals().relieved()) < 5);
+    }
+
+    @Test
+    void aChargedVesselKeepsTheReliefValveShut() {
+        RunResult result = run("orchard-lodge-vessel");
+        assertTrue(result.hazard().isEmpty());
+        assertTrue(result.first(EventKind.RELIEF_OPENED).isEmpty());
+        assertEquals(0, result.totals().relieved());
+        assertTrue(bar(result, result.extremes().highestPressure().value()) < 7);
+        assertTrue(result.first(EventKind.VESSEL_BOTTOMED_OUT).isEmpty());
+    }
+
+    @Test
+    void aVesselWithoutChargeIsFullFromTheStartAndWorthNothing() {
+        RunResult result = run("orchard-lodge-lost-charge");
+        assertEquals(7.2, litres(result.trace().value(Channel.VESSEL_WATER, 0)), 1e-6);
+        RunResult without = run("orchard-lodge");
+        double relieved = result.totals().relieved();
+        assertEquals(without.totals().relieved(), relieved, 0.01 * relieved);
+        double opened = result.first(EventKind.RELIEF_OPENED).orElseThrow().time();
+        assertEquals(without.first(EventKind.RELIEF_OPENED).orElseThrow().time(), opened, 0.02 * opened);
+    }
+
+    @Test
+    void withoutACheckValveThePressureStaysAtTheSupplys() {
+        RunResult result = run("ferry-cottage");
+        assertTrue(result.hazard().isEmpty());
+        assertEquals(3.4, bar(result, result.extremes().highestPressure().value()), 1e-6);
+        assertEquals(3.4, bar(result, result.extremes().lowestPressure().value()), 1e-6);
+        assertTrue(litres(result.totals().returned()) > 1);
+        assertEquals(0, result.totals().relieved());
+    }
+
+    @Test
+    void aCheckValveAndNothingElseEndsAtTheTestPressureInTheFirstHeatUp() {
+        RunResult result = run("quarry-row");
+        assertEquals(
+                EventKind.TEST_PRESSURE_REACHED, result.hazard().orElseThrow().kind());
+        assertTrue(
+                result.first(EventKind.WORKING_PRESSURE_EXCEEDED).orElseThrow().time()
+                        < result.hazard().orElseThrow().time());
+        assertTrue(result.first(EventKind.HEATER_OFF).isEmpty(), "the first heat-up is not over");
+        assertEquals(result.end(), result.hazard().orElseThrow().time(), 1e-9);
+    }
+
+    @Test
+    void aValveSetAboveTheWorkingPressureLetsItBeExceeded() {
+        RunResult result = run("ridge-house");
+        assertTrue(result.hazard().isEmpty());
+        double exceeded =
+                result.first(EventKind.WORKING_PRESSURE_EXCEEDED).orElseThrow().time();
+        double opened = result.first(EventKind.RELIEF_OPENED).orElseThrow().time();
+        assertTrue(exceeded < opened && opened - exceeded < 120);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "orchard-lodge",
+                "orchard-lodge-vessel",
+                "orchard-lodge-lost-charge",
+                "ferry-cottage",
+                "quarry-row",
+                "ridge-house"
+            })
+    void theBooksClose(String name) {
+        RunResult result = run(name);
+        assertTrue(result.audit().closes(), () -> result.audit().toString());
+        assertFalse(result.events().isEmpty());
+    }
+
+    private static RunResult run(String name) {
+        return Catalogue.read(name).simulation().run();
+    }
+
+    private static double litres(double cubicMetres) {
+        return 1000 * cubicMetres;
+    }
+
+    private static double bar(RunResult result, double absolute) {
+        return result.gauge(absolute) / 1e5;
+    }
+}
