@@ -1,0 +1,34 @@
+package io.github.heatswell.scenarios.output;
+
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Path;
+
+/** Turns what a file system says into a sentence. */
+final class Reasons {
+
+    private Reasons() {}
+
+    static OutputException cannotWrite(Path folder, Exception failure) {
+        if (failure instanceof OutputException sentence) {
+            return sentence;
+        }
+        Throwable root = failure;
+        while (root.getCause() != null && root.getCause() instanceof IOException) {
+            root = root.getCause();
+        }
+        return new OutputException("cannot write into " + folder + ": " + reason(root), failure);
+    }
+
+    private static String reason(Throwable failure) {
+        if (failure instanceof AccessDeniedException) {
+            return "there is no permission";
+        }
+        String said = failure instanceof FileSystemException system ? system.getReason() : failure.getMessage();
+        if (said == null || said.isBlank()) {
+            return "the file system refused it (" + failure.getClass().getSimpleName() + ")";
+        }
+        return said.contains("No space left") ? "the disk is full" : said;
+    }
+}

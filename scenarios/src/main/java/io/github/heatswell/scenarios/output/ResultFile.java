@@ -1,0 +1,90 @@
+package io.github.heatswell.scenarios.output;
+
+import java.io.BufferedWriter;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.nio.charset.StandardCharsets;
+
+/**
+ * A file of results that is still to be written.
+ */
+public final class ResultFile {
+
+    private final String name;
+    private final Content content;
+
+    private ResultFile(String name, Content content) {
+        this.name = name;
+        this.content = content;
+    }
+
+    /** Writes the content of a file. */
+    @FunctionalInterface
+    public interface Content {
+        /**
+         * Writes everything; the stream is closed by the caller.
+         *
+         * @param out takes the bytes
+         * @throws IOException if writing fails
+         */
+        void writeTo(OutputStream out) throws IOException;
+    }
+
+    /** Writes the content of a file of text. */
+    @FunctionalInterface
+    public interface Text {
+        /**
+         * Writes everything.
+         *
+         * @param out takes the characters
+         * @throws IOException if writing fails
+         */
+        void writeTo(Appendable out) throws IOException;
+    }
+
+    /**
+     * A file of bytes.
+     *
+     * @param name its name in the folder of results
+     * @param content writes its content
+     * @return the file
+     */
+    public static ResultFile of(String name, Content content) {
+        return new ResultFile(name, content);
+    }
+
+    /**
+     * A file of text in UTF-8.
+     *
+     * @param name its name in the folder of results
+     * @param text writes its text
+     * @return the file
+     */
+    public static ResultFile ofText(String name, Text text) {
+        return new ResultFile(name, out -> {
+            BufferedWriter writer = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8));
+            text.writeTo(writer);
+            writer.flush();
+        });
+    }
+
+    /**
+     * What the file is called.
+     *
+     * @return its name in the folder of results
+     */
+    public String name() {
+        return name;
+    }
+
+    /**
+     * Writes the content.
+     *
+     * @param out takes the bytes; stays open
+     * @throws IOException if writing fails
+     */
+    void writeTo(OutputStream out) throws IOException {
+        content.writeTo(out);
+    }
+}

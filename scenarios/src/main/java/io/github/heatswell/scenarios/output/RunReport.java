@@ -1,0 +1,172 @@
+package io.github.heatswell.scenarios.output;
+
+import io.github.heatswell.charts.Headline;
+import io.github.heatswell.plant.ExpansionVessel;
+import io.github.heatswell.result.Channel;
+import io.github.heatswell.result.Event;
+import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.Extreme;
+import io.github.heatswell.result.ReliefTotal;
+import io.github.heatswell.result.RunResult;
+import io.github.heatswell.scenarios.file.Assumption;
+import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.wording.Wrapped;
+import io.github.heatswell.units.UnitSystem;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * What a run found, for reading on a terminal of 80 columns. Hazards come first.
+ */
+public final class RunReport {
+
+    private final Scenario scenario;
+    private final RunResult result;
+    private final UnitSystem units;
+    private final Shown shown;
+    private final StringBuilder text = new StringBuilder();
+    private String written = "";
+
+    /**
+     * Prepares the report of a run.
+     *
+     * @param scenario what was run
+     * @param result what the run found
+     * @param units the units to show it in
+     */
+    public RunReport(Scenario scenario, RunResult result, UnitSystem units) {
+        this.scenario = scenario;
+        this.result = result;
+        this.units = units;
+        this.shown = new Shown(units);
+    }
+
+    /**
+     * Tells the report that files were written.
+     *
+     * @param folder where they are
+     * @param files the files
+     */
+    public void written(Path folder, List<ResultFile> files) {
+        written = WrittenFiles.line(folder, files);
+    }
+
+    /**
+     * The report.
+     *
+     * @return lines of at most 79 columns, but for paths
+     */
+    public String text() {
+        text.setLength(0);
+        result.hazard().ifPresent(hazard -> alarm("HAZARD: ", hazard));
+        result.first(EventKind.WORKING_PRESSURE_EXCEEDED).ifPresent(event -> alarm("WARNING: ", event));
+        text.append(Wrapped.lines(scenario.title(), "", ""));
+        if (!scenario.question().isEmpty()) {
+            text.append(Wrapped.lines(scenario.question(), "  ", "  "));
+        }
+        text.append('\n')
+                .append(Wrapped.lines(Sentence.of(Headline.of(result, units)), "", ""))
+                .append('\n');
+        courseRows();
+        limitRows();
+        flowRows();
+        assumptions();
+        return text.append(written).append('\n').append(Caution.text()).toString();
+    }
+
+    private void alarm(String word, Event event) {
+        text.append(Wrapped.lines(word + Alarm.of(event, result, shown), "", " ".repeat(word.length())))
+                .append('\n');
+    }
+
+    private void courseRows() {
+        row(
+                "start",
+                gauge(result.trace().value(Channel.PRESSURE_ABSOLUTE, 0)),
+                shown.temperature(result.trace().value(Channel.WATER_MEAN, 0)));
+        pressureRow("peak", result.extremes().highestPressure());
+        pressureRow("lowest", result.extremes().lowestPressure());
+        Extreme hottest = result.extremes().highestTemperature();
+        row("hottest", shown.temperature(hottest.value()), when(hottest));
+        String covered = Shown.time(result.end());
+        row("run", covered, result.hazard().isPresent() ? "ended by the hazard" : "as asked for");
+    }
+
+    private void pressureRow(String label, Extreme extreme) {
+        row(label, gauge(extreme.value()), when(extreme));
+    }
+
+    private static String when(Extreme extreme) {
+        return extreme.time() == 0 ? "at the start" : "after " + Shown.time(extreme.time());
+    }
+
+    private void limitRows() {
+        Limit.reliefSet(result)
+                .ifPresentOrElse(
+                        limit -> row("relief set", shown.pressure(limit.gauge()), limit.name() + ": " + room(limit)),
+                        () -> row("relief set", "none", "no relief valve is described"));
+        Limit working = Limit.workingPressure(result);
+        row("tank limit", shown.pressure(working.gauge()), "working pressure: " + room(working));
+    }
+
+    private String room(Limit limit) {
+        if (limit.passed()) {
+            return "passed by " + shown.pressure(-limit.margin());
+        }
+        return limit.reached() ? "reached" : shown.pressure(limit.margin()) + " left";
+    }
+
+    private void flowRows() {
+        for (ReliefTotal valve : result.totals().relief()) {
+            row("relieved", shown.volume(valve.volume()), valve.name() + ", " + openings(valve.openings()));
+        }
+        if (result.totals().returned() > 0) {
+            row("went back", shown.volume(result.totals().returned()), "to the street");
+        }
+        row("let in", shown.volume(result.totals().letIn()), "from the supply");
+        result.system().vessel().ifPresent(this::vesselRow);
+    }
+
+    private void vesselRow(ExpansionVessel vessel) {
+        Extreme most = result.extremes().mostVesselWater();
+        double limit = vessel.acceptance() * vessel.volume();
+        boolean full = most.value() >= limit * (1 - 1e-9);
+        row("vessel", shown.volume(most.value()), full ? "its limit, " + when(most) : "the most water it held");
+    }
+
+    private void assumptions() {
+        if (scenario.assumptions().isEmpty()) {
+            return;
+        }
+        text.append("\nAssumed, since the file does not say (summary.json gives the reasons):\n");
+        int width = scenario.assumptions().stream()
+                .mapToInt(assumption -> assumption.field().length())
+                .max()
+                .orElse(0);
+        for (Assumption assumption : scenario.assumptions()) {
+            text.append("  ")
+                    .append(assumption.field())
+                    .append(" ".repeat(width + 2 - assumption.field().length()))
+                    .append(assumption.value())
+                    .append('\n');
+        }
+    }
+
+    private String gauge(double absolute) {
+        return shown.pressure(result.gauge(absolute));
+    }
+
+    private void row(String label, String value, String remark) {
+        text.append(String.format(Locale.ROOT, "  %-10s  %13s  %s", label, value, remark))
+                .append('\n');
+    }
+
+    private static String openings(int count) {
+        return switch (count) {
+            case 0 -> "stayed shut";
+            case 1 -> "opened once";
+            default -> "opened " + count + " times";
+        };
+    }
+}

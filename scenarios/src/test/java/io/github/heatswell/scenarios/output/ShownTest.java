@@ -1,0 +1,40 @@
+package io.github.heatswell.scenarios.output;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import io.github.heatswell.units.UnitSystem;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class ShownTest {
+
+    @ParameterizedTest
+    @CsvSource({
+        "0, 0 s",
+        "12.4, 12 s",
+        "59.6, 1 min",
+        "616, 10 min 16 s",
+        "3599.6, 1 h",
+        "5391, 1 h 30 min",
+        "14400, 4 h",
+        "172799, 2 d",
+        "90000, 25 h",
+        "8640000, 100 d"
+    })
+    void timesAreShownAsPeopleSayThem(double seconds, String text) {
+        assertEquals(text, Shown.time(seconds));
+    }
+
+    @Test
+    void quantitiesAreShownInEitherUnitSystem() {
+        Shown si = new Shown(UnitSystem.SI);
+        assertEquals("7.00 bar", si.pressure(7e5));
+        assertEquals("58.0 degC", si.temperature(331.15));
+        assertEquals("3.14 L", si.volume(0.00314));
+        Shown us = new Shown(UnitSystem.US);
+        assertEquals("101.5 psi", us.pressure(7e5));
+        assertEquals("136.4 degF", us.temperature(331.15));
+        assertEquals("0.83 gal", us.volume(0.00314));
+    }
+}
