@@ -1,0 +1,37 @@
+package io.github.heatswell.scenarios;
+
+import io.github.heatswell.scenarios.command.CommandFactory;
+import java.io.OutputStreamWriter;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.nio.charset.Charset;
+
+/**
+ * The program.
+ */
+public final class Heatswell {
+
+    private Heatswell() {}
+
+    /**
+     * Runs the command line and ends the Java machine.
+     *
+     * @param arguments the words behind the program's name; {@code --help} explains them
+     */
+    public static void main(String[] arguments) {
+        // Charts are drawn into files; without this, Java would ask for a screen.
+        System.setProperty("java.awt.headless", "true");
+        PrintWriter out = writer(System.out, "stdout.encoding");
+        PrintWriter err = writer(System.err, "stderr.encoding");
+        int status = CommandFactory.heatswell(out, err).execute(arguments);
+        out.flush();
+        err.flush();
+        System.exit(status);
+    }
+
+    /** A writer in the encoding of the terminal, which newer versions of Java tell apart from that of files. */
+    private static PrintWriter writer(PrintStream stream, String property) {
+        String encoding = System.getProperty(property, Charset.defaultCharset().name());
+        return new PrintWriter(new OutputStreamWriter(stream, Charset.forName(encoding)), true);
+    }
+}

@@ -1,0 +1,106 @@
+package io.github.heatswell.scenarios.command;
+
+import io.github.heatswell.result.RunResult;
+import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.simulation.SimulationException;
+import io.github.heatswell.units.UnitSystem;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import picocli.CommandLine.ParseResult;
+
+/**
+ * The scenarios of one command line. All of them are read before the first is run, so that a slip in the last does not
+ * waste the others.
+ */
+final class Batch {
+
+    private final List<Scenario> scenarios = new ArrayList<>();
+    private final List<String> names = new ArrayList<>();
+    private final UnitSystem units;
+    private boolean sound = true;
+
+    private Batch(UnitSystem units) {
+        this.units = units;
+    }
+
+    /**
+     * Reads the scenarios on a command line.
+     *
+     * @param arguments the command line
+     * @param console takes complaints
+     * @return the scenarios, or empty if any of them is wrong
+     */
+    static Optional<Batch> read(ParseResult arguments, Console console) {
+        Batch batch = new Batch(arguments.matchedOptionValue(Specs.UNITS, UnitSystem.SI));
+        Duration sample = arguments.matchedOptionValue(Specs.SAMPLE, null);
+        List<String> words = arguments.matchedPositionalValue(0, List.of());
+        for (String word : words) {
+            batch.add(word, sample, console);
+        }
+        return batch.sound ? Optional.of(batch) : Optional.empty();
+    }
+
+    private void add(String word, Duration sample, Console console) {
+        Optional<Scenario> scenario = ScenarioSource.read(word, console);
+        if (scenario.isEmpty()) {
+            sound = false;
+            return;
+        }
+        try {
+            scenarios.add(sample == null ? scenario.get() : scenario.get().sampledEvery(sample));
+            names.add(distinct(scenario.get().name()));
+        } catch (IllegalArgumentException e) {
+            console.complain(word + ": --" + e.getMessage());
+            sound = false;
+        }
+    }
+
+    /** The name, with a number if it was used before in any case of letters: some file systems see no difference. */
+    private String distinct(String name) {
+        Set<String> used = new HashSet<>();
+        names.forEach(other -> used.add(folded(other)));
+        String candidate = name;
+        for (int i = 2; used.contains(folded(candidate)); i++) {
+            candidate = name + "-" + i;
+        }
+        return candidate;
+    }
+
+    private static String folded(String name) {
+        return name.toLowerCase(Locale.ROOT);
+    }
+
+    int size() {
+        return scenarios.size();
+    }
+
+    Scenario scenario(int index) {
+        return scenarios.get(index);
+    }
+
+    /** The name of a scenario, different from all others here. */
+    String name(int index) {
+        return names.get(index);
+    }
+
+    UnitSystem units() {
+        return units;
+    }
+
+    /** Simulates a scenario; empty, with a complaint, if that fails. */
+    Optional<RunResult> simulate(int index, Console console) {
+        try {
+            return Optional.of(scenario(index).simulation().run());
+        } catch (SimulationException e) {
+            console.complain(name(index) + ": the simulation failed; please report it: " + e.getMessage());
+        } catch (OutOfMemoryError e) {
+            console.complain(name(index) + ": there is not enough memory for so many samples; take a longer --sample");
+        }
+        return Optional.empty();
+    }
+}

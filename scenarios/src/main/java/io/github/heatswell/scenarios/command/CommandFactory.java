@@ -1,0 +1,83 @@
+package io.github.heatswell.scenarios.command;
+
+import io.github.heatswell.scenarios.output.Version;
+import java.io.PrintWriter;
+import picocli.CommandLine;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.ParseResult;
+
+/**
+ * Puts the command line together.
+ */
+public final class CommandFactory {
+
+    private static final int WIDTH = 80;
+
+    private CommandFactory() {}
+
+    /**
+     * The command {@code heatswell} with everything below it.
+     *
+     * @param out takes reports and help
+     * @param err takes complaints
+     * @return the command line, ready to execute
+     */
+    public static CommandLine heatswell(PrintWriter out, PrintWriter err) {
+        CommandSpec top = Specs.command(CommandFactory::withoutCommand);
+        top.name("heatswell").version("heatswell " + Version.number());
+        top.addOption(OptionSpec.builder("-V", "--version")
+                .versionHelp(true)
+                .description("Print the version and exit.")
+                .build());
+        Specs.describe(
+                top,
+                "Simulate the pressure in a closed domestic hot-water system, minute by minute.",
+                "Shows what a check valve, a relief valve or an expansion vessel does to it.");
+        top.usageMessage()
+                .footer(
+                        "",
+                        "To begin:",
+                        "  heatswell list",
+                        "  heatswell run orchard-lodge",
+                        "For a house of your own, start from a bundled one:",
+                        "  heatswell show orchard-lodge > mine.yaml",
+                        "  heatswell run mine.yaml");
+        top.addSubcommand("run", RunCommand.spec());
+        top.addSubcommand("compare", CompareCommand.spec());
+        top.addSubcommand("list", ListCommand.spec());
+        top.addSubcommand("show", ShowCommand.spec());
+        return new CommandLine(top)
+                .setOut(out)
+                .setErr(err)
+                .setExpandAtFiles(false)
+                .setUsageHelpWidth(WIDTH)
+                .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
+                .setExecutionStrategy(CommandFactory::execute)
+                .setParameterExceptionHandler(Complaints::badCommandLine)
+                .setExecutionExceptionHandler(Complaints::failed);
+    }
+
+    private static int execute(ParseResult arguments) {
+        Integer helped = CommandLine.executeHelpRequest(arguments);
+        if (helped != null) {
+            return helped;
+        }
+        ParseResult innermost = arguments.hasSubcommand() ? arguments.subcommand() : arguments;
+        CommandLine line = innermost.commandSpec().commandLine();
+        Action action = (Action) innermost.commandSpec().userObject();
+        Console console = new Console(line.getOut(), line.getErr());
+        try {
+            return action.run(innermost, console).code();
+        } catch (OutOfMemoryError e) {
+            console.complain("heatswell: there is not enough memory for this; take a longer --sample");
+            return ExitStatus.FAILED.code();
+        }
+    }
+
+    private static ExitStatus withoutCommand(ParseResult arguments, Console console) {
+        arguments.commandSpec().commandLine().usage(console.err());
+        return ExitStatus.BAD_INPUT;
+    }
+}

@@ -1,0 +1,25 @@
+package io.github.heatswell.scenarios.command;
+
+import io.github.heatswell.scenarios.wording.Printable;
+import java.io.PrintWriter;
+
+/**
+ * Where a command prints. Nobody listening any more is no reason to fail: a report piped into a program that has read
+ * enough ends quietly.
+ *
+ * @param out takes reports
+ * @param err takes complaints
+ */
+record Console(PrintWriter out, PrintWriter err) {
+
+    void print(String text) {
+        out.print(text);
+        out.flush();
+    }
+
+    /** Prints complaints, one in a line. */
+    void complain(String complaints) {
+        complaints.lines().map(Printable::line).forEach(line -> err.print(line + "\n"));
+        err.flush();
+    }
+}

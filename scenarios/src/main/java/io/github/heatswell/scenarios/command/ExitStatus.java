@@ -1,0 +1,51 @@
+package io.github.heatswell.scenarios.command;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/**
+ * What the exit status of the program says. Where several apply, the highest is returned.
+ */
+public enum ExitStatus {
+    /** Everything ran. */
+    RAN(0, "everything ran"),
+    /** A scenario or the command line is wrong. */
+    BAD_INPUT(2, "a scenario or the command line is wrong; nothing was run or written"),
+    /** A run ended in a hazard. */
+    HAZARD(3, "a run ended in a hazard"),
+    /** Results could not be written. */
+    NOT_WRITTEN(4, "results could not be written"),
+    /** A run failed for a reason that is not in the scenario. */
+    FAILED(5, "a run failed: a fault of Heatswell, or too little memory");
+
+    private final int code;
+    private final String meaning;
+
+    ExitStatus(int code, String meaning) {
+        this.code = code;
+        this.meaning = meaning;
+    }
+
+    /**
+     * The number returned to the shell.
+     *
+     * @return 0 or 2 to 5
+     */
+    public int code() {
+        return code;
+    }
+
+    /** The more serious of two. */
+    ExitStatus and(ExitStatus other) {
+        return compareTo(other) >= 0 ? this : other;
+    }
+
+    /** Numbers and meanings, for the help text. */
+    static Map<String, String> list() {
+        Map<String, String> list = new LinkedHashMap<>();
+        for (ExitStatus status : values()) {
+            list.put(Integer.toString(status.code), status.meaning);
+        }
+        return list;
+    }
+}

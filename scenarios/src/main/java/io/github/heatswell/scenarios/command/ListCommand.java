@@ -1,0 +1,30 @@
+package io.github.heatswell.scenarios.command;
+
+import io.github.heatswell.scenarios.catalogue.Catalogue;
+import io.github.heatswell.scenarios.wording.Wrapped;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParseResult;
+
+/** {@code heatswell list}: names the bundled scenarios and the questions they answer. */
+final class ListCommand {
+
+    private ListCommand() {}
+
+    static CommandSpec spec() {
+        CommandSpec spec = Specs.command(ListCommand::run);
+        Specs.describe(spec, "Name the bundled scenarios and the questions they answer.");
+        spec.usageMessage().exitCodeListHeading("").exitCodeList(null);
+        return spec;
+    }
+
+    private static ExitStatus run(ParseResult arguments, Console console) {
+        StringBuilder text = new StringBuilder("Bundled scenarios; the houses are invented.\n");
+        for (Catalogue.Listing listing : Catalogue.listings()) {
+            text.append('\n').append(listing.name()).append('\n');
+            text.append(Wrapped.lines(listing.title() + ".", "  ", "  "));
+            text.append(Wrapped.lines(listing.question(), "  ", "  "));
+        }
+        console.print(text.append("\nRun one with: heatswell run NAME\n").toString());
+        return ExitStatus.RAN;
+    }
+}

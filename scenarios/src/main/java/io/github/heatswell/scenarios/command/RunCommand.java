@@ -1,0 +1,85 @@
+package io.github.heatswell.scenarios.command;
+
+import io.github.heatswell.result.RunResult;
+import io.github.heatswell.scenarios.output.OutputException;
+import io.github.heatswell.scenarios.output.ResultFile;
+import io.github.heatswell.scenarios.output.ResultFolder;
+import io.github.heatswell.scenarios.output.Results;
+import io.github.heatswell.scenarios.output.RunReport;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine.Model.CommandSpec;
+
+/** {@code heatswell run}: simulates scenarios one by one. */
+final class RunCommand {
+
+    private final Batch batch;
+    private final Console console;
+    private final Path out;
+
+    private RunCommand(Batch batch, Console console, Path out) {
+        this.batch = batch;
+        this.console = console;
+        this.out = out;
+    }
+
+    static CommandSpec spec() {
+        CommandSpec spec = Specs.command((arguments, console) -> Batch.read(arguments, console)
+                .map(batch -> new RunCommand(batch, console, arguments.matchedOptionValue(Specs.OUT, null)).run())
+                .orElse(ExitStatus.BAD_INPUT));
+        spec.addPositional(Specs.scenarios());
+        spec.addOption(Specs.out("Default: heatswell-out/NAME. With several scenarios: DIR/NAME for each."));
+        spec.addOption(Specs.units());
+        spec.addOption(Specs.sample());
+        Specs.describe(
+                spec,
+                "Simulate scenarios and write what they show.",
+                "Prints a short report of each run and writes into a folder:",
+                "  trace.csv, events.csv, summary.json, pressure.png, pressure.svg",
+                "All scenarios are read before the first is run. Pressures are gauge readings.");
+        return spec;
+    }
+
+    private ExitStatus run() {
+        ExitStatus status = ExitStatus.RAN;
+        for (int i = 0; i < batch.size(); i++) {
+            if (i > 0) {
+                console.print("\n" + "-".repeat(79) + "\n\n");
+            }
+            status = status.and(run(i));
+        }
+        return status;
+    }
+
+    private ExitStatus run(int index) {
+        Optional<RunResult> result = batch.simulate(index, console);
+        if (result.isEmpty()) {
+            return ExitStatus.FAILED;
+        }
+        RunReport report = new RunReport(batch.scenario(index), result.get(), batch.units());
+        ExitStatus written = write(index, result.get(), report);
+        console.print(report.text());
+        return written.and(result.get().hazard().isPresent() ? ExitStatus.HAZARD : ExitStatus.RAN);
+    }
+
+    private ExitStatus write(int index, RunResult result, RunReport report) {
+        ResultFolder folder = folder(index);
+        List<ResultFile> files = Results.of(batch.scenario(index), result, batch.units());
+        try {
+            folder.write(files);
+        } catch (OutputException e) {
+            console.complain(batch.name(index) + ": " + e.getMessage());
+            return ExitStatus.NOT_WRITTEN;
+        }
+        report.written(folder.path(), files);
+        return ExitStatus.RAN;
+    }
+
+    private ResultFolder folder(int index) {
+        if (out != null && batch.size() == 1) {
+            return ResultFolder.at(out);
+        }
+        return ResultFolder.inside(out == null ? Path.of(Specs.DEFAULT_OUT) : out, batch.name(index));
+    }
+}

@@ -1,0 +1,42 @@
+package io.github.heatswell.scenarios.command;
+
+import io.github.heatswell.scenarios.catalogue.Catalogue;
+import io.github.heatswell.scenarios.wording.Nearest;
+import io.github.heatswell.scenarios.wording.Printable;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+import picocli.CommandLine.ParseResult;
+
+/** {@code heatswell show}: prints a bundled scenario, to start one's own from. */
+final class ShowCommand {
+
+    private ShowCommand() {}
+
+    static CommandSpec spec() {
+        CommandSpec spec = Specs.command(ShowCommand::run);
+        spec.addPositional(PositionalParamSpec.builder()
+                .paramLabel("NAME")
+                .arity("1")
+                .required(true)
+                .index("0")
+                .type(String.class)
+                .description("The name of a bundled scenario.")
+                .build());
+        Specs.describe(spec, "Print a bundled scenario, to start one of your own from.");
+        spec.usageMessage().exitCodeListHeading("").exitCodeList(null);
+        return spec;
+    }
+
+    private static ExitStatus run(ParseResult arguments, Console console) {
+        String name = arguments.matchedPositionalValue(0, "");
+        if (!Catalogue.names().contains(name)) {
+            console.complain("heatswell: no scenario called " + Printable.quote(name) + " is bundled"
+                    + Nearest.to(name, Catalogue.names())
+                            .map(near -> "; did you mean " + near + "?")
+                            .orElse("; their names are shown by: heatswell list"));
+            return ExitStatus.BAD_INPUT;
+        }
+        console.print(Catalogue.text(name));
+        return ExitStatus.RAN;
+    }
+}
