@@ -1,0 +1,106 @@
+package io.github.heatswell.scenarios.output;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.charts.NamedRun;
+import io.github.heatswell.scenarios.catalogue.Catalogue;
+import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.units.UnitSystem;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+class ReportTest {
+
+    @Test
+    void aReportSaysWhatHappenedAndHowMuchRoomWasLeft() {
+        String report = report("orchard-lodge-vessel", UnitSystem.SI);
+        assertLines(
+                report,
+                "Orchard lodge with a 12 L vessel charged to the supply pressure",
+                "  start            4.20 bar  9.0 degC",
+                "  peak             6.02 bar  after 1 h 30 min",
+                "  relief set       7.00 bar  expansion valve: 0.98 bar left",
+                "  tank limit      10.00 bar  working pressure: 3.98 bar left",
+                "  relieved           0.00 L  expansion valve, stayed shut",
+                "  vessel             3.12 L  the most water it held",
+                "  relief[0].character  modulating");
+    }
+
+    @Test
+    void aHazardComesFirstThenAWarning() {
+        String report = report("quarry-row", UnitSystem.SI);
+        assertTrue(
+                report.startsWith("HAZARD: test pressure reached after 27 min 12 s, at 16.00 bar and 22.8 degC. A\n"),
+                report);
+        assertTrue(report.indexOf("WARNING: working pressure exceeded") < report.indexOf("Quarry row"));
+        assertLines(
+                report,
+                "  run           27 min 12 s  ended by the hazard",
+                "  relief set           none  no relief valve is described",
+                "  tank limit       8.00 bar  working pressure: passed by 8.00 bar");
+    }
+
+    @Test
+    void usUnitsAreAsComplete() {
+        String report = report("orchard-lodge", UnitSystem.US);
+        assertLines(
+                report,
+                "  start            60.9 psi  48.2 degF",
+                "  peak            101.5 psi  after 10 min 16 s",
+                "  hottest        136.4 degF  after 1 h 30 min",
+                "  relief set      101.5 psi  expansion valve: reached",
+                "  relieved         0.83 gal  expansion valve, opened once");
+    }
+
+    @Test
+    void everyReportEndsWithACaution() {
+        String end = report("ferry-cottage", UnitSystem.SI);
+        assertTrue(end.endsWith(Caution.text()));
+        assertEquals("""
+                Caution: hot water scalds. Never plug, cap or downsize a temperature and
+                pressure relief valve. Before any work turn the heater off and let it cool.
+                This is a model: local code and a licensed professional decide.
+                """, Caution.text());
+    }
+
+    @Test
+    void aComparisonIsOneTable() {
+        List<NamedRun> runs = List.of(named("orchard-lodge"), named("orchard-lodge-vessel"), named("quarry-row"));
+        String report = new ComparisonReport(runs, UnitSystem.SI).text();
+        assertTrue(report.startsWith("HAZARD in quarry-row: test pressure reached after 27 min 12 s"), report);
+        assertLines(
+                report,
+                "                                 peak         after   relieved  relief set",
+                "orchard-lodge                7.00 bar   10 min 16 s     3.14 L  reached",
+                "orchard-lodge-vessel         6.02 bar    1 h 30 min     0.00 L  0.98 bar left",
+                "quarry-row                  16.00 bar   27 min 12 s     0.00 L  none");
+    }
+
+    @ParameterizedTest
+    @EnumSource(UnitSystem.class)
+    void reportsArePlainTextOfEightyColumns(UnitSystem units) {
+        for (String name : Catalogue.names()) {
+            String report = report(name, units);
+            report.lines().forEach(line -> assertTrue(line.length() < 80 && line.equals(line.stripTrailing()), line));
+            assertTrue(report.chars().allMatch(c -> c == '\n' || c >= 32 && c < 127), report);
+        }
+    }
+
+    private static void assertLines(String report, String... lines) {
+        for (String line : lines) {
+            assertTrue(report.lines().anyMatch(line::equals), line + "\nis not in\n" + report);
+        }
+    }
+
+    private static String report(String name, UnitSystem units) {
+        Scenario scenario = Catalogue.read(name);
+        return new RunReport(scenario, scenario.simulation().run(), units).text();
+    }
+
+    private static NamedRun named(String name) {
+        return new NamedRun(name, Catalogue.read(name).simulation().run());
+    }
+}
