@@ -1,0 +1,81 @@
+package io.github.heatswell.scenarios.file;
+
+import io.github.heatswell.scenarios.quantity.Kind;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** The tables of the README that describe the format, made from the format itself. */
+final class FormatReference {
+
+    /** A value outside any range; what a builder says about it names the range. */
+    private static final String FAR_OUT = "1000000000000";
+
+    private static final String RANGE = "is outside the allowed range, ";
+
+    private FormatReference() {}
+
+    /** Every key with its meaning, form, range and what happens without it. */
+    static String keys() {
+        StringBuilder table = new StringBuilder("""
+                | Key | Meaning | Written as | Range | If left out |
+                | --- | --- | --- | --- | --- |
+                """);
+        Schema.HEADER.fields().forEach(field -> table.append(row("", field, Schema.HEADER)));
+        for (Section<?, ?> section : Schema.sections()) {
+            rows(section, table);
+        }
+        return table.toString();
+    }
+
+    /** Every typical value with its reason. */
+    static String typicalValues() {
+        return Typical.all().stream()
+                .map(t -> "| `" + t.field() + "` | " + t.value() + " | " + t.basis() + " |\n")
+                .collect(Collectors.joining("", "| Field | Typical value | Why |\n| --- | --- | --- |\n", ""));
+    }
+
+    /** Every kind of quantity with its units. */
+    static String units() {
+        return Kind.all().stream()
+                .map(kind -> "| " + kind.noun() + " | " + kind.symbols() + " |\n")
+                .collect(Collectors.joining("", "| Kind | Units |\n| --- | --- |\n", ""));
+    }
+
+    private static <B, T> void rows(Section<B, T> section, StringBuilder table) {
+        boolean list = List.of("piping", "relief").contains(section.name());
+        String prefix = section.name() + (list ? "[]." : ".");
+        section.fields().forEach(field -> table.append(row(prefix, field, section)));
+    }
+
+    private static <B, T> String row(String prefix, Field<B> field, Section<B, T> section) {
+        return "| `" + prefix + field.key() + "` | " + field.meaning() + " | " + form(field) + " | "
+                + range(field, section) + " | " + leftOut(field, section) + " |\n";
+    }
+
+    private static String form(Field<?> field) {
+        String words = field.form().words();
+        return words.startsWith("one of") || words.startsWith("text")
+                ? words
+                : words.replaceFirst(" in .*", "") + ", `" + field.example() + "`";
+    }
+
+    private static <B, T> String range(Field<B> field, Section<B, T> section) {
+        String unit = field.example().replaceFirst("^[0-9.]+ ?", "");
+        try {
+            field.form().bind(section.start().get(), FAR_OUT + " " + unit);
+        } catch (IllegalArgumentException e) {
+            int at = e.getMessage().indexOf(RANGE);
+            return at < 0 ? "" : e.getMessage().substring(at + RANGE.length());
+        }
+        return "";
+    }
+
+    private static String leftOut(Field<?> field, Section<?, ?> section) {
+        if (field.optional()) {
+            return "allowed";
+        }
+        return Typical.of(section.name() + "." + field.key())
+                .map(Typical::value)
+                .orElse("must be given");
+    }
+}
