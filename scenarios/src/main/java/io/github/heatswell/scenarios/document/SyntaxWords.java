@@ -25,6 +25,9 @@ final class SyntaxWords {
         if (problem.contains("expected ',' or '}'") || problem.contains("expected ',' or ']'")) {
             return "a comma or the closing bracket is missing before this";
         }
+        if (problem.contains("could not find expected ':'")) {
+            return "a key without a value stands before this; is there a blank behind every colon?";
+        }
         if (character == '@' || character == '`' || character == '%') {
             return "a value cannot begin with " + Character.toString(character) + "; put it in quotes";
         }

@@ -21,15 +21,19 @@ final class Keys {
     static Map<String, Node> known(Mapping mapping, List<String> known, Place place, Findings findings) {
         Map<String, Node> found = new LinkedHashMap<>();
         for (Entry entry : mapping.entries()) {
-            String key = entry.key().text();
+            String key = key(entry);
             if (known.contains(key)) {
                 found.put(key, entry.value());
                 findings.stands(place.of(key), position(entry));
             }
         }
         for (Entry entry : mapping.entries()) {
-            if (!known.contains(entry.key().text())) {
+            if (!known.contains(key(entry))) {
                 unknown(entry.key(), known, place, findings);
+                // What was meant is then not missing as well.
+                Nearest.to(key(entry), known)
+                        .filter(near -> !found.containsKey(near))
+                        .ifPresent(near -> findings.unsound(place.of(near)));
             }
         }
         return found;
@@ -44,8 +48,6 @@ final class Keys {
 
     private static void unknown(Scalar key, List<String> known, Place place, Findings findings) {
         Optional<String> meant = Nearest.to(key.text(), known);
-        // What was meant is then not missing as well.
-        meant.ifPresent(near -> findings.unsound(place.of(near)));
         findings.wrong(
                 place.of(Printable.line(shortened(key.text()))), key.at(), explanation(key.text(), meant, known));
     }
@@ -60,5 +62,9 @@ final class Keys {
 
     private static String shortened(String key) {
         return key.length() > 40 ? key.substring(0, 40) + "..." : key;
+    }
+
+    private static String key(Entry entry) {
+        return entry.key().text();
     }
 }

@@ -15,7 +15,10 @@ public final class Typical {
             fixed("site.altitude", "0 m", "sea level; gauge readings hardly depend on it"),
             fixed("site.room", "20 degC", "a heated room"),
             fixed("supply.water", "10 degC", "mains water through most of the year in a temperate climate"),
-            derived("tank.diameter", "a third of the height", "usual proportions of a storage tank, to 10 mm")
+            derived(
+                            "tank.diameter",
+                            "from the volume: height three times the diameter",
+                            "usual proportions of a storage tank, to 10 mm")
                     .from(TypicalTank::diameter, "volume"),
             derived(
                             "tank.wall",
@@ -33,11 +36,11 @@ public final class Typical {
             fixed("heater.differential", "5 K", "a thermostat on the tank"),
             fixed("piping", "[]", "no piping at all: it could only soften the system, so pressures err high"),
             fixed("relief", "[]", "no relief valve: none is described"),
+            fixed("relief.name", "relief valve", "what it is"),
             derived("relief.full-lift", "110 % of opens", "full lift at 10 % above the set pressure")
                     .from(given -> TypicalRelief.share(given.get("opens"), 1.1), "opens"),
             derived("relief.reseats", "80 % of opens", "a blowdown of 20 %; no usual value if opens is absolute")
                     .from(given -> TypicalRelief.share(given.get("opens"), 0.8), "opens"),
-            fixed("relief.name", "relief valve", "none is given"),
             fixed("relief.full-flow", "20 L/min", "far above the flow that heating drives out, so it hardly matters"),
             fixed("relief.character", "modulating", "small spring-loaded valves dribble before they lift"),
             fixed("vessel.acceptance", "60 %", "a diaphragm in a small vessel"),

@@ -148,7 +148,7 @@ public final class RunReport {
             text.append("  ")
                     .append(assumption.field())
                     .append(" ".repeat(width + 2 - assumption.field().length()))
-                    .append(assumption.value())
+                    .append(assumption.value().equals("[]") ? "none" : assumption.value())
                     .append('\n');
         }
     }

@@ -19,6 +19,8 @@ class YamlTreeTest {
     @CsvSource(delimiter = '|', quoteCharacter = '\0', textBlock = """
             site:\\n\\taltitude: 3 m        | 2:1  | a tab stands here
             a: b: c                         | 1:5  | a colon with a blank behind it begins a value
+            a:1\\nb: 2                     | 2:2  | a colon with a blank behind it begins a value
+            a:\\n  b: 1\\n  c:2\\nd: 3     | 4:1  | is there a blank behind every colon?
             a: [1, 2                        | 1:9  | a comma or the closing bracket is missing
             a: {b: 1                        | 1:9  | a comma or the closing bracket is missing
             a: 'x                           | 1:6  | a quote is opened and never closed

@@ -60,6 +60,13 @@ class AllFaultsAtOnceTest {
     }
 
     @Test
+    void aMisspeltKeyBesideTheRightOneHidesNothing() {
+        String text = Sources.with("opens: 7 bar", "opens: 7 bar, open: 6 bar, reseat: 5 bar")
+                .replace("reseats: 5.6", "reseats: 9");
+        assertEquals(3, Sources.faults(text).size(), () -> Sources.faults(text).toString());
+    }
+
+    @Test
     void everythingThatMustBeGivenIsNamed() {
         String found = Sources.faults("title: Nothing else\n").stream()
                 .map(fault -> fault.at() + " " + fault.message().replaceFirst(": .*", ""))

@@ -56,6 +56,14 @@ class ReportTest {
     }
 
     @Test
+    void whatIsAssumedIsSaid() {
+        assertLines(
+                report("ridge-house", UnitSystem.US),
+                "  tank.working-pressure       10 bar",
+                "  piping                      none");
+    }
+
+    @Test
     void everyReportEndsWithACaution() {
         String end = report("ferry-cottage", UnitSystem.SI);
         assertTrue(end.endsWith(Caution.text()));
