@@ -12,6 +12,12 @@ public enum FlowUnit implements Unit {
     /** Litre a minute. */
     LITRE_PER_MINUTE(1e-3 / 60, "L/min", "litre/min", "litres/min", "l/min", "liter/min", "liters/min", "lpm"),
 
+    /** Litre an hour. */
+    LITRE_PER_HOUR(1e-3 / 3600, "L/h", "litre/h", "litres/h", "l/h", "L/hour"),
+
+    /** Millilitre a minute: drips. */
+    MILLILITRE_PER_MINUTE(1e-6 / 60, "mL/min", "ml/min"),
+
     /** US liquid gallon a minute. */
     US_GALLON_PER_MINUTE(231 * 0.0254 * 0.0254 * 0.0254 / 60, "gal/min", "gpm", "US gal/min", "gal (US)/min");
 
