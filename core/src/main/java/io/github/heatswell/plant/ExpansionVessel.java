@@ -1,10 +1,13 @@
 package io.github.heatswell.plant;
 
 import io.github.heatswell.units.DurationUnit;
+import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.RatioUnit;
+import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.VolumeUnit;
+import java.util.Objects;
 import java.util.OptionalDouble;
 
 /**
@@ -17,17 +20,28 @@ public final class ExpansionVessel {
     private static final Limits PRECHARGE = Limits.above("precharge", 0, 16e5);
     private static final Limits ACCEPTANCE = Limits.between("acceptance", 0.05, 1.0);
     private static final Limits GAS_TIME_CONSTANT = Limits.between("gas-time-constant", 1, 3_600);
+    private static final Limits CHARGED_AT = Limits.between("charged-at", 243.15, 333.15);
+    private static final Limits TEMPERATURE = Limits.between("temperature", 243.15, 343.15);
+    private static final Limits HEIGHT = Limits.between("height", -30, 30);
 
     private final double volume;
     private final Pressure precharge;
     private final double acceptance;
     private final Double gasTimeConstant;
+    private final Double chargedAt;
+    private final Double temperature;
+    private final double height;
+    private final Condition condition;
 
     private ExpansionVessel(Builder from) {
         volume = from.volume;
         precharge = from.precharge;
         acceptance = from.acceptance;
         gasTimeConstant = from.gasTimeConstant;
+        chargedAt = from.chargedAt;
+        temperature = from.temperature;
+        height = from.height;
+        condition = from.condition;
     }
 
     /**
@@ -37,6 +51,16 @@ public final class ExpansionVessel {
      */
     public static Builder builder() {
         return new Builder();
+    }
+
+    /** What state the vessel is in. */
+    public enum Condition {
+        /** It works. */
+        SOUND,
+        /** A closed valve cuts it off: the system behaves as if it had none. */
+        ISOLATED,
+        /** The diaphragm has failed and the gas is gone: it is full of water and gives nothing. */
+        WATERLOGGED
     }
 
     /**
@@ -75,12 +99,52 @@ public final class ExpansionVessel {
         return gasTimeConstant == null ? OptionalDouble.empty() : OptionalDouble.of(gasTimeConstant);
     }
 
+    /**
+     * The temperature of the gas when the precharge was set.
+     *
+     * @return the temperature (K), or empty for that of the room
+     */
+    public OptionalDouble chargedAt() {
+        return chargedAt == null ? OptionalDouble.empty() : OptionalDouble.of(chargedAt);
+    }
+
+    /**
+     * The temperature of the air around the vessel.
+     *
+     * @return the temperature (K), or empty for that of the room
+     */
+    public OptionalDouble temperature() {
+        return temperature == null ? OptionalDouble.empty() : OptionalDouble.of(temperature);
+    }
+
+    /**
+     * Height above the tank's drain cock.
+     *
+     * @return the height (m), negative below it
+     */
+    public double height() {
+        return height;
+    }
+
+    /**
+     * What state the vessel is in.
+     *
+     * @return the condition
+     */
+    public Condition condition() {
+        return condition;
+    }
+
     /** Builds an {@link ExpansionVessel}. */
     public static final class Builder {
         private Double volume;
         private Pressure precharge;
         private Double acceptance;
         private Double gasTimeConstant;
+        private Double chargedAt;
+        private Double temperature;
+        private double height;
+        private Condition condition = Condition.SOUND;
 
         private Builder() {}
 
@@ -133,6 +197,56 @@ public final class ExpansionVessel {
          */
         public Builder gasTimeConstant(double value, DurationUnit unit) {
             gasTimeConstant = GAS_TIME_CONSTANT.check(value, unit);
+            return this;
+        }
+
+        /**
+         * Sets the temperature of the gas when the precharge was set.
+         *
+         * @param value the temperature, -30 degC to 60 degC
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the temperature is outside its range
+         */
+        public Builder chargedAt(double value, TemperatureUnit unit) {
+            chargedAt = CHARGED_AT.check(value, unit);
+            return this;
+        }
+
+        /**
+         * Sets the temperature of the air around the vessel.
+         *
+         * @param value the temperature, -30 degC to 70 degC
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the temperature is outside its range
+         */
+        public Builder temperature(double value, TemperatureUnit unit) {
+            temperature = TEMPERATURE.check(value, unit);
+            return this;
+        }
+
+        /**
+         * Sets the height above the tank's drain cock.
+         *
+         * @param value the height, -30 m to 30 m
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the height is outside its range
+         */
+        public Builder height(double value, LengthUnit unit) {
+            height = HEIGHT.check(value, unit);
+            return this;
+        }
+
+        /**
+         * Sets what state the vessel is in.
+         *
+         * @param value the condition
+         * @return this builder
+         */
+        public Builder condition(Condition value) {
+            condition = Objects.requireNonNull(value, "condition");
             return this;
         }
 

@@ -4,35 +4,38 @@ import io.github.heatswell.units.PowerUnit;
 import io.github.heatswell.units.RatioUnit;
 import io.github.heatswell.units.TemperatureDifferenceUnit;
 import io.github.heatswell.units.TemperatureUnit;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Objects;
+import java.util.OptionalDouble;
 
 /**
- * What heats the tank, and the thermostat that switches it: off when the water reaches the set point, on again when it
- * has fallen by the differential.
+ * What heats the tank: a gas burner, or one or two electric elements, each with its thermostat, and a high-limit cut-out
+ * above them.
  */
 public final class Heater {
 
-    private static final Limits INPUT = Limits.above("input", 0, 500e3);
     private static final Limits RECOVERY_EFFICIENCY = Limits.between("recovery-efficiency", 0.1, 1.0);
-    private static final Limits SET_POINT = Limits.between("set-point", 283.15, 372.15);
-    private static final Limits DIFFERENTIAL = Limits.between("differential", 0.1, 40);
+    private static final Limits CUT_OUT = Limits.between("cut-out", 323.15, 403.15);
 
     private final Energy energy;
-    private final double input;
     private final double recoveryEfficiency;
-    private final double setPoint;
-    private final double differential;
+    private final List<Element> elements;
+    private final boolean simultaneous;
+    private final boolean thermostatStuck;
+    private final Double cutOut;
 
-    private Heater(Builder from) {
+    private Heater(Builder from, List<Element> elements) {
         energy = from.energy;
-        input = from.input;
         recoveryEfficiency = from.recoveryEfficiency;
-        setPoint = from.setPoint;
-        differential = from.differential;
+        this.elements = elements;
+        simultaneous = from.simultaneous;
+        thermostatStuck = from.thermostatStuck;
+        cutOut = from.cutOut;
     }
 
     /**
-     * Starts a description; everything must be set.
+     * Starts a description; energy, recovery efficiency and the element's numbers must be set.
      *
      * @return an empty builder
      */
@@ -44,7 +47,7 @@ public final class Heater {
     public enum Energy {
         /** A gas burner under the tank. */
         GAS,
-        /** An electric immersion element. */
+        /** Electric immersion elements. */
         ELECTRIC
     }
 
@@ -58,12 +61,12 @@ public final class Heater {
     }
 
     /**
-     * What the burner or element takes in while it is on.
+     * What the burner or element takes in while it is on; with two elements, the lower one.
      *
      * @return the input (W)
      */
     public double input() {
-        return input;
+        return elements.get(0).input();
     }
 
     /**
@@ -76,39 +79,78 @@ public final class Heater {
     }
 
     /**
-     * The water temperature at which the thermostat switches off.
+     * The water temperature at which the thermostat switches off; with two elements, that of the lower one.
      *
      * @return the set point (K)
      */
     public double setPoint() {
-        return setPoint;
+        return elements.get(0).setPoint();
     }
 
     /**
-     * How far the water falls below the set point before the thermostat switches on.
+     * How far the water falls below the set point before the thermostat switches on; with two elements, at the lower one.
      *
      * @return the differential (K)
      */
     public double differential() {
-        return differential;
+        return elements.get(0).differential();
     }
 
     /**
-     * The heat that reaches the water while the heater is on.
+     * The heat that reaches the water while the burner or the lower element is on.
      *
      * @return input times recovery efficiency (W)
      */
     public double output() {
-        return input * recoveryEfficiency;
+        return input() * recoveryEfficiency;
+    }
+
+    /**
+     * The burner or the elements.
+     *
+     * @return one or two, the lower first
+     */
+    public List<Element> elements() {
+        return elements;
+    }
+
+    /**
+     * Whether two elements may heat at once. If not, the upper one goes first.
+     *
+     * @return true if both may be on together
+     */
+    public boolean simultaneous() {
+        return simultaneous;
+    }
+
+    /**
+     * Whether the thermostat of the burner or the lower element is stuck and never switches off.
+     *
+     * @return true for that fault
+     */
+    public boolean thermostatStuck() {
+        return thermostatStuck;
+    }
+
+    /**
+     * The temperature of the hottest water at which the high-limit cut-out switches everything off, until somebody resets
+     * it by hand.
+     *
+     * @return the temperature (K), or empty if there is no cut-out or it has failed
+     */
+    public OptionalDouble cutOut() {
+        return cutOut == null ? OptionalDouble.empty() : OptionalDouble.of(cutOut);
     }
 
     /** Builds a {@link Heater}. */
     public static final class Builder {
+        private final Element.Builder lower = Element.builder();
         private Energy energy;
-        private Double input;
         private Double recoveryEfficiency;
-        private Double setPoint;
-        private Double differential;
+        private Element upper;
+        private boolean simultaneous;
+        private boolean thermostatStuck;
+        private Double cutOut;
 
         private Builder() {}
 
@@ -124,7 +166,7 @@ public final class Heater {
         }
 
         /**
-         * Sets the input while on.
+         * Sets the input of the burner or the lower element.
          *
          * @param value the input, above 0 to 500 kW
          * @param unit its unit
@@ -132,7 +174,7 @@ public final class Heater {
          * @throws IllegalArgumentException if the input is outside its range
          */
         public Builder input(double value, PowerUnit unit) {
-            input = INPUT.check(value, unit);
+            lower.input(value, unit);
             return this;
         }
 
@@ -150,6 +192,19 @@ public final class Heater {
         }
 
         /**
+         * Sets where the burner or the lower element and its thermostat sit; without it, at the bottom.
+         *
+         * @param value the share of the tank's height, 0 to 95 %
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the height is outside the tank
+         */
+        public Builder height(double value, RatioUnit unit) {
+            lower.height(value, unit);
+            return this;
+        }
+
+        /**
          * Sets the temperature at which the thermostat switches off.
          *
          * @param value the set point, 10 degC to 99 degC
@@ -158,7 +213,7 @@ public final class Heater {
          * @throws IllegalArgumentException if the set point is outside its range
          */
         public Builder setPoint(double value, TemperatureUnit unit) {
-            setPoint = SET_POINT.check(value, unit);
+            lower.setPoint(value, unit);
             return this;
         }
 
@@ -171,7 +226,53 @@ public final class Heater {
          * @throws IllegalArgumentException if the differential is outside its range
          */
         public Builder differential(double value, TemperatureDifferenceUnit unit) {
-            differential = DIFFERENTIAL.check(value, unit);
+            lower.differential(value, unit);
+            return this;
+        }
+
+        /**
+         * Adds an upper electric element.
+         *
+         * @param value the element, above the lower one
+         * @return this builder
+         */
+        public Builder upper(Element value) {
+            upper = Objects.requireNonNull(value, "upper");
+            return this;
+        }
+
+        /**
+         * Says whether two elements may heat at once; without it, they may not, and the upper one goes first.
+         *
+         * @param value true if they may
+         * @return this builder
+         */
+        public Builder simultaneous(boolean value) {
+            simultaneous = value;
+            return this;
+        }
+
+        /**
+         * Makes the thermostat of the burner or the lower element one that never switches off.
+         *
+         * @param value true for that fault
+         * @return this builder
+         */
+        public Builder thermostatStuck(boolean value) {
+            thermostatStuck = value;
+            return this;
+        }
+
+        /**
+         * Adds a high-limit cut-out.
+         *
+         * @param value the temperature of the hottest water, 50 degC to 130 degC
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the temperature is outside its range
+         */
+        public Builder cutOut(double value, TemperatureUnit unit) {
+            cutOut = CUT_OUT.check(value, unit);
             return this;
         }
 
@@ -179,25 +280,23 @@ public final class Heater {
          * Ends the description.
          *
          * @return the heater
-         * @throws InvalidDescriptionException if something is missing, or if the thermostat would switch on only below
-         *     freezing
+         * @throws InvalidDescriptionException if something is missing or does not belong together
          */
         public Heater build() {
-            Requirements requirements = new Requirements()
-                    .present("energy", energy)
-                    .present("input", input)
-                    .present("recovery-efficiency", recoveryEfficiency)
-                    .present("set-point", setPoint)
-                    .present("differential", differential);
-            if (requirements.met()) {
+            Requirements requirements =
+                    new Requirements().present("energy", energy).present("recovery-efficiency", recoveryEfficiency);
+            List<Element> elements = new ArrayList<>();
+            requirements.absorb(() -> elements.add(lower.build()));
+            if (upper != null) {
+                requirements.rule(energy != Energy.GAS, "upper", "a gas burner has no second element");
                 requirements.rule(
-                        setPoint - differential > 273.15,
-                        "differential",
-                        Limits.quantity(differential, TemperatureDifferenceUnit.KELVIN)
-                                + " would let the water cool to freezing before the thermostat switches on");
+                        elements.isEmpty() || upper.height() > elements.get(0).height(),
+                        "upper",
+                        "must sit above the lower element");
+                elements.add(upper);
             }
             requirements.orThrow();
-            return new Heater(this);
+            return new Heater(this, List.copyOf(elements));
         }
     }
 }

@@ -1,6 +1,9 @@
 package io.github.heatswell.plant;
 
+import io.github.heatswell.draw.DrawProfile;
+import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.PressureUnit;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -15,6 +18,8 @@ import java.util.Set;
  */
 public final class HotWaterSystem {
 
+    private static final Limits GAUGE_HEIGHT = Limits.between("height", -30, 30);
+
     private final Site site;
     private final Supply supply;
     private final Tank tank;
@@ -22,6 +27,10 @@ public final class HotWaterSystem {
     private final List<PipeRun> piping;
     private final List<ReliefValve> reliefValves;
     private final ExpansionVessel vessel;
+    private final TrappedAir trappedAir;
+    private final List<Leak> leaks;
+    private final DrawProfile draws;
+    private final double gaugeHeight;
     private final Start start;
 
     private HotWaterSystem(Builder from) {
@@ -32,6 +41,10 @@ public final class HotWaterSystem {
         piping = List.copyOf(from.piping);
         reliefValves = List.copyOf(from.reliefValves);
         vessel = from.vessel;
+        trappedAir = from.trappedAir;
+        leaks = List.copyOf(from.leaks);
+        draws = from.draws;
+        gaugeHeight = from.gaugeHeight;
         start = from.start;
     }
 
@@ -59,6 +72,10 @@ public final class HotWaterSystem {
         builder.piping.addAll(piping);
         builder.reliefValves.addAll(reliefValves);
         builder.vessel = vessel;
+        builder.trappedAir = trappedAir;
+        builder.leaks.addAll(leaks);
+        builder.draws = draws;
+        builder.gaugeHeight = gaugeHeight;
         return builder;
     }
 
@@ -126,12 +143,67 @@ public final class HotWaterSystem {
     }
 
     /**
+     * Air caught in the piping.
+     *
+     * @return the air, or empty if there is none
+     */
+    public Optional<TrappedAir> trappedAir() {
+        return Optional.ofNullable(trappedAir);
+    }
+
+    /**
+     * Taps that drip and other small holes.
+     *
+     * @return the leaks, possibly none
+     */
+    public List<Leak> leaks() {
+        return leaks;
+    }
+
+    /**
+     * When hot water is drawn.
+     *
+     * @return the draws of every day, possibly none
+     */
+    public DrawProfile draws() {
+        return draws;
+    }
+
+    /**
+     * Height of the owner's gauge above the tank's drain cock.
+     *
+     * @return the height (m), negative below it
+     */
+    public double gaugeHeight() {
+        return gaugeHeight;
+    }
+
+    /**
      * Where a run starts.
      *
      * @return the start
      */
     public Start start() {
         return start;
+    }
+
+    /**
+     * The pressure the supply stands at when a run starts: that of the street, or what a reducing valve locks up at.
+     *
+     * @return the static pressure
+     */
+    public Pressure supplyAtStart() {
+        double atmosphere = site.atmosphere();
+        return Pressure.gauge(supply.staticAbsolute(start.timeOfDay(), atmosphere) - atmosphere, PressureUnit.PASCAL);
+    }
+
+    /**
+     * The temperature of the cold water when a run starts.
+     *
+     * @return the temperature (K)
+     */
+    public double coldAtStart() {
+        return supply.water().on(start.dayOfYear());
     }
 
     /** Builds a {@link HotWaterSystem}. */
@@ -143,6 +215,10 @@ public final class HotWaterSystem {
         private final List<PipeRun> piping = new ArrayList<>();
         private final List<ReliefValve> reliefValves = new ArrayList<>();
         private ExpansionVessel vessel;
+        private TrappedAir trappedAir;
+        private final List<Leak> leaks = new ArrayList<>();
+        private DrawProfile draws = DrawProfile.none();
+        private double gaugeHeight;
         private Start start = Start.coldFill();
 
         private Builder() {}
@@ -235,6 +311,52 @@ public final class HotWaterSystem {
         }
 
         /**
+         * Puts air into the piping.
+         *
+         * @param value the air
+         * @return this builder
+         */
+        public Builder trappedAir(TrappedAir value) {
+            trappedAir = Objects.requireNonNull(value, "trapped-air");
+            return this;
+        }
+
+        /**
+         * Adds a leak.
+         *
+         * @param value the leak
+         * @return this builder
+         */
+        public Builder addLeak(Leak value) {
+            leaks.add(Objects.requireNonNull(value, "leaks"));
+            return this;
+        }
+
+        /**
+         * Sets when hot water is drawn.
+         *
+         * @param value the draws of every day
+         * @return this builder
+         */
+        public Builder draws(DrawProfile value) {
+            draws = Objects.requireNonNull(value, "draws");
+            return this;
+        }
+
+        /**
+         * Sets where the owner's gauge sits.
+         *
+         * @param value the height above the tank's drain cock, -30 m to 30 m
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the height is outside its range
+         */
+        public Builder gaugeHeight(double value, LengthUnit unit) {
+            gaugeHeight = GAUGE_HEIGHT.check(value, unit);
+            return this;
+        }
+
+        /**
          * Sets where a run starts.
          *
          * @param value the start
@@ -266,8 +388,10 @@ public final class HotWaterSystem {
 
         private void checkPressures(Requirements requirements, double atmosphere) {
             double test = tank.testPressureAbsolute(atmosphere);
-            Pressure feed = supply.pressure();
-            checkPressure(requirements, "supply.pressure", feed, atmosphere, test);
+            supply.street()
+                    .entries()
+                    .values()
+                    .forEach(p -> checkPressure(requirements, "supply.pressure", p, atmosphere, streetLimit(test)));
             start.pressure().ifPresent(p -> {
                 checkPressure(requirements, "start.pressure", p, atmosphere, test);
                 checkStart(requirements, p, atmosphere);
@@ -302,17 +426,24 @@ public final class HotWaterSystem {
                             + " pressure of " + tank.workingPressure());
         }
 
+        /** A reducing valve keeps the street's pressure from the tank. */
+        private double streetLimit(double test) {
+            return supply.arrangement() == Supply.Arrangement.REDUCING_VALVE ? Double.POSITIVE_INFINITY : test;
+        }
+
         private void checkStart(Requirements requirements, Pressure begin, double atmosphere) {
-            double excess = begin.absolute(atmosphere) - supply.pressure().absolute(atmosphere);
+            double feed = supply.staticAbsolute(start.timeOfDay(), atmosphere);
+            double excess = begin.absolute(atmosphere) - feed;
+            String supplied =
+                    Pressure.gauge(feed - atmosphere, PressureUnit.PASCAL).toString();
             requirements.rule(
                     excess >= 0,
                     "start.pressure",
-                    begin + " is below the supply pressure of " + supply.pressure()
-                            + ", which would fill the system at once");
+                    begin + " is below the supply pressure of " + supplied + ", which would fill the system at once");
             requirements.rule(
                     excess <= 0 || supply.arrangement() != Supply.Arrangement.DIRECT,
                     "start.pressure",
-                    begin + " is above the supply pressure of " + supply.pressure()
+                    begin + " is above the supply pressure of " + supplied
                             + ", which an open connection to the street cannot hold");
         }
     }

@@ -1,9 +1,14 @@
 package io.github.heatswell.plant;
 
 import io.github.heatswell.units.FlowUnit;
+import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.RatioUnit;
+import io.github.heatswell.units.TemperatureUnit;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * A spring-loaded relief valve. It opens at its set pressure, is fully lifted at a somewhat higher pressure, and closes
@@ -15,6 +20,12 @@ public final class ReliefValve {
     private static final Limits OPENS = Limits.between("opens", 0.2e5, 25e5);
     private static final Limits FULL_LIFT = Limits.between("full-lift", 0.2e5, 27.5e5);
     private static final Limits RESEATS = Limits.above("reseats", 0, 25e5);
+    private static final Limits HEIGHT = Limits.between("height", -30, 30);
+    private static final Limits OPENS_AT = Limits.between("opens-at", 323.15, 383.15);
+    private static final Limits RESEATS_AT = Limits.between("reseats-at", 313.15, 382.15);
+    private static final Limits STUCK_LIFT = Limits.between("stuck-open", 1e-4, 1);
+    private static final Limits LEAKAGE = Limits.above("leakage", 0, 10e-3 / 60);
+    private static final Limits LEAKS_FROM = Limits.between("leaks-from", 0, 20e5);
     private static final Limits FULL_FLOW = Limits.between("full-flow", 0.1e-3 / 60, 1_000e-3 / 60);
 
     private final String name;
@@ -23,6 +34,14 @@ public final class ReliefValve {
     private final Pressure reseats;
     private final double fullFlow;
     private final Character character;
+    private final Location location;
+    private final double height;
+    private final Double opensAtTemperature;
+    private final Double reseatsAtTemperature;
+    private final Condition condition;
+    private final double stuckLift;
+    private final double leakage;
+    private final Pressure leaksFrom;
 
     private ReliefValve(Builder from) {
         name = from.name;
@@ -31,6 +50,14 @@ public final class ReliefValve {
         reseats = from.reseats;
         fullFlow = from.fullFlow;
         character = from.character;
+        location = from.location;
+        height = from.height;
+        opensAtTemperature = from.opensAtTemperature;
+        reseatsAtTemperature = from.reseatsAtTemperature;
+        condition = from.condition;
+        stuckLift = from.stuckLift;
+        leakage = from.leakage;
+        leaksFrom = from.leaksFrom;
     }
 
     /**
@@ -48,6 +75,26 @@ public final class ReliefValve {
         MODULATING,
         /** Fully lifted from the moment it opens until it reseats. */
         SNAP
+    }
+
+    /** Where a valve sits. */
+    public enum Location {
+        /** On the cold branch: it gives off cold water. */
+        BRANCH,
+        /** On top of the tank, with its probe in the hottest water, which is what it gives off. */
+        TANK_TOP
+    }
+
+    /** What state a valve is in. */
+    public enum Condition {
+        /** It works. */
+        SOUND,
+        /** It never closes: an orifice of fixed lift. */
+        STUCK_OPEN,
+        /** It works, but its seat lets water by while it is closed. */
+        LEAKING_SEAT,
+        /** It never opens. */
+        BLOCKED
     }
 
     /**
@@ -105,6 +152,78 @@ public final class ReliefValve {
         return character;
     }
 
+    /**
+     * Where the valve sits.
+     *
+     * @return the location
+     */
+    public Location location() {
+        return location;
+    }
+
+    /**
+     * Height above the tank's drain cock: so much higher a valve sees so much less pressure.
+     *
+     * @return the height (m), negative below it
+     */
+    public double height() {
+        return height;
+    }
+
+    /**
+     * The water temperature at which a combined temperature and pressure device opens as well.
+     *
+     * @return the temperature (K), or empty for a valve that minds pressure only
+     */
+    public OptionalDouble opensAtTemperature() {
+        return opensAtTemperature == null ? OptionalDouble.empty() : OptionalDouble.of(opensAtTemperature);
+    }
+
+    /**
+     * The water temperature below which the device closes again.
+     *
+     * @return the temperature (K), or empty for a valve that minds pressure only
+     */
+    public OptionalDouble reseatsAtTemperature() {
+        return reseatsAtTemperature == null ? OptionalDouble.empty() : OptionalDouble.of(reseatsAtTemperature);
+    }
+
+    /**
+     * What state the valve is in.
+     *
+     * @return the condition
+     */
+    public Condition condition() {
+        return condition;
+    }
+
+    /**
+     * The lift at which the valve is stuck.
+     *
+     * @return the lift (-), 0 unless it is stuck open
+     */
+    public double stuckLift() {
+        return stuckLift;
+    }
+
+    /**
+     * What the closed seat lets by at the opening pressure; below, it falls evenly to nothing at {@link #leaksFrom}.
+     *
+     * @return the flow (m3/s), 0 for a tight seat
+     */
+    public double leakage() {
+        return leakage;
+    }
+
+    /**
+     * The pressure above which the seat begins to let water by.
+     *
+     * @return the pressure, or empty for a tight seat
+     */
+    public Optional<Pressure> leaksFrom() {
+        return Optional.ofNullable(leaksFrom);
+    }
+
     /** Notes everything about this valve that contradicts itself once the air pressure is known. */
     void check(Requirements requirements, String path, double atmosphere) {
         double set = opens.gauge(atmosphere);
@@ -118,6 +237,10 @@ public final class ReliefValve {
                 fullLift.gauge(atmosphere) >= set,
                 path + ".full-lift",
                 fullLift + " must not be below the opening pressure of " + opens);
+        requirements.rule(
+                leaksFrom == null || leaksFrom.gauge(atmosphere) < set,
+                path + ".leaks-from",
+                leaksFrom + " must be below the opening pressure of " + opens);
     }
 
     /** Builds a {@link ReliefValve}. */
@@ -128,6 +251,14 @@ public final class ReliefValve {
         private Pressure reseats;
         private Double fullFlow;
         private Character character;
+        private Location location = Location.BRANCH;
+        private double height;
+        private Double opensAtTemperature;
+        private Double reseatsAtTemperature;
+        private Condition condition = Condition.SOUND;
+        private double stuckLift;
+        private double leakage;
+        private Pressure leaksFrom;
 
         private Builder() {}
 
@@ -207,21 +338,124 @@ public final class ReliefValve {
         }
 
         /**
+         * Sets where the valve sits; without it, on the cold branch.
+         *
+         * @param value the location
+         * @return this builder
+         */
+        public Builder location(Location value) {
+            location = Objects.requireNonNull(value, "location");
+            return this;
+        }
+
+        /**
+         * Sets the height above the tank's drain cock.
+         *
+         * @param value the height, -30 m to 30 m
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the height is outside its range
+         */
+        public Builder height(double value, LengthUnit unit) {
+            height = HEIGHT.check(value, unit);
+            return this;
+        }
+
+        /**
+         * Makes it a combined temperature and pressure device, which opens fully at a temperature too.
+         *
+         * @param value the temperature, 50 degC to 110 degC
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the temperature is outside its range
+         */
+        public Builder opensAt(double value, TemperatureUnit unit) {
+            opensAtTemperature = OPENS_AT.check(value, unit);
+            return this;
+        }
+
+        /**
+         * Sets the temperature below which a combined device closes again.
+         *
+         * @param value the temperature, 40 degC to 109 degC
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the temperature is outside its range
+         */
+        public Builder reseatsAt(double value, TemperatureUnit unit) {
+            reseatsAtTemperature = RESEATS_AT.check(value, unit);
+            return this;
+        }
+
+        /**
+         * Makes it a valve that never closes.
+         *
+         * @param lift the lift it is stuck at, 0.01 % to 100 %
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the lift is outside its range
+         */
+        public Builder stuckOpen(double lift, RatioUnit unit) {
+            stuckLift = STUCK_LIFT.check(lift, unit);
+            condition = Condition.STUCK_OPEN;
+            return this;
+        }
+
+        /**
+         * Makes it a valve whose closed seat lets water by.
+         *
+         * @param from the pressure at which that begins, 0 to 20 bar
+         * @param flow the flow just below the opening pressure, above 0 to 10 L/min
+         * @param unit the unit of the flow
+         * @return this builder
+         * @throws IllegalArgumentException if a number is outside its range
+         */
+        public Builder leakingSeat(Pressure from, double flow, FlowUnit unit) {
+            leaksFrom = checked(LEAKS_FROM, from);
+            leakage = LEAKAGE.check(flow, unit);
+            condition = Condition.LEAKING_SEAT;
+            return this;
+        }
+
+        /**
+         * Makes it a valve that never opens.
+         *
+         * @return this builder
+         */
+        public Builder blocked() {
+            condition = Condition.BLOCKED;
+            return this;
+        }
+
+        /**
          * Ends the description. Rules between the pressures are checked when the valve is put into a system, since they
          * may be given against different references.
          *
          * @return the valve
-         * @throws InvalidDescriptionException if something is missing
+         * @throws InvalidDescriptionException if something is missing or does not belong together
          */
         public ReliefValve build() {
-            new Requirements()
+            Requirements requirements = new Requirements()
                     .present("name", name)
                     .present("opens", opens)
                     .present("full-lift", fullLift)
                     .present("reseats", reseats)
                     .present("full-flow", fullFlow)
-                    .present("character", character)
-                    .orThrow();
+                    .present("character", character);
+            if (opensAtTemperature != null || reseatsAtTemperature != null) {
+                requirements.present("opens-at", opensAtTemperature).present("reseats-at", reseatsAtTemperature);
+                requirements.rule(
+                        opensAtTemperature == null
+                                || reseatsAtTemperature == null
+                                || reseatsAtTemperature < opensAtTemperature,
+                        "reseats-at",
+                        "must be below the temperature at which the device opens");
+                requirements.rule(
+                        location == Location.TANK_TOP,
+                        "location",
+                        "must be the top of the tank for a device that minds temperature");
+            }
+            requirements.orThrow();
             return new ReliefValve(this);
         }
 

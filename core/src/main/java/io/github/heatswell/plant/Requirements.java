@@ -24,6 +24,16 @@ final class Requirements {
         return this;
     }
 
+    /** Takes over what a part finds wrong with itself. */
+    Requirements absorb(Runnable building) {
+        try {
+            building.run();
+        } catch (InvalidDescriptionException refused) {
+            problems.addAll(refused.problems());
+        }
+        return this;
+    }
+
     /** Whether nothing was noted so far. */
     boolean met() {
         return problems.isEmpty();

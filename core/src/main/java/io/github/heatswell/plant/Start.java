@@ -1,5 +1,6 @@
 package io.github.heatswell.plant;
 
+import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.TemperatureUnit;
@@ -15,12 +16,19 @@ public final class Start {
     private static final Limits PRESSURE = Limits.above("pressure", 0, 25e5);
     private static final Start COLD_FILL = new Start(new Builder());
 
+    private static final Limits TIME_OF_DAY = Limits.between("time", 0, 86_399);
+    private static final int DAYS = 366;
+
     private final Double waterTemperature;
     private final Pressure pressure;
+    private final double timeOfDay;
+    private final int dayOfYear;
 
     private Start(Builder from) {
         waterTemperature = from.waterTemperature;
         pressure = from.pressure;
+        timeOfDay = from.timeOfDay;
+        dayOfYear = from.dayOfYear;
     }
 
     /**
@@ -59,10 +67,30 @@ public final class Start {
         return Optional.ofNullable(pressure);
     }
 
+    /**
+     * The clock time at the start, from which draws and the street's timetable go.
+     *
+     * @return the time (s since midnight), 0 if not set
+     */
+    public double timeOfDay() {
+        return timeOfDay;
+    }
+
+    /**
+     * The day of the year at the start, from which the temperature of the supply goes.
+     *
+     * @return the day, 1 (the first of January) if not set
+     */
+    public int dayOfYear() {
+        return dayOfYear;
+    }
+
     /** Builds a {@link Start}. */
     public static final class Builder {
         private Double waterTemperature;
         private Pressure pressure;
+        private double timeOfDay;
+        private int dayOfYear = 1;
 
         private Builder() {}
 
@@ -89,6 +117,34 @@ public final class Start {
         public Builder pressure(Pressure value) {
             PRESSURE.check(PressureUnit.BAR.fromSi(value.value()), PressureUnit.BAR);
             pressure = value;
+            return this;
+        }
+
+        /**
+         * Sets the clock time.
+         *
+         * @param value the time since midnight, 0 to less than a day
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the time is outside its range
+         */
+        public Builder timeOfDay(double value, DurationUnit unit) {
+            timeOfDay = TIME_OF_DAY.check(value, unit);
+            return this;
+        }
+
+        /**
+         * Sets the day of the year.
+         *
+         * @param number the day, 1 to 366
+         * @return this builder
+         * @throws IllegalArgumentException if the day is outside its range
+         */
+        public Builder dayOfYear(int number) {
+            if (number < 1 || number > DAYS) {
+                throw new IllegalArgumentException("day: " + number + " is outside the allowed range, 1 to " + DAYS);
+            }
+            dayOfYear = number;
             return this;
         }
 

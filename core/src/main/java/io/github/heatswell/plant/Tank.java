@@ -1,10 +1,12 @@
 package io.github.heatswell.plant;
 
 import io.github.heatswell.units.ConductanceUnit;
+import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.VolumeUnit;
 import java.util.Objects;
+import java.util.OptionalDouble;
 
 /**
  * A storage tank, always full of water.
@@ -18,16 +20,23 @@ public final class Tank {
     private static final Limits STANDING_LOSS = Limits.between("standing-loss", 0, 100);
     private static final Limits WORKING_PRESSURE = Limits.between("working-pressure", 0.5e5, 12.5e5);
 
+    private static final Limits HEIGHT = Limits.between("height", 0.1, 10);
+    private static final int MOST_LAYERS = 50;
+
     private final double volume;
     private final Shell shell;
     private final double standingLoss;
     private final Pressure workingPressure;
+    private final int layers;
+    private final double height;
 
     private Tank(Builder from) {
         volume = from.volume;
         shell = from.shell;
         standingLoss = from.standingLoss;
         workingPressure = from.workingPressure;
+        layers = from.layers;
+        height = from.height == null ? 0 : from.height;
     }
 
     /**
@@ -76,6 +85,24 @@ public final class Tank {
     }
 
     /**
+     * Into how many layers of equal volume the water is divided, from the bottom up.
+     *
+     * @return the number, 1 for a fully mixed tank
+     */
+    public int layers() {
+        return layers;
+    }
+
+    /**
+     * The height of the water in the tank.
+     *
+     * @return the height (m), or empty if it was not given and is not needed
+     */
+    public OptionalDouble height() {
+        return height > 0 ? OptionalDouble.of(height) : OptionalDouble.empty();
+    }
+
+    /**
      * The pressure every such tank is tested at before it is sold, twice the working pressure (gauge). Beyond it
      * nothing is known of the tank, so the model ends there.
      *
@@ -92,6 +119,8 @@ public final class Tank {
         private Shell shell;
         private Double standingLoss;
         private Pressure workingPressure;
+        private int layers = 1;
+        private Double height;
 
         private Builder() {}
 
@@ -147,18 +176,50 @@ public final class Tank {
         }
 
         /**
+         * Divides the water into layers; without it the tank is fully mixed.
+         *
+         * @param number the number of layers, 1 to 50
+         * @return this builder
+         * @throws IllegalArgumentException if the number is outside its range
+         */
+        public Builder layers(int number) {
+            if (number < 1 || number > MOST_LAYERS) {
+                throw new IllegalArgumentException(
+                        "layers: " + number + " is outside the allowed range, 1 to " + MOST_LAYERS);
+            }
+            layers = number;
+            return this;
+        }
+
+        /**
+         * Sets the height of the water, over which heat is conducted from layer to layer.
+         *
+         * @param value the height, 0.1 m to 10 m
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the height is outside its range
+         */
+        public Builder height(double value, LengthUnit unit) {
+            height = HEIGHT.check(value, unit);
+            return this;
+        }
+
+        /**
          * Ends the description.
          *
          * @return the tank
-         * @throws InvalidDescriptionException if something is missing
+         * @throws InvalidDescriptionException if something is missing; the height only if there are layers
          */
         public Tank build() {
-            new Requirements()
+            Requirements requirements = new Requirements()
                     .present("volume", volume)
                     .present("shell", shell)
                     .present("standing-loss", standingLoss)
-                    .present("working-pressure", workingPressure)
-                    .orThrow();
+                    .present("working-pressure", workingPressure);
+            if (layers > 1) {
+                requirements.present("height", height);
+            }
+            requirements.orThrow();
             return new Tank(this);
         }
     }

@@ -132,8 +132,8 @@ class RefusalTest {
                 missing(
                         () -> Heater.builder().build(),
                         "energy",
-                        "input",
                         "recovery-efficiency",
+                        "input",
                         "set-point",
                         "differential"),
                 missing(() -> PipeRun.builder().build(), "material", "outside-diameter", "wall", "length"),
