@@ -4,9 +4,9 @@ package io.github.heatswell.result;
  * A quantity followed over time. Values are in the SI unit named here; pressure is absolute.
  */
 public enum Channel {
-    /** Mean temperature of the water in the tank, weighted by mass (K). */
+    /** Mean temperature of the water in the tank, weighted by volume (K). */
     WATER_MEAN("T", "K", "mean water temperature"),
-    /** Pressure of the system (Pa, absolute). */
+    /** Pressure of the system at the height of the tank's drain cock (Pa, absolute). */
     PRESSURE_ABSOLUTE("p", "Pa", "pressure, absolute"),
     /** Water held by the expansion vessel (m3); 0 without a vessel. */
     VESSEL_WATER("V_w", "m3", "water in the vessel"),
@@ -19,8 +19,22 @@ public enum Channel {
      * subtracted.
      */
     INFLOW_TOTAL("V_in", "m3", "let in since the start"),
-    /** What the burner or element takes in (W). */
-    HEATER_POWER("P", "W", "heater input");
+    /** What the burner or the elements take in (W). */
+    HEATER_POWER("P", "W", "heater input"),
+    /** Temperature of the hottest water, at the top of the tank (K). */
+    WATER_TOP("T_top", "K", "water temperature at the top"),
+    /** Temperature of the coldest water, at the bottom of the tank (K). */
+    WATER_BOTTOM("T_bottom", "K", "water temperature at the bottom"),
+    /** Flow of hot water drawn from the tank (m3/s), as cold water. */
+    DRAW_FLOW("q_d", "m3/s", "hot water flow to the taps"),
+    /** Volume of hot water drawn from the tank since the start (m3), as cold water. */
+    DRAWN_TOTAL("V_d", "m3", "hot water drawn since the start"),
+    /** Volume returned to the street since the start (m3), as cold water. */
+    RETURNED_TOTAL("V_out", "m3", "returned to the street since the start"),
+    /** Pressure of the street (Pa, absolute). */
+    STREET_ABSOLUTE("p_s", "Pa", "street pressure, absolute"),
+    /** What the owner's gauge shows where it sits (Pa, gauge). */
+    GAUGE_READING("p_g", "Pa", "reading of the gauge");
 
     private final String symbol;
     private final String unit;

@@ -22,8 +22,22 @@ public enum EventKind {
     VESSEL_FREED("vessel freed"),
     /** The supply began to feed the system. */
     SUPPLY_OPENED("supply feeds"),
-    /** The check valve closed: the system is cut off from the supply. */
-    SUPPLY_CLOSED("check valve closed"),
+    /** The check valve or reducing valve closed: the system is cut off from the supply. */
+    SUPPLY_CLOSED("supply valve closed"),
+    /** The bypass of the reducing valve opened: the street takes water back. */
+    BYPASS_OPENED("bypass opened"),
+    /** The bypass of the reducing valve closed. */
+    BYPASS_CLOSED("bypass closed"),
+    /** The supply was shut off. */
+    SUPPLY_SHUT_OFF("supply shut off"),
+    /** The supply was opened again. */
+    SUPPLY_RESTORED("supply restored"),
+    /** A tap was opened. */
+    DRAW_STARTED("draw started"),
+    /** The tap was closed. */
+    DRAW_ENDED("draw ended"),
+    /** The high-limit cut-out switched the heater off for good. */
+    CUT_OUT_TRIPPED("high-limit cut-out tripped"),
     /** The tank's working pressure was exceeded. */
     WORKING_PRESSURE_EXCEEDED("working pressure exceeded"),
     /** Hazard: the tank's test pressure was reached. The run ends. */

@@ -12,6 +12,8 @@ public enum Regime {
     FED,
     /** An open relief valve: its flow and the water's growth settle against each other. */
     RELIEVING,
+    /** An open bypass: the street holds the pressure a little above its own and takes back what the water gains. */
+    RETURNED,
     /** No check valve: the street holds the pressure and takes back what the water gains. */
     UNSEALED;
 

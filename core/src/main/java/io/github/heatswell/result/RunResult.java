@@ -6,44 +6,85 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * Everything a run found. Immutable.
+ * Everything a run found, with its course sample by sample. Immutable.
  *
- * @param system what was simulated
+ * @param summary what was found, without the course
  * @param trace the course of the run on a grid of instants
- * @param events what happened, in the order of time
- * @param extremes the largest and smallest values, from the continuous solution
- * @param totals what crossed the boundary
- * @param audit the check of mass and energy
- * @param numerics how the numbers were made
  */
-public record RunResult(
-        HotWaterSystem system,
-        Trace trace,
-        List<Event> events,
-        Extremes extremes,
-        Totals totals,
-        Audit audit,
-        Numerics numerics) {
+public record RunResult(RunSummary summary, Trace trace) {
 
     /**
-     * Checks that everything is there and copies the events.
+     * Checks that both parts are there.
      *
-     * @param system what was simulated
+     * @param summary what was found, without the course
      * @param trace the course of the run on a grid of instants
-     * @param events what happened, in the order of time
-     * @param extremes the largest and smallest values, from the continuous solution
-     * @param totals what crossed the boundary
-     * @param audit the check of mass and energy
-     * @param numerics how the numbers were made
      */
     public RunResult {
-        Objects.requireNonNull(system, "system");
+        Objects.requireNonNull(summary, "summary");
         Objects.requireNonNull(trace, "trace");
-        Objects.requireNonNull(extremes, "extremes");
-        Objects.requireNonNull(totals, "totals");
-        Objects.requireNonNull(audit, "audit");
-        Objects.requireNonNull(numerics, "numerics");
-        events = List.copyOf(events);
+    }
+
+    /**
+     * What was simulated.
+     *
+     * @return the system
+     */
+    public HotWaterSystem system() {
+        return summary.system();
+    }
+
+    /**
+     * What happened.
+     *
+     * @return the events, in the order of time
+     */
+    public List<Event> events() {
+        return summary.events();
+    }
+
+    /**
+     * The largest and smallest values, from the continuous solution.
+     *
+     * @return the extremes
+     */
+    public Extremes extremes() {
+        return summary.extremes();
+    }
+
+    /**
+     * What crossed the boundary.
+     *
+     * @return the totals
+     */
+    public Totals totals() {
+        return summary.totals();
+    }
+
+    /**
+     * The check of mass and energy.
+     *
+     * @return the audit
+     */
+    public Audit audit() {
+        return summary.audit();
+    }
+
+    /**
+     * How the numbers were made.
+     *
+     * @return the numerics
+     */
+    public Numerics numerics() {
+        return summary.numerics();
+    }
+
+    /**
+     * The time the run covers, shorter than asked for if a hazard ended it.
+     *
+     * @return the end of the run (s)
+     */
+    public double end() {
+        return summary.end();
     }
 
     /**
@@ -52,7 +93,7 @@ public record RunResult(
      * @return the last event if the model ended there, else empty
      */
     public Optional<Event> hazard() {
-        return events.stream().filter(event -> event.kind().endsRun()).findFirst();
+        return summary.hazard();
     }
 
     /**
@@ -62,16 +103,7 @@ public record RunResult(
      * @return the event, or empty if it never happened
      */
     public Optional<Event> first(EventKind kind) {
-        return events.stream().filter(event -> event.kind() == kind).findFirst();
-    }
-
-    /**
-     * The time the run covers, shorter than asked for if a hazard ended it.
-     *
-     * @return the end of the run (s)
-     */
-    public double end() {
-        return trace.grid().end();
+        return summary.first(kind);
     }
 
     /**
@@ -81,6 +113,6 @@ public record RunResult(
      * @return the pressure (Pa, gauge)
      */
     public double gauge(double absolute) {
-        return absolute - system.site().atmosphere();
+        return summary.gauge(absolute);
     }
 }

@@ -9,6 +9,9 @@ import java.util.List;
  * @param relief what each relief valve gave off, in the order of the description
  * @param letIn the volume that came in from the supply (m3)
  * @param returned the volume that went back to the street (m3)
+ * @param drawn the volume of hot water drawn (m3)
+ * @param leaked the volume lost by leaks (m3)
+ * @param heatDelivered the heat delivered to the taps, above cold water (J)
  * @param heaterInput what the burner or element took in (J)
  * @param heatToWater the part of it that reached the water (J)
  * @param heatLost the standing loss to the room (J)
@@ -17,6 +20,9 @@ public record Totals(
         List<ReliefTotal> relief,
         double letIn,
         double returned,
+        double drawn,
+        double leaked,
+        double heatDelivered,
         double heaterInput,
         double heatToWater,
         double heatLost) {
@@ -27,6 +33,12 @@ public record Totals(
      * @param relief what each relief valve gave off, in the order of the description
      * @param letIn the volume that came in from the supply (m3)
      * @param returned the volume that went back to the street (m3)
+     * @param drawn the volume of hot water drawn (m3)
+     * @param leaked the volume lost by leaks (m3)
+     * @param heatDelivered the heat delivered to the taps, above cold water (J)
+     * @param drawn the volume of hot water drawn (m3)
+     * @param leaked the volume lost by leaks (m3)
+     * @param heatDelivered the heat delivered to the taps, above cold water (J)
      * @param heaterInput what the burner or element took in (J)
      * @param heatToWater the part of it that reached the water (J)
      * @param heatLost the standing loss to the room (J)

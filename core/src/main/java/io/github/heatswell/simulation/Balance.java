@@ -4,24 +4,20 @@ import io.github.heatswell.simulation.Modes.Diaphragm;
 import io.github.heatswell.simulation.Modes.PressureRule;
 import io.github.heatswell.water.LiquidWater;
 import io.github.heatswell.water.WaterState;
-import java.util.Arrays;
 
 /**
  * The balances of mass and energy: the rate of change of the state for given modes.
  *
- * <p>With tank mass {@code m = rho V}, shell {@code V = V_n [1 + g (T - T_ref) + C (p - p_ref)]}, {@code a = g V_n/V} and
- * {@code c = C V_n/V}, the tank obeys
+ * <p>The tank ({@link TankColumn}) gives the flow j (kg/s) it takes from the cold branch, linear in dp/dt. The branch,
+ * piping and vessel together, obeys
  *
  * <pre>
- *   dm/dt       = m (a - beta) dT/dt + m (c + kappa) dp/dt = j
- *   m cp dT/dt  = Q + V T beta dp/dt + max(j, 0) (h_cold - h)
+ *   S_b dp/dt + s_b = supply - relief - leaks - j
  * </pre>
  *
- * where j (kg/s) flows in from the cold branch and Q (W) is the heater's output less the standing loss. Water that leaves
- * the tank carries its own enthalpy and cools to branch temperature on the way. The branch, piping and vessel together,
- * obeys {@code S_b dp/dt + s_b = supply - relief - j} with its mass stiffness S_b and a source s_b from gas that changes
- * its temperature. Temperature and j are eliminated, so that everything is linear in dp/dt; the {@link PressureRule} then
- * says which unknown the last equation is solved for.
+ * with its mass stiffness S_b and a source s_b from gas or cold water that changes its temperature. Water that leaves the
+ * tank backwards carries its own enthalpy and cools to branch temperature on the way. The {@link PressureRule} says which
+ * unknown the last equation is solved for.
  *
  * <p>Holds working memory: one instance for one run, not thread-safe.
  */
@@ -35,39 +31,58 @@ final class Balance {
      */
     private static final double RETURN_TIME = 60;
 
+    private static final int MOST_PASSES = 20;
+
     private final Plant plant;
+    private final StateVector vector;
     private final LiquidWater water;
-    private final WaterState tank = new WaterState();
+    private final TankColumn column;
     private final WaterState cold = new WaterState();
-    private final double coldEnthalpy;
+    private final double referenceEnthalpy;
+    private final double[] probe;
 
-    private double heat;
-    private double lost;
-    /** Tank inflow is {@code (tankSource + tankStiffness dp/dt) / mixing}. */
-    private double tankSource;
+    private Conditions conditions;
+    private double mixedDensity;
 
-    private double tankStiffness;
-    private double mixing;
-    /** Temperature rate at constant pressure without inflow (K/s), and its change with dp/dt (K/Pa). */
-    private double heatingRate;
-
-    private double compressionRate;
     private double branchSource;
     private double branchStiffness;
     private double gasRelaxation;
+    private double seatFlow;
+    private double leakFlow;
+    private double drawFlow;
+    /** What open valves on the branch and on the tank pass by their curves (kg/s). */
+    private double branchRelief;
+
+    private double topRelief;
+    private double reliefSlope;
+    /** What the closed seats of valves let by (kg/s). */
+    private double branchSeep;
+
+    private double topSeep;
 
     private double pressureRate;
-    private double temperatureRate;
-    private double tankInflow;
     private double supplyFlow;
     private double reliefFlow;
-    private double reliefSlope;
+    private double topFlow;
+    private double stiffness;
+    private double settlingSlope;
 
-    Balance(Plant plant, LiquidWater water) {
+    Balance(Plant plant, StateVector vector, LiquidWater water) {
         this.plant = plant;
+        this.vector = vector;
         this.water = water;
+        column = new TankColumn(plant, water);
+        probe = new double[vector.length];
         water.evaluate(plant.coldTemperature, plant.coldPressure, cold);
-        coldEnthalpy = cold.enthalpy();
+        referenceEnthalpy = cold.enthalpy();
+    }
+
+    /** Sets what the world outside imposes from now on. */
+    void under(Conditions now) {
+        conditions = now;
+        if (now.draw() != null && now.draw().mixedTemperature().isPresent()) {
+            mixedDensity = water.density(now.draw().mixedTemperature().getAsDouble(), plant.coldPressure);
+        }
     }
 
     /**
@@ -78,133 +93,207 @@ final class Balance {
      * @param rates the rates of change of the state, overwritten
      */
     void evaluate(double[] y, Modes modes, double[] rates) {
-        double p = y[StateVector.PRESSURE];
-        prepareTank(p, y[StateVector.TANK], modes.heaterOn);
-        prepareBranch(p, y[StateVector.GAS], modes.diaphragm);
-        prepareRelief(p, modes);
+        prepare(y, modes);
         switch (modes.rule) {
-            case HELD -> solveHeld();
-            case FREE -> solveFree();
-            case SETTLED -> solveSettled(p, y[StateVector.TANK], modes.heaterOn);
+            case HELD -> solveHeld(feedFollowsStreet(y) ? conditions.streetRate() : 0);
+            case RETURNING -> solveHeld(conditions.streetRate());
+            case FREE -> solveFree(0);
+            case FILLING ->
+                solveFree(cold.density() * plant.feed.filling(y[StateVector.PRESSURE], y[StateVector.STREET]));
+            case SETTLED -> solveSettled(y, modes, rates);
         }
-        temperatureRate = heatingRate
-                + compressionRate * pressureRate
-                + Math.max(tankInflow, 0) * (cold.enthalpy() - tank.enthalpy()) / (tankMass() * tank.heatCapacity());
-        fill(p, y[StateVector.GAS], modes, rates);
+        fill(y, modes, rates);
     }
 
-    private void prepareTank(double p, double temperature, boolean heaterOn) {
-        water.evaluate(temperature, p, tank);
-        water.evaluate(plant.coldTemperature, p, cold);
-        double size = shellSize(p, temperature);
-        double volume = plant.tankVolume * size;
-        double mass = tank.density() * volume;
-        heat = heaterOn ? plant.heaterOutput : 0;
-        lost = plant.standingLoss * (temperature - plant.roomTemperature);
-        heatingRate = (heat - lost) / (mass * tank.heatCapacity());
-        compressionRate = volume * temperature * tank.expansivity() / (mass * tank.heatCapacity());
-        double growth = mass * (plant.shellGrowth / size - tank.expansivity());
-        tankSource = growth * heatingRate;
-        tankStiffness = growth * compressionRate + mass * (plant.shellCompliance / size + tank.compressibility());
-        mixing = 1 - growth * (cold.enthalpy() - tank.enthalpy()) / (mass * tank.heatCapacity());
+    private boolean feedFollowsStreet(double[] y) {
+        return plant.feed.followsStreet(y[StateVector.STREET]);
+    }
+
+    private void prepare(double[] y, Modes modes) {
+        double p = y[StateVector.PRESSURE];
+        water.evaluate(y[StateVector.COLD], p, cold);
+        column.prepare(y, vector, modes);
+        prepareBranch(p, y[StateVector.GAS], modes.diaphragm);
+        prepareRelief(p, modes);
+        seatFlow = conditions.supplyOpen() && modes.rule != PressureRule.RETURNING
+                ? cold.density() * plant.feed.throughSeat(p, y[StateVector.STREET])
+                : 0;
+        leakFlow = p > plant.atmosphere ? cold.density() * plant.leakage * Math.sqrt(p - plant.atmosphere) : 0;
+        drawFlow = conditions.draw() == null ? 0 : hotFlow(y[StateVector.COLD]);
+        settlingSlope = reliefSlope
+                + (modes.rule == PressureRule.FILLING
+                        ? cold.density() * plant.feed.fillingSlope(p, y[StateVector.STREET])
+                        : 0);
+    }
+
+    /** What the running draw takes from the top of the tank (kg/s). */
+    private double hotFlow(double coldTemperature) {
+        double tap = conditions.draw().flow();
+        double wanted = conditions.draw().mixedTemperature().orElse(Double.POSITIVE_INFINITY);
+        double top = column.topTemperature();
+        return top <= wanted
+                ? column.topDensity() * tap
+                : mixedDensity * tap * (wanted - coldTemperature) / (top - coldTemperature);
     }
 
     private void prepareBranch(double p, double gasTemperature, Diaphragm diaphragm) {
-        double volume = plant.pipeVolume + plant.pipeGrowth * (p - plant.coldPressure);
-        double growth = plant.pipeGrowth;
-        branchSource = 0;
+        double air = plant.airConstant / p;
+        double volume = plant.pipeVolume + plant.pipeGrowth * (p - plant.coldPressure) - air;
+        double growth = plant.pipeGrowth + air / p;
+        double source = 0;
         gasRelaxation = 0;
         if (diaphragm != Diaphragm.ABSENT) {
-            Plant.GasCushion vessel = plant.vessel;
+            GasCushion vessel = plant.vessel;
             if (vessel.timeConstant > 0) {
-                gasRelaxation = (plant.roomTemperature - gasTemperature) / vessel.timeConstant;
+                gasRelaxation = (vessel.temperature - gasTemperature) / vessel.timeConstant;
             }
-            switch (diaphragm) {
-                case FLOATING -> {
-                    double gasVolume = vessel.gasConstant * gasTemperature / p;
-                    volume += vessel.volume - gasVolume;
-                    double ratio = vessel.timeConstant > 0 ? 1 - 1 / Plant.GasCushion.CP_OVER_R : 1;
-                    growth += ratio * gasVolume / p;
-                    branchSource = -cold.density() * vessel.gasConstant / p * gasRelaxation * ratio;
-                }
-                case BOTTOMED_OUT -> volume += vessel.largestWater;
-                default -> {
-                    // a seated diaphragm holds no water
-                }
+            if (diaphragm == Diaphragm.FLOATING) {
+                double gas = vessel.gasVolume(p, gasTemperature);
+                double ratio = vessel.timeConstant > 0 ? 1 - 1 / GasCushion.CP_OVER_R : 1;
+                volume += vessel.volume - gas;
+                growth += ratio * gas / vessel.gasPressure(p);
+                source = -vessel.gasConstant / vessel.gasPressure(p) * gasRelaxation * ratio;
+            } else if (diaphragm == Diaphragm.BOTTOMED_OUT) {
+                volume += vessel.largestWater;
             }
         }
         branchStiffness = cold.density() * (cold.compressibility() * volume + growth);
+        branchSource = cold.density() * (source - cold.expansivity() * volume * conditions.coldRate());
     }
 
     private void prepareRelief(double p, Modes modes) {
-        reliefFlow = 0;
+        branchRelief = 0;
+        topRelief = 0;
+        branchSeep = 0;
+        topSeep = 0;
         reliefSlope = 0;
         for (int i = 0; i < plant.valves.size(); i++) {
-            if (modes.valveOpen(i)) {
-                reliefFlow += cold.density() * plant.valves.get(i).flow(p);
-                reliefSlope += cold.density() * plant.valves.get(i).flowSlope(p);
-            }
+            Valve valve = plant.valves.get(i);
+            boolean open = modes.lift(i) != Valve.Lift.CLOSED;
+            double density = density(valve);
+            double flow = density * valve.flow(p, modes.lift(i));
+            branchRelief += open && !valve.onTank ? flow : 0;
+            topRelief += open && valve.onTank ? flow : 0;
+            branchSeep += !open && !valve.onTank ? flow : 0;
+            topSeep += !open && valve.onTank ? flow : 0;
+            reliefSlope += density * valve.flowSlope(p, modes.lift(i));
         }
     }
 
-    /** Pressure stands still; the supply makes up the difference. */
-    private void solveHeld() {
-        pressureRate = 0;
-        tankInflow = inflow(0);
-        supplyFlow = branchSource + reliefFlow + tankInflow;
+    /** Density (kg/m3) of what a valve gives off. */
+    private double density(Valve valve) {
+        return valve.onTank ? column.topDensity() : cold.density();
     }
 
-    /** Nothing comes from the supply; pressure takes up the difference. */
-    private void solveFree() {
-        supplyFlow = 0;
-        pressureRate = -(reliefFlow + branchSource + tankSource) / (branchStiffness + tankStiffness);
-        if (tankSource + tankStiffness * pressureRate > 0) {
-            pressureRate =
-                    -(reliefFlow + branchSource + tankSource / mixing) / (branchStiffness + tankStiffness / mixing);
-        }
-        tankInflow = inflow(pressureRate);
+    /** What leaves the branch by holes and closed seats, less what comes through the seat of the feed (kg/s). */
+    private double drain() {
+        return leakFlow + branchSeep - seatFlow;
+    }
+
+    /** What leaves the top of the tank whatever the open valves do (kg/s). */
+    private double topDrain() {
+        return drawFlow + topSeep;
+    }
+
+    /** Pressure follows the feed; the supply makes up the difference. */
+    private void solveHeld(double rate) {
+        pressureRate = rate;
+        reliefFlow = branchRelief + topRelief;
+        topFlow = topRelief;
+        TankColumn.Linear inflow = column.inflow(topDrain(), topFlow, rate, cold.enthalpy());
+        supplyFlow = branchStiffness * rate + branchSource + branchRelief + drain() + inflow.at(rate, topFlow);
+        stiffness = branchStiffness + inflow.byPressure;
+    }
+
+    /** The flow of the feed is given; pressure takes up the difference. */
+    private void solveFree(double feed) {
+        supplyFlow = feed;
+        reliefFlow = branchRelief + topRelief;
+        topFlow = topRelief;
+        int passes = 0;
+        do {
+            TankColumn.Linear inflow = column.inflow(topDrain(), topFlow, pressureRate, cold.enthalpy());
+            stiffness = branchStiffness + inflow.byPressure;
+            double surplus = feed - branchRelief - drain() - branchSource - inflow.at(0, topFlow);
+            pressureRate = surplus / stiffness;
+            passes++;
+        } while (!column.agrees(pressureRate, topFlow) && passes < MOST_PASSES);
     }
 
     /**
-     * The valve's flow curve equals the expansion flow at every moment, so pressure drifts as the expansion flow does:
-     * {@code dp/dt = (d/dt expansion) / (d flow/dp)}. What the valve passes is then taken from the balance and not from
-     * its curve, which closes the books exactly.
+     * The valves' flow curve equals the expansion flow at every moment, so pressure drifts as the expansion flow does:
+     * {@code dp/dt = (d/dt expansion) / (d flow/dp)}. What the valves pass is then taken from the balance and not from
+     * their curves, which closes the books exactly.
      */
-    private void solveSettled(double p, double temperature, boolean heaterOn) {
+    private void solveSettled(double[] y, Modes modes, double[] rates) {
         supplyFlow = 0;
-        double expansion = expansion();
-        double rate = heatingRate;
-        prepareTank(p, temperature + PROBE, heaterOn);
-        double drift = (expansion() - expansion) / PROBE * rate;
-        prepareTank(p, temperature, heaterOn);
-        pressureRate = (drift + (expansion - reliefFlow) / RETURN_TIME) / reliefSlope;
-        tankInflow = inflow(pressureRate);
-        reliefFlow = -(branchStiffness * pressureRate + branchSource + tankInflow);
+        double byCurves = branchRelief + topRelief;
+        double topShare = byCurves > 0 ? topRelief / byCurves : 0;
+        double curveSlope = reliefSlope;
+        double expansion = passedAt(0, topShare);
+        column.fill(0, topShare * expansion, rates, vector.lowest);
+        double fastest = 0;
+        for (int i = vector.lowest; i <= vector.highest; i++) {
+            fastest = Math.max(fastest, Math.abs(rates[i]));
+        }
+        double drift = 0;
+        if (fastest > 0) {
+            double step = PROBE / fastest;
+            System.arraycopy(y, 0, probe, 0, y.length);
+            for (int i = vector.lowest; i <= vector.highest; i++) {
+                probe[i] += step * rates[i];
+            }
+            prepare(probe, modes);
+            drift = (passedAt(0, topShare) - expansion) / step;
+            prepare(y, modes);
+        }
+        pressureRate = (drift + (expansion - byCurves) / RETURN_TIME) / curveSlope;
+        reliefFlow = passedAt(pressureRate, topShare);
+        topFlow = topShare * reliefFlow;
     }
 
-    /** Mass flow (kg/s) the growing water would push out at constant pressure. */
-    private double expansion() {
-        return -(branchSource + (tankSource > 0 ? tankSource / mixing : tankSource));
+    /** What the valves must pass (kg/s) for the pressure to change at a rate (Pa/s). */
+    private double passedAt(double rate, double topShare) {
+        double passed = branchRelief + topRelief;
+        int passes = 0;
+        do {
+            TankColumn.Linear inflow = column.inflow(topDrain(), topShare * passed, rate, cold.enthalpy());
+            stiffness = branchStiffness + inflow.byPressure;
+            passed = -(branchStiffness * rate + branchSource + drain() + inflow.at(rate, 0))
+                    / (1 - topShare + topShare * inflow.byRelief);
+            passes++;
+        } while (!column.agrees(rate, topShare * passed) && passes < MOST_PASSES);
+        return passed;
     }
 
-    private double inflow(double rate) {
-        double linear = tankSource + tankStiffness * rate;
-        return linear > 0 ? linear / mixing : linear;
-    }
-
-    private void fill(double p, double gasTemperature, Modes modes, double[] rates) {
+    private void fill(double[] y, Modes modes, double[] rates) {
+        double p = y[StateVector.PRESSURE];
+        double tankInflow = column.inflow().at(pressureRate, topFlow);
+        column.fill(pressureRate, topFlow, rates, vector.lowest);
         rates[StateVector.PRESSURE] = pressureRate;
-        rates[StateVector.TANK] = temperatureRate;
-        rates[StateVector.GAS] = gasTemperatureRate(p, gasTemperature, modes.diaphragm);
-        // behind a check valve the flow ends in an event, and is left smooth across it for the solver's sake
-        rates[StateVector.LET_IN] = plant.checked ? supplyFlow : Math.max(supplyFlow, 0);
-        rates[StateVector.RETURNED] = plant.checked ? 0 : Math.max(-supplyFlow, 0);
-        rates[StateVector.HEAT_LOST] = lost;
-        double carriedBy = (tankInflow > 0 ? cold.enthalpy() : tank.enthalpy()) - coldEnthalpy;
-        double shellRate =
-                plant.tankVolume * (plant.shellGrowth * temperatureRate + plant.shellCompliance * pressureRate);
-        rates[StateVector.CARRIED] = tankInflow * carriedBy - p * shellRate;
+        rates[StateVector.GAS] = gasTemperatureRate(p, y[StateVector.GAS], modes.diaphragm);
+        rates[StateVector.STREET] = conditions.streetRate();
+        rates[StateVector.COLD] = conditions.coldRate();
+        fillSupply(modes.rule, rates);
+        rates[StateVector.DRAWN] = drawFlow;
+        rates[StateVector.LEAKED] = leakFlow;
+        rates[StateVector.DELIVERED] = drawFlow * (column.topEnthalpy() - cold.enthalpy());
+        rates[StateVector.HEAT_LOST] = column.lost();
+        double port = (tankInflow > 0 ? cold.enthalpy() : column.bottomEnthalpy()) - referenceEnthalpy;
+        rates[StateVector.CARRIED] = tankInflow * port
+                - (topDrain() + topFlow) * (column.topEnthalpy() - referenceEnthalpy)
+                - p * column.shellRate(pressureRate);
         fillRelief(p, modes, rates);
+    }
+
+    private void fillSupply(PressureRule rule, double[] rates) {
+        // where the flow ends in an event it is left smooth across it, for the solver's sake
+        boolean inOnly = rule == PressureRule.HELD && !plant.feed.open;
+        boolean outOnly = rule == PressureRule.RETURNING;
+        double in = outOnly ? 0 : inOnly ? supplyFlow : Math.max(supplyFlow, 0);
+        double back = inOnly ? 0 : outOnly ? -supplyFlow : Math.max(-supplyFlow, 0);
+        rates[StateVector.LET_IN] = in + Math.max(seatFlow, 0);
+        rates[StateVector.RETURNED] = back + Math.max(-seatFlow, 0);
     }
 
     private double gasTemperatureRate(double p, double gasTemperature, Diaphragm diaphragm) {
@@ -214,36 +303,20 @@ final class Balance {
         if (diaphragm != Diaphragm.FLOATING) {
             return gasRelaxation;
         }
-        double ratio = 1 - 1 / Plant.GasCushion.CP_OVER_R;
-        return gasTemperature / p / Plant.GasCushion.CP_OVER_R * pressureRate + ratio * gasRelaxation;
+        double ratio = 1 - 1 / GasCushion.CP_OVER_R;
+        return gasTemperature / plant.vessel.gasPressure(p) / GasCushion.CP_OVER_R * pressureRate
+                + ratio * gasRelaxation;
     }
 
     /** Shares the relief flow among the open valves in the proportion of their curves. */
     private void fillRelief(double p, Modes modes, double[] rates) {
-        Arrays.fill(rates, StateVector.RELIEVED, StateVector.length(plant.valves.size()), 0);
-        double byCurves = 0;
+        double byCurves = branchRelief + topRelief;
+        double scale = byCurves == 0 ? 0 : reliefFlow / byCurves;
         for (int i = 0; i < plant.valves.size(); i++) {
-            if (modes.valveOpen(i)) {
-                double flow = plant.valves.get(i).flow(p);
-                rates[StateVector.RELIEVED + i] = flow;
-                byCurves += flow;
-            }
+            Valve valve = plant.valves.get(i);
+            boolean open = modes.lift(i) != Valve.Lift.CLOSED;
+            rates[StateVector.RELIEVED + i] = (open ? scale : 1) * density(valve) * valve.flow(p, modes.lift(i));
         }
-        if (byCurves > 0) {
-            for (int i = 0; i < plant.valves.size(); i++) {
-                rates[StateVector.RELIEVED + i] *= reliefFlow / byCurves;
-            }
-        }
-    }
-
-    private double shellSize(double p, double temperature) {
-        return 1
-                + plant.shellGrowth * (temperature - plant.coldTemperature)
-                + plant.shellCompliance * (p - plant.coldPressure);
-    }
-
-    private double tankMass() {
-        return tank.density() * plant.tankVolume * shellSize(tank.pressureAbsolute(), tank.temperature());
     }
 
     /** Mass flow (kg/s) from the supply as last evaluated; negative if water goes back. */
@@ -251,36 +324,40 @@ final class Balance {
         return supplyFlow;
     }
 
-    /** Mass flow (kg/s) through all relief valves as last evaluated. */
+    /** Mass flow (kg/s) through open relief valves as last evaluated. */
     double reliefFlow() {
         return reliefFlow;
     }
 
-    /** How far (Pa) the pressure is above the equilibrium with the open valves, to first order, as last evaluated. */
+    /** Mass flow (kg/s) through all relief valves, closed seats included, as last evaluated. */
+    double givenOff() {
+        return reliefFlow + branchSeep + topSeep;
+    }
+
+    /** Mass flow (kg/s) to the taps as last evaluated. */
+    double drawFlow() {
+        return drawFlow;
+    }
+
+    /** How far (Pa) the pressure is above its equilibrium with what flows, to first order, as last evaluated. */
     double distanceFromEquilibrium() {
         return -pressureRate * settlingTime();
     }
 
     /**
-     * How far (Pa) that equilibrium is above the pressure at which the valves would pass nothing, to first order; negative
-     * if the water shrinks, so that they will close.
+     * How far (Pa) the equilibrium with the open valves is above the pressure at which they would pass nothing, to first
+     * order; negative if the water shrinks, so that they will close.
      */
     double equilibriumLift() {
         return reliefFlow / reliefSlope - distanceFromEquilibrium();
     }
 
-    /** Time constant (s) with which the pressure approaches that equilibrium; infinite with closed valves. */
+    /** Time constant (s) with which the pressure approaches its equilibrium; infinite with everything closed. */
     double settlingTime() {
-        return (branchStiffness + tankStiffness) / reliefSlope;
+        return stiffness / settlingSlope;
     }
 
-    /**
-     * Water in the vessel.
-     *
-     * @param y the state
-     * @param diaphragm where the diaphragm is
-     * @return the volume (m3)
-     */
+    /** Water in the vessel (m3). */
     double vesselWater(double[] y, Diaphragm diaphragm) {
         return switch (diaphragm) {
             case ABSENT, SEATED -> 0;
@@ -289,40 +366,34 @@ final class Balance {
         };
     }
 
-    /**
-     * All water in the system.
-     *
-     * @param y the state
-     * @param diaphragm where the diaphragm is
-     * @return the mass (kg)
-     */
-    double inventory(double[] y, Diaphragm diaphragm) {
+    /** All water in the system (kg). */
+    double inventory(double[] y, Modes modes) {
         double p = y[StateVector.PRESSURE];
-        water.evaluate(y[StateVector.TANK], p, tank);
-        water.evaluate(plant.coldTemperature, p, cold);
-        double branch = plant.pipeVolume + plant.pipeGrowth * (p - plant.coldPressure) + vesselWater(y, diaphragm);
-        return tankMass() + cold.density() * branch;
+        column.prepare(y, vector, modes);
+        water.evaluate(y[StateVector.COLD], p, cold);
+        double branch = plant.pipeVolume
+                + plant.pipeGrowth * (p - plant.coldPressure)
+                - plant.airConstant / p
+                + vesselWater(y, modes.diaphragm);
+        return column.mass() + cold.density() * branch;
     }
 
-    /**
-     * Energy of the tank water, relative to cold water.
-     *
-     * @param y the state
-     * @return the energy (J)
-     */
-    double tankEnergy(double[] y) {
-        water.evaluate(y[StateVector.TANK], y[StateVector.PRESSURE], tank);
-        return tankMass() * (tank.internalEnergy() - coldEnthalpy);
+    /** Energy of the tank water, relative to the cold water of the start (J). */
+    double tankEnergy(double[] y, Modes modes) {
+        column.prepare(y, vector, modes);
+        return column.energy(referenceEnthalpy);
     }
 
-    /**
-     * Mass the tank would hold at cold pressure.
-     *
-     * @param temperature water temperature (K)
-     * @return the mass (kg)
-     */
-    double tankMassAt(double temperature) {
-        water.evaluate(temperature, plant.coldPressure, tank);
-        return tankMass();
+    /** Mass the tank water would have at cold pressure (kg): it falls by what the warming displaces. */
+    double relaxedTankMass(double[] y, Modes modes) {
+        System.arraycopy(y, 0, probe, 0, y.length);
+        probe[StateVector.PRESSURE] = plant.coldPressure;
+        column.prepare(probe, vector, modes);
+        return column.mass();
+    }
+
+    /** Heat capacity (J/K) of one layer, as last prepared. */
+    double capacity(int layer) {
+        return column.capacity(layer);
     }
 }

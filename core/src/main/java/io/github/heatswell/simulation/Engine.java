@@ -1,122 +1,133 @@
 package io.github.heatswell.simulation;
 
+import io.github.heatswell.draw.Draw;
 import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.result.Audit;
 import io.github.heatswell.result.EventKind;
-import io.github.heatswell.result.ReliefTotal;
-import io.github.heatswell.result.RunResult;
+import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.TimeGrid;
-import io.github.heatswell.result.Totals;
-import io.github.heatswell.result.Trace;
-import io.github.heatswell.simulation.Modes.Diaphragm;
 import io.github.heatswell.simulation.Modes.PressureRule;
 import io.github.heatswell.water.GibbsPolynomialWater;
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.hipparchus.exception.MathRuntimeException;
 
 /**
- * One run, from its start to its end: a chain of segments in each of which the modes stand still. Between two segments
- * the watch that fell due changes the modes, and the rule that fixes the pressure is chosen afresh.
+ * One run, from its start to its end: a chain of segments in each of which the modes stand still and the world outside
+ * follows a straight line. Between two segments the watch that fell due, or the clock, changes what holds, and the rule
+ * that fixes the pressure is chosen afresh.
  */
 final class Engine {
 
-    /** A segment shorter than this (s) is not worth starting: the run is over. */
+    /** A segment shorter than this (s) is not worth starting. */
     private static final double SHORTEST_SEGMENT = 1e-6;
     /** So many changes of mode without time passing mean that two rules contradict each other. */
-    private static final int MOST_CHANGES_AT_ONCE = 200;
-    /** An inflow above this (kg/s) counts as none; below, the supply would take water back. */
-    private static final double NO_FLOW = -1e-10;
+    private static final int MOST_CHANGES_AT_ONCE = 500;
 
     private final HotWaterSystem system;
-    private final TimeGrid planned;
+    private final double end;
     private final Plant plant;
+    private final StateVector vector;
     private final Balance balance;
     private final Watches watches;
+    private final ModeChooser chooser;
+    private final Schedule schedule;
     private final SegmentSolver solver;
     private final Recorder recorder;
-    private final double coldDensity;
+    private final Ledger ledger;
     private final double[] rates;
 
     private double time;
     private double[] state;
     private Modes modes;
-    private double heaterOnTime;
+    private Modes reported;
+    private Conditions conditions;
+    private Draw draw;
+    private double drawEndsAt = Double.POSITIVE_INFINITY;
+    private double drawEndsWith = Double.POSITIVE_INFINITY;
+    private Optional<Schedule.Start> nextDraw;
 
-    Engine(HotWaterSystem system, TimeGrid planned) {
-        this(system, planned, SegmentSolver.RELATIVE_TOLERANCE);
-    }
-
-    Engine(HotWaterSystem system, TimeGrid planned, double relativeTolerance) {
+    Engine(HotWaterSystem system, TimeGrid planned, SampleListener listener, double relativeTolerance) {
         this.system = system;
-        this.planned = planned;
+        end = planned.end();
         plant = new Plant(system);
-        balance = new Balance(plant, GibbsPolynomialWater.instance());
-        watches = new Watches(plant, balance);
-        solver = new SegmentSolver(plant, balance, relativeTolerance);
-        coldDensity = GibbsPolynomialWater.instance().density(plant.coldTemperature, plant.atmosphere);
-        recorder = new Recorder(plant, balance, coldDensity, planned);
-        rates = new double[StateVector.length(plant.valves.size())];
-        state = new double[rates.length];
-        state[StateVector.PRESSURE] = plant.startPressure;
-        state[StateVector.TANK] = plant.startTemperature;
-        state[StateVector.GAS] = plant.roomTemperature;
-        modes = Modes.resting(plant.valves.size()).withDiaphragm(startOfDiaphragm());
+        vector = new StateVector(plant);
+        balance = new Balance(plant, vector, GibbsPolynomialWater.instance());
+        watches = new Watches(plant, vector, balance);
+        chooser = new ModeChooser(plant, vector, balance);
+        schedule = new Schedule(system);
+        solver = new SegmentSolver(plant, vector, balance, relativeTolerance);
+        recorder = new Recorder(plant, vector, balance, planned.step(), listener);
+        rates = new double[vector.length];
+        state = startState();
+        modes = chooser.atStart(state);
+        reported = Modes.resting(plant);
+        ledger = new Ledger(plant, vector, balance);
+        nextDraw = schedule.nextDraw(-SHORTEST_SEGMENT);
     }
 
-    private Diaphragm startOfDiaphragm() {
-        if (plant.vessel == null) {
-            return Diaphragm.ABSENT;
-        }
-        double water = plant.vessel.freeWater(plant.startPressure, plant.roomTemperature);
-        if (water <= 0) {
-            return Diaphragm.SEATED;
-        }
-        return water < plant.vessel.largestWater ? Diaphragm.FLOATING : Diaphragm.BOTTOMED_OUT;
+    private double[] startState() {
+        double[] y = new double[vector.length];
+        y[StateVector.PRESSURE] = plant.startPressure;
+        y[StateVector.GAS] = plant.vessel == null ? plant.roomTemperature : plant.vessel.temperature;
+        y[StateVector.STREET] = schedule.street(0);
+        y[StateVector.COLD] = schedule.cold(0);
+        Arrays.fill(y, vector.lowest, vector.length, plant.startTemperature);
+        return y;
     }
 
-    RunResult run() {
-        Books opening = Books.of(balance, state, modes);
-        double displaced = 0;
-        double tankMass = balance.tankMassAt(state[StateVector.TANK]);
-        int changesAtOnce = 0;
+    RunSummary run() {
+        turnThePage();
+        ledger.open(state, modes);
+        choose(modes);
         boolean ended = false;
-        modes = chooseRule(modes);
-        while (!ended && planned.end() - time > SHORTEST_SEGMENT) {
+        int changesAtOnce = 0;
+        while (!ended && end - time > SHORTEST_SEGMENT) {
             double before = time;
             Optional<Watch> due = advance();
-            double swollen = balance.tankMassAt(state[StateVector.TANK]);
-            displaced += Math.abs(swollen - tankMass);
-            tankMass = swollen;
+            ledger.follow(state, modes, time - before);
             changesAtOnce = time > before ? 0 : changesAtOnce + 1;
             if (changesAtOnce > MOST_CHANGES_AT_ONCE) {
                 throw failure("the modes do not settle", null);
             }
-            ended = due.isPresent() && apply(due.get());
+            if (due.isPresent()) {
+                ended = apply(due.get());
+            } else if (time < end) {
+                turnThePage();
+                choose(modes);
+            }
         }
-        recorder.begin(time, state, modes);
-        Trace trace = recorder.end(ended ? time : planned.end(), state);
-        Totals totals = totals();
-        Audit audit = audit(opening, Books.of(balance, state, modes), displaced, totals);
-        return new RunResult(system, trace, recorder.events(), recorder.extremes(), totals, audit, solver.numerics());
+        recorder.begin(time, state, modes, draw != null);
+        recorder.end(time, state);
+        return new RunSummary(
+                system,
+                time,
+                recorder.events(),
+                recorder.extremes(),
+                ledger.totals(state, recorder.events()),
+                ledger.audit(state, modes),
+                solver.numerics());
     }
 
-    /** Goes on until a watch is due or the run is over; says which watch. */
+    /** Goes on until a watch is due or something happens by the clock; says which watch. */
     private Optional<Watch> advance() {
-        List<Watch> now = watches.during(modes, state[StateVector.PRESSURE]);
-        recorder.begin(time, state, modes);
+        recorder.begin(time, state, modes, draw != null);
         balance.evaluate(state, modes, rates);
+        List<Watch> now = watches.during(modes, conditions, state, drawEndsWith);
         for (Watch watch : now) {
             if (watch.distance().from(state) <= 0) {
                 return Optional.of(watch);
             }
         }
+        double until = Math.min(end, conditions.until());
+        if (until - time <= SHORTEST_SEGMENT) {
+            time = until;
+            return Optional.empty();
+        }
         try {
-            SegmentSolver.Outcome outcome = solver.advance(state, modes, now, planned.end() - time, recorder::step);
-            heaterOnTime += modes.heaterOn ? outcome.elapsed() : 0;
-            time += outcome.elapsed();
+            SegmentSolver.Outcome outcome = solver.advance(state, modes, now, until - time, recorder::step);
             state = outcome.state();
+            time = outcome.due().isPresent() ? time + outcome.elapsed() : until;
             return outcome.due();
         } catch (MathRuntimeException stopped) {
             throw failure(stopped.getMessage(), stopped);
@@ -124,90 +135,107 @@ final class Engine {
     }
 
     private SimulationException failure(String message, Throwable cause) {
-        return new SimulationException(message, time, state[StateVector.PRESSURE], state[StateVector.TANK], cause);
+        return new SimulationException(message, time, state[StateVector.PRESSURE], vector.mean(state), cause);
+    }
+
+    /** Takes over what the clock says: a tap opened or closed, the supply shut off or opened, a new slope. */
+    private void turnThePage() {
+        if (draw != null && time >= drawEndsAt - SHORTEST_SEGMENT) {
+            closeTap();
+        }
+        if (nextDraw.isPresent() && time >= nextDraw.get().time() - SHORTEST_SEGMENT) {
+            if (draw != null) {
+                closeTap();
+            }
+            openTap(nextDraw.get());
+            nextDraw = schedule.nextDraw(time + SHORTEST_SEGMENT);
+        }
+        boolean wasOpen = conditions == null || conditions.supplyOpen();
+        world();
+        if (wasOpen != conditions.supplyOpen()) {
+            recorder.event(time, wasOpen ? EventKind.SUPPLY_SHUT_OFF : EventKind.SUPPLY_RESTORED, "", state);
+        }
+        state[StateVector.STREET] = schedule.street(time);
+        state[StateVector.COLD] = schedule.cold(time);
+    }
+
+    private void world() {
+        conditions = schedule.from(time + SHORTEST_SEGMENT, draw, drawEndsAt);
+        balance.under(conditions);
+    }
+
+    private void openTap(Schedule.Start start) {
+        draw = start.draw();
+        drawEndsAt = draw.volume().isPresent()
+                ? start.time() + draw.volume().getAsDouble() / draw.flow()
+                : Double.POSITIVE_INFINITY;
+        drawEndsWith = draw.heat().isPresent()
+                ? state[StateVector.DELIVERED] + draw.heat().getAsDouble()
+                : Double.POSITIVE_INFINITY;
+        recorder.event(time, EventKind.DRAW_STARTED, "", state);
+    }
+
+    private void closeTap() {
+        draw = null;
+        drawEndsAt = Double.POSITIVE_INFINITY;
+        drawEndsWith = Double.POSITIVE_INFINITY;
+        recorder.event(time, EventKind.DRAW_ENDED, "", state);
     }
 
     /** Takes over the modes after a watch; says whether the run ends there. */
     private boolean apply(Watch due) {
-        due.kind().ifPresent(kind -> recorder.event(time, kind, due.device(), state));
-        if (due.kind().map(EventKind::endsRun).orElse(false)) {
-            return true;
+        EventKind kind = due.kind().orElse(null);
+        if (kind == EventKind.DRAW_ENDED) {
+            closeTap();
+            world();
+        } else if (kind != null) {
+            recorder.event(time, kind, due.device(), state);
+            if (kind.endsRun()) {
+                return true;
+            }
         }
-        PressureRule before = modes.rule;
-        modes = due.after().rule == PressureRule.SETTLED && before == PressureRule.FREE
-                ? due.after()
-                : chooseRule(due.after());
-        reportSupply(before);
+        if (modes.rule == PressureRule.FREE && due.after().rule == PressureRule.SETTLED) {
+            modes = due.after();
+        } else {
+            choose(due.after());
+        }
         return false;
     }
 
-    private void reportSupply(PressureRule before) {
-        if (before != PressureRule.HELD && modes.rule == PressureRule.HELD) {
-            recorder.event(time, EventKind.SUPPLY_OPENED, "", state);
-        } else if (before == PressureRule.HELD && modes.rule != PressureRule.HELD) {
-            recorder.event(time, EventKind.SUPPLY_CLOSED, "", state);
-        }
+    /** Chooses afresh what follows from the state, and reports what the owner would notice. */
+    private void choose(Modes candidate) {
+        Modes before = modes;
+        double stored = balance.inventory(state, before);
+        modes = chooser.choose(candidate, conditions, state);
+        ledger.adjust(state, balance.inventory(state, modes) - stored);
+        reportSupply(before.rule, modes.rule);
+        reportHeater();
     }
 
-    /**
-     * Chooses what fixes the pressure: the supply, if it is connected and would not have to take water back; else the
-     * balance of mass.
-     */
-    private Modes chooseRule(Modes candidate) {
-        Modes held = candidate.withRule(PressureRule.HELD);
-        if (!plant.checked) {
-            return held;
-        }
-        if (state[StateVector.PRESSURE] <= plant.supplyPressure) {
-            state[StateVector.PRESSURE] = plant.supplyPressure;
-            balance.evaluate(state, held, rates);
-            if (balance.supplyFlow() >= NO_FLOW) {
-                return held;
+    private void reportHeater() {
+        for (int i = 0; i < plant.sources.size(); i++) {
+            boolean on = modes.isOn(i, plant);
+            if (on != reported.isOn(i, plant)) {
+                EventKind kind = on ? EventKind.HEATER_ON : EventKind.HEATER_OFF;
+                recorder.event(time, kind, plant.sources.get(i).name, state);
             }
         }
-        return candidate.withRule(PressureRule.FREE);
+        reported = modes;
     }
 
-    private Totals totals() {
-        List<ReliefTotal> relief = new ArrayList<>();
-        for (int i = 0; i < plant.valves.size(); i++) {
-            String name = plant.valves.get(i).name;
-            double mass = state[StateVector.RELIEVED + i];
-            relief.add(new ReliefTotal(name, mass, mass / coldDensity, openings(name)));
+    private void reportSupply(PressureRule before, PressureRule after) {
+        if (time == 0) {
+            return;
         }
-        return new Totals(
-                relief,
-                state[StateVector.LET_IN] / coldDensity,
-                state[StateVector.RETURNED] / coldDensity,
-                plant.heaterInput * heaterOnTime,
-                plant.heaterOutput * heaterOnTime,
-                state[StateVector.HEAT_LOST]);
-    }
-
-    private int openings(String valve) {
-        return (int) recorder.events().stream()
-                .filter(event -> event.kind() == EventKind.RELIEF_OPENED
-                        && event.device().equals(valve))
-                .count();
-    }
-
-    private Audit audit(Books opening, Books closing, double displaced, Totals totals) {
-        double relieved =
-                totals.relief().stream().mapToDouble(ReliefTotal::mass).sum();
-        double in = state[StateVector.LET_IN];
-        double back = state[StateVector.RETURNED];
-        double heat = totals.heatToWater() - totals.heatLost();
-        return new Audit(
-                in - back - relieved - (closing.mass - opening.mass),
-                in + back + relieved + displaced,
-                heat + state[StateVector.CARRIED] - (closing.energy - opening.energy),
-                totals.heatToWater() + Math.abs(totals.heatLost()) + Math.abs(state[StateVector.CARRIED]));
-    }
-
-    /** What the system holds at one moment. */
-    private record Books(double mass, double energy) {
-        static Books of(Balance balance, double[] state, Modes modes) {
-            return new Books(balance.inventory(state, modes.diaphragm), balance.tankEnergy(state));
+        boolean fed = before == PressureRule.HELD || before == PressureRule.FILLING;
+        boolean feeds = after == PressureRule.HELD || after == PressureRule.FILLING;
+        if (fed != feeds) {
+            recorder.event(time, feeds ? EventKind.SUPPLY_OPENED : EventKind.SUPPLY_CLOSED, "", state);
+        }
+        boolean returned = before == PressureRule.RETURNING;
+        boolean returns = after == PressureRule.RETURNING;
+        if (returned != returns) {
+            recorder.event(time, returns ? EventKind.BYPASS_OPENED : EventKind.BYPASS_CLOSED, "", state);
         }
     }
 }

@@ -4,16 +4,20 @@ import java.util.Arrays;
 
 /**
  * Everything that is either one way or the other while the equations are integrated: changed only between two segments of
- * the integration, never inside one.
+ * the integration, never inside one. Immutable.
  */
 final class Modes {
 
     /** What fixes the pressure. */
     enum PressureRule {
-        /** The supply holds it; the flow from the supply follows from the balance. */
+        /** The feed holds it; the flow from the supply follows from the balance. */
         HELD,
-        /** It follows from the balance of mass, valve flow included. */
+        /** The street holds it through an open bypass and takes back what the balance gives. */
+        RETURNING,
+        /** It follows from the balance of mass, with the feed closed. */
         FREE,
+        /** It follows from the balance of mass, with the feed running towards its own pressure. */
+        FILLING,
         /**
          * It follows the slow equilibrium between an open valve and the growth of the water; the valve's flow follows
          * from the balance.
@@ -33,51 +37,108 @@ final class Modes {
         BOTTOMED_OUT
     }
 
-    final boolean heaterOn;
     final PressureRule rule;
     final Diaphragm diaphragm;
-    private final boolean[] valveOpen;
+    final boolean lockedOut;
+    private final boolean[] calls;
+    private final Valve.Lift[] lifts;
+    private final boolean[] joined;
 
-    private Modes(boolean heaterOn, PressureRule rule, Diaphragm diaphragm, boolean[] valveOpen) {
-        this.heaterOn = heaterOn;
+    private Modes(
+            PressureRule rule,
+            Diaphragm diaphragm,
+            boolean lockedOut,
+            boolean[] calls,
+            Valve.Lift[] lifts,
+            boolean[] joined) {
         this.rule = rule;
         this.diaphragm = diaphragm;
-        this.valveOpen = valveOpen;
+        this.lockedOut = lockedOut;
+        this.calls = calls;
+        this.lifts = lifts;
+        this.joined = joined;
     }
 
-    /** Heater off, all valves closed, pressure free. */
-    static Modes resting(int valves) {
-        return new Modes(false, PressureRule.FREE, Diaphragm.ABSENT, new boolean[valves]);
+    /** Thermostats silent, valves closed, no vessel, every layer for itself, pressure free. */
+    static Modes resting(Plant plant) {
+        Valve.Lift[] closed = new Valve.Lift[plant.valves.size()];
+        Arrays.fill(closed, Valve.Lift.CLOSED);
+        return new Modes(
+                PressureRule.FREE,
+                Diaphragm.ABSENT,
+                false,
+                new boolean[plant.sources.size()],
+                closed,
+                new boolean[plant.layers - 1]);
     }
 
-    boolean valveOpen(int index) {
-        return valveOpen[index];
+    /** Whether a thermostat calls for heat. */
+    boolean calls(int source) {
+        return calls[source];
+    }
+
+    /** Whether a burner or element is on: its thermostat calls, and neither the cut-out nor an upper element bars it. */
+    boolean isOn(int source, Plant plant) {
+        if (lockedOut || !calls[source]) {
+            return false;
+        }
+        for (int above = source + 1; above < calls.length; above++) {
+            if (calls[above] && !plant.simultaneous) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    Valve.Lift lift(int valve) {
+        return lifts[valve];
     }
 
     boolean anyValveOpen() {
-        for (boolean open : valveOpen) {
-            if (open) {
+        for (Valve.Lift lift : lifts) {
+            if (lift != Valve.Lift.CLOSED) {
                 return true;
             }
         }
         return false;
     }
 
-    Modes withHeater(boolean on) {
-        return new Modes(on, rule, diaphragm, valveOpen);
+    /** Whether a layer and the one above it are mixed into one zone. */
+    boolean joined(int layer) {
+        return joined[layer];
     }
 
     Modes withRule(PressureRule value) {
-        return new Modes(heaterOn, value, diaphragm, valveOpen);
+        return new Modes(value, diaphragm, lockedOut, calls, lifts, joined);
     }
 
     Modes withDiaphragm(Diaphragm value) {
-        return new Modes(heaterOn, rule, value, valveOpen);
+        return new Modes(rule, value, lockedOut, calls, lifts, joined);
     }
 
-    Modes withValve(int index, boolean open) {
-        boolean[] changed = Arrays.copyOf(valveOpen, valveOpen.length);
-        changed[index] = open;
-        return new Modes(heaterOn, rule, diaphragm, changed);
+    Modes withCutOutTripped() {
+        return new Modes(rule, diaphragm, true, calls, lifts, joined);
+    }
+
+    Modes withCall(int source, boolean value) {
+        boolean[] changed = calls.clone();
+        changed[source] = value;
+        return new Modes(rule, diaphragm, lockedOut, changed, lifts, joined);
+    }
+
+    Modes withLift(int valve, Valve.Lift value) {
+        Valve.Lift[] changed = lifts.clone();
+        changed[valve] = value;
+        return new Modes(rule, diaphragm, lockedOut, calls, changed, joined);
+    }
+
+    Modes withJoined(boolean[] value) {
+        return new Modes(rule, diaphragm, lockedOut, calls, lifts, value.clone());
+    }
+
+    Modes withJoined(int layer) {
+        boolean[] changed = joined.clone();
+        changed[layer] = true;
+        return new Modes(rule, diaphragm, lockedOut, calls, lifts, changed);
     }
 }

@@ -1,86 +1,132 @@
 package io.github.heatswell.simulation;
 
+import io.github.heatswell.plant.Element;
 import io.github.heatswell.plant.ExpansionVessel;
+import io.github.heatswell.plant.Heater;
 import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.plant.Leak;
 import io.github.heatswell.plant.PipeRun;
-import io.github.heatswell.plant.ReliefValve;
-import io.github.heatswell.plant.Supply;
+import io.github.heatswell.plant.Tank;
+import io.github.heatswell.water.GibbsPolynomialWater;
 import java.util.List;
 
 /**
- * A description worked out into the numbers the equations need: absolute pressures, sums over the piping, the gas of the
- * vessel. All in SI units; computed once for a run and never changed.
+ * A description worked out into the numbers the equations need: absolute pressures at the height of the drain cock, sums
+ * over the piping, the gas of the vessel. All in SI units; computed once for a run and never changed.
  */
 final class Plant {
+
+    /** Standard gravity (m/s2). */
+    private static final double GRAVITY = 9.80665;
+    /**
+     * Effective vertical conductivity of a full tank (W/(m K)): 0.6 of the water and about as much again of its steel
+     * wall. Own estimate; common practice, no source.
+     */
+    private static final double CONDUCTIVITY = 1.2;
 
     final double atmosphere;
     final double roomTemperature;
 
     final double tankVolume;
+    final int layers;
     final double shellCompliance;
     final double shellGrowth;
     final double standingLoss;
+    /** Conductance (W/K) from one layer to the next. */
+    final double conductance;
+
     final double workingPressure;
     final double testPressure;
+    /** Pressure (Pa, absolute) and temperature (K) of the cold fill, to which the volume of the tank refers. */
     final double coldPressure;
+
     final double coldTemperature;
+    final double coldDensity;
 
     final double pipeVolume;
     /** Growth of the piping's volume with pressure (m3/Pa). */
     final double pipeGrowth;
+    /** Trapped air: pressure times volume (J). */
+    final double airConstant;
+    /** Leaks: volume flow at one pascal above the air (m3/s/Pa^0.5). */
+    final double leakage;
 
-    final boolean checked;
-    final double supplyPressure;
-
-    final double heaterInput;
-    final double heaterOutput;
-    final double setPoint;
-    final double switchOn;
+    final Feed feed;
+    final List<Source> sources;
+    final boolean simultaneous;
+    /** Temperature (K) of the hottest water at which the cut-out trips; infinite without one. */
+    final double cutOut;
 
     final List<Valve> valves;
-    /** The vessel, or null if there is none. */
+    /** The vessel, or null if there is none that takes water. */
     final GasCushion vessel;
 
+    final double gaugeOffset;
     final double startPressure;
     final double startTemperature;
 
     Plant(HotWaterSystem system) {
         atmosphere = system.site().atmosphere();
         roomTemperature = system.site().roomTemperature();
+        feed = new Feed(system.supply(), atmosphere);
+        coldPressure = system.supply().staticAbsolute(system.start().timeOfDay(), atmosphere);
+        coldTemperature = system.supply().water().on(system.start().dayOfYear());
+        coldDensity = GibbsPolynomialWater.instance().density(coldTemperature, atmosphere);
 
-        Supply supply = system.supply();
-        checked = supply.arrangement() == Supply.Arrangement.CHECK_VALVE;
-        supplyPressure = supply.pressure().absolute(atmosphere);
-        coldPressure = supplyPressure;
-        coldTemperature = supply.waterTemperature();
+        Tank tank = system.tank();
+        tankVolume = tank.volume();
+        layers = tank.layers();
+        shellCompliance = tank.shell().compliance();
+        shellGrowth = tank.shell().thermalGrowth();
+        standingLoss = tank.standingLoss();
+        double height = tank.height().orElse(1);
+        conductance = CONDUCTIVITY * tankVolume / height / (height / layers);
+        workingPressure = tank.workingPressure().absolute(atmosphere);
+        testPressure = tank.testPressureAbsolute(atmosphere);
 
-        tankVolume = system.tank().volume();
-        shellCompliance = system.tank().shell().compliance();
-        shellGrowth = system.tank().shell().thermalGrowth();
-        standingLoss = system.tank().standingLoss();
-        workingPressure = system.tank().workingPressure().absolute(atmosphere);
-        testPressure = system.tank().testPressureAbsolute(atmosphere);
+        startPressure =
+                system.start().pressure().map(p -> p.absolute(atmosphere)).orElse(coldPressure);
+        startTemperature = system.start().waterTemperature().orElse(coldTemperature);
+        gaugeOffset = offset(system.gaugeHeight());
 
-        pipeVolume = system.piping().stream().mapToDouble(PipeRun::volume).sum();
+        pipeVolume = system.piping().stream().mapToDouble(PipeRun::volume).sum() + waterlogged(system);
         pipeGrowth = system.piping().stream()
                 .mapToDouble(pipe -> pipe.volume() * pipe.compliance())
                 .sum();
+        airConstant =
+                system.trappedAir().map(air -> air.volume() * startPressure).orElse(0.0);
+        leakage = system.leaks().stream().mapToDouble(this::leakage).sum();
 
-        heaterInput = system.heater().input();
-        heaterOutput = system.heater().output();
-        setPoint = system.heater().setPoint();
-        switchOn = setPoint - system.heater().differential();
+        Heater heater = system.heater();
+        sources = heater.elements().stream()
+                .map(element -> new Source(heater, element, layers))
+                .toList();
+        simultaneous = heater.simultaneous();
+        cutOut = heater.cutOut().orElse(Double.POSITIVE_INFINITY);
 
         valves = system.reliefValves().stream()
-                .map(valve -> new Valve(valve, atmosphere))
+                .map(valve -> new Valve(valve, atmosphere, offset(valve.height())))
                 .toList();
         vessel = system.vessel()
-                .map(described -> new GasCushion(described, atmosphere, roomTemperature))
+                .filter(described -> described.condition() == ExpansionVessel.Condition.SOUND)
+                .map(described -> new GasCushion(described, atmosphere, roomTemperature, offset(described.height())))
                 .orElse(null);
+    }
 
-        startPressure =
-                system.start().pressure().map(p -> p.absolute(atmosphere)).orElse(supplyPressure);
-        startTemperature = system.start().waterTemperature().orElse(coldTemperature);
+    /** How much less pressure (Pa) there is at a height (m) above the drain cock. */
+    private double offset(double height) {
+        return coldDensity * GRAVITY * height;
+    }
+
+    private double leakage(Leak leak) {
+        return leak.flow() / Math.sqrt(leak.at().gauge(atmosphere));
+    }
+
+    private static double waterlogged(HotWaterSystem system) {
+        return system.vessel()
+                .filter(described -> described.condition() == ExpansionVessel.Condition.WATERLOGGED)
+                .map(ExpansionVessel::volume)
+                .orElse(0.0);
     }
 
     /** Whether the temperature of the vessel's gas is part of the state. */
@@ -88,87 +134,25 @@ final class Plant {
         return vessel != null && vessel.timeConstant > 0;
     }
 
-    /** A relief valve in absolute pressures. */
-    static final class Valve {
+    /** A burner or element. */
+    static final class Source {
+        final double input;
+        final double output;
+        final int layer;
+        final double setPoint;
+        final double switchOn;
+        final boolean stuck;
         final String name;
-        final double opens;
-        final double reseats;
-        final double fullLift;
-        private final boolean snap;
-        private final double atmosphere;
-        private final double fullFlow;
 
-        Valve(ReliefValve described, double atmosphere) {
-            name = described.name();
-            opens = described.opens().absolute(atmosphere);
-            reseats = described.reseats().absolute(atmosphere);
-            fullLift = described.fullLift().absolute(atmosphere);
-            snap = described.character() == ReliefValve.Character.SNAP;
-            fullFlow = described.fullFlow();
-            this.atmosphere = atmosphere;
-        }
-
-        /**
-         * Flow of the open valve: lift times the full flow, scaled with the square root of the pressure difference to the
-         * air as through any orifice. Below the reseat pressure, where a modulating valve has closed, the line is carried
-         * on to negative flows, so that a solver's trial step beyond the event meets no kink.
-         *
-         * @param pressure pressure (Pa, absolute)
-         * @return volume flow (m3/s)
-         */
-        double flow(double pressure) {
-            return pressure <= atmosphere ? 0 : lift(pressure) * throughFull(pressure);
-        }
-
-        /** How fast the flow grows with pressure (m3/s/Pa). */
-        double flowSlope(double pressure) {
-            if (pressure <= atmosphere) {
-                return 0;
-            }
-            double lift = lift(pressure);
-            double liftSlope = !snap && lift < 1 ? 1 / (fullLift - reseats) : 0;
-            return throughFull(pressure) * (liftSlope + lift / (2 * (pressure - atmosphere)));
-        }
-
-        private double lift(double pressure) {
-            return snap ? 1 : Math.min(1, (pressure - reseats) / (fullLift - reseats));
-        }
-
-        private double throughFull(double pressure) {
-            return fullFlow * Math.sqrt((pressure - atmosphere) / (fullLift - atmosphere));
-        }
-    }
-
-    /**
-     * The gas of an expansion vessel: a fixed mass of ideal gas, {@code p V = m R T}, charged at room temperature with the
-     * water side empty.
-     */
-    static final class GasCushion {
-        /** Ratio of heat capacity at constant pressure to the gas constant, for a diatomic gas (-). */
-        static final double CP_OVER_R = 3.5;
-
-        final double volume;
-        final double largestWater;
-        /** Mass times specific gas constant (J/K). */
-        final double gasConstant;
-        /** Time constant of the return to room temperature (s); 0 for gas that stays at room temperature. */
-        final double timeConstant;
-
-        GasCushion(ExpansionVessel described, double atmosphere, double roomTemperature) {
-            volume = described.volume();
-            largestWater = volume * described.acceptance();
-            gasConstant = described.precharge().absolute(atmosphere) * volume / roomTemperature;
-            timeConstant = described.gasTimeConstant().orElse(0);
-        }
-
-        /** Water the vessel would hold if the diaphragm had neither seat nor limit (m3). */
-        double freeWater(double pressure, double gasTemperature) {
-            return volume - gasConstant * gasTemperature / pressure;
-        }
-
-        /** Pressure (Pa, absolute) of the gas when the vessel holds so much water (m3). */
-        double gasPressure(double water, double gasTemperature) {
-            return gasConstant * gasTemperature / (volume - water);
+        Source(Heater heater, Element element, int layers) {
+            boolean lower = element == heater.elements().get(0);
+            input = element.input();
+            output = input * heater.recoveryEfficiency();
+            layer = Math.min(layers - 1, (int) (element.height() * layers));
+            setPoint = element.setPoint();
+            switchOn = setPoint - element.differential();
+            stuck = lower && heater.thermostatStuck();
+            name = heater.elements().size() == 1 ? "" : lower ? "lower element" : "upper element";
         }
     }
 }

@@ -7,13 +7,9 @@ import io.github.heatswell.result.Extreme;
 import io.github.heatswell.result.Extremes;
 import io.github.heatswell.result.Regime;
 import io.github.heatswell.result.TimeGrid;
-import io.github.heatswell.result.Trace;
 import io.github.heatswell.simulation.Modes.PressureRule;
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 
 /**
  * Writes down what happens: samples on the grid, events at their located times, extremes of the continuous solution.
@@ -24,11 +20,11 @@ import java.util.Map;
 final class Recorder {
 
     private final Plant plant;
+    private final StateVector vector;
     private final Balance balance;
-    private final double coldDensity;
     private final double interval;
-    private final Map<Channel, double[]> columns = new EnumMap<>(Channel.class);
-    private final List<Regime> regimes = new ArrayList<>();
+    private final SampleListener listener;
+    private final double[] values = new double[Channel.values().length];
     private final List<Event> events = new ArrayList<>();
     private final Peak highestPressure = new Peak(1);
     private final Peak lowestPressure = new Peak(-1);
@@ -36,18 +32,18 @@ final class Recorder {
     private final Peak mostVesselWater = new Peak(1);
     private final double[] rates;
 
+    private long sampled;
     private double segmentStart;
     private Modes modes;
+    private boolean drawing;
 
-    Recorder(Plant plant, Balance balance, double coldDensity, TimeGrid planned) {
+    Recorder(Plant plant, StateVector vector, Balance balance, double interval, SampleListener listener) {
         this.plant = plant;
+        this.vector = vector;
         this.balance = balance;
-        this.coldDensity = coldDensity;
-        this.interval = planned.step();
-        this.rates = new double[StateVector.length(plant.valves.size())];
-        for (Channel channel : Channel.values()) {
-            columns.put(channel, new double[planned.count()]);
-        }
+        this.interval = interval;
+        this.listener = listener;
+        this.rates = new double[vector.length];
     }
 
     /** A running maximum (or minimum, with sign -1) and when it was first reached. */
@@ -81,37 +77,34 @@ final class Recorder {
      * @param time since the start of the run (s)
      * @param y the state
      * @param now the modes of the segment
+     * @param draw whether a tap is open
      */
-    void begin(double time, double[] y, Modes now) {
+    void begin(double time, double[] y, Modes now, boolean draw) {
         segmentStart = time;
         modes = now;
+        drawing = draw;
         look(time, y);
     }
 
     /** A step of the segment is finished. */
     void step(SegmentSolver.Step step) {
         double end = segmentStart + step.to();
-        double sampled = end - TimeGrid.SAME_INSTANT * interval;
-        for (double next = nextSample(); next < sampled; next = nextSample()) {
+        double last = end - TimeGrid.SAME_INSTANT * interval;
+        for (double next = nextSample(); next < last; next = nextSample()) {
             sample(next, step.state(Math.max(step.from(), next - segmentStart)));
         }
-        double[] last = step.state(step.to());
-        look(end, last);
+        look(end, step.state(step.to()));
         seeTurningPoint(step);
     }
 
     /** The run is over; the last instant is a sample whether or not it lies on the grid. */
-    Trace end(double time, double[] y) {
+    void end(double time, double[] y) {
         sample(time, y);
-        int count = regimes.size();
-        Map<Channel, double[]> trimmed = new EnumMap<>(Channel.class);
-        columns.forEach((channel, column) -> trimmed.put(channel, Arrays.copyOf(column, count)));
-        return new Trace(new TimeGrid(interval, time), trimmed, regimes);
     }
 
     /** Takes down an event. */
     void event(double time, EventKind kind, String device, double[] y) {
-        events.add(new Event(time, kind, device, y[StateVector.PRESSURE], y[StateVector.TANK]));
+        events.add(new Event(time, kind, device, y[StateVector.PRESSURE], vector.mean(y)));
     }
 
     List<Event> events() {
@@ -128,45 +121,54 @@ final class Recorder {
 
     /** The time (s) of the next sample to take. */
     private double nextSample() {
-        return regimes.size() * interval;
+        return sampled * interval;
     }
 
     private void sample(double time, double[] y) {
-        int row = regimes.size();
-        put(Channel.WATER_MEAN, row, y[StateVector.TANK]);
-        put(Channel.PRESSURE_ABSOLUTE, row, y[StateVector.PRESSURE]);
-        put(Channel.VESSEL_WATER, row, balance.vesselWater(y, modes.diaphragm));
-        put(Channel.RELIEF_FLOW, row, reliefFlow(y));
-        put(Channel.RELIEVED_TOTAL, row, relieved(y) / coldDensity);
-        put(Channel.INFLOW_TOTAL, row, y[StateVector.LET_IN] / coldDensity);
-        put(Channel.HEATER_POWER, row, modes.heaterOn ? plant.heaterInput : 0);
-        regimes.add(regime());
-        look(time, y);
-    }
-
-    private void put(Channel channel, int row, double value) {
-        columns.get(channel)[row] = value;
-    }
-
-    private double reliefFlow(double[] y) {
-        if (!modes.anyValveOpen()) {
-            return 0;
+        double relief = 0;
+        double draw = 0;
+        if (drawing || !plant.valves.isEmpty()) {
+            balance.evaluate(y, modes, rates);
+            relief = Math.max(0, balance.givenOff());
+            draw = balance.drawFlow();
         }
-        balance.evaluate(y, modes, rates);
-        return Math.max(0, balance.reliefFlow()) / coldDensity;
+        put(Channel.WATER_MEAN, vector.mean(y));
+        put(Channel.PRESSURE_ABSOLUTE, y[StateVector.PRESSURE]);
+        put(Channel.VESSEL_WATER, balance.vesselWater(y, modes.diaphragm));
+        put(Channel.RELIEF_FLOW, relief / plant.coldDensity);
+        put(Channel.RELIEVED_TOTAL, vector.relieved(y) / plant.coldDensity);
+        put(Channel.INFLOW_TOTAL, y[StateVector.LET_IN] / plant.coldDensity);
+        put(Channel.HEATER_POWER, power());
+        put(Channel.WATER_TOP, y[vector.highest]);
+        put(Channel.WATER_BOTTOM, y[vector.lowest]);
+        put(Channel.DRAW_FLOW, draw / plant.coldDensity);
+        put(Channel.DRAWN_TOTAL, y[StateVector.DRAWN] / plant.coldDensity);
+        put(Channel.RETURNED_TOTAL, y[StateVector.RETURNED] / plant.coldDensity);
+        put(Channel.STREET_ABSOLUTE, y[StateVector.STREET]);
+        put(Channel.GAUGE_READING, y[StateVector.PRESSURE] - plant.atmosphere - plant.gaugeOffset);
+        sampled++;
+        look(time, y);
+        listener.sample(time, values, regime());
     }
 
-    private static double relieved(double[] y) {
+    private void put(Channel channel, double value) {
+        values[channel.ordinal()] = value;
+    }
+
+    private double power() {
         double sum = 0;
-        for (int i = StateVector.RELIEVED; i < y.length; i++) {
-            sum += y[i];
+        for (int i = 0; i < plant.sources.size(); i++) {
+            sum += modes.isOn(i, plant) ? plant.sources.get(i).input : 0;
         }
         return sum;
     }
 
     private Regime regime() {
-        if (modes.rule == PressureRule.HELD) {
-            return plant.checked ? Regime.FED : Regime.UNSEALED;
+        if (modes.rule == PressureRule.RETURNING) {
+            return Regime.RETURNED;
+        }
+        if (modes.rule == PressureRule.HELD || modes.rule == PressureRule.FILLING) {
+            return plant.feed.open ? Regime.UNSEALED : Regime.FED;
         }
         return modes.anyValveOpen() ? Regime.RELIEVING : Regime.SEALED;
     }
@@ -174,7 +176,7 @@ final class Recorder {
     private void look(double time, double[] y) {
         highestPressure.see(y[StateVector.PRESSURE], time);
         lowestPressure.see(y[StateVector.PRESSURE], time);
-        highestTemperature.see(y[StateVector.TANK], time);
+        highestTemperature.see(y[vector.highest], time);
         mostVesselWater.see(balance.vesselWater(y, modes.diaphragm), time);
     }
 

@@ -48,19 +48,20 @@ final class SegmentSolver {
     private long steps;
     private int segments;
 
-    SegmentSolver(Plant plant, Balance balance, double relativeTolerance) {
+    SegmentSolver(Plant plant, StateVector vector, Balance balance, double relativeTolerance) {
         this.balance = balance;
         this.relativeTolerance = relativeTolerance;
-        double[] absolute = new double[StateVector.length(plant.valves.size())];
+        double[] absolute = new double[vector.length];
         double[] relative = new double[absolute.length];
         Arrays.fill(absolute, MASS_TOLERANCE);
         Arrays.fill(relative, relativeTolerance);
         relative[StateVector.PRESSURE] = 0;
         // a relative error of temperature counts against 300 K, of which a heat-up is a sixth
-        relative[StateVector.TANK] = 0.1 * relativeTolerance;
+        Arrays.fill(relative, vector.lowest, vector.length, 0.1 * relativeTolerance);
         absolute[StateVector.PRESSURE] = pressureTolerance(plant);
-        absolute[StateVector.TANK] = TEMPERATURE_TOLERANCE;
+        Arrays.fill(absolute, vector.lowest, vector.length, TEMPERATURE_TOLERANCE);
         absolute[StateVector.GAS] = TEMPERATURE_TOLERANCE;
+        absolute[StateVector.DELIVERED] = ENERGY_TOLERANCE;
         absolute[StateVector.HEAT_LOST] = ENERGY_TOLERANCE;
         absolute[StateVector.CARRIED] = ENERGY_TOLERANCE;
         integrator = new DormandPrince54Integrator(SHORTEST_STEP, LONGEST_STEP, absolute, relative);

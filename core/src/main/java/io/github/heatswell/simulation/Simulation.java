@@ -2,6 +2,7 @@ package io.github.heatswell.simulation;
 
 import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.TimeGrid;
 import java.time.Duration;
 import java.util.Objects;
@@ -62,18 +63,34 @@ public final class Simulation {
         return new Simulation(system, duration, interval);
     }
 
-    private static double seconds(Duration duration) {
-        return duration.getSeconds() + duration.getNano() * 1e-9;
-    }
-
     /**
-     * Simulates.
+     * Simulates and keeps every sample.
      *
      * @return what the run found; a run that met a hazard ends there and keeps what it has
      * @throws SimulationException if the equations could not be integrated
      */
     public RunResult run() {
-        TimeGrid planned = new TimeGrid(seconds(sample), seconds(duration));
-        return new Engine(system, planned).run();
+        TraceCollector collector = new TraceCollector(planned());
+        RunSummary summary = stream(collector);
+        return new RunResult(summary, collector.trace());
+    }
+
+    /**
+     * Simulates and hands on every sample as it comes, without keeping it: for runs too long to hold.
+     *
+     * @param listener takes the samples, on the calling thread
+     * @return what the run found, without its course
+     * @throws SimulationException if the equations could not be integrated
+     */
+    public RunSummary stream(SampleListener listener) {
+        return new Engine(system, planned(), listener, SegmentSolver.RELATIVE_TOLERANCE).run();
+    }
+
+    private TimeGrid planned() {
+        return new TimeGrid(seconds(sample), seconds(duration));
+    }
+
+    private static double seconds(Duration duration) {
+        return duration.getSeconds() + duration.getNano() * 1e-9;
     }
 }

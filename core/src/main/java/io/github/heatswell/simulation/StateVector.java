@@ -1,35 +1,67 @@
 package io.github.heatswell.simulation;
 
 /**
- * Where each quantity stands in the array the solver advances: pressure, tank temperature, gas temperature, and then the
- * accumulated amounts, which are integrated with the same error control as the rest.
+ * Where each quantity stands in the array the solver advances: pressure, gas temperature, what follows a timetable, the
+ * accumulated amounts (integrated with the same error control as the rest), and last the temperatures of the layers.
  */
 final class StateVector {
 
-    /** Pressure (Pa, absolute). */
+    /** Pressure (Pa, absolute) at the height of the tank's drain cock. */
     static final int PRESSURE = 0;
-    /** Tank water temperature (K). */
-    static final int TANK = 1;
     /** Vessel gas temperature (K); constant for isothermal gas. */
-    static final int GAS = 2;
+    static final int GAS = 1;
+    /** Street pressure (Pa, absolute), which follows its timetable. */
+    static final int STREET = 2;
+    /** Cold water temperature (K), which follows the seasons. */
+    static final int COLD = 3;
     /** Mass let in from the supply since the start (kg). */
-    static final int LET_IN = 3;
+    static final int LET_IN = 4;
     /** Mass returned to the street since the start (kg). */
-    static final int RETURNED = 4;
+    static final int RETURNED = 5;
+    /** Mass drawn from the tank since the start (kg). */
+    static final int DRAWN = 6;
+    /** Mass lost by leaks since the start (kg). */
+    static final int LEAKED = 7;
+    /** Heat delivered to the taps, above cold water, since the start (J). */
+    static final int DELIVERED = 8;
     /** Standing loss since the start (J). */
-    static final int HEAT_LOST = 5;
+    static final int HEAT_LOST = 9;
     /**
-     * Energy carried into the tank water by flows, relative to cold water, less the work its shell took up, since the
-     * start (J).
+     * Energy carried into the tank water by flows, relative to the cold water of the start, less the work its shell took
+     * up, since the start (J).
      */
-    static final int CARRIED = 6;
+    static final int CARRIED = 10;
     /** Mass given off by the first relief valve since the start (kg); the others follow. */
-    static final int RELIEVED = 7;
+    static final int RELIEVED = 11;
 
-    private StateVector() {}
+    /** The temperature of the lowest layer (K); the others follow upwards. */
+    final int lowest;
+    /** The temperature of the highest layer (K). */
+    final int highest;
+    /** The length of the array. */
+    final int length;
 
-    /** The length of the array for a number of valves. */
-    static int length(int valves) {
-        return RELIEVED + valves;
+    StateVector(Plant plant) {
+        lowest = RELIEVED + plant.valves.size();
+        highest = lowest + plant.layers - 1;
+        length = highest + 1;
+    }
+
+    /** Mean temperature (K) of the tank's layers, which have equal volumes. */
+    double mean(double[] y) {
+        double sum = 0;
+        for (int i = lowest; i <= highest; i++) {
+            sum += y[i];
+        }
+        return sum / (highest - lowest + 1);
+    }
+
+    /** Mass (kg) all relief valves have given off. */
+    double relieved(double[] y) {
+        double sum = 0;
+        for (int i = RELIEVED; i < lowest; i++) {
+            sum += y[i];
+        }
+        return sum;
     }
 }

@@ -2,7 +2,7 @@ package io.github.heatswell.simulation;
 
 import static io.github.heatswell.simulation.StateVector.GAS;
 import static io.github.heatswell.simulation.StateVector.PRESSURE;
-import static io.github.heatswell.simulation.StateVector.TANK;
+import static io.github.heatswell.simulation.StateVector.STREET;
 
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.simulation.Modes.Diaphragm;
@@ -15,7 +15,8 @@ import java.util.List;
  * Draws up what can end a segment with given modes.
  *
  * <p>What opens and closes has two thresholds. Where the physics has one only (the check valve, the diaphragm's seat and
- * limit), the two are set a hair apart, so that a change that was just made cannot at once be taken back by rounding.
+ * limit, two layers that mix), the two are set a hair apart, so that a change that was just made cannot at once be taken
+ * back by rounding.
  */
 final class Watches {
 
@@ -28,7 +29,9 @@ final class Watches {
     private static final double RESEAT_GAP = 1e-2;
     /** Half the gap (kg/s) between the two thresholds of a flow: a drop every few hours. */
     private static final double FLOW_GAP = 1e-9;
-    /** A pressure this close (Pa) to the equilibrium with an open valve counts as settled, */
+    /** A layer this much (K) warmer than the one above it mixes with it. */
+    private static final double INVERSION = 1e-6;
+    /** A pressure this close (Pa) to the equilibrium with what flows counts as settled, */
     private static final double SETTLED_WITHIN = 1;
     /** provided it is also this close (-) compared with how far the equilibrium lifts the valve. */
     private static final double SETTLED_WITHIN_LIFT = 0.05;
@@ -40,10 +43,12 @@ final class Watches {
     private static final double HIGHEST_TEMPERATURE = 423.15;
 
     private final Plant plant;
+    private final StateVector vector;
     private final Balance balance;
 
-    Watches(Plant plant, Balance balance) {
+    Watches(Plant plant, StateVector vector, Balance balance) {
         this.plant = plant;
+        this.vector = vector;
         this.balance = balance;
     }
 
@@ -51,42 +56,81 @@ final class Watches {
      * Everything that can end a segment.
      *
      * @param modes the modes of the segment
-     * @param pressure the pressure (Pa, absolute) it starts from
+     * @param conditions what the world outside imposes
+     * @param start the state it starts from
+     * @param drawEnds the delivered heat (J) at which a running draw ends, infinite if something else ends it
      */
-    List<Watch> during(Modes modes, double pressure) {
+    List<Watch> during(Modes modes, Conditions conditions, double[] start, double drawEnds) {
         List<Watch> watches = new ArrayList<>();
-        addThermostat(watches, modes);
-        addPressureRule(watches, modes);
+        addThermostats(watches, modes);
+        addFeed(watches, modes, conditions, start);
         addValves(watches, modes);
         addDiaphragm(watches, modes);
-        addLimits(watches, modes, pressure);
+        addLayers(watches, modes);
+        addLimits(watches, modes, start[PRESSURE]);
+        if (drawEnds < Double.POSITIVE_INFINITY) {
+            watches.add(Watch.of(EventKind.DRAW_ENDED, modes, y -> drawEnds - y[StateVector.DELIVERED]));
+        }
         return watches;
     }
 
-    private void addThermostat(List<Watch> watches, Modes modes) {
-        if (modes.heaterOn) {
-            watches.add(Watch.of(EventKind.HEATER_OFF, modes.withHeater(false), y -> plant.setPoint - y[TANK]));
-        } else {
-            watches.add(Watch.of(EventKind.HEATER_ON, modes.withHeater(true), y -> y[TANK] - plant.switchOn));
+    private void addThermostats(List<Watch> watches, Modes modes) {
+        for (int i = 0; i < plant.sources.size(); i++) {
+            Plant.Source source = plant.sources.get(i);
+            int sensed = vector.lowest + source.layer;
+            if (!modes.calls(i)) {
+                watches.add(Watch.silent(modes.withCall(i, true), y -> y[sensed] - source.switchOn));
+            } else if (!source.stuck) {
+                watches.add(Watch.silent(modes.withCall(i, false), y -> source.setPoint - y[sensed]));
+            }
+        }
+        if (!modes.lockedOut && plant.cutOut < Double.POSITIVE_INFINITY) {
+            watches.add(Watch.of(
+                    EventKind.CUT_OUT_TRIPPED, modes.withCutOutTripped(), y -> plant.cutOut - y[vector.highest]));
         }
     }
 
-    private void addPressureRule(List<Watch> watches, Modes modes) {
+    private void addFeed(List<Watch> watches, Modes modes, Conditions conditions, double[] start) {
         Modes free = modes.withRule(PressureRule.FREE);
-        if (modes.rule == PressureRule.HELD) {
-            if (plant.checked) {
-                watches.add(Watch.silent(free, y -> balance.supplyFlow() + FLOW_GAP));
+        Feed feed = plant.feed;
+        switch (modes.rule) {
+            case HELD -> {
+                if (!feed.open) {
+                    watches.add(Watch.silent(free, y -> balance.supplyFlow() + FLOW_GAP));
+                }
+                if (feed.lockUp < Double.POSITIVE_INFINITY) {
+                    // a reducing valve stops regulating when the street falls below what it gives, and begins again
+                    // above
+                    double side = feed.followsStreet(start[STREET]) ? 1 : -1;
+                    watches.add(Watch.silent(free, y -> side * (feed.lockUp - y[STREET]) + PRESSURE_GAP));
+                }
             }
-            return;
+            case RETURNING -> watches.add(Watch.silent(free, y -> FLOW_GAP - balance.supplyFlow()));
+            case FILLING -> {
+                watches.add(Watch.silent(free, y -> distanceFromFilled()));
+                if (!feed.open) {
+                    watches.add(Watch.silent(free, y -> feed.standing(y[STREET]) - y[PRESSURE] + PRESSURE_GAP));
+                }
+            }
+            case SETTLED -> watches.add(Watch.silent(free, y -> balance.reliefFlow() + FLOW_GAP));
+            case FREE -> {
+                if (modes.anyValveOpen()) {
+                    watches.add(Watch.silent(modes.withRule(PressureRule.SETTLED), y -> distanceFromSettled()));
+                }
+            }
         }
-        if (plant.checked) {
-            watches.add(Watch.silent(free, y -> y[PRESSURE] - plant.supplyPressure + PRESSURE_GAP));
+        boolean shut = modes.rule == PressureRule.FREE || modes.rule == PressureRule.SETTLED;
+        if (shut && conditions.supplyOpen()) {
+            watches.add(Watch.silent(free, y -> y[PRESSURE] - feed.standing(y[STREET]) + PRESSURE_GAP));
+            if (feed.bypass) {
+                watches.add(Watch.silent(free, y -> y[STREET] + feed.bypassOpens - y[PRESSURE] + PRESSURE_GAP));
+            }
         }
-        if (modes.rule == PressureRule.SETTLED) {
-            watches.add(Watch.silent(free, y -> balance.reliefFlow() + FLOW_GAP));
-        } else if (modes.anyValveOpen()) {
-            watches.add(Watch.silent(modes.withRule(PressureRule.SETTLED), y -> distanceFromSettled()));
-        }
+    }
+
+    /** How far (Pa) the pressure still is from counting as filled up to what the feed gives. */
+    private double distanceFromFilled() {
+        return Math.abs(balance.distanceFromEquilibrium()) - SETTLED_WITHIN;
     }
 
     /** How far (Pa) the pressure still is from counting as settled; a constant if there is nothing to settle at. */
@@ -100,22 +144,44 @@ final class Watches {
 
     private void addValves(List<Watch> watches, Modes modes) {
         for (int i = 0; i < plant.valves.size(); i++) {
-            Plant.Valve valve = plant.valves.get(i);
-            if (modes.valveOpen(i)) {
-                watches.add(Watch.of(
-                        EventKind.RELIEF_RESEATED,
-                        valve.name,
-                        modes.withValve(i, false),
-                        y -> y[PRESSURE] - valve.reseats - RESEAT_GAP));
-            } else {
-                watches.add(Watch.of(
-                        EventKind.RELIEF_OPENED, valve.name, modes.withValve(i, true), y -> valve.opens - y[PRESSURE]));
+            Valve valve = plant.valves.get(i);
+            if (!valve.stuckOpen && !valve.blocked) {
+                addValve(watches, modes, i, valve);
             }
         }
     }
 
+    private void addValve(List<Watch> watches, Modes modes, int i, Valve valve) {
+        Modes closed = modes.withLift(i, Valve.Lift.CLOSED);
+        Modes lifted = modes.withLift(i, Valve.Lift.PRESSURE);
+        Modes hot = modes.withLift(i, Valve.Lift.TEMPERATURE);
+        boolean minds = valve.opensAt < Double.POSITIVE_INFINITY;
+        switch (modes.lift(i)) {
+            case CLOSED -> {
+                watches.add(Watch.of(EventKind.RELIEF_OPENED, valve.name, lifted, y -> valve.opens - y[PRESSURE]));
+                if (minds) {
+                    watches.add(
+                            Watch.of(EventKind.RELIEF_OPENED, valve.name, hot, y -> valve.opensAt - y[vector.highest]));
+                }
+            }
+            case PRESSURE -> {
+                watches.add(Watch.of(
+                        EventKind.RELIEF_RESEATED, valve.name, closed, y -> y[PRESSURE] - valve.reseats - RESEAT_GAP));
+                if (minds) {
+                    watches.add(Watch.silent(hot, y -> valve.opensAt - y[vector.highest]));
+                }
+            }
+            case TEMPERATURE ->
+                watches.add(Watch.of(
+                        EventKind.RELIEF_RESEATED,
+                        valve.name,
+                        closed,
+                        y -> Math.max(y[vector.highest] - valve.reseatsAt, y[PRESSURE] - valve.opens)));
+        }
+    }
+
     private void addDiaphragm(List<Watch> watches, Modes modes) {
-        Plant.GasCushion vessel = plant.vessel;
+        GasCushion vessel = plant.vessel;
         Modes floating = modes.withDiaphragm(Diaphragm.FLOATING);
         switch (modes.diaphragm) {
             case ABSENT -> {
@@ -125,24 +191,33 @@ final class Watches {
                 watches.add(Watch.of(
                         EventKind.VESSEL_LIFTED,
                         floating,
-                        y -> vessel.gasPressure(0, y[GAS]) - y[PRESSURE] + PRESSURE_GAP));
+                        y -> vessel.pressureWith(0, y[GAS]) - y[PRESSURE] + PRESSURE_GAP));
             case FLOATING -> {
                 watches.add(Watch.of(
                         EventKind.VESSEL_SEATED,
                         modes.withDiaphragm(Diaphragm.SEATED),
-                        y -> y[PRESSURE] - vessel.gasPressure(0, y[GAS]) + PRESSURE_GAP));
+                        y -> y[PRESSURE] - vessel.pressureWith(0, y[GAS]) + PRESSURE_GAP));
                 if (vessel.largestWater < vessel.volume) {
                     watches.add(Watch.of(
                             EventKind.VESSEL_BOTTOMED_OUT,
                             modes.withDiaphragm(Diaphragm.BOTTOMED_OUT),
-                            y -> vessel.gasPressure(vessel.largestWater, y[GAS]) - y[PRESSURE] + PRESSURE_GAP));
+                            y -> vessel.pressureWith(vessel.largestWater, y[GAS]) - y[PRESSURE] + PRESSURE_GAP));
                 }
             }
             case BOTTOMED_OUT ->
                 watches.add(Watch.of(
                         EventKind.VESSEL_FREED,
                         floating,
-                        y -> y[PRESSURE] - vessel.gasPressure(vessel.largestWater, y[GAS]) + PRESSURE_GAP));
+                        y -> y[PRESSURE] - vessel.pressureWith(vessel.largestWater, y[GAS]) + PRESSURE_GAP));
+        }
+    }
+
+    private void addLayers(List<Watch> watches, Modes modes) {
+        for (int layer = 0; layer + 1 < plant.layers; layer++) {
+            if (!modes.joined(layer)) {
+                int below = vector.lowest + layer;
+                watches.add(Watch.silent(modes.withJoined(layer), y -> y[below + 1] - y[below] + INVERSION));
+            }
         }
     }
 
@@ -153,11 +228,13 @@ final class Watches {
         watches.add(Watch.of(EventKind.TEST_PRESSURE_REACHED, modes, y -> plant.testPressure - y[PRESSURE]));
         watches.add(Watch.of(EventKind.ATMOSPHERE_REACHED, modes, y -> y[PRESSURE] - plant.atmosphere));
         watches.add(Watch.of(
-                EventKind.VAPOUR_FORMS, modes, y -> y[PRESSURE] - Saturation.pressureAbsolute(withinRange(y[TANK]))));
+                EventKind.VAPOUR_FORMS,
+                modes,
+                y -> y[PRESSURE] - Saturation.pressureAbsolute(withinRange(y[vector.highest]))));
         watches.add(Watch.of(
                 EventKind.WATER_OUT_OF_RANGE,
                 modes,
-                y -> Math.min(y[TANK] - LOWEST_TEMPERATURE, HIGHEST_TEMPERATURE - y[TANK])));
+                y -> Math.min(y[vector.lowest] - LOWEST_TEMPERATURE, HIGHEST_TEMPERATURE - y[vector.highest])));
     }
 
     /** A trial state of the solver may lie beyond the temperature at which the run will have ended. */

@@ -1,0 +1,76 @@
+package io.github.heatswell.result;
+
+import io.github.heatswell.plant.HotWaterSystem;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * Everything a run found except its course, sample by sample. Immutable.
+ *
+ * @param system what was simulated
+ * @param end the time (s) the run covers, shorter than asked for if a hazard ended it
+ * @param events what happened, in the order of time
+ * @param extremes the largest and smallest values, from the continuous solution
+ * @param totals what crossed the boundary
+ * @param audit the check of mass and energy
+ * @param numerics how the numbers were made
+ */
+public record RunSummary(
+        HotWaterSystem system,
+        double end,
+        List<Event> events,
+        Extremes extremes,
+        Totals totals,
+        Audit audit,
+        Numerics numerics) {
+
+    /**
+     * Checks that everything is there and copies the events.
+     *
+     * @param system what was simulated
+     * @param end the time (s) the run covers, shorter than asked for if a hazard ended it
+     * @param events what happened, in the order of time
+     * @param extremes the largest and smallest values, from the continuous solution
+     * @param totals what crossed the boundary
+     * @param audit the check of mass and energy
+     * @param numerics how the numbers were made
+     */
+    public RunSummary {
+        Objects.requireNonNull(system, "system");
+        Objects.requireNonNull(extremes, "extremes");
+        Objects.requireNonNull(totals, "totals");
+        Objects.requireNonNull(audit, "audit");
+        Objects.requireNonNull(numerics, "numerics");
+        events = List.copyOf(events);
+    }
+
+    /**
+     * The hazard at which the run ended before its time.
+     *
+     * @return the last event if the model ended there, else empty
+     */
+    public Optional<Event> hazard() {
+        return events.stream().filter(event -> event.kind().endsRun()).findFirst();
+    }
+
+    /**
+     * The first event of a kind.
+     *
+     * @param kind what to look for
+     * @return the event, or empty if it never happened
+     */
+    public Optional<Event> first(EventKind kind) {
+        return events.stream().filter(event -> event.kind() == kind).findFirst();
+    }
+
+    /**
+     * A pressure of this run as a gauge on site would show it.
+     *
+     * @param absolute the pressure (Pa, absolute)
+     * @return the pressure (Pa, gauge)
+     */
+    public double gauge(double absolute) {
+        return absolute - system.site().atmosphere();
+    }
+}

@@ -1,0 +1,89 @@
+package io.github.heatswell.simulation;
+
+import io.github.heatswell.plant.ReducingValve;
+import io.github.heatswell.plant.Supply;
+
+/**
+ * The cold feed in absolute pressures: at which pressure it stands still, how hard it is to draw from, and what it takes
+ * back.
+ */
+final class Feed {
+
+    /**
+     * Resistance (Pa s/m3) of a service line that has none described: 0.3 bar at 20 L/min. It matters only in the seconds
+     * in which a system is filled up to the supply's pressure. Own choice; common practice, no source.
+     */
+    private static final double SERVICE_LINE = 0.3e5 / (20e-3 / 60);
+    /** Below this difference (Pa) the flow through a leaking seat is taken as proportional to it. */
+    private static final double SMALL_DIFFERENCE = 100;
+
+    /** Whether nothing keeps water from going back. */
+    final boolean open;
+    /** Whether water goes back once the house exceeds the street by {@link #bypassOpens}. */
+    final boolean bypass;
+    /** The pressure (Pa, absolute) a reducing valve locks up at; infinite without one. */
+    final double lockUp;
+    /** Difference (Pa) at which the bypass opens. */
+    final double bypassOpens;
+    /** How far the pressure falls with the flow (Pa s/m3), 0 for a feed that holds its pressure. */
+    final double droop;
+    /** The same, but never 0: how hard it is to fill up the system. */
+    final double resistance;
+
+    private final double seatLeakage;
+
+    Feed(Supply supply, double atmosphere) {
+        open = supply.arrangement() == Supply.Arrangement.DIRECT;
+        ReducingValve reducing = supply.reducingValve().orElse(null);
+        bypass = reducing != null && reducing.bypassOpens().isPresent();
+        bypassOpens = bypass ? reducing.bypassOpens().getAsDouble() : 0;
+        lockUp = reducing == null
+                ? Double.POSITIVE_INFINITY
+                : reducing.set().absolute(atmosphere) + reducing.lockUpRise();
+        droop = reducing == null ? 0 : (reducing.lockUpRise() + reducing.droop()) / reducing.ratedFlow();
+        resistance = droop > 0 ? droop : SERVICE_LINE;
+        seatLeakage = supply.seatLeakage() / Math.sqrt(1e5);
+    }
+
+    /** The pressure (Pa, absolute) at which the feed stands still, for a street pressure (Pa, absolute). */
+    double standing(double street) {
+        return Math.min(street, lockUp);
+    }
+
+    /** Whether the street itself, and not a reducing valve, limits the pressure. */
+    boolean followsStreet(double street) {
+        return street <= lockUp;
+    }
+
+    /**
+     * Flow into a system that is not at the pressure of the feed; negative if water goes back.
+     *
+     * @param pressure pressure of the system (Pa, absolute)
+     * @param street pressure of the street (Pa, absolute)
+     * @return volume flow (m3/s)
+     */
+    double filling(double pressure, double street) {
+        double short0 = standing(street) - pressure;
+        if (short0 > 0 || open) {
+            return short0 / resistance;
+        }
+        double excess = pressure - street - bypassOpens;
+        return bypass && excess > 0 ? -excess / resistance : 0;
+    }
+
+    /** How fast {@link #filling} falls with pressure (m3/s/Pa). */
+    double fillingSlope(double pressure, double street) {
+        boolean flows = open || pressure <= standing(street) || bypass && pressure > street + bypassOpens;
+        return flows ? 1 / resistance : 0;
+    }
+
+    /**
+     * Flow through the closed seat, from the higher to the lower side.
+     *
+     * @return volume flow (m3/s) into the system
+     */
+    double throughSeat(double pressure, double street) {
+        double difference = street - pressure;
+        return seatLeakage * difference / Math.sqrt(Math.abs(difference) + SMALL_DIFFERENCE);
+    }
+}

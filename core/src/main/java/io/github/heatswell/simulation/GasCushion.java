@@ -1,0 +1,54 @@
+package io.github.heatswell.simulation;
+
+import io.github.heatswell.plant.ExpansionVessel;
+
+/**
+ * The gas of an expansion vessel: a fixed mass of ideal gas, {@code p V = m R T}, charged with the water side empty.
+ * Pressures are those (Pa, absolute) at the height of the drain cock.
+ */
+final class GasCushion {
+
+    /** Ratio of heat capacity at constant pressure to the gas constant, for a diatomic gas (-). */
+    static final double CP_OVER_R = 3.5;
+
+    final double volume;
+    final double largestWater;
+    /** Mass times specific gas constant (J/K). */
+    final double gasConstant;
+    /** Time constant of the return to the temperature around it (s); 0 for gas that keeps it. */
+    final double timeConstant;
+    /** Temperature around the vessel (K). */
+    final double temperature;
+
+    private final double offset;
+
+    GasCushion(ExpansionVessel described, double atmosphere, double roomTemperature, double offset) {
+        volume = described.volume();
+        largestWater = volume * described.acceptance();
+        double chargedAt = described.chargedAt().orElse(roomTemperature);
+        gasConstant = described.precharge().absolute(atmosphere) * volume / chargedAt;
+        timeConstant = described.gasTimeConstant().orElse(0);
+        temperature = described.temperature().orElse(roomTemperature);
+        this.offset = offset;
+    }
+
+    /** Pressure of the gas (Pa, absolute) when it is that of the system. */
+    double gasPressure(double pressure) {
+        return pressure - offset;
+    }
+
+    /** Volume of the gas (m3) when it has the pressure of the system. */
+    double gasVolume(double pressure, double gasTemperature) {
+        return gasConstant * gasTemperature / gasPressure(pressure);
+    }
+
+    /** Water the vessel would hold if the diaphragm had neither seat nor limit (m3). */
+    double freeWater(double pressure, double gasTemperature) {
+        return volume - gasVolume(pressure, gasTemperature);
+    }
+
+    /** Pressure of the system (Pa, absolute) at which the vessel holds so much water (m3). */
+    double pressureWith(double water, double gasTemperature) {
+        return gasConstant * gasTemperature / (volume - water) + offset;
+    }
+}

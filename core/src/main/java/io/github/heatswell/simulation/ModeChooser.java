@@ -1,0 +1,172 @@
+package io.github.heatswell.simulation;
+
+import io.github.heatswell.simulation.Modes.Diaphragm;
+import io.github.heatswell.simulation.Modes.PressureRule;
+
+/**
+ * Chooses what follows from a state: which rule fixes the pressure, which layers are mixed, which thermostats call. Used
+ * between segments, where the modes may change.
+ */
+final class ModeChooser {
+
+    /** A flow above this (kg/s) counts as none; below, the supply would take water back. */
+    private static final double NO_FLOW = 1e-10;
+    /** A pressure this close (Pa) to that of the feed is at it. */
+    private static final double AT_FEED = 2;
+    /** Temperatures this close (K) are one. */
+    private static final double SAME_TEMPERATURE = 2e-6;
+
+    /**
+     * Rates this close (K/s) are one: a kelvin in thirty years. Layers that only keep step with each other stay apart, so
+     * that cold water can push them up one by one.
+     */
+    private static final double SAME_RATE = 1e-9;
+
+    private final Plant plant;
+    private final StateVector vector;
+    private final Balance balance;
+    private final double[] rates;
+
+    ModeChooser(Plant plant, StateVector vector, Balance balance) {
+        this.plant = plant;
+        this.vector = vector;
+        this.balance = balance;
+        rates = new double[vector.length];
+    }
+
+    /** The modes a state starts with, before any rule is chosen. */
+    Modes atStart(double[] y) {
+        Modes modes = Modes.resting(plant).withDiaphragm(diaphragm(y));
+        for (int i = 0; i < plant.valves.size(); i++) {
+            if (plant.valves.get(i).stuckOpen) {
+                modes = modes.withLift(i, Valve.Lift.PRESSURE);
+            }
+        }
+        for (int i = 0; i < plant.sources.size(); i++) {
+            Plant.Source source = plant.sources.get(i);
+            if (source.stuck || y[vector.lowest + source.layer] <= source.switchOn) {
+                modes = modes.withCall(i, true);
+            }
+        }
+        return modes;
+    }
+
+    private Diaphragm diaphragm(double[] y) {
+        if (plant.vessel == null) {
+            return Diaphragm.ABSENT;
+        }
+        double water = plant.vessel.freeWater(y[StateVector.PRESSURE], y[StateVector.GAS]);
+        if (water <= 0) {
+            return Diaphragm.SEATED;
+        }
+        return water < plant.vessel.largestWater ? Diaphragm.FLOATING : Diaphragm.BOTTOMED_OUT;
+    }
+
+    /**
+     * Chooses.
+     *
+     * @param candidate the modes with all that was decided before
+     * @param conditions what the world outside imposes
+     * @param y the state; the pressure is put exactly onto that of the feed where the feed takes over, and layers that mix
+     *     are given one temperature
+     */
+    Modes choose(Modes candidate, Conditions conditions, double[] y) {
+        Modes modes = plant.layers > 1 ? withZones(candidate, y) : candidate;
+        return withRule(modes, conditions, y);
+    }
+
+    private Modes withRule(Modes modes, Conditions conditions, double[] y) {
+        if (!conditions.supplyOpen()) {
+            return modes.withRule(PressureRule.FREE);
+        }
+        double p = y[StateVector.PRESSURE];
+        double standing = plant.feed.standing(y[StateVector.STREET]);
+        if (plant.feed.bypass && p >= y[StateVector.STREET] + plant.feed.bypassOpens) {
+            return withBypass(modes, y, y[StateVector.STREET] + plant.feed.bypassOpens);
+        }
+        return p > standing && !plant.feed.open ? modes.withRule(PressureRule.FREE) : withFeed(modes, y, standing);
+    }
+
+    private Modes withBypass(Modes modes, double[] y, double returning) {
+        double p = y[StateVector.PRESSURE];
+        if (p > returning + AT_FEED) {
+            return modes.withRule(PressureRule.FILLING);
+        }
+        y[StateVector.PRESSURE] = returning;
+        Modes back = modes.withRule(PressureRule.RETURNING);
+        balance.evaluate(y, back, rates);
+        if (balance.supplyFlow() <= NO_FLOW) {
+            return back;
+        }
+        y[StateVector.PRESSURE] = p;
+        return modes.withRule(PressureRule.FREE);
+    }
+
+    /** The feed holds the pressure, or moves it to where it will; or the check valve is about to close. */
+    private Modes withFeed(Modes modes, double[] y, double standing) {
+        double p = y[StateVector.PRESSURE];
+        Modes held = modes.withRule(PressureRule.HELD);
+        balance.evaluate(y, held, rates);
+        double flow = balance.supplyFlow();
+        boolean closes = flow < -NO_FLOW && !plant.feed.open;
+        if (Math.abs(p - standing) <= AT_FEED && (closes || plant.feed.droop == 0)) {
+            y[StateVector.PRESSURE] = standing;
+            return closes ? modes.withRule(PressureRule.FREE) : held;
+        }
+        Modes filling = modes.withRule(PressureRule.FILLING);
+        balance.evaluate(y, filling, rates);
+        return Math.abs(balance.distanceFromEquilibrium()) <= AT_FEED ? held : filling;
+    }
+
+    /** Mixes layers of one temperature wherever the lower one would otherwise become the warmer one. */
+    private Modes withZones(Modes modes, double[] y) {
+        boolean[] joined = new boolean[plant.layers - 1];
+        balance.evaluate(y, modes.withJoined(joined).withRule(PressureRule.FREE), rates);
+        double[] tendency = new double[plant.layers];
+        double[] weight = new double[plant.layers];
+        int[] size = new int[plant.layers];
+        int blocks = 0;
+        for (int layer = 0; layer < plant.layers; layer++) {
+            tendency[blocks] = rates[vector.lowest + layer];
+            weight[blocks] = balance.capacity(layer);
+            size[blocks] = 1;
+            blocks++;
+            // pool neighbours until their rates grow upwards
+            while (blocks > 1 && mixes(y, layer - size[blocks - 1], tendency[blocks - 2] - tendency[blocks - 1])) {
+                double both = weight[blocks - 2] + weight[blocks - 1];
+                tendency[blocks - 2] =
+                        (tendency[blocks - 2] * weight[blocks - 2] + tendency[blocks - 1] * weight[blocks - 1]) / both;
+                weight[blocks - 2] = both;
+                size[blocks - 2] += size[blocks - 1];
+                blocks--;
+            }
+        }
+        int layer = 0;
+        for (int block = 0; block < blocks; block++) {
+            mix(y, layer, size[block]);
+            for (int i = 1; i < size[block]; i++) {
+                joined[layer + i - 1] = true;
+            }
+            layer += size[block];
+        }
+        return modes.withJoined(joined);
+    }
+
+    /** Whether a layer mixes with the one above it: it is the warmer one, or as warm and about to be. */
+    private boolean mixes(double[] y, int layer, double fasterBy) {
+        double warmerBy = y[vector.lowest + layer] - y[vector.lowest + layer + 1];
+        return warmerBy > SAME_TEMPERATURE / 4 || warmerBy >= -SAME_TEMPERATURE && fasterBy > SAME_RATE;
+    }
+
+    private void mix(double[] y, int layer, int size) {
+        double heat = 0;
+        double capacity = 0;
+        for (int i = layer; i < layer + size; i++) {
+            heat += balance.capacity(i) * y[vector.lowest + i];
+            capacity += balance.capacity(i);
+        }
+        for (int i = layer; i < layer + size; i++) {
+            y[vector.lowest + i] = heat / capacity;
+        }
+    }
+}

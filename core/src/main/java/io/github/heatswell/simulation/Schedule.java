@@ -1,0 +1,124 @@
+package io.github.heatswell.simulation;
+
+import io.github.heatswell.draw.Draw;
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.plant.Outage;
+import io.github.heatswell.plant.Supply;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Everything that happens by the clock. Known times are not events to be searched for: the integration is split at them.
+ */
+final class Schedule {
+
+    private static final double DAY = 86_400;
+
+    private final Supply supply;
+    private final double atmosphere;
+    private final double clockStart;
+    private final int firstDay;
+    private final List<Draw> draws;
+    private final double[] streetTimes;
+
+    Schedule(HotWaterSystem system) {
+        supply = system.supply();
+        atmosphere = system.site().atmosphere();
+        clockStart = system.start().timeOfDay();
+        firstDay = system.start().dayOfYear();
+        draws = system.draws().draws();
+        streetTimes = supply.street().isConstant()
+                ? new double[0]
+                : supply.street().entries().keySet().stream()
+                        .mapToDouble(Double::doubleValue)
+                        .toArray();
+    }
+
+    /** The pressure of the street (Pa, absolute) at a time (s since the start of the run). */
+    double street(double time) {
+        return supply.street().absolute(clockStart + time, atmosphere);
+    }
+
+    /** The temperature of the cold water (K) at a time (s since the start of the run): even from midnight to midnight. */
+    double cold(double time) {
+        if (supply.water().isConstant()) {
+            return supply.water().on(1);
+        }
+        double clock = clockStart + time;
+        double day = Math.floor(clock / DAY);
+        double from = supply.water().on(firstDay + day);
+        double to = supply.water().on(firstDay + day + 1);
+        return from + (to - from) * (clock / DAY - day);
+    }
+
+    /** The next draw that begins after a time (s since the start of the run), and when. */
+    Optional<Start> nextDraw(double time) {
+        if (draws.isEmpty()) {
+            return Optional.empty();
+        }
+        double clock = clockStart + time;
+        double midnight = DAY * Math.floor(clock / DAY);
+        for (Draw draw : draws) {
+            if (midnight + draw.timeOfDay() > clock) {
+                return Optional.of(new Start(midnight + draw.timeOfDay() - clockStart, draw));
+            }
+        }
+        return Optional.of(new Start(midnight + DAY + draws.get(0).timeOfDay() - clockStart, draws.get(0)));
+    }
+
+    /**
+     * A draw and when it begins.
+     *
+     * @param time since the start of the run (s)
+     * @param draw the draw
+     */
+    record Start(double time, Draw draw) {}
+
+    /** What holds from a time on (s since the start of the run), with a draw that runs until a known time or null. */
+    Conditions from(double time, Draw running, double drawEnds) {
+        double until = Math.min(nextOutageChange(time), nextClockChange(time));
+        if (running != null) {
+            until = Math.min(until, drawEnds);
+        }
+        until = Math.min(until, nextDraw(time).map(Start::time).orElse(Double.POSITIVE_INFINITY));
+        double span = Math.min(until - time, DAY);
+        double middle = time + span / 2;
+        double quarter = span / 4;
+        // the timetables are even between two changes, so two points inside give the rate without touching the ends
+        double streetRate =
+                streetTimes.length == 0 ? 0 : (street(middle + quarter) - street(middle - quarter)) / (2 * quarter);
+        double coldRate =
+                supply.water().isConstant() ? 0 : (cold(middle + quarter) - cold(middle - quarter)) / (2 * quarter);
+        return new Conditions(until, streetRate, coldRate, supplyOpen(time), running);
+    }
+
+    private boolean supplyOpen(double time) {
+        return supply.outages().stream().noneMatch(outage -> time >= outage.from() && time < outage.to());
+    }
+
+    private double nextOutageChange(double time) {
+        double next = Double.POSITIVE_INFINITY;
+        for (Outage outage : supply.outages()) {
+            if (outage.from() > time) {
+                next = Math.min(next, outage.from());
+            } else if (outage.to() > time) {
+                next = Math.min(next, outage.to());
+            }
+        }
+        return next;
+    }
+
+    private double nextClockChange(double time) {
+        double clock = clockStart + time;
+        double midnight = DAY * Math.floor(clock / DAY);
+        double next = Double.POSITIVE_INFINITY;
+        if (!supply.water().isConstant()) {
+            next = midnight + DAY - clockStart;
+        }
+        for (double streetTime : streetTimes) {
+            double today = midnight + streetTime;
+            next = Math.min(next, (today > clock ? today : today + DAY) - clockStart);
+        }
+        return next;
+    }
+}

@@ -1,0 +1,298 @@
+package io.github.heatswell.simulation;
+
+import io.github.heatswell.water.LiquidWater;
+import io.github.heatswell.water.WaterState;
+
+/**
+ * The water of the tank as a column of zones, each fully mixed: one or more layers of equal shell volume. With zone mass
+ * {@code m = rho V}, shell {@code V = V_n [1 + g (T - T_ref) + C (p - p_ref)]}, {@code a = g V_n/V} and {@code c = C V_n/V},
+ * a zone with the flow j through its lower and k through its upper face (kg/s, upward) obeys
+ *
+ * <pre>
+ *   m (a - beta) dT/dt + m (c + kappa) dp/dt = j - k
+ *   m cp dT/dt = Q + V T beta dp/dt + max(j, 0) (h_below - h) + max(-k, 0) (h_above - h)
+ * </pre>
+ *
+ * so that flows push the column as a plug and carry the enthalpy of the zone they come from. What leaves at the top is
+ * given; zone by zone downwards every flow is then linear in dp/dt and in the flow of valves on top of the tank, and the
+ * lowest flow is what comes from the cold branch.
+ *
+ * <p>Working memory of one run, not thread-safe.
+ */
+final class TankColumn {
+
+    /** Passes after which the directions of the flows are taken as they are. */
+    private static final int MOST_PASSES = 60;
+
+    private final Plant plant;
+    private final LiquidWater water;
+
+    private int zones;
+    private final int[] from;
+    private final int[] count;
+    private final WaterState[] states;
+    private final double[] temperature;
+    private final double[] mass;
+    private final double[] volume;
+    private final double[] growth;
+    private final double[] give;
+    private final double[] heat;
+    private final boolean[] upward;
+    private final Linear[] flow;
+    private final Linear[] warming;
+    private final double[] rates;
+    private double lost;
+    private double coldEnthalpy;
+
+    /** A quantity linear in the rate of pressure (Pa/s) and in the relief flow on top of the tank (kg/s). */
+    static final class Linear {
+        double constant;
+        double byPressure;
+        double byRelief;
+
+        double at(double pressureRate, double topRelief) {
+            return constant + byPressure * pressureRate + byRelief * topRelief;
+        }
+
+        void set(double constant, double byPressure, double byRelief) {
+            this.constant = constant;
+            this.byPressure = byPressure;
+            this.byRelief = byRelief;
+        }
+
+        void setSum(Linear base, double factor, Linear other) {
+            set(
+                    base.constant + factor * other.constant,
+                    base.byPressure + factor * other.byPressure,
+                    base.byRelief + factor * other.byRelief);
+        }
+
+        void scale(double factor) {
+            set(constant * factor, byPressure * factor, byRelief * factor);
+        }
+    }
+
+    TankColumn(Plant plant, LiquidWater water) {
+        this.plant = plant;
+        this.water = water;
+        int layers = plant.layers;
+        from = new int[layers];
+        count = new int[layers];
+        states = new WaterState[layers];
+        temperature = new double[layers];
+        mass = new double[layers];
+        volume = new double[layers];
+        growth = new double[layers];
+        give = new double[layers];
+        heat = new double[layers];
+        upward = new boolean[layers];
+        flow = new Linear[layers + 1];
+        warming = new Linear[layers];
+        rates = new double[layers];
+        for (int i = 0; i < layers; i++) {
+            states[i] = new WaterState();
+            flow[i] = new Linear();
+            warming[i] = new Linear();
+        }
+        flow[layers] = new Linear();
+    }
+
+    /**
+     * Works out the zones for a state.
+     *
+     * @param y the state
+     * @param vector where its parts stand
+     * @param modes the modes
+     */
+    void prepare(double[] y, StateVector vector, Modes modes) {
+        formZones(modes);
+        double p = y[StateVector.PRESSURE];
+        lost = 0;
+        for (int z = 0; z < zones; z++) {
+            prepareZone(z, p, y[vector.lowest + from[z]], modes);
+        }
+        for (int z = 1; z < zones; z++) {
+            double conducted = plant.conductance * (temperature[z] - temperature[z - 1]);
+            heat[z] -= conducted;
+            heat[z - 1] += conducted;
+        }
+    }
+
+    private void formZones(Modes modes) {
+        zones = 0;
+        for (int layer = 0; layer < plant.layers; layer++) {
+            if (layer > 0 && modes.joined(layer - 1)) {
+                count[zones - 1]++;
+            } else {
+                from[zones] = layer;
+                count[zones] = 1;
+                zones++;
+            }
+        }
+    }
+
+    private void prepareZone(int z, double p, double zoneTemperature, Modes modes) {
+        WaterState state = states[z];
+        water.evaluate(zoneTemperature, p, state);
+        double share = (double) count[z] / plant.layers;
+        double size = shellSize(p, zoneTemperature);
+        temperature[z] = zoneTemperature;
+        volume[z] = plant.tankVolume * share * size;
+        mass[z] = state.density() * volume[z];
+        growth[z] = plant.shellGrowth / size - state.expansivity();
+        give[z] = plant.shellCompliance / size + state.compressibility();
+        double zoneLoss = plant.standingLoss * share * (zoneTemperature - plant.roomTemperature);
+        lost += zoneLoss;
+        heat[z] = -zoneLoss;
+        for (int i = 0; i < plant.sources.size(); i++) {
+            Plant.Source source = plant.sources.get(i);
+            if (source.layer >= from[z] && source.layer < from[z] + count[z] && modes.isOn(i, plant)) {
+                heat[z] += source.output;
+            }
+        }
+    }
+
+    private double shellSize(double p, double zoneTemperature) {
+        return 1
+                + plant.shellGrowth * (zoneTemperature - plant.coldTemperature)
+                + plant.shellCompliance * (p - plant.coldPressure);
+    }
+
+    /**
+     * Finds the flow from the cold branch.
+     *
+     * @param drawn what leaves at the top to the taps (kg/s)
+     * @param topRelief what valves on top give off by their curves (kg/s), for a first look at the directions
+     * @param pressureRate rate of pressure (Pa/s), for the same
+     * @param cold enthalpy of cold water (J/kg)
+     * @return the flow into the lowest zone
+     */
+    Linear inflow(double drawn, double topRelief, double pressureRate, double cold) {
+        coldEnthalpy = cold;
+        flow[zones].set(drawn, 0, 1);
+        pass();
+        for (int n = 0; n < MOST_PASSES && turnFlows(pressureRate, topRelief); n++) {
+            pass();
+        }
+        return flow[0];
+    }
+
+    /** The flow into the lowest zone as last found. */
+    Linear inflow() {
+        return flow[0];
+    }
+
+    /** Makes the assumed directions those of the flows; says whether any changed. */
+    private boolean turnFlows(double pressureRate, double topRelief) {
+        boolean turned = false;
+        for (int z = 0; z < zones; z++) {
+            boolean up = flow[z].at(pressureRate, topRelief) > 0;
+            turned |= up != upward[z];
+            upward[z] = up;
+        }
+        return turned;
+    }
+
+    /** Goes once down the column with the directions assumed. */
+    private void pass() {
+        for (int z = zones - 1; z >= 0; z--) {
+            double cp = states[z].heatCapacity();
+            double h = states[z].enthalpy();
+            Linear above = flow[z + 1];
+            warming[z].set(heat[z], volume[z] * temperature[z] * states[z].expansivity(), 0);
+            if (z + 1 < zones && !upward[z + 1]) {
+                warming[z].setSum(warming[z], -(states[z + 1].enthalpy() - h), above);
+            }
+            double expansion = growth[z] / cp;
+            flow[z].setSum(above, expansion, warming[z]);
+            flow[z].byPressure += mass[z] * give[z];
+            if (upward[z]) {
+                double difference = enthalpyBelow(z) - h;
+                flow[z].scale(1 / (1 - expansion * difference));
+                warming[z].setSum(warming[z], difference, flow[z]);
+            }
+            warming[z].scale(1 / (mass[z] * cp));
+        }
+    }
+
+    private double enthalpyBelow(int z) {
+        return z == 0 ? coldEnthalpy : states[z - 1].enthalpy();
+    }
+
+    /** Whether the flows have the directions assumed; if not, they are turned, and {@link #inflow} is due again. */
+    boolean agrees(double pressureRate, double topRelief) {
+        return !turnFlows(pressureRate, topRelief);
+    }
+
+    /** Writes the rates of the layers' temperatures (K/s). */
+    void fill(double pressureRate, double topRelief, double[] into, int lowest) {
+        for (int z = 0; z < zones; z++) {
+            double rate = warming[z].at(pressureRate, topRelief);
+            rates[z] = rate;
+            for (int layer = from[z]; layer < from[z] + count[z]; layer++) {
+                into[lowest + layer] = rate;
+            }
+        }
+    }
+
+    /** How fast the shell takes up room (m3/s), with the rates last filled. */
+    double shellRate(double pressureRate) {
+        double warmingOfAll = 0;
+        for (int z = 0; z < zones; z++) {
+            warmingOfAll += rates[z] * count[z] / plant.layers;
+        }
+        return plant.tankVolume * (plant.shellGrowth * warmingOfAll + plant.shellCompliance * pressureRate);
+    }
+
+    /** Enthalpy (J/kg) of the hottest water. */
+    double topEnthalpy() {
+        return states[zones - 1].enthalpy();
+    }
+
+    /** Density (kg/m3) of the hottest water. */
+    double topDensity() {
+        return states[zones - 1].density();
+    }
+
+    /** Temperature (K) of the hottest water. */
+    double topTemperature() {
+        return temperature[zones - 1];
+    }
+
+    /** Enthalpy (J/kg) of the coldest water. */
+    double bottomEnthalpy() {
+        return states[0].enthalpy();
+    }
+
+    /** Standing loss (W). */
+    double lost() {
+        return lost;
+    }
+
+    /** Mass of the water (kg). */
+    double mass() {
+        double sum = 0;
+        for (int z = 0; z < zones; z++) {
+            sum += mass[z];
+        }
+        return sum;
+    }
+
+    /** Energy of the water (J), with enthalpies counted from that given (J/kg). */
+    double energy(double reference) {
+        double sum = 0;
+        for (int z = 0; z < zones; z++) {
+            sum += mass[z] * (states[z].internalEnergy() - reference);
+        }
+        return sum;
+    }
+
+    /** Heat capacity (J/K) of one layer's water in the zone of that layer. */
+    double capacity(int layer) {
+        int z = 0;
+        while (from[z] + count[z] <= layer) {
+            z++;
+        }
+        return mass[z] * states[z].heatCapacity() / count[z];
+    }
+}

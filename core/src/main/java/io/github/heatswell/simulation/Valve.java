@@ -1,0 +1,96 @@
+package io.github.heatswell.simulation;
+
+import io.github.heatswell.plant.ReliefValve;
+
+/** A relief valve in pressures (Pa, absolute) at the height of the drain cock. */
+final class Valve {
+
+    /** What an open valve is lifted by. */
+    enum Lift {
+        /** It lies on its seat. */
+        CLOSED,
+        /** Pressure. */
+        PRESSURE,
+        /** Temperature: fully. */
+        TEMPERATURE
+    }
+
+    final String name;
+    final double opens;
+    final double reseats;
+    /** Temperatures (K) of a combined device; infinite for a valve that minds pressure only. */
+    final double opensAt;
+
+    final double reseatsAt;
+    final boolean onTank;
+    final boolean stuckOpen;
+    final boolean blocked;
+
+    private final double fullLift;
+    private final boolean snap;
+    private final double atmosphere;
+    private final double fullFlow;
+    private final double stuckLift;
+    private final double leakage;
+    private final double leaksFrom;
+
+    Valve(ReliefValve described, double air, double offset) {
+        name = described.name();
+        atmosphere = air + offset;
+        opens = described.opens().absolute(air) + offset;
+        reseats = described.reseats().absolute(air) + offset;
+        fullLift = described.fullLift().absolute(air) + offset;
+        opensAt = described.opensAtTemperature().orElse(Double.POSITIVE_INFINITY);
+        reseatsAt = described.reseatsAtTemperature().orElse(Double.POSITIVE_INFINITY);
+        onTank = described.location() == ReliefValve.Location.TANK_TOP;
+        snap = described.character() == ReliefValve.Character.SNAP;
+        fullFlow = described.fullFlow();
+        stuckOpen = described.condition() == ReliefValve.Condition.STUCK_OPEN;
+        blocked = described.condition() == ReliefValve.Condition.BLOCKED;
+        stuckLift = described.stuckLift();
+        leakage = described.leakage();
+        leaksFrom = described.leaksFrom().map(p -> p.absolute(air) + offset).orElse(opens);
+    }
+
+    /**
+     * Flow of the valve. Open, it is the lift times the full flow, scaled with the square root of the pressure difference
+     * to the air as through any orifice. Below the reseat pressure, where a modulating valve has closed, the line is
+     * carried on to negative flows, so that a solver's trial step beyond the event meets no kink.
+     *
+     * @param pressure pressure (Pa, absolute)
+     * @param by what it is lifted by
+     * @return volume flow (m3/s)
+     */
+    double flow(double pressure, Lift by) {
+        if (pressure <= atmosphere) {
+            return 0;
+        }
+        return by == Lift.CLOSED && !stuckOpen ? pastSeat(pressure) : lift(pressure, by) * throughFull(pressure);
+    }
+
+    /** How fast the flow of the open valve grows with pressure (m3/s/Pa); 0 for a closed one. */
+    double flowSlope(double pressure, Lift by) {
+        if (pressure <= atmosphere || by == Lift.CLOSED) {
+            return 0;
+        }
+        double lift = lift(pressure, by);
+        boolean rising = by == Lift.PRESSURE && !snap && !stuckOpen && lift < 1;
+        return throughFull(pressure) * ((rising ? 1 / (fullLift - reseats) : 0) + lift / (2 * (pressure - atmosphere)));
+    }
+
+    private double pastSeat(double pressure) {
+        return leakage == 0 || pressure <= leaksFrom ? 0 : leakage * (pressure - leaksFrom) / (opens - leaksFrom);
+    }
+
+    private double lift(double pressure, Lift by) {
+        if (stuckOpen) {
+            return stuckLift;
+        }
+        boolean full = snap || by == Lift.TEMPERATURE;
+        return full ? 1 : Math.min(1, (pressure - reseats) / (fullLift - reseats));
+    }
+
+    private double throughFull(double pressure) {
+        return fullFlow * Math.sqrt((pressure - atmosphere) / (fullLift - atmosphere));
+    }
+}
