@@ -53,11 +53,11 @@ final class Facts {
     }
 
     private String supply(HotWaterSystem system) {
-        double pressure = system.supply().pressure().gauge(system.site().atmosphere());
+        double pressure = system.supplyAtStart().gauge(system.site().atmosphere());
         String how =
                 system.supply().arrangement() == Arrangement.DIRECT ? "open to the street" : "through a check valve";
-        return "supply " + amounts.chosenPressure(pressure) + " at "
-                + amounts.temperature(system.supply().waterTemperature()) + " " + how;
+        return "supply " + amounts.chosenPressure(pressure) + " at " + amounts.temperature(system.coldAtStart()) + " "
+                + how;
     }
 
     private String vessel(HotWaterSystem system) {

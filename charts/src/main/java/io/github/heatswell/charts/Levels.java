@@ -58,7 +58,7 @@ final class Levels {
         }
         levels.add(level(Kind.WORKING_PRESSURE, system.tank().workingPressure(), "tank working pressure"));
         levels.addAll(reliefSets());
-        levels.add(level(Kind.SUPPLY, system.supply().pressure(), "supply"));
+        levels.add(level(Kind.SUPPLY, system.supplyAtStart(), "supply"));
         return levels;
     }
 

@@ -11,6 +11,7 @@ import io.github.heatswell.result.Numerics;
 import io.github.heatswell.result.Regime;
 import io.github.heatswell.result.ReliefTotal;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.TimeGrid;
 import io.github.heatswell.result.Totals;
 import io.github.heatswell.result.Trace;
@@ -69,18 +70,20 @@ public final class Handmade {
         }
         events.forEach(event -> values.add(new Extreme(event.pressureAbsolute(), event.time())));
         Comparator<Extreme> order = Comparator.comparingDouble(Extreme::value);
-        return new RunResult(
+        RunSummary summary = new RunSummary(
                 system,
-                new Trace(new TimeGrid(step, step * (count - 1)), columns, Collections.nCopies(count, Regime.SEALED)),
+                step * (count - 1),
                 events,
                 new Extremes(
                         Collections.max(values, order),
                         Collections.min(values, order),
                         new Extreme(284.15 + count, step * (count - 1)),
                         new Extreme(0, 0)),
-                new Totals(relief(), 0, 0, 0, 0, 0),
+                new Totals(relief(), 0, 0, 0, 0, 0, 0, 0, 0),
                 new Audit(0, 0, 0, 0),
                 new Numerics("by hand", 1e-9, 0, 0, 0));
+        TimeGrid grid = new TimeGrid(step, step * (count - 1));
+        return new RunResult(summary, new Trace(grid, columns, Collections.nCopies(count, Regime.SEALED)));
     }
 
     private List<ReliefTotal> relief() {

@@ -53,7 +53,7 @@ class RandomSystemsTest {
         Trace trace = result.trace();
         HotWaterSystem system = result.system();
         double atmosphere = system.site().atmosphere();
-        double supply = system.supply().pressure().absolute(atmosphere);
+        double supply = system.supplyAtStart().absolute(atmosphere);
         double test = system.tank().testPressureAbsolute(atmosphere);
         double relieved = 0;
         for (int i = 0; i < trace.count(); i++) {
@@ -65,7 +65,8 @@ class RandomSystemsTest {
             if (trace.regime(i) == Regime.FED || trace.regime(i) == Regime.UNSEALED) {
                 assertEquals(supply, p, 1e-3, which + ": a supply holds its own pressure");
             }
-            if (trace.regime(i) == Regime.SEALED) {
+            if (trace.regime(i) == Regime.SEALED
+                    && system.reliefValves().stream().allMatch(v -> v.leakage() == 0)) {
                 assertEquals(0, trace.value(Channel.RELIEF_FLOW, i), which);
             }
             double total = trace.value(Channel.RELIEVED_TOTAL, i);

@@ -93,8 +93,8 @@ class ReliefTest {
 
     private static double mass(HotWaterSystem system, Event event) {
         double p = event.pressureAbsolute();
-        double cold = system.supply().waterTemperature();
-        double above = p - system.supply().pressure().absolute(system.site().atmosphere());
+        double cold = system.coldAtStart();
+        double above = p - system.supplyAtStart().absolute(system.site().atmosphere());
         double tank = system.tank().volume()
                 * (1
                         + system.tank().shell().thermalGrowth() * (event.waterTemperature() - cold)

@@ -126,7 +126,9 @@ class SimulationContractTest {
     }
 
     private static RunResult run(double tolerance) {
-        return new Engine(protectedLodge(), new TimeGrid(60, 3 * 3600), tolerance).run();
+        TimeGrid planned = new TimeGrid(60, 3 * 3600);
+        TraceCollector collector = new TraceCollector(planned);
+        return new RunResult(new Engine(protectedLodge(), planned, collector, tolerance).run(), collector.trace());
     }
 
     /** A count of work, not of time: a normal day stays cheap. */

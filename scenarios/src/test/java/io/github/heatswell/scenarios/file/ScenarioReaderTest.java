@@ -37,8 +37,8 @@ class ScenarioReaderTest {
         assertEquals(310, system.site().altitude());
         assertEquals(290.15, system.site().roomTemperature());
         assertEquals(Supply.Arrangement.CHECK_VALVE, system.supply().arrangement());
-        assertEquals(bar(4.2), system.supply().pressure());
-        assertEquals(282.15, system.supply().waterTemperature());
+        assertEquals(bar(4.2), system.supply().street().entries().get(0.0));
+        assertEquals(282.15, system.coldAtStart());
         assertEquals(0.23, system.tank().volume());
         Shell shell = Shell.cylinder(Material.STEEL, 480, 2.2, LengthUnit.MILLIMETRE);
         assertEquals(shell.compliance(), system.tank().shell().compliance());
@@ -93,7 +93,7 @@ class ScenarioReaderTest {
         assertEquals(1.0, scenario.system().vessel().orElseThrow().acceptance());
         assertEquals(
                 Pressure.absolute(5.2, PressureUnit.BAR),
-                scenario.system().supply().pressure());
+                scenario.system().supply().street().entries().get(0.0));
         assertEquals(Duration.ofSeconds(30), scenario.sample());
     }
 

@@ -1,0 +1,223 @@
+package io.github.heatswell.simulation;
+
+import static io.github.heatswell.units.PressureUnit.BAR;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.plant.ExpansionVessel;
+import io.github.heatswell.plant.Heater;
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.plant.ReliefValve;
+import io.github.heatswell.plant.TrappedAir;
+import io.github.heatswell.result.Channel;
+import io.github.heatswell.result.Event;
+import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.ReliefTotal;
+import io.github.heatswell.result.RunResult;
+import io.github.heatswell.units.FlowUnit;
+import io.github.heatswell.units.LengthUnit;
+import io.github.heatswell.units.PowerUnit;
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.RatioUnit;
+import io.github.heatswell.units.TemperatureDifferenceUnit;
+import io.github.heatswell.units.TemperatureUnit;
+import io.github.heatswell.units.VolumeUnit;
+import java.time.Duration;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What happens when a device fails. */
+class FaultsTest {
+
+    private static ReliefValve.Builder expansionValve() {
+        return ReliefValve.builder()
+                .name("expansion valve")
+                .opens(Pressure.gauge(7, BAR))
+                .fullLift(Pressure.gauge(7.7, BAR))
+                .reseats(Pressure.gauge(5.6, BAR))
+                .fullFlow(20, FlowUnit.LITRE_PER_MINUTE)
+                .character(ReliefValve.Character.MODULATING);
+    }
+
+    private static ReliefValve.Builder temperatureAndPressure() {
+        return ReliefValve.builder()
+                .name("T&P valve")
+                .opens(Pressure.gauge(10, BAR))
+                .fullLift(Pressure.gauge(11, BAR))
+                .reseats(Pressure.gauge(8.5, BAR))
+                .fullFlow(30, FlowUnit.LITRE_PER_MINUTE)
+                .character(ReliefValve.Character.MODULATING)
+                .location(ReliefValve.Location.TANK_TOP)
+                .opensAt(99, TemperatureUnit.CELSIUS)
+                .reseatsAt(88, TemperatureUnit.CELSIUS);
+    }
+
+    private static Heater.Builder runaway() {
+        return Heater.builder()
+                .energy(Heater.Energy.GAS)
+                .input(11.2, PowerUnit.KILOWATT)
+                .recoveryEfficiency(78, RatioUnit.PERCENT)
+                .setPoint(58, TemperatureUnit.CELSIUS)
+                .differential(6, TemperatureDifferenceUnit.KELVIN)
+                .thermostatStuck(true);
+    }
+
+    private static RunResult run(HotWaterSystem.Builder system, int hours) {
+        RunResult result =
+                Simulation.of(system.build(), Duration.ofHours(hours)).run();
+        assertTrue(result.audit().closes(), result.audit().toString());
+        return result;
+    }
+
+    /** Thermostat stuck, no cut-out: the T&P valve holds the tank by throughput and lets nothing boil. */
+    @Test
+    void temperatureAndPressureValveHoldsARunaway() {
+        RunResult result = run(
+                Systems.lodge()
+                        .heater(runaway().build())
+                        .addReliefValve(temperatureAndPressure().build())
+                        .addReliefValve(expansionValve().build()),
+                24);
+        assertTrue(result.hazard().isEmpty());
+        assertEquals(99 + 273.15, result.extremes().highestTemperature().value(), 1e-3);
+        assertTrue(result.gauge(result.extremes().highestPressure().value()) <= 7e5 + 1);
+        ReliefTotal device = result.totals().relief().get(0);
+        assertTrue(device.openings() > 10 && device.mass() > 500, device.toString());
+        assertTrue(result.totals().letIn() > 0.5, "the supply cools the tank");
+    }
+
+    /** The same with the T&P blocked: it ends in the hazard it is. */
+    @Test
+    void blockedTemperatureAndPressureValveEndsInVapour() {
+        RunResult result = run(
+                Systems.lodge()
+                        .heater(runaway().build())
+                        .addReliefValve(temperatureAndPressure().blocked().build())
+                        .addReliefValve(expansionValve().build()),
+                24);
+        assertTrue(result.hazard().isPresent());
+        assertEquals(0, result.totals().relief().get(0).openings());
+        assertTrue(result.extremes().highestTemperature().value() > 99 + 273.15);
+    }
+
+    /** The cut-out ends a runaway and stays off. */
+    @Test
+    void cutOutEndsARunaway() {
+        RunResult result = run(
+                Systems.lodge()
+                        .heater(runaway().cutOut(85, TemperatureUnit.CELSIUS).build())
+                        .addReliefValve(expansionValve().build()),
+                48);
+        Event tripped = result.first(EventKind.CUT_OUT_TRIPPED).orElseThrow();
+        assertEquals(85 + 273.15, tripped.waterTemperature(), 1e-5);
+        assertEquals(
+                1,
+                result.events().stream()
+                        .filter(e -> e.kind() == EventKind.HEATER_ON)
+                        .count());
+        assertEquals(
+                0, result.trace().value(Channel.HEATER_POWER, result.trace().count() - 1));
+    }
+
+    /** Stuck open: the valve runs steadily, and the house stands at supply pressure whatever the heater does. */
+    @Test
+    void valveStuckOpenRunsSteadily() {
+        RunResult result = run(
+                Systems.lodge()
+                        .addReliefValve(
+                                expansionValve().stuckOpen(5, RatioUnit.PERCENT).build()),
+                6);
+        assertEquals(4.2e5, result.gauge(result.extremes().highestPressure().value()), 1);
+        double first = result.trace().value(Channel.RELIEF_FLOW, 10);
+        double last = result.trace().value(Channel.RELIEF_FLOW, 350);
+        assertEquals(first, last, 1e-3 * first);
+        double byOrifice = 0.05 * 20e-3 / 60 * Math.sqrt(4.2 / 7.7);
+        assertEquals(byOrifice, first, 1e-3 * byOrifice); // closed form; cold water at 4.2 bar and at the air differ
+    }
+
+    /** Leaking seat: it drips from a lower pressure, heating or not, and never opens. */
+    @Test
+    void leakingSeatDripsAlways() {
+        RunResult result = run(
+                Systems.lodge()
+                        .vessel(Systems.vessel(12, Pressure.gauge(4.2, BAR), 60))
+                        .addReliefValve(expansionValve()
+                                .leakingSeat(Pressure.gauge(3, BAR), 10, FlowUnit.MILLILITRE_PER_MINUTE)
+                                .build()),
+                24);
+        assertTrue(result.first(EventKind.RELIEF_OPENED).isEmpty());
+        for (int i = 0; i < result.trace().count(); i++) {
+            double above = result.gauge(result.trace().value(Channel.PRESSURE_ABSOLUTE, i)) - 3e5;
+            double byLine = 10e-6 / 60 * above / 4e5;
+            assertEquals(byLine, result.trace().value(Channel.RELIEF_FLOW, i), 1e-3 * byLine); // closed form
+        }
+    }
+
+    /** An isolated or a water-logged vessel is none. */
+    @ParameterizedTest
+    @ValueSource(strings = {"ISOLATED", "WATERLOGGED"})
+    void deadVesselIsNoVessel(String condition) {
+        ExpansionVessel dead = ExpansionVessel.builder()
+                .volume(12, VolumeUnit.LITRE)
+                .precharge(Pressure.gauge(4.2, BAR))
+                .acceptance(60, RatioUnit.PERCENT)
+                .condition(ExpansionVessel.Condition.valueOf(condition))
+                .build();
+        RunResult with =
+                run(Systems.lodge().vessel(dead).addReliefValve(expansionValve().build()), 4);
+        RunResult without = run(Systems.lodge().addReliefValve(expansionValve().build()), 4);
+        double expected = without.totals().relieved();
+        assertEquals(expected, with.totals().relieved(), 2e-3 * expected); // 12 L more water give a little
+    }
+
+    /** Closed form: a vessel warmer than on the day it was charged pushes harder, in the ratio of temperatures. */
+    @Test
+    void warmVesselPushesHarder() {
+        ExpansionVessel warm = ExpansionVessel.builder()
+                .volume(12, VolumeUnit.LITRE)
+                .precharge(Pressure.gauge(4.0, BAR))
+                .acceptance(60, RatioUnit.PERCENT)
+                .chargedAt(5, TemperatureUnit.CELSIUS)
+                .temperature(40, TemperatureUnit.CELSIUS)
+                .build();
+        RunResult result = run(Systems.lodge().vessel(warm), 1);
+        Event lifted = result.first(EventKind.VESSEL_LIFTED).orElseThrow();
+        double charge = 4.0e5 + result.system().site().atmosphere();
+        assertEquals(charge * (40 + 273.15) / (5 + 273.15), lifted.pressureAbsolute(), 0.1);
+    }
+
+    /** Closed form: trapped air obeys Boyle's law and softens the rise. */
+    @Test
+    void trappedAirSoftensTheRise() {
+        RunResult with = run(
+                Systems.lodge()
+                        .trappedAir(TrappedAir.of(1, VolumeUnit.LITRE))
+                        .addReliefValve(expansionValve().build()),
+                4);
+        RunResult without = run(Systems.lodge().addReliefValve(expansionValve().build()), 4);
+        double late = with.first(EventKind.RELIEF_OPENED).orElseThrow().time();
+        double early = without.first(EventKind.RELIEF_OPENED).orElseThrow().time();
+        assertTrue(late > 2 * early, late + " s against " + early + " s");
+    }
+
+    /** A valve, a vessel and a gauge above the drain cock see so much less pressure: 0.98 bar for ten metres. */
+    @Test
+    void heightsShiftWhatADeviceSees() {
+        double column = 9.80665 * 10 * 999.8;
+        RunResult low = run(Systems.lodge().addReliefValve(expansionValve().build()), 1);
+        RunResult high = run(
+                Systems.lodge()
+                        .gaugeHeight(10, LengthUnit.METRE)
+                        .addReliefValve(
+                                expansionValve().height(10, LengthUnit.METRE).build()),
+                1);
+        double below = low.first(EventKind.RELIEF_OPENED).orElseThrow().pressureAbsolute();
+        double above = high.first(EventKind.RELIEF_OPENED).orElseThrow().pressureAbsolute();
+        assertEquals(column, above - below, 10); // the density of cold water to 1e-4
+        assertEquals(
+                high.gauge(high.trace().value(Channel.PRESSURE_ABSOLUTE, 5)) - column,
+                high.trace().value(Channel.GAUGE_READING, 5),
+                10);
+    }
+}

@@ -1,0 +1,264 @@
+package io.github.heatswell.simulation;
+
+import static io.github.heatswell.units.PressureUnit.BAR;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.draw.Draw;
+import io.github.heatswell.draw.DrawProfile;
+import io.github.heatswell.draw.StandardProfiles;
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.plant.Leak;
+import io.github.heatswell.plant.Outage;
+import io.github.heatswell.plant.ReducingValve;
+import io.github.heatswell.plant.ReliefValve;
+import io.github.heatswell.plant.Start;
+import io.github.heatswell.plant.StreetPressure;
+import io.github.heatswell.plant.Supply;
+import io.github.heatswell.plant.SupplyTemperature;
+import io.github.heatswell.result.Channel;
+import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.Regime;
+import io.github.heatswell.result.RunResult;
+import io.github.heatswell.result.Trace;
+import io.github.heatswell.units.DurationUnit;
+import io.github.heatswell.units.FlowUnit;
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.TemperatureDifferenceUnit;
+import io.github.heatswell.units.TemperatureUnit;
+import io.github.heatswell.units.VolumeUnit;
+import java.time.Duration;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+/** The cold feed in all its arrangements. */
+class FeedTest {
+
+    private static final ReliefValve VALVE = Systems.valve(ReliefValve.Character.MODULATING);
+    private static final DrawProfile MEDIUM =
+            StandardProfiles.load().find("eu-m").orElseThrow();
+
+    static ReducingValve.Builder reducing() {
+        return ReducingValve.builder()
+                .set(Pressure.gauge(3.5, BAR))
+                .lockUpRise(0.3, BAR)
+                .droop(0.7, BAR)
+                .ratedFlow(20, FlowUnit.LITRE_PER_MINUTE);
+    }
+
+    static Supply.Builder supply(Supply.Arrangement arrangement, double streetBar) {
+        return Supply.builder()
+                .arrangement(arrangement)
+                .pressure(Pressure.gauge(streetBar, BAR))
+                .water(9, TemperatureUnit.CELSIUS);
+    }
+
+    private static RunResult day(HotWaterSystem.Builder system) {
+        RunResult result = Simulation.of(system.build(), Duration.ofDays(1)).run();
+        assertTrue(result.audit().closes(), result.audit().toString());
+        return result;
+    }
+
+    private static double peakBar(RunResult result) {
+        return BAR.fromSi(result.gauge(result.extremes().highestPressure().value()));
+    }
+
+    /** Closed form: during a steady draw the outlet stands at lock-up less droop times flow. */
+    @Test
+    void reducingValveDroopsWithTheFlow() {
+        Draw tap = Draw.ofVolume(600, 20, VolumeUnit.LITRE, 10, FlowUnit.LITRE_PER_MINUTE);
+        HotWaterSystem.Builder house = Systems.lodge()
+                .supply(supply(Supply.Arrangement.REDUCING_VALVE, 6.5)
+                        .reducingValve(reducing().build())
+                        .build())
+                .start(Start.builder().water(57, TemperatureUnit.CELSIUS).build())
+                .draws(DrawProfile.of("one tap", List.of(tap)));
+        RunResult result = Simulation.of(house.build(), Duration.ofMinutes(20)).run();
+        Trace trace = result.trace();
+        double rest = BAR.fromSi(result.gauge(trace.value(Channel.PRESSURE_ABSOLUTE, 5)));
+        double running = BAR.fromSi(result.gauge(trace.value(Channel.PRESSURE_ABSOLUTE, 11)));
+        assertEquals(3.8, rest, 1e-4); // locked up; a warm tank shrinks by a drop or two
+        double inflow = trace.value(Channel.INFLOW_TOTAL, 12) - trace.value(Channel.INFLOW_TOTAL, 11);
+        double share = inflow / 60 / (20e-3 / 60);
+        assertEquals(3.8 - 1.0 * share, running, 1e-3);
+        assertEquals(3.8, BAR.fromSi(result.gauge(trace.value(Channel.PRESSURE_ABSOLUTE, 14))), 0.005);
+    }
+
+    /** Without a bypass a reducing valve is a check valve: the relief valve opens at every heat-up. */
+    @Test
+    void reducingValveWithoutBypassShutsTheSystemIn() {
+        RunResult result = day(Systems.lodge()
+                .supply(supply(Supply.Arrangement.REDUCING_VALVE, 6.5)
+                        .reducingValve(reducing().build())
+                        .build())
+                .addReliefValve(VALVE)
+                .draws(MEDIUM));
+        assertEquals(7.0, peakBar(result), 1e-4);
+        assertTrue(result.totals().relieved() > 4e-3);
+        assertEquals(0, result.totals().returned(), 1e-9);
+    }
+
+    /** With a bypass the house never exceeds the street by more than the bypass's difference, and nothing drips. */
+    @Test
+    void bypassCapsTheHouseAtTheStreet() {
+        RunResult result = day(Systems.lodge()
+                .supply(supply(Supply.Arrangement.REDUCING_VALVE, 5.0)
+                        .reducingValve(reducing().bypassOpens(0.2, BAR).build())
+                        .build())
+                .addReliefValve(VALVE)
+                .draws(MEDIUM));
+        assertEquals(5.2, peakBar(result), 1e-4);
+        assertEquals(0, result.totals().relieved());
+        assertTrue(result.totals().returned() > 4e-3);
+        assertTrue(result.first(EventKind.BYPASS_OPENED).isPresent());
+        assertTrue(result.trace().regimes().contains(Regime.RETURNED));
+    }
+
+    /** A bypass does not help where the street itself stands above the relief set pressure. */
+    @Test
+    void bypassDoesNotHelpBelowAHighStreet() {
+        RunResult result = day(Systems.lodge()
+                .supply(supply(Supply.Arrangement.REDUCING_VALVE, 8.0)
+                        .reducingValve(reducing().bypassOpens(0.2, BAR).build())
+                        .build())
+                .addReliefValve(VALVE)
+                .draws(MEDIUM));
+        assertTrue(result.totals().relieved() > 4e-3);
+        assertEquals(0, result.totals().returned(), 1e-9);
+        assertEquals(7.0, peakBar(result), 1e-4);
+    }
+
+    /** The seat of a reducing valve that creeps lets the house climb towards the street without any heating. */
+    @Test
+    void creepingReducingValveRaisesThePressureAtRest() {
+        RunResult result = Simulation.of(
+                        Systems.lodge()
+                                .supply(supply(Supply.Arrangement.REDUCING_VALVE, 6.0)
+                                        .reducingValve(reducing().build())
+                                        .seatLeakage(20, FlowUnit.MILLILITRE_PER_MINUTE)
+                                        .build())
+                                .start(Start.builder()
+                                        .water(57, TemperatureUnit.CELSIUS)
+                                        .build())
+                                .build(),
+                        Duration.ofHours(3))
+                .run();
+        int last = result.trace().count() - 1;
+        assertEquals(6.0, BAR.fromSi(result.gauge(result.trace().value(Channel.PRESSURE_ABSOLUTE, last))), 0.01);
+        assertTrue(result.audit().closes());
+    }
+
+    /** A leaking check valve gives part of the expansion back to the street, and the pressure falls faster. */
+    @Test
+    void leakingCheckValveReturnsWater() {
+        RunResult tight = Simulation.of(Systems.lodge().addReliefValve(VALVE).build(), Duration.ofHours(6))
+                .run();
+        RunResult leaking = Simulation.of(
+                        Systems.lodge()
+                                .supply(supply(Supply.Arrangement.CHECK_VALVE, 4.2)
+                                        .seatLeakage(20, FlowUnit.MILLILITRE_PER_MINUTE)
+                                        .build())
+                                .addReliefValve(VALVE)
+                                .build(),
+                        Duration.ofHours(6))
+                .run();
+        assertTrue(leaking.totals().returned() > 1e-3);
+        assertTrue(leaking.totals().relieved() < 0.5 * tight.totals().relieved());
+        assertTrue(leaking.audit().closes());
+    }
+
+    /** A dripping tap hides the expansion. */
+    @Test
+    void drippingTapHidesTheExpansion() {
+        RunResult result = Simulation.of(
+                        Systems.lodge()
+                                .addLeak(Leak.of(60, FlowUnit.MILLILITRE_PER_MINUTE, Pressure.gauge(4.2, BAR)))
+                                .addReliefValve(VALVE)
+                                .build(),
+                        Duration.ofHours(4))
+                .run();
+        assertEquals(0, result.totals().relieved());
+        assertEquals(60e-6 * 240, result.totals().leaked(), 0.05 * 60e-6 * 240); // the pressure rises now and then
+        assertTrue(result.audit().closes());
+    }
+
+    /** High street pressure at night runs water through the valve without any heating. */
+    @Test
+    void nightStreetRunsThroughTheValve() {
+        StreetPressure street = StreetPressure.daily(Map.of(
+                5 * 3600.0, Pressure.gauge(7.4, BAR),
+                7 * 3600.0, Pressure.gauge(4.2, BAR),
+                20 * 3600.0, Pressure.gauge(4.2, BAR),
+                23 * 3600.0, Pressure.gauge(7.4, BAR)));
+        RunResult result = day(Systems.lodge()
+                .supply(Supply.builder()
+                        .arrangement(Supply.Arrangement.CHECK_VALVE)
+                        .street(street)
+                        .water(9, TemperatureUnit.CELSIUS)
+                        .build())
+                .addReliefValve(VALVE)
+                .start(Start.builder()
+                        .timeOfDay(12, DurationUnit.HOUR)
+                        .water(57, TemperatureUnit.CELSIUS)
+                        .build()));
+        Trace trace = result.trace();
+        int midnight = 12 * 60;
+        assertEquals(Regime.FED, trace.regime(midnight));
+        assertTrue(trace.value(Channel.RELIEF_FLOW, midnight) > 10e-3 / 60);
+        assertEquals(
+                trace.value(Channel.STREET_ABSOLUTE, midnight), trace.value(Channel.PRESSURE_ABSOLUTE, midnight), 1e-3);
+        assertEquals(0, trace.value(Channel.RELIEF_FLOW, 23 * 60 + 59), 1e-12);
+    }
+
+    /** Shut off, the house keeps its pressure; opened again, the supply takes over. */
+    @Test
+    void outageSealsTheHouse() {
+        HotWaterSystem.Builder house = Systems.lodge()
+                .supply(supply(Supply.Arrangement.DIRECT, 4.2)
+                        .addOutage(new Outage(1800, 2400))
+                        .build());
+        RunResult result = Simulation.of(house.build(), Duration.ofHours(2)).run();
+        Trace trace = result.trace();
+        assertEquals(Regime.UNSEALED, trace.regime(29));
+        assertEquals(Regime.SEALED, trace.regime(35));
+        assertTrue(result.gauge(trace.value(Channel.PRESSURE_ABSOLUTE, 39)) > 8e5);
+        assertEquals(4.2e5, result.gauge(trace.value(Channel.PRESSURE_ABSOLUTE, 42)), 100); // in the service line
+        assertTrue(result.first(EventKind.SUPPLY_SHUT_OFF).isPresent());
+        assertEquals(2400, result.first(EventKind.SUPPLY_RESTORED).orElseThrow().time());
+        assertTrue(result.audit().closes(), result.audit().toString());
+    }
+
+    /** A tap opened while the supply is off empties the pressure: the model ends where it would. */
+    @Test
+    void drawingDuringAnOutageEndsAtAtmosphere() {
+        Draw tap = Draw.ofVolume(3600, 20, VolumeUnit.LITRE, 6, FlowUnit.LITRE_PER_MINUTE);
+        HotWaterSystem.Builder house = Systems.lodge()
+                .supply(supply(Supply.Arrangement.CHECK_VALVE, 4.2)
+                        .addOutage(new Outage(1800, 7200))
+                        .build())
+                .addReliefValve(VALVE)
+                .draws(DrawProfile.of("one tap", List.of(tap)));
+        RunResult result = Simulation.of(house.build(), Duration.ofHours(3)).run();
+        assertEquals(EventKind.ATMOSPHERE_REACHED, result.hazard().orElseThrow().kind());
+        assertTrue(result.end() > 3600 && result.end() < 3610);
+    }
+
+    /** The seasons change the cold water, and the books still close. */
+    @Test
+    void seasonsCloseTheBooks() {
+        HotWaterSystem.Builder house = Systems.lodge()
+                .supply(Supply.builder()
+                        .arrangement(Supply.Arrangement.CHECK_VALVE)
+                        .pressure(Pressure.gauge(4.2, BAR))
+                        .water(SupplyTemperature.seasonal(
+                                10, TemperatureUnit.CELSIUS, 20, TemperatureDifferenceUnit.KELVIN))
+                        .build())
+                .vessel(Systems.vessel(12, Pressure.gauge(4.2, BAR), 60))
+                .start(Start.builder().dayOfYear(100).build())
+                .draws(MEDIUM);
+        RunResult result = Simulation.of(house.build(), Duration.ofDays(30)).run();
+        assertTrue(result.audit().closes(), result.audit().toString());
+        assertEquals(30 * 5.845 * 3.6e6, result.totals().heatDelivered(), 1e-6 * 30 * 5.845 * 3.6e6);
+    }
+}
