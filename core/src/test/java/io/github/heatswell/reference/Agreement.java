@@ -173,8 +173,6 @@ final class Agreement {
     double cold(double volume) {
         return volume
                 * GibbsPolynomialWater.instance()
-                        .density(
-                                system.supply().waterTemperature(),
-                                system.site().atmosphere());
+                        .density(system.coldAtStart(), system.site().atmosphere());
     }
 }

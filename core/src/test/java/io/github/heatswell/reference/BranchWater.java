@@ -42,8 +42,8 @@ final class BranchWater {
     BranchWater(HotWaterSystem system, LiquidWater water) {
         Site site = system.site();
         this.water = water;
-        temperature = system.supply().waterTemperature();
-        referencePressure = system.supply().pressure().absolute(site.atmosphere());
+        temperature = system.coldAtStart();
+        referencePressure = system.supplyAtStart().absolute(site.atmosphere());
         double pipes = 0;
         double compliance = 0;
         for (PipeRun pipe : system.piping()) {

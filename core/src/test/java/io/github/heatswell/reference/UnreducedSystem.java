@@ -67,14 +67,13 @@ final class UnreducedSystem {
         this.system = system;
         this.conductances = conductances;
         air = system.site().atmosphere();
-        Supply supply = system.supply();
-        supplyPressure = supply.pressure().absolute(air);
-        tank = new TankWater(system.tank(), water, supply.waterTemperature(), supplyPressure);
+        supplyPressure = system.supplyAtStart().absolute(air);
+        tank = new TankWater(system.tank(), water, system.coldAtStart(), supplyPressure);
         branch = new BranchWater(system, water);
         reliefs = system.reliefValves().stream()
                 .map(valve -> new ReliefPort(valve, air))
                 .toList();
-        double t = system.start().waterTemperature().orElse(supply.waterTemperature());
+        double t = system.start().waterTemperature().orElse(system.coldAtStart());
         double p = system.start().pressure().map(q -> q.absolute(air)).orElse(supplyPressure);
         tank.expect(t, p);
         double s = branch.gas().map(gas -> gas.adiabatAtRest(p)).orElse(0.0);
