@@ -339,6 +339,16 @@ final class Balance {
         return drawFlow;
     }
 
+    /**
+     * How far (Pa) the pressure is from following the feed, to first order, as last evaluated: the feed itself may move.
+     */
+    double distanceFromFollowing(double[] y) {
+        double street = y[StateVector.STREET];
+        boolean bypassed = y[StateVector.PRESSURE] > plant.feed.standing(street);
+        double feedRate = bypassed || plant.feed.followsStreet(street) ? conditions.streetRate() : 0;
+        return (pressureRate - feedRate) * settlingTime();
+    }
+
     /** How far (Pa) the pressure is above its equilibrium with what flows, to first order, as last evaluated. */
     double distanceFromEquilibrium() {
         return -pressureRate * settlingTime();
