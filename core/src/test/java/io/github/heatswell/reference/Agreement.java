@@ -116,8 +116,11 @@ final class Agreement {
     }
 
     private static boolean jumps(Event event, double time) {
-        return (event.kind() == EventKind.RELIEF_OPENED || event.kind() == EventKind.RELIEF_RESEATED)
-                && Math.abs(event.time() - time) <= NEAR;
+        return switch (event.kind()) {
+            case RELIEF_OPENED, RELIEF_RESEATED, DRAW_STARTED, DRAW_ENDED, SUPPLY_RESTORED ->
+                Math.abs(event.time() - time) <= NEAR;
+            default -> false;
+        };
     }
 
     /** {@return the instants (s) the library found, by kind and device, up to where they can be compared} */

@@ -10,7 +10,7 @@ import java.util.Optional;
 
 /**
  * The cold water outside the tank, in pipes and vessel, at the temperature of the supply. Its pressure follows from its
- * mass: {@code rho(T_s, p) [sum V_i (1 + C_i (p - p_ref)) + V_w(p - rho g z) + V_air (1 - p_0/p)] = m}. Trapped air is
+ * mass: {@code rho(T_s, p) [sum V_i (1 + C_i (p - p_ref)) + V_w(p - rho g z) - V_air p_0/p] = m}. Trapped air is
  * isothermal; a vessel above the drain cock stands under a column of cold water less.
  *
  * <p>A rigid fitting of a millionth of the tank's volume stands in for the branch where there is neither pipe nor vessel;
@@ -104,10 +104,7 @@ final class BranchWater {
     }
 
     private double volumeAt(double p, double s, Mode.Diaphragm position) {
-        return volume
-                + give * (p - referencePressure)
-                + airVolume * (1 - airPressure / p)
-                + vesselWater(p, s, position);
+        return volume + give * (p - referencePressure) - airVolume * airPressure / p + vesselWater(p, s, position);
     }
 
     /** {@return the density (kg/m3) at an absolute pressure (Pa)} */

@@ -8,8 +8,7 @@ import io.github.heatswell.water.LiquidWater;
  * flows between neighbours through the same conductance as everywhere, with the enthalpy of where it comes from; heat is
  * conducted; and where warmer water lies below colder, a large finite conductance lets them exchange heat.
  *
- * <p>The exchange and the choice of the enthalpy are smooth functions, so that they need no modes: the first dies out within
- * hundredths of a kelvin, the second within a thousandth of a gram a second, which carries a tenth of a watt astray.
+ * <p>The exchange is a smooth function, so that it needs no mode: it dies out within hundredths of a kelvin.
  */
 final class Column {
 
@@ -17,8 +16,6 @@ final class Column {
     private static final double EXCHANGE = 1e6;
     /** How far the beginning of the exchange is smeared (K). */
     private static final double EXCHANGE_WIDTH = 2e-3;
-    /** Below this flow (kg/s) the enthalpy is that of both sides. */
-    private static final double SLOW = 1e-6;
     /** Effective vertical conductivity of water, wall and fittings (W/(m K)). */
     private static final double CONDUCTIVITY = 1.2;
 
@@ -72,6 +69,11 @@ final class Column {
         return layers[layers.length - 1];
     }
 
+    /** {@return by how much the pressure below a boundary is above that over it (Pa), for the state settled last} */
+    double excess(int boundary) {
+        return layers[boundary].pressure() - layers[boundary + 1].pressure();
+    }
+
     /** Finds temperatures and pressures in a state. */
     void settle(double[] y) {
         for (int i = 0; i < layers.length; i++) {
@@ -92,18 +94,17 @@ final class Column {
      * Computes the rates of all masses and energies for the state settled last.
      *
      * @param y the state
+     * @param mode which way water moves between the layers
      * @param massGains the mass flow (kg/s) into each layer from outside the tank, changed into the whole
      * @param energyGains the power (W) into each layer from outside, standing loss left out, changed into the whole
      * @param rates where the rates go
      */
-    void rates(double[] y, double[] massGains, double[] energyGains, double[] rates) {
+    void rates(double[] y, Mode mode, double[] massGains, double[] energyGains, double[] rates) {
         for (int i = 0; i + 1 < layers.length; i++) {
             TankWater below = layers[i];
             TankWater above = layers[i + 1];
             double up = conductance * (below.pressure() - above.pressure());
-            double size = Math.hypot(up, SLOW);
-            double carried =
-                    (up * (below.enthalpy() + above.enthalpy()) + size * (below.enthalpy() - above.enthalpy())) / 2;
+            double carried = up * (mode.rises(i) ? below : above).enthalpy();
             double warmer = below.temperature() - above.temperature();
             double upward = carried + conduction * warmer + EXCHANGE * positivePart(warmer);
             massGains[i] -= up;

@@ -3,7 +3,6 @@ package io.github.heatswell.reference;
 import io.github.heatswell.draw.Draw;
 import io.github.heatswell.result.EventKind;
 import java.util.List;
-import java.util.Optional;
 
 /** What clock and people change about a mode: taps that open and close, the supply shut off, turns of the timetable. */
 final class DayTransitions {
@@ -62,16 +61,11 @@ final class DayTransitions {
                 Mode restored = mode.withStreet(way).withDay(after.withCutOff(false));
                 yield Transition.of(EventKind.SUPPLY_RESTORED, due, restored);
             }
-            case DRAW -> {
-                if (day.tap() >= 0) {
-                    throw new IllegalStateException("a draw at " + entry.time() + " s would begin within another");
-                }
-                yield new Transition(
-                        Optional.of(EventKind.DRAW_STARTED),
-                        "",
-                        due,
-                        Optional.of(mode.withDay(after.withTap(day.next()))));
-            }
+            case DRAW ->
+                Transition.of(
+                        EventKind.DRAW_STARTED,
+                        day.tap() < 0 ? due : (t, y) -> -1, // one tap at a time
+                        mode.withDay(after.withTap(day.next())));
         };
     }
 

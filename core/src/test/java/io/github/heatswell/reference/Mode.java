@@ -9,6 +9,7 @@ import java.util.List;
  * @param heating whether the heater is on
  * @param street which way water moves between street and branch
  * @param warming whether warm water leaves the tank for the branch; if not, cold water enters it
+ * @param rising for each boundary between layers, from below, whether water rises through it; a bit each
  * @param lifts what each relief valve does, in the order of the description
  * @param diaphragm where the vessel's diaphragm is
  * @param overworked whether the pressure is above the tank's working pressure, which changes nothing but is reported
@@ -18,6 +19,7 @@ record Mode(
         boolean heating,
         Street street,
         boolean warming,
+        int rising,
         List<Lift> lifts,
         Diaphragm diaphragm,
         boolean overworked,
@@ -87,32 +89,41 @@ record Mode(
     }
 
     Mode withHeating(boolean on) {
-        return new Mode(on, street, warming, lifts, diaphragm, overworked, day);
+        return new Mode(on, street, warming, rising, lifts, diaphragm, overworked, day);
     }
 
     Mode withStreet(Street way) {
-        return new Mode(heating, way, warming, lifts, diaphragm, overworked, day);
+        return new Mode(heating, way, warming, rising, lifts, diaphragm, overworked, day);
     }
 
     Mode withWarming(boolean out) {
-        return new Mode(heating, street, out, lifts, diaphragm, overworked, day);
+        return new Mode(heating, street, out, rising, lifts, diaphragm, overworked, day);
+    }
+
+    /** {@return whether water rises through a boundary between layers} */
+    boolean rises(int boundary) {
+        return (rising >> boundary & 1) == 1;
+    }
+
+    Mode withTurned(int boundary) {
+        return new Mode(heating, street, warming, rising ^ 1 << boundary, lifts, diaphragm, overworked, day);
     }
 
     Mode withLift(int valve, Lift lift) {
         Lift[] changed = lifts.toArray(Lift[]::new);
         changed[valve] = lift;
-        return new Mode(heating, street, warming, List.of(changed), diaphragm, overworked, day);
+        return new Mode(heating, street, warming, rising, List.of(changed), diaphragm, overworked, day);
     }
 
     Mode withDiaphragm(Diaphragm position) {
-        return new Mode(heating, street, warming, lifts, position, overworked, day);
+        return new Mode(heating, street, warming, rising, lifts, position, overworked, day);
     }
 
     Mode withOverworked(boolean above) {
-        return new Mode(heating, street, warming, lifts, diaphragm, above, day);
+        return new Mode(heating, street, warming, rising, lifts, diaphragm, above, day);
     }
 
     Mode withDay(Day changed) {
-        return new Mode(heating, street, warming, lifts, diaphragm, overworked, changed);
+        return new Mode(heating, street, warming, rising, lifts, diaphragm, overworked, changed);
     }
 }

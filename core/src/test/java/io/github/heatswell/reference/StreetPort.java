@@ -75,7 +75,7 @@ final class StreetPort {
             return 0;
         }
         return switch (mode.street()) {
-            case IN -> inward * (feed(time) - p);
+            case IN -> inward * (feed(time) - p) + leakage(supply.street().absolute(clock + time, air) - p);
             case BACK -> piping * (back(time) - p);
             case SHUT -> leakage(supply.street().absolute(clock + time, air) - p);
         };

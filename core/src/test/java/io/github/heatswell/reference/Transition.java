@@ -53,6 +53,9 @@ record Transition(Optional<EventKind> kind, String device, Trigger trigger, Opti
             addStreet(list, system, mode);
         }
         list.add(tankFlow(system, mode));
+        for (int i = 0; i + 1 < system.column().count(); i++) {
+            list.add(layerFlow(system, mode, i));
+        }
         for (int i = 0; i < system.reliefs().size(); i++) {
             if (system.reliefs().get(i).moves()) {
                 addRelief(list, system, mode, i);
@@ -101,6 +104,16 @@ record Transition(Optional<EventKind> kind, String device, Trigger trigger, Opti
         return mode.warming()
                 ? kink((t, y) -> -system.tankExcess(y, mode) - TURNING, mode.withWarming(false))
                 : kink((t, y) -> system.tankExcess(y, mode) - TURNING, mode.withWarming(true));
+    }
+
+    private static Transition layerFlow(UnreducedSystem system, Mode mode, int boundary) {
+        double sign = mode.rises(boundary) ? -1 : 1;
+        return kink(
+                (t, y) -> {
+                    system.column().settle(y);
+                    return sign * system.column().excess(boundary) - TURNING;
+                },
+                mode.withTurned(boundary));
     }
 
     private static void addRelief(List<Transition> list, UnreducedSystem system, Mode mode, int valve) {

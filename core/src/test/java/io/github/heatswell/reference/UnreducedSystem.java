@@ -41,7 +41,6 @@ final class UnreducedSystem {
     private final HotWaterSystem system;
     private final Conductances conductances;
     private final double air;
-    private final double coldEnthalpy;
     private final Column column;
     private final BranchWater branch;
     private final List<ReliefPort> reliefs;
@@ -101,7 +100,6 @@ final class UnreducedSystem {
                 .toList();
         street = new StreetPort(system, branch.density(fill), conductances.supply());
         taps = new TapPort(water, system.coldAtStart(), fill);
-        coldEnthalpy = water.enthalpy(system.coldAtStart(), fill);
         agenda = new Agenda(system, MOST_DAYS);
         heatedLayer = (int) (system.heater().elements().get(0).height() * column.count());
         integrals = UPPER_LAYERS + 2 * (column.count() - 1);
@@ -131,7 +129,7 @@ final class UnreducedSystem {
         boolean overworked = p > system.tank().workingPressure().absolute(air);
         Mode.Street way = street.direct() ? Mode.Street.IN : Mode.Street.SHUT;
         Mode.Day day = new Mode.Day(0, -1, false, false);
-        return new Mode(heating, way, true, closed, branch.diaphragmAt(p, s), overworked, day);
+        return new Mode(heating, way, true, 0, closed, branch.diaphragmAt(p, s), overworked, day);
     }
 
     /** A kelvin of the tank, a per mille of its water: small against what moves, large against what is asked for. */
@@ -219,6 +217,10 @@ final class UnreducedSystem {
         return column.bottom().pressure() - pressure(y, mode);
     }
 
+    Column column() {
+        return column;
+    }
+
     /** {@return the equations as they are in a mode} */
     StiffProblem equations(Mode mode) {
         return new InMode(mode);
@@ -256,7 +258,7 @@ final class UnreducedSystem {
             double p = pressure(y, mode);
             double in = street.flow(time, p, mode);
             double leaked = ReliefPort.leaks(system.leaks(), p, air) * branch.density(p);
-            double offTop = draw(rates);
+            double offTop = draw(branch.enthalpy(p), rates);
             double offBranch = leaked;
             for (int i = 0; i < reliefs.size(); i++) {
                 ReliefPort port = reliefs.get(i);
@@ -280,7 +282,7 @@ final class UnreducedSystem {
         }
 
         /** The mass flow out of the tap, with what it adds up to. */
-        private double draw(double[] rates) {
+        private double draw(double coldEnthalpy, double[] rates) {
             boolean open = mode.day().tap() >= 0;
             Agenda.Entry entry = open ? agenda.entry(mode.day().tap()) : null;
             double flow = open ? taps.flow(entry.draw(), mode.day().mixing(), column.top()) : 0;
@@ -304,7 +306,7 @@ final class UnreducedSystem {
             energy[heatedLayer] += heat;
             energy[0] -= below;
             energy[column.count() - 1] -= above;
-            column.rates(y, mass, energy, rates);
+            column.rates(y, mode, mass, energy, rates);
             rates[indexOf(Integral.HEAT)] = heat;
             rates[indexOf(Integral.LOSS)] = column.lost();
             rates[indexOf(Integral.CARRIED)] = below + above;
