@@ -77,6 +77,8 @@ final class PlumbingCases {
                 new ComparisonCase(
                         "five layers, element in the middle", partialDraw(5, 45).build(), 8),
                 new ComparisonCase("five layers, vessel, EU M day", layeredDay(), 24),
+                new ComparisonCase("reducing valve, long draw", longDraw(), 1),
+                new ComparisonCase("two layers, draw while heating", drawWhileHeating(), 1),
                 new ComparisonCase("three layers, thermostat stuck, T&P device", stuckThermostatLayers(), 10));
     }
 
@@ -311,6 +313,27 @@ final class PlumbingCases {
         return house().heater(burner().thermostatStuck(true).build())
                 .tank(layered(210, 2.2, 3))
                 .addReliefValve(combined())
+                .build();
+    }
+
+    /** The burner runs when the tap opens, and gives less heat than the cold water takes. */
+    private static HotWaterSystem drawWhileHeating() {
+        return house().tank(layered(210, 2.2, 2))
+                .start(Start.builder().water(50, CELSIUS).build())
+                .draws(DrawProfile.of(
+                        "sixty litres",
+                        List.of(Draw.ofVolume(100, 60, VolumeUnit.LITRE, 6, FlowUnit.LITRE_PER_MINUTE))))
+                .build();
+    }
+
+    /** As the tank cools, ever more of the mixed water comes from it, and the outlet of the reducing valve falls. */
+    private static HotWaterSystem longDraw() {
+        return house().supply(behindReducingValve(6, null).build())
+                .start(Start.builder().water(75, CELSIUS).build())
+                .draws(DrawProfile.of(
+                        "bath",
+                        List.of(Draw.ofVolume(600, 150, VolumeUnit.LITRE, 12, FlowUnit.LITRE_PER_MINUTE)
+                                .mixedTo(40, CELSIUS))))
                 .build();
     }
 
