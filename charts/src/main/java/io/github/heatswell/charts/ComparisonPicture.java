@@ -1,7 +1,6 @@
 package io.github.heatswell.charts;
 
 import io.github.heatswell.charts.picture.Axis;
-import io.github.heatswell.charts.picture.Bands;
 import io.github.heatswell.charts.picture.Caption;
 import io.github.heatswell.charts.picture.Curve;
 import io.github.heatswell.charts.picture.Level;
@@ -85,8 +84,8 @@ final class ComparisonPicture {
             marks.addAll(new ComparisonMarks(runs.get(i), amounts, scale).all());
         }
         List<Level> levels = new SharedLevels(runs, amounts).all();
-        Axis axis = PressureScale.around(range, levels, amounts);
-        return new Panel(axis, curves, levels, marks, Bands.none());
+        Axis axis = PressureScale.around(range, levels, 0, amounts);
+        return new Panel(axis, curves, levels, marks);
     }
 
     private Panel relievedPanel() {
@@ -107,7 +106,7 @@ final class ComparisonPicture {
         }
         double high = most > 0 ? amounts.units().volume().fromSi(most) : 1;
         Axis axis = ValueScale.fromZero("water given off since the start (" + amounts.volumeUnit() + ")", high);
-        return new Panel(axis, curves, List.of(), List.of(), Bands.none());
+        return new Panel(axis, curves, List.of(), List.of());
     }
 
     private Panel temperaturePanel() {
@@ -125,7 +124,7 @@ final class ComparisonPicture {
         String label = "mean water temperature (" + amounts.temperatureUnit() + ")";
         Axis axis = ValueScale.around(
                 label, range.atLeast(amounts.units().temperatureDifference().fromSi(10)), 0.06, 0.1);
-        return new Panel(axis, curves, List.of(), List.of(), Bands.none());
+        return new Panel(axis, curves, List.of(), List.of());
     }
 
     private Course course(NamedRun run) {

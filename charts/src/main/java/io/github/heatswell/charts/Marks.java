@@ -15,12 +15,14 @@ final class Marks {
     private final RunResult result;
     private final Amounts amounts;
     private final TimeScale scale;
+    private final When when;
     private final double leastDistance;
 
     Marks(RunResult result, Amounts amounts, TimeScale scale, double leastDistance) {
         this.result = result;
         this.amounts = amounts;
         this.scale = scale;
+        this.when = When.of(result.system(), result.end());
         this.leastDistance = leastDistance;
     }
 
@@ -31,21 +33,39 @@ final class Marks {
                 .ifPresent(hazard -> marks.add(mark(
                         Mark.Kind.HAZARD,
                         hazard,
-                        hazard.kind().description() + " " + Times.after(hazard.time()) + ": the run ends")));
+                        hazard.kind().description() + " " + when.at(hazard.time()) + ": the run ends",
+                        0)));
         marks.addAll(repeated(
                 events(EventKind.WORKING_PRESSURE_EXCEEDED, ""),
                 Mark.Kind.WORKING_PRESSURE_EXCEEDED,
-                "working pressure exceeded"));
-        for (ReliefValve valve : result.system().reliefValves()) {
-            String whose = result.system().reliefValves().size() == 1 ? "" : valve.name() + " ";
-            marks.addAll(
-                    repeated(events(EventKind.RELIEF_OPENED, valve.name()), Mark.Kind.RELIEF_OPENED, whose + "opens"));
-            List<Event> reseats = events(EventKind.RELIEF_RESEATED, valve.name());
-            marks.addAll(repeated(reseats, Mark.Kind.RELIEF_RESEATED, reseats.size() == 1 ? whose + "reseats" : ""));
+                "working pressure exceeded",
+                0));
+        List<ReliefValve> valves = result.system().reliefValves();
+        for (int device = 0; device < valves.size(); device++) {
+            addValve(marks, valves.get(device).name(), device, valves.size() == 1);
         }
-        marks.addAll(repeated(events(EventKind.VESSEL_BOTTOMED_OUT, ""), Mark.Kind.VESSEL_FULL, "vessel full"));
+        marks.addAll(repeated(events(EventKind.VESSEL_BOTTOMED_OUT, ""), Mark.Kind.VESSEL_FULL, "vessel full", 0));
         addHighest(marks);
         return marks;
+    }
+
+    private void addValve(List<Mark> marks, String name, int device, boolean alone) {
+        String whose = alone ? "" : name + " ";
+        List<Event> openings = events(EventKind.RELIEF_OPENED, name);
+        List<Event> hot = openings.stream().filter(this::byTemperature).toList();
+        List<Event> cold =
+                openings.stream().filter(event -> !byTemperature(event)).toList();
+        marks.addAll(repeated(hot, Mark.Kind.RELIEF_OPENED_HOT, whose + "opens by temperature", device));
+        marks.addAll(repeated(cold, Mark.Kind.RELIEF_OPENED, whose + "opens", device));
+        List<Event> reseats = events(EventKind.RELIEF_RESEATED, name);
+        String what = reseats.size() == 1 ? whose + "reseats" : "";
+        marks.addAll(repeated(reseats, Mark.Kind.RELIEF_RESEATED, what, device));
+    }
+
+    private boolean byTemperature(Event event) {
+        return OpeningCause.of(result.system(), event)
+                .filter(cause -> cause == OpeningCause.TEMPERATURE)
+                .isPresent();
     }
 
     private List<Event> events(EventKind kind, String device) {
@@ -54,7 +74,7 @@ final class Marks {
                 .toList();
     }
 
-    private List<Mark> repeated(List<Event> events, Mark.Kind kind, String what) {
+    private List<Mark> repeated(List<Event> events, Mark.Kind kind, String what, int device) {
         List<Event> drawn = new ArrayList<>();
         double last = Double.NEGATIVE_INFINITY;
         for (Event event : events) {
@@ -66,17 +86,17 @@ final class Marks {
         List<Mark> marks = new ArrayList<>();
         for (Event event : drawn) {
             String label = marks.isEmpty() && !what.isEmpty() ? label(what, events, drawn.size()) : "";
-            marks.add(mark(kind, event, label));
+            marks.add(mark(kind, event, label, device));
         }
         return marks;
     }
 
-    private static String label(String what, List<Event> events, int drawn) {
-        String after = Times.after(events.get(0).time());
+    private String label(String what, List<Event> events, int drawn) {
+        String first = when.at(events.get(0).time());
         if (events.size() == 1) {
-            return what + " " + after;
+            return what + " " + first;
         }
-        String often = what + " " + Openings.times(events.size()) + ", first " + after;
+        String often = what + " " + Openings.times(events.size()) + ", first " + first;
         return drawn == events.size() ? often : often + "; " + drawn + " marked";
     }
 
@@ -92,14 +112,14 @@ final class Marks {
                 .anyMatch(mark -> mark.kind().compareTo(Mark.Kind.RELIEF_OPENED) <= 0
                         && Math.abs(mark.value() - value) <= 0.005 * value);
         if (!steady && !said) {
-            String label = "highest: " + amounts.foundPressure(result.gauge(highest.value())) + " "
-                    + Times.after(highest.time());
+            String label =
+                    "highest: " + amounts.foundPressure(result.gauge(highest.value())) + " " + when.at(highest.time());
             marks.add(new Mark(Mark.Kind.HIGHEST, time, value, label));
         }
     }
 
-    private Mark mark(Mark.Kind kind, Event event, String label) {
-        return new Mark(kind, scale.of(event.time()), gauge(event.pressureAbsolute()), label);
+    private Mark mark(Mark.Kind kind, Event event, String label, int device) {
+        return new Mark(kind, scale.of(event.time()), gauge(event.pressureAbsolute()), label, device);
     }
 
     private double gauge(double absolute) {

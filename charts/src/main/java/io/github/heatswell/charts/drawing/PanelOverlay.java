@@ -40,6 +40,7 @@ final class PanelOverlay {
     }
 
     void draw(Graphics2D g) {
+        BandBars.drawShutOff(g, panel.bands(), frame);
         BandBars.draw(g, panel.bands(), frame);
         drawHeading(g);
         Gutter gutter = new Gutter(panel, frame, gutterWidth);
@@ -132,6 +133,7 @@ final class PanelOverlay {
     private void drawMarks(Graphics2D g) {
         panel.marks().stream()
                 .sorted(Comparator.comparing(Mark::kind).reversed())
-                .forEach(mark -> MarkShapes.draw(g, mark.kind(), frame.x(mark.time()), frame.y(mark.value())));
+                .forEach(mark ->
+                        MarkShapes.draw(g, mark.kind(), mark.device(), frame.x(mark.time()), frame.y(mark.value())));
     }
 }

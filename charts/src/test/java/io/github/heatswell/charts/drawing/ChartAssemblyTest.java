@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
 
 import io.github.heatswell.charts.picture.Axis;
-import io.github.heatswell.charts.picture.Bands;
 import io.github.heatswell.charts.picture.Caption;
 import io.github.heatswell.charts.picture.Curve;
 import io.github.heatswell.charts.picture.Level;
@@ -88,7 +87,6 @@ class ChartAssemblyTest {
                 axis,
                 List.of(new Curve(role, "", "", points)),
                 List.of(new Level(Level.Kind.RELIEF_SET, 7, "7.0 bar", "relief opens")),
-                List.of(),
-                Bands.none());
+                List.of());
     }
 }
