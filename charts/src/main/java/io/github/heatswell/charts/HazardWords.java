@@ -11,6 +11,9 @@ import java.util.List;
 /** A hazard in words: what happened, and why nothing is shown beyond it. */
 final class HazardWords {
 
+    /** The temperature (K) at which water boils in the open. */
+    private static final double BOILS_IN_AIR = 373.15;
+
     private HazardWords() {}
 
     /** What the run came to, as it follows a subject: {@code reaches the tank's test pressure of 20.0 bar after 22 min}. */
@@ -115,15 +118,19 @@ final class HazardWords {
     static String warning(RunSummary summary, Event hazard) {
         return "Hazard: " + hazard.kind().description() + " "
                 + when(summary).at(hazard.time()) + ". The run ends there; "
-                + beyond(hazard.kind()) + ".";
+                + beyond(hazard) + ".";
     }
 
-    private static String beyond(EventKind kind) {
-        return switch (kind) {
+    private static String beyond(Event hazard) {
+        boolean hot = hazard.waterTemperature() > BOILS_IN_AIR;
+        return switch (hazard.kind()) {
             case TEST_PRESSURE_REACHED -> "no tank is proven beyond its test pressure, and it may burst";
             case VAPOUR_FORMS -> "steam can burst a tank, and what it does is not modelled";
             case ATMOSPHERE_REACHED -> "below it air or dirt can be drawn in and a tank can collapse";
-            default -> "what follows cannot be computed";
+            default ->
+                hot
+                        ? "water as hot as that bursts into steam where it escapes, and no further course is computed"
+                        : "what follows cannot be computed";
         };
     }
 

@@ -53,6 +53,7 @@ final class Strokes {
             case LAYERS -> Ink.TEMPERATURE_WASH;
             case PRESSURE_RANGE -> Ink.PRESSURE_WASH;
             case GIVEN_OFF -> Ink.RELIEF;
+            case DRAWN -> Ink.PRESSURE_WASH;
         };
     }
 
