@@ -2,6 +2,7 @@ package io.github.heatswell.simulation;
 
 import static io.github.heatswell.units.PressureUnit.BAR;
 
+import io.github.heatswell.draw.StandardProfiles;
 import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.result.RunResult;
@@ -35,6 +36,11 @@ public class HouseDayBenchmark {
     private final Simulation withSnapValve =
             day(Systems.lodge().addReliefValve(Systems.valve(ReliefValve.Character.SNAP)));
 
+    private final Simulation withDraws = day(Systems.lodge()
+            .addReliefValve(Systems.valve(ReliefValve.Character.MODULATING))
+            .vessel(Systems.vessel(12, Pressure.gauge(4.2, BAR), 60))
+            .draws(StandardProfiles.load().find("eu-m").orElseThrow()));
+
     private static Simulation day(HotWaterSystem.Builder system) {
         return Simulation.of(system.build(), Duration.ofDays(1));
     }
@@ -43,6 +49,12 @@ public class HouseDayBenchmark {
     @Benchmark
     public RunResult vessel() {
         return withVessel.run();
+    }
+
+    /** {@return a day with a vessel and the draws of EU profile M} */
+    @Benchmark
+    public RunResult draws() {
+        return withDraws.run();
     }
 
     /** {@return a day with a modulating relief valve} */

@@ -44,8 +44,10 @@ public enum EventKind {
     TEST_PRESSURE_REACHED("test pressure reached"),
     /** Hazard: the hottest water reached its boiling point at this pressure. The run ends. */
     VAPOUR_FORMS("vapour forms"),
-    /** Hazard: the pressure fell to that of the surrounding air. The run ends. */
+    /** Hazard: the pressure, here or at an open valve higher up, fell to that of the air. The run ends. */
     ATMOSPHERE_REACHED("pressure down to atmosphere"),
+    /** Hazard: a relief valve opens and closes several times a second, which no valve stands for long. The run ends. */
+    RELIEF_CHATTERS("relief valve chatters"),
     /** Hazard: the water left the temperature range of the water properties. The run ends. */
     WATER_OUT_OF_RANGE("water temperature out of range");
 
@@ -71,7 +73,7 @@ public enum EventKind {
      */
     public boolean endsRun() {
         return switch (this) {
-            case TEST_PRESSURE_REACHED, VAPOUR_FORMS, ATMOSPHERE_REACHED, WATER_OUT_OF_RANGE -> true;
+            case TEST_PRESSURE_REACHED, VAPOUR_FORMS, ATMOSPHERE_REACHED, RELIEF_CHATTERS, WATER_OUT_OF_RANGE -> true;
             default -> false;
         };
     }

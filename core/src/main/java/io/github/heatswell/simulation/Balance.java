@@ -8,14 +8,14 @@ import io.github.heatswell.water.WaterState;
 /**
  * The balances of mass and energy: the rate of change of the state for given modes.
  *
- * <p>The tank ({@link TankColumn}) gives the flow j (kg/s) it takes from the cold branch, linear in dp/dt. The branch,
- * piping and vessel together, obeys
+ * <p>The tank ({@link TankColumn}) gives the flow j (kg/s) it takes from the cold branch, linear in dp/dt. The branch
+ * ({@link Branch}) obeys
  *
  * <pre>
  *   S_b dp/dt + s_b = supply - relief - leaks - j
  * </pre>
  *
- * with its mass stiffness S_b and a source s_b from gas or cold water that changes its temperature. Water that leaves the
+ * with its mass stiffness S_b and its source s_b. Water that leaves the
  * tank backwards carries its own enthalpy and cools to branch temperature on the way. The {@link PressureRule} says which
  * unknown the last equation is solved for.
  *
@@ -37,6 +37,7 @@ final class Balance {
     private final StateVector vector;
     private final LiquidWater water;
     private final TankColumn column;
+    private final Branch branch;
     private final WaterState cold = new WaterState();
     private final double referenceEnthalpy;
     private final double[] probe;
@@ -44,9 +45,6 @@ final class Balance {
     private Conditions conditions;
     private double mixedDensity;
 
-    private double branchSource;
-    private double branchStiffness;
-    private double gasRelaxation;
     private double seatFlow;
     private double leakFlow;
     private double drawFlow;
@@ -72,6 +70,7 @@ final class Balance {
         this.vector = vector;
         this.water = water;
         column = new TankColumn(plant, water);
+        branch = new Branch(plant);
         probe = new double[vector.length];
         water.evaluate(plant.coldTemperature, plant.coldPressure, cold);
         referenceEnthalpy = cold.enthalpy();
@@ -113,7 +112,7 @@ final class Balance {
         double p = y[StateVector.PRESSURE];
         water.evaluate(y[StateVector.COLD], p, cold);
         column.prepare(y, vector, modes);
-        prepareBranch(p, y[StateVector.GAS], modes.diaphragm);
+        branch.prepare(y, modes.diaphragm, cold, conditions.coldRate());
         prepareRelief(p, modes);
         seatFlow = conditions.supplyOpen() && modes.rule != PressureRule.RETURNING
                 ? cold.density() * plant.feed.throughSeat(p, y[StateVector.STREET])
@@ -134,31 +133,6 @@ final class Balance {
         return top <= wanted
                 ? column.topDensity() * tap
                 : mixedDensity * tap * (wanted - coldTemperature) / (top - coldTemperature);
-    }
-
-    private void prepareBranch(double p, double gasTemperature, Diaphragm diaphragm) {
-        double air = plant.airConstant / p;
-        double volume = plant.pipeVolume + plant.pipeGrowth * (p - plant.coldPressure) - air;
-        double growth = plant.pipeGrowth + air / p;
-        double source = 0;
-        gasRelaxation = 0;
-        if (diaphragm != Diaphragm.ABSENT) {
-            GasCushion vessel = plant.vessel;
-            if (vessel.timeConstant > 0) {
-                gasRelaxation = (vessel.temperature - gasTemperature) / vessel.timeConstant;
-            }
-            if (diaphragm == Diaphragm.FLOATING) {
-                double gas = vessel.gasVolume(p, gasTemperature);
-                double ratio = vessel.timeConstant > 0 ? 1 - 1 / GasCushion.CP_OVER_R : 1;
-                volume += vessel.volume - gas;
-                growth += ratio * gas / vessel.gasPressure(p);
-                source = -vessel.gasConstant / vessel.gasPressure(p) * gasRelaxation * ratio;
-            } else if (diaphragm == Diaphragm.BOTTOMED_OUT) {
-                volume += vessel.largestWater;
-            }
-        }
-        branchStiffness = cold.density() * (cold.compressibility() * volume + growth);
-        branchSource = cold.density() * (source - cold.expansivity() * volume * conditions.coldRate());
     }
 
     private void prepareRelief(double p, Modes modes) {
@@ -201,8 +175,8 @@ final class Balance {
         reliefFlow = branchRelief + topRelief;
         topFlow = topRelief;
         TankColumn.Linear inflow = column.inflow(topDrain(), topFlow, rate, cold.enthalpy());
-        supplyFlow = branchStiffness * rate + branchSource + branchRelief + drain() + inflow.at(rate, topFlow);
-        stiffness = branchStiffness + inflow.byPressure;
+        supplyFlow = branch.stiffness() * rate + branch.source() + branchRelief + drain() + inflow.at(rate, topFlow);
+        stiffness = branch.stiffness() + inflow.byPressure;
     }
 
     /** The flow of the feed is given; pressure takes up the difference. */
@@ -213,8 +187,8 @@ final class Balance {
         int passes = 0;
         do {
             TankColumn.Linear inflow = column.inflow(topDrain(), topFlow, pressureRate, cold.enthalpy());
-            stiffness = branchStiffness + inflow.byPressure;
-            double surplus = feed - branchRelief - drain() - branchSource - inflow.at(0, topFlow);
+            stiffness = branch.stiffness() + inflow.byPressure;
+            double surplus = feed - branchRelief - drain() - branch.source() - inflow.at(0, topFlow);
             pressureRate = surplus / stiffness;
             passes++;
         } while (!column.agrees(pressureRate, topFlow) && passes < MOST_PASSES);
@@ -258,8 +232,8 @@ final class Balance {
         int passes = 0;
         do {
             TankColumn.Linear inflow = column.inflow(topDrain(), topShare * passed, rate, cold.enthalpy());
-            stiffness = branchStiffness + inflow.byPressure;
-            passed = -(branchStiffness * rate + branchSource + drain() + inflow.at(rate, 0))
+            stiffness = branch.stiffness() + inflow.byPressure;
+            passed = -(branch.stiffness() * rate + branch.source() + drain() + inflow.at(rate, 0))
                     / (1 - topShare + topShare * inflow.byRelief);
             passes++;
         } while (!column.agrees(rate, topShare * passed) && passes < MOST_PASSES);
@@ -271,7 +245,7 @@ final class Balance {
         double tankInflow = column.inflow().at(pressureRate, topFlow);
         column.fill(pressureRate, topFlow, rates, vector.lowest);
         rates[StateVector.PRESSURE] = pressureRate;
-        rates[StateVector.GAS] = gasTemperatureRate(p, y[StateVector.GAS], modes.diaphragm);
+        rates[StateVector.GAS] = branch.gasTemperatureRate(y, modes.diaphragm, pressureRate);
         rates[StateVector.STREET] = conditions.streetRate();
         rates[StateVector.COLD] = conditions.coldRate();
         fillSupply(modes.rule, rates);
@@ -294,18 +268,6 @@ final class Balance {
         double back = inOnly ? 0 : outOnly ? -supplyFlow : Math.max(-supplyFlow, 0);
         rates[StateVector.LET_IN] = in + Math.max(seatFlow, 0);
         rates[StateVector.RETURNED] = back + Math.max(-seatFlow, 0);
-    }
-
-    private double gasTemperatureRate(double p, double gasTemperature, Diaphragm diaphragm) {
-        if (!plant.hasGasState()) {
-            return 0;
-        }
-        if (diaphragm != Diaphragm.FLOATING) {
-            return gasRelaxation;
-        }
-        double ratio = 1 - 1 / GasCushion.CP_OVER_R;
-        return gasTemperature / plant.vessel.gasPressure(p) / GasCushion.CP_OVER_R * pressureRate
-                + ratio * gasRelaxation;
     }
 
     /** Shares the relief flow among the open valves in the proportion of their curves. */
@@ -339,6 +301,16 @@ final class Balance {
         return drawFlow;
     }
 
+    /**
+     * How far (Pa) the pressure is from following the feed, to first order, as last evaluated: the feed itself may move.
+     */
+    double distanceFromFollowing(double[] y) {
+        double street = y[StateVector.STREET];
+        boolean bypassed = y[StateVector.PRESSURE] > plant.feed.standing(street);
+        double feedRate = bypassed || plant.feed.followsStreet(street) ? conditions.streetRate() : 0;
+        return (pressureRate - feedRate) * settlingTime();
+    }
+
     /** How far (Pa) the pressure is above its equilibrium with what flows, to first order, as last evaluated. */
     double distanceFromEquilibrium() {
         return -pressureRate * settlingTime();
@@ -359,11 +331,7 @@ final class Balance {
 
     /** Water in the vessel (m3). */
     double vesselWater(double[] y, Diaphragm diaphragm) {
-        return switch (diaphragm) {
-            case ABSENT, SEATED -> 0;
-            case FLOATING -> plant.vessel.freeWater(y[StateVector.PRESSURE], y[StateVector.GAS]);
-            case BOTTOMED_OUT -> plant.vessel.largestWater;
-        };
+        return branch.vesselWater(y, diaphragm);
     }
 
     /** All water in the system (kg). */
@@ -371,11 +339,7 @@ final class Balance {
         double p = y[StateVector.PRESSURE];
         column.prepare(y, vector, modes);
         water.evaluate(y[StateVector.COLD], p, cold);
-        double branch = plant.pipeVolume
-                + plant.pipeGrowth * (p - plant.coldPressure)
-                - plant.airConstant / p
-                + vesselWater(y, modes.diaphragm);
-        return column.mass() + cold.density() * branch;
+        return column.mass() + cold.density() * branch.volume(y, modes.diaphragm);
     }
 
     /** Energy of the tank water, relative to the cold water of the start (J). */

@@ -35,6 +35,7 @@ final class Engine {
     private final SegmentSolver solver;
     private final Recorder recorder;
     private final Ledger ledger;
+    private final Chatter chatter = new Chatter();
     private final double[] rates;
 
     private double time;
@@ -190,6 +191,10 @@ final class Engine {
             world();
         } else if (kind != null) {
             recorder.event(time, kind, due.device(), state);
+            if (kind == EventKind.RELIEF_OPENED && chatter.seen(time, due.device())) {
+                recorder.event(time, EventKind.RELIEF_CHATTERS, due.device(), state);
+                return true;
+            }
             if (kind.endsRun()) {
                 return true;
             }

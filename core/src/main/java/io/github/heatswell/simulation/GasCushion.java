@@ -8,8 +8,8 @@ import io.github.heatswell.plant.ExpansionVessel;
  */
 final class GasCushion {
 
-    /** Ratio of heat capacity at constant pressure to the gas constant, for a diatomic gas (-). */
-    static final double CP_OVER_R = 3.5;
+    /** Ratio of heat capacities cv/cp of a diatomic gas (-). */
+    private static final double CV_OVER_CP = 2.5 / 3.5;
 
     final double volume;
     final double largestWater;
@@ -30,6 +30,14 @@ final class GasCushion {
         timeConstant = described.gasTimeConstant().orElse(0);
         temperature = described.temperature().orElse(roomTemperature);
         this.offset = offset;
+    }
+
+    /**
+     * The share of its isothermal give that the gas has at once; the rest comes as it returns to the temperature around
+     * it: cv/cp with a time constant, all of it without (-).
+     */
+    double share() {
+        return timeConstant > 0 ? CV_OVER_CP : 1;
     }
 
     /** Pressure of the gas (Pa, absolute) when it is that of the system. */

@@ -13,6 +13,8 @@ final class ModeChooser {
     private static final double NO_FLOW = 1e-10;
     /** A pressure this close (Pa) to that of the feed is at it. */
     private static final double AT_FEED = 2;
+    /** A pressure this close (Pa) below that of a feed whose flow would turn is at it, and the feed closes. */
+    private static final double CLOSES_WITHIN = 20;
     /** Temperatures this close (K) are one. */
     private static final double SAME_TEMPERATURE = 2e-6;
 
@@ -71,8 +73,9 @@ final class ModeChooser {
      *     are given one temperature
      */
     Modes choose(Modes candidate, Conditions conditions, double[] y) {
-        Modes modes = plant.layers > 1 ? withZones(candidate, y) : candidate;
-        return withRule(modes, conditions, y);
+        Modes modes = withRule(candidate, conditions, y);
+        // how layers tend to move depends on what flows, and hence on the rule; the rule only a little on the layers
+        return plant.layers > 1 ? withRule(withZones(modes, y), conditions, y) : modes;
     }
 
     private Modes withRule(Modes modes, Conditions conditions, double[] y) {
@@ -87,18 +90,23 @@ final class ModeChooser {
         return p > standing && !plant.feed.open ? modes.withRule(PressureRule.FREE) : withFeed(modes, y, standing);
     }
 
+    /** The bypass lets the pressure down to the street's, holds it there, or is about to close. */
     private Modes withBypass(Modes modes, double[] y, double returning) {
         double p = y[StateVector.PRESSURE];
         if (p > returning + AT_FEED) {
-            return modes.withRule(PressureRule.FILLING);
+            Modes filling = modes.withRule(PressureRule.FILLING);
+            balance.evaluate(y, filling, rates);
+            if (Math.abs(balance.distanceFromFollowing(y)) > AT_FEED) {
+                return filling;
+            }
+        } else {
+            y[StateVector.PRESSURE] = returning;
         }
-        y[StateVector.PRESSURE] = returning;
         Modes back = modes.withRule(PressureRule.RETURNING);
         balance.evaluate(y, back, rates);
         if (balance.supplyFlow() <= NO_FLOW) {
             return back;
         }
-        y[StateVector.PRESSURE] = p;
         return modes.withRule(PressureRule.FREE);
     }
 
@@ -109,19 +117,23 @@ final class ModeChooser {
         balance.evaluate(y, held, rates);
         double flow = balance.supplyFlow();
         boolean closes = flow < -NO_FLOW && !plant.feed.open;
-        if (Math.abs(p - standing) <= AT_FEED && (closes || plant.feed.droop == 0)) {
+        if (closes && Math.abs(p - standing) <= CLOSES_WITHIN) {
             y[StateVector.PRESSURE] = standing;
-            return closes ? modes.withRule(PressureRule.FREE) : held;
+            return modes.withRule(PressureRule.FREE);
+        }
+        if (plant.feed.droop == 0 && Math.abs(p - standing) <= AT_FEED) {
+            y[StateVector.PRESSURE] = standing;
+            return held;
         }
         Modes filling = modes.withRule(PressureRule.FILLING);
         balance.evaluate(y, filling, rates);
-        return Math.abs(balance.distanceFromEquilibrium()) <= AT_FEED ? held : filling;
+        return !closes && Math.abs(balance.distanceFromFollowing(y)) <= AT_FEED ? held : filling;
     }
 
     /** Mixes layers of one temperature wherever the lower one would otherwise become the warmer one. */
     private Modes withZones(Modes modes, double[] y) {
         boolean[] joined = new boolean[plant.layers - 1];
-        balance.evaluate(y, modes.withJoined(joined).withRule(PressureRule.FREE), rates);
+        balance.evaluate(y, modes.withJoined(joined), rates);
         double[] tendency = new double[plant.layers];
         double[] weight = new double[plant.layers];
         int[] size = new int[plant.layers];

@@ -58,6 +58,7 @@ final class Plant {
     final double cutOut;
 
     final List<Valve> valves;
+    final boolean anySeatLeaks;
     /** The vessel, or null if there is none that takes water. */
     final GasCushion vessel;
 
@@ -107,6 +108,7 @@ final class Plant {
         valves = system.reliefValves().stream()
                 .map(valve -> new Valve(valve, atmosphere, offset(valve.height())))
                 .toList();
+        anySeatLeaks = system.reliefValves().stream().anyMatch(valve -> valve.leakage() > 0);
         vessel = system.vessel()
                 .filter(described -> described.condition() == ExpansionVessel.Condition.SOUND)
                 .map(described -> new GasCushion(described, atmosphere, roomTemperature, offset(described.height())))

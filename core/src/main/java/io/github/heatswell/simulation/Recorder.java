@@ -31,6 +31,7 @@ final class Recorder {
     private final Peak highestTemperature = new Peak(1);
     private final Peak mostVesselWater = new Peak(1);
     private final double[] rates;
+    private final double[] inside;
 
     private long sampled;
     private double segmentStart;
@@ -44,6 +45,7 @@ final class Recorder {
         this.interval = interval;
         this.listener = listener;
         this.rates = new double[vector.length];
+        this.inside = new double[vector.length];
     }
 
     /** A running maximum (or minimum, with sign -1) and when it was first reached. */
@@ -90,8 +92,12 @@ final class Recorder {
     void step(SegmentSolver.Step step) {
         double end = segmentStart + step.to();
         double last = end - TimeGrid.SAME_INSTANT * interval;
-        for (double next = nextSample(); next < last; next = nextSample()) {
-            sample(next, step.state(Math.max(step.from(), next - segmentStart)));
+        if (nextSample() < last) {
+            StepCurve curve = new StepCurve(step);
+            for (double next = nextSample(); next < last; next = nextSample()) {
+                curve.at(Math.max(step.from(), next - segmentStart), inside);
+                sample(next, inside);
+            }
         }
         look(end, step.state(step.to()));
         seeTurningPoint(step);
@@ -127,7 +133,7 @@ final class Recorder {
     private void sample(double time, double[] y) {
         double relief = 0;
         double draw = 0;
-        if (drawing || !plant.valves.isEmpty()) {
+        if (drawing || plant.anySeatLeaks || modes.anyValveOpen()) {
             balance.evaluate(y, modes, rates);
             relief = Math.max(0, balance.givenOff());
             draw = balance.drawFlow();

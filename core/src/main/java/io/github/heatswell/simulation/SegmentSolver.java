@@ -158,12 +158,20 @@ final class SegmentSolver {
 
         @Override
         public double[] state(double time) {
-            return interpolator.getInterpolatedState(time).getPrimaryState();
+            return at(time).getPrimaryState();
         }
 
         @Override
         public double[] rates(double time) {
-            return interpolator.getInterpolatedState(time).getPrimaryDerivative();
+            return at(time).getPrimaryDerivative();
+        }
+
+        /** The ends of the step are known without interpolation. */
+        private ODEStateAndDerivative at(double time) {
+            if (time == from()) {
+                return interpolator.getPreviousState();
+            }
+            return time == to() ? interpolator.getCurrentState() : interpolator.getInterpolatedState(time);
         }
     }
 

@@ -28,7 +28,9 @@ final class Valve {
 
     private final double fullLift;
     private final boolean snap;
-    private final double atmosphere;
+    /** Pressure of the air (Pa, absolute), likewise at the height of the drain cock. */
+    final double atmosphere;
+
     private final double fullFlow;
     private final double stuckLift;
     private final double leakage;

@@ -37,6 +37,8 @@ final class Watches {
     private static final double SETTLED_WITHIN_LIFT = 0.05;
     /** An equilibrium reached faster than this (s) is worth treating as settled; a slower one is simply integrated. */
     private static final double FAST = 5;
+    /** This close (Pa) to the pressure of the air an opening no longer gives off water but takes in air. */
+    private static final double AT_ATMOSPHERE = 10;
     /** The lowest and highest water temperature (K) the water properties hold for. */
     private static final double LOWEST_TEMPERATURE = 273.15;
 
@@ -107,8 +109,8 @@ final class Watches {
             }
             case RETURNING -> watches.add(Watch.silent(free, y -> FLOW_GAP - balance.supplyFlow()));
             case FILLING -> {
-                watches.add(Watch.silent(free, y -> distanceFromFilled()));
-                if (!feed.open) {
+                watches.add(Watch.silent(free, y -> Math.abs(balance.distanceFromFollowing(y)) - SETTLED_WITHIN));
+                if (!feed.open && start[PRESSURE] < feed.standing(start[STREET]) + PRESSURE_GAP) {
                     watches.add(Watch.silent(free, y -> feed.standing(y[STREET]) - y[PRESSURE] + PRESSURE_GAP));
                 }
             }
@@ -126,11 +128,6 @@ final class Watches {
                 watches.add(Watch.silent(free, y -> y[STREET] + feed.bypassOpens - y[PRESSURE] + PRESSURE_GAP));
             }
         }
-    }
-
-    /** How far (Pa) the pressure still is from counting as filled up to what the feed gives. */
-    private double distanceFromFilled() {
-        return Math.abs(balance.distanceFromEquilibrium()) - SETTLED_WITHIN;
     }
 
     /** How far (Pa) the pressure still is from counting as settled; a constant if there is nothing to settle at. */
@@ -226,7 +223,18 @@ final class Watches {
             watches.add(Watch.of(EventKind.WORKING_PRESSURE_EXCEEDED, modes, y -> plant.workingPressure - y[PRESSURE]));
         }
         watches.add(Watch.of(EventKind.TEST_PRESSURE_REACHED, modes, y -> plant.testPressure - y[PRESSURE]));
-        watches.add(Watch.of(EventKind.ATMOSPHERE_REACHED, modes, y -> y[PRESSURE] - plant.atmosphere));
+        watches.add(Watch.of(EventKind.ATMOSPHERE_REACHED, modes, y -> y[PRESSURE] - plant.atmosphere - AT_ATMOSPHERE));
+        for (int i = 0; i < plant.valves.size(); i++) {
+            Valve valve = plant.valves.get(i);
+            if (modes.lift(i) != Valve.Lift.CLOSED) {
+                // an open valve higher up meets the air first
+                watches.add(Watch.of(
+                        EventKind.ATMOSPHERE_REACHED,
+                        valve.name,
+                        modes,
+                        y -> y[PRESSURE] - valve.atmosphere - AT_ATMOSPHERE));
+            }
+        }
         watches.add(Watch.of(
                 EventKind.VAPOUR_FORMS,
                 modes,

@@ -22,6 +22,20 @@ class ElasticityTest {
         assertEquals(0, Shell.rigid().thermalGrowth());
     }
 
+    /**
+     * A worked example in circulation for water in carbon steel near room temperature, {@code dp/dT = (beta - 3 alpha) /
+     * (kappa + D/(E e))} with beta 210e-6 1/K, 3 alpha 36e-6 1/K, kappa 4e-10 1/Pa, E 200 GPa: 0.19 MPa/K for D/e = 100,
+     * 0.39 MPa/K for 10 (a forum's collection of answers, 2007). Its shell factor 1 is that of nu = 0.25.
+     */
+    @ParameterizedTest
+    @CsvSource({"100, 0.1933", "10, 0.3867"})
+    void workedExampleOfAShutInShell(double diameterOverWall, double megapascalPerKelvin) {
+        Material steel = new Material("steel of the example", 200e9, 0.25, 12e-6);
+        Shell shell = Shell.cylinder(steel, 400, 400 / diameterOverWall, LengthUnit.MILLIMETRE);
+        double slope = (210e-6 - shell.thermalGrowth()) / (4e-10 + shell.compliance());
+        assertEquals(megapascalPerKelvin, slope / 1e6, megapascalPerKelvin * 1e-2); // two printed digits
+    }
+
     /** Thick closed cylinder after Lame (constructed): copper 22.225 x 1.143, PEX 16 x 2.0 with E = 0.6, PE 32 x 2.9 mm. */
     @ParameterizedTest
     @CsvSource({

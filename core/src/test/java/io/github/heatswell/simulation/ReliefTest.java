@@ -55,13 +55,14 @@ class ReliefTest {
      * temperature, constructed with IAPWS-95. The library counts cold water, hence the ratio of densities.
      */
     @ParameterizedTest
-    @CsvSource({"20, 13.409", "60, 34.324"})
-    void expansionFlowOfAnElement(double atCelsius, double millilitresAMinute) {
+    @CsvSource({"4500, 20, 13.409", "4500, 60, 34.324", "3000, 60, 22.882", "11723, 40, 65.407", "11723, 60, 89.417"})
+    void expansionFlowOfAnElement(double watt, double atCelsius, double millilitresAMinute) {
         HotWaterSystem system = Systems.textbook(190, 10, 4.99, 70)
+                .heater(Systems.heater(watt / 1e3, 100, 70, 5))
                 .addReliefValve(Systems.holding(5e5))
                 .build();
-        RunResult result = Simulation.of(system, Duration.ofHours(4))
-                .sampledEvery(Duration.ofSeconds(5))
+        RunResult result = Simulation.of(system, Duration.ofHours(5))
+                .sampledEvery(Duration.ofSeconds(2))
                 .run();
         int i = 0;
         while (result.trace().value(Channel.WATER_MEAN, i) < celsius(atCelsius)) {

@@ -1,0 +1,50 @@
+package io.github.heatswell.simulation;
+
+import static io.github.heatswell.units.PressureUnit.BAR;
+
+import io.github.heatswell.draw.StandardProfiles;
+import io.github.heatswell.plant.ReliefValve;
+import io.github.heatswell.result.Channel;
+import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.units.Pressure;
+import java.time.Duration;
+import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+import org.openjdk.jmh.infra.Blackhole;
+
+/** How long a year takes, streamed at one sample a minute, in a heap of 128 MB. */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.SingleShotTime)
+@OutputTimeUnit(TimeUnit.MILLISECONDS)
+@Fork(value = 1, jvmArgsAppend = "-Xmx128m")
+@Warmup(iterations = 3)
+@Measurement(iterations = 5)
+public class YearBenchmark {
+
+    private final Simulation year = Simulation.of(
+            Systems.lodge()
+                    .addReliefValve(Systems.valve(ReliefValve.Character.MODULATING))
+                    .vessel(Systems.vessel(12, Pressure.gauge(4.2, BAR), 60))
+                    .draws(StandardProfiles.load().find("eu-m").orElseThrow())
+                    .build(),
+            Duration.ofDays(365));
+
+    /**
+     * A year with a vessel and the draws of EU profile M.
+     *
+     * @param sink takes the samples
+     * @return what the year found
+     */
+    @Benchmark
+    public RunSummary streamed(Blackhole sink) {
+        return year.stream((time, values, regime) -> sink.consume(values[Channel.PRESSURE_ABSOLUTE.ordinal()]));
+    }
+}

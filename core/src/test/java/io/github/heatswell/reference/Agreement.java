@@ -1,0 +1,178 @@
+package io.github.heatswell.reference;
+
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.plant.ReliefValve;
+import io.github.heatswell.result.Channel;
+import io.github.heatswell.result.Event;
+import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.ReliefTotal;
+import io.github.heatswell.result.RunResult;
+import io.github.heatswell.water.GibbsPolynomialWater;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * How far a run of the library lies from the integration of the unreduced equations.
+ *
+ * <p>Samples within {@link #NEAR} of the opening or closing of a relief valve are left out: the pressure jumps there, and
+ * the instants are compared themselves. Where valves snap, a cycle begins where the last one ended, so differences of
+ * the instants, each far below a second, add up; pressures and instants are then compared up to the third opening,
+ * later ones by their number.
+ */
+final class Agreement {
+
+    /** How far events may lie apart (s). */
+    static final double NEAR = 1.0;
+
+    private static final int CYCLES = 3;
+
+    private final ReferenceRun reference;
+    private final RunResult library;
+    private final HotWaterSystem system;
+    private final double comparableUntil;
+
+    Agreement(ReferenceRun reference, RunResult library) {
+        this.reference = reference;
+        this.library = library;
+        system = library.system();
+        comparableUntil = comparableUntil();
+    }
+
+    private double comparableUntil() {
+        boolean snaps = system.reliefValves().stream().anyMatch(v -> v.character() == ReliefValve.Character.SNAP);
+        List<Double> openings = reference.times(EventKind.RELIEF_OPENED);
+        return snaps && openings.size() > CYCLES ? openings.get(CYCLES) - NEAR : Double.POSITIVE_INFINITY;
+    }
+
+    /** {@return the largest difference of the samples of the absolute pressure (-)} */
+    double pressure() {
+        double largest = 0;
+        for (int i = 0; i < commonSamples(); i++) {
+            ReferenceRun.Sample sample = reference.samples().get(i);
+            if (comparable(sample.time())) {
+                double p = library.trace().value(Channel.PRESSURE_ABSOLUTE, i);
+                largest = Math.max(largest, Math.abs(p / sample.pressure() - 1));
+            }
+        }
+        return largest;
+    }
+
+    /** {@return the time (s) at which that difference is found} */
+    double pressureWorstAt() {
+        double largest = -1;
+        double time = 0;
+        for (int i = 0; i < commonSamples(); i++) {
+            ReferenceRun.Sample sample = reference.samples().get(i);
+            double p = library.trace().value(Channel.PRESSURE_ABSOLUTE, i);
+            double difference = Math.abs(p / sample.pressure() - 1);
+            if (comparable(sample.time()) && difference > largest) {
+                largest = difference;
+                time = sample.time();
+            }
+        }
+        return time;
+    }
+
+    /** {@return the largest difference of the samples of the water temperature (K)} */
+    double temperature() {
+        double largest = 0;
+        for (int i = 0; i < commonSamples(); i++) {
+            double t = library.trace().value(Channel.WATER_MEAN, i);
+            largest = Math.max(largest, Math.abs(t - reference.samples().get(i).temperature()));
+        }
+        return largest;
+    }
+
+    /** {@return the largest difference of the samples of the water in the vessel, as a share of the vessel (-)} */
+    double vesselWater() {
+        if (system.vessel().isEmpty()) {
+            return 0;
+        }
+        double largest = 0;
+        for (int i = 0; i < commonSamples(); i++) {
+            ReferenceRun.Sample sample = reference.samples().get(i);
+            if (comparable(sample.time())) {
+                double water = library.trace().value(Channel.VESSEL_WATER, i);
+                largest = Math.max(largest, Math.abs(water - sample.vesselWater()));
+            }
+        }
+        return largest / system.vessel().get().volume();
+    }
+
+    private int commonSamples() {
+        // The last sample of a run that a hazard ended lies at the hazard, whose time is compared itself.
+        int whole = library.hazard().isPresent()
+                ? library.trace().count() - 1
+                : library.trace().count();
+        return Math.min(whole, reference.samples().size());
+    }
+
+    private boolean comparable(double time) {
+        return time < comparableUntil
+                && reference.events().stream().noneMatch(e -> jumps(e, time))
+                && library.events().stream().noneMatch(e -> jumps(e, time));
+    }
+
+    private static boolean jumps(Event event, double time) {
+        return (event.kind() == EventKind.RELIEF_OPENED || event.kind() == EventKind.RELIEF_RESEATED)
+                && Math.abs(event.time() - time) <= NEAR;
+    }
+
+    /** {@return the instants (s) the library found, by kind and device, up to where they can be compared} */
+    Map<String, List<Double>> libraryEvents() {
+        return instants(library.events());
+    }
+
+    /** {@return the instants (s) of the reference, by kind and device, up to where they can be compared} */
+    Map<String, List<Double>> referenceEvents() {
+        return instants(reference.events());
+    }
+
+    /** What happens in the first second is how a run takes up its start, which each side does in its own way. */
+    private Map<String, List<Double>> instants(List<Event> events) {
+        Map<String, List<Double>> instants = new LinkedHashMap<>();
+        for (EventKind kind : EventKind.values()) {
+            events.stream()
+                    .filter(e -> e.kind() == kind && e.time() > NEAR && e.time() < comparableUntil)
+                    .forEach(e -> instants.computeIfAbsent(kind + " " + e.device(), k -> new ArrayList<>())
+                            .add(e.time()));
+        }
+        return instants;
+    }
+
+    /** {@return the largest difference of the openings of a relief valve over the whole run (-)} */
+    double openings() {
+        double largest = 0;
+        for (ReliefTotal total : library.totals().relief()) {
+            long count = reference.events().stream()
+                    .filter(e ->
+                            e.kind() == EventKind.RELIEF_OPENED && e.device().equals(total.name()))
+                    .count();
+            largest = Math.max(largest, Math.abs(total.openings() - count) / Math.max(1.0, count));
+        }
+        return largest;
+    }
+
+    /** {@return the mass (kg) all relief valves gave off in the reference} */
+    double referenceRelieved() {
+        double sum = 0;
+        for (int i = 0; i < system.reliefValves().size(); i++) {
+            sum += reference.relieved(i);
+        }
+        return sum;
+    }
+
+    /** {@return the mass (kg) all relief valves gave off in the library} */
+    double libraryRelieved() {
+        return library.totals().relief().stream().mapToDouble(ReliefTotal::mass).sum();
+    }
+
+    /** {@return the mass (kg) of a volume (m3) the library states as cold water} */
+    double cold(double volume) {
+        return volume
+                * GibbsPolynomialWater.instance()
+                        .density(system.coldAtStart(), system.site().atmosphere());
+    }
+}

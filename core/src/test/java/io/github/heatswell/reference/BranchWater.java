@@ -1,0 +1,132 @@
+package io.github.heatswell.reference;
+
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.plant.PipeRun;
+import io.github.heatswell.plant.Site;
+import io.github.heatswell.water.LiquidWater;
+import io.github.heatswell.water.WaterState;
+import java.util.Optional;
+
+/**
+ * The cold water outside the tank, in pipes and vessel, at the temperature of the supply. Its pressure follows from its
+ * mass: {@code rho(T_s, p) [sum V_i (1 + C_i (p - p_ref)) + V_w(p)] = m}.
+ *
+ * <p>A rigid fitting of a millionth of the tank's volume stands in for the branch where there is neither pipe nor vessel;
+ * it takes part in everything, at an effect of 1e-6.
+ */
+final class BranchWater {
+
+    private static final double FITTING = 1e-6;
+    private static final int MOST_ITERATIONS = 60;
+    /** A correction (relative) after which a further one would be lost in rounding. */
+    private static final double SMALL = 1e-11;
+
+    /** Ten times the highest pressure the properties are made for (Pa). */
+    private static final double HIGHEST_PRESSURE = 25e6;
+
+    private final LiquidWater water;
+    private final double temperature;
+    private final double referencePressure;
+    private final double volume;
+    private final double give;
+    private final Optional<VesselGas> gas;
+    private final WaterState state = new WaterState();
+    private double pressure;
+
+    /**
+     * The branch of a system at its cold fill.
+     *
+     * @param system the system
+     * @param water the properties of the water
+     */
+    BranchWater(HotWaterSystem system, LiquidWater water) {
+        Site site = system.site();
+        this.water = water;
+        temperature = system.coldAtStart();
+        referencePressure = system.supplyAtStart().absolute(site.atmosphere());
+        double pipes = 0;
+        double compliance = 0;
+        for (PipeRun pipe : system.piping()) {
+            pipes += pipe.volume();
+            compliance += pipe.volume() * pipe.compliance();
+        }
+        volume = pipes + FITTING * system.tank().volume();
+        give = compliance;
+        gas = system.vessel().map(v -> new VesselGas(v, site.atmosphere(), site.roomTemperature()));
+        pressure = referencePressure;
+    }
+
+    /** {@return the gas of the vessel, if there is one} */
+    Optional<VesselGas> gas() {
+        return gas;
+    }
+
+    /** {@return the water in the vessel (m3)} */
+    double vesselWater(double p, double s, Mode.Diaphragm position) {
+        return gas.isEmpty() ? 0 : gas.get().waterVolume(p, s, position);
+    }
+
+    private double volumeAt(double p, double s, Mode.Diaphragm position) {
+        return volume + give * (p - referencePressure) + vesselWater(p, s, position);
+    }
+
+    /** {@return the density (kg/m3) at an absolute pressure (Pa)} */
+    double density(double p) {
+        water.evaluate(temperature, p, state);
+        return state.density();
+    }
+
+    /** {@return the enthalpy (J/kg) at an absolute pressure (Pa)} */
+    double enthalpy(double p) {
+        water.evaluate(temperature, p, state);
+        return state.enthalpy();
+    }
+
+    /** {@return the mass (kg) in the branch} */
+    double massAt(double p, double s, Mode.Diaphragm position) {
+        return density(p) * volumeAt(p, s, position);
+    }
+
+    /** {@return by how much more water (-) the branch holds than at the moment the diaphragm leaves its seat} */
+    double fillAboveSeat(double mass, double s) {
+        return mass / massAt(gas.orElseThrow().seatPressure(s), s, Mode.Diaphragm.SEATED) - 1;
+    }
+
+    /** {@return by how much more water (-) the branch holds than at the moment the diaphragm meets its stop, if any} */
+    double fillAboveStop(double mass, double s) {
+        double p = gas.orElseThrow().stopPressure(s);
+        return p < HIGHEST_PRESSURE ? mass / massAt(p, s, Mode.Diaphragm.STOPPED) - 1 : -1;
+    }
+
+    /**
+     * Finds the pressure by Newton's method, begun at the last solution.
+     *
+     * @param mass the mass (kg)
+     * @param s the adiabat of the gas
+     * @param position where the diaphragm is
+     * @return the pressure (Pa, absolute)
+     */
+    double settle(double mass, double s, Mode.Diaphragm position) {
+        if (!settleFrom(pressure, mass, s, position) && !settleFrom(referencePressure, mass, s, position)) {
+            throw new ArithmeticException("no pressure holds " + mass + " kg in the branch");
+        }
+        return pressure;
+    }
+
+    private boolean settleFrom(double first, double mass, double s, Mode.Diaphragm position) {
+        double p = first;
+        boolean settled = false;
+        for (int i = 0; i < MOST_ITERATIONS && !settled; i++) {
+            double v = volumeAt(p, s, position);
+            double density = density(p);
+            double growth = give + (gas.isEmpty() ? 0 : gas.get().waterVolumeByPressure(p, s, position));
+            double correction = (mass / density - v) / (v * state.compressibility() + growth);
+            // Far from the solution the gas curve may send Newton's method below vacuum.
+            double reached = Math.max(p + correction, p / 4);
+            settled = Math.abs(reached - p) <= SMALL * p && reached < HIGHEST_PRESSURE;
+            p = reached;
+        }
+        pressure = settled ? p : pressure;
+        return settled;
+    }
+}

@@ -1,0 +1,171 @@
+package io.github.heatswell.reference;
+
+import io.github.heatswell.plant.Tank;
+import io.github.heatswell.water.LiquidWater;
+import io.github.heatswell.water.WaterState;
+
+/**
+ * The water in the tank as a closed function of its conserved quantities: given mass m and internal energy U, temperature
+ * and pressure follow from {@code rho(T,p) V(T,p) = m} and {@code u(T,p) = U/m} with
+ * {@code V = V_n [1 + g (T - T_ref) + C (p - p_ref)]}, g being three times the linear expansion of the shell.
+ *
+ * <p>Solved by Newton's method in two unknowns, begun at the last solution. Not safe for concurrent use.
+ */
+final class TankWater {
+
+    private static final int MOST_ITERATIONS = 40;
+    /** Corrections (Pa, K) after which a further one would be lost in rounding, convergence being quadratic. */
+    private static final double SMALL_PRESSURE = 1e-5;
+
+    private static final double SMALL_TEMPERATURE = 1e-11;
+
+    /** Ten times the highest pressure the properties are made for (Pa). */
+    private static final double HIGHEST_PRESSURE = 25e6;
+
+    private final LiquidWater water;
+    private final double volume;
+    private final double thermalGrowth;
+    private final double compliance;
+    private final double referenceTemperature;
+    private final double referencePressure;
+
+    private final WaterState state = new WaterState();
+    private double firstTemperature;
+    private double firstPressure;
+    private double temperature;
+    private double pressure;
+    /** Derivatives of the mass that fits in, and of the specific internal energy, at the solution. */
+    private double massByTemperature;
+
+    private double massByPressure;
+    private double energyByTemperature;
+    private double energyByPressure;
+
+    /**
+     * A tank at its cold fill.
+     *
+     * @param tank the tank
+     * @param water the properties of the water
+     * @param temperature of the cold fill (K)
+     * @param pressure of the cold fill (Pa, absolute)
+     */
+    TankWater(Tank tank, LiquidWater water, double temperature, double pressure) {
+        this.water = water;
+        volume = tank.volume();
+        thermalGrowth = tank.shell().thermalGrowth();
+        compliance = tank.shell().compliance();
+        referenceTemperature = temperature;
+        referencePressure = pressure;
+        this.temperature = temperature;
+        this.pressure = pressure;
+        expect(temperature, pressure);
+    }
+
+    /** {@return the inner volume (m3) at a temperature (K) and an absolute pressure (Pa)} */
+    double volumeAt(double t, double p) {
+        return volume * (1 + thermalGrowth * (t - referenceTemperature) + compliance * (p - referencePressure));
+    }
+
+    /** {@return the mass (kg) that fills the tank at a temperature (K) and an absolute pressure (Pa)} */
+    double massAt(double t, double p) {
+        water.evaluate(t, p, state);
+        return state.density() * volumeAt(t, p);
+    }
+
+    /** Says where to look for solutions at first, and again when the last one was too far away. */
+    void expect(double likelyTemperature, double likelyPressure) {
+        firstTemperature = likelyTemperature;
+        firstPressure = likelyPressure;
+    }
+
+    /**
+     * Finds temperature and pressure.
+     *
+     * @param mass the mass (kg)
+     * @param energy the internal energy (J)
+     */
+    void settle(double mass, double energy) {
+        if (!settleFrom(temperature, pressure, mass, energy / mass)
+                && !settleFrom(firstTemperature, firstPressure, mass, energy / mass)) {
+            throw new ArithmeticException("no liquid state holds " + mass + " kg and " + energy + " J");
+        }
+        water.evaluate(temperature, pressure, state);
+        differentiate(temperature, pressure);
+    }
+
+    private boolean settleFrom(double guessedTemperature, double guessedPressure, double mass, double specific) {
+        double t = guessedTemperature;
+        double p = guessedPressure;
+        boolean settled = false;
+        for (int i = 0; i < MOST_ITERATIONS && !settled && conceivable(t, p); i++) {
+            double excess = massAt(t, p) - mass;
+            double surplus = state.internalEnergy() - specific;
+            differentiate(t, p);
+            double determinant = massByTemperature * energyByPressure - massByPressure * energyByTemperature;
+            double dt = -(excess * energyByPressure - surplus * massByPressure) / determinant;
+            double dp = -(surplus * massByTemperature - excess * energyByTemperature) / determinant;
+            t += dt;
+            p += dp;
+            settled = Math.abs(dp) <= SMALL_PRESSURE && Math.abs(dt) <= SMALL_TEMPERATURE && conceivable(t, p);
+        }
+        temperature = settled ? t : temperature;
+        pressure = settled ? p : pressure;
+        return settled;
+    }
+
+    /** Iterations may leave the range of the properties, but not so far that these turn into nonsense. */
+    private static boolean conceivable(double t, double p) {
+        return t > 230 && t < 500 && Math.abs(p) < HIGHEST_PRESSURE;
+    }
+
+    /** Of the state last evaluated, which must be that of t and p. */
+    private void differentiate(double t, double p) {
+        double density = state.density();
+        double beta = state.expansivity();
+        double kappa = state.compressibility();
+        double v = volumeAt(t, p);
+        massByTemperature = density * (volume * thermalGrowth - beta * v);
+        massByPressure = density * (volume * compliance + kappa * v);
+        // From du = dh - d(p v) with dh = c_p dT + v (1 - T beta) dp.
+        energyByTemperature = state.heatCapacity() - p * beta / density;
+        energyByPressure = (p * kappa - t * beta) / density;
+    }
+
+    /** {@return the temperature (K) found last} */
+    double temperature() {
+        return temperature;
+    }
+
+    /** {@return the absolute pressure (Pa) found last} */
+    double pressure() {
+        return pressure;
+    }
+
+    /** {@return the specific enthalpy (J/kg) at the state found last} */
+    double enthalpy() {
+        return state.enthalpy();
+    }
+
+    /**
+     * The power that the water spends on pushing the shell outwards, {@code p dV/dt}, at the state found last.
+     *
+     * <p>The work changes the energy, and the energy the volume, so the rates of T and p follow from both balances at once:
+     * {@code M_T T' + M_p p' = m'} and {@code m (u_T T' + u_p p') + p (V_T T' + V_p p') = E - u m'}.
+     *
+     * @param mass the mass (kg)
+     * @param massRate its rate (kg/s)
+     * @param energyRate what heat and flows add to the energy, work left out (W)
+     * @return the power (W)
+     */
+    double work(double mass, double massRate, double energyRate) {
+        double byTemperature = volume * thermalGrowth;
+        double byPressure = volume * compliance;
+        double a = mass * energyByTemperature + pressure * byTemperature;
+        double b = mass * energyByPressure + pressure * byPressure;
+        double e = energyRate - state.internalEnergy() * massRate;
+        double determinant = massByTemperature * b - massByPressure * a;
+        double temperatureRate = (massRate * b - massByPressure * e) / determinant;
+        double pressureRate = (massByTemperature * e - massRate * a) / determinant;
+        return pressure * (byTemperature * temperatureRate + byPressure * pressureRate);
+    }
+}

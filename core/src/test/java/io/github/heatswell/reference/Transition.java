@@ -1,0 +1,167 @@
+package io.github.heatswell.reference;
+
+import io.github.heatswell.plant.Heater;
+import io.github.heatswell.plant.Supply;
+import io.github.heatswell.plant.Tank;
+import io.github.heatswell.result.EventKind;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One way to leave a mode.
+ *
+ * @param kind what to report, or empty for a mere kink of the equations
+ * @param device the relief valve, or empty
+ * @param trigger above zero once the mode is left
+ * @param next the mode that follows, or empty if the run ends
+ */
+record Transition(Optional<EventKind> kind, String device, Trigger trigger, Optional<Mode> next) {
+
+    /**
+     * Where one threshold serves both ways, the way back lies this much lower (Pa), so that rounding, a hundred
+     * times smaller, cannot send the mode to and fro.
+     */
+    private static final double DEAD_BAND = 1e-4;
+
+    /**
+     * The same for the diaphragm, as a share of the water in the branch. Both sides of seat and stop agree about the
+     * water, while a small pressure difference on the soft side would be a large one on the stiff side.
+     */
+    private static final double FILL_BAND = 1e-12;
+
+    /**
+     * The pressure difference (Pa) between tank and branch that must have turned to count, a few times its rounding.
+     * With ample conductances the flow is then 1e-8 kg/s, and what it carries the wrong way until then is 2 mW.
+     */
+    private static final double TURNING = 1e-6;
+
+    private static Transition kink(Trigger trigger, Mode next) {
+        return new Transition(Optional.empty(), "", trigger, Optional.of(next));
+    }
+
+    private static Transition of(EventKind kind, Trigger trigger, Mode next) {
+        return new Transition(Optional.of(kind), "", trigger, Optional.of(next));
+    }
+
+    /** {@return every way to leave a mode of a system} */
+    static List<Transition> from(UnreducedSystem system, Mode mode) {
+        List<Transition> list = new ArrayList<>();
+        list.add(thermostat(system, mode));
+        list.add(street(system, mode));
+        list.add(tankFlow(system, mode));
+        for (int i = 0; i < system.reliefs().size(); i++) {
+            addRelief(list, system, mode, i);
+        }
+        if (system.branch().gas().isPresent()) {
+            addDiaphragm(list, system, mode);
+        }
+        addTank(list, system, mode);
+        return list;
+    }
+
+    private static Transition thermostat(UnreducedSystem system, Mode mode) {
+        Heater heater = system.description().heater();
+        double off = heater.setPoint();
+        double on = off - heater.differential();
+        return mode.heating()
+                ? of(EventKind.HEATER_OFF, (t, y) -> system.temperature(y) - off, mode.withHeating(false))
+                : of(EventKind.HEATER_ON, (t, y) -> on - system.temperature(y), mode.withHeating(true));
+    }
+
+    private static Transition street(UnreducedSystem system, Mode mode) {
+        double street = system.supplyPressure();
+        Trigger above = (t, y) -> system.pressure(y, mode) - street;
+        Trigger below = (t, y) -> -above.value(t, y) - DEAD_BAND;
+        return switch (mode.street()) {
+            case SHUT -> of(EventKind.SUPPLY_OPENED, below, mode.withStreet(Mode.Street.IN));
+            case BACK -> kink(below, mode.withStreet(Mode.Street.IN));
+            case IN ->
+                system.description().supply().arrangement() == Supply.Arrangement.DIRECT
+                        ? kink(above, mode.withStreet(Mode.Street.BACK))
+                        : of(EventKind.SUPPLY_CLOSED, above, mode.withStreet(Mode.Street.SHUT));
+        };
+    }
+
+    /** The enthalpy that crosses between tank and branch has a kink where the flow turns. */
+    private static Transition tankFlow(UnreducedSystem system, Mode mode) {
+        return mode.warming()
+                ? kink((t, y) -> -system.tankExcess(y, mode) - TURNING, mode.withWarming(false))
+                : kink((t, y) -> system.tankExcess(y, mode) - TURNING, mode.withWarming(true));
+    }
+
+    private static void addRelief(List<Transition> list, UnreducedSystem system, Mode mode, int valve) {
+        ReliefPort port = system.reliefs().get(valve);
+        Mode.Lift lift = mode.lifts().get(valve);
+        if (lift == Mode.Lift.CLOSED) {
+            Mode opened = mode.withLift(valve, port.whenOpened());
+            list.add(new Transition(
+                    Optional.of(EventKind.RELIEF_OPENED),
+                    port.name(),
+                    (t, y) -> system.pressure(y, mode) - port.opens(),
+                    Optional.of(opened)));
+            return;
+        }
+        list.add(new Transition(
+                Optional.of(EventKind.RELIEF_RESEATED),
+                port.name(),
+                (t, y) -> port.reseats() - system.pressure(y, mode),
+                Optional.of(mode.withLift(valve, Mode.Lift.CLOSED))));
+        if (!port.snaps()) {
+            list.add(fullLift(system, mode, valve));
+        }
+    }
+
+    private static Transition fullLift(UnreducedSystem system, Mode mode, int valve) {
+        double full = system.reliefs().get(valve).fullLift();
+        boolean partial = mode.lifts().get(valve) == Mode.Lift.PARTIAL;
+        Trigger trigger = partial
+                ? (t, y) -> system.pressure(y, mode) - full
+                : (t, y) -> full - DEAD_BAND - system.pressure(y, mode);
+        return kink(trigger, mode.withLift(valve, partial ? Mode.Lift.FULL : Mode.Lift.PARTIAL));
+    }
+
+    private static void addDiaphragm(List<Transition> list, UnreducedSystem system, Mode mode) {
+        Trigger aboveSeat =
+                (t, y) -> system.branch().fillAboveSeat(y[UnreducedSystem.BRANCH_MASS], y[UnreducedSystem.ADIABAT]);
+        Trigger aboveStop =
+                (t, y) -> system.branch().fillAboveStop(y[UnreducedSystem.BRANCH_MASS], y[UnreducedSystem.ADIABAT]);
+        Mode floating = mode.withDiaphragm(Mode.Diaphragm.FLOATING);
+        switch (mode.diaphragm()) {
+            case SEATED -> list.add(of(EventKind.VESSEL_LIFTED, past(aboveSeat), floating));
+            case STOPPED -> list.add(of(EventKind.VESSEL_FREED, before(aboveStop), floating));
+            case FLOATING -> {
+                Mode seated = mode.withDiaphragm(Mode.Diaphragm.SEATED);
+                list.add(of(EventKind.VESSEL_SEATED, before(aboveSeat), seated));
+                Mode stopped = mode.withDiaphragm(Mode.Diaphragm.STOPPED);
+                list.add(of(EventKind.VESSEL_BOTTOMED_OUT, past(aboveStop), stopped));
+            }
+        }
+    }
+
+    private static Trigger past(Trigger fill) {
+        return (t, y) -> fill.value(t, y) - FILL_BAND;
+    }
+
+    private static Trigger before(Trigger fill) {
+        return (t, y) -> -fill.value(t, y) - FILL_BAND;
+    }
+
+    private static void addTank(List<Transition> list, UnreducedSystem system, Mode mode) {
+        Tank tank = system.description().tank();
+        double working = tank.workingPressure().absolute(system.air());
+        double test = tank.testPressureAbsolute(system.air());
+        // A relief valve set to the working pressure comes first: it keeps the pressure from exceeding it.
+        Trigger aboveWorking = (t, y) -> system.pressure(y, mode) - working - DEAD_BAND;
+        if (mode.overworked()) {
+            list.add(kink((t, y) -> -aboveWorking.value(t, y) - 2 * DEAD_BAND, mode.withOverworked(false)));
+        } else {
+            list.add(of(EventKind.WORKING_PRESSURE_EXCEEDED, aboveWorking, mode.withOverworked(true)));
+        }
+        list.add(new Transition(
+                Optional.of(EventKind.TEST_PRESSURE_REACHED),
+                "",
+                (t, y) -> system.pressure(y, mode) - test,
+                Optional.empty()));
+    }
+}
