@@ -14,6 +14,9 @@ final class HazardWords {
     /** The temperature (K) at which water boils in the open. */
     private static final double BOILS_IN_AIR = 373.15;
 
+    /** A gauge pressure (Pa) below this is that of the air. */
+    private static final double NOTHING = 1_000;
+
     private HazardWords() {}
 
     /** What the run came to, as it follows a subject: {@code reaches the tank's test pressure of 20.0 bar after 22 min}. */
@@ -29,7 +32,11 @@ final class HazardWords {
                 "comes to the boil " + after + ", at "
                         + amounts.foundPressure(summary.gauge(hazard.pressureAbsolute())) + " and a mean of "
                         + amounts.temperature(hazard.waterTemperature());
-            case ATMOSPHERE_REACHED -> "falls to the pressure of the surrounding air " + after;
+            case ATMOSPHERE_REACHED ->
+                "falls to the pressure of the surrounding air " + higherUp(summary, hazard) + after;
+            case RELIEF_CHATTERS ->
+                "has a relief valve that chatters " + after + ", at "
+                        + amounts.foundPressure(summary.gauge(hazard.pressureAbsolute()));
             default ->
                 "leaves the range of known water properties " + after + ", at "
                         + amounts.temperature(hazard.waterTemperature());
@@ -38,6 +45,11 @@ final class HazardWords {
 
     /** What the only run came to, as a sentence of its own. */
     static String sentence(RunSummary summary, Event hazard, Amounts amounts) {
+        if (hazard.kind() == EventKind.RELIEF_CHATTERS) {
+            return "relief valve chatters " + when(summary).at(hazard.time())
+                    + ": it opens and closes several times a second, at "
+                    + amounts.foundPressure(summary.gauge(hazard.pressureAbsolute()));
+        }
         String subject = switch (hazard.kind()) {
             case VAPOUR_FORMS, WATER_OUT_OF_RANGE -> "water ";
             default -> "";
@@ -106,6 +118,11 @@ final class HazardWords {
         return drawing > 0 ? ": a tap is open while the supply is shut off" : ": the supply is shut off";
     }
 
+    /** Where the pressure is that of the air, if not at the drain cock. */
+    private static String higherUp(RunSummary summary, Event hazard) {
+        return summary.gauge(hazard.pressureAbsolute()) > NOTHING ? "at an open valve higher up " : "";
+    }
+
     private static long count(RunSummary summary, EventKind kind) {
         return summary.events().stream().filter(event -> event.kind() == kind).count();
     }
@@ -126,6 +143,7 @@ final class HazardWords {
         return switch (hazard.kind()) {
             case TEST_PRESSURE_REACHED -> "no tank is proven beyond its test pressure, and it may burst";
             case VAPOUR_FORMS -> "steam can burst a tank, and what it does is not modelled";
+            case RELIEF_CHATTERS -> "no valve stands that for long, and what follows is not modelled";
             case ATMOSPHERE_REACHED -> "below it air or dirt can be drawn in and a tank can collapse";
             default ->
                 hot

@@ -25,6 +25,8 @@ final class Ink {
     static final Color TEMPERATURE_WASH = new Color(0xe9, 0xcf, 0xb4, 0x90);
     static final Color PRESSURE_WASH = new Color(0x8f, 0xb4, 0xc5, 0x90);
 
+    static final Color RELIEF_WASH = new Color(0xd0938a);
+
     private static final Color[] RUNS = {
         new Color(0x5f93ab),
         new Color(0xc2571a),
