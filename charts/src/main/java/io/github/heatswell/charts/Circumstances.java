@@ -17,6 +17,8 @@ final class Circumstances {
     /** A volume (m3) below this is not worth a word. */
     private static final double DROP = 0.01e-3;
 
+    private static final double MOST_DRAW_DAYS = 3 * 86_400;
+
     private final RunSummary summary;
     private final HotWaterSystem system;
     private final Amounts amounts;
@@ -39,7 +41,7 @@ final class Circumstances {
             String limit = system.heater().cutOut().isPresent()
                     ? " at " + amounts.temperature(system.heater().cutOut().getAsDouble())
                     : "";
-            return "cut-out trips " + when.at(tripped.time()) + limit + " and stays off";
+            return "cut-out stops the heater " + when.at(tripped.time()) + limit;
         });
     }
 
@@ -98,8 +100,11 @@ final class Circumstances {
                 && summary.totals().returned() < DROP;
     }
 
-    /** What was drawn, as a clause. */
+    /** What was drawn, as a clause; over many days it is no news. */
     Optional<String> draws() {
+        if (summary.end() > MOST_DRAW_DAYS) {
+            return Optional.empty();
+        }
         long count = summary.events().stream()
                 .filter(event -> event.kind() == EventKind.DRAW_STARTED)
                 .count();

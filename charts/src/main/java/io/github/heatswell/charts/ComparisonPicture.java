@@ -27,6 +27,7 @@ final class ComparisonPicture {
     private final List<NamedRun> runs;
     private final Amounts amounts;
     private final Size size;
+    private final When when;
     private final TimeScale scale;
 
     ComparisonPicture(List<NamedRun> runs, UnitSystem units, Size size) {
@@ -38,7 +39,8 @@ final class ComparisonPicture {
                 .mapToDouble(result -> result.hazard().isPresent() ? BEYOND_HAZARD * result.end() : result.end())
                 .max()
                 .orElseThrow();
-        this.scale = TimeScale.to(end, PlotWidth.mostTicks(size));
+        this.when = commonTimes(end);
+        this.scale = TimeScale.of(when, end, PlotWidth.mostTicks(size));
     }
 
     Picture compose() {
@@ -55,13 +57,22 @@ final class ComparisonPicture {
                 relief ? relievedPanel() : temperaturePanel());
     }
 
+    /** By the clock, if all runs go by it and begin at one time of the day. */
+    private When commonTimes(double end) {
+        When first = When.of(runs.get(0).result().system(), end);
+        boolean common = runs.stream()
+                .map(run -> When.of(run.result().system(), end))
+                .allMatch(own -> own.byClock() && own.clockStart() == first.clockStart());
+        return common ? first : When.sinceStart();
+    }
+
     private String hazards() {
         List<String> hazards = new ArrayList<>();
         for (NamedRun run : runs) {
             run.result()
                     .hazard()
                     .ifPresent(event -> hazards.add(
-                            "“" + run.name() + "”: " + event.kind().description() + " " + Times.after(event.time())));
+                            "“" + run.name() + "”: " + event.kind().description() + " " + when.at(event.time())));
         }
         String those = hazards.size() == 1 ? "That run ends there." : "Those runs end there.";
         return hazards.isEmpty() ? "" : "Hazard: " + String.join("; ", hazards) + ". " + those;
@@ -81,7 +92,7 @@ final class ComparisonPicture {
             // A hazard's mark names its run already.
             String name = result.hazard().isPresent() ? "" : runs.get(i).name();
             curves.add(new Curve(Curve.Role.ofRun(i), name, highest, course.pressure()));
-            marks.addAll(new ComparisonMarks(runs.get(i), amounts, scale).all());
+            marks.addAll(new ComparisonMarks(runs.get(i), amounts, scale, when).all());
         }
         List<Level> levels = new SharedLevels(runs, amounts).all();
         Axis axis = PressureScale.around(range, levels, 0, amounts);

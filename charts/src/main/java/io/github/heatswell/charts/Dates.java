@@ -16,19 +16,21 @@ final class Dates {
 
     private final int firstDay;
     private final boolean known;
+    private final boolean severalYears;
 
-    private Dates(int firstDay, boolean known) {
+    private Dates(int firstDay, boolean known, boolean severalYears) {
         this.firstDay = firstDay;
         this.known = known;
+        this.severalYears = severalYears;
     }
 
     /**
      * The dates of a run. The first of January is what a description has that says nothing; it counts only where the
      * season matters.
      */
-    static Dates of(HotWaterSystem system) {
+    static Dates of(HotWaterSystem system, double end) {
         int day = system.start().dayOfYear();
-        return new Dates(day, day != 1 || !system.supply().water().isConstant());
+        return new Dates(day, day != 1 || !system.supply().water().isConstant(), end > (YEAR + 1) * 86_400.0);
     }
 
     boolean known() {
@@ -52,7 +54,7 @@ final class Dates {
             left -= LENGTHS[month];
             month++;
         }
-        return (left + 1) + " " + MONTHS[month] + (year == 0 ? "" : " of year " + (year + 1));
+        return (left + 1) + " " + MONTHS[month] + (year > 0 && severalYears ? " of year " + (year + 1) : "");
     }
 
     /** The number of a day within its month, counted from 0. */

@@ -5,6 +5,7 @@ import io.github.heatswell.charts.picture.Area;
 import io.github.heatswell.charts.picture.Points;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 
 /**
  * The figures of days as lines and bars. A picture has room for some hundred days side by side; of a longer run, as many
@@ -60,26 +61,28 @@ final class DayBins {
     }
 
     /** The most that one bar shows, in the unit shown. */
-    double mostRelieved() {
-        return bins.stream().mapToDouble(this::relieved).max().orElse(0);
+    double most(ToDoubleFunction<Day> volume) {
+        return bins.stream()
+                .mapToDouble(bin -> amounts.units().volume().fromSi(volume.applyAsDouble(bin)))
+                .max()
+                .orElse(0);
     }
 
-    /** Bars from zero up. */
-    Area relieved() {
+    /** Bars of a volume (m3) from zero up. */
+    Area bars(Area.Role role, ToDoubleFunction<Day> volume) {
         double gap = bins.size() > MOST_WITH_GAPS ? 0 : GAP * width;
         List<double[]> corners = new ArrayList<>();
         for (int bin = 0; bin < bins.size(); bin++) {
-            double value = relieved(bins.get(bin));
-            double from = start(bin) + gap;
+            double value = amounts.units().volume().fromSi(volume.applyAsDouble(bins.get(bin)));
+            double from = Math.min(start(bin) + gap, days);
             double to = Math.max(from, start(bin + 1) - gap);
             corners.add(new double[] {from, 0});
             corners.add(new double[] {from, value});
             corners.add(new double[] {to, value});
             corners.add(new double[] {to, 0});
         }
-        String name = mostRelieved() > 0 ? "" : "nothing was given off";
         Points foot = new Points(new double[] {0, days}, new double[] {0, 0});
-        return new Area(Area.Role.GIVEN_OFF, name, foot, points(corners));
+        return new Area(role, "", foot, points(corners));
     }
 
     private Points steps(boolean high) {
@@ -92,10 +95,6 @@ final class DayBins {
             corners.add(new double[] {start(bin + 1), value});
         }
         return points(corners);
-    }
-
-    private double relieved(Day day) {
-        return amounts.units().volume().fromSi(day.relieved());
     }
 
     private double start(int bin) {

@@ -19,7 +19,7 @@ final class DaysHeadline {
         this.summary = summary;
         this.days = figures.days();
         this.amounts = amounts;
-        this.dates = Dates.of(summary.system());
+        this.dates = Dates.of(summary.system(), summary.end());
     }
 
     String sentence() {

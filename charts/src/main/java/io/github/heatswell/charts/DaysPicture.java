@@ -1,5 +1,7 @@
 package io.github.heatswell.charts;
 
+import io.github.heatswell.charts.DailyFigures.Day;
+import io.github.heatswell.charts.picture.Area;
 import io.github.heatswell.charts.picture.Axis;
 import io.github.heatswell.charts.picture.Caption;
 import io.github.heatswell.charts.picture.Curve;
@@ -36,7 +38,7 @@ final class DaysPicture {
         this.figures = figures.completedBy(summary);
         this.amounts = new Amounts(units);
         this.size = size;
-        this.dates = Dates.of(summary.system());
+        this.dates = Dates.of(summary.system(), summary.end());
         double days = summary.end() / DailyFigures.DAY;
         this.bins = new DayBins(this.figures.days(), days, amounts);
         this.time = DayScale.axis(dates, summary.hazard().isPresent() ? BEYOND_HAZARD * days : days, size);
@@ -66,10 +68,19 @@ final class DaysPicture {
     }
 
     private Panel relievedPanel() {
-        double most = bins.mostRelieved();
-        String label = "water given off " + bins.each() + " (" + amounts.volumeUnit() + ")";
-        Axis axis = ValueScale.fromZero(label, most > 0 ? most : 1);
-        return new Panel(axis, List.of(bins.relieved()), List.of(), List.of(), List.of(), List.of());
+        double most = bins.most(Day::relieved);
+        String unit = " " + bins.each() + " (" + amounts.volumeUnit() + ")";
+        if (most > 0) {
+            Axis axis = ValueScale.fromZero("water given off" + unit, most);
+            return bars(axis, bins.bars(Area.Role.GIVEN_OFF, Day::relieved));
+        }
+        double drawn = bins.most(Day::drawn);
+        Axis axis = ValueScale.fromZero("no water given off; hot water drawn" + unit, drawn > 0 ? drawn : 1);
+        return bars(axis, bins.bars(Area.Role.DRAWN, Day::drawn));
+    }
+
+    private static Panel bars(Axis axis, Area bars) {
+        return new Panel(axis, List.of(bars), List.of(), List.of(), List.of(), List.of());
     }
 
     private List<Mark> marks() {

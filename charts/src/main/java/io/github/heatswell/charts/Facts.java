@@ -144,7 +144,7 @@ final class Facts {
                 "",
                 valves.stream()
                         .filter(valve -> valve.condition() != ReliefValve.Condition.SOUND)
-                        .map(valve -> ", “" + valve.name() + "”" + fault(valve))
+                        .map(valve -> ", “" + valve.name() + "”" + fault(valve).replace(" but", ""))
                         .toList());
         return valves.size() + " relief valves set at " + range + faults;
     }

@@ -3,12 +3,12 @@ package io.github.heatswell.charts;
 import io.github.heatswell.charts.EventSpans.Stretch;
 import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.plant.ReliefValve;
-import io.github.heatswell.plant.Supply.Arrangement;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunSummary;
-import io.github.heatswell.units.Pressure;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * When a relief valve ran on water from the supply: not the growth of heated water kept it open, but a supply that stands
@@ -18,6 +18,11 @@ final class FedRelief {
 
     /** A valve that is open for less than this (s) has not run. */
     private static final double SHORTEST = 60;
+
+    /** Pressures this close (Pa) are one. */
+    private static final double SAME = 100;
+
+    private static final double DAY = 86_400;
 
     private final RunSummary summary;
     private final HotWaterSystem system;
@@ -36,43 +41,58 @@ final class FedRelief {
                         .toList();
     }
 
-    /** Whether the supply at its highest opens a valve, or only keeps open what heating has opened. */
+    /** Whether the supply opens a valve by itself, or only keeps open what heating has opened. */
     boolean supplyOpensAValve() {
-        double highest = highestSupply();
-        return system.reliefValves().stream()
-                .anyMatch(valve -> canOpen(valve) && highest >= AtDrainCock.opens(system, valve) - 1);
+        return stretches().stream().anyMatch(open -> highestSupply(open) >= lowestSet() - SAME);
     }
 
     private boolean byPressure(Event opening) {
-        return OpeningCause.of(system, opening)
-                .filter(cause -> cause == OpeningCause.PRESSURE)
-                .isPresent();
+        return OpeningCause.of(system, opening).equals(Optional.of(OpeningCause.PRESSURE));
     }
 
     private boolean fed(Stretch open, List<Stretch> feeding) {
-        boolean kept = system.reliefValves().stream()
-                .anyMatch(valve -> canOpen(valve) && highestSupply() > AtDrainCock.reseats(system, valve));
-        return kept
-                && (supplyOpensAValve()
-                        || feeding.stream().anyMatch(feed -> feed.from() <= open.to() && feed.to() >= open.from()));
+        double supply = highestSupply(open);
+        boolean joined =
+                feeding.stream().anyMatch(feed -> feed.from() <= open.to() - SHORTEST && feed.to() >= open.from());
+        return supply >= lowestSet() - SAME || supply > lowestReseat() && joined;
     }
 
-    private static boolean canOpen(ReliefValve valve) {
-        return valve.condition() != ReliefValve.Condition.BLOCKED;
+    private double lowestSet() {
+        return sound().mapToDouble(valve -> AtDrainCock.opens(system, valve))
+                .min()
+                .orElse(Double.POSITIVE_INFINITY);
     }
 
-    /** The highest static pressure (Pa, gauge) the supply has in a day. */
-    private double highestSupply() {
+    private double lowestReseat() {
+        return sound().mapToDouble(valve -> AtDrainCock.reseats(system, valve))
+                .min()
+                .orElse(Double.POSITIVE_INFINITY);
+    }
+
+    private Stream<ReliefValve> sound() {
+        return system.reliefValves().stream()
+                .filter(valve -> valve.condition() != ReliefValve.Condition.BLOCKED
+                        && valve.condition() != ReliefValve.Condition.STUCK_OPEN);
+    }
+
+    /**
+     * The highest static pressure (Pa, gauge) of the supply in a stretch. The timetable runs straight between its entries,
+     * so it is taken on at the ends or at an entry.
+     */
+    private double highestSupply(Stretch open) {
+        double start = system.start().timeOfDay();
+        double highest = Math.max(supply(start + open.from()), supply(start + open.to()));
+        for (double entry : system.supply().street().entries().keySet()) {
+            double next = entry + DAY * Math.ceil((start + open.from() - entry) / DAY);
+            if (next <= start + open.to()) {
+                highest = Math.max(highest, supply(next));
+            }
+        }
+        return highest;
+    }
+
+    private double supply(double clock) {
         double atmosphere = system.site().atmosphere();
-        double street = system.supply().street().entries().values().stream()
-                .mapToDouble((Pressure pressure) -> pressure.gauge(atmosphere))
-                .max()
-                .orElseThrow();
-        return system.supply().arrangement() == Arrangement.REDUCING_VALVE
-                ? system.supply()
-                        .reducingValve()
-                        .map(valve -> Math.min(street, valve.set().gauge(atmosphere) + valve.lockUpRise()))
-                        .orElse(street)
-                : street;
+        return system.supply().staticAbsolute(clock, atmosphere) - atmosphere;
     }
 }

@@ -11,6 +11,12 @@ import java.util.List;
 /** A hazard in words: what happened, and why nothing is shown beyond it. */
 final class HazardWords {
 
+    /** The temperature (K) at which water boils in the open. */
+    private static final double BOILS_IN_AIR = 373.15;
+
+    /** A gauge pressure (Pa) below this is that of the air. */
+    private static final double NOTHING = 1_000;
+
     private HazardWords() {}
 
     /** What the run came to, as it follows a subject: {@code reaches the tank's test pressure of 20.0 bar after 22 min}. */
@@ -26,7 +32,11 @@ final class HazardWords {
                 "comes to the boil " + after + ", at "
                         + amounts.foundPressure(summary.gauge(hazard.pressureAbsolute())) + " and a mean of "
                         + amounts.temperature(hazard.waterTemperature());
-            case ATMOSPHERE_REACHED -> "falls to the pressure of the surrounding air " + after;
+            case ATMOSPHERE_REACHED ->
+                "falls to the pressure of the surrounding air " + higherUp(summary, hazard) + after;
+            case RELIEF_CHATTERS ->
+                "has a relief valve that chatters " + after + ", at "
+                        + amounts.foundPressure(summary.gauge(hazard.pressureAbsolute()));
             default ->
                 "leaves the range of known water properties " + after + ", at "
                         + amounts.temperature(hazard.waterTemperature());
@@ -35,6 +45,11 @@ final class HazardWords {
 
     /** What the only run came to, as a sentence of its own. */
     static String sentence(RunSummary summary, Event hazard, Amounts amounts) {
+        if (hazard.kind() == EventKind.RELIEF_CHATTERS) {
+            return "relief valve chatters " + when(summary).at(hazard.time())
+                    + ": it opens and closes several times a second, at "
+                    + amounts.foundPressure(summary.gauge(hazard.pressureAbsolute()));
+        }
         String subject = switch (hazard.kind()) {
             case VAPOUR_FORMS, WATER_OUT_OF_RANGE -> "water ";
             default -> "";
@@ -103,6 +118,11 @@ final class HazardWords {
         return drawing > 0 ? ": a tap is open while the supply is shut off" : ": the supply is shut off";
     }
 
+    /** Where the pressure is that of the air, if not at the drain cock. */
+    private static String higherUp(RunSummary summary, Event hazard) {
+        return summary.gauge(hazard.pressureAbsolute()) > NOTHING ? "at an open valve higher up " : "";
+    }
+
     private static long count(RunSummary summary, EventKind kind) {
         return summary.events().stream().filter(event -> event.kind() == kind).count();
     }
@@ -115,15 +135,20 @@ final class HazardWords {
     static String warning(RunSummary summary, Event hazard) {
         return "Hazard: " + hazard.kind().description() + " "
                 + when(summary).at(hazard.time()) + ". The run ends there; "
-                + beyond(hazard.kind()) + ".";
+                + beyond(hazard) + ".";
     }
 
-    private static String beyond(EventKind kind) {
-        return switch (kind) {
+    private static String beyond(Event hazard) {
+        boolean hot = hazard.waterTemperature() > BOILS_IN_AIR;
+        return switch (hazard.kind()) {
             case TEST_PRESSURE_REACHED -> "no tank is proven beyond its test pressure, and it may burst";
             case VAPOUR_FORMS -> "steam can burst a tank, and what it does is not modelled";
+            case RELIEF_CHATTERS -> "no valve stands that for long, and what follows is not modelled";
             case ATMOSPHERE_REACHED -> "below it air or dirt can be drawn in and a tank can collapse";
-            default -> "what follows cannot be computed";
+            default ->
+                hot
+                        ? "water as hot as that bursts into steam where it escapes, and no further course is computed"
+                        : "what follows cannot be computed";
         };
     }
 

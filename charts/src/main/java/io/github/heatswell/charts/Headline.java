@@ -52,13 +52,15 @@ public final class Headline {
             clauses.add((circumstances.peaksDuringShutOff() ? "with the supply shut off, " : "")
                     + peak.overWorkingPressure());
         }
+        circumstances.cutOut().ifPresent(clauses::add);
         if (!relief.isEmpty()) {
             clauses.add(relief);
         }
-        if (clauses.isEmpty()) {
+        if (relief.isEmpty() && !peak.exceedsWorkingPressure()) {
             return capitalised(calm(circumstances, peak));
         }
-        return capitalised(String.join("; ", clauses) + besides(circumstances));
+        return capitalised(String.join("; ", clauses)
+                + besides(circumstances, !new FedRelief(summary).stretches().isEmpty()));
     }
 
     /**
@@ -103,15 +105,15 @@ public final class Headline {
         return joined(start, clauses);
     }
 
-    private static String besides(Circumstances circumstances) {
+    /** What else went on. A valve that runs for hours on fed water leaves no room for the taps. */
+    private static String besides(Circumstances circumstances, boolean runs) {
         return joined(
                 "",
                 List.of(
-                        circumstances.cutOut(),
                         circumstances.shutOff(),
                         circumstances.returned(),
                         circumstances.leaked(),
-                        circumstances.draws()));
+                        runs ? Optional.empty() : circumstances.draws()));
     }
 
     private static String joined(String start, List<Optional<String>> clauses) {

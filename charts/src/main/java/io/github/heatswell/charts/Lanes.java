@@ -65,8 +65,8 @@ final class Lanes {
         if (stretches.size() > 1) {
             return what + " " + Openings.times(stretches.size()) + ", " + length + " in all";
         }
-        String since =
-                kind == Bands.Kind.HEATER ? "" : " " + when.at(stretches.get(0).from());
+        boolean told = kind == Bands.Kind.HEATER || kind == Bands.Kind.RELIEF;
+        String since = told ? "" : " " + when.at(stretches.get(0).from());
         return what + since + " for " + length;
     }
 

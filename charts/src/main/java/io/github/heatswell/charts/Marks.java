@@ -8,9 +8,13 @@ import io.github.heatswell.result.Extreme;
 import io.github.heatswell.result.RunResult;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** The moments marked on the pressure of one run. Where they would cover each other some are left out, and it is said. */
 final class Marks {
+
+    /** With more openings than this the line at which a valve reseats says enough. */
+    private static final int MOST_WITH_RESEATS = 20;
 
     private final RunResult result;
     private final Amounts amounts;
@@ -49,23 +53,61 @@ final class Marks {
         return marks;
     }
 
-    private void addValve(List<Mark> marks, String name, int device, boolean alone) {
-        String whose = alone ? "" : name + " ";
-        List<Event> openings = events(EventKind.RELIEF_OPENED, name);
-        List<Event> hot = openings.stream().filter(this::byTemperature).toList();
-        List<Event> cold =
-                openings.stream().filter(event -> !byTemperature(event)).toList();
-        marks.addAll(repeated(hot, Mark.Kind.RELIEF_OPENED_HOT, whose + "opens by temperature", device));
-        marks.addAll(repeated(cold, Mark.Kind.RELIEF_OPENED, whose + "opens", device));
-        List<Event> reseats = events(EventKind.RELIEF_RESEATED, name);
-        String what = reseats.size() == 1 ? whose + "reseats" : "";
-        marks.addAll(repeated(reseats, Mark.Kind.RELIEF_RESEATED, what, device));
+    /**
+     * The openings by temperature, for the panel of the temperature: there they stand on the limit they kept, and not in
+     * the way of what the pressure did meanwhile.
+     */
+    List<Mark> byTemperature() {
+        List<Mark> marks = new ArrayList<>();
+        result.events().stream()
+                .filter(event -> event.kind() == EventKind.CUT_OUT_TRIPPED)
+                .map(event -> onTemperature(
+                        Mark.Kind.CUT_OUT_TRIPPED,
+                        event,
+                        "cut-out trips " + when.at(event.time()) + ", heater off for good",
+                        0))
+                .forEach(marks::add);
+        List<ReliefValve> valves = result.system().reliefValves();
+        for (int device = 0; device < valves.size(); device++) {
+            String name = valves.get(device).name();
+            List<Event> hot = events(EventKind.RELIEF_OPENED, name).stream()
+                    .filter(this::isHot)
+                    .toList();
+            List<Event> drawn = thinned(hot);
+            for (Event event : drawn) {
+                String label = event == drawn.get(0) ? label(name + " opens", hot, drawn.size()) : "";
+                marks.add(onTemperature(Mark.Kind.RELIEF_OPENED_HOT, event, label, device));
+            }
+        }
+        return marks;
     }
 
-    private boolean byTemperature(Event event) {
-        return OpeningCause.of(result.system(), event)
-                .filter(cause -> cause == OpeningCause.TEMPERATURE)
-                .isPresent();
+    private void addValve(List<Mark> marks, String name, int device, boolean alone) {
+        String whose = alone ? "" : name + " ";
+        List<Event> openings = new ArrayList<>();
+        List<Event> reseats = new ArrayList<>();
+        boolean hot = false;
+        for (Event event : result.events()) {
+            boolean own = event.device().equals(name);
+            if (own && event.kind() == EventKind.RELIEF_OPENED) {
+                hot = isHot(event);
+            }
+            if (own && !hot && event.kind() == EventKind.RELIEF_OPENED) {
+                openings.add(event);
+            } else if (own && !hot && event.kind() == EventKind.RELIEF_RESEATED) {
+                reseats.add(event);
+            }
+        }
+        List<Mark> opened = repeated(openings, Mark.Kind.RELIEF_OPENED, whose + "opens", device);
+        marks.addAll(opened);
+        if (opened.size() <= MOST_WITH_RESEATS) {
+            String what = reseats.size() == 1 ? whose + "reseats" : "";
+            marks.addAll(repeated(reseats, Mark.Kind.RELIEF_RESEATED, what, device));
+        }
+    }
+
+    private boolean isHot(Event event) {
+        return OpeningCause.of(result.system(), event).equals(Optional.of(OpeningCause.TEMPERATURE));
     }
 
     private List<Event> events(EventKind kind, String device) {
@@ -75,6 +117,17 @@ final class Marks {
     }
 
     private List<Mark> repeated(List<Event> events, Mark.Kind kind, String what, int device) {
+        List<Event> drawn = thinned(events);
+        List<Mark> marks = new ArrayList<>();
+        for (Event event : drawn) {
+            String label = marks.isEmpty() && !what.isEmpty() ? label(what, events, drawn.size()) : "";
+            marks.add(mark(kind, event, label, device));
+        }
+        return marks;
+    }
+
+    /** Those that stand far enough from the one before. */
+    private List<Event> thinned(List<Event> events) {
         List<Event> drawn = new ArrayList<>();
         double last = Double.NEGATIVE_INFINITY;
         for (Event event : events) {
@@ -83,12 +136,7 @@ final class Marks {
                 last = scale.of(event.time());
             }
         }
-        List<Mark> marks = new ArrayList<>();
-        for (Event event : drawn) {
-            String label = marks.isEmpty() && !what.isEmpty() ? label(what, events, drawn.size()) : "";
-            marks.add(mark(kind, event, label, device));
-        }
-        return marks;
+        return drawn;
     }
 
     private String label(String what, List<Event> events, int drawn) {
@@ -120,6 +168,11 @@ final class Marks {
 
     private Mark mark(Mark.Kind kind, Event event, String label, int device) {
         return new Mark(kind, scale.of(event.time()), gauge(event.pressureAbsolute()), label, device);
+    }
+
+    private Mark onTemperature(Mark.Kind kind, Event event, String label, int device) {
+        double value = amounts.units().temperature().fromSi(event.waterTemperature());
+        return new Mark(kind, scale.of(event.time()), value, label, device);
     }
 
     private double gauge(double absolute) {

@@ -26,7 +26,8 @@ final class RunPicture {
     private final RunResult result;
     private final Amounts amounts;
     private final Size size;
-    private final When when;
+    private final Lanes lanes;
+    private final Marks marks;
     private final TimeScale scale;
     private final Course course;
 
@@ -34,10 +35,12 @@ final class RunPicture {
         this.result = result;
         this.amounts = new Amounts(units);
         this.size = size;
-        this.when = When.of(result.system(), result.end());
+        When when = When.of(result.system(), result.end());
         double end = result.hazard().isPresent() ? BEYOND_HAZARD * result.end() : result.end();
         this.scale = TimeScale.of(when, end, PlotWidth.mostTicks(size));
         this.course = new Course(result, amounts, scale, PlotWidth.columns(size));
+        this.lanes = new Lanes(result.summary(), amounts, scale, when);
+        this.marks = new Marks(result, amounts, scale, PlotWidth.leastMarkDistance(size, scale.axis()));
     }
 
     Picture compose() {
@@ -49,13 +52,13 @@ final class RunPicture {
                 new Facts(amounts).of(result.summary()));
         OptionalDouble end =
                 hazard.stream().mapToDouble(event -> scale.of(event.time())).findFirst();
-        Panel temperature = new TemperaturePanel(result, amounts, course, scale, when).panel();
+        Panel temperature = new TemperaturePanel(result, amounts, course, lanes, marks).panel();
         return new Picture(size, caption, scale.axis(), end, pressurePanel(), temperature);
     }
 
     private Panel pressurePanel() {
         List<Level> levels = new Levels(result.summary(), amounts).all();
-        List<Bands> lanes = new Lanes(result.summary(), amounts, scale, when).underPressure();
+        List<Bands> bands = lanes.underPressure();
         List<Curve> curves = new ArrayList<>();
         ValueScale.Range range = course.pressureRange();
         if (!result.system().supply().street().isConstant()) {
@@ -64,8 +67,7 @@ final class RunPicture {
             curves.add(new Curve(Curve.Role.STREET, "street pressure", "", street));
         }
         curves.add(new Curve(Curve.Role.PRESSURE, "", "", course.pressure()));
-        Axis axis = PressureScale.around(range, levels, lanes.size(), amounts);
-        Marks marks = new Marks(result, amounts, scale, PlotWidth.leastMarkDistance(size, scale.axis()));
-        return new Panel(axis, List.of(), curves, levels, marks.all(), lanes);
+        Axis axis = PressureScale.around(range, levels, bands.size(), amounts);
+        return new Panel(axis, List.of(), curves, levels, marks.all(), bands);
     }
 }

@@ -5,12 +5,10 @@ import io.github.heatswell.charts.picture.Axis;
 import io.github.heatswell.charts.picture.Bands;
 import io.github.heatswell.charts.picture.Curve;
 import io.github.heatswell.charts.picture.Level;
-import io.github.heatswell.charts.picture.Mark;
 import io.github.heatswell.charts.picture.Panel;
 import io.github.heatswell.charts.picture.Points;
 import io.github.heatswell.plant.Heater;
 import io.github.heatswell.plant.ReliefValve;
-import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,15 +28,15 @@ final class TemperaturePanel {
     private final RunResult result;
     private final Amounts amounts;
     private final Course course;
-    private final TimeScale scale;
-    private final When when;
+    private final Lanes lanes;
+    private final Marks marks;
 
-    TemperaturePanel(RunResult result, Amounts amounts, Course course, TimeScale scale, When when) {
+    TemperaturePanel(RunResult result, Amounts amounts, Course course, Lanes lanes, Marks marks) {
         this.result = result;
         this.amounts = amounts;
         this.course = course;
-        this.scale = scale;
-        this.when = when;
+        this.lanes = lanes;
+        this.marks = marks;
     }
 
     Panel panel() {
@@ -53,11 +51,11 @@ final class TemperaturePanel {
             range = range.with(level.value());
         }
         range = range.atLeast(amounts.units().temperatureDifference().fromSi(NARROWEST));
-        List<Bands> lanes = new Lanes(result.summary(), amounts, scale, when).underTemperature();
-        double below = 0.06 + LANE * Math.max(1, lanes.size());
+        List<Bands> bands = lanes.underTemperature();
+        double below = 0.06 + LANE * Math.max(1, bands.size());
         Axis axis = ValueScale.around("mean water temperature (" + amounts.temperatureUnit() + ")", range, below, 0.1);
         Curve curve = new Curve(Curve.Role.TEMPERATURE, "", "", line);
-        return new Panel(axis, areas, List.of(curve), levels, marks(), lanes);
+        return new Panel(axis, areas, List.of(curve), levels, marks.byTemperature(), bands);
     }
 
     private List<Level> levels() {
@@ -81,17 +79,6 @@ final class TemperaturePanel {
         return valve.condition() == ReliefValve.Condition.BLOCKED
                 ? name + " would open, but is blocked"
                 : name + " opens by temperature";
-    }
-
-    private List<Mark> marks() {
-        return result.events().stream()
-                .filter(event -> event.kind() == EventKind.CUT_OUT_TRIPPED)
-                .map(event -> new Mark(
-                        Mark.Kind.CUT_OUT_TRIPPED,
-                        scale.of(event.time()),
-                        amounts.units().temperature().fromSi(event.waterTemperature()),
-                        "cut-out trips " + when.at(event.time()) + ", heater off for good"))
-                .toList();
     }
 
     private Level level(Level.Kind kind, double kelvin, String name) {

@@ -33,6 +33,11 @@ final class When {
                 system.start().timeOfDay() + end > DAY + 60);
     }
 
+    /** By the time since the start always. */
+    static When sinceStart() {
+        return new When(0, false, false);
+    }
+
     boolean byClock() {
         return byClock;
     }

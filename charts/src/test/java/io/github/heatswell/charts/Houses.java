@@ -219,6 +219,11 @@ public final class Houses {
                 .build();
     }
 
+    /** The same without vessel: it drips all year. */
+    public static HotWaterSystem seasonalWithoutVessel() {
+        return seasonal().toBuilder().withoutVessel().build();
+    }
+
     /** A month of it. */
     public static RunResult month() {
         return Simulation.of(seasonal(), Duration.ofDays(30)).run();

@@ -18,7 +18,6 @@ final class BandBars {
     private static final double LANE = 14;
     private static final double ABOVE_FOOT = 4;
     private static final double HATCH = 3.5;
-    private static final double WIDE_HATCH = 11;
 
     /** A bar narrower than this would not be seen. */
     private static final double NARROWEST = 1.6;
@@ -56,22 +55,6 @@ final class BandBars {
             }
             for (Box bar : bars(bands, frame, middle)) {
                 drawBar(g, bands.kind(), bar);
-            }
-        }
-    }
-
-    /** Hatches the whole height of a panel wherever the supply was shut off. */
-    static void drawShutOff(Graphics2D g, List<Bands> lanes, Frame frame) {
-        g.setPaint(Ink.HATCH);
-        g.setStroke(Strokes.HAIR);
-        for (Bands bands : lanes) {
-            if (bands.kind() == Bands.Kind.SUPPLY_OFF) {
-                for (Box bar : bars(bands, frame, 0)) {
-                    Box whole = new Box(
-                            bar.x(), frame.area().y(), bar.width(), frame.area().height());
-                    g.draw(Hatching.of(whole, WIDE_HATCH));
-                    g.draw(whole.shape());
-                }
             }
         }
     }

@@ -2,6 +2,7 @@ package io.github.heatswell.charts.drawing;
 
 import io.github.heatswell.charts.picture.Area;
 import io.github.heatswell.charts.picture.Axis;
+import io.github.heatswell.charts.picture.Bands;
 import io.github.heatswell.charts.picture.Curve;
 import io.github.heatswell.charts.picture.Level;
 import io.github.heatswell.charts.picture.Panel;
@@ -72,6 +73,10 @@ final class ChartAssembly {
         }
         addCurves(plot, panel);
         panel.areas().forEach(area -> addArea(plot, area));
+        panel.bands().stream()
+                .filter(bands -> bands.kind() == Bands.Kind.SUPPLY_OFF)
+                .flatMap(bands -> bands.spans().stream())
+                .forEach(span -> plot.getRenderer().addAnnotation(new ShutOffHatch(span), Layer.BACKGROUND));
         return plot;
     }
 

@@ -22,8 +22,10 @@ final class Ink {
     static final Color SUPPLY = new Color(0x5b7030);
     static final Color PRECHARGE = new Color(0x6f4a86);
 
-    static final Color TEMPERATURE_WASH = new Color(0xe9, 0xcf, 0xb4, 0xb0);
-    static final Color PRESSURE_WASH = new Color(0x8f, 0xb4, 0xc5, 0xd0);
+    static final Color TEMPERATURE_WASH = new Color(0xe9, 0xcf, 0xb4, 0x90);
+    static final Color PRESSURE_WASH = new Color(0x8f, 0xb4, 0xc5, 0x90);
+
+    static final Color RELIEF_WASH = new Color(0xd0938a);
 
     private static final Color[] RUNS = {
         new Color(0x5f93ab),

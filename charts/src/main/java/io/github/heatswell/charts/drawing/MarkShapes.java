@@ -7,6 +7,7 @@ import java.awt.Graphics2D;
 import java.awt.Shape;
 import java.awt.geom.Arc2D;
 import java.awt.geom.Ellipse2D;
+import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 
@@ -42,8 +43,9 @@ final class MarkShapes {
             case RELIEF_OPENED -> paint(g, device(device, x, y, -1), Ink.RELIEF, Ink.PAPER);
             case RELIEF_OPENED_HOT -> {
                 paint(g, device(device, x, y, -1), Ink.RELIEF, Ink.PAPER);
-                g.setPaint(Ink.PAPER);
-                g.fill(new Ellipse2D.Double(x - 2.2, y - 2.2, 4.4, 4.4));
+                g.setPaint(Ink.RELIEF);
+                g.setStroke(CROSS);
+                g.draw(new Line2D.Double(x, y + 5, x, y + 10));
             }
             case RELIEF_RESEATED -> paint(g, device(device, x, y, 1), Ink.PAPER, Ink.RELIEF);
             case VESSEL_FULL -> paint(g, polygon(x, y, 7, 4, Math.PI / 4), Ink.PRECHARGE, Ink.PAPER);

@@ -40,7 +40,6 @@ final class PanelOverlay {
     }
 
     void draw(Graphics2D g) {
-        BandBars.drawShutOff(g, panel.bands(), frame);
         BandBars.draw(g, panel.bands(), frame);
         drawHeading(g);
         Gutter gutter = new Gutter(panel, frame, gutterWidth);

@@ -52,7 +52,8 @@ final class Strokes {
         return switch (role) {
             case LAYERS -> Ink.TEMPERATURE_WASH;
             case PRESSURE_RANGE -> Ink.PRESSURE_WASH;
-            case GIVEN_OFF -> Ink.RELIEF;
+            case GIVEN_OFF -> Ink.RELIEF_WASH;
+            case DRAWN -> Ink.PRESSURE_WASH;
         };
     }
 

@@ -34,6 +34,8 @@ public record Area(Role role, String name, Points low, Points high) {
         /** From the lowest to the highest pressure of each day. */
         PRESSURE_RANGE,
         /** What was given off each day. */
-        GIVEN_OFF
+        GIVEN_OFF,
+        /** What was drawn each day. */
+        DRAWN
     }
 }
