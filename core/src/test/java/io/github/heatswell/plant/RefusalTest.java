@@ -222,6 +222,30 @@ class RefusalTest {
     }
 
     /** A system copied through its builder is the same system. */
+    /** The house of these tests has no piping, so there is no room for air either. */
+    @Test
+    void airNeedsRoomInThePiping() {
+        HotWaterSystem.Builder builder = whole(4, 10).trappedAir(TrappedAir.of(0.5, VolumeUnit.LITRE));
+        InvalidDescriptionException refused = assertThrows(InvalidDescriptionException.class, builder::build);
+        assertEquals("trapped-air: 0.5 L is more than the piping holds, 0 L", refused.getMessage());
+    }
+
+    @Test
+    void aHeaterMayNotContradictItself() {
+        Heater.Builder builder = Heater.builder()
+                .energy(Heater.Energy.ELECTRIC)
+                .input(3, PowerUnit.KILOWATT)
+                .recoveryEfficiency(98, RatioUnit.PERCENT)
+                .setPoint(60, TemperatureUnit.CELSIUS)
+                .differential(5, TemperatureDifferenceUnit.KELVIN)
+                .simultaneous(true)
+                .cutOut(60, TemperatureUnit.CELSIUS);
+        InvalidDescriptionException refused = assertThrows(InvalidDescriptionException.class, builder::build);
+        assertEquals(
+                List.of("simultaneous", "cut-out"),
+                refused.problems().stream().map(Problem::field).toList());
+    }
+
     @Test
     void builderCopiesEverything() {
         HotWaterSystem system = whole(4, 10)

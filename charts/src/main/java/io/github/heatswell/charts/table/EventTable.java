@@ -4,6 +4,7 @@ import io.github.heatswell.charts.OpeningCause;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.util.Locale;
@@ -34,7 +35,19 @@ public final class EventTable {
      * @throws IOException if it cannot be written
      */
     public static void write(RunResult result, UnitSystem units, Appendable out) throws IOException {
-        Objects.requireNonNull(result, "result");
+        write(Objects.requireNonNull(result, "result").summary(), units, out);
+    }
+
+    /**
+     * Writes the table of a run whose course was not kept.
+     *
+     * @param summary the run
+     * @param units the units of the columns
+     * @param out where to; stays open
+     * @throws IOException if it cannot be written
+     */
+    public static void write(RunSummary summary, UnitSystem units, Appendable out) throws IOException {
+        Objects.requireNonNull(summary, "summary");
         Quantities quantities = new Quantities(Objects.requireNonNull(units, "units"));
         Rows rows = new Rows(out);
         rows.add(
@@ -46,16 +59,16 @@ public final class EventTable {
                 "water_mean_" + quantities.temperatureUnit(),
                 "ends_run",
                 "opened_by");
-        for (Event event : result.events()) {
+        for (Event event : summary.events()) {
             rows.add(
                     Quantities.time(event.time()),
                     label(event.kind()),
                     PlainCell.of(event.device()),
-                    quantities.gauge(result, event.pressureAbsolute()),
+                    quantities.gauge(summary, event.pressureAbsolute()),
                     quantities.pressure(event.pressureAbsolute()),
                     quantities.temperature(event.waterTemperature()),
                     event.kind().endsRun() ? "yes" : "no",
-                    OpeningCause.of(result.system(), event)
+                    OpeningCause.of(summary.system(), event)
                             .map(OpeningCause::label)
                             .orElse(""));
         }

@@ -1,6 +1,6 @@
 package io.github.heatswell.charts.table;
 
-import io.github.heatswell.result.RunResult;
+import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.units.UnitSystem;
 
 /**
@@ -65,8 +65,8 @@ final class Quantities {
     }
 
     /** A gauge pressure from an absolute one (Pa). */
-    String gauge(RunResult result, double absolute) {
-        return pressure(result.gauge(absolute));
+    String gauge(RunSummary summary, double absolute) {
+        return pressure(summary.gauge(absolute));
     }
 
     /** A pressure (Pa), against whatever it is measured. */

@@ -92,12 +92,17 @@ final class Batch {
         return units;
     }
 
+    /** The complaint about a run that failed. */
+    static String failure(String name, SimulationException e) {
+        return name + ": the simulation failed; please report it: " + e.getMessage();
+    }
+
     /** Simulates a scenario; empty, with a complaint, if that fails. */
     Optional<RunResult> simulate(int index, Console console) {
         try {
             return Optional.of(scenario(index).simulation().run());
         } catch (SimulationException e) {
-            console.complain(name(index) + ": the simulation failed; please report it: " + e.getMessage());
+            console.complain(failure(name(index), e));
         } catch (OutOfMemoryError e) {
             console.complain(name(index) + ": there is not enough memory for so many samples; take a longer --sample");
         }

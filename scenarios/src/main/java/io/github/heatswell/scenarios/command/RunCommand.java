@@ -5,7 +5,10 @@ import io.github.heatswell.scenarios.output.OutputException;
 import io.github.heatswell.scenarios.output.ResultFile;
 import io.github.heatswell.scenarios.output.ResultFolder;
 import io.github.heatswell.scenarios.output.Results;
+import io.github.heatswell.scenarios.output.RunFindings;
 import io.github.heatswell.scenarios.output.RunReport;
+import io.github.heatswell.scenarios.output.StreamedRun;
+import io.github.heatswell.simulation.SimulationException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -53,26 +56,50 @@ final class RunCommand {
     }
 
     private ExitStatus run(int index) {
+        return StreamedRun.suits(batch.scenario(index)) ? stream(index) : hold(index);
+    }
+
+    private ExitStatus hold(int index) {
         Optional<RunResult> result = batch.simulate(index, console);
         if (result.isEmpty()) {
             return ExitStatus.FAILED;
         }
-        RunReport report = new RunReport(batch.scenario(index), result.get(), batch.units());
-        ExitStatus written = write(index, result.get(), report);
-        console.print(report.text());
-        return written.and(result.get().hazard().isPresent() ? ExitStatus.HAZARD : ExitStatus.RAN);
+        RunFindings findings = RunFindings.of(result.get());
+        List<ResultFile> files = Results.of(batch.scenario(index), result.get(), batch.units());
+        return report(index, findings, files, write(index, files));
     }
 
-    private ExitStatus write(int index, RunResult result, RunReport report) {
-        ResultFolder folder = folder(index);
-        List<ResultFile> files = Results.of(batch.scenario(index), result, batch.units());
+    /** Simulates while writing. If that cannot be done, nothing is known of the run. */
+    private ExitStatus stream(int index) {
+        StreamedRun run = new StreamedRun(batch.scenario(index), batch.units());
+        List<ResultFile> files = run.files();
         try {
-            folder.write(files);
+            ExitStatus written = write(index, files);
+            return run.findings()
+                    .map(findings -> report(index, findings, files, written))
+                    .orElse(written);
+        } catch (SimulationException e) {
+            console.complain(Batch.failure(batch.name(index), e));
+            return ExitStatus.FAILED;
+        }
+    }
+
+    private ExitStatus report(int index, RunFindings findings, List<ResultFile> files, ExitStatus written) {
+        RunReport report = new RunReport(batch.scenario(index), findings, batch.units());
+        if (written == ExitStatus.RAN) {
+            report.written(folder(index).path(), files);
+        }
+        console.print(report.text());
+        return written.and(findings.summary().hazard().isPresent() ? ExitStatus.HAZARD : ExitStatus.RAN);
+    }
+
+    private ExitStatus write(int index, List<ResultFile> files) {
+        try {
+            folder(index).write(files);
         } catch (OutputException e) {
             console.complain(batch.name(index) + ": " + e.getMessage());
             return ExitStatus.NOT_WRITTEN;
         }
-        report.written(folder.path(), files);
         return ExitStatus.RAN;
     }
 

@@ -64,7 +64,8 @@ public final class ComparisonReport {
         run.result()
                 .hazard()
                 .ifPresent(hazard -> text.append(Wrapped.lines(
-                                "HAZARD in " + run.name() + ": " + Alarm.of(hazard, run.result(), shown),
+                                "HAZARD in " + run.name() + ": "
+                                        + Alarm.of(hazard, run.result().summary(), shown),
                                 "",
                                 "        "))
                         .append('\n'));
@@ -85,7 +86,7 @@ public final class ComparisonReport {
     }
 
     private String room(RunResult result) {
-        return Limit.reliefSet(result)
+        return Limit.reliefSet(result.summary())
                 .map(limit -> limit.reached() ? "reached" : shown.pressure(limit.margin()) + " left")
                 .orElse("none");
     }

@@ -30,7 +30,7 @@ public final class Results {
         return List.of(
                 ResultFile.ofText("trace.csv", out -> TraceTable.write(result, units, out)),
                 ResultFile.ofText("events.csv", out -> EventTable.write(result, units, out)),
-                ResultFile.of("summary.json", out -> SummaryJson.write(scenario, result, out)),
+                ResultFile.of("summary.json", out -> SummaryJson.write(scenario, RunFindings.of(result), out)),
                 ResultFile.of("pressure.png", chart::writePng),
                 ResultFile.ofText("pressure.svg", chart::writeSvg));
     }

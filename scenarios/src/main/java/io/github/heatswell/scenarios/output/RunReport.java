@@ -2,12 +2,11 @@ package io.github.heatswell.scenarios.output;
 
 import io.github.heatswell.charts.Headline;
 import io.github.heatswell.plant.ExpansionVessel;
-import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.Extreme;
-import io.github.heatswell.result.ReliefTotal;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.file.Assumption;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.wording.Wrapped;
@@ -22,7 +21,8 @@ import java.util.Locale;
 public final class RunReport {
 
     private final Scenario scenario;
-    private final RunResult result;
+    private final RunFindings findings;
+    private final RunSummary result;
     private final UnitSystem units;
     private final Shown shown;
     private final StringBuilder text = new StringBuilder();
@@ -36,8 +36,20 @@ public final class RunReport {
      * @param units the units to show it in
      */
     public RunReport(Scenario scenario, RunResult result, UnitSystem units) {
+        this(scenario, RunFindings.of(result), units);
+    }
+
+    /**
+     * Prepares the report of a run whose course was not kept.
+     *
+     * @param scenario what was run
+     * @param findings what the run found
+     * @param units the units to show it in
+     */
+    public RunReport(Scenario scenario, RunFindings findings, UnitSystem units) {
         this.scenario = scenario;
-        this.result = result;
+        this.findings = findings;
+        this.result = findings.summary();
         this.units = units;
         this.shown = new Shown(units);
     }
@@ -68,11 +80,20 @@ public final class RunReport {
         text.append('\n')
                 .append(Wrapped.lines(Sentence.of(Headline.of(result, units)), "", ""))
                 .append('\n');
+        remarks();
         courseRows();
         limitRows();
         flowRows();
         assumptions();
         return text.append(written).append('\n').append(Caution.text()).toString();
+    }
+
+    private void remarks() {
+        List<String> remarks = Remarks.of(findings, shown);
+        remarks.forEach(remark -> text.append(Wrapped.lines(remark, "", "")));
+        if (!remarks.isEmpty()) {
+            text.append('\n');
+        }
     }
 
     private void alarm(String word, Event event) {
@@ -83,8 +104,8 @@ public final class RunReport {
     private void courseRows() {
         row(
                 "start",
-                gauge(result.trace().value(Channel.PRESSURE_ABSOLUTE, 0)),
-                shown.temperature(result.trace().value(Channel.WATER_MEAN, 0)));
+                gauge(findings.observed().startPressureAbsolute()),
+                shown.temperature(findings.observed().startTemperature()));
         pressureRow("peak", result.extremes().highestPressure());
         pressureRow("lowest", result.extremes().lowestPressure());
         Extreme hottest = result.extremes().highestTemperature();
@@ -118,14 +139,11 @@ public final class RunReport {
     }
 
     private void flowRows() {
-        for (ReliefTotal valve : result.totals().relief()) {
-            row("relieved", shown.volume(valve.volume()), valve.name() + ", " + openings(valve.openings()));
-        }
-        if (result.totals().returned() > 0) {
-            row("went back", shown.volume(result.totals().returned()), "to the street");
-        }
-        row("let in", shown.volume(result.totals().letIn()), "from the supply");
-        result.system().vessel().ifPresent(this::vesselRow);
+        FlowRows.of(findings, shown).forEach(row -> row(row.label(), row.value(), row.remark()));
+        result.system()
+                .vessel()
+                .filter(vessel -> vessel.condition() == ExpansionVessel.Condition.SOUND)
+                .ifPresent(this::vesselRow);
     }
 
     private void vesselRow(ExpansionVessel vessel) {
@@ -160,13 +178,5 @@ public final class RunReport {
     private void row(String label, String value, String remark) {
         text.append(String.format(Locale.ROOT, "  %-10s  %13s  %s", label, value, remark))
                 .append('\n');
-    }
-
-    private static String openings(int count) {
-        return switch (count) {
-            case 0 -> "stayed shut";
-            case 1 -> "opened once";
-            default -> "opened " + count + " times";
-        };
     }
 }

@@ -1,6 +1,7 @@
 package io.github.heatswell.scenarios.output;
 
 import io.github.heatswell.scenarios.wording.Digits;
+import io.github.heatswell.units.EnergyUnit;
 import io.github.heatswell.units.Unit;
 import io.github.heatswell.units.UnitSystem;
 
@@ -24,6 +25,11 @@ record Shown(UnitSystem units) {
     /** A volume (m3). */
     String volume(double value) {
         return number(value, units.volume(), 2);
+    }
+
+    /** An amount of heat (J). */
+    String energy(double value) {
+        return units == UnitSystem.SI ? number(value, EnergyUnit.KILOWATT_HOUR, 2) : number(value, EnergyUnit.BTU, 0);
     }
 
     /** A time since the start (s), in the two largest units that are worth saying. */

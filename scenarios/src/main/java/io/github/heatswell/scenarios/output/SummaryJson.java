@@ -1,11 +1,10 @@
 package io.github.heatswell.scenarios.output;
 
-import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.Extreme;
 import io.github.heatswell.result.Extremes;
 import io.github.heatswell.result.ReliefTotal;
-import io.github.heatswell.result.RunResult;
+import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.Totals;
 import io.github.heatswell.scenarios.file.Assumption;
 import io.github.heatswell.scenarios.file.Scenario;
@@ -21,18 +20,20 @@ import java.util.Optional;
 final class SummaryJson {
 
     private final Scenario scenario;
-    private final RunResult result;
+    private final RunSummary result;
+    private final RunFindings findings;
     private final Json json;
 
-    private SummaryJson(Scenario scenario, RunResult result, Json json) {
+    private SummaryJson(Scenario scenario, RunFindings findings, Json json) {
         this.scenario = scenario;
-        this.result = result;
+        this.result = findings.summary();
+        this.findings = findings;
         this.json = json;
     }
 
-    static void write(Scenario scenario, RunResult result, OutputStream out) throws IOException {
+    static void write(Scenario scenario, RunFindings findings, OutputStream out) throws IOException {
         try (Json json = new Json(out)) {
-            new SummaryJson(scenario, result, json).write();
+            new SummaryJson(scenario, findings, json).write();
         }
     }
 
@@ -44,6 +45,7 @@ final class SummaryJson {
             extremes(result.extremes());
             limits();
             totals(result.totals());
+            draws();
             events();
             audit();
             numerics();
@@ -80,11 +82,11 @@ final class SummaryJson {
                 () -> json.number("asked_s", scenario.duration().toNanos() * 1e-9)
                         .number("covered_s", result.end())
                         .number("sample_s", scenario.sample().toNanos() * 1e-9)
-                        .count("samples", result.trace().count())
+                        .count("samples", findings.observed().samples())
                         .number("air_absolute_pa", result.system().site().atmosphere()));
         json.object("start", () -> {
-            pressure("pressure", result.trace().value(Channel.PRESSURE_ABSOLUTE, 0));
-            json.number("water_temperature_k", result.trace().value(Channel.WATER_MEAN, 0));
+            pressure("pressure", findings.observed().startPressureAbsolute());
+            json.number("water_temperature_k", findings.observed().startTemperature());
         });
     }
 
@@ -134,8 +136,12 @@ final class SummaryJson {
     private void totals(Totals totals) throws IOException {
         json.object("totals", () -> {
             json.number("relieved_m3", totals.relieved())
+                    .number("relieved_while_fed_m3", findings.observed().relievedWhileFed())
+                    .number("drawn_m3", totals.drawn())
+                    .number("leaked_m3", totals.leaked())
                     .number("let_in_m3", totals.letIn())
                     .number("returned_m3", totals.returned())
+                    .number("heat_delivered_j", totals.heatDelivered())
                     .number("heater_input_j", totals.heaterInput())
                     .number("heat_to_water_j", totals.heatToWater())
                     .number("heat_lost_j", totals.heatLost());
@@ -148,6 +154,14 @@ final class SummaryJson {
                 }
             });
         });
+    }
+
+    private void draws() throws IOException {
+        json.object(
+                "draws",
+                () -> json.count("started", DrawCount.started(result.events()))
+                        .count("cut_short", findings.drawsCutShort())
+                        .count("too_cool", findings.observed().drawsTooCool()));
     }
 
     private void events() throws IOException {

@@ -1,11 +1,13 @@
 package io.github.heatswell.scenarios.output;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.charts.NamedRun;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.file.ScenarioReader;
 import io.github.heatswell.units.UnitSystem;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -53,6 +55,53 @@ class ReportTest {
                 "  hottest        136.4 degF  after 1 h 30 min",
                 "  relief set      101.5 psi  expansion valve: reached",
                 "  relieved         0.83 gal  expansion valve, opened once");
+    }
+
+    @Test
+    void whatWentInAndOutIsSaidDeviceByDevice() {
+        String report = report("mill-cottage-dripping-tap", UnitSystem.SI);
+        assertLines(
+                report,
+                "  drawn            346.31 L  hot water, 69 draws",
+                "  delivered       17.54 kWh  heat at the taps, above cold water",
+                "  leaked           388.87 L  by taps that drip and other leaks");
+        assertLines(
+                report("kiln-house-blocked", UnitSystem.SI),
+                "  relieved           0.00 L  T&P valve, which is blocked");
+        assertLines(
+                report("mill-cottage-worn-seat", UnitSystem.SI),
+                "  relieved          20.94 L  safety valve, by its worn seat");
+        assertLines(report("tannery-yard-bypass", UnitSystem.SI), "  went back          2.61 L  to the street");
+    }
+
+    @Test
+    void aValveThatRunsOnFedWaterIsSaidTo() {
+        for (String name :
+                List.of("mill-cottage-high-street", "mill-cottage-stuck-open", "mill-cottage-night-street")) {
+            assertTrue(report(name, UnitSystem.SI).contains("The valve runs on water fed by the supply"), name);
+        }
+        for (String name : List.of("mill-cottage", "orchard-lodge", "tannery-yard")) {
+            assertFalse(report(name, UnitSystem.SI).contains("fed by the supply"), name);
+        }
+    }
+
+    @Test
+    void drawsThatFellShortAreCounted() {
+        assertTrue(report("mill-cottage", UnitSystem.SI)
+                .contains("5 draws were not fully served: the water was cooler than wanted at the tap."));
+        assertFalse(report("birch-street-day", UnitSystem.US).contains("not fully served"));
+        String cold = Catalogue.text("weir-house-day")
+                .replace("water: 58 degC", "water: 12 degC")
+                .replace("input: 3 kW", "input: 0.05 kW");
+        Scenario scenario = ScenarioReader.read("cold", cold);
+        String report = new RunReport(scenario, scenario.simulation().run(), UnitSystem.SI).text();
+        assertTrue(report.contains("not fully served: the next draw began before the heat asked for"), report);
+    }
+
+    /** A valve above the tank sees less, so the limit at the drain cock is higher. */
+    @Test
+    void theLowestSetPressureIsTheOneThatIsReachedFirst() {
+        assertLines(report("beacon-tower", UnitSystem.SI), "  relief set       7.50 bar  cellar valve: 0.06 bar left");
     }
 
     @Test

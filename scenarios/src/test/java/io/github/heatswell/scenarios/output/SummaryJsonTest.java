@@ -122,7 +122,7 @@ class SummaryJsonTest {
     private static String text(String name) throws IOException {
         Scenario scenario = Catalogue.read(name);
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        SummaryJson.write(scenario, scenario.simulation().run(), bytes);
+        SummaryJson.write(scenario, RunFindings.of(scenario.simulation().run()), bytes);
         return bytes.toString(StandardCharsets.UTF_8);
     }
 }

@@ -1,0 +1,98 @@
+package io.github.heatswell.scenarios.output;
+
+import io.github.heatswell.charts.DailyCollector;
+import io.github.heatswell.charts.DailyFigures;
+import io.github.heatswell.charts.RunChart;
+import io.github.heatswell.charts.table.EventTable;
+import io.github.heatswell.charts.table.TraceTable;
+import io.github.heatswell.charts.table.TraceWriter;
+import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.units.UnitSystem;
+import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A run too long to be held in memory. It is simulated while its trace is being written, and drawn day by day.
+ */
+public final class StreamedRun {
+
+    /** Runs of more samples than this are streamed: beyond, their traces take tens of megabytes. */
+    private static final long MOST_HELD = 200_000;
+
+    private final Scenario scenario;
+    private final UnitSystem units;
+    private RunFindings findings;
+    private DailyFigures days;
+
+    /**
+     * Prepares a run.
+     *
+     * @param scenario what to run
+     * @param units the units of tables and charts; the summary is in SI units always
+     */
+    public StreamedRun(Scenario scenario, UnitSystem units) {
+        this.scenario = scenario;
+        this.units = units;
+    }
+
+    /**
+     * Whether a run has so many samples that it should be streamed.
+     *
+     * @param scenario what to run
+     * @return true for more than 200 000 samples
+     */
+    public static boolean suits(Scenario scenario) {
+        return scenario.duration().dividedBy(scenario.sample()) > MOST_HELD;
+    }
+
+    /**
+     * The files of the run. The first of them simulates while it is written, so they must be written in this order;
+     * {@link io.github.heatswell.simulation.SimulationException} comes out of writing if that fails.
+     *
+     * @return trace.csv, events.csv, summary.json, pressure.png and pressure.svg
+     */
+    public List<ResultFile> files() {
+        return List.of(
+                ResultFile.ofText("trace.csv", this::simulate),
+                ResultFile.ofText("events.csv", out -> EventTable.write(found().summary(), units, out)),
+                ResultFile.of("summary.json", out -> SummaryJson.write(scenario, found(), out)),
+                ResultFile.of("pressure.png", out -> chart().writePng(out)),
+                ResultFile.ofText("pressure.svg", out -> chart().writeSvg(out)));
+    }
+
+    /**
+     * What the run found.
+     *
+     * @return the findings, or empty as long as the trace was not written
+     */
+    public Optional<RunFindings> findings() {
+        return Optional.ofNullable(findings);
+    }
+
+    private void simulate(Appendable out) throws IOException {
+        Observer observer = new Observer(scenario.system());
+        DailyCollector collector = DailyFigures.collector(scenario.system());
+        try (TraceWriter rows = TraceTable.writer(scenario.system(), units, out)) {
+            RunSummary summary = scenario.simulation().stream((time, values, regime) -> {
+                rows.sample(time, values, regime);
+                collector.sample(time, values, regime);
+                observer.sample(time, values, regime);
+            });
+            findings = new RunFindings(summary, observer.observed());
+            days = collector.figures().completedBy(summary);
+        }
+    }
+
+    private RunFindings found() {
+        if (findings == null) {
+            throw new IllegalStateException("the trace must be written first");
+        }
+        return findings;
+    }
+
+    private RunChart chart() {
+        return RunChart.ofDays(found().summary(), days, units);
+    }
+}
