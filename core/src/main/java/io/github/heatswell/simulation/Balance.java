@@ -23,8 +23,12 @@ import io.github.heatswell.water.WaterState;
  */
 final class Balance {
 
-    /** Temperature step (K) of the difference quotient for how the expansion flow changes along the heating. */
+    /** Temperature step (K) of the difference quotients for how flows change along the heating, */
     private static final double PROBE = 1e-3;
+    /** so much of it for a pascal of the street (K/Pa), */
+    private static final double PROBE_PER_PASCAL = 1e-4;
+    /** and the longest time (s) it may stand for. */
+    private static final double LONGEST_PROBE = 10;
     /**
      * Time (s) in which a settled pressure is drawn back to its equilibrium. It only has to correct the small terms left
      * out of the equilibrium's own drift, and must not limit the solver's steps.
@@ -94,7 +98,13 @@ final class Balance {
     void evaluate(double[] y, Modes modes, double[] rates) {
         prepare(y, modes);
         switch (modes.rule) {
-            case HELD -> solveHeld(feedFollowsStreet(y) ? conditions.streetRate() : 0);
+            case HELD -> {
+                if (plant.feed.droop > 0) {
+                    solveDrooping(y, modes, rates);
+                } else {
+                    solveHeld(conditions.streetRate());
+                }
+            }
             case RETURNING -> solveHeld(conditions.streetRate());
             case FREE -> solveFree(0);
             case FILLING ->
@@ -102,10 +112,6 @@ final class Balance {
             case SETTLED -> solveSettled(y, modes, rates);
         }
         fill(y, modes, rates);
-    }
-
-    private boolean feedFollowsStreet(double[] y) {
-        return plant.feed.followsStreet(y[StateVector.STREET]);
     }
 
     private void prepare(double[] y, Modes modes) {
@@ -179,6 +185,42 @@ final class Balance {
         stiffness = branch.stiffness() + inflow.byPressure;
     }
 
+    /**
+     * The outlet of a reducing valve stands at what its flow leaves of its standing pressure, and what flows changes as
+     * the tank and the street do; so pressure drifts as {@code standing - droop * flow} does.
+     */
+    private void solveDrooping(double[] y, Modes modes, double[] rates) {
+        double now = drooped(y);
+        column.fill(0, topFlow, rates, vector.lowest);
+        rates[StateVector.STREET] = conditions.streetRate();
+        double step = lookAhead(y, rates);
+        prepare(probe, modes);
+        double drift = (drooped(probe) - now) / step;
+        prepare(y, modes);
+        solveHeld(drift + (now - y[StateVector.PRESSURE]) / RETURN_TIME);
+    }
+
+    /** The pressure (Pa, absolute) at which the feed gives what is needed at a pressure that stands still. */
+    private double drooped(double[] y) {
+        solveHeld(0);
+        return plant.feed.standing(y[StateVector.STREET]) - plant.feed.droop * supplyFlow / cold.density();
+    }
+
+    /** Moves the probe a moment on along the rates of temperatures and street; says how long a moment (s). */
+    private double lookAhead(double[] y, double[] rates) {
+        double fastest = Math.abs(rates[StateVector.STREET]) * PROBE_PER_PASCAL;
+        for (int i = vector.lowest; i <= vector.highest; i++) {
+            fastest = Math.max(fastest, Math.abs(rates[i]));
+        }
+        double step = fastest > 0 ? Math.min(PROBE / fastest, LONGEST_PROBE) : LONGEST_PROBE;
+        System.arraycopy(y, 0, probe, 0, y.length);
+        probe[StateVector.STREET] += step * rates[StateVector.STREET];
+        for (int i = vector.lowest; i <= vector.highest; i++) {
+            probe[i] += step * rates[i];
+        }
+        return step;
+    }
+
     /** The flow of the feed is given; pressure takes up the difference. */
     private void solveFree(double feed) {
         supplyFlow = feed;
@@ -206,21 +248,11 @@ final class Balance {
         double curveSlope = reliefSlope;
         double expansion = passedAt(0, topShare);
         column.fill(0, topShare * expansion, rates, vector.lowest);
-        double fastest = 0;
-        for (int i = vector.lowest; i <= vector.highest; i++) {
-            fastest = Math.max(fastest, Math.abs(rates[i]));
-        }
-        double drift = 0;
-        if (fastest > 0) {
-            double step = PROBE / fastest;
-            System.arraycopy(y, 0, probe, 0, y.length);
-            for (int i = vector.lowest; i <= vector.highest; i++) {
-                probe[i] += step * rates[i];
-            }
-            prepare(probe, modes);
-            drift = (passedAt(0, topShare) - expansion) / step;
-            prepare(y, modes);
-        }
+        rates[StateVector.STREET] = 0;
+        double step = lookAhead(y, rates);
+        prepare(probe, modes);
+        double drift = (passedAt(0, topShare) - expansion) / step;
+        prepare(y, modes);
         pressureRate = (drift + (expansion - byCurves) / RETURN_TIME) / curveSlope;
         reliefFlow = passedAt(pressureRate, topShare);
         topFlow = topShare * reliefFlow;

@@ -234,7 +234,7 @@ final class Engine {
         }
         boolean fed = before == PressureRule.HELD || before == PressureRule.FILLING;
         boolean feeds = after == PressureRule.HELD || after == PressureRule.FILLING;
-        if (fed != feeds) {
+        if (fed != feeds && (feeds || conditions.supplyOpen())) {
             recorder.event(time, feeds ? EventKind.SUPPLY_OPENED : EventKind.SUPPLY_CLOSED, "", state);
         }
         boolean returned = before == PressureRule.RETURNING;

@@ -13,6 +13,8 @@ final class ModeChooser {
     private static final double NO_FLOW = 1e-10;
     /** A pressure this close (Pa) to that of the feed is at it. */
     private static final double AT_FEED = 2;
+    /** A pressure this little (Pa) above that of the feed is rounding. */
+    private static final double AT_REST = 1e-3;
     /** A pressure this close (Pa) below that of a feed whose flow would turn is at it, and the feed closes. */
     private static final double CLOSES_WITHIN = 20;
     /** Temperatures this close (K) are one. */
@@ -87,7 +89,9 @@ final class ModeChooser {
         if (plant.feed.bypass && p >= y[StateVector.STREET] + plant.feed.bypassOpens) {
             return withBypass(modes, y, y[StateVector.STREET] + plant.feed.bypassOpens);
         }
-        return p > standing && !plant.feed.open ? modes.withRule(PressureRule.FREE) : withFeed(modes, y, standing);
+        return p > standing + AT_REST && !plant.feed.open
+                ? modes.withRule(PressureRule.FREE)
+                : withFeed(modes, y, standing);
     }
 
     /** The bypass lets the pressure down to the street's, holds it there, or is about to close. */

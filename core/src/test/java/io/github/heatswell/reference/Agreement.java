@@ -26,6 +26,9 @@ final class Agreement {
     /** How far events may lie apart (s). */
     static final double NEAR = 1.0;
 
+    /** What happens this close (s) happens at once. */
+    private static final double INSTANT = 1e-6;
+
     private static final int CYCLES = 3;
 
     private final ReferenceRun reference;
@@ -116,8 +119,11 @@ final class Agreement {
     }
 
     private static boolean jumps(Event event, double time) {
-        return (event.kind() == EventKind.RELIEF_OPENED || event.kind() == EventKind.RELIEF_RESEATED)
-                && Math.abs(event.time() - time) <= NEAR;
+        return switch (event.kind()) {
+            case RELIEF_OPENED, RELIEF_RESEATED, DRAW_STARTED, DRAW_ENDED, SUPPLY_RESTORED ->
+                Math.abs(event.time() - time) <= NEAR;
+            default -> false;
+        };
     }
 
     /** {@return the instants (s) the library found, by kind and device, up to where they can be compared} */
@@ -128,6 +134,35 @@ final class Agreement {
     /** {@return the instants (s) of the reference, by kind and device, up to where they can be compared} */
     Map<String, List<Double>> referenceEvents() {
         return instants(reference.events());
+    }
+
+    /** {@return the instants (s) the library found, without what lasted for no time} */
+    Map<String, List<Double>> lastingLibraryEvents() {
+        return instants(lasting(library.events()));
+    }
+
+    /** {@return the instants (s) of the reference, without what lasted for no time} */
+    Map<String, List<Double>> lastingReferenceEvents() {
+        return instants(lasting(reference.events()));
+    }
+
+    /**
+     * Leaves out a feed that closes and opens at one instant, and one that closes because the supply is shut off: whether
+     * that is worth an event is not a question of physics.
+     */
+    private static List<Event> lasting(List<Event> events) {
+        return events.stream()
+                .filter(e -> e.kind() != EventKind.SUPPLY_CLOSED
+                        || events.stream().noneMatch(o -> Math.abs(o.time() - e.time()) < INSTANT && annuls(o.kind())))
+                .filter(e -> e.kind() != EventKind.SUPPLY_OPENED
+                        || events.stream()
+                                .noneMatch(o ->
+                                        Math.abs(o.time() - e.time()) < INSTANT && o.kind() == EventKind.SUPPLY_CLOSED))
+                .toList();
+    }
+
+    private static boolean annuls(EventKind kind) {
+        return kind == EventKind.SUPPLY_OPENED || kind == EventKind.SUPPLY_SHUT_OFF;
     }
 
     /** What happens in the first second is how a run takes up its start, which each side does in its own way. */

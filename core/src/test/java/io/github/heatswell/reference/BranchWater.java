@@ -3,13 +3,15 @@ package io.github.heatswell.reference;
 import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.plant.PipeRun;
 import io.github.heatswell.plant.Site;
+import io.github.heatswell.plant.TrappedAir;
 import io.github.heatswell.water.LiquidWater;
 import io.github.heatswell.water.WaterState;
 import java.util.Optional;
 
 /**
  * The cold water outside the tank, in pipes and vessel, at the temperature of the supply. Its pressure follows from its
- * mass: {@code rho(T_s, p) [sum V_i (1 + C_i (p - p_ref)) + V_w(p)] = m}.
+ * mass: {@code rho(T_s, p) [sum V_i (1 + C_i (p - p_ref)) + V_w(p - rho g z) - V_air p_0/p] = m}. Trapped air is
+ * isothermal; a vessel above the drain cock stands under a column of cold water less.
  *
  * <p>A rigid fitting of a millionth of the tank's volume stands in for the branch where there is neither pipe nor vessel;
  * it takes part in everything, at an effect of 1e-6.
@@ -18,6 +20,8 @@ final class BranchWater {
 
     private static final double FITTING = 1e-6;
     private static final int MOST_ITERATIONS = 60;
+    /** Standard acceleration of free fall (m/s2), ISO 80000-3. */
+    private static final double GRAVITY = 9.80665;
     /** A correction (relative) after which a further one would be lost in rounding. */
     private static final double SMALL = 1e-11;
 
@@ -30,6 +34,9 @@ final class BranchWater {
     private final double volume;
     private final double give;
     private final Optional<VesselGas> gas;
+    private final double vesselOffset;
+    private final double airVolume;
+    private final double airPressure;
     private final WaterState state = new WaterState();
     private double pressure;
 
@@ -53,7 +60,37 @@ final class BranchWater {
         volume = pipes + FITTING * system.tank().volume();
         give = compliance;
         gas = system.vessel().map(v -> new VesselGas(v, site.atmosphere(), site.roomTemperature()));
+        vesselOffset =
+                system.vessel().map(v -> column(v.height(), site.atmosphere())).orElse(0.0);
+        airVolume = system.trappedAir().map(TrappedAir::volume).orElse(0.0);
+        airPressure = system.start()
+                .pressure()
+                .map(q -> q.absolute(site.atmosphere()))
+                .orElse(referencePressure);
         pressure = referencePressure;
+    }
+
+    /** {@return what a column of cold water weighs (Pa), taken at the pressure of the air (Pa)} */
+    double column(double height, double air) {
+        return density(air) * GRAVITY * height;
+    }
+
+    /** {@return s of gas that has rested while the branch stood at an absolute pressure (Pa)} */
+    double adiabatAtRest(double p) {
+        return gas.isEmpty() ? 0 : gas.get().adiabatAtRest(p - vesselOffset);
+    }
+
+    /** {@return the rate of s (1/s) at a pressure of the branch (Pa, absolute)} */
+    double adiabatRate(double p, double s, Mode.Diaphragm position) {
+        return gas.isEmpty() ? 0 : gas.get().adiabatRate(p - vesselOffset, s, position);
+    }
+
+    /** {@return where the diaphragm lies at a pressure of the branch (Pa, absolute)} */
+    Mode.Diaphragm diaphragmAt(double p, double s) {
+        if (gas.isEmpty() || p - vesselOffset <= gas.get().seatPressure(s)) {
+            return Mode.Diaphragm.SEATED;
+        }
+        return p - vesselOffset < gas.get().stopPressure(s) ? Mode.Diaphragm.FLOATING : Mode.Diaphragm.STOPPED;
     }
 
     /** {@return the gas of the vessel, if there is one} */
@@ -63,11 +100,11 @@ final class BranchWater {
 
     /** {@return the water in the vessel (m3)} */
     double vesselWater(double p, double s, Mode.Diaphragm position) {
-        return gas.isEmpty() ? 0 : gas.get().waterVolume(p, s, position);
+        return gas.isEmpty() ? 0 : gas.get().waterVolume(p - vesselOffset, s, position);
     }
 
     private double volumeAt(double p, double s, Mode.Diaphragm position) {
-        return volume + give * (p - referencePressure) + vesselWater(p, s, position);
+        return volume + give * (p - referencePressure) - airVolume * airPressure / p + vesselWater(p, s, position);
     }
 
     /** {@return the density (kg/m3) at an absolute pressure (Pa)} */
@@ -89,12 +126,12 @@ final class BranchWater {
 
     /** {@return by how much more water (-) the branch holds than at the moment the diaphragm leaves its seat} */
     double fillAboveSeat(double mass, double s) {
-        return mass / massAt(gas.orElseThrow().seatPressure(s), s, Mode.Diaphragm.SEATED) - 1;
+        return mass / massAt(gas.orElseThrow().seatPressure(s) + vesselOffset, s, Mode.Diaphragm.SEATED) - 1;
     }
 
     /** {@return by how much more water (-) the branch holds than at the moment the diaphragm meets its stop, if any} */
     double fillAboveStop(double mass, double s) {
-        double p = gas.orElseThrow().stopPressure(s);
+        double p = gas.orElseThrow().stopPressure(s) + vesselOffset;
         return p < HIGHEST_PRESSURE ? mass / massAt(p, s, Mode.Diaphragm.STOPPED) - 1 : -1;
     }
 
@@ -119,7 +156,9 @@ final class BranchWater {
         for (int i = 0; i < MOST_ITERATIONS && !settled; i++) {
             double v = volumeAt(p, s, position);
             double density = density(p);
-            double growth = give + (gas.isEmpty() ? 0 : gas.get().waterVolumeByPressure(p, s, position));
+            double growth = give
+                    + airVolume * airPressure / (p * p)
+                    + (gas.isEmpty() ? 0 : gas.get().waterVolumeByPressure(p - vesselOffset, s, position));
             double correction = (mass / density - v) / (v * state.compressibility() + growth);
             // Far from the solution the gas curve may send Newton's method below vacuum.
             double reached = Math.max(p + correction, p / 4);

@@ -8,21 +8,30 @@ import java.util.List;
  *
  * @param heating whether the heater is on
  * @param street which way water moves between street and branch
- * @param warming whether warm water leaves the tank; if not, cold water enters it
+ * @param warming whether warm water leaves the tank for the branch; if not, cold water enters it
+ * @param rising for each boundary between layers, from below, whether water rises through it; a bit each
  * @param lifts what each relief valve does, in the order of the description
  * @param diaphragm where the vessel's diaphragm is
  * @param overworked whether the pressure is above the tank's working pressure, which changes nothing but is reported
+ * @param day how far the day has got
  */
 record Mode(
-        boolean heating, Street street, boolean warming, List<Lift> lifts, Diaphragm diaphragm, boolean overworked) {
+        boolean heating,
+        Street street,
+        boolean warming,
+        int rising,
+        List<Lift> lifts,
+        Diaphragm diaphragm,
+        boolean overworked,
+        Day day) {
 
     /** Which way water moves between street and branch. */
     enum Street {
-        /** No way: the check valve is closed. */
+        /** No way: the check valve is closed. Its seat may still leak. */
         SHUT,
         /** In from the street. */
         IN,
-        /** Back to the street, where no check valve hinders it. */
+        /** Back to the street, where no check valve hinders it or a bypass is open. */
         BACK
     }
 
@@ -33,7 +42,9 @@ record Mode(
         /** Open, with a lift that follows the pressure. */
         PARTIAL,
         /** Open as far as it goes. */
-        FULL
+        FULL,
+        /** Open as far as it goes because the water is hot. */
+        HOT
     }
 
     /** Where the diaphragm is. */
@@ -46,34 +57,73 @@ record Mode(
         STOPPED
     }
 
+    /**
+     * What the clock and the people in the house have brought about.
+     *
+     * @param next the place in the {@link Agenda} of what comes next
+     * @param tap the place in the agenda of the draw that runs, or -1
+     * @param mixing whether cold water is mixed in at the tap
+     * @param cutOff whether the supply is shut off
+     */
+    record Day(int next, int tap, boolean mixing, boolean cutOff) {
+        Day advanced() {
+            return new Day(next + 1, tap, mixing, cutOff);
+        }
+
+        Day withTap(int entry) {
+            return new Day(next, entry, mixing, cutOff);
+        }
+
+        Day withMixing(boolean mixed) {
+            return new Day(next, tap, mixed, cutOff);
+        }
+
+        Day withCutOff(boolean shut) {
+            return new Day(next, tap, mixing, shut);
+        }
+    }
+
     /** Copies the list. */
     Mode {
         lifts = List.copyOf(lifts);
     }
 
     Mode withHeating(boolean on) {
-        return new Mode(on, street, warming, lifts, diaphragm, overworked);
+        return new Mode(on, street, warming, rising, lifts, diaphragm, overworked, day);
     }
 
     Mode withStreet(Street way) {
-        return new Mode(heating, way, warming, lifts, diaphragm, overworked);
+        return new Mode(heating, way, warming, rising, lifts, diaphragm, overworked, day);
     }
 
     Mode withWarming(boolean out) {
-        return new Mode(heating, street, out, lifts, diaphragm, overworked);
+        return new Mode(heating, street, out, rising, lifts, diaphragm, overworked, day);
+    }
+
+    /** {@return whether water rises through a boundary between layers} */
+    boolean rises(int boundary) {
+        return (rising >> boundary & 1) == 1;
+    }
+
+    Mode withTurned(int boundary) {
+        return new Mode(heating, street, warming, rising ^ 1 << boundary, lifts, diaphragm, overworked, day);
     }
 
     Mode withLift(int valve, Lift lift) {
         Lift[] changed = lifts.toArray(Lift[]::new);
         changed[valve] = lift;
-        return new Mode(heating, street, warming, List.of(changed), diaphragm, overworked);
+        return new Mode(heating, street, warming, rising, List.of(changed), diaphragm, overworked, day);
     }
 
     Mode withDiaphragm(Diaphragm position) {
-        return new Mode(heating, street, warming, lifts, position, overworked);
+        return new Mode(heating, street, warming, rising, lifts, position, overworked, day);
     }
 
     Mode withOverworked(boolean above) {
-        return new Mode(heating, street, warming, lifts, diaphragm, above);
+        return new Mode(heating, street, warming, rising, lifts, diaphragm, above, day);
+    }
+
+    Mode withDay(Day changed) {
+        return new Mode(heating, street, warming, rising, lifts, diaphragm, overworked, changed);
     }
 }

@@ -179,7 +179,8 @@ class ReferencePartsTest {
                         .fullFlow(20, FlowUnit.LITRE_PER_MINUTE)
                         .character(character)
                         .build(),
-                AIR);
+                AIR,
+                0);
         assertEquals(expected, FlowUnit.LITRE_PER_MINUTE.fromSi(port.flow(bar * 1e5 + AIR, lift)), 1e-6);
     }
 }

@@ -140,17 +140,22 @@ final class ReferenceRun {
 
     /** {@return the mass (kg) a relief valve gave off, by its place in the description} */
     double relieved(int valve) {
-        return state[UnreducedSystem.RELIEVED + valve];
+        return state[system.indexOfRelief(valve)];
+    }
+
+    /** {@return something added up over the run, in its own unit} */
+    double total(UnreducedSystem.Integral what) {
+        return state[system.indexOf(what)];
     }
 
     /** {@return the mass (kg) let in from the street, without what went back} */
     double letIn() {
-        return state[UnreducedSystem.LET_IN];
+        return total(UnreducedSystem.Integral.LET_IN);
     }
 
     /** {@return the mass (kg) that went back to the street} */
     double returned() {
-        return state[UnreducedSystem.RETURNED];
+        return total(UnreducedSystem.Integral.RETURNED);
     }
 
     /** {@return how often the equations were evaluated} */

@@ -1,73 +1,119 @@
 package io.github.heatswell.reference;
 
+import io.github.heatswell.plant.Leak;
 import io.github.heatswell.plant.ReliefValve;
+import java.util.List;
 
 /**
  * The flow of one relief valve: {@code lift * fullFlow * sqrt((p - p_air)/(p_full - p_air))}, with
- * {@code lift = (p - reseat)/(p_full - reseat)} up to 1 for a modulating valve and 1 for a snap-acting one.
+ * {@code lift = (p - reseat)/(p_full - reseat)} up to 1 for a modulating valve and 1 for a snap-acting one. The pressure is
+ * that where the valve sits, so its thresholds are shifted by the column of cold water below it.
  */
 final class ReliefPort {
 
-    private final String name;
+    private final ReliefValve valve;
     private final double opens;
     private final double reseats;
     private final double fullLift;
+    private final double leaksFrom;
     private final double air;
-    private final double fullFlow;
-    private final boolean snaps;
 
     /**
      * A valve on its site.
      *
      * @param valve the valve
      * @param air the pressure of the air (Pa, absolute)
+     * @param column what the water up to the valve weighs (Pa)
      */
-    ReliefPort(ReliefValve valve, double air) {
-        name = valve.name();
-        opens = valve.opens().absolute(air);
-        reseats = valve.reseats().absolute(air);
-        fullLift = valve.fullLift().absolute(air);
-        fullFlow = valve.fullFlow();
-        snaps = valve.character() == ReliefValve.Character.SNAP;
-        this.air = air;
+    ReliefPort(ReliefValve valve, double air, double column) {
+        this.valve = valve;
+        opens = valve.opens().absolute(air) + column;
+        reseats = valve.reseats().absolute(air) + column;
+        fullLift = valve.fullLift().absolute(air) + column;
+        leaksFrom = valve.leaksFrom().map(q -> q.absolute(air) + column).orElse(opens);
+        this.air = air + column;
     }
 
     String name() {
-        return name;
+        return valve.name();
     }
 
-    /** {@return the absolute pressure (Pa) at which it opens} */
+    /** {@return the absolute pressure (Pa) of the system at which it opens} */
     double opens() {
         return opens;
     }
 
-    /** {@return the absolute pressure (Pa) at which it closes} */
+    /** {@return the absolute pressure (Pa) of the system at which it closes} */
     double reseats() {
         return reseats;
     }
 
-    /** {@return the absolute pressure (Pa) of full lift} */
+    /** {@return the absolute pressure (Pa) of the system at full lift} */
     double fullLift() {
         return fullLift;
     }
 
     /** {@return whether it is fully lifted from opening to reseating} */
     boolean snaps() {
-        return snaps;
+        return valve.character() == ReliefValve.Character.SNAP;
+    }
+
+    /** {@return whether it opens and closes at all} */
+    boolean moves() {
+        return valve.condition() == ReliefValve.Condition.SOUND
+                || valve.condition() == ReliefValve.Condition.LEAKING_SEAT;
+    }
+
+    /** {@return whether it gives off water from the top of the tank} */
+    boolean onTank() {
+        return valve.location() == ReliefValve.Location.TANK_TOP;
+    }
+
+    /** {@return the temperature (K) at which it opens too, infinite if none does} */
+    double opensAt() {
+        return valve.opensAtTemperature().orElse(Double.POSITIVE_INFINITY);
+    }
+
+    /** {@return the temperature (K) below which it closes after that} */
+    double reseatsAt() {
+        return valve.reseatsAtTemperature().orElse(Double.POSITIVE_INFINITY);
     }
 
     /** {@return what it does right after it opened} */
     Mode.Lift whenOpened() {
-        return snaps || opens >= fullLift ? Mode.Lift.FULL : Mode.Lift.PARTIAL;
+        return snaps() || opens >= fullLift ? Mode.Lift.FULL : Mode.Lift.PARTIAL;
     }
 
-    /** {@return the volume flow (m3/s) at an absolute pressure (Pa)} */
+    /** {@return the volume flow (m3/s) at an absolute pressure (Pa) of the system} */
     double flow(double p, Mode.Lift lift) {
-        double share = switch (lift) {
+        double share = switch (valve.condition()) {
+            case STUCK_OPEN -> valve.stuckLift();
+            case BLOCKED -> 0;
+            case SOUND, LEAKING_SEAT -> share(p, lift);
+        };
+        double orifice = share == 0 ? 0 : share * valve.fullFlow() * Math.sqrt(Math.max(p - air, 0) / (fullLift - air));
+        boolean leaks = valve.condition() == ReliefValve.Condition.LEAKING_SEAT && lift == Mode.Lift.CLOSED;
+        return leaks ? leakage(p) : orifice;
+    }
+
+    private double share(double p, Mode.Lift lift) {
+        return switch (lift) {
             case CLOSED -> 0;
             case PARTIAL -> (p - reseats) / (fullLift - reseats);
-            case FULL -> 1;
+            case FULL, HOT -> 1;
         };
-        return share == 0 ? 0 : share * fullFlow * Math.sqrt(Math.max(p - air, 0) / (fullLift - air));
+    }
+
+    private double leakage(double p) {
+        return valve.leakage() * Math.max(p - leaksFrom, 0) / (opens - leaksFrom);
+    }
+
+    /** {@return the volume flow (m3/s) through holes in the branch at an absolute pressure (Pa)} */
+    static double leaks(List<Leak> leaks, double p, double air) {
+        double sum = 0;
+        for (Leak leak : leaks) {
+            sum += leak.flow() * Math.sqrt(Math.max(p - air, 0) / leak.at().gauge(air));
+        }
+        return sum;
     }
 }

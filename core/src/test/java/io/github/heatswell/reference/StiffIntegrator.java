@@ -19,7 +19,7 @@ final class StiffIntegrator {
     /** Instants are located to this (s), or to a few units in the last place of the time. */
     private static final double LOCATION = 1e-11;
 
-    private static final long MOST_STEPS = 5_000_000;
+    private static final long MOST_STEPS = 1_000_000;
 
     private final StiffProblem problem;
     private final RadauStep radau;

@@ -5,7 +5,7 @@ import io.github.heatswell.water.LiquidWater;
 import io.github.heatswell.water.WaterState;
 
 /**
- * The water in the tank as a closed function of its conserved quantities: given mass m and internal energy U, temperature
+ * The water in the tank, or in one layer of it, as a closed function of its conserved quantities: given mass m and internal energy U, temperature
  * and pressure follow from {@code rho(T,p) V(T,p) = m} and {@code u(T,p) = U/m} with
  * {@code V = V_n [1 + g (T - T_ref) + C (p - p_ref)]}, g being three times the linear expansion of the shell.
  *
@@ -42,7 +42,7 @@ final class TankWater {
     private double energyByPressure;
 
     /**
-     * A tank at its cold fill.
+     * A tank at its cold fill, or one of its layers of equal volume.
      *
      * @param tank the tank
      * @param water the properties of the water
@@ -51,7 +51,7 @@ final class TankWater {
      */
     TankWater(Tank tank, LiquidWater water, double temperature, double pressure) {
         this.water = water;
-        volume = tank.volume();
+        volume = tank.volume() / tank.layers();
         thermalGrowth = tank.shell().thermalGrowth();
         compliance = tank.shell().compliance();
         referenceTemperature = temperature;
@@ -139,6 +139,11 @@ final class TankWater {
     /** {@return the absolute pressure (Pa) found last} */
     double pressure() {
         return pressure;
+    }
+
+    /** {@return the density (kg/m3) at the state found last} */
+    double density() {
+        return state.density();
     }
 
     /** {@return the specific enthalpy (J/kg) at the state found last} */

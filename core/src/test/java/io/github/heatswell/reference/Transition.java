@@ -1,7 +1,6 @@
 package io.github.heatswell.reference;
 
 import io.github.heatswell.plant.Heater;
-import io.github.heatswell.plant.Supply;
 import io.github.heatswell.plant.Tank;
 import io.github.heatswell.result.EventKind;
 import java.util.ArrayList;
@@ -36,23 +35,33 @@ record Transition(Optional<EventKind> kind, String device, Trigger trigger, Opti
      */
     private static final double TURNING = 1e-6;
 
-    private static Transition kink(Trigger trigger, Mode next) {
+    static Transition kink(Trigger trigger, Mode next) {
         return new Transition(Optional.empty(), "", trigger, Optional.of(next));
     }
 
-    private static Transition of(EventKind kind, Trigger trigger, Mode next) {
+    static Transition of(EventKind kind, Trigger trigger, Mode next) {
         return new Transition(Optional.of(kind), "", trigger, Optional.of(next));
     }
 
     /** {@return every way to leave a mode of a system} */
     static List<Transition> from(UnreducedSystem system, Mode mode) {
         List<Transition> list = new ArrayList<>();
-        list.add(thermostat(system, mode));
-        list.add(street(system, mode));
-        list.add(tankFlow(system, mode));
-        for (int i = 0; i < system.reliefs().size(); i++) {
-            addRelief(list, system, mode, i);
+        if (!system.description().heater().thermostatStuck()) {
+            list.add(thermostat(system, mode));
         }
+        if (!mode.day().cutOff()) {
+            addStreet(list, system, mode);
+        }
+        list.add(tankFlow(system, mode));
+        for (int i = 0; i + 1 < system.column().count(); i++) {
+            list.add(layerFlow(system, mode, i));
+        }
+        for (int i = 0; i < system.reliefs().size(); i++) {
+            if (system.reliefs().get(i).moves()) {
+                addRelief(list, system, mode, i);
+            }
+        }
+        DayTransitions.add(list, system, mode);
         if (system.branch().gas().isPresent()) {
             addDiaphragm(list, system, mode);
         }
@@ -65,22 +74,29 @@ record Transition(Optional<EventKind> kind, String device, Trigger trigger, Opti
         double off = heater.setPoint();
         double on = off - heater.differential();
         return mode.heating()
-                ? of(EventKind.HEATER_OFF, (t, y) -> system.temperature(y) - off, mode.withHeating(false))
-                : of(EventKind.HEATER_ON, (t, y) -> on - system.temperature(y), mode.withHeating(true));
+                ? of(EventKind.HEATER_OFF, (t, y) -> system.thermostatTemperature(y) - off, mode.withHeating(false))
+                : of(EventKind.HEATER_ON, (t, y) -> on - system.thermostatTemperature(y), mode.withHeating(true));
     }
 
-    private static Transition street(UnreducedSystem system, Mode mode) {
-        double street = system.supplyPressure();
-        Trigger above = (t, y) -> system.pressure(y, mode) - street;
-        Trigger below = (t, y) -> -above.value(t, y) - DEAD_BAND;
-        return switch (mode.street()) {
-            case SHUT -> of(EventKind.SUPPLY_OPENED, below, mode.withStreet(Mode.Street.IN));
-            case BACK -> kink(below, mode.withStreet(Mode.Street.IN));
-            case IN ->
-                system.description().supply().arrangement() == Supply.Arrangement.DIRECT
-                        ? kink(above, mode.withStreet(Mode.Street.BACK))
-                        : of(EventKind.SUPPLY_CLOSED, above, mode.withStreet(Mode.Street.SHUT));
-        };
+    private static void addStreet(List<Transition> list, UnreducedSystem system, Mode mode) {
+        StreetPort street = system.street();
+        Trigger aboveFeed = (t, y) -> system.pressure(y, mode) - street.feed(t);
+        Trigger belowFeed = (t, y) -> -aboveFeed.value(t, y) - DEAD_BAND;
+        Trigger aboveBack = (t, y) -> system.pressure(y, mode) - street.back(t);
+        Trigger belowBack = (t, y) -> -aboveBack.value(t, y) - DEAD_BAND;
+        Mode in = mode.withStreet(Mode.Street.IN);
+        Mode shut = mode.withStreet(Mode.Street.SHUT);
+        Mode back = mode.withStreet(Mode.Street.BACK);
+        switch (mode.street()) {
+            case IN -> list.add(street.direct() ? kink(aboveFeed, back) : of(EventKind.SUPPLY_CLOSED, aboveFeed, shut));
+            case BACK -> list.add(street.direct() ? kink(belowFeed, in) : of(EventKind.BYPASS_CLOSED, belowBack, shut));
+            case SHUT -> {
+                list.add(of(EventKind.SUPPLY_OPENED, belowFeed, in));
+                if (street.hasBypass()) {
+                    list.add(of(EventKind.BYPASS_OPENED, aboveBack, back));
+                }
+            }
+        }
     }
 
     /** The enthalpy that crosses between tank and branch has a kink where the flow turns. */
@@ -90,9 +106,30 @@ record Transition(Optional<EventKind> kind, String device, Trigger trigger, Opti
                 : kink((t, y) -> system.tankExcess(y, mode) - TURNING, mode.withWarming(true));
     }
 
+    private static Transition layerFlow(UnreducedSystem system, Mode mode, int boundary) {
+        double sign = mode.rises(boundary) ? -1 : 1;
+        return kink(
+                (t, y) -> {
+                    system.column().settle(y);
+                    return sign * system.column().excess(boundary) - TURNING;
+                },
+                mode.withTurned(boundary));
+    }
+
     private static void addRelief(List<Transition> list, UnreducedSystem system, Mode mode, int valve) {
         ReliefPort port = system.reliefs().get(valve);
         Mode.Lift lift = mode.lifts().get(valve);
+        if (lift != Mode.Lift.HOT && port.opensAt() < Double.POSITIVE_INFINITY) {
+            list.add(new Transition(
+                    lift == Mode.Lift.CLOSED ? Optional.of(EventKind.RELIEF_OPENED) : Optional.empty(),
+                    port.name(),
+                    (t, y) -> system.topTemperature(y) - port.opensAt(),
+                    Optional.of(mode.withLift(valve, Mode.Lift.HOT))));
+        }
+        if (lift == Mode.Lift.HOT) {
+            list.add(cooled(system, mode, valve));
+            return;
+        }
         if (lift == Mode.Lift.CLOSED) {
             Mode opened = mode.withLift(valve, port.whenOpened());
             list.add(new Transition(
@@ -110,6 +147,17 @@ record Transition(Optional<EventKind> kind, String device, Trigger trigger, Opti
         if (!port.snaps()) {
             list.add(fullLift(system, mode, valve));
         }
+    }
+
+    private static Transition cooled(UnreducedSystem system, Mode mode, int valve) {
+        ReliefPort port = system.reliefs().get(valve);
+        return new Transition(
+                Optional.of(EventKind.RELIEF_RESEATED),
+                port.name(),
+                (t, y) -> Math.min(
+                        port.reseatsAt() - system.topTemperature(y),
+                        (port.opens() - system.pressure(y, mode)) / port.opens()),
+                Optional.of(mode.withLift(valve, Mode.Lift.CLOSED)));
     }
 
     private static Transition fullLift(UnreducedSystem system, Mode mode, int valve) {

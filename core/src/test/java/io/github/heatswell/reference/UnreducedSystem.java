@@ -2,7 +2,6 @@ package io.github.heatswell.reference;
 
 import io.github.heatswell.plant.ExpansionVessel;
 import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.Supply;
 import io.github.heatswell.water.LiquidWater;
 import java.util.Collections;
 import java.util.List;
@@ -11,13 +10,14 @@ import java.util.List;
  * A hot-water system as conserved quantities that flow through finite conductances: no rule says which pressure holds,
  * pressures follow from the masses.
  *
- * <p>The state is the mass and internal energy of the tank's water, the mass of the cold water in the branch and the
- * adiabat of the vessel's gas; behind them stand integrals over time that nothing depends on. The branch hangs between
- * street and tank; relief valves sit on it.
+ * <p>The state is the mass and internal energy of the tank's water, layer by layer, the mass of the cold water in the
+ * branch and the adiabat of the vessel's gas; behind them stand integrals over time that nothing depends on. The branch
+ * hangs between street and bottom of the tank; leaks and relief valves sit on it, taps and perhaps a relief valve on top
+ * of the tank.
  *
  * <pre>
- *   tank mass      M' = -F                         F = G_t (p_tank - p_branch)
- *   tank energy    U' = heat - UA (T - T_room) - F h - p V'
+ *   tank mass      M' = -F - D - R                 F = G_t (p_tank - p_branch), D drawn, R relieved on top
+ *   tank energy    U' = heat - UA (T - T_room) - F h - (D + R) h_top - p V'
  *   branch mass    m' = F + S - sum q_i rho        S = G_s (p_supply - p_branch), forward only behind a check valve
  *   gas            s' = (T_room - T_g)/(tau T_g)
  * </pre>
@@ -33,28 +33,53 @@ final class UnreducedSystem {
     static final int TANK_ENERGY = 1;
     static final int BRANCH_MASS = 2;
     static final int ADIABAT = 3;
-    /** Integrals: mass let in, mass gone back to the street, heat, standing loss, enthalpy carried out, shell work. */
-    static final int LET_IN = 4;
+    /** From here on mass and energy of the layers above the lowest one. */
+    static final int UPPER_LAYERS = 4;
 
-    static final int RETURNED = 5;
-    static final int HEAT = 6;
-    static final int LOSS = 7;
-    static final int CARRIED = 8;
-    static final int WORK = 9;
-    /** From here on one integral for each relief valve: the mass it gave off. */
-    static final int RELIEVED = 10;
+    private static final int MOST_DAYS = 3;
 
     private final HotWaterSystem system;
     private final Conductances conductances;
     private final double air;
-    private final double supplyPressure;
-    private final TankWater tank;
+    private final Column column;
     private final BranchWater branch;
     private final List<ReliefPort> reliefs;
+    private final StreetPort street;
+    private final TapPort taps;
+    private final Agenda agenda;
+    private final int heatedLayer;
+    private final int integrals;
     private final double[] magnitudes;
     private final double vesselMagnitude;
     private final double[] start;
     private final Mode firstMode;
+
+    /**
+     * What is added up over a run, in the order of the state. Behind them comes, for each relief valve, the mass it gave
+     * off.
+     */
+    enum Integral {
+        /** Mass let in from the street (kg). */
+        LET_IN,
+        /** Mass gone back to the street (kg). */
+        RETURNED,
+        /** Heat given to the water (J). */
+        HEAT,
+        /** Standing loss (J). */
+        LOSS,
+        /** Enthalpy carried out of the tank (J). */
+        CARRIED,
+        /** Work done on the shell (J). */
+        WORK,
+        /** Mass drawn from the tank (kg). */
+        DRAWN,
+        /** Mass lost by leaks of the branch (kg). */
+        LEAKED,
+        /** Heat above cold water that all draws delivered (J). */
+        DELIVERED,
+        /** The same of the draws that end by it (J). */
+        DELIVERED_TO_END
+    }
 
     /**
      * Builds the equations of a system.
@@ -67,56 +92,56 @@ final class UnreducedSystem {
         this.system = system;
         this.conductances = conductances;
         air = system.site().atmosphere();
-        supplyPressure = system.supplyAtStart().absolute(air);
-        tank = new TankWater(system.tank(), water, system.coldAtStart(), supplyPressure);
+        double fill = system.supplyAtStart().absolute(air);
+        column = new Column(system, water, conductances.tank());
         branch = new BranchWater(system, water);
         reliefs = system.reliefValves().stream()
-                .map(valve -> new ReliefPort(valve, air))
+                .map(valve -> new ReliefPort(valve, air, branch.column(valve.height(), air)))
                 .toList();
+        street = new StreetPort(system, branch.density(fill), conductances.supply());
+        taps = new TapPort(water, system.coldAtStart(), fill);
+        agenda = new Agenda(system, MOST_DAYS);
+        heatedLayer = (int) (system.heater().elements().get(0).height() * column.count());
+        integrals = UPPER_LAYERS + 2 * (column.count() - 1);
         double t = system.start().waterTemperature().orElse(system.coldAtStart());
-        double p = system.start().pressure().map(q -> q.absolute(air)).orElse(supplyPressure);
-        tank.expect(t, p);
-        double s = branch.gas().map(gas -> gas.adiabatAtRest(p)).orElse(0.0);
+        double p = system.start().pressure().map(q -> q.absolute(air)).orElse(fill);
+        double s = branch.adiabatAtRest(p);
         firstMode = modeAt(t, p, s);
-        start = new double[RELIEVED + reliefs.size()];
-        start[TANK_MASS] = tank.massAt(t, p);
-        start[TANK_ENERGY] = start[TANK_MASS] * water.internalEnergy(t, p);
+        start = new double[integrals + Integral.values().length + reliefs.size()];
+        for (int i = 0; i < column.count(); i++) {
+            column.layer(i).expect(t, p);
+            double mass = column.layer(i).massAt(t, p);
+            start[Column.massIndex(i)] = mass;
+            start[Column.massIndex(i) + 1] = mass * water.internalEnergy(t, p);
+        }
         start[BRANCH_MASS] = branch.massAt(p, s, firstMode.diaphragm());
         start[ADIABAT] = s;
-        magnitudes = magnitudes(start);
+        magnitudes = magnitudes();
         vesselMagnitude = 0.1
                 * branch.density(p)
                 * system.vessel().map(ExpansionVessel::volume).orElse(0.0);
     }
 
     private Mode modeAt(double t, double p, double s) {
-        Mode.Diaphragm diaphragm = Mode.Diaphragm.SEATED;
-        if (branch.gas().isPresent()) {
-            VesselGas gas = branch.gas().get();
-            diaphragm = p <= gas.seatPressure(s)
-                    ? Mode.Diaphragm.SEATED
-                    : p < gas.stopPressure(s) ? Mode.Diaphragm.FLOATING : Mode.Diaphragm.STOPPED;
-        }
-        boolean heating = t <= system.heater().setPoint() - system.heater().differential();
-        boolean direct = system.supply().arrangement() == Supply.Arrangement.DIRECT;
+        boolean heating = system.heater().thermostatStuck()
+                || t <= system.heater().setPoint() - system.heater().differential();
         List<Mode.Lift> closed = Collections.nCopies(reliefs.size(), Mode.Lift.CLOSED);
         boolean overworked = p > system.tank().workingPressure().absolute(air);
-        Mode.Street street = direct ? Mode.Street.IN : Mode.Street.SHUT;
-        return new Mode(heating, street, true, closed, diaphragm, overworked);
+        Mode.Street way = street.direct() ? Mode.Street.IN : Mode.Street.SHUT;
+        Mode.Day day = new Mode.Day(0, -1, false, false);
+        return new Mode(heating, way, true, 0, closed, branch.diaphragmAt(p, s), overworked, day);
     }
 
     /** A kelvin of the tank, a per mille of its water: small against what moves, large against what is asked for. */
-    private static double[] magnitudes(double[] y) {
-        double mass = y[TANK_MASS];
-        double[] sizes = new double[y.length];
-        for (int i = 0; i < y.length; i++) {
-            sizes[i] = switch (i) {
-                case TANK_MASS, BRANCH_MASS -> y[i];
-                case TANK_ENERGY, HEAT, LOSS, CARRIED, WORK -> mass * 4.2e3;
-                case ADIABAT -> 1;
-                default -> mass * 1e-3;
-            };
+    private double[] magnitudes() {
+        double mass = start[TANK_MASS];
+        double[] sizes = new double[start.length];
+        for (int i = 0; i < sizes.length; i++) {
+            boolean energy = i == TANK_ENERGY || i >= UPPER_LAYERS && i < integrals && i % 2 == 1;
+            boolean state = i < integrals;
+            sizes[i] = energy ? mass * 4.2e3 : state ? Math.max(start[i], 1e-9) : mass * 1e-3;
         }
+        sizes[ADIABAT] = 1;
         return sizes;
     }
 
@@ -128,9 +153,8 @@ final class UnreducedSystem {
         return air;
     }
 
-    /** {@return the pressure of the street (Pa, absolute)} */
-    double supplyPressure() {
-        return supplyPressure;
+    StreetPort street() {
+        return street;
     }
 
     List<ReliefPort> reliefs() {
@@ -139,6 +163,20 @@ final class UnreducedSystem {
 
     BranchWater branch() {
         return branch;
+    }
+
+    Agenda agenda() {
+        return agenda;
+    }
+
+    /** {@return where something added up stands in the state} */
+    int indexOf(Integral what) {
+        return integrals + what.ordinal();
+    }
+
+    /** {@return where the mass a relief valve gave off stands in the state} */
+    int indexOfRelief(int valve) {
+        return integrals + Integral.values().length + valve;
     }
 
     /** {@return the state at the start, a new array} */
@@ -150,10 +188,22 @@ final class UnreducedSystem {
         return firstMode;
     }
 
-    /** {@return the temperature of the tank's water (K) in a state} */
+    /** {@return the mean temperature of the tank's water (K) in a state} */
     double temperature(double[] y) {
-        tank.settle(y[TANK_MASS], y[TANK_ENERGY]);
-        return tank.temperature();
+        column.settle(y);
+        return column.meanTemperature();
+    }
+
+    /** {@return the temperature (K) the thermostat feels in a state} */
+    double thermostatTemperature(double[] y) {
+        column.settle(y);
+        return column.layer(heatedLayer).temperature();
+    }
+
+    /** {@return the temperature (K) at the top of the tank in a state} */
+    double topTemperature(double[] y) {
+        column.settle(y);
+        return column.top().temperature();
     }
 
     /** {@return the pressure of the branch (Pa, absolute) in a state} */
@@ -163,8 +213,12 @@ final class UnreducedSystem {
 
     /** {@return by how much the pressure in the tank is above that of the branch (Pa) in a state} */
     double tankExcess(double[] y, Mode mode) {
-        tank.settle(y[TANK_MASS], y[TANK_ENERGY]);
-        return tank.pressure() - pressure(y, mode);
+        column.settle(y);
+        return column.bottom().pressure() - pressure(y, mode);
+    }
+
+    Column column() {
+        return column;
     }
 
     /** {@return the equations as they are in a mode} */
@@ -186,7 +240,9 @@ final class UnreducedSystem {
 
         @Override
         public int coupled() {
-            return branch.gas().filter(VesselGas::hasOwnTemperature).isPresent() ? ADIABAT + 1 : ADIABAT;
+            boolean plain = column.count() == 1
+                    && branch.gas().filter(VesselGas::hasOwnTemperature).isEmpty();
+            return plain ? ADIABAT : integrals;
         }
 
         @Override
@@ -200,35 +256,61 @@ final class UnreducedSystem {
         public void rates(double time, double[] y, double[] rates) {
             double out = conductances.tank() * tankExcess(y, mode);
             double p = pressure(y, mode);
-            Mode.Street street = mode.street();
-            double in = street == Mode.Street.SHUT ? 0 : conductances.supply() * (supplyPressure - p);
-            double relieved = 0;
+            double in = street.flow(time, p, mode);
+            double leaked = ReliefPort.leaks(system.leaks(), p, air) * branch.density(p);
+            double offTop = draw(branch.enthalpy(p), rates);
+            double offBranch = leaked;
             for (int i = 0; i < reliefs.size(); i++) {
-                double flow = reliefs.get(i).flow(p, mode.lifts().get(i)) * branch.density(p);
-                rates[RELIEVED + i] = flow;
-                relieved += flow;
+                ReliefPort port = reliefs.get(i);
+                double flow = relief(port, p, mode.lifts().get(i));
+                rates[indexOfRelief(i)] = flow;
+                offTop += port.onTank() ? flow : 0;
+                offBranch += port.onTank() ? 0 : flow;
             }
-            rates[TANK_MASS] = -out;
-            rates[BRANCH_MASS] = out + in - relieved;
-            rates[LET_IN] = street == Mode.Street.IN ? in : 0;
-            rates[RETURNED] = street == Mode.Street.BACK ? -in : 0;
-            rates[ADIABAT] = branch.gas()
-                    .map(gas -> gas.adiabatRate(p, y[ADIABAT], mode.diaphragm()))
-                    .orElse(0.0);
-            energy(y, out, p, rates);
+            rates[BRANCH_MASS] = out + in - offBranch;
+            rates[ADIABAT] = branch.adiabatRate(p, y[ADIABAT], mode.diaphragm());
+            rates[indexOf(Integral.LET_IN)] = Math.max(in, 0);
+            rates[indexOf(Integral.RETURNED)] = Math.max(-in, 0);
+            rates[indexOf(Integral.LEAKED)] = leaked;
+            tank(y, out, offTop, rates);
         }
 
-        private void energy(double[] y, double out, double p, double[] rates) {
-            double t = tank.temperature();
+        private double relief(ReliefPort port, double p, Mode.Lift lift) {
+            return port.onTank()
+                    ? port.flow(column.top().pressure(), lift) * column.top().density()
+                    : port.flow(p, lift) * branch.density(p);
+        }
+
+        /** The mass flow out of the tap, with what it adds up to. */
+        private double draw(double coldEnthalpy, double[] rates) {
+            boolean open = mode.day().tap() >= 0;
+            Agenda.Entry entry = open ? agenda.entry(mode.day().tap()) : null;
+            double flow = open ? taps.flow(entry.draw(), mode.day().mixing(), column.top()) : 0;
+            double heat = flow * (column.top().enthalpy() - coldEnthalpy);
+            rates[indexOf(Integral.DRAWN)] = flow;
+            rates[indexOf(Integral.DELIVERED)] = heat;
+            boolean heatEnds = open && entry.draw().heat().isPresent();
+            rates[indexOf(Integral.DELIVERED_TO_END)] = heatEnds ? heat : 0;
+            return flow;
+        }
+
+        private void tank(double[] y, double outBelow, double outAbove, double[] rates) {
             double heat = mode.heating() ? system.heater().output() : 0;
-            double loss = system.tank().standingLoss() * (t - system.site().roomTemperature());
-            double carried = out * (mode.warming() ? tank.enthalpy() : branch.enthalpy(p));
-            double work = tank.work(y[TANK_MASS], -out, heat - loss - carried);
-            rates[HEAT] = heat;
-            rates[LOSS] = loss;
-            rates[CARRIED] = carried;
-            rates[WORK] = work;
-            rates[TANK_ENERGY] = heat - loss - carried - work;
+            double below =
+                    outBelow * (mode.warming() ? column.bottom().enthalpy() : branch.enthalpy(pressure(y, mode)));
+            double above = outAbove * column.top().enthalpy();
+            double[] mass = new double[column.count()];
+            double[] energy = new double[column.count()];
+            mass[0] -= outBelow;
+            mass[column.count() - 1] -= outAbove;
+            energy[heatedLayer] += heat;
+            energy[0] -= below;
+            energy[column.count() - 1] -= above;
+            column.rates(y, mode, mass, energy, rates);
+            rates[indexOf(Integral.HEAT)] = heat;
+            rates[indexOf(Integral.LOSS)] = column.lost();
+            rates[indexOf(Integral.CARRIED)] = below + above;
+            rates[indexOf(Integral.WORK)] = column.work();
         }
     }
 }

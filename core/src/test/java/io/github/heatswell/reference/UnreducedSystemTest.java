@@ -212,11 +212,11 @@ class UnreducedSystemTest {
         double mass = before[UnreducedSystem.TANK_MASS];
         assertEquals(run.letIn() - run.returned() - relieved, stored, 1e-8 * mass * 1e-2, "1e-8 of what expands, 1 %");
         double gained = after[UnreducedSystem.TANK_ENERGY] - before[UnreducedSystem.TANK_ENERGY];
-        double given = after[UnreducedSystem.HEAT]
-                - after[UnreducedSystem.LOSS]
-                - after[UnreducedSystem.CARRIED]
-                - after[UnreducedSystem.WORK];
-        assertEquals(given, gained, 1e-8 * Math.max(after[UnreducedSystem.HEAT], mass * 4.2e3));
+        double given = run.total(UnreducedSystem.Integral.HEAT)
+                - run.total(UnreducedSystem.Integral.LOSS)
+                - run.total(UnreducedSystem.Integral.CARRIED)
+                - run.total(UnreducedSystem.Integral.WORK);
+        assertEquals(given, gained, 1e-8 * Math.max(run.total(UnreducedSystem.Integral.HEAT), mass * 4.2e3));
         double p = system.pressure(after, run.mode());
         double t = system.temperature(after);
         double held = system.branch()

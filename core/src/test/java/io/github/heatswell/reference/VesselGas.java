@@ -39,8 +39,10 @@ final class VesselGas {
     VesselGas(ExpansionVessel vessel, double atmosphere, double room) {
         volume = vessel.volume();
         leastGas = volume * (1 - vessel.acceptance());
-        this.room = room;
-        amount = vessel.precharge().absolute(atmosphere) * volume / room;
+        this.room = vessel.temperature().orElse(room);
+        amount = vessel.precharge().absolute(atmosphere)
+                * volume
+                / vessel.chargedAt().orElse(room);
         timeConstant = vessel.gasTimeConstant().orElse(0);
     }
 

@@ -1,0 +1,146 @@
+package io.github.heatswell.reference;
+
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.water.LiquidWater;
+
+/**
+ * The tank as a stack of layers of equal shell volume, each with its own mass, energy, temperature and pressure. Water
+ * flows between neighbours through the same conductance as everywhere, with the enthalpy of where it comes from; heat is
+ * conducted; and where warmer water lies below colder, a large finite conductance lets them exchange heat.
+ *
+ * <p>The exchange is a smooth function, so that it needs no mode: it dies out within a millikelvin.
+ */
+final class Column {
+
+    /**
+     * Conductance of what drives the mixing of inverted layers (W/K): with less, the hot end of a tank heated from below
+     * lags by millikelvins, and a device that opens by temperature by tenths of a second each time.
+     */
+    private static final double EXCHANGE = 2e7;
+    /** How far the beginning of the exchange is smeared (K). */
+    private static final double EXCHANGE_WIDTH = 1e-4;
+    /** Effective vertical conductivity of water, wall and fittings (W/(m K)). */
+    private static final double CONDUCTIVITY = 1.2;
+
+    private final TankWater[] layers;
+    private final double conductance;
+    private final double conduction;
+    private final double lossOfLayer;
+    private final double room;
+    private double lost;
+    private double work;
+
+    /**
+     * The tank of a system at its cold fill.
+     *
+     * @param system the system
+     * @param water the properties of the water
+     * @param conductance between neighbouring layers (kg/(s Pa))
+     */
+    Column(HotWaterSystem system, LiquidWater water, double conductance) {
+        this.conductance = conductance;
+        int count = system.tank().layers();
+        double fillPressure = system.supplyAtStart().absolute(system.site().atmosphere());
+        layers = new TankWater[count];
+        for (int i = 0; i < count; i++) {
+            layers[i] = new TankWater(system.tank(), water, system.coldAtStart(), fillPressure);
+        }
+        double height = system.tank().height().orElse(1);
+        conduction = CONDUCTIVITY * (system.tank().volume() / height) / (height / count);
+        lossOfLayer = system.tank().standingLoss() / count;
+        room = system.site().roomTemperature();
+    }
+
+    int count() {
+        return layers.length;
+    }
+
+    /** {@return where the mass of a layer stands in the state; its energy follows} */
+    static int massIndex(int layer) {
+        return layer == 0 ? UnreducedSystem.TANK_MASS : UnreducedSystem.UPPER_LAYERS + 2 * (layer - 1);
+    }
+
+    TankWater layer(int number) {
+        return layers[number];
+    }
+
+    TankWater bottom() {
+        return layers[0];
+    }
+
+    TankWater top() {
+        return layers[layers.length - 1];
+    }
+
+    /** {@return by how much the pressure below a boundary is above that over it (Pa), for the state settled last} */
+    double excess(int boundary) {
+        return layers[boundary].pressure() - layers[boundary + 1].pressure();
+    }
+
+    /** Finds temperatures and pressures in a state. */
+    void settle(double[] y) {
+        for (int i = 0; i < layers.length; i++) {
+            layers[i].settle(y[massIndex(i)], y[massIndex(i) + 1]);
+        }
+    }
+
+    /** {@return the mean temperature (K), layers being of equal volume} */
+    double meanTemperature() {
+        double sum = 0;
+        for (TankWater layer : layers) {
+            sum += layer.temperature();
+        }
+        return sum / layers.length;
+    }
+
+    /**
+     * Computes the rates of all masses and energies for the state settled last.
+     *
+     * @param y the state
+     * @param mode which way water moves between the layers
+     * @param massGains the mass flow (kg/s) into each layer from outside the tank, changed into the whole
+     * @param energyGains the power (W) into each layer from outside, standing loss left out, changed into the whole
+     * @param rates where the rates go
+     */
+    void rates(double[] y, Mode mode, double[] massGains, double[] energyGains, double[] rates) {
+        for (int i = 0; i + 1 < layers.length; i++) {
+            TankWater below = layers[i];
+            TankWater above = layers[i + 1];
+            double up = conductance * (below.pressure() - above.pressure());
+            double carried = up * (mode.rises(i) ? below : above).enthalpy();
+            double warmer = below.temperature() - above.temperature();
+            double upward = carried + conduction * warmer + EXCHANGE * positivePart(warmer);
+            massGains[i] -= up;
+            massGains[i + 1] += up;
+            energyGains[i] -= upward;
+            energyGains[i + 1] += upward;
+        }
+        lost = 0;
+        work = 0;
+        for (int i = 0; i < layers.length; i++) {
+            int at = massIndex(i);
+            double loss = lossOfLayer * (layers[i].temperature() - room);
+            double pushed = layers[i].work(y[at], massGains[i], energyGains[i] - loss);
+            rates[at] = massGains[i];
+            rates[at + 1] = energyGains[i] - loss - pushed;
+            lost += loss;
+            work += pushed;
+        }
+    }
+
+    /** The softened larger one of x and 0, exponentially close to it a few widths away. */
+    private static double positivePart(double x) {
+        double scaled = x / EXCHANGE_WIDTH;
+        return Math.max(x, 0) + EXCHANGE_WIDTH * Math.log1p(Math.exp(-Math.abs(scaled)));
+    }
+
+    /** {@return the standing loss (W) found last} */
+    double lost() {
+        return lost;
+    }
+
+    /** {@return the power (W) spent on the shell found last} */
+    double work() {
+        return work;
+    }
+}
