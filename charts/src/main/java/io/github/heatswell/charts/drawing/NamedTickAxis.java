@@ -3,6 +3,7 @@ package io.github.heatswell.charts.drawing;
 import io.github.heatswell.charts.picture.Tick;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.jfree.chart.axis.AxisState;
@@ -30,5 +31,18 @@ final class NamedTickAxis extends NumberAxis {
         return IntStream.range(0, names.length)
                 .mapToObj(i -> new NumberTick(places[i], names[i], TextAnchor.TOP_CENTER, TextAnchor.CENTER, 0))
                 .toList();
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof NamedTickAxis axis
+                && super.equals(other)
+                && Arrays.equals(places, axis.places)
+                && Arrays.equals(names, axis.names);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * super.hashCode() + Arrays.hashCode(names);
     }
 }
