@@ -3,10 +3,13 @@ package io.github.heatswell.charts;
 import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.UnitSystem;
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 
 /** Quantities as a reader wants them: in the chosen units, with no more digits than matter. */
 final class Amounts {
+
+    private static final char NO_BREAK_SPACE = '\u00A0';
 
     private final UnitSystem units;
 
@@ -58,7 +61,7 @@ final class Amounts {
         return -1;
     }
 
-    /** A volume that a run found: two digits at least, down to a hundredth of the unit. */
+    /** A volume that a run found: two or three digits, down to a hundredth of the unit. */
     String foundVolume(double cubicMetres) {
         double volume = units.volume().fromSi(cubicMetres);
         if (!(volume > 0)) {
@@ -66,6 +69,9 @@ final class Amounts {
         }
         if (volume < 0.01) {
             return "less than 0.01 " + volumeUnit();
+        }
+        if (volume >= 999.5) {
+            return grouped(volume) + " " + volumeUnit();
         }
         return fixed(volume, volume < 0.995 ? 2 : volume < 99.95 ? 1 : 0) + " " + volumeUnit();
     }
@@ -86,6 +92,18 @@ final class Amounts {
 
     private static String fixed(double value, int decimals) {
         return decimal(value, decimals).toPlainString();
+    }
+
+    /** Three digits that matter, in groups of three held together by a space that does not break. */
+    private static String grouped(double value) {
+        StringBuilder text = new StringBuilder(new BigDecimal(value)
+                .round(new MathContext(3, RoundingMode.HALF_UP))
+                .setScale(0, RoundingMode.UNNECESSARY)
+                .toPlainString());
+        for (int at = text.length() - 3; at > 0; at -= 3) {
+            text.insert(at, NO_BREAK_SPACE);
+        }
+        return text.toString();
     }
 
     private static String trimmed(double value, int least, int most) {

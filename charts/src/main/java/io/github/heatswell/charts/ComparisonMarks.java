@@ -12,8 +12,10 @@ final class ComparisonMarks {
     private final NamedRun run;
     private final Amounts amounts;
     private final TimeScale scale;
+    private final When when;
 
-    ComparisonMarks(NamedRun run, Amounts amounts, TimeScale scale) {
+    ComparisonMarks(NamedRun run, Amounts amounts, TimeScale scale, When when) {
+        this.when = when;
         this.run = run;
         this.amounts = amounts;
         this.scale = scale;
@@ -26,7 +28,7 @@ final class ComparisonMarks {
                 .ifPresent(event -> marks.add(mark(
                         Mark.Kind.HAZARD,
                         event,
-                        run.name() + ": " + event.kind().description() + " " + Times.after(event.time()))));
+                        run.name() + ": " + event.kind().description() + " " + when.at(event.time()))));
         run.result()
                 .first(EventKind.RELIEF_OPENED)
                 .ifPresent(event -> marks.add(mark(Mark.Kind.RELIEF_OPENED, event, "")));

@@ -1,7 +1,6 @@
 package io.github.heatswell.charts;
 
 import io.github.heatswell.charts.picture.Axis;
-import io.github.heatswell.charts.picture.Bands;
 import io.github.heatswell.charts.picture.Caption;
 import io.github.heatswell.charts.picture.Curve;
 import io.github.heatswell.charts.picture.Level;
@@ -28,6 +27,7 @@ final class ComparisonPicture {
     private final List<NamedRun> runs;
     private final Amounts amounts;
     private final Size size;
+    private final When when;
     private final TimeScale scale;
 
     ComparisonPicture(List<NamedRun> runs, UnitSystem units, Size size) {
@@ -39,7 +39,8 @@ final class ComparisonPicture {
                 .mapToDouble(result -> result.hazard().isPresent() ? BEYOND_HAZARD * result.end() : result.end())
                 .max()
                 .orElseThrow();
-        this.scale = TimeScale.to(end, PlotWidth.mostTicks(size));
+        this.when = commonTimes(end);
+        this.scale = TimeScale.of(when, end, PlotWidth.mostTicks(size));
     }
 
     Picture compose() {
@@ -56,13 +57,22 @@ final class ComparisonPicture {
                 relief ? relievedPanel() : temperaturePanel());
     }
 
+    /** By the clock, if all runs go by it and begin at one time of the day. */
+    private When commonTimes(double end) {
+        When first = When.of(runs.get(0).result().system(), end);
+        boolean common = runs.stream()
+                .map(run -> When.of(run.result().system(), end))
+                .allMatch(own -> own.byClock() && own.clockStart() == first.clockStart());
+        return common ? first : When.sinceStart();
+    }
+
     private String hazards() {
         List<String> hazards = new ArrayList<>();
         for (NamedRun run : runs) {
             run.result()
                     .hazard()
                     .ifPresent(event -> hazards.add(
-                            "“" + run.name() + "”: " + event.kind().description() + " " + Times.after(event.time())));
+                            "“" + run.name() + "”: " + event.kind().description() + " " + when.at(event.time())));
         }
         String those = hazards.size() == 1 ? "That run ends there." : "Those runs end there.";
         return hazards.isEmpty() ? "" : "Hazard: " + String.join("; ", hazards) + ". " + those;
@@ -82,11 +92,11 @@ final class ComparisonPicture {
             // A hazard's mark names its run already.
             String name = result.hazard().isPresent() ? "" : runs.get(i).name();
             curves.add(new Curve(Curve.Role.ofRun(i), name, highest, course.pressure()));
-            marks.addAll(new ComparisonMarks(runs.get(i), amounts, scale).all());
+            marks.addAll(new ComparisonMarks(runs.get(i), amounts, scale, when).all());
         }
         List<Level> levels = new SharedLevels(runs, amounts).all();
-        Axis axis = PressureScale.around(range, levels, amounts);
-        return new Panel(axis, curves, levels, marks, Bands.none());
+        Axis axis = PressureScale.around(range, levels, 0, amounts);
+        return new Panel(axis, curves, levels, marks);
     }
 
     private Panel relievedPanel() {
@@ -107,7 +117,7 @@ final class ComparisonPicture {
         }
         double high = most > 0 ? amounts.units().volume().fromSi(most) : 1;
         Axis axis = ValueScale.fromZero("water given off since the start (" + amounts.volumeUnit() + ")", high);
-        return new Panel(axis, curves, List.of(), List.of(), Bands.none());
+        return new Panel(axis, curves, List.of(), List.of());
     }
 
     private Panel temperaturePanel() {
@@ -125,7 +135,7 @@ final class ComparisonPicture {
         String label = "mean water temperature (" + amounts.temperatureUnit() + ")";
         Axis axis = ValueScale.around(
                 label, range.atLeast(amounts.units().temperatureDifference().fromSi(10)), 0.06, 0.1);
-        return new Panel(axis, curves, List.of(), List.of(), Bands.none());
+        return new Panel(axis, curves, List.of(), List.of());
     }
 
     private Course course(NamedRun run) {

@@ -1,6 +1,7 @@
 package io.github.heatswell.charts;
 
 import io.github.heatswell.charts.ValueScale.Range;
+import io.github.heatswell.charts.picture.Area;
 import io.github.heatswell.charts.picture.PointCollector;
 import io.github.heatswell.charts.picture.Points;
 import io.github.heatswell.result.Channel;
@@ -56,6 +57,20 @@ final class Course {
         return merged(Channel.WATER_MEAN, moments);
     }
 
+    /** The gauge pressure of the street. */
+    Points street() {
+        return merged(Channel.STREET_ABSOLUTE, List.of());
+    }
+
+    /** From the coldest water, at the bottom, to the hottest, at the top of a tank in layers. */
+    Area layers() {
+        return new Area(
+                Area.Role.LAYERS,
+                "from the bottom to the top of the tank",
+                merged(Channel.WATER_BOTTOM, List.of()),
+                merged(Channel.WATER_TOP, List.of()));
+    }
+
     /** The volume given off since the start. */
     Points relieved() {
         return merged(Channel.RELIEVED_TOTAL, List.of());
@@ -105,8 +120,9 @@ final class Course {
 
     private double shown(Channel channel, double value) {
         return switch (channel) {
-            case PRESSURE_ABSOLUTE -> gauge(value);
-            case WATER_MEAN -> amounts.units().temperature().fromSi(value);
+            case PRESSURE_ABSOLUTE, STREET_ABSOLUTE -> gauge(value);
+            case WATER_MEAN, WATER_TOP, WATER_BOTTOM ->
+                amounts.units().temperature().fromSi(value);
             default -> amounts.units().volume().fromSi(value);
         };
     }

@@ -1,13 +1,17 @@
 package io.github.heatswell.charts;
 
+import io.github.heatswell.plant.ExpansionVessel;
 import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.plant.ReducingValve;
 import io.github.heatswell.plant.ReliefValve;
-import io.github.heatswell.plant.Supply.Arrangement;
 import io.github.heatswell.result.EventKind;
-import io.github.heatswell.result.RunResult;
+import io.github.heatswell.result.RunSummary;
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 
 /** The facts of a system that a reader needs in order to judge its course. */
 final class Facts {
@@ -19,13 +23,15 @@ final class Facts {
     }
 
     /** The facts of one run, and what happened besides the main finding. */
-    String of(RunResult result) {
-        HotWaterSystem system = result.system();
+    String of(RunSummary summary) {
+        HotWaterSystem system = summary.system();
         List<String> parts = new ArrayList<>(List.of(tank(system), setPoint(system), supply(system), vessel(system)));
         parts.add(relief(system));
+        draws(system).ifPresent(parts::add);
         String facts = Headline.capitalised(String.join(", ", parts)) + ".";
-        String full = result.first(EventKind.VESSEL_BOTTOMED_OUT)
-                .map(event -> " The vessel is full " + Times.after(event.time()) + ".")
+        When when = When.of(system, summary.end());
+        String full = summary.first(EventKind.VESSEL_BOTTOMED_OUT)
+                .map(event -> " The vessel is full " + when.at(event.time()) + ".")
                 .orElse("");
         return facts + full;
     }
@@ -41,6 +47,10 @@ final class Facts {
                 parts.add(first);
             }
         }
+        Optional<String> draws = draws(runs.get(0).result().system());
+        if (runs.stream().allMatch(run -> draws(run.result().system()).equals(draws))) {
+            draws.ifPresent(parts::add);
+        }
         return parts.isEmpty() ? "" : "All runs: " + String.join(", ", parts) + ".";
     }
 
@@ -49,23 +59,68 @@ final class Facts {
     }
 
     private String setPoint(HotWaterSystem system) {
-        return "set point " + amounts.temperature(system.heater().setPoint());
+        String fault = system.heater().thermostatStuck() ? " but the thermostat stuck" : "";
+        return "set point " + amounts.temperature(system.heater().setPoint()) + fault;
     }
 
     private String supply(HotWaterSystem system) {
-        double pressure = system.supplyAtStart().gauge(system.site().atmosphere());
-        String how =
-                system.supply().arrangement() == Arrangement.DIRECT ? "open to the street" : "through a check valve";
-        return "supply " + amounts.chosenPressure(pressure) + " at " + amounts.temperature(system.coldAtStart()) + " "
-                + how;
+        String how = switch (system.supply().arrangement()) {
+            case DIRECT -> "open to the street";
+            case CHECK_VALVE -> "through a check valve";
+            case REDUCING_VALVE -> reducing(system.supply().reducingValve().orElseThrow(), system);
+        };
+        return "supply " + street(system) + " at " + cold(system) + " " + how;
+    }
+
+    private String reducing(ReducingValve valve, HotWaterSystem system) {
+        String set = amounts.chosenPressure(valve.set().gauge(system.site().atmosphere()));
+        String bypass = valve.bypassOpens().isPresent() ? " with bypass" : "";
+        return "through a reducing valve set at " + set + bypass;
+    }
+
+    private String street(HotWaterSystem system) {
+        DoubleSummaryStatistics pressures = system.supply().street().entries().values().stream()
+                .mapToDouble(pressure -> pressure.gauge(system.site().atmosphere()))
+                .summaryStatistics();
+        String lowest = amounts.chosenPressure(pressures.getMin());
+        return system.supply().street().isConstant()
+                ? lowest
+                : lowest + " to " + amounts.chosenPressure(pressures.getMax()) + " over the day";
+    }
+
+    private String cold(HotWaterSystem system) {
+        if (system.supply().water().isConstant()) {
+            return amounts.temperature(system.coldAtStart());
+        }
+        DoubleSummaryStatistics year = IntStream.rangeClosed(1, 365)
+                .mapToDouble(day -> system.supply().water().on(day))
+                .summaryStatistics();
+        return amounts.temperature(year.getMin()) + " to " + amounts.temperature(year.getMax()) + " over the year";
+    }
+
+    private Optional<String> draws(HotWaterSystem system) {
+        int count = system.draws().draws().size();
+        return count == 0
+                ? Optional.empty()
+                : Optional.of((count == 1 ? "1 draw" : count + " draws") + " a day ("
+                        + system.draws().name() + ")");
     }
 
     private String vessel(HotWaterSystem system) {
         return system.vessel()
                 .map(vessel -> amounts.chosenVolume(vessel.volume()) + " vessel precharged to "
                         + amounts.chosenPressure(
-                                vessel.precharge().gauge(system.site().atmosphere())))
+                                vessel.precharge().gauge(system.site().atmosphere()))
+                        + fault(vessel))
                 .orElse("no vessel");
+    }
+
+    private static String fault(ExpansionVessel vessel) {
+        return switch (vessel.condition()) {
+            case SOUND -> "";
+            case ISOLATED -> " but cut off";
+            case WATERLOGGED -> " but full of water";
+        };
     }
 
     private String relief(HotWaterSystem system) {
@@ -82,9 +137,24 @@ final class Facts {
                 .toList();
         String first = sets.get(0);
         if (valves.size() == 1) {
-            return "relief valve set at " + first;
+            return "relief valve set at " + first + fault(valves.get(0));
         }
         String range = sets.size() == 1 ? first : first + " to " + sets.get(sets.size() - 1);
-        return valves.size() + " relief valves set at " + range;
+        String faults = String.join(
+                "",
+                valves.stream()
+                        .filter(valve -> valve.condition() != ReliefValve.Condition.SOUND)
+                        .map(valve -> ", “" + valve.name() + "”" + fault(valve).replace(" but", ""))
+                        .toList());
+        return valves.size() + " relief valves set at " + range + faults;
+    }
+
+    private static String fault(ReliefValve valve) {
+        return switch (valve.condition()) {
+            case SOUND -> "";
+            case STUCK_OPEN -> " but stuck open";
+            case LEAKING_SEAT -> " with a leaking seat";
+            case BLOCKED -> " but blocked";
+        };
     }
 }

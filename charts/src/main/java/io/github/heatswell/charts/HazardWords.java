@@ -1,29 +1,42 @@
 package io.github.heatswell.charts;
 
 import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
-import io.github.heatswell.result.RunResult;
+import io.github.heatswell.result.RunSummary;
+import java.util.ArrayList;
+import java.util.List;
 
 /** A hazard in words: what happened, and why nothing is shown beyond it. */
 final class HazardWords {
 
+    /** The temperature (K) at which water boils in the open. */
+    private static final double BOILS_IN_AIR = 373.15;
+
+    /** A gauge pressure (Pa) below this is that of the air. */
+    private static final double NOTHING = 1_000;
+
     private HazardWords() {}
 
     /** What the run came to, as it follows a subject: {@code reaches the tank's test pressure of 20.0 bar after 22 min}. */
-    static String verb(RunResult result, Event hazard, Amounts amounts) {
-        String after = Times.after(hazard.time());
+    static String verb(RunSummary summary, Event hazard, Amounts amounts) {
+        String after = when(summary).at(hazard.time());
         return switch (hazard.kind()) {
             case TEST_PRESSURE_REACHED ->
                 "reaches the tank's test pressure of "
                         + amounts.chosenPressure(
-                                result.gauge(result.system().tank().testPressureAbsolute(atmosphere(result))))
+                                summary.gauge(summary.system().tank().testPressureAbsolute(atmosphere(summary))))
                         + " " + after;
             case VAPOUR_FORMS ->
                 "comes to the boil " + after + ", at "
-                        + amounts.foundPressure(result.gauge(hazard.pressureAbsolute())) + " and a mean of "
+                        + amounts.foundPressure(summary.gauge(hazard.pressureAbsolute())) + " and a mean of "
                         + amounts.temperature(hazard.waterTemperature());
-            case ATMOSPHERE_REACHED -> "falls to the pressure of the surrounding air " + after;
+            case ATMOSPHERE_REACHED ->
+                "falls to the pressure of the surrounding air " + higherUp(summary, hazard) + after;
+            case RELIEF_CHATTERS ->
+                "has a relief valve that chatters " + after + ", at "
+                        + amounts.foundPressure(summary.gauge(hazard.pressureAbsolute()));
             default ->
                 "leaves the range of known water properties " + after + ", at "
                         + amounts.temperature(hazard.waterTemperature());
@@ -31,42 +44,115 @@ final class HazardWords {
     }
 
     /** What the only run came to, as a sentence of its own. */
-    static String sentence(RunResult result, Event hazard, Amounts amounts) {
+    static String sentence(RunSummary summary, Event hazard, Amounts amounts) {
+        if (hazard.kind() == EventKind.RELIEF_CHATTERS) {
+            return "relief valve chatters " + when(summary).at(hazard.time())
+                    + ": it opens and closes several times a second, at "
+                    + amounts.foundPressure(summary.gauge(hazard.pressureAbsolute()));
+        }
         String subject = switch (hazard.kind()) {
             case VAPOUR_FORMS, WATER_OUT_OF_RANGE -> "water ";
             default -> "";
         };
-        return subject + verb(result, hazard, amounts) + cause(result, hazard);
+        return subject + verb(summary, hazard, amounts) + cause(summary, hazard);
     }
 
     /** What stood, or did not stand, in the hazard's way; empty where that is not the question. */
-    private static String cause(RunResult result, Event hazard) {
-        if (hazard.kind() != EventKind.TEST_PRESSURE_REACHED) {
-            return "";
-        }
-        HotWaterSystem system = result.system();
-        if (system.reliefValves().isEmpty()) {
-            return system.vessel().isEmpty() ? ": no relief valve, no vessel" : ": no relief valve";
-        }
-        return new Openings(result).count() > 0 ? ": the open relief did not hold it" : ": no relief valve opened";
-    }
-
-    /** The warning that stands before everything else. */
-    static String warning(Event hazard) {
-        return "Hazard: " + hazard.kind().description() + " " + Times.after(hazard.time()) + ". The run ends there; "
-                + beyond(hazard.kind()) + ".";
-    }
-
-    private static String beyond(EventKind kind) {
-        return switch (kind) {
-            case TEST_PRESSURE_REACHED -> "no tank is proven beyond its test pressure, and it may burst";
-            case VAPOUR_FORMS -> "steam can burst a tank, and what it does is not modelled";
-            case ATMOSPHERE_REACHED -> "below it air or dirt can be drawn in and a tank can collapse";
-            default -> "what follows cannot be computed";
+    private static String cause(RunSummary summary, Event hazard) {
+        return switch (hazard.kind()) {
+            case TEST_PRESSURE_REACHED -> notRelieved(summary);
+            case VAPOUR_FORMS, WATER_OUT_OF_RANGE -> notStopped(summary);
+            case ATMOSPHERE_REACHED -> withoutSupply(summary);
+            default -> "";
         };
     }
 
-    private static double atmosphere(RunResult result) {
-        return result.system().site().atmosphere();
+    private static String notRelieved(RunSummary summary) {
+        HotWaterSystem system = summary.system();
+        if (system.reliefValves().isEmpty()) {
+            return system.vessel().isEmpty() ? ": no relief valve, no vessel" : ": no relief valve";
+        }
+        if (new Openings(summary).count() > 0) {
+            return ": the open relief did not hold it";
+        }
+        String blocked = blocked(system, false);
+        return ": " + (blocked.isEmpty() ? "no relief valve opened" : blocked);
+    }
+
+    /** Why the heat was neither switched off nor let out. */
+    private static String notStopped(RunSummary summary) {
+        HotWaterSystem system = summary.system();
+        List<String> causes = new ArrayList<>();
+        if (system.heater().thermostatStuck()) {
+            causes.add(
+                    system.heater().cutOut().isPresent()
+                            ? "the thermostat is stuck"
+                            : "the thermostat is stuck and there is no cut-out");
+        }
+        String blocked = blocked(system, true);
+        if (!blocked.isEmpty()) {
+            causes.add(blocked);
+        }
+        return causes.isEmpty() ? "" : ": " + String.join("; ", causes);
+    }
+
+    /** The blocked valves by name; of those that mind temperature only, if asked. */
+    private static String blocked(HotWaterSystem system, boolean mindingTemperature) {
+        List<String> names = system.reliefValves().stream()
+                .filter(valve -> valve.condition() == ReliefValve.Condition.BLOCKED)
+                .filter(valve ->
+                        !mindingTemperature || valve.opensAtTemperature().isPresent())
+                .map(valve -> "“" + valve.name() + "”")
+                .toList();
+        return names.isEmpty()
+                ? ""
+                : String.join(" and ", names) + (names.size() == 1 ? " is blocked" : " are blocked");
+    }
+
+    private static String withoutSupply(RunSummary summary) {
+        long off = count(summary, EventKind.SUPPLY_SHUT_OFF) - count(summary, EventKind.SUPPLY_RESTORED);
+        long drawing = count(summary, EventKind.DRAW_STARTED) - count(summary, EventKind.DRAW_ENDED);
+        if (off <= 0) {
+            return "";
+        }
+        return drawing > 0 ? ": a tap is open while the supply is shut off" : ": the supply is shut off";
+    }
+
+    /** Where the pressure is that of the air, if not at the drain cock. */
+    private static String higherUp(RunSummary summary, Event hazard) {
+        return summary.gauge(hazard.pressureAbsolute()) > NOTHING ? "at an open valve higher up " : "";
+    }
+
+    private static long count(RunSummary summary, EventKind kind) {
+        return summary.events().stream().filter(event -> event.kind() == kind).count();
+    }
+
+    private static When when(RunSummary summary) {
+        return When.of(summary.system(), summary.end());
+    }
+
+    /** The warning that stands before everything else. */
+    static String warning(RunSummary summary, Event hazard) {
+        return "Hazard: " + hazard.kind().description() + " "
+                + when(summary).at(hazard.time()) + ". The run ends there; "
+                + beyond(hazard) + ".";
+    }
+
+    private static String beyond(Event hazard) {
+        boolean hot = hazard.waterTemperature() > BOILS_IN_AIR;
+        return switch (hazard.kind()) {
+            case TEST_PRESSURE_REACHED -> "no tank is proven beyond its test pressure, and it may burst";
+            case VAPOUR_FORMS -> "steam can burst a tank, and what it does is not modelled";
+            case RELIEF_CHATTERS -> "no valve stands that for long, and what follows is not modelled";
+            case ATMOSPHERE_REACHED -> "below it air or dirt can be drawn in and a tank can collapse";
+            default ->
+                hot
+                        ? "water as hot as that bursts into steam where it escapes, and no further course is computed"
+                        : "what follows cannot be computed";
+        };
+    }
+
+    private static double atmosphere(RunSummary summary) {
+        return summary.system().site().atmosphere();
     }
 }

@@ -1,9 +1,10 @@
 package io.github.heatswell.charts;
 
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.Extremes;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.units.UnitSystem;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -12,6 +13,9 @@ import java.util.Optional;
  * What was found, in one sentence: the answer first, a hazard before everything else. Pressures are gauge readings.
  */
 public final class Headline {
+
+    /** With more clauses than this besides the finding, nobody reads the finding. */
+    private static final int MOST_CLAUSES = 2;
 
     private Headline() {}
 
@@ -23,19 +27,40 @@ public final class Headline {
      * @return a sentence without a full stop
      */
     public static String of(RunResult result, UnitSystem units) {
-        Objects.requireNonNull(result, "result");
+        return of(result.summary(), units);
+    }
+
+    /**
+     * What one run found whose course was not kept.
+     *
+     * @param summary the run
+     * @param units the units to say it in
+     * @return a sentence without a full stop
+     */
+    public static String of(RunSummary summary, UnitSystem units) {
+        Objects.requireNonNull(summary, "summary");
         Amounts amounts = new Amounts(Objects.requireNonNull(units, "units"));
-        Optional<Event> hazard = result.hazard();
+        Optional<Event> hazard = summary.hazard();
         if (hazard.isPresent()) {
-            return capitalised(HazardWords.sentence(result, hazard.get(), amounts));
+            return capitalised(HazardWords.sentence(summary, hazard.get(), amounts));
         }
-        String relief = relief(result, amounts);
-        if (exceedsWorkingPressure(result)) {
-            String over = "Pressure peaks at " + peakAgainst(result, workingPressure(result), amounts, "above")
-                    + " the tank's working pressure";
-            return relief.isEmpty() ? over : over + "; " + relief;
+        Circumstances circumstances = new Circumstances(summary, amounts);
+        PeakWords peak = new PeakWords(summary, amounts);
+        String relief = new ReliefWords(summary, amounts, circumstances).sentence();
+        List<String> clauses = new ArrayList<>();
+        if (peak.exceedsWorkingPressure()) {
+            clauses.add((circumstances.peaksDuringShutOff() ? "with the supply shut off, " : "")
+                    + peak.overWorkingPressure());
         }
-        return relief.isEmpty() ? peak(result, amounts) : capitalised(relief);
+        circumstances.cutOut().ifPresent(clauses::add);
+        if (!relief.isEmpty()) {
+            clauses.add(relief);
+        }
+        if (relief.isEmpty() && !peak.exceedsWorkingPressure()) {
+            return capitalised(calm(circumstances, peak));
+        }
+        return capitalised(String.join("; ", clauses)
+                + besides(circumstances, !new FedRelief(summary).stretches().isEmpty()));
     }
 
     /**
@@ -55,71 +80,45 @@ public final class Headline {
         return capitalised(new Verdict(runs, new Amounts(units)).sentence());
     }
 
-    /** Whether the highest pressure lies above what the tank's maker allows. */
-    static boolean exceedsWorkingPressure(RunResult result) {
-        double highest = result.gauge(result.extremes().highestPressure().value());
-        return highest > workingPressure(result) * (1 + 1e-9);
-    }
-
     static String capitalised(String sentence) {
         return sentence.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + sentence.substring(1);
     }
 
-    private static double workingPressure(RunResult result) {
-        return result.system()
-                .tank()
-                .workingPressure()
-                .gauge(result.system().site().atmosphere());
-    }
-
-    private static String relief(RunResult result, Amounts amounts) {
-        Openings openings = new Openings(result);
-        int count = openings.count();
-        if (count == 0) {
-            return "";
+    /** No valve gave off anything: what kept it shut, and how high the pressure rose. */
+    private static String calm(Circumstances circumstances, PeakWords peak) {
+        String rise = peak.sentence();
+        List<Optional<String>> clauses = new ArrayList<>();
+        String start = rise;
+        if (circumstances.cutOut().isPresent()) {
+            start = circumstances.cutOut().get() + "; " + rise;
+            clauses.add(circumstances.returned());
+        } else if (circumstances.leaksHideExpansion()) {
+            start = circumstances.leaked().orElseThrow() + ", which hides the expansion; " + rise;
+        } else if (circumstances.returned().isPresent()) {
+            start = circumstances.returned().get() + "; " + rise;
+            clauses.add(circumstances.leaked());
+        } else if (circumstances.peaksDuringShutOff()) {
+            return joined("with the supply shut off, " + rise, List.of(circumstances.leaked(), circumstances.draws()));
         }
-        String volume = amounts.foundVolume(result.totals().relieved());
-        int open = openings.valves().size();
-        if (open > 1) {
-            return open + " relief valves open, the first " + openings.firstAfter() + ", and give off " + volume
-                    + " in all";
-        }
-        boolean alone = result.system().reliefValves().size() == 1;
-        String subject = alone
-                ? "relief valve"
-                : "relief valve “" + openings.valves().get(0).name() + "”";
-        return count == 1
-                ? subject + " opens " + openings.firstAfter() + " and gives off " + volume
-                : subject + " opens " + Openings.times(count) + ", first " + openings.firstAfter() + ", and gives off "
-                        + volume + " in all";
+        clauses.add(circumstances.shutOff());
+        clauses.add(circumstances.draws());
+        return joined(start, clauses);
     }
 
-    private static String peak(RunResult result, Amounts amounts) {
-        Extremes extremes = result.extremes();
-        double atmosphere = result.system().site().atmosphere();
-        boolean steady = amounts.decimalsToShow(extremes.highestPressure().value()
-                        - extremes.lowestPressure().value())
-                != 0;
-        String start = steady ? "Pressure stays at " : "Pressure peaks at ";
-        return result.system().reliefValves().stream()
-                .mapToDouble(valve -> valve.opens().gauge(atmosphere))
-                .min()
-                .stream()
-                .mapToObj(set -> start + peakAgainst(result, set, amounts, "below") + " the relief set pressure")
-                .findFirst()
-                .orElse(start
-                        + amounts.foundPressure(
-                                result.gauge(extremes.highestPressure().value()))
-                        + "; there is no relief valve");
+    /** What else went on. A valve that runs for hours on fed water leaves no room for the taps. */
+    private static String besides(Circumstances circumstances, boolean runs) {
+        return joined(
+                "",
+                List.of(
+                        circumstances.shutOff(),
+                        circumstances.returned(),
+                        circumstances.leaked(),
+                        runs ? Optional.empty() : circumstances.draws()));
     }
 
-    private static String peakAgainst(RunResult result, double gauge, Amounts amounts, String side) {
-        double peak = result.gauge(result.extremes().highestPressure().value());
-        double difference = Math.abs(gauge - peak);
-        int decimals = amounts.decimalsToShow(difference);
-        return decimals < 0
-                ? amounts.foundPressure(peak) + ", just " + side
-                : amounts.foundPressure(peak, decimals) + ", " + amounts.foundPressure(difference, decimals) + " "
-                        + side;
+    private static String joined(String start, List<Optional<String>> clauses) {
+        List<String> said =
+                clauses.stream().flatMap(Optional::stream).limit(MOST_CLAUSES).toList();
+        return said.isEmpty() ? start : start + "; " + String.join("; ", said);
     }
 }

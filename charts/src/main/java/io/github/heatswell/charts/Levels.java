@@ -5,8 +5,7 @@ import io.github.heatswell.charts.picture.Level.Kind;
 import io.github.heatswell.plant.ExpansionVessel;
 import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.plant.ReliefValve;
-import io.github.heatswell.result.RunResult;
-import io.github.heatswell.units.Pressure;
+import io.github.heatswell.result.RunSummary;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,14 +20,14 @@ final class Levels {
     /** How near (as a share of it) a run must come to the test pressure for that to be shown. */
     private static final double NEAR_TEST = 0.95;
 
-    private final RunResult result;
+    private final RunSummary summary;
     private final HotWaterSystem system;
     private final Amounts amounts;
     private final double atmosphere;
 
-    Levels(RunResult result, Amounts amounts) {
-        this.result = result;
-        this.system = result.system();
+    Levels(RunSummary summary, Amounts amounts) {
+        this.summary = summary;
+        this.system = summary.system();
         this.amounts = amounts;
         this.atmosphere = system.site().atmosphere();
     }
@@ -39,27 +38,46 @@ final class Levels {
         List<ReliefValve> valves = system.reliefValves();
         if (valves.size() <= MOST_VALVES) {
             for (ReliefValve valve : valves) {
-                String whose = valves.size() == 1 ? "" : ", " + valve.name();
-                levels.add(level(Kind.RELIEF_RESEAT, valve.reseats(), "relief reseats" + whose));
+                levels.add(
+                        level(Kind.RELIEF_RESEAT, AtDrainCock.reseats(system, valve), "relief reseats" + whose(valve)));
             }
         }
         system.vessel()
-                .map(ExpansionVessel::precharge)
-                .ifPresent(precharge -> levels.add(level(Kind.PRECHARGE, precharge, "vessel precharge")));
+                .filter(vessel -> vessel.condition() == ExpansionVessel.Condition.SOUND)
+                .ifPresent(vessel ->
+                        levels.add(level(Kind.PRECHARGE, AtDrainCock.precharge(system, vessel), "vessel precharge")));
         return levels;
     }
 
     /** The levels that matter where several systems are compared. */
     List<Level> shared() {
         List<Level> levels = new ArrayList<>();
-        double test = result.gauge(system.tank().testPressureAbsolute(atmosphere));
-        if (result.gauge(result.extremes().highestPressure().value()) >= NEAR_TEST * test) {
-            levels.add(level(Kind.TEST_PRESSURE, new Pressure(test, Pressure.Reference.GAUGE), "tank test pressure"));
+        double test = summary.gauge(system.tank().testPressureAbsolute(atmosphere));
+        if (summary.gauge(summary.extremes().highestPressure().value()) >= NEAR_TEST * test) {
+            levels.add(level(Kind.TEST_PRESSURE, test, "tank test pressure"));
         }
-        levels.add(level(Kind.WORKING_PRESSURE, system.tank().workingPressure(), "tank working pressure"));
+        levels.add(level(
+                Kind.WORKING_PRESSURE, system.tank().workingPressure().gauge(atmosphere), "tank working pressure"));
         levels.addAll(reliefSets());
-        levels.add(level(Kind.SUPPLY, system.supplyAtStart(), "supply"));
+        addSupply(levels);
         return levels;
+    }
+
+    /** A street that changes over the day is a curve, not a level. */
+    private void addSupply(List<Level> levels) {
+        double supply = system.supplyAtStart().gauge(atmosphere);
+        boolean steady = system.supply().street().isConstant();
+        double street = system.supply().street().absolute(0, atmosphere) - atmosphere;
+        if (system.supply().reducingValve().isEmpty()) {
+            if (steady) {
+                levels.add(level(Kind.SUPPLY, supply, "supply"));
+            }
+            return;
+        }
+        levels.add(level(Kind.SUPPLY, supply, "supply at rest, behind the reducing valve"));
+        if (steady && street > supply) {
+            levels.add(level(Kind.STREET, street, "street"));
+        }
     }
 
     private List<Level> reliefSets() {
@@ -67,22 +85,31 @@ final class Levels {
         List<Level> levels = new ArrayList<>();
         if (valves.size() <= MOST_VALVES) {
             for (ReliefValve valve : valves) {
-                String whose = valves.size() == 1 ? "" : ", " + valve.name();
-                levels.add(level(Kind.RELIEF_SET, valve.opens(), "relief opens" + whose));
+                levels.add(level(Kind.RELIEF_SET, AtDrainCock.opens(system, valve), opens(valve) + whose(valve)));
             }
             return levels;
         }
         Map<Double, Integer> valvesAt = new LinkedHashMap<>();
-        valves.forEach(valve -> valvesAt.merge(valve.opens().gauge(atmosphere), 1, Integer::sum));
-        valvesAt.forEach((set, count) -> levels.add(level(
-                Kind.RELIEF_SET,
-                new Pressure(set, Pressure.Reference.GAUGE),
-                count == 1 ? "relief opens" : "relief opens, " + count + " valves")));
+        valves.forEach(valve -> valvesAt.merge(AtDrainCock.opens(system, valve), 1, Integer::sum));
+        valvesAt.forEach((set, count) -> levels.add(
+                level(Kind.RELIEF_SET, set, count == 1 ? "relief opens" : "relief opens, " + count + " valves")));
         return levels;
     }
 
-    private Level level(Kind kind, Pressure pressure, String name) {
-        double gauge = pressure.gauge(atmosphere);
+    private static String opens(ReliefValve valve) {
+        return switch (valve.condition()) {
+            case SOUND, LEAKING_SEAT -> "relief opens";
+            case STUCK_OPEN -> "relief set, but stuck open";
+            case BLOCKED -> "relief set, but blocked";
+        };
+    }
+
+    private String whose(ReliefValve valve) {
+        String name = system.reliefValves().size() == 1 ? "" : ", " + valve.name();
+        return Math.abs(AtDrainCock.column(valve.height())) < 1_000 ? name : name + ", as seen at the drain cock";
+    }
+
+    private Level level(Kind kind, double gauge, String name) {
         return new Level(kind, amounts.units().pressure().fromSi(gauge), amounts.chosenPressure(gauge), name);
     }
 }

@@ -8,19 +8,25 @@ import io.github.heatswell.result.Extreme;
 import io.github.heatswell.result.RunResult;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** The moments marked on the pressure of one run. Where they would cover each other some are left out, and it is said. */
 final class Marks {
 
+    /** With more openings than this the line at which a valve reseats says enough. */
+    private static final int MOST_WITH_RESEATS = 20;
+
     private final RunResult result;
     private final Amounts amounts;
     private final TimeScale scale;
+    private final When when;
     private final double leastDistance;
 
     Marks(RunResult result, Amounts amounts, TimeScale scale, double leastDistance) {
         this.result = result;
         this.amounts = amounts;
         this.scale = scale;
+        this.when = When.of(result.system(), result.end());
         this.leastDistance = leastDistance;
     }
 
@@ -31,21 +37,77 @@ final class Marks {
                 .ifPresent(hazard -> marks.add(mark(
                         Mark.Kind.HAZARD,
                         hazard,
-                        hazard.kind().description() + " " + Times.after(hazard.time()) + ": the run ends")));
+                        hazard.kind().description() + " " + when.at(hazard.time()) + ": the run ends",
+                        0)));
         marks.addAll(repeated(
                 events(EventKind.WORKING_PRESSURE_EXCEEDED, ""),
                 Mark.Kind.WORKING_PRESSURE_EXCEEDED,
-                "working pressure exceeded"));
-        for (ReliefValve valve : result.system().reliefValves()) {
-            String whose = result.system().reliefValves().size() == 1 ? "" : valve.name() + " ";
-            marks.addAll(
-                    repeated(events(EventKind.RELIEF_OPENED, valve.name()), Mark.Kind.RELIEF_OPENED, whose + "opens"));
-            List<Event> reseats = events(EventKind.RELIEF_RESEATED, valve.name());
-            marks.addAll(repeated(reseats, Mark.Kind.RELIEF_RESEATED, reseats.size() == 1 ? whose + "reseats" : ""));
+                "working pressure exceeded",
+                0));
+        List<ReliefValve> valves = result.system().reliefValves();
+        for (int device = 0; device < valves.size(); device++) {
+            addValve(marks, valves.get(device).name(), device, valves.size() == 1);
         }
-        marks.addAll(repeated(events(EventKind.VESSEL_BOTTOMED_OUT, ""), Mark.Kind.VESSEL_FULL, "vessel full"));
+        marks.addAll(repeated(events(EventKind.VESSEL_BOTTOMED_OUT, ""), Mark.Kind.VESSEL_FULL, "vessel full", 0));
         addHighest(marks);
         return marks;
+    }
+
+    /**
+     * The openings by temperature, for the panel of the temperature: there they stand on the limit they kept, and not in
+     * the way of what the pressure did meanwhile.
+     */
+    List<Mark> byTemperature() {
+        List<Mark> marks = new ArrayList<>();
+        result.events().stream()
+                .filter(event -> event.kind() == EventKind.CUT_OUT_TRIPPED)
+                .map(event -> onTemperature(
+                        Mark.Kind.CUT_OUT_TRIPPED,
+                        event,
+                        "cut-out trips " + when.at(event.time()) + ", heater off for good",
+                        0))
+                .forEach(marks::add);
+        List<ReliefValve> valves = result.system().reliefValves();
+        for (int device = 0; device < valves.size(); device++) {
+            String name = valves.get(device).name();
+            List<Event> hot = events(EventKind.RELIEF_OPENED, name).stream()
+                    .filter(this::isHot)
+                    .toList();
+            List<Event> drawn = thinned(hot);
+            for (Event event : drawn) {
+                String label = event == drawn.get(0) ? label(name + " opens", hot, drawn.size()) : "";
+                marks.add(onTemperature(Mark.Kind.RELIEF_OPENED_HOT, event, label, device));
+            }
+        }
+        return marks;
+    }
+
+    private void addValve(List<Mark> marks, String name, int device, boolean alone) {
+        String whose = alone ? "" : name + " ";
+        List<Event> openings = new ArrayList<>();
+        List<Event> reseats = new ArrayList<>();
+        boolean hot = false;
+        for (Event event : result.events()) {
+            boolean own = event.device().equals(name);
+            if (own && event.kind() == EventKind.RELIEF_OPENED) {
+                hot = isHot(event);
+            }
+            if (own && !hot && event.kind() == EventKind.RELIEF_OPENED) {
+                openings.add(event);
+            } else if (own && !hot && event.kind() == EventKind.RELIEF_RESEATED) {
+                reseats.add(event);
+            }
+        }
+        List<Mark> opened = repeated(openings, Mark.Kind.RELIEF_OPENED, whose + "opens", device);
+        marks.addAll(opened);
+        if (opened.size() <= MOST_WITH_RESEATS) {
+            String what = reseats.size() == 1 ? whose + "reseats" : "";
+            marks.addAll(repeated(reseats, Mark.Kind.RELIEF_RESEATED, what, device));
+        }
+    }
+
+    private boolean isHot(Event event) {
+        return OpeningCause.of(result.system(), event).equals(Optional.of(OpeningCause.TEMPERATURE));
     }
 
     private List<Event> events(EventKind kind, String device) {
@@ -54,7 +116,18 @@ final class Marks {
                 .toList();
     }
 
-    private List<Mark> repeated(List<Event> events, Mark.Kind kind, String what) {
+    private List<Mark> repeated(List<Event> events, Mark.Kind kind, String what, int device) {
+        List<Event> drawn = thinned(events);
+        List<Mark> marks = new ArrayList<>();
+        for (Event event : drawn) {
+            String label = marks.isEmpty() && !what.isEmpty() ? label(what, events, drawn.size()) : "";
+            marks.add(mark(kind, event, label, device));
+        }
+        return marks;
+    }
+
+    /** Those that stand far enough from the one before. */
+    private List<Event> thinned(List<Event> events) {
         List<Event> drawn = new ArrayList<>();
         double last = Double.NEGATIVE_INFINITY;
         for (Event event : events) {
@@ -63,20 +136,15 @@ final class Marks {
                 last = scale.of(event.time());
             }
         }
-        List<Mark> marks = new ArrayList<>();
-        for (Event event : drawn) {
-            String label = marks.isEmpty() && !what.isEmpty() ? label(what, events, drawn.size()) : "";
-            marks.add(mark(kind, event, label));
-        }
-        return marks;
+        return drawn;
     }
 
-    private static String label(String what, List<Event> events, int drawn) {
-        String after = Times.after(events.get(0).time());
+    private String label(String what, List<Event> events, int drawn) {
+        String first = when.at(events.get(0).time());
         if (events.size() == 1) {
-            return what + " " + after;
+            return what + " " + first;
         }
-        String often = what + " " + Openings.times(events.size()) + ", first " + after;
+        String often = what + " " + Openings.times(events.size()) + ", first " + first;
         return drawn == events.size() ? often : often + "; " + drawn + " marked";
     }
 
@@ -92,14 +160,19 @@ final class Marks {
                 .anyMatch(mark -> mark.kind().compareTo(Mark.Kind.RELIEF_OPENED) <= 0
                         && Math.abs(mark.value() - value) <= 0.005 * value);
         if (!steady && !said) {
-            String label = "highest: " + amounts.foundPressure(result.gauge(highest.value())) + " "
-                    + Times.after(highest.time());
+            String label =
+                    "highest: " + amounts.foundPressure(result.gauge(highest.value())) + " " + when.at(highest.time());
             marks.add(new Mark(Mark.Kind.HIGHEST, time, value, label));
         }
     }
 
-    private Mark mark(Mark.Kind kind, Event event, String label) {
-        return new Mark(kind, scale.of(event.time()), gauge(event.pressureAbsolute()), label);
+    private Mark mark(Mark.Kind kind, Event event, String label, int device) {
+        return new Mark(kind, scale.of(event.time()), gauge(event.pressureAbsolute()), label, device);
+    }
+
+    private Mark onTemperature(Mark.Kind kind, Event event, String label, int device) {
+        double value = amounts.units().temperature().fromSi(event.waterTemperature());
+        return new Mark(kind, scale.of(event.time()), value, label, device);
     }
 
     private double gauge(double absolute) {

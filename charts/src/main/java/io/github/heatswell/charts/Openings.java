@@ -3,39 +3,41 @@ package io.github.heatswell.charts;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.ReliefTotal;
-import io.github.heatswell.result.RunResult;
+import io.github.heatswell.result.RunSummary;
 import java.util.List;
 import java.util.Optional;
 
 /** How the relief valves of a run behaved. */
 final class Openings {
 
-    private final RunResult result;
+    private final RunSummary summary;
 
-    Openings(RunResult result) {
-        this.result = result;
+    Openings(RunSummary summary) {
+        this.summary = summary;
     }
 
     /** How often all valves opened together. */
     int count() {
-        return result.totals().relief().stream().mapToInt(ReliefTotal::openings).sum();
+        return summary.totals().relief().stream()
+                .mapToInt(ReliefTotal::openings)
+                .sum();
     }
 
     /** The valves that opened, in the order of the description. */
     List<ReliefTotal> valves() {
-        return result.totals().relief().stream()
+        return summary.totals().relief().stream()
                 .filter(relief -> relief.openings() > 0)
                 .toList();
     }
 
     /** The first opening of any valve. */
     Optional<Event> first() {
-        return result.first(EventKind.RELIEF_OPENED);
+        return summary.first(EventKind.RELIEF_OPENED);
     }
 
     /** When a valve first opened, in words. */
-    String firstAfter() {
-        return Times.after(first().orElseThrow().time());
+    String firstAt() {
+        return When.of(summary.system(), summary.end()).at(first().orElseThrow().time());
     }
 
     /** How often, in words: {@code once}, {@code twice} or {@code 71 times}. */

@@ -10,12 +10,18 @@ final class PlotWidth {
     private static final int BESIDE = 320;
 
     private static final int TICK_DISTANCE = 62;
+    private static final int SHORT_TICK_DISTANCE = 42;
     private static final double MARK_DISTANCE = 15;
 
     private PlotWidth() {}
 
     static int mostTicks(Size size) {
         return (size.width() - BESIDE) / TICK_DISTANCE;
+    }
+
+    /** How many ticks with names of three letters there is room for. */
+    static int mostShortTicks(Size size) {
+        return (size.width() - BESIDE) / SHORT_TICK_DISTANCE;
     }
 
     /** Columns a line is thinned to: those of a picture drawn at twice its logical size. */

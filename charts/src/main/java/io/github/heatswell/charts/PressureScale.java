@@ -23,7 +23,10 @@ final class PressureScale {
 
     private PressureScale() {}
 
-    static Axis around(Range course, List<Level> levels, Amounts amounts) {
+    /** The share of the height that a lane of bars takes at the foot. */
+    private static final double LANE = 0.055;
+
+    static Axis around(Range course, List<Level> levels, int lanes, Amounts amounts) {
         Range curve = course.atLeast(amounts.units().pressure().fromSi(NARROWEST));
         Range shown = curve;
         List<Level> nearestFirst = levels.stream()
@@ -36,7 +39,8 @@ final class PressureScale {
                 shown = with;
             }
         }
-        Axis axis = ValueScale.around("gauge pressure (" + amounts.pressureUnit() + ")", shown, 0.06, 0.12);
+        Axis axis =
+                ValueScale.around("gauge pressure (" + amounts.pressureUnit() + ")", shown, 0.06 + LANE * lanes, 0.12);
         boolean belowAir = axis.from() < 0 && course.low() >= 0;
         return belowAir ? new Axis(axis.label(), 0, axis.to(), axis.tick()) : axis;
     }

@@ -5,6 +5,7 @@ import io.github.heatswell.charts.picture.Curve;
 import io.github.heatswell.charts.picture.Picture;
 import io.github.heatswell.charts.picture.Size;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -12,6 +13,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
+import java.util.function.Function;
 
 /**
  * The picture of one run, or of several held against each other. Its title says what was found; a hazard stands before
@@ -22,26 +24,53 @@ import java.util.Set;
  */
 public final class RunChart {
 
-    private final List<NamedRun> runs;
-    private final UnitSystem units;
+    /** A run of more days than this (s) is drawn day by day. */
+    private static final double MANY_DAYS = 14.5 * DailyFigures.DAY;
+
+    private final Function<Size, Picture> composer;
     private final Size size;
 
-    private RunChart(List<NamedRun> runs, UnitSystem units, Size size) {
-        this.runs = runs;
-        this.units = units;
+    private RunChart(Function<Size, Picture> composer, Size size) {
+        this.composer = composer;
         this.size = size;
     }
 
     /**
      * The picture of one run: its pressure with everything it is read against, and below it the water temperature and
-     * when the heater was on.
+     * when heater and taps were on. Where a run of a day or so goes by the clock, so does the picture. A run of more than
+     * two weeks is drawn day by day, as by {@link #ofDays}.
      *
      * @param result the run
      * @param units the units to show it in
      * @return the picture, 1040 logical pixels wide and at least 700 high
      */
     public static RunChart of(RunResult result, UnitSystem units) {
-        return new RunChart(List.of(new NamedRun("run", result)), Objects.requireNonNull(units, "units"), Size.USUAL);
+        Objects.requireNonNull(units, "units");
+        if (result.end() > MANY_DAYS) {
+            return ofDays(result.summary(), DailyFigures.of(result), units);
+        }
+        return new RunChart(size -> new RunPicture(result, units, size).compose(), Size.USUAL);
+    }
+
+    /**
+     * The picture of a run over weeks to years: from the lowest to the highest pressure of each day, and below what each
+     * day gave off. Months are named where the season at the start is known.
+     *
+     * @param summary the run
+     * @param figures its figures, day by day
+     * @param units the units to show it in
+     * @return the picture, 1040 logical pixels wide and at least 700 high
+     * @throws IllegalArgumentException if there are fewer or more days of figures than the run has
+     */
+    public static RunChart ofDays(RunSummary summary, DailyFigures figures, UnitSystem units) {
+        Objects.requireNonNull(units, "units");
+        double days = summary.end() / DailyFigures.DAY;
+        int count = figures.days().size();
+        if (count == 0 || Math.abs(count - days) > 1) {
+            throw new IllegalArgumentException(
+                    "figures: " + count + " days are not those of a run of " + Times.span(summary.end()));
+        }
+        return new RunChart(size -> new DaysPicture(summary, figures, units, size).compose(), Size.USUAL);
     }
 
     /**
@@ -65,7 +94,8 @@ public final class RunChart {
                 throw new IllegalArgumentException("runs: two are called \"" + run.name() + "\"");
             }
         }
-        return new RunChart(List.copyOf(runs), units, Size.USUAL);
+        List<NamedRun> all = List.copyOf(runs);
+        return new RunChart(size -> new ComparisonPicture(all, units, size).compose(), Size.USUAL);
     }
 
     /**
@@ -78,7 +108,7 @@ public final class RunChart {
      * @throws IllegalArgumentException if the width or the height is outside its range
      */
     public RunChart withSize(int width, int height) {
-        return new RunChart(runs, units, new Size(width, height));
+        return new RunChart(composer, new Size(width, height));
     }
 
     /**
@@ -104,8 +134,6 @@ public final class RunChart {
 
     /** What is to be drawn. */
     Picture picture() {
-        return runs.size() == 1
-                ? new RunPicture(runs.get(0).result(), units, size).compose()
-                : new ComparisonPicture(runs, units, size).compose();
+        return composer.apply(size);
     }
 }

@@ -9,19 +9,16 @@ import io.github.heatswell.charts.picture.Panel;
 import io.github.heatswell.charts.picture.Picture;
 import io.github.heatswell.charts.picture.Points;
 import io.github.heatswell.charts.picture.Size;
-import io.github.heatswell.plant.Heater;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.units.UnitSystem;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** Composes the picture of one run: pressure above, water temperature and heater below. */
+/** Composes the picture of one run: pressure above, water temperature, heater and taps below. */
 final class RunPicture {
-
-    /** The narrowest range (K) the temperature is shown in. */
-    private static final double NARROWEST = 10;
 
     /** How far beyond a hazard the time axis goes on, so that the end of the run is seen to be one. */
     private static final double BEYOND_HAZARD = 1.12;
@@ -29,6 +26,8 @@ final class RunPicture {
     private final RunResult result;
     private final Amounts amounts;
     private final Size size;
+    private final Lanes lanes;
+    private final Marks marks;
     private final TimeScale scale;
     private final Course course;
 
@@ -36,41 +35,39 @@ final class RunPicture {
         this.result = result;
         this.amounts = new Amounts(units);
         this.size = size;
+        When when = When.of(result.system(), result.end());
         double end = result.hazard().isPresent() ? BEYOND_HAZARD * result.end() : result.end();
-        this.scale = TimeScale.to(end, PlotWidth.mostTicks(size));
+        this.scale = TimeScale.of(when, end, PlotWidth.mostTicks(size));
         this.course = new Course(result, amounts, scale, PlotWidth.columns(size));
+        this.lanes = new Lanes(result.summary(), amounts, scale, when);
+        this.marks = new Marks(result, amounts, scale, PlotWidth.leastMarkDistance(size, scale.axis()));
     }
 
     Picture compose() {
         Optional<Event> hazard = result.hazard();
         Caption caption = new Caption(
-                hazard.map(HazardWords::warning).orElse(""),
+                hazard.map(event -> HazardWords.warning(result.summary(), event))
+                        .orElse(""),
                 Headline.of(result, amounts.units()),
-                new Facts(amounts).of(result));
+                new Facts(amounts).of(result.summary()));
         OptionalDouble end =
                 hazard.stream().mapToDouble(event -> scale.of(event.time())).findFirst();
-        return new Picture(size, caption, scale.axis(), end, pressurePanel(), temperaturePanel());
+        Panel temperature = new TemperaturePanel(result, amounts, course, lanes, marks).panel();
+        return new Picture(size, caption, scale.axis(), end, pressurePanel(), temperature);
     }
 
     private Panel pressurePanel() {
-        List<Level> levels = new Levels(result, amounts).all();
-        Axis axis = PressureScale.around(course.pressureRange(), levels, amounts);
-        Curve curve = new Curve(Curve.Role.PRESSURE, "", "", course.pressure());
-        Marks marks = new Marks(result, amounts, scale, PlotWidth.leastMarkDistance(size, scale.axis()));
-        return new Panel(axis, List.of(curve), levels, marks.all(), Bands.none());
-    }
-
-    private Panel temperaturePanel() {
-        Points line = course.temperature();
-        Heater heater = result.system().heater();
-        double setPoint = amounts.units().temperature().fromSi(heater.setPoint());
-        ValueScale.Range range = new ValueScale.Range(line.lowest(), line.highest())
-                .with(setPoint)
-                .atLeast(amounts.units().temperatureDifference().fromSi(NARROWEST));
-        Axis axis = ValueScale.around("mean water temperature (" + amounts.temperatureUnit() + ")", range, 0.16, 0.1);
-        Level level = new Level(
-                Level.Kind.SET_POINT, setPoint, amounts.temperature(heater.setPoint()), "thermostat set point");
-        Curve curve = new Curve(Curve.Role.TEMPERATURE, "", "", line);
-        return new Panel(axis, List.of(curve), List.of(level), List.of(), new HeaterSpans(result, scale).bands());
+        List<Level> levels = new Levels(result.summary(), amounts).all();
+        List<Bands> bands = lanes.underPressure();
+        List<Curve> curves = new ArrayList<>();
+        ValueScale.Range range = course.pressureRange();
+        if (!result.system().supply().street().isConstant()) {
+            Points street = course.street();
+            range = range.with(street.lowest()).with(street.highest());
+            curves.add(new Curve(Curve.Role.STREET, "street pressure", "", street));
+        }
+        curves.add(new Curve(Curve.Role.PRESSURE, "", "", course.pressure()));
+        Axis axis = PressureScale.around(range, levels, bands.size(), amounts);
+        return new Panel(axis, List.of(), curves, levels, marks.all(), bands);
     }
 }

@@ -20,7 +20,7 @@ final class SharedLevels {
     List<Level> all() {
         Map<Alike, List<Owned>> alike = new LinkedHashMap<>();
         for (NamedRun run : runs) {
-            for (Level level : new Levels(run.result(), amounts).shared()) {
+            for (Level level : new Levels(run.result().summary(), amounts).shared()) {
                 alike.computeIfAbsent(new Alike(level.kind(), level.amount()), key -> new ArrayList<>())
                         .add(new Owned(level, run.name()));
             }

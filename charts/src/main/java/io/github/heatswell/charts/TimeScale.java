@@ -1,7 +1,10 @@
 package io.github.heatswell.charts;
 
 import io.github.heatswell.charts.picture.Axis;
+import io.github.heatswell.charts.picture.Tick;
 import io.github.heatswell.units.DurationUnit;
+import java.util.ArrayList;
+import java.util.List;
 
 /** The unit and the ticks of a time axis, as people divide time. */
 final class TimeScale {
@@ -33,6 +36,22 @@ final class TimeScale {
                 : scale(DurationUnit.DAY, end, DAYS, mostTicks);
     }
 
+    /** A scale for a run, by the clock where the run goes by it. */
+    static TimeScale of(When when, double endSeconds, int mostTicks) {
+        TimeScale since = to(endSeconds, mostTicks);
+        if (!when.byClock()) {
+            return since;
+        }
+        double end = DurationUnit.HOUR.fromSi(endSeconds);
+        double start = DurationUnit.HOUR.fromSi(when.clockStart());
+        int step = stepOf(end, HOURS, mostTicks);
+        List<Tick> ticks = new ArrayList<>();
+        for (double clock = Math.ceil(start / step) * step; clock <= start + end; clock += step) {
+            ticks.add(new Tick(clock - start, When.clock(Math.round(60 * clock) % 1440)));
+        }
+        return new TimeScale(DurationUnit.HOUR, new Axis("time of day", 0, end, step, ticks));
+    }
+
     Axis axis() {
         return axis;
     }
@@ -43,10 +62,15 @@ final class TimeScale {
 
     private static TimeScale scale(DurationUnit unit, double end, int[] steps, int mostTicks) {
         double to = unit.fromSi(end);
+        int step = stepOf(to, steps, mostTicks);
+        return new TimeScale(unit, new Axis("time since the start (" + unit.symbol() + ")", 0, to, step));
+    }
+
+    private static int stepOf(double to, int[] steps, int mostTicks) {
         int chosen = steps[steps.length - 1];
         for (int i = steps.length - 1; i >= 0 && to / steps[i] <= mostTicks; i--) {
             chosen = steps[i];
         }
-        return new TimeScale(unit, new Axis("time since the start (" + unit.symbol() + ")", 0, to, chosen));
+        return chosen;
     }
 }

@@ -26,7 +26,9 @@ final class Verdict {
         if (!hazards.isEmpty()) {
             parts.add(hazardPart(hazards));
         }
-        List<NamedRun> strained = having(sound, run -> Headline.exceedsWorkingPressure(run.result()));
+        heldRunaways(sound, parts);
+        List<NamedRun> strained =
+                having(sound, run -> new PeakWords(run.result().summary(), amounts).exceedsWorkingPressure());
         if (!strained.isEmpty()) {
             parts.add(
                     names(strained) + (strained.size() == 1 ? " exceeds" : " exceed") + " the tank's working pressure");
@@ -41,7 +43,7 @@ final class Verdict {
         if (hazards.size() == 1) {
             RunResult result = hazards.get(0).result();
             return quoted(hazards.get(0)) + " "
-                    + HazardWords.verb(result, result.hazard().orElseThrow(), amounts);
+                    + HazardWords.verb(result.summary(), result.hazard().orElseThrow(), amounts);
         }
         NamedRun first = hazards.stream()
                 .min(Comparator.comparingDouble(run -> run.result().end()))
@@ -49,13 +51,31 @@ final class Verdict {
         RunResult result = first.result();
         String which = hazards.size() == runs.size() ? every() : hazards.size() + " of " + runs.size() + " runs";
         return which + " end in a hazard: first, " + quoted(first) + " "
-                + HazardWords.verb(result, result.hazard().orElseThrow(), amounts);
+                + HazardWords.verb(result.summary(), result.hazard().orElseThrow(), amounts);
+    }
+
+    /** Heaters that would not stop, held by a cut-out or by a valve that minds temperature. */
+    private void heldRunaways(List<NamedRun> sound, List<String> parts) {
+        List<NamedRun> held =
+                having(sound, run -> circumstances(run).openedHot().isPresent());
+        List<NamedRun> cut = having(sound, run -> circumstances(run).cutOut().isPresent());
+        if (!held.isEmpty()) {
+            parts.add(names(held) + (held.size() == 1 ? " runs hot and is" : " run hot and are")
+                    + " held by a valve that opens by temperature");
+        }
+        if (!cut.isEmpty()) {
+            parts.add(names(cut) + (cut.size() == 1 ? " trips its cut-out" : " trip their cut-outs"));
+        }
+    }
+
+    private Circumstances circumstances(NamedRun run) {
+        return new Circumstances(run.result().summary(), amounts);
     }
 
     private List<String> reliefParts(List<NamedRun> sound) {
         List<NamedRun> bare =
                 having(sound, run -> run.result().system().reliefValves().isEmpty());
-        List<NamedRun> wet = having(sound, run -> new Openings(run.result()).count() > 0);
+        List<NamedRun> wet = having(sound, run -> new Openings(run.result().summary()).count() > 0);
         List<NamedRun> dry = having(sound, run -> !bare.contains(run) && !wet.contains(run));
         List<String> parts = new ArrayList<>();
         if (wet.isEmpty() && !dry.isEmpty()) {

@@ -30,6 +30,9 @@ public final class Handmade {
     private final double[] gaugeBar;
     private final List<Event> events = new ArrayList<>();
     private double relieved;
+    private double returned;
+    private double drawn;
+    private double leaked;
 
     private Handmade(HotWaterSystem system, double step, double... gaugeBar) {
         this.system = system;
@@ -54,6 +57,24 @@ public final class Handmade {
         return this;
     }
 
+    /** Sets the volume (L) returned to the street by the end. */
+    public Handmade returned(double litres) {
+        returned = litres * 1e-3;
+        return this;
+    }
+
+    /** Sets the volume (L) drawn by the end. */
+    public Handmade drawn(double litres) {
+        drawn = litres * 1e-3;
+        return this;
+    }
+
+    /** Sets the volume (L) leaked by the end. */
+    public Handmade leaked(double litres) {
+        leaked = litres * 1e-3;
+        return this;
+    }
+
     /** The result. */
     public RunResult result() {
         int count = gaugeBar.length;
@@ -65,6 +86,10 @@ public final class Handmade {
         for (int i = 0; i < count; i++) {
             columns.get(Channel.PRESSURE_ABSOLUTE)[i] = absolute(gaugeBar[i]);
             columns.get(Channel.WATER_MEAN)[i] = 285.15 + i;
+            columns.get(Channel.WATER_TOP)[i] = 285.15 + i;
+            columns.get(Channel.WATER_BOTTOM)[i] = 285.15 + i;
+            columns.get(Channel.STREET_ABSOLUTE)[i] = absolute(4.2);
+            columns.get(Channel.GAUGE_READING)[i] = gaugeBar[i] * 1e5;
             columns.get(Channel.RELIEVED_TOTAL)[i] = count == 1 ? 0 : relieved * i / (count - 1);
             values.add(new Extreme(absolute(gaugeBar[i]), i * step));
         }
@@ -79,7 +104,7 @@ public final class Handmade {
                         Collections.min(values, order),
                         new Extreme(284.15 + count, step * (count - 1)),
                         new Extreme(0, 0)),
-                new Totals(relief(), 0, 0, 0, 0, 0, 0, 0, 0),
+                new Totals(relief(), 0, returned, drawn, leaked, 0, 0, 0, 0),
                 new Audit(0, 0, 0, 0),
                 new Numerics("by hand", 1e-9, 0, 0, 0));
         TimeGrid grid = new TimeGrid(step, step * (count - 1));

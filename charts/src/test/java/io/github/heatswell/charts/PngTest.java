@@ -4,12 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.result.RunResult;
 import io.github.heatswell.units.UnitSystem;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
 import javax.imageio.ImageIO;
@@ -25,6 +27,18 @@ class PngTest {
             assertTrue(image.getHeight() >= 1400, chart.getKey());
             assertTrue(colours(image) > 50, chart.getKey() + " is blank");
             assertTrue(rimIsFree(image), chart.getKey() + " is clipped");
+        }
+    }
+
+    @Test
+    void drawsEveryDay() throws IOException {
+        Map<String, RunResult> days = new LinkedHashMap<>(Houses.days());
+        days.put("month", Houses.month());
+        for (Map.Entry<String, RunResult> day : days.entrySet()) {
+            BufferedImage image =
+                    ImageIO.read(new ByteArrayInputStream(png(RunChart.of(day.getValue(), UnitSystem.SI))));
+            assertTrue(colours(image) > 50, day.getKey() + " is blank");
+            assertTrue(rimIsFree(image), day.getKey() + " is clipped");
         }
     }
 

@@ -225,15 +225,18 @@ class RunPictureTest {
 
     @Test
     void showsWhenTheBurnerWasOn() {
-        Bands bands =
-                RunChart.of(Gallery.week(), UnitSystem.SI).picture().lower().bands();
+        Bands bands = RunChart.of(Gallery.week(), UnitSystem.SI)
+                .picture()
+                .lower()
+                .bands()
+                .get(0);
         long switchedOn = Gallery.week().events().stream()
                 .filter(event -> event.kind() == EventKind.HEATER_ON)
                 .count();
         assertEquals(switchedOn, bands.spans().size());
         assertTrue(bands.label().matches("burner on \\d+ times, .* in all"), bands.label());
         assertEquals(
-                Bands.none(),
+                List.of(),
                 RunChart.of(Handmade.run(SYSTEM, 60, 4.2, 5).result(), UnitSystem.SI)
                         .picture()
                         .lower()

@@ -1,45 +1,104 @@
 package io.github.heatswell.charts.drawing;
 
 import io.github.heatswell.charts.picture.Bands;
+import java.awt.Color;
 import java.awt.Graphics2D;
+import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
 
-/** Draws stretches of time as bars along the foot of a panel. */
+/**
+ * Draws stretches of time as bars in lanes along the foot of a panel. What was on is told by the lane's name beside the
+ * plot and by how its bars are drawn: full, as ticks on a line, hollow, split or hatched.
+ */
 final class BandBars {
 
     private static final double HEIGHT = 7;
+    private static final double LANE = 14;
     private static final double ABOVE_FOOT = 4;
+    private static final double HATCH = 3.5;
 
     /** A bar narrower than this would not be seen. */
     private static final double NARROWEST = 1.6;
 
     private BandBars() {}
 
-    /** The height on the sheet at which the bars stand. */
-    static double middle(Frame frame) {
-        return frame.area().bottom() - ABOVE_FOOT - HEIGHT / 2;
+    /** The height that the lanes of a panel take at its foot. */
+    static double height(List<Bands> lanes) {
+        return lanes.isEmpty() ? 0 : ABOVE_FOOT + LANE * lanes.size();
     }
 
-    static void draw(Graphics2D g, Bands bands, Frame frame) {
-        g.setPaint(Ink.TEMPERATURE);
-        double top = middle(frame) - HEIGHT / 2;
+    /** The height on the sheet at which the bars of a lane stand. */
+    static double middle(Frame frame, int lane) {
+        return frame.area().bottom() - ABOVE_FOOT - HEIGHT / 2 - lane * LANE;
+    }
+
+    static Color color(Bands.Kind kind) {
+        return switch (kind) {
+            case HEATER -> Ink.TEMPERATURE;
+            case DRAWS -> Ink.PRESSURE;
+            case BYPASS -> Ink.SUPPLY;
+            case RELIEF -> Ink.RELIEF;
+            case SUPPLY_OFF -> Ink.TEXT;
+        };
+    }
+
+    static void draw(Graphics2D g, List<Bands> lanes, Frame frame) {
+        for (int lane = 0; lane < lanes.size(); lane++) {
+            Bands bands = lanes.get(lane);
+            double middle = middle(frame, lane);
+            g.setPaint(color(bands.kind()));
+            g.setStroke(Strokes.HAIR);
+            if (bands.kind() == Bands.Kind.DRAWS) {
+                g.draw(new Line2D.Double(frame.area().x(), middle, frame.area().right(), middle));
+            }
+            for (Box bar : bars(bands, frame, middle)) {
+                drawBar(g, bands.kind(), bar);
+            }
+        }
+    }
+
+    /** The bars of a lane; those that would touch each other are one. */
+    private static List<Box> bars(Bands bands, Frame frame, double middle) {
+        List<Box> bars = new ArrayList<>();
         double start = Double.NaN;
         double end = Double.NEGATIVE_INFINITY;
         for (Bands.Span span : bands.spans()) {
             double from = frame.x(span.from());
             double to = Math.max(frame.x(span.to()), from + NARROWEST);
             if (from > end + NARROWEST) {
-                fill(g, start, end, top);
+                add(bars, start, end, middle);
                 start = from;
             }
-            end = to;
+            end = Math.max(end, to);
         }
-        fill(g, start, end, top);
+        add(bars, start, end, middle);
+        return bars;
     }
 
-    private static void fill(Graphics2D g, double from, double to, double top) {
+    private static void add(List<Box> bars, double from, double to, double middle) {
         if (from < to) {
-            g.fill(new Rectangle2D.Double(from, top, to - from, HEIGHT));
+            bars.add(new Box(from, middle - HEIGHT / 2, to - from, HEIGHT));
+        }
+    }
+
+    private static void drawBar(Graphics2D g, Bands.Kind kind, Box bar) {
+        switch (kind) {
+            case HEATER, DRAWS -> g.fill(bar.shape());
+            case BYPASS -> {
+                g.setStroke(Strokes.RIM);
+                g.draw(bar.grownBy(-0.7).shape());
+            }
+            case RELIEF -> {
+                double third = bar.height() / 3;
+                g.fill(new Rectangle2D.Double(bar.x(), bar.y(), bar.width(), third));
+                g.fill(new Rectangle2D.Double(bar.x(), bar.bottom() - third, bar.width(), third));
+            }
+            case SUPPLY_OFF -> {
+                g.draw(bar.shape());
+                g.draw(Hatching.of(bar, HATCH));
+            }
         }
     }
 }

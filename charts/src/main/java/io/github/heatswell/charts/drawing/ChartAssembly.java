@@ -1,14 +1,19 @@
 package io.github.heatswell.charts.drawing;
 
+import io.github.heatswell.charts.picture.Area;
 import io.github.heatswell.charts.picture.Axis;
+import io.github.heatswell.charts.picture.Bands;
 import io.github.heatswell.charts.picture.Curve;
 import io.github.heatswell.charts.picture.Level;
 import io.github.heatswell.charts.picture.Panel;
 import io.github.heatswell.charts.picture.Picture;
+import java.awt.Shape;
+import java.awt.geom.Path2D;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import java.util.Locale;
 import org.jfree.chart.JFreeChart;
+import org.jfree.chart.annotations.XYShapeAnnotation;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.NumberTickUnit;
 import org.jfree.chart.plot.CombinedDomainXYPlot;
@@ -67,6 +72,11 @@ final class ChartAssembly {
             addLevel(plot, level);
         }
         addCurves(plot, panel);
+        panel.areas().forEach(area -> addArea(plot, area));
+        panel.bands().stream()
+                .filter(bands -> bands.kind() == Bands.Kind.SUPPLY_OFF)
+                .flatMap(bands -> bands.spans().stream())
+                .forEach(span -> plot.getRenderer().addAnnotation(new ShutOffHatch(span), Layer.BACKGROUND));
         return plot;
     }
 
@@ -76,6 +86,25 @@ final class ChartAssembly {
         line.setStroke(Strokes.of(level.kind()));
         line.setAlpha(1);
         plot.addRangeMarker(line, Layer.BACKGROUND);
+    }
+
+    /** As an annotation of the renderer, which lies behind its curves. */
+    private static void addArea(XYPlot plot, Area area) {
+        XYShapeAnnotation filled = new XYShapeAnnotation(outline(area), Strokes.HAIR, null, Strokes.color(area.role()));
+        plot.getRenderer().addAnnotation(filled, Layer.BACKGROUND);
+    }
+
+    private static Shape outline(Area area) {
+        Path2D path = new Path2D.Double();
+        path.moveTo(area.low().time(0), area.low().value(0));
+        for (int i = 0; i < area.high().count(); i++) {
+            path.lineTo(area.high().time(i), area.high().value(i));
+        }
+        for (int i = area.low().count() - 1; i > 0; i--) {
+            path.lineTo(area.low().time(i), area.low().value(i));
+        }
+        path.closePath();
+        return path;
     }
 
     private static void addCurves(XYPlot plot, Panel panel) {
@@ -95,7 +124,7 @@ final class ChartAssembly {
     }
 
     private static NumberAxis axis(Axis axis, String label) {
-        NumberAxis scale = new NumberAxis(label);
+        NumberAxis scale = axis.named().isEmpty() ? new NumberAxis(label) : new NamedTickAxis(label, axis.named());
         scale.setAutoRange(false);
         scale.setRange(axis.from(), axis.to());
         scale.setTickUnit(new NumberTickUnit(axis.tick(), format(axis.tick())));

@@ -1,5 +1,7 @@
 package io.github.heatswell.charts.drawing;
 
+import io.github.heatswell.charts.picture.Area;
+import io.github.heatswell.charts.picture.Bands;
 import io.github.heatswell.charts.picture.Curve;
 import io.github.heatswell.charts.picture.Level;
 import io.github.heatswell.charts.picture.Mark;
@@ -22,9 +24,7 @@ final class Description {
     /** What the picture shows. */
     static String of(Picture picture) {
         StringBuilder words = new StringBuilder(picture.caption().subtitle());
-        words.append(" Two line charts over the ")
-                .append(picture.time().label())
-                .append('.');
+        words.append(" Two charts over the ").append(picture.time().label()).append('.');
         add(words, picture.upper());
         add(words, picture.lower());
         return words.toString().strip();
@@ -34,11 +34,13 @@ final class Description {
         words.append(" The ").append(panel.axis().label()).append(':');
         for (Curve curve : panel.curves()) {
             if (!curve.name().isEmpty()) {
-                words.append(' ')
-                        .append(curve.name())
-                        .append(", ")
-                        .append(curve.finding())
-                        .append(';');
+                String finding = curve.finding().isEmpty() ? "" : ", " + curve.finding();
+                words.append(' ').append(curve.name()).append(finding).append(';');
+            }
+        }
+        for (Area area : panel.areas()) {
+            if (!area.name().isEmpty()) {
+                words.append(' ').append(area.name()).append(';');
             }
         }
         for (Level level : panel.levels()) {
@@ -53,8 +55,8 @@ final class Description {
                 words.append(' ').append(mark.label()).append(';');
             }
         }
-        if (!panel.bands().label().isEmpty()) {
-            words.append(' ').append(panel.bands().label()).append(';');
+        for (Bands bands : panel.bands()) {
+            words.append(' ').append(bands.label()).append(';');
         }
         words.setCharAt(words.length() - 1, '.');
     }

@@ -1,8 +1,10 @@
 package io.github.heatswell.charts.drawing;
 
+import io.github.heatswell.charts.picture.Area;
 import io.github.heatswell.charts.picture.Curve;
 import io.github.heatswell.charts.picture.Panel;
 import io.github.heatswell.charts.picture.Picture;
+import io.github.heatswell.charts.picture.Points;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.zip.CRC32;
@@ -27,9 +29,18 @@ final class Fingerprint {
         add(panel.axis().toString() + panel.levels() + panel.marks() + panel.bands());
         for (Curve curve : panel.curves()) {
             add(curve.name() + curve.finding());
-            for (int i = 0; i < curve.points().count(); i++) {
-                add(curve.points().time(i) + " " + curve.points().value(i));
-            }
+            add(curve.points());
+        }
+        for (Area area : panel.areas()) {
+            add(area.name());
+            add(area.low());
+            add(area.high());
+        }
+    }
+
+    private void add(Points points) {
+        for (int i = 0; i < points.count(); i++) {
+            add(points.time(i) + " " + points.value(i));
         }
     }
 

@@ -1,5 +1,6 @@
 package io.github.heatswell.charts.drawing;
 
+import io.github.heatswell.charts.picture.Area;
 import io.github.heatswell.charts.picture.Axis;
 import io.github.heatswell.charts.picture.Bands;
 import io.github.heatswell.charts.picture.Curve;
@@ -73,6 +74,7 @@ final class Gutter {
 
     private List<Callout> whole() {
         List<Callout> whole = new ArrayList<>();
+        panel.areas().forEach(area -> addArea(whole, area));
         panel.curves().forEach(curve -> addCurve(whole, curve));
         panel.levels().forEach(level -> whole.add(of(level)));
         addBands(whole);
@@ -111,15 +113,26 @@ final class Gutter {
         return new Callout(at, side, words, Strokes.LEADER, Strokes.color(level.kind()));
     }
 
+    private void addArea(List<Callout> callouts, Area area) {
+        if (!area.name().isEmpty()) {
+            int last = area.high().count() - 1;
+            double middle = (frame.y(area.low().value(area.low().count() - 1))
+                            + frame.y(area.high().value(last)))
+                    / 2;
+            TextBlock words = TextBlock.of(area.name(), Type.LABEL, width - LEAD);
+            callouts.add(new Callout(middle, Callout.Side.WITHIN, words, Strokes.WASH, Strokes.color(area.role())));
+        }
+    }
+
     private void addBands(List<Callout> callouts) {
-        Bands bands = panel.bands();
-        if (!bands.label().isEmpty()) {
+        for (int lane = 0; lane < panel.bands().size(); lane++) {
+            Bands bands = panel.bands().get(lane);
             callouts.add(new Callout(
-                    BandBars.middle(frame),
+                    BandBars.middle(frame, lane),
                     Callout.Side.WITHIN,
                     TextBlock.of(bands.label(), Type.LABEL, width - LEAD),
                     Strokes.LEADER,
-                    Ink.TEMPERATURE));
+                    BandBars.color(bands.kind())));
         }
     }
 

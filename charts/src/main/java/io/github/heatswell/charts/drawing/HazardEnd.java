@@ -1,9 +1,7 @@
 package io.github.heatswell.charts.drawing;
 
 import java.awt.Graphics2D;
-import java.awt.Shape;
 import java.awt.geom.Line2D;
-import java.awt.geom.Path2D;
 
 /** Draws the end of a run that a hazard cut short: a heavy line, and hatching where nothing is known. */
 final class HazardEnd {
@@ -19,7 +17,7 @@ final class HazardEnd {
         Box beyond = new Box(x, area.y(), area.right() - x, area.height());
         g.setPaint(Ink.GRID.darker());
         g.setStroke(Strokes.HAIR);
-        g.draw(hatching(beyond));
+        g.draw(Hatching.of(beyond, HATCH));
         g.setPaint(Ink.ALARM);
         g.setStroke(Strokes.END);
         g.draw(new Line2D.Double(x, area.y(), x, area.bottom()));
@@ -33,19 +31,5 @@ final class HazardEnd {
         return before >= area.width() / 2
                 ? new Box(area.x(), area.y(), before - CLEAR, area.height())
                 : new Box(x + CLEAR, area.y(), area.width() - before - CLEAR, area.height());
-    }
-
-    /** Slanting lines cut to the box by computation, so that no clip is needed. */
-    private static Shape hatching(Box box) {
-        Path2D lines = new Path2D.Double();
-        for (double start = box.x() - box.height(); start < box.right(); start += HATCH) {
-            double from = Math.max(start, box.x());
-            double to = Math.min(start + box.height(), box.right());
-            if (from < to) {
-                lines.moveTo(from, box.bottom() - (from - start));
-                lines.lineTo(to, box.bottom() - (to - start));
-            }
-        }
-        return lines;
     }
 }

@@ -50,7 +50,7 @@ final class Header {
             double tall = words.height() + 2 * PADDING;
             g.setPaint(Ink.ALARM);
             g.fill(new Rectangle2D.Double(x, y, width, tall));
-            MarkShapes.draw(g, Mark.Kind.HAZARD, x + MARK_ROOM / 2, y + tall / 2);
+            MarkShapes.draw(g, Mark.Kind.HAZARD, 0, x + MARK_ROOM / 2, y + tall / 2);
             words.draw(g, x + MARK_ROOM, y + PADDING, Ink.PAPER);
         });
         double below = y + warningHeight();

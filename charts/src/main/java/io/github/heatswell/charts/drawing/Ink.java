@@ -12,6 +12,7 @@ final class Ink {
     static final Color TEXT = new Color(0x1f2d36);
     static final Color QUIET_TEXT = new Color(0x52626c);
     static final Color GRID = new Color(0xe8ecee);
+    static final Color HATCH = new Color(0xb9c2c7);
     static final Color FOOT = new Color(0x8a979f);
 
     static final Color PRESSURE = new Color(0x17506b);
@@ -20,6 +21,11 @@ final class Ink {
     static final Color RELIEF = new Color(0xb0402f);
     static final Color SUPPLY = new Color(0x5b7030);
     static final Color PRECHARGE = new Color(0x6f4a86);
+
+    static final Color TEMPERATURE_WASH = new Color(0xe9, 0xcf, 0xb4, 0x90);
+    static final Color PRESSURE_WASH = new Color(0x8f, 0xb4, 0xc5, 0x90);
+
+    static final Color RELIEF_WASH = new Color(0xd0938a);
 
     private static final Color[] RUNS = {
         new Color(0x5f93ab),

@@ -3,9 +3,14 @@ package io.github.heatswell.charts.drawing;
 import java.awt.Font;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** Fills lines with words, one after another. */
 final class LineBreaker {
+
+    /** A space, but not one between a number and its unit, which mean nothing apart. */
+    private static final Pattern WHERE_LINES_MAY_END =
+            Pattern.compile("(?<!\\d) | (?!(?:L|gal|bar|psi|°C|°F|h|min|s|d|m)\\b|°)");
 
     private final double width;
     private final List<TextBlock.Line> lines = new ArrayList<>();
@@ -20,7 +25,7 @@ final class LineBreaker {
         if (words.startsLine()) {
             endLine();
         }
-        for (String word : words.text().split(" ")) {
+        for (String word : WHERE_LINES_MAY_END.split(words.text())) {
             String rest = word;
             while (Type.width(rest, words.font()) > width && rest.codePointCount(0, rest.length()) > 1) {
                 int fits = fitting(rest, words.font());

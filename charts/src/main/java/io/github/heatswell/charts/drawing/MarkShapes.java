@@ -5,8 +5,11 @@ import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.Shape;
+import java.awt.geom.Arc2D;
 import java.awt.geom.Ellipse2D;
+import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
 
 /** The shapes of marks: what happened is told by the shape, whatever the print. */
 final class MarkShapes {
@@ -23,7 +26,7 @@ final class MarkShapes {
     }
 
     /** Draws a mark about a point. */
-    static void draw(Graphics2D g, Mark.Kind kind, double x, double y) {
+    static void draw(Graphics2D g, Mark.Kind kind, int device, double x, double y) {
         switch (kind) {
             case HAZARD -> {
                 paint(g, polygon(x, y, 10.5, 8, Math.PI / 8), Ink.ALARM, Ink.PAPER);
@@ -31,12 +34,41 @@ final class MarkShapes {
                 g.setStroke(CROSS);
                 g.draw(cross(x, y, 3.8));
             }
+            case CUT_OUT_TRIPPED -> {
+                paint(g, new Ellipse2D.Double(x - 7, y - 7, 14, 14), Ink.TEXT, Ink.PAPER);
+                g.setPaint(Ink.PAPER);
+                g.fill(new Rectangle2D.Double(x - 4, y - 1.4, 8, 2.8));
+            }
             case WORKING_PRESSURE_EXCEEDED -> paint(g, polygon(x, y, 7, 4, 0), Ink.TEXT, Ink.PAPER);
-            case RELIEF_OPENED -> paint(g, polygon(x, y, 6.6, 3, -Math.PI / 2), Ink.RELIEF, Ink.PAPER);
-            case RELIEF_RESEATED -> paint(g, polygon(x, y, 6.2, 3, Math.PI / 2), Ink.PAPER, Ink.RELIEF);
+            case RELIEF_OPENED -> paint(g, device(device, x, y, -1), Ink.RELIEF, Ink.PAPER);
+            case RELIEF_OPENED_HOT -> {
+                paint(g, device(device, x, y, -1), Ink.RELIEF, Ink.PAPER);
+                g.setPaint(Ink.RELIEF);
+                g.setStroke(CROSS);
+                g.draw(new Line2D.Double(x, y + 5, x, y + 10));
+            }
+            case RELIEF_RESEATED -> paint(g, device(device, x, y, 1), Ink.PAPER, Ink.RELIEF);
             case VESSEL_FULL -> paint(g, polygon(x, y, 7, 4, Math.PI / 4), Ink.PRECHARGE, Ink.PAPER);
             case HIGHEST -> paint(g, new Ellipse2D.Double(x - 4, y - 4, 8, 8), Ink.PAPER, Ink.PRESSURE);
         }
+    }
+
+    /** The shape of a relief device: a triangle, a half disc, a pentagon or an arrow head, pointing up or down. */
+    private static Shape device(int device, double x, double y, int up) {
+        return switch (device % 4) {
+            case 0 -> polygon(x, y, up < 0 ? 6.6 : 6.2, 3, up * Math.PI / 2);
+            case 1 -> new Arc2D.Double(x - 6.6, y - 6.6 - up * 3, 13.2, 13.2, up < 0 ? 0 : 180, 180, Arc2D.CHORD);
+            case 2 -> polygon(x, y, 6.4, 5, up * Math.PI / 2);
+            default -> {
+                Path2D head = new Path2D.Double();
+                head.moveTo(x, y + up * 6.8);
+                head.lineTo(x + 6.2, y - up * 5);
+                head.lineTo(x, y - up * 1.2);
+                head.lineTo(x - 6.2, y - up * 5);
+                head.closePath();
+                yield head;
+            }
+        };
     }
 
     static Color color(Mark.Kind kind) {

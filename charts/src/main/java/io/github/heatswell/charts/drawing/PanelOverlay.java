@@ -132,6 +132,7 @@ final class PanelOverlay {
     private void drawMarks(Graphics2D g) {
         panel.marks().stream()
                 .sorted(Comparator.comparing(Mark::kind).reversed())
-                .forEach(mark -> MarkShapes.draw(g, mark.kind(), frame.x(mark.time()), frame.y(mark.value())));
+                .forEach(mark ->
+                        MarkShapes.draw(g, mark.kind(), mark.device(), frame.x(mark.time()), frame.y(mark.value())));
     }
 }

@@ -44,10 +44,12 @@ final class Sheet {
     private void drawOver(Graphics2D g, Panel panel, PlotRenderingInfo info) {
         Frame frame = new Frame(Box.of(info.getDataArea()), picture.time(), panel.axis());
         picture.end().ifPresent(time -> HazardEnd.draw(g, frame, time));
-        Box room = picture.end().stream()
+        Box beside = picture.end().stream()
                 .mapToObj(time -> HazardEnd.roomBeside(frame, time))
                 .findFirst()
                 .orElse(frame.area());
+        double lanes = BandBars.height(panel.bands());
+        Box room = new Box(beside.x(), beside.y(), beside.width(), beside.height() - lanes);
         new PanelOverlay(panel, frame, room, layout.gutterWidth()).draw(g);
     }
 }

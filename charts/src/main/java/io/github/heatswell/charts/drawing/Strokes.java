@@ -1,5 +1,6 @@
 package io.github.heatswell.charts.drawing;
 
+import io.github.heatswell.charts.picture.Area;
 import io.github.heatswell.charts.picture.Curve;
 import io.github.heatswell.charts.picture.Level;
 import java.awt.BasicStroke;
@@ -13,6 +14,8 @@ final class Strokes {
 
     static final BasicStroke HAIR = solid(0.8f);
     static final BasicStroke LEADER = solid(0.9f);
+    static final BasicStroke WASH = solid(6);
+    static final BasicStroke RIM = solid(1.4f);
     static final BasicStroke END = solid(2.4f);
 
     private static final BasicStroke[] RUNS = {
@@ -30,15 +33,27 @@ final class Strokes {
         return switch (role) {
             case PRESSURE -> solid(2.3f);
             case TEMPERATURE -> solid(2.1f);
+            case STREET -> dashed(1.7f, 1.7f, 3.2f);
+            case DAY_EDGE -> solid(1.1f);
             default -> RUNS[role.ordinal() - Curve.Role.RUN_1.ordinal()];
         };
     }
 
     static Color color(Curve.Role role) {
         return switch (role) {
-            case PRESSURE -> Ink.PRESSURE;
+            case PRESSURE, DAY_EDGE -> Ink.PRESSURE;
             case TEMPERATURE -> Ink.TEMPERATURE;
+            case STREET -> Ink.SUPPLY;
             default -> Ink.run(role.ordinal() - Curve.Role.RUN_1.ordinal());
+        };
+    }
+
+    static Color color(Area.Role role) {
+        return switch (role) {
+            case LAYERS -> Ink.TEMPERATURE_WASH;
+            case PRESSURE_RANGE -> Ink.PRESSURE_WASH;
+            case GIVEN_OFF -> Ink.RELIEF_WASH;
+            case DRAWN -> Ink.PRESSURE_WASH;
         };
     }
 
@@ -49,8 +64,11 @@ final class Strokes {
             case RELIEF_SET -> dashed(1.7f, 9, 4);
             case RELIEF_RESEAT -> dashed(1.2f, 9, 3, 2, 3);
             case SUPPLY -> dashed(1.6f, 1.6f, 3.4f);
+            case STREET -> dashed(1.6f, 1.6f, 6.5f);
             case PRECHARGE -> dashed(1.4f, 4.5f, 4.5f);
             case SET_POINT -> dashed(1.2f, 9, 4);
+            case RELIEF_TEMPERATURE -> dashed(1.7f, 9, 4);
+            case CUT_OUT -> dashed(1.7f, 14, 3, 3, 3);
         };
     }
 
@@ -58,8 +76,9 @@ final class Strokes {
         return switch (kind) {
             case TEST_PRESSURE -> Ink.ALARM;
             case WORKING_PRESSURE -> Ink.TEXT;
-            case RELIEF_SET, RELIEF_RESEAT -> Ink.RELIEF;
-            case SUPPLY -> Ink.SUPPLY;
+            case RELIEF_SET, RELIEF_RESEAT, RELIEF_TEMPERATURE -> Ink.RELIEF;
+            case CUT_OUT -> Ink.TEXT;
+            case SUPPLY, STREET -> Ink.SUPPLY;
             case PRECHARGE -> Ink.PRECHARGE;
             case SET_POINT -> Ink.TEMPERATURE;
         };

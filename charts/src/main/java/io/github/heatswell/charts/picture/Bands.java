@@ -1,33 +1,42 @@
 package io.github.heatswell.charts.picture;
 
 import java.util.List;
+import java.util.Objects;
 
 /**
- * Stretches of time in which something was on, drawn as bars along the foot of a panel.
+ * Stretches of time in which something was on, drawn as bars in a lane of their own at the foot of a panel.
  *
- * @param label what was on, or empty if there are no bars
+ * @param kind what was on, which settles how it looks
+ * @param label the same in words
  * @param spans the stretches, in the order of time
  */
-public record Bands(String label, List<Span> spans) {
+public record Bands(Kind kind, String label, List<Span> spans) {
 
     /**
      * Copies the stretches and makes the label printable.
      *
-     * @param label what was on, or empty if there are no bars
+     * @param kind what was on, which settles how it looks
+     * @param label the same in words
      * @param spans the stretches, in the order of time
      */
     public Bands {
+        Objects.requireNonNull(kind, "kind");
         label = PlainText.of(label);
         spans = List.copyOf(spans);
     }
 
-    /**
-     * No bars.
-     *
-     * @return bands without a stretch
-     */
-    public static Bands none() {
-        return new Bands("", List.of());
+    /** What was on. */
+    public enum Kind {
+        /** The burner or an element. */
+        HEATER,
+        /** A tap. */
+        DRAWS,
+        /** The bypass of the reducing valve. */
+        BYPASS,
+        /** A relief valve that runs on water from the supply. */
+        RELIEF,
+        /** The shut-off of the supply. */
+        SUPPLY_OFF
     }
 
     /**

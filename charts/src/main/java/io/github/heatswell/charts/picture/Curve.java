@@ -33,6 +33,10 @@ public record Curve(Role role, String name, String finding, Points points) {
         PRESSURE,
         /** The water temperature of the only run. */
         TEMPERATURE,
+        /** The pressure of the street where it changes over the day. */
+        STREET,
+        /** The lower or upper edge of each day's pressure. */
+        DAY_EDGE,
         /** The first of several runs. */
         RUN_1,
         /** The second of several runs. */

@@ -39,9 +39,15 @@ public record Level(Kind kind, double value, String amount, String name) {
         RELIEF_RESEAT,
         /** The static pressure of the cold feed. */
         SUPPLY,
+        /** The pressure of the street, before a reducing valve. */
+        STREET,
         /** The gas pressure of the empty expansion vessel. */
         PRECHARGE,
         /** The temperature at which the thermostat switches off. */
-        SET_POINT
+        SET_POINT,
+        /** The temperature at which a relief valve opens. */
+        RELIEF_TEMPERATURE,
+        /** The temperature at which the high-limit cut-out trips. */
+        CUT_OUT
     }
 }

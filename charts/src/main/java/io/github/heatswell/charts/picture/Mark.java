@@ -9,8 +9,9 @@ import java.util.Objects;
  * @param time when, in the unit of the time axis
  * @param value where on the curve, in the unit of the panel's axis
  * @param label what is said about it, or empty
+ * @param device which of several devices of one kind it was, counted from 0; settles the shape too
  */
-public record Mark(Kind kind, double time, double value, String label) {
+public record Mark(Kind kind, double time, double value, String label, int device) {
 
     /**
      * Makes the label printable.
@@ -19,18 +20,35 @@ public record Mark(Kind kind, double time, double value, String label) {
      * @param time when, in the unit of the time axis
      * @param value where on the curve, in the unit of the panel's axis
      * @param label what is said about it, or empty
+     * @param device which of several devices of one kind it was, counted from 0; settles the shape too
      */
     public Mark {
         Objects.requireNonNull(kind, "kind");
         label = PlainText.of(label);
     }
 
+    /**
+     * A mark of the only device of its kind, or of none.
+     *
+     * @param kind what happened, which settles the shape
+     * @param time when, in the unit of the time axis
+     * @param value where on the curve, in the unit of the panel's axis
+     * @param label what is said about it, or empty
+     */
+    public Mark(Kind kind, double time, double value, String label) {
+        this(kind, time, value, label, 0);
+    }
+
     /** What happened, the gravest first: where two marks would cover each other, the graver one is drawn on top. */
     public enum Kind {
         /** The run ended here. */
         HAZARD,
+        /** The high-limit cut-out switched the heater off for good. */
+        CUT_OUT_TRIPPED,
         /** The tank's working pressure was exceeded. */
         WORKING_PRESSURE_EXCEEDED,
+        /** A relief valve opened because the water was too hot. */
+        RELIEF_OPENED_HOT,
         /** A relief valve opened. */
         RELIEF_OPENED,
         /** A relief valve closed again. */

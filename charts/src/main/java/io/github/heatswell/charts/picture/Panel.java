@@ -7,27 +7,43 @@ import java.util.Objects;
  * One of the two drawings that share a time axis.
  *
  * @param axis the scale of the values
+ * @param areas what is filled, behind everything else
  * @param curves the lines
  * @param levels the values that do not change
  * @param marks the moments marked on the lines, in the order of time
- * @param bands the bars along the foot
+ * @param bands the lanes of bars at the foot, the lowest first
  */
-public record Panel(Axis axis, List<Curve> curves, List<Level> levels, List<Mark> marks, Bands bands) {
+public record Panel(
+        Axis axis, List<Area> areas, List<Curve> curves, List<Level> levels, List<Mark> marks, List<Bands> bands) {
 
     /**
      * Copies the lists.
      *
      * @param axis the scale of the values
+     * @param areas what is filled, behind everything else
      * @param curves the lines
      * @param levels the values that do not change
      * @param marks the moments marked on the lines, in the order of time
-     * @param bands the bars along the foot
+     * @param bands the lanes of bars at the foot, the lowest first
      */
     public Panel {
         Objects.requireNonNull(axis, "axis");
-        Objects.requireNonNull(bands, "bands");
+        areas = List.copyOf(areas);
         curves = List.copyOf(curves);
         levels = List.copyOf(levels);
         marks = List.copyOf(marks);
+        bands = List.copyOf(bands);
+    }
+
+    /**
+     * A panel of lines, without areas and lanes.
+     *
+     * @param axis the scale of the values
+     * @param curves the lines
+     * @param levels the values that do not change
+     * @param marks the moments marked on the lines, in the order of time
+     */
+    public Panel(Axis axis, List<Curve> curves, List<Level> levels, List<Mark> marks) {
+        this(axis, List.of(), curves, levels, marks, List.of());
     }
 }

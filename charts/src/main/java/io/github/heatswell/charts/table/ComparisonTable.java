@@ -1,6 +1,7 @@
 package io.github.heatswell.charts.table;
 
 import io.github.heatswell.charts.NamedRun;
+import io.github.heatswell.charts.OpeningCause;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.Extremes;
@@ -19,8 +20,10 @@ import java.util.Optional;
  * which it ended, if any. The other columns are {@code end_s}, {@code highest_pressure_gauge_bar},
  * {@code highest_pressure_s}, {@code lowest_pressure_gauge_bar}, {@code lowest_pressure_s},
  * {@code working_pressure_exceeded_s}, {@code relief_opened_s}, {@code relief_openings}, {@code relieved_total_L},
- * {@code vessel_most_water_L}, {@code vessel_full_s}, {@code highest_water_mean_degC} and {@code inflow_total_L}; in US
- * units with {@code psi}, {@code gal} and {@code degF}. Columns that end in {@code _s} hold times since the start, of the
+ * {@code vessel_most_water_L}, {@code vessel_full_s}, {@code highest_water_mean_degC}, {@code inflow_total_L},
+ * {@code draws}, {@code drawn_total_L}, {@code returned_total_L} (to the street), {@code leaked_total_L},
+ * {@code bypass_opened_s}, {@code bypass_openings}, {@code relief_opened_by_temperature_s}, {@code cut_out_tripped_s} and
+ * {@code supply_shut_off_s}; in US units with {@code psi}, {@code gal} and {@code degF}. Columns that end in {@code _s} hold times since the start, of the
  * first occurrence; they are empty if it never came to that. The vessel's water is empty without a vessel.
  *
  * <p>A run's name that begins like a formula ({@code = + - @}, a tab or a line break) gets an apostrophe before it, so
@@ -45,54 +48,90 @@ public final class ComparisonTable {
         }
         Quantities quantities = new Quantities(Objects.requireNonNull(units, "units"));
         Rows rows = new Rows(out);
-        rows.add(
-                "run",
-                "hazard",
-                "end_s",
-                "highest_pressure_gauge_" + quantities.pressureUnit(),
-                "highest_pressure_s",
-                "lowest_pressure_gauge_" + quantities.pressureUnit(),
-                "lowest_pressure_s",
-                "working_pressure_exceeded_s",
-                "relief_opened_s",
-                "relief_openings",
-                "relieved_total_" + quantities.volumeUnit(),
-                "vessel_most_water_" + quantities.volumeUnit(),
-                "vessel_full_s",
-                "highest_water_mean_" + quantities.temperatureUnit(),
-                "inflow_total_" + quantities.volumeUnit());
+        rows.add(header(quantities));
         for (NamedRun run : runs) {
-            add(rows, run, quantities);
+            rows.add(cells(run, quantities));
         }
         rows.end();
     }
 
-    private static void add(Rows rows, NamedRun run, Quantities quantities) throws IOException {
+    private static String[] header(Quantities quantities) {
+        return new String[] {
+            "run",
+            "hazard",
+            "end_s",
+            "highest_pressure_gauge_" + quantities.pressureUnit(),
+            "highest_pressure_s",
+            "lowest_pressure_gauge_" + quantities.pressureUnit(),
+            "lowest_pressure_s",
+            "working_pressure_exceeded_s",
+            "relief_opened_s",
+            "relief_openings",
+            "relieved_total_" + quantities.volumeUnit(),
+            "vessel_most_water_" + quantities.volumeUnit(),
+            "vessel_full_s",
+            "highest_water_mean_" + quantities.temperatureUnit(),
+            "inflow_total_" + quantities.volumeUnit(),
+            "draws",
+            "drawn_total_" + quantities.volumeUnit(),
+            "returned_total_" + quantities.volumeUnit(),
+            "leaked_total_" + quantities.volumeUnit(),
+            "bypass_opened_s",
+            "bypass_openings",
+            "relief_opened_by_temperature_s",
+            "cut_out_tripped_s",
+            "supply_shut_off_s"
+        };
+    }
+
+    private static String[] cells(NamedRun run, Quantities quantities) {
         RunResult result = run.result();
         Extremes extremes = result.extremes();
         int openings = result.totals().relief().stream()
                 .mapToInt(ReliefTotal::openings)
                 .sum();
-        rows.add(
-                PlainCell.of(run.name()),
-                result.hazard().map(Event::kind).map(EventTable::label).orElse(""),
-                Quantities.time(result.end()),
-                quantities.gauge(result, extremes.highestPressure().value()),
-                Quantities.time(extremes.highestPressure().time()),
-                quantities.gauge(result, extremes.lowestPressure().value()),
-                Quantities.time(extremes.lowestPressure().time()),
-                first(result, EventKind.WORKING_PRESSURE_EXCEEDED),
-                first(result, EventKind.RELIEF_OPENED),
-                Integer.toString(openings),
-                quantities.volume(result.totals().relieved()),
-                result.system()
-                        .vessel()
-                        .map(vessel ->
-                                quantities.volume(extremes.mostVesselWater().value()))
-                        .orElse(""),
-                first(result, EventKind.VESSEL_BOTTOMED_OUT),
-                quantities.temperature(extremes.highestTemperature().value()),
-                quantities.volume(result.totals().letIn()));
+        return new String[] {
+            PlainCell.of(run.name()),
+            result.hazard().map(Event::kind).map(EventTable::label).orElse(""),
+            Quantities.time(result.end()),
+            quantities.gauge(result, extremes.highestPressure().value()),
+            Quantities.time(extremes.highestPressure().time()),
+            quantities.gauge(result, extremes.lowestPressure().value()),
+            Quantities.time(extremes.lowestPressure().time()),
+            first(result, EventKind.WORKING_PRESSURE_EXCEEDED),
+            first(result, EventKind.RELIEF_OPENED),
+            Integer.toString(openings),
+            quantities.volume(result.totals().relieved()),
+            result.system()
+                    .vessel()
+                    .map(vessel -> quantities.volume(extremes.mostVesselWater().value()))
+                    .orElse(""),
+            first(result, EventKind.VESSEL_BOTTOMED_OUT),
+            quantities.temperature(extremes.highestTemperature().value()),
+            quantities.volume(result.totals().letIn()),
+            count(result, EventKind.DRAW_STARTED),
+            quantities.volume(result.totals().drawn()),
+            quantities.volume(result.totals().returned()),
+            quantities.volume(result.totals().leaked()),
+            first(result, EventKind.BYPASS_OPENED),
+            count(result, EventKind.BYPASS_OPENED),
+            openedHot(result),
+            first(result, EventKind.CUT_OUT_TRIPPED),
+            first(result, EventKind.SUPPLY_SHUT_OFF)
+        };
+    }
+
+    private static String count(RunResult result, EventKind kind) {
+        return Long.toString(
+                result.events().stream().filter(event -> event.kind() == kind).count());
+    }
+
+    private static String openedHot(RunResult result) {
+        return result.events().stream()
+                .filter(event -> OpeningCause.of(result.system(), event).equals(Optional.of(OpeningCause.TEMPERATURE)))
+                .findFirst()
+                .map(event -> Quantities.time(event.time()))
+                .orElse("");
     }
 
     private static String first(RunResult result, EventKind kind) {

@@ -1,5 +1,6 @@
 package io.github.heatswell.charts.table;
 
+import io.github.heatswell.charts.OpeningCause;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
@@ -13,8 +14,9 @@ import java.util.Objects;
  *
  * <p>The form is that of {@link TraceTable}. The columns are {@code time_s}, {@code event} (such as
  * {@code relief_opened}), {@code device} (the name of the relief valve, else empty), {@code pressure_gauge_bar},
- * {@code pressure_absolute_bar}, {@code water_mean_degC} and {@code ends_run} ({@code yes} for a hazard at which the run
- * ended, else {@code no}); in US units with {@code psi} and {@code degF}.
+ * {@code pressure_absolute_bar}, {@code water_mean_degC}, {@code ends_run} ({@code yes} for a hazard at which the run
+ * ended, else {@code no}) and {@code opened_by} ({@code pressure} or {@code temperature} where a relief valve opens, else
+ * empty); in US units with {@code psi} and {@code degF}. With two elements, {@code device} also says which one switched.
  *
  * <p>A device's name that begins like a formula ({@code = + - @}, a tab or a line break) gets an apostrophe before it, so
  * that a spreadsheet shows it instead of running it.
@@ -42,7 +44,8 @@ public final class EventTable {
                 "pressure_gauge_" + quantities.pressureUnit(),
                 "pressure_absolute_" + quantities.pressureUnit(),
                 "water_mean_" + quantities.temperatureUnit(),
-                "ends_run");
+                "ends_run",
+                "opened_by");
         for (Event event : result.events()) {
             rows.add(
                     Quantities.time(event.time()),
@@ -51,7 +54,10 @@ public final class EventTable {
                     quantities.gauge(result, event.pressureAbsolute()),
                     quantities.pressure(event.pressureAbsolute()),
                     quantities.temperature(event.waterTemperature()),
-                    event.kind().endsRun() ? "yes" : "no");
+                    event.kind().endsRun() ? "yes" : "no",
+                    OpeningCause.of(result.system(), event)
+                            .map(OpeningCause::label)
+                            .orElse(""));
         }
         rows.end();
     }

@@ -9,7 +9,7 @@ import io.github.heatswell.units.UnitSystem;
  */
 final class Quantities {
 
-    private static final int TIME_DECIMALS = 3;
+    static final int TIME_DECIMALS = 3;
 
     private final UnitSystem units;
     private final boolean metric;
@@ -39,6 +39,26 @@ final class Quantities {
         return named(units.power().symbol());
     }
 
+    int pressureDecimals() {
+        return metric ? 5 : 4;
+    }
+
+    int temperatureDecimals() {
+        return 4;
+    }
+
+    int volumeDecimals() {
+        return metric ? 4 : 5;
+    }
+
+    int flowDecimals() {
+        return metric ? 5 : 6;
+    }
+
+    int powerDecimals() {
+        return metric ? 4 : 1;
+    }
+
     /** A time (s), to a thousandth, without zeros at its end. */
     static String time(double seconds) {
         return FixedDecimals.trimmed(seconds, TIME_DECIMALS);
@@ -51,27 +71,17 @@ final class Quantities {
 
     /** A pressure (Pa), against whatever it is measured. */
     String pressure(double pascal) {
-        return FixedDecimals.of(units.pressure().fromSi(pascal), metric ? 5 : 4);
+        return FixedDecimals.of(units.pressure().fromSi(pascal), pressureDecimals());
     }
 
     /** A temperature (K). */
     String temperature(double kelvin) {
-        return FixedDecimals.of(units.temperature().fromSi(kelvin), 4);
+        return FixedDecimals.of(units.temperature().fromSi(kelvin), temperatureDecimals());
     }
 
     /** A volume (m3). */
     String volume(double cubicMetres) {
-        return FixedDecimals.of(units.volume().fromSi(cubicMetres), metric ? 4 : 5);
-    }
-
-    /** A volume flow (m3/s). */
-    String flow(double cubicMetresPerSecond) {
-        return FixedDecimals.of(units.flow().fromSi(cubicMetresPerSecond), metric ? 5 : 6);
-    }
-
-    /** A power (W). */
-    String power(double watt) {
-        return FixedDecimals.of(units.power().fromSi(watt), metric ? 4 : 1);
+        return FixedDecimals.of(units.volume().fromSi(cubicMetres), volumeDecimals());
     }
 
     private static String named(String symbol) {

@@ -1,5 +1,6 @@
 package io.github.heatswell.charts.table;
 
+import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Trace;
@@ -16,8 +17,13 @@ import java.util.Objects;
  *
  * <p>In SI units the columns are {@code time_s}, {@code water_mean_degC}, {@code pressure_gauge_bar},
  * {@code pressure_absolute_bar}, {@code vessel_water_L}, {@code relief_flow_L_per_min}, {@code relieved_total_L},
- * {@code inflow_total_L}, {@code heater_power_kW} and {@code regime}; in US units {@code degF}, {@code psi}, {@code gal},
- * {@code gal_per_min} and {@code Btu_per_h} take the places of the units.
+ * {@code inflow_total_L}, {@code heater_power_kW}, {@code regime}, {@code water_top_degC}, {@code water_bottom_degC},
+ * {@code draw_flow_L_per_min}, {@code drawn_total_L}, {@code returned_total_L}, {@code street_pressure_gauge_bar} and
+ * {@code gauge_reading_bar} (what the owner's gauge shows where it sits); in US units {@code degF}, {@code psi},
+ * {@code gal}, {@code gal_per_min} and {@code Btu_per_h} take the places of the units.
+ *
+ * <p>The order of the columns is fixed. New ones come behind all others, so that a script that counts columns goes on
+ * working.
  */
 public final class TraceTable {
 
@@ -32,35 +38,28 @@ public final class TraceTable {
      * @throws IOException if it cannot be written
      */
     public static void write(RunResult result, UnitSystem units, Appendable out) throws IOException {
-        Objects.requireNonNull(result, "result");
-        Quantities quantities = new Quantities(Objects.requireNonNull(units, "units"));
-        Rows rows = new Rows(out);
-        rows.add(
-                "time_s",
-                "water_mean_" + quantities.temperatureUnit(),
-                "pressure_gauge_" + quantities.pressureUnit(),
-                "pressure_absolute_" + quantities.pressureUnit(),
-                "vessel_water_" + quantities.volumeUnit(),
-                "relief_flow_" + quantities.flowUnit(),
-                "relieved_total_" + quantities.volumeUnit(),
-                "inflow_total_" + quantities.volumeUnit(),
-                "heater_power_" + quantities.powerUnit(),
-                "regime");
         Trace trace = result.trace();
-        for (int i = 0; i < trace.count(); i++) {
-            double pressure = trace.value(Channel.PRESSURE_ABSOLUTE, i);
-            rows.add(
-                    Quantities.time(trace.grid().time(i)),
-                    quantities.temperature(trace.value(Channel.WATER_MEAN, i)),
-                    quantities.gauge(result, pressure),
-                    quantities.pressure(pressure),
-                    quantities.volume(trace.value(Channel.VESSEL_WATER, i)),
-                    quantities.flow(trace.value(Channel.RELIEF_FLOW, i)),
-                    quantities.volume(trace.value(Channel.RELIEVED_TOTAL, i)),
-                    quantities.volume(trace.value(Channel.INFLOW_TOTAL, i)),
-                    quantities.power(trace.value(Channel.HEATER_POWER, i)),
-                    trace.regime(i).label());
+        Channel[] channels = Channel.values();
+        double[] values = new double[channels.length];
+        try (TraceWriter rows = writer(result.system(), units, out)) {
+            for (int i = 0; i < trace.count(); i++) {
+                for (Channel channel : channels) {
+                    values[channel.ordinal()] = trace.value(channel, i);
+                }
+                rows.sample(trace.grid().time(i), values, trace.regime(i));
+            }
         }
-        rows.end();
+    }
+
+    /**
+     * Starts the same table for a run whose samples come one by one.
+     *
+     * @param system the system that is going to run
+     * @param units the units of the columns
+     * @param out where to; stays open
+     * @return the writer, which must be closed to be sure of what was written
+     */
+    public static TraceWriter writer(HotWaterSystem system, UnitSystem units, Appendable out) {
+        return new TraceWriter(Objects.requireNonNull(system, "system"), units, out);
     }
 }

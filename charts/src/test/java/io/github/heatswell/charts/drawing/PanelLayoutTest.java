@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.charts.picture.Axis;
-import io.github.heatswell.charts.picture.Bands;
 import io.github.heatswell.charts.picture.Curve;
 import io.github.heatswell.charts.picture.Level;
 import io.github.heatswell.charts.picture.Mark;
@@ -95,7 +94,7 @@ class PanelLayoutTest {
     void aCurveThatEndsEarlyIsNamedWhereItEnds() {
         Points half = new Points(new double[] {0, 20}, new double[] {4.5, 5});
         Curve curve = new Curve(Curve.Role.RUN_2, "short", "highest 5.0 bar", half);
-        Panel panel = new Panel(PRESSURE, List.of(curve), List.of(), List.of(), Bands.none());
+        Panel panel = new Panel(PRESSURE, List.of(curve), List.of(), List.of());
         assertTrue(new Gutter(panel, FRAME, GUTTER).callouts().isEmpty());
         Note note = new PanelOverlay(panel, FRAME, FRAME.area(), GUTTER).notes().get(0);
         assertEquals(List.of("short", "highest 5.0 bar"), note.shapes().get(0).text());
@@ -112,7 +111,7 @@ class PanelLayoutTest {
 
     private static Panel panel(List<Level> levels, List<Mark> marks) {
         Curve curve = new Curve(Curve.Role.PRESSURE, "", "", line());
-        return new Panel(PRESSURE, List.of(curve), levels, marks, Bands.none());
+        return new Panel(PRESSURE, List.of(curve), levels, marks);
     }
 
     private static Points line() {

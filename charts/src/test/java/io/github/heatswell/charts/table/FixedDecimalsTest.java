@@ -3,6 +3,7 @@ package io.github.heatswell.charts.table;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -37,13 +38,32 @@ class FixedDecimalsTest {
         assertEquals(text, FixedDecimals.trimmed(value, 3));
     }
 
+    /** Random values, and values at and right beside halves of the last decimal, where rounding is decided. */
     @Test
-    void staysWithinHalfAUnitOfTheLastDecimal() {
+    void roundsAsExactArithmeticDoes() {
+        Random random = new Random(20_261_125);
+        for (int i = 0; i < 200_000; i++) {
+            int decimals = random.nextInt(7);
+            double value = (random.nextDouble() - 0.5) * Math.pow(10, random.nextInt(14));
+            double half = (random.nextInt(2_000_000) - 1_000_000 + 0.5) / Math.pow(10, decimals);
+            assertExact(value, decimals);
+            assertExact(half, decimals);
+            assertExact(Math.nextUp(half), decimals);
+            assertExact(Math.nextDown(half), decimals);
+        }
+    }
+
+    @Test
+    void roundsLargeNumbersAsExactArithmeticDoes() {
         Random random = new Random(20_261_125);
         for (int i = 0; i < 20_000; i++) {
-            double value = (random.nextDouble() - 0.5) * Math.pow(10, random.nextInt(9));
-            BigDecimal written = new BigDecimal(FixedDecimals.of(value, 5));
-            assertEquals(value, written.doubleValue(), 0.5000001e-5 + Math.ulp(value), () -> "seed 20261125");
+            assertExact((random.nextDouble() - 0.5) * Math.pow(10, 8 + random.nextInt(12)), random.nextInt(7));
         }
+    }
+
+    private static void assertExact(double value, int decimals) {
+        BigDecimal exact = new BigDecimal(value).setScale(decimals, RoundingMode.HALF_UP);
+        String text = FixedDecimals.of(value, decimals);
+        assertEquals(exact.toPlainString(), text, () -> value + " with " + decimals + " decimals, seed 20261125");
     }
 }

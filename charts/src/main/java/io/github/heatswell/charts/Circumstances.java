@@ -1,0 +1,146 @@
+package io.github.heatswell.charts;
+
+import io.github.heatswell.plant.ExpansionVessel;
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.plant.ReliefValve;
+import io.github.heatswell.plant.Supply.Arrangement;
+import io.github.heatswell.result.Event;
+import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.RunSummary;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What went on in a run besides the pressure: shut-offs, water that left by other ways, draws. */
+final class Circumstances {
+
+    /** A volume (m3) below this is not worth a word. */
+    private static final double DROP = 0.01e-3;
+
+    private static final double MOST_DRAW_DAYS = 3 * 86_400;
+
+    private final RunSummary summary;
+    private final HotWaterSystem system;
+    private final Amounts amounts;
+    private final When when;
+
+    Circumstances(RunSummary summary, Amounts amounts) {
+        this.summary = summary;
+        this.system = summary.system();
+        this.amounts = amounts;
+        this.when = When.of(system, summary.end());
+    }
+
+    When when() {
+        return when;
+    }
+
+    /** The shut-off of the heater for good, as a clause. */
+    Optional<String> cutOut() {
+        return summary.first(EventKind.CUT_OUT_TRIPPED).map(tripped -> {
+            String limit = system.heater().cutOut().isPresent()
+                    ? " at " + amounts.temperature(system.heater().cutOut().getAsDouble())
+                    : "";
+            return "cut-out stops the heater " + when.at(tripped.time()) + limit;
+        });
+    }
+
+    /** How long the supply was shut off, as a clause. */
+    Optional<String> shutOff() {
+        List<EventSpans.Stretch> off = outages();
+        if (off.isEmpty()) {
+            return Optional.empty();
+        }
+        String often =
+                off.size() == 1 ? when.at(off.get(0).from()) + " for " : Openings.times(off.size()) + ", in all for ";
+        return Optional.of("supply is shut off " + often + Times.span(EventSpans.total(off)));
+    }
+
+    /** Whether the highest pressure fell into a time without supply. */
+    boolean peaksDuringShutOff() {
+        double time = summary.extremes().highestPressure().time();
+        return outages().stream().anyMatch(off -> off.holds(time));
+    }
+
+    /** What went back to the street, as a clause. */
+    Optional<String> returned() {
+        double volume = summary.totals().returned();
+        if (volume < DROP || system.supply().arrangement() == Arrangement.DIRECT) {
+            return Optional.empty();
+        }
+        String how = summary.first(EventKind.BYPASS_OPENED).isPresent()
+                ? "the bypass returns "
+                : "the leaking seat of the feed lets back ";
+        return Optional.of(how + amounts.foundVolume(volume) + " to the street");
+    }
+
+    /** What leaks took, as a clause. */
+    Optional<String> leaked() {
+        double volume = summary.totals().leaked();
+        return volume < DROP
+                ? Optional.empty()
+                : Optional.of(
+                        (system.leaks().size() == 1 ? "a leak takes " : "leaks take ") + amounts.foundVolume(volume));
+    }
+
+    /**
+     * Whether leaks are what kept the relief valve shut: the house was closed and without a vessel, so the water's growth
+     * had no other way.
+     */
+    boolean leaksHideExpansion() {
+        boolean closed = system.supply().arrangement() != Arrangement.DIRECT;
+        boolean vessel = system.vessel()
+                .filter(found -> found.condition() == ExpansionVessel.Condition.SOUND)
+                .isPresent();
+        boolean heated = summary.first(EventKind.HEATER_ON).isPresent();
+        return closed
+                && !vessel
+                && heated
+                && leaked().isPresent()
+                && summary.totals().returned() < DROP;
+    }
+
+    /** What was drawn, as a clause; over many days it is no news. */
+    Optional<String> draws() {
+        if (summary.end() > MOST_DRAW_DAYS) {
+            return Optional.empty();
+        }
+        long count = summary.events().stream()
+                .filter(event -> event.kind() == EventKind.DRAW_STARTED)
+                .count();
+        String what = count == 1 ? "1 draw takes " : count + " draws take ";
+        return count == 0
+                ? Optional.empty()
+                : Optional.of(what + amounts.foundVolume(summary.totals().drawn()));
+    }
+
+    /** What dripped through a seat or ran through a valve that does not close, as a clause; empty for sound valves. */
+    Optional<String> faultyValve() {
+        List<String> clauses = new ArrayList<>();
+        for (ReliefValve valve : system.reliefValves()) {
+            double volume = summary.totals().relief().stream()
+                    .filter(total -> total.name().equals(valve.name()))
+                    .mapToDouble(total -> total.volume())
+                    .sum();
+            String name = system.reliefValves().size() == 1 ? "relief valve" : "“" + valve.name() + "”";
+            if (valve.condition() == ReliefValve.Condition.STUCK_OPEN) {
+                clauses.add(name + " is stuck open and gives off " + amounts.foundVolume(volume));
+            } else if (valve.condition() == ReliefValve.Condition.LEAKING_SEAT && volume >= DROP) {
+                clauses.add("the seat of " + (name.startsWith("“") ? "" : "the ") + name + " leaks "
+                        + amounts.foundVolume(volume));
+            }
+        }
+        return clauses.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", clauses));
+    }
+
+    /** The first opening of a valve by temperature. */
+    Optional<Event> openedHot() {
+        return summary.events().stream()
+                .filter(event -> OpeningCause.of(system, event).equals(Optional.of(OpeningCause.TEMPERATURE)))
+                .findFirst();
+    }
+
+    private List<EventSpans.Stretch> outages() {
+        return new EventSpans(summary).between(EventKind.SUPPLY_SHUT_OFF, EventKind.SUPPLY_RESTORED);
+    }
+}

@@ -1,0 +1,57 @@
+package io.github.heatswell.charts;
+
+import io.github.heatswell.charts.picture.Axis;
+import io.github.heatswell.charts.picture.Size;
+import io.github.heatswell.charts.picture.Tick;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A time axis in days, with dates or months where the season is known. */
+final class DayScale {
+
+    /** Runs longer than this (d) have years on their axis, not months. */
+    private static final double MOST_MONTHS_DAYS = 1_200;
+
+    private static final int[] WEEKS = {1, 2, 7, 14};
+    private static final int[] MONTHS = {1, 2, 3, 6};
+
+    private DayScale() {}
+
+    static Axis axis(Dates dates, double days, Size size) {
+        int most = PlotWidth.mostTicks(size);
+        if (!dates.known() || days > MOST_MONTHS_DAYS) {
+            return TimeScale.to(days * DailyFigures.DAY, most).axis();
+        }
+        for (int step : WEEKS) {
+            if (days / step <= most) {
+                return dated(dates, days, step);
+            }
+        }
+        for (int step : MONTHS) {
+            if (days / 30.4 / step <= PlotWidth.mostShortTicks(size)) {
+                return monthly(dates, days, step);
+            }
+        }
+        return TimeScale.to(days * DailyFigures.DAY, most).axis();
+    }
+
+    private static Axis dated(Dates dates, double days, int step) {
+        List<Tick> ticks = new ArrayList<>();
+        for (int day = 0; day <= days; day += step) {
+            String name = dates.name(day);
+            int year = name.indexOf(" of ");
+            ticks.add(new Tick(day, year < 0 ? name : name.substring(0, year)));
+        }
+        return new Axis("date", 0, days, step, ticks);
+    }
+
+    private static Axis monthly(Dates dates, double days, int step) {
+        List<Tick> ticks = new ArrayList<>();
+        for (int day = 0; day <= days; day++) {
+            if (dates.dayOfMonth(day) == 0 && dates.month(day) % step == 0) {
+                ticks.add(new Tick(day, Dates.monthName(dates.month(day))));
+            }
+        }
+        return new Axis("date; each name stands at the first of its month", 0, days, 30, ticks);
+    }
+}

@@ -1,0 +1,130 @@
+package io.github.heatswell.charts;
+
+import io.github.heatswell.charts.DailyFigures.Day;
+import io.github.heatswell.charts.picture.Area;
+import io.github.heatswell.charts.picture.Axis;
+import io.github.heatswell.charts.picture.Caption;
+import io.github.heatswell.charts.picture.Curve;
+import io.github.heatswell.charts.picture.Level;
+import io.github.heatswell.charts.picture.Mark;
+import io.github.heatswell.charts.picture.Panel;
+import io.github.heatswell.charts.picture.Picture;
+import io.github.heatswell.charts.picture.Size;
+import io.github.heatswell.result.Event;
+import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.Extreme;
+import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.units.UnitSystem;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Composes the picture of a run over weeks to years: the range of each day's pressure, and what each day gave off. */
+final class DaysPicture {
+
+    private static final double BEYOND_HAZARD = 1.12;
+
+    private final RunSummary summary;
+    private final DailyFigures figures;
+    private final Amounts amounts;
+    private final Size size;
+    private final Dates dates;
+    private final DayBins bins;
+    private final Axis time;
+
+    DaysPicture(RunSummary summary, DailyFigures figures, UnitSystem units, Size size) {
+        this.summary = summary;
+        this.figures = figures.completedBy(summary);
+        this.amounts = new Amounts(units);
+        this.size = size;
+        this.dates = Dates.of(summary.system(), summary.end());
+        double days = summary.end() / DailyFigures.DAY;
+        this.bins = new DayBins(this.figures.days(), days, amounts);
+        this.time = DayScale.axis(dates, summary.hazard().isPresent() ? BEYOND_HAZARD * days : days, size);
+    }
+
+    Picture compose() {
+        Optional<Event> hazard = summary.hazard();
+        Caption caption = new Caption(
+                hazard.map(event -> HazardWords.warning(summary, event)).orElse(""),
+                new DaysHeadline(summary, figures, amounts).sentence(),
+                new Facts(amounts).of(summary));
+        OptionalDouble end =
+                hazard.stream().mapToDouble(event -> day(event.time())).findFirst();
+        return new Picture(size, caption, time, end, pressurePanel(), relievedPanel());
+    }
+
+    private Panel pressurePanel() {
+        List<Level> levels = new Levels(summary, amounts).all();
+        ValueScale.Range range = new ValueScale.Range(
+                gauge(summary.extremes().lowestPressure().value()),
+                gauge(summary.extremes().highestPressure().value()));
+        Axis axis = PressureScale.around(range, levels, 0, amounts);
+        List<Curve> edges = List.of(
+                new Curve(Curve.Role.DAY_EDGE, "", "", bins.lowest()),
+                new Curve(Curve.Role.DAY_EDGE, "", "", bins.highest()));
+        return new Panel(axis, List.of(bins.pressureRange()), edges, levels, marks(), List.of());
+    }
+
+    private Panel relievedPanel() {
+        double most = bins.most(Day::relieved);
+        String unit = " " + bins.each() + " (" + amounts.volumeUnit() + ")";
+        if (most > 0) {
+            Axis axis = ValueScale.fromZero("water given off" + unit, most);
+            return bars(axis, bins.bars(Area.Role.GIVEN_OFF, Day::relieved));
+        }
+        double drawn = bins.most(Day::drawn);
+        Axis axis = ValueScale.fromZero("no water given off; hot water drawn" + unit, drawn > 0 ? drawn : 1);
+        return bars(axis, bins.bars(Area.Role.DRAWN, Day::drawn));
+    }
+
+    private static Panel bars(Axis axis, Area bars) {
+        return new Panel(axis, List.of(bars), List.of(), List.of(), List.of(), List.of());
+    }
+
+    private List<Mark> marks() {
+        List<Mark> marks = new ArrayList<>();
+        summary.hazard()
+                .ifPresent(event -> marks.add(mark(
+                        Mark.Kind.HAZARD,
+                        event,
+                        event.kind().description() + " " + on(event.time()) + ": the run ends")));
+        add(marks, EventKind.CUT_OUT_TRIPPED, Mark.Kind.CUT_OUT_TRIPPED, "cut-out trips ");
+        add(
+                marks,
+                EventKind.WORKING_PRESSURE_EXCEEDED,
+                Mark.Kind.WORKING_PRESSURE_EXCEEDED,
+                "working pressure exceeded ");
+        add(marks, EventKind.VESSEL_BOTTOMED_OUT, Mark.Kind.VESSEL_FULL, "vessel first full ");
+        Extreme highest = summary.extremes().highestPressure();
+        boolean said = marks.stream()
+                .anyMatch(mark -> Math.abs(mark.value() - gauge(highest.value())) <= 0.005 * mark.value());
+        if (!said) {
+            String label =
+                    "highest: " + amounts.foundPressure(summary.gauge(highest.value())) + " " + on(highest.time());
+            marks.add(new Mark(Mark.Kind.HIGHEST, day(highest.time()), gauge(highest.value()), label));
+        }
+        return marks;
+    }
+
+    private void add(List<Mark> marks, EventKind event, Mark.Kind kind, String what) {
+        summary.first(event).ifPresent(first -> marks.add(mark(kind, first, what + on(first.time()))));
+    }
+
+    private Mark mark(Mark.Kind kind, Event event, String label) {
+        return new Mark(kind, day(event.time()), gauge(event.pressureAbsolute()), label);
+    }
+
+    private String on(double seconds) {
+        return dates.on((int) day(seconds));
+    }
+
+    private double gauge(double absolute) {
+        return amounts.units().pressure().fromSi(summary.gauge(absolute));
+    }
+
+    private static double day(double seconds) {
+        return seconds / DailyFigures.DAY;
+    }
+}

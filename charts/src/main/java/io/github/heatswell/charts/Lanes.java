@@ -1,0 +1,78 @@
+package io.github.heatswell.charts;
+
+import io.github.heatswell.charts.EventSpans.Stretch;
+import io.github.heatswell.charts.picture.Bands;
+import io.github.heatswell.plant.Heater;
+import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.RunSummary;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The lanes of bars at the foot of the panels of one run: what was on, and for how long. */
+final class Lanes {
+
+    private final RunSummary summary;
+    private final Amounts amounts;
+    private final TimeScale scale;
+    private final When when;
+    private final EventSpans spans;
+
+    Lanes(RunSummary summary, Amounts amounts, TimeScale scale, When when) {
+        this.summary = summary;
+        this.amounts = amounts;
+        this.scale = scale;
+        this.when = when;
+        this.spans = new EventSpans(summary);
+    }
+
+    /** What bears on the pressure: an open bypass, a valve that runs on fed water, the supply shut off. */
+    List<Bands> underPressure() {
+        List<Bands> lanes = new ArrayList<>();
+        add(lanes, Bands.Kind.BYPASS, spans.between(EventKind.BYPASS_OPENED, EventKind.BYPASS_CLOSED), "bypass open");
+        String valve = summary.system().reliefValves().size() == 1 ? "relief valve runs" : "relief valves run";
+        add(lanes, Bands.Kind.RELIEF, new FedRelief(summary).stretches(), valve + " on water from the supply");
+        add(
+                lanes,
+                Bands.Kind.SUPPLY_OFF,
+                spans.between(EventKind.SUPPLY_SHUT_OFF, EventKind.SUPPLY_RESTORED),
+                "supply shut off");
+        return lanes;
+    }
+
+    /** What bears on the temperature: the heater, and above it the taps. */
+    List<Bands> underTemperature() {
+        List<Bands> lanes = new ArrayList<>();
+        String what = summary.system().heater().energy() == Heater.Energy.GAS ? "burner on" : "element on";
+        add(lanes, Bands.Kind.HEATER, spans.between(EventKind.HEATER_ON, EventKind.HEATER_OFF), what);
+        List<Stretch> draws = spans.between(EventKind.DRAW_STARTED, EventKind.DRAW_ENDED);
+        if (!draws.isEmpty()) {
+            String label = (draws.size() == 1 ? "1 draw of " : draws.size() + " draws, ")
+                    + amounts.foundVolume(summary.totals().drawn())
+                    + (draws.size() == 1 ? "" : " in all");
+            lanes.add(new Bands(Bands.Kind.DRAWS, label, onScale(draws)));
+        }
+        return lanes;
+    }
+
+    private void add(List<Bands> lanes, Bands.Kind kind, List<Stretch> stretches, String what) {
+        if (!stretches.isEmpty()) {
+            lanes.add(new Bands(kind, label(kind, what, stretches), onScale(stretches)));
+        }
+    }
+
+    private String label(Bands.Kind kind, String what, List<Stretch> stretches) {
+        String length = Times.span(EventSpans.total(stretches));
+        if (stretches.size() > 1) {
+            return what + " " + Openings.times(stretches.size()) + ", " + length + " in all";
+        }
+        boolean told = kind == Bands.Kind.HEATER || kind == Bands.Kind.RELIEF;
+        String since = told ? "" : " " + when.at(stretches.get(0).from());
+        return what + since + " for " + length;
+    }
+
+    private List<Bands.Span> onScale(List<Stretch> stretches) {
+        return stretches.stream()
+                .map(stretch -> new Bands.Span(scale.of(stretch.from()), scale.of(stretch.to())))
+                .toList();
+    }
+}

@@ -1,0 +1,85 @@
+package io.github.heatswell.charts;
+
+import io.github.heatswell.charts.EventSpans.Stretch;
+import io.github.heatswell.plant.ReliefValve;
+import io.github.heatswell.result.Event;
+import io.github.heatswell.result.ReliefTotal;
+import io.github.heatswell.result.RunSummary;
+import java.util.List;
+
+/** What relief valves did in one run, in words; the cause before the count. */
+final class ReliefWords {
+
+    private final RunSummary summary;
+    private final Amounts amounts;
+    private final Circumstances circumstances;
+    private final When when;
+
+    ReliefWords(RunSummary summary, Amounts amounts, Circumstances circumstances) {
+        this.summary = summary;
+        this.amounts = amounts;
+        this.circumstances = circumstances;
+        this.when = circumstances.when();
+    }
+
+    /** The finding, or empty if no valve gave off anything. */
+    String sentence() {
+        if (circumstances.openedHot().isPresent()) {
+            return runaway(circumstances.openedHot().get());
+        }
+        List<Stretch> fed = new FedRelief(summary).stretches();
+        if (!fed.isEmpty()) {
+            return fed(fed);
+        }
+        Openings openings = new Openings(summary);
+        return openings.count() == 0 ? circumstances.faultyValve().orElse("") : opened(openings);
+    }
+
+    /** A valve that opens by temperature holds the heat of a heater that does not stop, by letting water through. */
+    private String runaway(Event first) {
+        String name = first.device();
+        ReliefTotal total = summary.totals().relief().stream()
+                .filter(relief -> relief.name().equals(name))
+                .findFirst()
+                .orElseThrow();
+        double opensAt = summary.system().reliefValves().stream()
+                .filter(valve -> valve.name().equals(name))
+                .flatMapToDouble(valve -> valve.opensAtTemperature().stream())
+                .findFirst()
+                .orElseThrow();
+        String subject =
+                summary.system().heater().thermostatStuck() ? "runaway heating is held at " : "water is held at ";
+        return subject + amounts.temperature(opensAt) + " by “" + name + "”, which opens "
+                + Openings.times(total.openings()) + ", first " + when.at(first.time()) + ", and lets "
+                + amounts.foundVolume(total.volume()) + " through";
+    }
+
+    private String fed(List<Stretch> fed) {
+        boolean opens = new FedRelief(summary).supplyOpensAValve();
+        boolean reducing = summary.system().supply().reducingValve().isPresent();
+        String where = reducing ? "supply pressure" : "street pressure";
+        String why = opens
+                ? where + " above the relief set: the valve runs for "
+                : where + " above the relief reseat: once open, the valve runs for ";
+        return why + Times.span(EventSpans.total(fed)) + " and gives off "
+                + amounts.foundVolume(summary.totals().relieved());
+    }
+
+    private String opened(Openings openings) {
+        String volume = amounts.foundVolume(summary.totals().relieved());
+        int open = openings.valves().size();
+        if (open > 1) {
+            return open + " relief valves open, the first " + openings.firstAt() + ", and give off " + volume
+                    + " in all";
+        }
+        List<ReliefValve> valves = summary.system().reliefValves();
+        String subject = valves.size() == 1
+                ? "relief valve"
+                : "relief valve “" + openings.valves().get(0).name() + "”";
+        int count = openings.count();
+        return count == 1
+                ? subject + " opens " + openings.firstAt() + " and gives off " + volume
+                : subject + " opens " + Openings.times(count) + ", first " + openings.firstAt() + ", and gives off "
+                        + volume + " in all";
+    }
+}

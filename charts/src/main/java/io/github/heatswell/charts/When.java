@@ -1,0 +1,65 @@
+package io.github.heatswell.charts;
+
+import io.github.heatswell.plant.HotWaterSystem;
+import java.util.Locale;
+
+/**
+ * Moments of a run in words. A run of a day or so in which something goes by the clock is told by the clock; any other by
+ * the time since its start.
+ */
+final class When {
+
+    private static final double DAY = 86_400;
+    private static final double SHORTEST = 3 * 3_600;
+    private static final double LONGEST = 3 * DAY;
+
+    private final double clockStart;
+    private final boolean byClock;
+    private final boolean severalDays;
+
+    private When(double clockStart, boolean byClock, boolean severalDays) {
+        this.clockStart = clockStart;
+        this.byClock = byClock;
+        this.severalDays = severalDays;
+    }
+
+    static When of(HotWaterSystem system, double end) {
+        boolean timetable = !system.draws().draws().isEmpty()
+                || !system.supply().street().isConstant()
+                || system.start().timeOfDay() > 0;
+        return new When(
+                system.start().timeOfDay(),
+                timetable && end >= SHORTEST && end <= LONGEST,
+                system.start().timeOfDay() + end > DAY + 60);
+    }
+
+    /** By the time since the start always. */
+    static When sinceStart() {
+        return new When(0, false, false);
+    }
+
+    boolean byClock() {
+        return byClock;
+    }
+
+    /** The clock time (s since midnight) at the start. */
+    double clockStart() {
+        return clockStart;
+    }
+
+    /** A moment: {@code after 10 min}, {@code at 06:12}, {@code at 06:12 the next day}. */
+    String at(double seconds) {
+        if (!byClock || seconds < 0.5) {
+            return Times.after(seconds);
+        }
+        long minutes = Math.round((clockStart + seconds) / 60);
+        long day = minutes / 1440;
+        String which = day == 0 || !severalDays ? "" : day == 1 ? " the next day" : " on day " + (day + 1);
+        return "at " + clock(minutes % 1440) + which;
+    }
+
+    /** A clock time: {@code 06:12}. */
+    static String clock(long minutes) {
+        return String.format(Locale.ROOT, "%02d:%02d", minutes / 60, minutes % 60);
+    }
+}

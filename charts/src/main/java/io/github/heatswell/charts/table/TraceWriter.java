@@ -1,0 +1,112 @@
+package io.github.heatswell.charts.table;
+
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.result.Regime;
+import io.github.heatswell.simulation.SampleListener;
+import io.github.heatswell.units.UnitSystem;
+import java.io.Closeable;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * Writes the rows of a {@link TraceTable} as the samples come, so that a run of any length takes no more memory than a
+ * few rows. Made by {@link TraceTable#writer}; for one run and one thread.
+ *
+ * <p>A {@link SampleListener} cannot throw an {@link IOException}. If the target fails, the failure is kept, what comes
+ * after it is dropped, and {@link #close()} throws it. Whoever does not close does not know whether the table is whole:
+ *
+ * <pre>{@code
+ * try (TraceWriter table = TraceTable.writer(system, UnitSystem.SI, out)) {
+ *     summary = simulation.stream(table);
+ * }
+ * }</pre>
+ *
+ * <p>CSVPrinter looks at every cell for characters that need quotes, which takes longer than writing it. No cell here can
+ * need them: numbers consist of digits, full stop and minus, a missing one is empty, and a regime is a word in lower case.
+ * The first cell of a row is never empty, since a sample always has a time. So rows are put together here, and only the
+ * header, which is made of names, goes through CSVPrinter.
+ */
+public final class TraceWriter implements SampleListener, Closeable {
+
+    /** How many characters are gathered before they are passed on. */
+    private static final int CHUNK = 1 << 14;
+
+    private static final int TIME_DECIMALS = Quantities.TIME_DECIMALS;
+
+    private final TraceColumn[] before;
+    private final TraceColumn[] behind;
+    private final String[] regimes;
+    private final Appendable out;
+    private final StringBuilder rows = new StringBuilder(CHUNK + 512);
+    private IOException failure;
+
+    TraceWriter(HotWaterSystem system, UnitSystem units, Appendable out) {
+        TraceColumns columns = new TraceColumns(
+                Objects.requireNonNull(units, "units"), system.site().atmosphere());
+        this.before = columns.beforeRegime().toArray(TraceColumn[]::new);
+        this.behind = columns.behindRegime().toArray(TraceColumn[]::new);
+        this.regimes = regimeCells();
+        this.out = Objects.requireNonNull(out, "out");
+        try {
+            new Rows(rows).add(columns.names().toArray(String[]::new));
+        } catch (IOException failed) {
+            failure = failed;
+        }
+    }
+
+    @Override
+    public void sample(double time, double[] values, Regime regime) {
+        FixedDecimals.appendTrimmed(rows, time, TIME_DECIMALS);
+        for (TraceColumn column : before) {
+            rows.append(',');
+            column.append(rows, values);
+        }
+        rows.append(regimes[regime.ordinal()]);
+        for (TraceColumn column : behind) {
+            rows.append(',');
+            column.append(rows, values);
+        }
+        rows.append('\n');
+        if (rows.length() >= CHUNK) {
+            passOn();
+        }
+    }
+
+    /**
+     * Passes on what is still held back, and says whether all of it could be written. The target stays open. Closing again
+     * has no effect.
+     *
+     * @throws IOException the first failure of the target since the start, if there was one
+     */
+    @Override
+    public void close() throws IOException {
+        passOn();
+        if (failure != null) {
+            IOException first = failure;
+            failure = null;
+            throw first;
+        }
+    }
+
+    private void passOn() {
+        try {
+            if (failure == null && !rows.isEmpty()) {
+                out.append(rows);
+            }
+        } catch (IOException failed) {
+            failure = failed;
+        }
+        rows.setLength(0);
+    }
+
+    /** The cells of the regimes with the separator before them, by ordinal. */
+    private static String[] regimeCells() {
+        List<String> cells = new ArrayList<>();
+        for (Regime regime : Regime.values()) {
+            cells.add("," + regime.label());
+        }
+        return cells.toArray(String[]::new);
+    }
+}

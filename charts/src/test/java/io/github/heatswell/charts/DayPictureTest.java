@@ -1,0 +1,132 @@
+package io.github.heatswell.charts;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.charts.picture.Area;
+import io.github.heatswell.charts.picture.Bands;
+import io.github.heatswell.charts.picture.Curve;
+import io.github.heatswell.charts.picture.Level;
+import io.github.heatswell.charts.picture.Mark;
+import io.github.heatswell.charts.picture.Panel;
+import io.github.heatswell.charts.picture.Picture;
+import io.github.heatswell.charts.picture.Tick;
+import io.github.heatswell.result.RunResult;
+import io.github.heatswell.units.UnitSystem;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** What the picture of a day shows besides pressure and temperature. */
+class DayPictureTest {
+
+    @Test
+    void showsDrawsInALaneOfTheirOwnAboveTheBurner() {
+        Panel lower = picture(Houses.europeanDay()).lower();
+        assertEquals(
+                List.of(Bands.Kind.HEATER, Bands.Kind.DRAWS),
+                lower.bands().stream().map(Bands::kind).toList());
+        Bands draws = lower.bands().get(1);
+        assertEquals(23, draws.spans().size());
+        assertTrue(draws.label().matches("23 draws, 1\\d\\d L in all"), draws.label());
+    }
+
+    @Test
+    void goesByTheClock() {
+        Picture day = picture(Houses.europeanDay());
+        assertEquals("time of day", day.time().label());
+        assertEquals(
+                List.of("00:00", "03:00", "06:00", "09:00", "12:00", "15:00", "18:00", "21:00", "00:00"),
+                day.time().named().stream().map(Tick::name).toList());
+        assertEquals(
+                "12:00", picture(Houses.nightStreet()).time().named().get(0).name());
+        assertTrue(picture(Houses.cutOut()).time().named().isEmpty(), "nothing there goes by the clock");
+    }
+
+    @Test
+    void showsTheLayersOfATankAsARange() {
+        Area layers = picture(Houses.europeanDay()).lower().areas().get(0);
+        assertEquals(Area.Role.LAYERS, layers.role());
+        assertTrue(layers.low().lowest() < 52 && layers.high().highest() > 59.9);
+        assertTrue(picture(Houses.bypass()).lower().areas().isEmpty(), "a mixed tank has none");
+    }
+
+    @Test
+    void drawsAStreetThatChangesAsACurve() {
+        Panel upper = picture(Houses.nightStreet()).upper();
+        Curve street = upper.curves().get(0);
+        assertEquals(Curve.Role.STREET, street.role());
+        assertEquals("street pressure", street.name());
+        assertEquals(7.4, street.points().highest(), 1e-6);
+        assertFalse(upper.levels().stream().anyMatch(level -> level.kind() == Level.Kind.SUPPLY));
+        Bands runs = upper.bands().get(0);
+        assertEquals(Bands.Kind.RELIEF, runs.kind());
+        assertEquals(1, runs.spans().size(), "openings by heating are no running on street water");
+    }
+
+    @Test
+    void showsBypassAndStreetOfAReducingValve() {
+        Panel upper = picture(Houses.bypass()).upper();
+        assertTrue(upper.levels().stream().anyMatch(level -> level.kind() == Level.Kind.STREET));
+        Bands bypass = upper.bands().get(0);
+        assertEquals(Bands.Kind.BYPASS, bypass.kind());
+        assertTrue(bypass.label().matches("bypass open \\d times, .* in all"), bypass.label());
+    }
+
+    @Test
+    void namesAShutOff() {
+        Bands off = picture(Houses.shutOff()).upper().bands().get(0);
+        assertEquals("supply shut off at 06:00 for 2 h", off.label());
+        assertEquals(6, off.spans().get(0).from(), 1e-9);
+    }
+
+    @Test
+    void marksOpeningsByTemperatureOnTheTemperature() {
+        Picture runaway = picture(Houses.runaway());
+        List<Mark> hot = runaway.lower().marks();
+        assertTrue(hot.size() > 20 && hot.size() < 60, hot.size() + " marks");
+        assertTrue(hot.stream().allMatch(mark -> mark.kind() == Mark.Kind.RELIEF_OPENED_HOT && mark.device() == 0));
+        assertEquals(99, hot.get(0).value(), 1e-3, "the temperature at which it opens");
+        assertTrue(
+                hot.get(0).label().startsWith("T&P valve opens 7"), hot.get(0).label());
+        assertTrue(runaway.lower().levels().stream().anyMatch(level -> level.kind() == Level.Kind.RELIEF_TEMPERATURE));
+        assertTrue(runaway.upper().marks().stream()
+                .filter(mark -> mark.kind() == Mark.Kind.RELIEF_OPENED)
+                .allMatch(mark -> mark.device() == 1));
+    }
+
+    @Test
+    void marksTheTripOfACutOut() {
+        Panel lower = picture(Houses.cutOut()).lower();
+        assertEquals(Mark.Kind.CUT_OUT_TRIPPED, lower.marks().get(0).kind());
+        assertEquals(85, lower.marks().get(0).value(), 1e-3);
+        assertTrue(lower.levels().stream().anyMatch(level -> level.kind() == Level.Kind.CUT_OUT));
+        assertEquals(
+                lower.marks().get(0).time(), lower.bands().get(0).spans().get(0).to(), 1e-9, "the burner stops there");
+    }
+
+    @Test
+    void placesTheLineOfAHighValveWhereTheCurveMeetsIt() {
+        Panel upper = picture(Houses.upstairs()).upper();
+        Mark opened = upper.marks().get(0);
+        Level set = upper.levels().stream()
+                .filter(level ->
+                        level.kind() == Level.Kind.RELIEF_SET && level.name().contains("attic"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals(opened.value(), set.value(), 2e-3, "bar, of the density of cold water");
+        assertTrue(set.name().endsWith("as seen at the drain cock"));
+    }
+
+    @Test
+    void comparesDaysByTheClock() {
+        List<NamedRun> runs = List.of(new NamedRun("bypass", Houses.bypass()), new NamedRun("snap", Houses.snapDay()));
+        assertEquals(
+                "time of day",
+                RunChart.comparing(runs, UnitSystem.SI).picture().time().label());
+    }
+
+    private static Picture picture(RunResult result) {
+        return RunChart.of(result, UnitSystem.SI).picture();
+    }
+}

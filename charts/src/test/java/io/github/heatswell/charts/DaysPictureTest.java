@@ -1,0 +1,133 @@
+package io.github.heatswell.charts;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.charts.DailyFigures.Day;
+import io.github.heatswell.charts.picture.Area;
+import io.github.heatswell.charts.picture.Axis;
+import io.github.heatswell.charts.picture.Level;
+import io.github.heatswell.charts.picture.Picture;
+import io.github.heatswell.charts.picture.Size;
+import io.github.heatswell.charts.picture.Tick;
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.plant.Start;
+import io.github.heatswell.result.RunResult;
+import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.simulation.Simulation;
+import io.github.heatswell.units.UnitSystem;
+import java.time.Duration;
+import java.util.Collections;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class DaysPictureTest {
+
+    @Test
+    void isDrawnByItselfForALongRun() {
+        Picture month = RunChart.of(Houses.month(), UnitSystem.SI).picture();
+        assertEquals(Area.Role.PRESSURE_RANGE, month.upper().areas().get(0).role());
+        assertEquals("date", month.time().label());
+        assertEquals("1 Mar", month.time().named().get(0).name());
+        assertTrue(RunChart.of(Gallery.week(), UnitSystem.SI)
+                .picture()
+                .upper()
+                .areas()
+                .isEmpty());
+    }
+
+    @Test
+    void saysOnHowManyDaysAndWhenMost() {
+        HotWaterSystem house = Houses.seasonalWithoutVessel();
+        RunResult result = Simulation.of(house, Duration.ofDays(20)).run();
+        Picture picture = RunChart.of(result, UnitSystem.SI).picture();
+        String title = picture.caption().title();
+        assertTrue(
+                title.matches("Relief valve gives off water on every one of 20 days, [0-9.]+ L in all, most on"
+                        + " \\d+ Mar: [0-9.]+ L"),
+                title);
+        assertEquals("water given off per day (L)", picture.lower().axis().label());
+        assertEquals(
+                List.of("tank working pressure", "relief opens", "supply", "relief reseats"),
+                picture.upper().levels().stream().map(Level::name).toList());
+        assertEquals(7, picture.upper().areas().get(0).high().highest(), 1e-5, "openings between samples count");
+    }
+
+    @Test
+    void showsDrawsWhereNothingWasGivenOff() {
+        Picture month = RunChart.of(Houses.month(), UnitSystem.US).picture();
+        assertEquals(
+                "no water given off; hot water drawn per day (gal)",
+                month.lower().axis().label());
+        assertEquals(30 * 4, month.lower().areas().get(0).high().count());
+    }
+
+    @Test
+    void putsAHazardFirst() {
+        RunResult result = Gallery.bursting();
+        Picture picture = RunChart.ofDays(result.summary(), DailyFigures.of(result), UnitSystem.SI)
+                .picture();
+        assertTrue(picture.caption().hazard().startsWith("Hazard: test pressure reached"));
+        assertTrue(picture.end().isPresent());
+    }
+
+    @Test
+    void countsDaysWhereTheSeasonIsNotKnown() {
+        HotWaterSystem house = Plants.bare().build();
+        Axis axis = DayScale.axis(Dates.of(house, 40 * DailyFigures.DAY), 40, Size.USUAL);
+        assertEquals("time since the start (d)", axis.label());
+        assertTrue(axis.named().isEmpty());
+        assertEquals("on day 3", Dates.of(house, 40 * DailyFigures.DAY).on(2));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1, 0, 1 Jan", "1, 58, 28 Feb", "1, 59, 1 Mar", "60, 0, 1 Mar", "365, 0, 31 Dec", "365, 1, 1 Jan"})
+    void knowsTheCalendar(int start, int day, String date) {
+        assertEquals(date, dates(start, 300).name(day));
+    }
+
+    @Test
+    void namesTheYearOnlyWhereThereAreSeveral() {
+        assertEquals("2 Jan of year 2", dates(365, 800).name(2));
+        List<String> names = DayScale.axis(dates(60, 365), 365, Size.USUAL).named().stream()
+                .map(Tick::name)
+                .toList();
+        assertEquals(List.of("Mar", "Apr", "May"), names.subList(0, 3));
+        assertEquals(13, names.size());
+        assertTrue(DayScale.axis(dates(60, 5000), 5000, Size.USUAL).named().isEmpty());
+    }
+
+    @Test
+    void sharesStepsWhereDaysAreTooMany() {
+        Amounts amounts = new Amounts(UnitSystem.SI);
+        Day day = new Day(4e5, 5e5, 1e-3, 0.1, 330);
+        DayBins few = new DayBins(Collections.nCopies(700, day), 700, amounts);
+        DayBins many = new DayBins(Collections.nCopies(1400, day), 1400, amounts);
+        assertEquals("per day", few.each());
+        assertEquals("per week", many.each());
+        assertEquals(7, many.most(Day::relieved), 1e-9, "L in a week");
+        assertEquals(400, many.highest().count(), "two corners for each of 200 weeks");
+        assertFalse(many.pressureRange().name().contains("day"));
+    }
+
+    @Test
+    void survivesAnUnfinishedDay() {
+        HotWaterSystem house = Houses.seasonal();
+        DailyCollector collector = DailyFigures.collector(house);
+        RunSummary summary = Simulation.of(house, Duration.ofHours(20 * 24 + 1)).stream(collector);
+        Picture picture =
+                RunChart.ofDays(summary, collector.figures(), UnitSystem.SI).picture();
+        assertEquals(21, collector.figures().days().size());
+        assertEquals(20 + 1 / 24.0, picture.time().to(), 1e-9);
+    }
+
+    private static Dates dates(int start, double days) {
+        HotWaterSystem house = Houses.seasonal().toBuilder()
+                .start(Start.builder().dayOfYear(start).build())
+                .build();
+        return Dates.of(house, days * DailyFigures.DAY);
+    }
+}

@@ -1,0 +1,164 @@
+package io.github.heatswell.charts;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.charts.table.ComparisonTable;
+import io.github.heatswell.charts.table.EventTable;
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.plant.ReliefValve;
+import io.github.heatswell.plant.Supply;
+import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.RunResult;
+import io.github.heatswell.simulation.Simulation;
+import io.github.heatswell.units.UnitSystem;
+import java.io.IOException;
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** What headlines and tables say of streets, faults and draws. Volumes and counts are left to the engine. */
+class SituationsTest {
+
+    static Stream<Arguments> days() {
+        return Stream.of(
+                Arguments.of(
+                        "Street pressure above the relief set: the valve runs for 7 h \\d+ min and gives off 6.\\d\\d0 L",
+                        Houses.nightStreet()),
+                Arguments.of(
+                        "Runaway heating is held at 99 °C by “T&P valve”, which opens \\d+ times, first after 2 h \\d+"
+                                + " min, and lets 1.\\d\\d0 L through",
+                        Houses.runaway()),
+                Arguments.of(
+                        "Water leaves the range of known water properties after .*, at 150 °C: the thermostat is stuck"
+                                + " and there is no cut-out; “T&P valve” is blocked",
+                        Houses.blocked()),
+                Arguments.of(
+                        "Cut-out stops the heater after .* at 85 °C; relief valve opens after 6 min and gives off .* L",
+                        Houses.cutOut()),
+                Arguments.of(
+                        "The bypass returns .* L to the street; pressure peaks at 5.2 bar, 1.8 bar below the relief set"
+                                + " pressure; 23 draws take .* L",
+                        Houses.bypass()),
+                Arguments.of(
+                        "Relief valve opens at 06:01 and gives off .* L; supply is shut off at 06:00 for 2 h; 2 draws"
+                                + " take .* L",
+                        Houses.shutOff()),
+                Arguments.of(
+                        "Falls to the pressure of the surrounding air at 07:00: a tap is open while the supply is shut"
+                                + " off",
+                        Houses.dryTap()),
+                Arguments.of(
+                        "A leak takes 86.4 L, which hides the expansion; pressure stays at 4.2 bar, 2.8 bar below the"
+                                + " relief set pressure; 11 draws take .* L",
+                        Houses.leaking()),
+                Arguments.of("Relief valve is stuck open and gives off .* L; 11 draws take .* L", Houses.stuckOpen()),
+                Arguments.of(
+                        "Relief valve “attic valve” opens 3 times, first at .*, and gives off .* L in all; 11 draws"
+                                + " take .* L",
+                        Houses.upstairs()));
+    }
+
+    @ParameterizedTest
+    @MethodSource("days")
+    void saysWhy(String pattern, RunResult result) {
+        String headline = Headline.of(result, UnitSystem.SI);
+        assertTrue(headline.matches(pattern), headline);
+    }
+
+    /** Heating opens the valve; a supply above its reseat pressure does not let it close again. */
+    @Test
+    void tellsOfASupplyThatKeepsAValveOpen() {
+        HotWaterSystem house = Plants.bare()
+                .supply(Plants.supply(Supply.Arrangement.CHECK_VALVE, 6))
+                .addReliefValve(Plants.valve("lid", 7, 5.6, ReliefValve.Character.MODULATING))
+                .build();
+        RunResult result = Simulation.of(house, Duration.ofHours(6)).run();
+        String headline = Headline.of(result, UnitSystem.SI);
+        assertTrue(
+                headline.matches("Street pressure above the relief reseat: once open, the valve runs for 5 h \\d+ min"
+                        + " and gives off .* L"),
+                headline);
+    }
+
+    @Test
+    void warnsOfAValveThatChatters() {
+        RunResult result = Handmade.run(Houses.snapDay().system(), 60, 4.2, 7)
+                .event(60, EventKind.RELIEF_CHATTERS, "expansion valve", 7)
+                .result();
+        assertEquals(
+                "Relief valve chatters after 60 s: it opens and closes several times a second, at 7.0 bar",
+                Headline.of(result, UnitSystem.SI));
+        String warning = HazardWords.warning(result.summary(), result.hazard().orElseThrow());
+        assertTrue(warning.contains("no valve stands that for long"), warning);
+    }
+
+    @Test
+    void holdsRunawaysAgainstEachOther() {
+        List<NamedRun> runs = List.of(new NamedRun("T&P", Houses.runaway()), new NamedRun("cut-out", Houses.cutOut()));
+        String headline = Headline.comparing(runs, UnitSystem.SI);
+        assertTrue(
+                headline.startsWith("“T&P” runs hot and is held by a valve that opens by temperature; “cut-out” trips"
+                        + " its cut-out; "),
+                headline);
+        List<NamedRun> worse = List.of(runs.get(0), new NamedRun("blocked", Houses.blocked()));
+        assertTrue(Headline.comparing(worse, UnitSystem.SI).startsWith("“blocked” leaves the range"), "a hazard first");
+    }
+
+    @Test
+    void tablesTellWhatOpenedAValve() throws IOException {
+        RunResult runaway = Houses.runaway();
+        StringBuilder events = new StringBuilder();
+        EventTable.write(runaway, UnitSystem.SI, events);
+        assertTrue(events.toString().contains(",no,temperature\n"));
+        assertTrue(events.toString().contains(",no,pressure\n"));
+        StringBuilder comparison = new StringBuilder();
+        ComparisonTable.write(
+                List.of(new NamedRun("bypass", Houses.bypass()), new NamedRun("cut-out", Houses.cutOut())),
+                UnitSystem.SI,
+                comparison);
+        String[] rows = comparison.toString().split("\n");
+        String[] bypass = rows[1].split(",", -1);
+        assertEquals("23", bypass[15]);
+        assertTrue(Double.parseDouble(bypass[17]) > 1, "returned: " + bypass[17]);
+        assertEquals("6", bypass[20]);
+        assertTrue(Double.parseDouble(rows[2].split(",", -1)[22]) > 3600, "cut-out");
+    }
+
+    @Test
+    void onlyOpeningsHaveACause() {
+        RunResult result = Houses.runaway();
+        assertEquals(
+                Optional.empty(),
+                OpeningCause.of(
+                        result.system(), result.first(EventKind.HEATER_ON).orElseThrow()));
+        assertEquals(
+                Optional.of(OpeningCause.PRESSURE),
+                OpeningCause.of(
+                        result.system(), result.first(EventKind.RELIEF_OPENED).orElseThrow()));
+    }
+
+    @Test
+    void groupsLargeVolumes() {
+        Amounts amounts = new Amounts(UnitSystem.SI);
+        assertEquals("999 L", amounts.foundVolume(0.9991));
+        assertEquals("5\u00A0180 L", amounts.foundVolume(5.183));
+        assertEquals("1\u00A0230\u00A0000 L", amounts.foundVolume(1234));
+    }
+
+    @Test
+    void tellsMomentsByTheClock() {
+        When night = When.of(Houses.nightStreet().system(), 86_400);
+        assertEquals("at the start", night.at(0));
+        assertEquals("at 23:00", night.at(11 * 3600));
+        assertEquals("at 00:30 the next day", night.at(12.5 * 3600));
+        assertEquals("after 3 h", When.sinceStart().at(3 * 3600));
+        assertEquals(
+                "after 2 h", When.of(Houses.nightStreet().system(), 2 * 3600).at(2 * 3600));
+    }
+}
