@@ -28,7 +28,7 @@ public final class Heater {
     private Heater(Builder from, List<Element> elements) {
         energy = from.energy;
         recoveryEfficiency = from.recoveryEfficiency;
-        this.elements = elements;
+        this.elements = List.copyOf(elements);
         simultaneous = from.simultaneous;
         thermostatStuck = from.thermostatStuck;
         cutOut = from.cutOut;
@@ -296,7 +296,7 @@ public final class Heater {
                 elements.add(upper);
             }
             requirements.orThrow();
-            return new Heater(this, List.copyOf(elements));
+            return new Heater(this, elements);
         }
     }
 }
