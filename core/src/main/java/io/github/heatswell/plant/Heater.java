@@ -295,6 +295,11 @@ public final class Heater {
                         "must sit above the lower element");
                 elements.add(upper);
             }
+            requirements.rule(upper != null || !simultaneous, "simultaneous", "needs an upper element");
+            requirements.rule(
+                    cutOut == null || elements.stream().allMatch(element -> element.setPoint() < cutOut),
+                    "cut-out",
+                    "must lie above the set point, or it trips on every heat-up");
             requirements.orThrow();
             return new Heater(this, elements);
         }

@@ -4,6 +4,7 @@ import io.github.heatswell.draw.DrawProfile;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.VolumeUnit;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -381,6 +382,7 @@ public final class HotWaterSystem {
                     .present("heater", heater);
             if (requirements.met()) {
                 checkPressures(requirements, site.atmosphere());
+                checkTrappedAir(requirements);
             }
             requirements.orThrow();
             return new HotWaterSystem(this);
@@ -415,6 +417,21 @@ public final class HotWaterSystem {
                         "relief[" + i + "].name",
                         "'" + valve.name() + "' is the name of another relief valve already");
             }
+        }
+
+        /** Air that is caught in the piping takes up room there. */
+        private void checkTrappedAir(Requirements requirements) {
+            double room = piping.stream().mapToDouble(PipeRun::volume).sum();
+            if (trappedAir != null) {
+                requirements.rule(
+                        trappedAir.volume() <= room,
+                        "trapped-air",
+                        litres(trappedAir.volume()) + " is more than the piping holds, " + litres(room));
+            }
+        }
+
+        private static String litres(double volume) {
+            return Limits.quantity(VolumeUnit.LITRE.fromSi(volume), VolumeUnit.LITRE);
         }
 
         private void checkPressure(

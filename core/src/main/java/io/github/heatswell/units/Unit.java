@@ -11,6 +11,7 @@ import java.util.List;
 public sealed interface Unit
         permits ConductanceUnit,
                 DurationUnit,
+                EnergyUnit,
                 FlowUnit,
                 LengthUnit,
                 PowerUnit,

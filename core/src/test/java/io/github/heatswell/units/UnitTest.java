@@ -28,6 +28,9 @@ class UnitTest {
         assertEquals(6.30902e-5, FlowUnit.US_GALLON_PER_MINUTE.toSi(1), 5e-11); // printed digits
         assertEquals(0.3048, LengthUnit.FOOT.toSi(1), 1e-16);
         assertEquals(86_400, DurationUnit.DAY.toSi(1));
+        assertEquals(3.6e6, EnergyUnit.KILOWATT_HOUR.toSi(1));
+        assertEquals(1055.056, EnergyUnit.BTU.toSi(1), 5e-4); // printed digits
+        assertEquals(EnergyUnit.BTU.toSi(1), PowerUnit.BTU_PER_HOUR.toSi(1) * DurationUnit.HOUR.toSi(1), 1e-9);
         assertEquals(0.78, RatioUnit.PERCENT.toSi(78), 1e-16);
     }
 

@@ -17,15 +17,78 @@ import java.util.List;
  */
 public final class Catalogue {
 
-    private static final List<String> NAMES = List.of(
-            "orchard-lodge",
-            "orchard-lodge-vessel",
-            "orchard-lodge-lost-charge",
-            "ferry-cottage",
-            "quarry-row",
-            "ridge-house");
+    private static final List<Topic> TOPICS = List.of(
+            new Topic(
+                    "Why does it drip?",
+                    List.of(
+                            "orchard-lodge",
+                            "ridge-house",
+                            "mill-cottage",
+                            "mill-cottage-small-vessel",
+                            "mill-cottage-overcharged-vessel",
+                            "mill-cottage-isolated-vessel",
+                            "mill-cottage-dripping-tap",
+                            "mill-cottage-worn-seat",
+                            "mill-cottage-stuck-open",
+                            "mill-cottage-night-street",
+                            "mill-cottage-high-street",
+                            "mill-cottage-creeping-reducer",
+                            "mill-cottage-thermostat")),
+            new Topic(
+                    "What does the supply do?",
+                    List.of(
+                            "ferry-cottage",
+                            "ford-house-leaking-check",
+                            "ford-house-shut-off",
+                            "tannery-yard",
+                            "tannery-yard-bypass",
+                            "tannery-yard-bypass-high-street",
+                            "heron-hill-year")),
+            new Topic(
+                    "What does a vessel do?",
+                    List.of(
+                            "orchard-lodge-vessel",
+                            "orchard-lodge-lost-charge",
+                            "orchard-lodge-waterlogged",
+                            "orchard-lodge-warm-vessel",
+                            "orchard-lodge-cold-vessel",
+                            "orchard-lodge-air",
+                            "orchard-lodge-pex",
+                            "beacon-tower")),
+            new Topic(
+                    "What if something fails?",
+                    List.of("quarry-row", "kiln-house-runaway", "kiln-house-cut-out", "kiln-house-blocked")),
+            new Topic(
+                    "How does a day go?",
+                    List.of(
+                            "weir-house-day",
+                            "weir-house-timetable",
+                            "weir-house-layers",
+                            "weir-house-mixed",
+                            "weir-house-two-elements",
+                            "birch-street-day")));
+    private static final List<String> NAMES =
+            TOPICS.stream().flatMap(topic -> topic.names().stream()).toList();
 
     private Catalogue() {}
+
+    /**
+     * Scenarios that belong to one question.
+     *
+     * @param question what they are about
+     * @param names their names, in the order in which they are best looked at
+     */
+    public record Topic(String question, List<String> names) {
+        /**
+         * Copies the names.
+         *
+         * @param question what they are about
+         * @param names their names, in the order in which they are best looked at
+         */
+        public Topic {
+            names = List.copyOf(names);
+        }
+    }
 
     /**
      * A scenario by its heading.
@@ -35,6 +98,15 @@ public final class Catalogue {
      * @param question the question it answers
      */
     public record Listing(String name, String title, String question) {}
+
+    /**
+     * The questions that the bundled scenarios belong to.
+     *
+     * @return every scenario under one of them
+     */
+    public static List<Topic> topics() {
+        return TOPICS;
+    }
 
     /**
      * The names of all bundled scenarios.
@@ -75,15 +147,13 @@ public final class Catalogue {
     }
 
     /**
-     * What the bundled scenarios are about. Nothing but their headings is read, so this is quick.
+     * What a bundled scenario is about. Nothing but its heading is read, so this is quick.
      *
-     * @return one entry for every scenario
+     * @param name its name
+     * @return its heading
+     * @throws IllegalArgumentException if there is no such scenario
      */
-    public static List<Listing> listings() {
-        return NAMES.stream().map(Catalogue::listing).toList();
-    }
-
-    private static Listing listing(String name) {
+    public static Listing listing(String name) {
         List<Entry> entries =
                 YamlTree.of(text(name), new Faults()).orElseThrow().entries();
         return new Listing(name, value(entries, "title"), value(entries, "question"));

@@ -2,6 +2,7 @@ package io.github.heatswell.scenarios.command;
 
 import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.wording.Wrapped;
+import java.util.Locale;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 
@@ -19,10 +20,14 @@ final class ListCommand {
 
     private static ExitStatus run(ParseResult arguments, Console console) {
         StringBuilder text = new StringBuilder("Bundled scenarios; the houses are invented.\n");
-        for (Catalogue.Listing listing : Catalogue.listings()) {
-            text.append('\n').append(listing.name()).append('\n');
-            text.append(Wrapped.lines(listing.title() + ".", "  ", "  "));
-            text.append(Wrapped.lines(listing.question(), "  ", "  "));
+        for (Catalogue.Topic topic : Catalogue.topics()) {
+            text.append('\n').append(topic.question().toUpperCase(Locale.ROOT)).append('\n');
+            for (String name : topic.names()) {
+                Catalogue.Listing listing = Catalogue.listing(name);
+                text.append('\n').append(name).append('\n');
+                text.append(Wrapped.lines(listing.title() + ".", "  ", "  "));
+                text.append(Wrapped.lines(listing.question(), "  ", "  "));
+            }
         }
         console.print(text.append("\nRun one with: heatswell run NAME\n").toString());
         return ExitStatus.RAN;

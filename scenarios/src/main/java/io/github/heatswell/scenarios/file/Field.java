@@ -3,6 +3,9 @@ package io.github.heatswell.scenarios.file;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * A key of a section, and how its value is written.
@@ -14,10 +17,9 @@ final class Field<B> {
     private final String key;
     private final String meaning;
     private final String example;
-    private final Form<B> form;
-    private final boolean optional;
+    private final Shape<B> shape;
+    private final Presence presence;
     private final List<String> related;
-    private final Exclusion exclusion;
 
     /**
      * A key that must be given, unless there is a typical value for it.
@@ -28,46 +30,67 @@ final class Field<B> {
      * @param form how the value is written
      */
     Field(String key, String meaning, String example, Form<B> form) {
+        this(key, meaning, example, new Shape<>(form, null), Presence.REQUIRED, List.of());
+    }
+
+    private Field(String key, String meaning, String example, Shape<B> shape, Presence presence, List<String> related) {
         this.key = key;
         this.meaning = meaning;
         this.example = example;
-        this.form = form;
-        this.optional = false;
-        this.related = List.of();
-        this.exclusion = null;
+        this.shape = shape;
+        this.presence = presence;
+        this.related = related;
     }
 
-    private Field(Field<B> from, boolean optional, List<String> related, Exclusion exclusion) {
-        this.key = from.key;
-        this.meaning = from.meaning;
-        this.example = from.example;
-        this.form = from.form;
-        this.optional = optional;
-        this.related = related;
-        this.exclusion = exclusion;
+    /** A key whose value has keys of its own; the example is in braces or brackets. */
+    static <B> Field<B> of(String key, String meaning, String example, Nested<B, ?> nested) {
+        return new Field<>(key, meaning, example, new Shape<>(null, nested), Presence.REQUIRED, List.of());
+    }
+
+    /** A single value, or a value with keys of its own, or either. */
+    private record Shape<B>(Form<B> form, Nested<B, ?> nested) {}
+
+    /** When a key is needed, and when it has no place. */
+    private record Presence(Predicate<Map<String, String>> needed, String otherwise, Exclusion exclusion) {
+        static final Presence REQUIRED = new Presence(given -> true, "must be given", null);
     }
 
     /** When a key has no place: where another key of the section has this value. */
     private record Exclusion(String otherKey, String otherValue, String message) {}
 
+    /** The same key, whose value may also have keys of its own. */
+    Field<B> or(Nested<B, ?> nested) {
+        return new Field<>(key, meaning, example, new Shape<>(shape.form(), nested), presence, related);
+    }
+
     /** The same key, which may be left out without anything taking its place. */
     Field<B> leftOutFreely() {
-        return new Field<>(this, true, related, exclusion);
+        return with(new Presence(given -> false, "allowed", presence.exclusion()));
+    }
+
+    /** The same key, which may be left out without anything taking its place unless what else is given asks for it. */
+    Field<B> needed(String when, Predicate<Map<String, String>> needed) {
+        return with(new Presence(needed, "must be given " + when, presence.exclusion()));
     }
 
     /**
      * The same key, checked against other values later. What is said about it then means nothing if one of those values
      * was wrong itself.
      *
-     * @param fields keys of this section, or of others with the section in front
+     * @param fields keys of this section, or of others with the section in front, or of the section around with {@code ../} in front
      */
     Field<B> checkedAgainst(String... fields) {
-        return new Field<>(this, optional, List.of(fields), exclusion);
+        return new Field<>(key, meaning, example, shape, presence, List.of(fields));
     }
 
     /** The same key, which has no place where another key has a certain value. */
     Field<B> exceptWhere(String otherKey, String otherValue, String message) {
-        return new Field<>(this, optional, related, new Exclusion(otherKey, otherValue, message));
+        return with(
+                new Presence(presence.needed(), presence.otherwise(), new Exclusion(otherKey, otherValue, message)));
+    }
+
+    private Field<B> with(Presence other) {
+        return new Field<>(key, meaning, example, shape, other, related);
     }
 
     String key() {
@@ -82,12 +105,49 @@ final class Field<B> {
         return example;
     }
 
-    Form<B> form() {
-        return form;
+    /** How a single value is written; empty if the value always has keys of its own. */
+    Optional<Form<B>> form() {
+        return Optional.ofNullable(shape.form());
     }
 
+    /** How a value with keys of its own is written; empty if the value is always a single one. */
+    Optional<Nested<B, ?>> nested() {
+        return Optional.ofNullable(shape.nested());
+    }
+
+    /** What the value may be, for messages. */
+    String shapes() {
+        return Stream.concat(form().map(form -> "a single value").stream(), nested().map(Nested::kind).stream())
+                .collect(Collectors.joining(" or "));
+    }
+
+    /** Hands the example to a builder. */
+    void bindExample(B target) {
+        if (shape.form() == null) {
+            shape.nested().bindExample(target);
+        } else {
+            shape.form().bind(target, example);
+        }
+    }
+
+    /** What is to be said of leaving the key out if there is no typical value. */
+    String otherwise() {
+        return presence.otherwise();
+    }
+
+    /** Whether the key may always be left out without anything taking its place. */
     boolean optional() {
-        return optional;
+        return presence.otherwise().equals("allowed");
+    }
+
+    /** Whether nothing can be described without this key. */
+    boolean required() {
+        return neededBeside(Map.of());
+    }
+
+    /** Whether the key may not be left out without anything taking its place, given the rest of the section. */
+    boolean neededBeside(Map<String, String> given) {
+        return presence.needed().test(given);
     }
 
     List<String> related() {
@@ -96,7 +156,7 @@ final class Field<B> {
 
     /** Why this key has no place among the given values; empty if it has. */
     Optional<String> excludedBy(Map<String, String> given) {
-        return Optional.ofNullable(exclusion)
+        return Optional.ofNullable(presence.exclusion())
                 .filter(e -> e.otherValue().equalsIgnoreCase(given.get(e.otherKey())))
                 .map(Exclusion::message);
     }

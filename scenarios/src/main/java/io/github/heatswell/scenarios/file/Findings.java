@@ -62,6 +62,13 @@ final class Findings {
         return false;
     }
 
+    /** Whether nothing was found wrong with a field or any part of it. */
+    boolean isSoundWithin(String path) {
+        return unsound.stream()
+                .noneMatch(other ->
+                        other.equals(path) || other.startsWith(path) && ".[".indexOf(other.charAt(path.length())) >= 0);
+    }
+
     void assume(String path, String value, String basis) {
         assumptions.add(new Assumption(path, value, basis));
     }
@@ -73,7 +80,8 @@ final class Findings {
 
     /** Notes what a builder found, unless it follows from a fault noted before. */
     void note(Problem problem) {
-        boolean follows = Related.to(problem.field()).stream().anyMatch(this::isUnsound);
+        boolean follows =
+                Related.to(problem.field()).stream().anyMatch(other -> isUnsound(other) || !isSoundWithin(other));
         if (!follows && !isUnsound(problem.field())) {
             wrong(problem.field(), place(problem.field()), problem.message() + assumed(problem.field()));
         }

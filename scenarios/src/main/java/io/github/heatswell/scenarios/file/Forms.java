@@ -1,5 +1,7 @@
 package io.github.heatswell.scenarios.file;
 
+import io.github.heatswell.draw.DrawProfile;
+import io.github.heatswell.draw.StandardProfiles;
 import io.github.heatswell.scenarios.quantity.Amount;
 import io.github.heatswell.scenarios.quantity.Kind;
 import io.github.heatswell.scenarios.quantity.QuantityReader;
@@ -7,9 +9,11 @@ import io.github.heatswell.scenarios.wording.Nearest;
 import io.github.heatswell.scenarios.wording.Printable;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.Unit;
+import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.BiConsumer;
+import java.util.function.ObjIntConsumer;
 
 /** The ways in which the values of a scenario file are written. */
 final class Forms {
@@ -41,13 +45,49 @@ final class Forms {
     static <B, V> Form<B> word(Map<String, V> words, BiConsumer<B, V> setter) {
         String choice = String.join(", ", words.keySet());
         return form("one of " + choice, (target, text) -> {
-            V value = words.get(text.toLowerCase(Locale.ROOT).replaceAll("[ _]+", "-"));
+            V value = words.get(folded(text));
             if (value == null) {
                 throw new IllegalArgumentException(
                         Printable.quote(text) + " is not one of " + choice + Nearest.hint(text, words.keySet()));
             }
             setter.accept(target, value);
         });
+    }
+
+    /** A word as the tables of words have it. */
+    static String folded(String text) {
+        return text.toLowerCase(Locale.ROOT).replaceAll("[ _]+", "-");
+    }
+
+    /** A whole number. */
+    static <B> Form<B> whole(ObjIntConsumer<B> setter) {
+        return form("whole number", (target, text) -> {
+            if (!text.matches("-?\\d{1,15}")) {
+                throw new IllegalArgumentException(Printable.quote(text) + " is no whole number");
+            }
+            // A number too long for an int is as far out of any range as the largest.
+            setter.accept(target, (int) Math.min(Integer.MAX_VALUE, Long.parseLong(text)));
+        });
+    }
+
+    /** A time of day, as the setter reads it. */
+    static <B> Form<B> clock(BiConsumer<B, String> setter) {
+        return form("time of day", setter);
+    }
+
+    /** A day of the year, as the setter reads it. */
+    static <B> Form<B> day(BiConsumer<B, String> setter) {
+        return form("date or number of the day, 1 to 366", setter);
+    }
+
+    /** The name of a published draw profile. */
+    static <B> Form<B> profile(BiConsumer<B, DrawProfile> setter) {
+        Map<String, DrawProfile> profiles = new LinkedHashMap<>();
+        StandardProfiles published = StandardProfiles.load();
+        published
+                .names()
+                .forEach(name -> profiles.put(name, published.find(name).orElseThrow()));
+        return word(profiles, setter);
     }
 
     /** A text in plain words. */

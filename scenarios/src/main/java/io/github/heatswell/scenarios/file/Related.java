@@ -5,6 +5,9 @@ import java.util.List;
 /** Finds which other fields a field is checked against once all values are there. */
 final class Related {
 
+    /** In front of a key of the section around. */
+    private static final String OUTSIDE = "../";
+
     private Related() {}
 
     /**
@@ -15,18 +18,22 @@ final class Related {
      */
     static List<String> to(String path) {
         int dot = path.lastIndexOf('.');
-        if (dot < 0) {
-            return List.of();
-        }
-        String place = path.substring(0, dot);
+        String place = path.substring(0, Math.max(0, dot));
         String section = place.replaceAll("\\[\\d+]", "");
         String key = path.substring(dot + 1);
-        return Schema.sections().stream()
+        return Schema.allSections().stream()
                 .filter(candidate -> candidate.name().equals(section))
                 .flatMap(candidate -> candidate.fields().stream())
                 .filter(field -> field.key().equals(key))
                 .flatMap(field -> field.related().stream())
-                .map(other -> other.contains(".") ? other : place + "." + other)
+                .map(other -> path(place, other))
                 .toList();
+    }
+
+    private static String path(String place, String other) {
+        if (other.startsWith(OUTSIDE)) {
+            return place.substring(0, place.lastIndexOf('.') + 1) + other.substring(OUTSIDE.length());
+        }
+        return other.contains(".") || place.isEmpty() ? other : place + "." + other;
     }
 }

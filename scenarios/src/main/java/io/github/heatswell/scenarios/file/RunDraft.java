@@ -1,5 +1,8 @@
 package io.github.heatswell.scenarios.file;
 
+import io.github.heatswell.plant.Start;
+import io.github.heatswell.scenarios.quantity.ClockTime;
+import io.github.heatswell.scenarios.quantity.DayOfYear;
 import io.github.heatswell.scenarios.wording.Digits;
 import io.github.heatswell.units.DurationUnit;
 import java.time.Duration;
@@ -17,6 +20,16 @@ final class RunDraft {
 
     private double duration;
     private double sample;
+    private double begins;
+    private int day = 1;
+
+    void begins(String clock) {
+        begins = ClockTime.read(clock);
+    }
+
+    void day(String text) {
+        day = DayOfYear.read(text);
+    }
 
     void duration(double value, DurationUnit unit) {
         double seconds = unit.toSi(value);
@@ -37,7 +50,7 @@ final class RunDraft {
     }
 
     Run end() {
-        return new Run(exact(duration), exact(sample));
+        return new Run(exact(duration), exact(sample), begins, day);
     }
 
     /** What is wrong with duration and sample together. */
@@ -64,7 +77,8 @@ final class RunDraft {
                 : Optional.empty();
     }
 
-    private static String quantity(double value, DurationUnit unit) {
+    /** A number and its unit, as messages show them. */
+    static String quantity(double value, DurationUnit unit) {
         return Digits.significant(value, 6) + " " + unit.symbol();
     }
 
@@ -72,6 +86,24 @@ final class RunDraft {
         return Duration.ofNanos(Math.round(seconds * 1e9));
     }
 
-    /** Duration and sampling interval of a run. */
-    record Run(Duration duration, Duration sample) {}
+    /**
+     * When a run begins, how long it is and how finely it is sampled.
+     *
+     * @param duration the length of the run
+     * @param sample the distance of the samples
+     * @param begins the clock time at the start (s since midnight)
+     * @param day the day of the year at the start, 1 to 366
+     */
+    record Run(Duration duration, Duration sample, double begins, int day) {
+
+        /** The same run, sampled differently. */
+        Run sampledEvery(Duration other) {
+            return new Run(duration, other, begins, day);
+        }
+
+        /** Tells a system when the run begins. */
+        Start.Builder into(Start.Builder start) {
+            return start.timeOfDay(begins, DurationUnit.SECOND).dayOfYear(day);
+        }
+    }
 }

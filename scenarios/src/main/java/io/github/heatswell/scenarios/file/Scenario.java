@@ -44,7 +44,15 @@ public final class Scenario {
     public static Scenario of(String name, String title, HotWaterSystem system, Duration duration, Duration sample) {
         Header header = new Header(Objects.requireNonNull(title, "title"), "", "");
         return new Scenario(
-                ScenarioName.safe(name), header, system, new RunDraft.Run(duration, sample), new Origin("", List.of()));
+                ScenarioName.safe(name),
+                header,
+                system,
+                new RunDraft.Run(
+                        duration,
+                        sample,
+                        system.start().timeOfDay(),
+                        system.start().dayOfYear()),
+                new Origin("", List.of()));
     }
 
     /** A scenario read from a text. */
@@ -71,8 +79,7 @@ public final class Scenario {
         List<Assumption> kept = origin.assumptions().stream()
                 .filter(assumption -> !assumption.field().equals("run.sample"))
                 .toList();
-        return new Scenario(
-                name, header, system, new RunDraft.Run(run.duration(), sample), new Origin(origin.source(), kept));
+        return new Scenario(name, header, system, run.sampledEvery(sample), new Origin(origin.source(), kept));
     }
 
     /**

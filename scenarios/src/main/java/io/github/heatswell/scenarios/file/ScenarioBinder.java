@@ -4,10 +4,10 @@ import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.plant.InvalidDescriptionException;
 import io.github.heatswell.plant.Problem;
 import io.github.heatswell.plant.ReliefValve;
+import io.github.heatswell.plant.Start;
 import io.github.heatswell.scenarios.document.Node;
 import io.github.heatswell.scenarios.document.Node.Items;
 import io.github.heatswell.scenarios.document.Node.Mapping;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -34,29 +34,35 @@ final class ScenarioBinder {
         Header header = new SectionBinder<>(Schema.HEADER, root, top, findings).bind();
         HotWaterSystem.Builder system = HotWaterSystem.builder()
                 .site(one(Schema.SITE))
-                .supply(one(Schema.SUPPLY))
-                .tank(one(Schema.TANK))
-                .heater(one(Schema.HEATER));
-        list(Schema.PIPE).forEach(system::addPipe);
-        List<ReliefValve> valves = list(Schema.RELIEF);
+                .supply(one(SupplySections.SUPPLY))
+                .tank(one(TankSections.TANK))
+                .heater(one(HeaterSections.HEATER));
+        list(TankSections.PIPE).forEach(system::addPipe);
+        List<ReliefValve> valves = list(ReliefSections.RELIEF);
         valves.forEach(system::addReliefValve);
         requireDistinctNames(valves);
         if (top.containsKey(Schema.VESSEL.name())) {
             system.vessel(one(Schema.VESSEL));
         }
-        if (top.containsKey(Schema.START.name())) {
-            system.start(one(Schema.START));
-        }
-        return new Bound(header, together(system), run());
+        new SectionBinder<>(UseSections.EXTRAS, root, top, findings).bind().into(system);
+        Start.Builder start = top.containsKey(Schema.START.name()) ? one(Schema.START) : Start.builder();
+        RunDraft.Run run = run();
+        system.start(run.into(start).build());
+        return new Bound(header, together(system), run);
     }
 
     private Optional<HotWaterSystem> together(HotWaterSystem.Builder system) {
         try {
             return Optional.of(system.build());
         } catch (InvalidDescriptionException e) {
-            e.problems().forEach(findings::note);
+            e.problems().forEach(problem -> findings.note(asWritten(problem)));
             return Optional.empty();
         }
+    }
+
+    /** The description has the faults of a valve beside its other numbers; a file has them one level deeper. */
+    private static Problem asWritten(Problem problem) {
+        return new Problem(problem.field().replace("].leaks-from", "].fault.leaks-from"), problem.message());
     }
 
     private RunDraft.Run run() {
@@ -73,50 +79,33 @@ final class ScenarioBinder {
     private <B, T> SectionBinder<B, T> binder(Section<B, T> section) {
         Node node = top.get(section.name());
         Place place = new Place(section.name(), findings.place(section.name()));
-        if (node == null) {
-            return new SectionBinder<>(section, place, Map.of(), findings);
-        }
-        return new SectionBinder<>(section, place, keys(section, place, node), findings);
+        return node == null
+                ? new SectionBinder<>(section, place, Map.of(), findings)
+                : Parts.binder(section, place, node, findings);
     }
 
     private <B, T> List<T> list(Section<B, T> section) {
         String name = section.name();
         Node node = top.get(name);
-        List<T> things = new ArrayList<>();
-        if (node == null && !findings.isUnsound(name)) {
-            Typical.of(name).ifPresent(typical -> findings.assume(name, typical.value(), typical.basis()));
-        } else if (node instanceof Items items) {
-            for (int i = 0; i < items.items().size(); i++) {
-                Node item = items.items().get(i);
-                Place place = new Place(name + "[" + i + "]", item.at());
-                findings.stands(place.path(), item.at());
-                things.add(new SectionBinder<>(section, place, keys(section, place, item), findings).bind());
-            }
-        } else if (node != null) {
+        if (node instanceof Items items) {
+            return Parts.list(section, new Place(name, findings.place(name)), items, findings);
+        }
+        if (node != null) {
             findings.wrong(
                     name,
                     findings.place(name),
                     "needs a list, not " + node.kind() + "; begin every item with '- ', or write [] for none");
+        } else if (!findings.isUnsound(name)) {
+            Typical.of(name).ifPresent(typical -> findings.assume(name, typical.value(), typical.basis()));
         }
-        return things;
-    }
-
-    private Map<String, Node> keys(Section<?, ?> section, Place place, Node node) {
-        if (node instanceof Mapping mapping) {
-            return Keys.known(mapping, section.keys(), place, findings);
-        }
-        findings.wrong(
-                place.path(),
-                place.at(),
-                "needs keys and values, not " + node.kind() + "; its keys are " + String.join(", ", section.keys()));
-        return Map.of();
+        return List.of();
     }
 
     /** Results tell valves apart by their names. */
     private void requireDistinctNames(List<ReliefValve> valves) {
         Map<String, Integer> seen = new HashMap<>();
         for (int i = 0; i < valves.size(); i++) {
-            String path = Schema.RELIEF.name() + "[" + i + "]";
+            String path = ReliefSections.RELIEF.name() + "[" + i + "]";
             Integer first = findings.isUnsound(path + ".name")
                     ? null
                     : seen.putIfAbsent(valves.get(i).name(), i);

@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.file;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -24,10 +25,17 @@ record Section<B, T>(String name, Supplier<B> start, Function<B, T> end, List<Fi
         return fields.stream().map(Field::key).toList();
     }
 
-    /** A sound thing of this kind, to stand in for one that could not be built. */
+    /** The sections of values that have keys of their own. */
+    List<Section<?, ?>> inner() {
+        List<Section<?, ?>> inner = new ArrayList<>();
+        fields.forEach(field -> field.nested().ifPresent(nested -> inner.add(nested.section())));
+        return inner;
+    }
+
+    /** A sound thing of this kind, with no more than it must have, to stand in for one that could not be built. */
     T example() {
         B builder = start.get();
-        fields.forEach(field -> field.form().bind(builder, field.example()));
+        fields.stream().filter(Field::required).forEach(field -> field.bindExample(builder));
         return end.apply(builder);
     }
 }

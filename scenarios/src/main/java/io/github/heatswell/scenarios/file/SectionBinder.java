@@ -6,6 +6,7 @@ import io.github.heatswell.scenarios.document.Location;
 import io.github.heatswell.scenarios.document.Node;
 import io.github.heatswell.scenarios.document.Node.Scalar;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -48,10 +49,16 @@ final class SectionBinder<B, T> {
         try {
             return section.end().apply(target);
         } catch (InvalidDescriptionException e) {
-            e.problems().forEach(this::note);
-            findings.unsound(place.path());
-            return section.example();
+            return standIn(e.problems());
+        } catch (DraftException e) {
+            return standIn(e.problems());
         }
+    }
+
+    private T standIn(List<Problem> problems) {
+        problems.forEach(this::note);
+        findings.unsound(place.path());
+        return section.example();
     }
 
     /** The builder itself, for rules that it does not know. */
@@ -70,34 +77,58 @@ final class SectionBinder<B, T> {
         } else if (excluded.isEmpty() && !findings.isUnsound(path)) {
             fillIn(field, path);
         }
-        if (findings.isUnsound(path)) {
-            field.form().bind(target, field.example());
+        if (findings.isUnsound(path) && field.required()) {
+            field.bindExample(target);
         }
     }
 
     private void bindWritten(Field<B> field, String path, Node node) {
-        if (node instanceof Scalar scalar && !scalar.text().isEmpty()) {
+        Optional<Nested<B, ?>> nested = field.nested().filter(parts -> parts.fits(node));
+        if (nested.isPresent()) {
+            takeParts(field, path, nested.get(), node);
+        } else if (field.form().isPresent()
+                && node instanceof Scalar scalar
+                && !scalar.text().isEmpty()) {
             take(field, path, scalar.text(), scalar.at(), "");
         } else {
             findings.wrong(
                     path,
                     findings.place(path),
-                    "needs a single value, not " + node.kind() + "; write for instance '" + sample(field) + "'");
+                    "needs " + field.shapes() + ", not " + node.kind() + "; write for instance '" + sample(field)
+                            + "'");
+        }
+    }
+
+    private void takeParts(Field<B> field, String path, Nested<B, ?> nested, Node node) {
+        try {
+            nested.bind(target, node, new Place(path, findings.place(path)), findings);
+            given.put(field.key(), "");
+        } catch (IllegalArgumentException e) {
+            findings.wrong(path, findings.place(path), complaint(field, "", e.getMessage()));
         }
     }
 
     private void fillIn(Field<B> field, String path) {
+        if (!field.neededBeside(present())) {
+            return;
+        }
         Optional<Typical> typical = Typical.of(section.name() + "." + field.key());
         if (typical.isEmpty()) {
-            if (!field.optional()) {
-                missing(field, path);
-            }
+            missing(field, path);
         } else if (typical.get().needs().stream().anyMatch(key -> findings.isUnsound(place.of(key)))) {
             findings.unsound(path);
         } else {
             Optional<String> text = typical.get().text(given);
             text.ifPresentOrElse(value -> assume(field, path, value, typical.get()), () -> missing(field, path));
         }
+    }
+
+    /** Every key that stands there, also if its value is no good, with the values known so far. */
+    private Map<String, String> present() {
+        Map<String, String> present = new HashMap<>();
+        written.keySet().forEach(key -> present.put(key, ""));
+        present.putAll(given);
+        return present;
     }
 
     private void assume(Field<B> field, String path, String value, Typical typical) {
@@ -107,7 +138,7 @@ final class SectionBinder<B, T> {
 
     private void take(Field<B> field, String path, String text, Location at, String remark) {
         try {
-            field.form().bind(target, text);
+            field.form().orElseThrow().bind(target, text);
             given.put(field.key(), text);
         } catch (IllegalArgumentException e) {
             findings.wrong(path, at, complaint(field, text, e.getMessage()) + remark);

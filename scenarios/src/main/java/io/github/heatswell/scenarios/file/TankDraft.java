@@ -42,6 +42,14 @@ final class TankDraft {
         tank.workingPressure(value);
     }
 
+    void layers(int number) {
+        tank.layers(number);
+    }
+
+    void height(double value, LengthUnit unit) {
+        tank.height(value, unit);
+    }
+
     Tank end() {
         return tank.shell(rigid ? Shell.rigid() : cylinder.build()).build();
     }

@@ -15,6 +15,9 @@ public final class Typical {
             fixed("site.altitude", "0 m", "sea level; gauge readings hardly depend on it"),
             fixed("site.room", "20 degC", "a heated room"),
             fixed("supply.water", "10 degC", "mains water through most of the year in a temperate climate"),
+            fixed("supply.reducing-valve.lock-up-rise", "0.3 bar", "a small valve with a sound seat"),
+            fixed("supply.reducing-valve.droop", "0.7 bar", "a small valve at its rated flow"),
+            fixed("supply.reducing-valve.rated-flow", "20 L/min", "a valve for one household"),
             derived(
                             "tank.diameter",
                             "from the volume: height three times the diameter",
@@ -29,11 +32,17 @@ public final class Typical {
                     .from(TypicalTank::standingLoss, "volume"),
             fixed("tank.working-pressure", "10 bar", "a frequent marking; 150 psi is much the same. Read the plate"),
             derived(
+                            "tank.height",
+                            "volume over the cross-section; none unless there are layers",
+                            "water fills the shell, to 10 mm; no usual value for a rigid tank")
+                    .from(TypicalTank::height, "volume", "diameter", "layers"),
+            derived(
                             "heater.recovery-efficiency",
                             "78 % (gas), 98 % (electric)",
                             "a burner under the tank; an immersed element")
                     .from(given -> energyEfficiency(given.get("energy")), "energy"),
             fixed("heater.differential", "5 K", "a thermostat on the tank"),
+            fixed("heater.upper.differential", "5 K", "a thermostat on the tank"),
             fixed("piping", "[]", "no piping at all: it could only soften the system, so pressures err high"),
             fixed("relief", "[]", "no relief valve: none is described"),
             fixed("relief.name", "relief valve", "what it is"),
@@ -43,6 +52,13 @@ public final class Typical {
                     .from(given -> TypicalRelief.share(given.get("opens"), 0.8), "opens"),
             fixed("relief.full-flow", "20 L/min", "far above the flow that heating drives out, so it hardly matters"),
             fixed("relief.character", "modulating", "small spring-loaded valves dribble before they lift"),
+            derived(
+                            "relief.reseats-at",
+                            "11 K below opens-at; none without opens-at",
+                            "a combined valve: 99 and 88 degC")
+                    .from(given -> TypicalRelief.reseatsAt(given.get("opens-at")), "opens-at"),
+            derived("relief.location", "tank-top with opens-at, else branch", "its probe must sit in the hottest water")
+                    .from(given -> Optional.of("tank-top"), "opens-at"),
             fixed("vessel.acceptance", "60 %", "a diaphragm in a small vessel"),
             fixed("run.duration", "24 h", "the first heat-up and some cycles"),
             derived("run.sample", "1 min; 1 h in runs above 60 d", "fine enough to draw; never longer than the run")

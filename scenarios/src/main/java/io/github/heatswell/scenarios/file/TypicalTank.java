@@ -6,6 +6,7 @@ import io.github.heatswell.scenarios.quantity.QuantityReader;
 import io.github.heatswell.scenarios.wording.Digits;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.VolumeUnit;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -45,6 +46,21 @@ final class TypicalTank {
     static Optional<String> standingLoss(Map<String, String> given) {
         double loss = REFERENCE_LOSS * Math.pow(volume(given) / REFERENCE_VOLUME, 2.0 / 3);
         return Optional.of(Digits.significant(loss, 2) + " W/K");
+    }
+
+    /** Whether the water is divided into layers, which alone need a height. */
+    static boolean layered(Map<String, String> given) {
+        return !List.of("", "1").contains(given.getOrDefault("layers", ""));
+    }
+
+    static Optional<String> height(Map<String, String> given) {
+        if (!given.containsKey("diameter")) {
+            return Optional.empty();
+        }
+        Amount<LengthUnit> diameter = QuantityReader.read(given.get("diameter"), Kind.LENGTH);
+        double metres = diameter.unit().toSi(diameter.value());
+        double height = 4 * volume(given) / (Math.PI * metres * metres);
+        return Optional.of(10 * Math.round(LengthUnit.MILLIMETRE.fromSi(height) / 10) + " mm");
     }
 
     private static double volume(Map<String, String> given) {

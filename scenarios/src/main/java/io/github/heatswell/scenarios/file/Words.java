@@ -1,6 +1,7 @@
 package io.github.heatswell.scenarios.file;
 
 import io.github.heatswell.plant.Material;
+import io.github.heatswell.plant.Supply;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -18,6 +19,38 @@ final class Words {
         for (E constant : constants) {
             words.put(constant.name().toLowerCase(Locale.ROOT).replace('_', '-'), constant);
         }
+        return words;
+    }
+
+    /** The ways to connect to the street; a backflow preventer keeps water in as a check valve does. */
+    static Map<String, Supply.Arrangement> arrangements() {
+        Map<String, Supply.Arrangement> words = of(Supply.Arrangement.values());
+        words.put("backflow-preventer", Supply.Arrangement.CHECK_VALVE);
+        return words;
+    }
+
+    /** Yes or no. */
+    static Map<String, Boolean> yesOrNo() {
+        return pair("yes", "no");
+    }
+
+    /** What a thermostat does when the water is hot enough: nothing, or what it should. */
+    static Map<String, Boolean> stuckOrWorking() {
+        return pair("stuck", "working");
+    }
+
+    /** Whether a house stands in the southern half of the globe. */
+    static Map<String, Boolean> hemispheres() {
+        Map<String, Boolean> words = new LinkedHashMap<>();
+        words.put("north", false);
+        words.put("south", true);
+        return words;
+    }
+
+    private static Map<String, Boolean> pair(String yes, String no) {
+        Map<String, Boolean> words = new LinkedHashMap<>();
+        words.put(yes, true);
+        words.put(no, false);
         return words;
     }
 

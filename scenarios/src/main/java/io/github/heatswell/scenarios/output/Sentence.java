@@ -5,8 +5,12 @@ final class Sentence {
 
     private Sentence() {}
 
-    /** The headline with a full stop and with quotation marks that every terminal can show. */
+    /** The headline with a full stop, in characters that every terminal can show. */
     static String of(String headline) {
-        return headline.replace('\u201c', '"').replace('\u201d', '"') + ".";
+        return headline.replace('\u201c', '"')
+                        .replace('\u201d', '"')
+                        .replace(" \u00b0", " deg")
+                        .replaceAll("[\u00a0\u2009\u202f]", " ")
+                + ".";
     }
 }

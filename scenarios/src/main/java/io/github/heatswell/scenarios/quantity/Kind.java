@@ -2,6 +2,7 @@ package io.github.heatswell.scenarios.quantity;
 
 import io.github.heatswell.units.ConductanceUnit;
 import io.github.heatswell.units.DurationUnit;
+import io.github.heatswell.units.EnergyUnit;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.PowerUnit;
@@ -41,10 +42,19 @@ public final class Kind<U extends Unit> {
             new Kind<>("volume", List.of(VolumeUnit.LITRE, VolumeUnit.CUBIC_METRE, VolumeUnit.US_GALLON));
     /** Volume flows. */
     public static final Kind<FlowUnit> FLOW = new Kind<>(
-            "flow", List.of(FlowUnit.LITRE_PER_MINUTE, FlowUnit.US_GALLON_PER_MINUTE, FlowUnit.CUBIC_METRE_PER_SECOND));
+            "flow",
+            List.of(
+                    FlowUnit.LITRE_PER_MINUTE,
+                    FlowUnit.MILLILITRE_PER_MINUTE,
+                    FlowUnit.LITRE_PER_HOUR,
+                    FlowUnit.US_GALLON_PER_MINUTE,
+                    FlowUnit.CUBIC_METRE_PER_SECOND));
     /** Heating power. */
     public static final Kind<PowerUnit> POWER =
             new Kind<>("power", List.of(PowerUnit.KILOWATT, PowerUnit.WATT, PowerUnit.BTU_PER_HOUR));
+    /** Heat and other energy. */
+    public static final Kind<EnergyUnit> ENERGY = new Kind<>(
+            "energy", List.of(EnergyUnit.KILOWATT_HOUR, EnergyUnit.MEGAJOULE, EnergyUnit.JOULE, EnergyUnit.BTU));
     /** Lengths. */
     public static final Kind<LengthUnit> LENGTH =
             new Kind<>("length", List.of(LengthUnit.MILLIMETRE, LengthUnit.METRE, LengthUnit.INCH, LengthUnit.FOOT));
@@ -57,7 +67,17 @@ public final class Kind<U extends Unit> {
     public static final Kind<RatioUnit> RATIO = new Kind<>("ratio", List.of(RatioUnit.PERCENT));
 
     private static final List<Kind<?>> ALL = List.of(
-            PRESSURE, TEMPERATURE, TEMPERATURE_DIFFERENCE, VOLUME, FLOW, POWER, LENGTH, CONDUCTANCE, DURATION, RATIO);
+            PRESSURE,
+            TEMPERATURE,
+            TEMPERATURE_DIFFERENCE,
+            VOLUME,
+            FLOW,
+            POWER,
+            ENERGY,
+            LENGTH,
+            CONDUCTANCE,
+            DURATION,
+            RATIO);
 
     private final String noun;
     private final List<U> units;

@@ -45,12 +45,16 @@ public final class QuantityReader {
 
     private static <U extends Unit> U unit(QuantityText parts, String text, Kind<U> kind) {
         if (text.isEmpty()) {
-            throw new IllegalArgumentException(
-                    "'" + parts.digits() + "' has no unit; a " + kind.noun() + " is given in " + kind.symbols());
+            throw new IllegalArgumentException("'" + parts.digits() + "' has no unit; " + article(kind) + kind.noun()
+                    + " is given in " + kind.symbols());
         }
         return kind.unit(text)
-                .orElseThrow(() -> new IllegalArgumentException(Printable.quote(text) + " is " + misfit(text) + "; a "
-                        + kind.noun() + " is given in " + kind.symbols() + suggestion(text, kind)));
+                .orElseThrow(() -> new IllegalArgumentException(Printable.quote(text) + " is " + misfit(text) + "; "
+                        + article(kind) + kind.noun() + " is given in " + kind.symbols() + suggestion(text, kind)));
+    }
+
+    private static String article(Kind<?> kind) {
+        return kind.noun().startsWith("e") ? "an " : "a ";
     }
 
     private static String misfit(String text) {

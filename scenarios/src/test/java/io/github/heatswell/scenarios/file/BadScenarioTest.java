@@ -28,8 +28,8 @@ class BadScenarioTest {
             room: 17 degC             | room:                   | 2:26 | site.room: needs a single value, not nothing; write for instance 'room: 17 degC'
             room: 17 degC             | room: 17 degC, colour: red | 2:41 | site.colour: is not a key known here; known are altitude, room
             room: 17 degC             | room: 17 degC, room: 18 degC | 2:41 | room: is given twice, first on line 2
-            arrangement: check-valve  | arrangement: chek-valve | 3:24 | supply.arrangement: 'chek-valve' is not one of direct, check-valve; did you mean check-valve?
-            arrangement: check-valve  | arrangement: open       | 3:24 | supply.arrangement: 'open' is not one of direct, check-valve
+            arrangement: check-valve  | arrangement: chek-valve | 3:24 | supply.arrangement: 'chek-valve' is not one of direct, check-valve, reducing-valve, backflow-preventer; did you mean check-valve?
+            arrangement: check-valve  | arrangement: open       | 3:24 | supply.arrangement: 'open' is not one of direct, check-valve, reducing-valve, backflow-preventer
             pressure: 4.2 bar, water  | pressure: 4,2 bar, water | 3:47 | supply.pressure: '4,2 bar' has a comma in the number; write decimals with a point: 4.2 bar
             pressure: 4.2 bar, water  | pressure: 4.2, water    | 3:47 | supply.pressure: '4.2' has no unit; a pressure is given in bar, kPa, MPa, psi or Pa
             pressure: 4.2 bar, water  | pressure: 0 bar, water  | 3:47 | supply.pressure: 0 bar is outside the allowed range, above 0 bar to 25 bar
@@ -66,7 +66,7 @@ class BadScenarioTest {
             full-lift: 7.7 bar        | full-lift: 6.5 bar      | 9:55 | relief[0].full-lift: 6.5 bar must not be below the opening pressure of 7 bar
             reseats: 5.6 bar          | reseats: 7.2 bar        | 9:73 | relief[0].reseats: 7.2 bar must be below the opening pressure of 7 bar
             reseats: 5.6 bar          | reseats: 0.5 bar abs    | 9:73 | relief[0].reseats: 0.5 bar abs must be above the surrounding air
-            full-flow: 20 L/min       | full-flow: 20 L         | 9:93 | relief[0].full-flow: 'L' is a unit of volume; a flow is given in L/min, gal/min or m3/s
+            full-flow: 20 L/min       | full-flow: 20 L         | 9:93 | relief[0].full-flow: 'L' is a unit of volume; a flow is given in L/min, mL/min, L/h, gal/min or m3/s
             character: snap           | character: lazy         | 9:114 | relief[0].character: 'lazy' is not one of modulating, snap
             name: expansion valve     | name: "a\\u001b[2Jb"    | 9:13 | relief[0].name: holds characters that do not show; write plain text
             name: expansion valve     | name: " "               | 9:7  | relief[0].name: needs a single value, not nothing

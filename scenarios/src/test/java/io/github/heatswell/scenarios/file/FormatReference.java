@@ -3,6 +3,7 @@ package io.github.heatswell.scenarios.file;
 import io.github.heatswell.scenarios.quantity.Kind;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The tables of the README that describe the format, made from the format itself. */
 final class FormatReference {
@@ -43,8 +44,17 @@ final class FormatReference {
 
     private static <B, T> void rows(Section<B, T> section, StringBuilder table) {
         boolean list = List.of("piping", "relief").contains(section.name());
-        String prefix = section.name() + (list ? "[]." : ".");
-        section.fields().forEach(field -> table.append(row(prefix, field, section)));
+        String prefix = section.name() + (list ? "[]." : section.name().isEmpty() ? "" : ".");
+        rows(prefix, section, table);
+    }
+
+    private static <B, T> void rows(String prefix, Section<B, T> section, StringBuilder table) {
+        for (Field<B> field : section.fields()) {
+            table.append(row(prefix, field, section));
+            field.nested()
+                    .ifPresent(nested ->
+                            rows(prefix + field.key() + (nested.list() ? "[]." : "."), nested.section(), table));
+        }
     }
 
     private static <B, T> String row(String prefix, Field<B> field, Section<B, T> section) {
@@ -53,16 +63,29 @@ final class FormatReference {
     }
 
     private static String form(Field<?> field) {
-        String words = field.form().words();
+        return Stream.concat(
+                        field.form().map(form -> single(field, form.words())).stream(),
+                        field.nested().map(FormatReference::inner).stream())
+                .collect(Collectors.joining(", or "));
+    }
+
+    private static String single(Field<?> field, String words) {
         return words.startsWith("one of") || words.startsWith("text")
                 ? words
                 : words.replaceFirst(" in .*", "") + ", `" + field.example() + "`";
     }
 
+    private static String inner(Nested<?, ?> nested) {
+        return nested.list() ? "list with the keys below" : "keys below";
+    }
+
     private static <B, T> String range(Field<B> field, Section<B, T> section) {
-        String unit = field.example().replaceFirst("^[0-9.]+ ?", "");
+        String unit = field.example().replaceFirst("^[0-9.:]+ ?", "");
+        if (field.form().isEmpty()) {
+            return "";
+        }
         try {
-            field.form().bind(section.start().get(), FAR_OUT + " " + unit);
+            field.form().get().bind(section.start().get(), (FAR_OUT + " " + unit).strip());
         } catch (IllegalArgumentException e) {
             int at = e.getMessage().indexOf(RANGE);
             return at < 0 ? "" : e.getMessage().substring(at + RANGE.length());
@@ -71,11 +94,8 @@ final class FormatReference {
     }
 
     private static String leftOut(Field<?> field, Section<?, ?> section) {
-        if (field.optional()) {
-            return "allowed";
-        }
         return Typical.of(section.name() + "." + field.key())
                 .map(Typical::value)
-                .orElse("must be given");
+                .orElse(field.otherwise());
     }
 }

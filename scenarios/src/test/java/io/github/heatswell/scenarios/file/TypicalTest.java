@@ -55,7 +55,7 @@ class TypicalTest {
 
     @Test
     void everyTypicalValueBelongsToAFieldThatHasNoOtherDefault() {
-        Set<String> fields = Schema.sections().stream()
+        Set<String> fields = Schema.allSections().stream()
                 .flatMap(section -> Stream.concat(
                         Stream.of(section.name()),
                         section.fields().stream()
@@ -70,7 +70,7 @@ class TypicalTest {
 
     @Test
     void whatATypicalValueDependsOnIsBoundBefore() {
-        for (Section<?, ?> section : Schema.sections()) {
+        for (Section<?, ?> section : Schema.allSections()) {
             for (int i = 0; i < section.fields().size(); i++) {
                 List<String> before = section.keys().subList(0, i);
                 Typical.of(section.name() + "." + section.keys().get(i))

@@ -1,0 +1,62 @@
+package io.github.heatswell.scenarios.file;
+
+import io.github.heatswell.draw.Draw;
+import io.github.heatswell.scenarios.quantity.ClockTime;
+import io.github.heatswell.units.DurationUnit;
+import io.github.heatswell.units.EnergyUnit;
+import io.github.heatswell.units.FlowUnit;
+import io.github.heatswell.units.TemperatureUnit;
+import io.github.heatswell.units.VolumeUnit;
+
+/** A draw while being read. Every number is checked at once, by a draw made for it. */
+final class DrawDraft {
+
+    /** The flow that makes any volume short enough; the largest allowed (L/min). */
+    private static final double LARGEST_FLOW = 200;
+
+    private double at;
+    private double volume;
+    private double heat;
+    private double flow;
+    private double mixed;
+
+    void at(String clock) {
+        at = ClockTime.read(clock);
+    }
+
+    void volume(double value, VolumeUnit unit) {
+        Draw.ofVolume(0, value, unit, LARGEST_FLOW, FlowUnit.LITRE_PER_MINUTE);
+        volume = unit.toSi(value);
+    }
+
+    void energy(double value, EnergyUnit unit) {
+        Draw.ofHeat(0, unit.toSi(value), LARGEST_FLOW, FlowUnit.LITRE_PER_MINUTE);
+        heat = unit.toSi(value);
+    }
+
+    void flow(double value, FlowUnit unit) {
+        Draw.ofHeat(0, 1, value, unit);
+        flow = unit.toSi(value);
+    }
+
+    void mixed(double value, TemperatureUnit unit) {
+        Draw.ofHeat(0, 1, LARGEST_FLOW, FlowUnit.LITRE_PER_MINUTE).mixedTo(value, unit);
+        mixed = unit.toSi(value);
+    }
+
+    Draw end() {
+        if (volume > 0 && heat > 0) {
+            throw new DraftException("energy", "has no place beside volume; one of them ends the draw");
+        }
+        if (volume == 0 && heat == 0) {
+            throw new DraftException("volume", "is missing, and so is an energy; one of them ends the draw");
+        }
+        if (volume / flow >= DurationUnit.DAY.factor()) {
+            throw new DraftException("volume", "takes longer than a day at this flow");
+        }
+        Draw draw = heat > 0
+                ? Draw.ofHeat(at, heat, flow, FlowUnit.CUBIC_METRE_PER_SECOND)
+                : Draw.ofVolume(at, volume, VolumeUnit.CUBIC_METRE, flow, FlowUnit.CUBIC_METRE_PER_SECOND);
+        return mixed > 0 ? draw.mixedTo(mixed, TemperatureUnit.KELVIN) : draw;
+    }
+}

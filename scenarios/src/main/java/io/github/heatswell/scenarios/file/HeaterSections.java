@@ -1,0 +1,118 @@
+package io.github.heatswell.scenarios.file;
+
+import static io.github.heatswell.scenarios.file.Fields.amount;
+import static io.github.heatswell.scenarios.file.Fields.word;
+
+import io.github.heatswell.plant.Element;
+import io.github.heatswell.plant.Heater;
+import io.github.heatswell.scenarios.quantity.Kind;
+import java.util.List;
+
+/** What heats the water: its keys, and those of a second element. */
+final class HeaterSections {
+
+    private static final Section<Element.Builder, Element> UPPER = new Section<>(
+            "heater.upper",
+            Element::builder,
+            Element.Builder::build,
+            List.of(
+                    amount("input", "what it takes in while on", "2 kW", Kind.POWER, Element.Builder::input),
+                    amount(
+                            "height",
+                            "where it and its thermostat sit, as a share of the tank's height; above the lower one",
+                            "70 %",
+                            Kind.RATIO,
+                            Element.Builder::height),
+                    amount(
+                            "set-point",
+                            "water temperature there at which it switches off",
+                            "60 degC",
+                            Kind.TEMPERATURE,
+                            Element.Builder::setPoint),
+                    amount(
+                                    "differential",
+                                    "how far the water there cools before it switches on again",
+                                    "6 K",
+                                    Kind.TEMPERATURE_DIFFERENCE,
+                                    Element.Builder::differential)
+                            .checkedAgainst("set-point")));
+
+    static final Section<Heater.Builder, Heater> HEATER = new Section<>(
+            "heater",
+            Heater::builder,
+            Heater.Builder::build,
+            List.of(
+                    word(
+                            "energy",
+                            "where the heat comes from",
+                            "gas",
+                            Words.of(Heater.Energy.values()),
+                            Heater.Builder::energy),
+                    amount(
+                            "input",
+                            "what burner or element takes in while on",
+                            "11.2 kW",
+                            Kind.POWER,
+                            Heater.Builder::input),
+                    amount(
+                            "recovery-efficiency",
+                            "share of the input that reaches the water",
+                            "78 %",
+                            Kind.RATIO,
+                            Heater.Builder::recoveryEfficiency),
+                    amount(
+                            "set-point",
+                            "water temperature at which the thermostat switches off",
+                            "58 degC",
+                            Kind.TEMPERATURE,
+                            Heater.Builder::setPoint),
+                    amount(
+                                    "differential",
+                                    "how far the water cools before it switches on again",
+                                    "6 K",
+                                    Kind.TEMPERATURE_DIFFERENCE,
+                                    Heater.Builder::differential)
+                            .checkedAgainst("set-point"),
+                    amount(
+                                    "height",
+                                    "where it and its thermostat sit, as a share of the tank's height; at the bottom if"
+                                            + " left out",
+                                    "10 %",
+                                    Kind.RATIO,
+                                    Heater.Builder::height)
+                            .leftOutFreely(),
+                    Field.of(
+                                    "upper",
+                                    "a second electric element above the first",
+                                    "{ input: 2 kW, height: 70 %, set-point: 60 degC }",
+                                    Nested.one(UPPER, Heater.Builder::upper))
+                            .leftOutFreely()
+                            .checkedAgainst("energy", "height"),
+                    word(
+                                    "simultaneous",
+                                    "whether both elements may heat at once; if not, the upper one goes first; no if"
+                                            + " left out",
+                                    "no",
+                                    Words.yesOrNo(),
+                                    Heater.Builder::simultaneous)
+                            .leftOutFreely()
+                            .checkedAgainst("upper"),
+                    word(
+                                    "thermostat",
+                                    "stuck: that of burner or lower element never switches off; working if left out",
+                                    "working",
+                                    Words.stuckOrWorking(),
+                                    Heater.Builder::thermostatStuck)
+                            .leftOutFreely(),
+                    amount(
+                                    "cut-out",
+                                    "temperature of the hottest water at which everything switches off for good; if"
+                                            + " left out, there is no cut-out",
+                                    "85 degC",
+                                    Kind.TEMPERATURE,
+                                    Heater.Builder::cutOut)
+                            .leftOutFreely()
+                            .checkedAgainst("set-point", "upper")));
+
+    private HeaterSections() {}
+}

@@ -1,0 +1,124 @@
+package io.github.heatswell.scenarios.file;
+
+import static io.github.heatswell.scenarios.file.Fields.amount;
+import static io.github.heatswell.scenarios.file.Fields.pressure;
+import static io.github.heatswell.scenarios.file.Fields.word;
+
+import io.github.heatswell.plant.ReliefValve;
+import io.github.heatswell.scenarios.quantity.Kind;
+import java.util.List;
+import java.util.Map;
+
+/** Relief valves: their keys, and those of their faults. */
+final class ReliefSections {
+
+    private static final Section<FaultDraft, FaultDraft.Fault> FAULT = new Section<>(
+            "relief.fault",
+            FaultDraft::new,
+            FaultDraft::end,
+            List.of(
+                    amount(
+                                    "stuck-open",
+                                    "lift it is stuck at, so that it never closes",
+                                    "5 %",
+                                    Kind.RATIO,
+                                    FaultDraft::stuckOpen)
+                            .needed("unless the next two are", ReliefSections::noLeak)
+                            .checkedAgainst("leaks-from", "leakage"),
+                    pressure(
+                                    "leaks-from",
+                                    "pressure above which the closed seat lets water by, below opens",
+                                    "3 bar",
+                                    FaultDraft::leaksFrom)
+                            .needed("with leakage", given -> given.containsKey("leakage"))
+                            .checkedAgainst("../opens"),
+                    amount(
+                                    "leakage",
+                                    "what it lets by just below the set pressure",
+                                    "10 mL/min",
+                                    Kind.FLOW,
+                                    FaultDraft::leakage)
+                            .needed("with leaks-from", given -> given.containsKey("leaks-from"))));
+
+    static final Section<ReliefValve.Builder, ReliefValve> RELIEF = new Section<>(
+            "relief",
+            ReliefValve::builder,
+            ReliefValve.Builder::build,
+            List.of(
+                    new Field<>(
+                            "name",
+                            "what results call it, different for every valve",
+                            "expansion valve",
+                            Forms.text(60, ReliefValve.Builder::name)),
+                    pressure("opens", "set pressure", "7 bar", ReliefValve.Builder::opens),
+                    pressure(
+                                    "full-lift",
+                                    "pressure of full lift, not below opens",
+                                    "7.7 bar",
+                                    ReliefValve.Builder::fullLift)
+                            .checkedAgainst("opens"),
+                    pressure(
+                                    "reseats",
+                                    "pressure at which it closes again, below opens",
+                                    "5.6 bar",
+                                    ReliefValve.Builder::reseats)
+                            .checkedAgainst("opens"),
+                    amount("full-flow", "flow at full lift", "20 L/min", Kind.FLOW, ReliefValve.Builder::fullFlow),
+                    word(
+                            "character",
+                            "modulating: lift grows with pressure; snap: full lift at once",
+                            "modulating",
+                            Words.of(ReliefValve.Character.values()),
+                            ReliefValve.Builder::character),
+                    amount(
+                                    "opens-at",
+                                    "water temperature at which a combined temperature and pressure valve opens too; if"
+                                            + " left out, it minds pressure only",
+                                    "99 degC",
+                                    Kind.TEMPERATURE,
+                                    ReliefValve.Builder::opensAt)
+                            .leftOutFreely(),
+                    amount(
+                                    "reseats-at",
+                                    "water temperature below which it closes again",
+                                    "88 degC",
+                                    Kind.TEMPERATURE,
+                                    ReliefValve.Builder::reseatsAt)
+                            .needed("with opens-at", ReliefSections::mindsTemperature)
+                            .checkedAgainst("opens-at"),
+                    word(
+                                    "location",
+                                    "branch: on the cold pipe, which it takes water from; tank-top: in the hottest"
+                                            + " water; branch if left out",
+                                    "tank-top",
+                                    Words.of(ReliefValve.Location.values()),
+                                    ReliefValve.Builder::location)
+                            .needed("with opens-at", ReliefSections::mindsTemperature)
+                            .checkedAgainst("opens-at"),
+                    amount(
+                                    "height",
+                                    "height above the tank's drain cock; none if left out",
+                                    "1.4 m",
+                                    Kind.LENGTH,
+                                    ReliefValve.Builder::height)
+                            .leftOutFreely(),
+                    word(
+                                    "fault",
+                                    "blocked: it never opens; or one of the faults below; sound if left out",
+                                    "blocked",
+                                    Map.of("blocked", true),
+                                    (ReliefValve.Builder valve, Boolean blocked) -> valve.blocked())
+                            .or(Nested.one(
+                                    FAULT, (ReliefValve.Builder valve, FaultDraft.Fault fault) -> fault.into(valve)))
+                            .leftOutFreely()));
+
+    private ReliefSections() {}
+
+    private static boolean noLeak(Map<String, String> given) {
+        return !given.containsKey("leaks-from") && !given.containsKey("leakage");
+    }
+
+    private static boolean mindsTemperature(Map<String, String> given) {
+        return given.containsKey("opens-at");
+    }
+}

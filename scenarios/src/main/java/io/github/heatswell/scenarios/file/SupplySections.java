@@ -1,0 +1,152 @@
+package io.github.heatswell.scenarios.file;
+
+import static io.github.heatswell.scenarios.file.Fields.amount;
+import static io.github.heatswell.scenarios.file.Fields.pressure;
+import static io.github.heatswell.scenarios.file.Fields.word;
+
+import io.github.heatswell.plant.Outage;
+import io.github.heatswell.plant.ReducingValve;
+import io.github.heatswell.plant.Supply;
+import io.github.heatswell.plant.SupplyTemperature;
+import io.github.heatswell.scenarios.quantity.Kind;
+import io.github.heatswell.units.TemperatureUnit;
+import java.util.List;
+
+/** The cold feed: its keys, and those of its parts. */
+final class SupplySections {
+
+    private static final Section<StreetEntry.Draft, StreetEntry> STREET = new Section<>(
+            "supply.pressure",
+            StreetEntry.Draft::new,
+            StreetEntry.Draft::end,
+            List.of(
+                    new Field<>("at", "time of day", "06:00", Forms.clock(StreetEntry.Draft::at)),
+                    pressure(
+                            "pressure",
+                            "pressure at that time; it goes evenly from one time to the next",
+                            "4.2 bar",
+                            StreetEntry.Draft::pressure)));
+
+    private static final Section<SeasonDraft, SupplyTemperature> SEASONS = new Section<>(
+            "supply.water",
+            SeasonDraft::new,
+            SeasonDraft::end,
+            List.of(
+                    amount(
+                            "annual-mean",
+                            "mean air temperature of the year, from which the seasons of the water follow",
+                            "10 degC",
+                            Kind.TEMPERATURE,
+                            SeasonDraft::annualMean),
+                    amount(
+                            "monthly-swing",
+                            "mean air temperature of the warmest month less that of the coldest",
+                            "18 K",
+                            Kind.TEMPERATURE_DIFFERENCE,
+                            SeasonDraft::monthlySwing),
+                    word(
+                                    "hemisphere",
+                                    "which half of the globe; north if left out",
+                                    "north",
+                                    Words.hemispheres(),
+                                    SeasonDraft::southern)
+                            .leftOutFreely()));
+
+    private static final Section<ReducingValve.Builder, ReducingValve> REDUCING_VALVE = new Section<>(
+            "supply.reducing-valve",
+            ReducingValve::builder,
+            ReducingValve.Builder::build,
+            List.of(
+                    pressure("set", "pressure it reduces to", "3.5 bar", ReducingValve.Builder::set),
+                    amount(
+                            "lock-up-rise",
+                            "how far above that it closes tight",
+                            "0.3 bar",
+                            Kind.PRESSURE,
+                            ReducingValve.Builder::lockUpRise),
+                    amount(
+                            "droop",
+                            "how far the pressure falls at the rated flow",
+                            "0.7 bar",
+                            Kind.PRESSURE,
+                            ReducingValve.Builder::droop),
+                    amount(
+                            "rated-flow",
+                            "flow the droop belongs to",
+                            "20 L/min",
+                            Kind.FLOW,
+                            ReducingValve.Builder::ratedFlow),
+                    amount(
+                                    "bypass-opens",
+                                    "how far the house must exceed the street before a bypass lets water back;"
+                                            + " if left out, there is no bypass",
+                                    "0.2 bar",
+                                    Kind.PRESSURE,
+                                    ReducingValve.Builder::bypassOpens)
+                            .leftOutFreely()));
+
+    private static final Section<OutageDraft, Outage> SHUT_OFF = new Section<>(
+            "supply.shut-off",
+            OutageDraft::new,
+            OutageDraft::end,
+            List.of(
+                    amount("from", "since the start of the run", "2 h", Kind.DURATION, OutageDraft::from),
+                    amount("to", "since the start of the run, later than from", "3 h", Kind.DURATION, OutageDraft::to)
+                            .checkedAgainst("from")));
+
+    static final Section<Supply.Builder, Supply> SUPPLY = new Section<>(
+            "supply",
+            Supply::builder,
+            Supply.Builder::build,
+            List.of(
+                    word(
+                            "arrangement",
+                            "direct: water can go back to the street; check-valve, also called backflow-preventer: it"
+                                    + " cannot; reducing-valve: it cannot either, unless a bypass opens",
+                            "check-valve",
+                            Words.arrangements(),
+                            Supply.Builder::arrangement),
+                    pressure(
+                                    "pressure",
+                                    "static pressure of the street, or a timetable of the day",
+                                    "4.2 bar",
+                                    Supply.Builder::pressure)
+                            .or(Nested.list(STREET, (supply, entries) -> supply.street(StreetEntry.timetable(entries))))
+                            .checkedAgainst("tank.working-pressure", "arrangement"),
+                    amount(
+                                    "water",
+                                    "temperature of the cold feed, or its seasons",
+                                    "9 degC",
+                                    Kind.TEMPERATURE,
+                                    (Supply.Builder supply, double value, TemperatureUnit unit) ->
+                                            supply.water(value, unit))
+                            .or(Nested.one(SEASONS, (supply, seasons) -> supply.water(seasons))),
+                    amount(
+                                    "seat-leakage",
+                                    "what passes the closed valve at a difference of one bar; nothing if left out",
+                                    "5 mL/min",
+                                    Kind.FLOW,
+                                    Supply.Builder::seatLeakage)
+                            .leftOutFreely()
+                            .checkedAgainst("arrangement"),
+                    Field.of(
+                                    "reducing-valve",
+                                    "only with that arrangement",
+                                    "{ set: 3.5 bar }",
+                                    Nested.one(REDUCING_VALVE, Supply.Builder::reducingValve))
+                            .needed(
+                                    "with that arrangement",
+                                    given -> Fields.given(given, "arrangement", "reducing-valve"))
+                            .checkedAgainst("arrangement"),
+                    Field.of(
+                                    "shut-off",
+                                    "when the supply is shut off",
+                                    "[{ from: 2 h, to: 3 h }]",
+                                    Nested.list(
+                                            SHUT_OFF,
+                                            (Supply.Builder supply, List<Outage> outages) ->
+                                                    outages.forEach(supply::addOutage)))
+                            .leftOutFreely()));
+
+    private SupplySections() {}
+}

@@ -1,0 +1,94 @@
+package io.github.heatswell.scenarios.file;
+
+import static io.github.heatswell.scenarios.file.Fields.amount;
+import static io.github.heatswell.scenarios.file.Fields.pressure;
+import static io.github.heatswell.scenarios.file.Fields.word;
+
+import io.github.heatswell.plant.PipeRun;
+import io.github.heatswell.plant.Tank;
+import io.github.heatswell.scenarios.quantity.Kind;
+import java.util.List;
+
+/** What holds water and always did: tank and piping. */
+final class TankSections {
+
+    static final Section<TankDraft, Tank> TANK = new Section<>(
+            "tank",
+            TankDraft::new,
+            TankDraft::end,
+            List.of(
+                    amount("volume", "water it holds", "230 L", Kind.VOLUME, TankDraft::volume),
+                    word(
+                            "material",
+                            "what the shell is made of; rigid: it never gives way",
+                            "steel",
+                            Words.shellMaterials(),
+                            TankDraft::material),
+                    amount(
+                                    "diameter",
+                                    "diameter of the shell; not with rigid",
+                                    "480 mm",
+                                    Kind.LENGTH,
+                                    TankDraft::diameter)
+                            .exceptWhere("material", "rigid", "has no place in a rigid tank; remove it"),
+                    amount(
+                                    "wall",
+                                    "thickness of the shell, at most a tenth of the diameter; not with rigid",
+                                    "2.2 mm",
+                                    Kind.LENGTH,
+                                    TankDraft::wall)
+                            .exceptWhere("material", "rigid", "has no place in a rigid tank; remove it")
+                            .checkedAgainst("diameter"),
+                    amount(
+                            "standing-loss",
+                            "heat lost to the room for each degree",
+                            "2.4 W/K",
+                            Kind.CONDUCTANCE,
+                            TankDraft::standingLoss),
+                    pressure(
+                            "working-pressure",
+                            "highest pressure in use by the maker's plate; it is tested at twice that",
+                            "10 bar",
+                            TankDraft::workingPressure),
+                    new Field<>(
+                                    "layers",
+                                    "layers of water from the bottom up; one, fully mixed, if left out",
+                                    "12",
+                                    Forms.whole(TankDraft::layers))
+                            .leftOutFreely(),
+                    amount(
+                                    "height",
+                                    "height of the water, over which layers exchange heat",
+                                    "1300 mm",
+                                    Kind.LENGTH,
+                                    TankDraft::height)
+                            .needed("with layers", TypicalTank::layered)));
+
+    static final Section<PipeRun.Builder, PipeRun> PIPE = new Section<>(
+            "piping",
+            PipeRun::builder,
+            PipeRun.Builder::build,
+            List.of(
+                    word(
+                            "material",
+                            "what the pipe is made of",
+                            "copper",
+                            Words.materials(),
+                            PipeRun.Builder::material),
+                    amount(
+                            "outside-diameter",
+                            "outside diameter",
+                            "22 mm",
+                            Kind.LENGTH,
+                            PipeRun.Builder::outsideDiameter),
+                    amount(
+                                    "wall",
+                                    "thickness of the wall; must leave a bore",
+                                    "0.9 mm",
+                                    Kind.LENGTH,
+                                    PipeRun.Builder::wall)
+                            .checkedAgainst("outside-diameter"),
+                    amount("length", "length", "14 m", Kind.LENGTH, PipeRun.Builder::length)));
+
+    private TankSections() {}
+}

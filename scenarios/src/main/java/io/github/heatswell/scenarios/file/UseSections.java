@@ -1,0 +1,98 @@
+package io.github.heatswell.scenarios.file;
+
+import static io.github.heatswell.scenarios.file.Fields.amount;
+import static io.github.heatswell.scenarios.file.Fields.pressure;
+
+import io.github.heatswell.draw.Draw;
+import io.github.heatswell.draw.DrawProfile;
+import io.github.heatswell.plant.Leak;
+import io.github.heatswell.scenarios.quantity.Kind;
+import java.util.List;
+
+/** What stands at the top of a file and belongs to the system as a whole: air, leaks, draws and the gauge. */
+final class UseSections {
+
+    private static final Section<LeakDraft, Leak> LEAK = new Section<>(
+            "leaks",
+            LeakDraft::new,
+            LeakDraft::end,
+            List.of(
+                    amount("flow", "what runs out", "40 mL/min", Kind.FLOW, LeakDraft::flow),
+                    pressure("at", "pressure at which it is so much", "4 bar", LeakDraft::at)));
+
+    private static final Section<DrawDraft, Draw> DRAW = new Section<>(
+            "draws",
+            DrawDraft::new,
+            DrawDraft::end,
+            List.of(
+                    new Field<>("at", "time of day at which the tap opens", "07:00", Forms.clock(DrawDraft::at)),
+                    amount("volume", "water at the tap after which it closes", "40 L", Kind.VOLUME, DrawDraft::volume)
+                            .needed("unless energy is", given -> !given.containsKey("energy"))
+                            .checkedAgainst("flow", "energy"),
+                    amount(
+                                    "energy",
+                                    "heat above cold water after which it closes, in place of volume",
+                                    "1.4 kWh",
+                                    Kind.ENERGY,
+                                    DrawDraft::energy)
+                            .leftOutFreely()
+                            .checkedAgainst("volume"),
+                    amount("flow", "flow at the tap", "6 L/min", Kind.FLOW, DrawDraft::flow),
+                    amount(
+                                    "mixed",
+                                    "temperature wanted at the tap, to which cold water is mixed in; if left out, none"
+                                            + " is",
+                                    "40 degC",
+                                    Kind.TEMPERATURE,
+                                    DrawDraft::mixed)
+                            .leftOutFreely()));
+
+    private static final Section<Extras.Gauge, Double> GAUGE = new Section<>(
+            "gauge",
+            Extras.Gauge::new,
+            Extras.Gauge::end,
+            List.of(amount(
+                    "height",
+                    "height of the owner's gauge above the tank's drain cock",
+                    "1.5 m",
+                    Kind.LENGTH,
+                    Extras.Gauge::height)));
+
+    static final Section<Extras, Extras> EXTRAS = new Section<>(
+            "",
+            Extras::new,
+            extras -> extras,
+            List.of(
+                    amount(
+                                    "trapped-air",
+                                    "air caught in the piping, at the pressure of the start; no more than that holds",
+                                    "0.5 L",
+                                    Kind.VOLUME,
+                                    Extras::trappedAir)
+                            .leftOutFreely()
+                            .checkedAgainst("piping"),
+                    Field.of(
+                                    "leaks",
+                                    "taps that drip and other small holes",
+                                    "[{ flow: 40 mL/min, at: 4 bar }]",
+                                    Nested.list(LEAK, Extras::leaks))
+                            .leftOutFreely(),
+                    new Field<>(
+                                    "draws",
+                                    "when hot water is drawn, every day: a published profile, or a timetable",
+                                    "eu-m",
+                                    Forms.profile(Extras::draws))
+                            .or(Nested.list(
+                                    DRAW,
+                                    (Extras extras, List<Draw> draws) -> extras.draws(
+                                            draws.isEmpty() ? DrawProfile.none() : DrawProfile.of("own", draws))))
+                            .leftOutFreely(),
+                    Field.of(
+                                    "gauge",
+                                    "where the owner's gauge sits; at the drain cock if left out",
+                                    "{ height: 1.5 m }",
+                                    Nested.one(GAUGE, Extras::gaugeHeight))
+                            .leftOutFreely()));
+
+    private UseSections() {}
+}

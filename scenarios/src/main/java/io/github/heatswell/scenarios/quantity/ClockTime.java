@@ -1,0 +1,40 @@
+package io.github.heatswell.scenarios.quantity;
+
+import io.github.heatswell.scenarios.wording.Printable;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Reads the time on a clock with 24 hours.
+ */
+public final class ClockTime {
+
+    private static final Pattern CLOCK = Pattern.compile("(\\d{1,2}):(\\d{2})(?::(\\d{2}))?");
+    private static final int HOURS = 24;
+    private static final int SIXTY = 60;
+
+    private ClockTime() {}
+
+    /**
+     * Reads a time of day.
+     *
+     * @param text such as {@code 06:30} or {@code 06:30:15}
+     * @return the time since midnight (s), 0 to 86 399
+     * @throws IllegalArgumentException if the text is no such time; the message says how to write it
+     */
+    public static double read(String text) {
+        Matcher parts = CLOCK.matcher(text.strip());
+        if (!parts.matches()) {
+            throw new IllegalArgumentException(
+                    Printable.quote(text) + " is no time on a clock; write hours and minutes: 06:30 or 18:30");
+        }
+        int hours = Integer.parseInt(parts.group(1));
+        int minutes = Integer.parseInt(parts.group(2));
+        int seconds = parts.group(3) == null ? 0 : Integer.parseInt(parts.group(3));
+        if (hours >= HOURS || minutes >= SIXTY || seconds >= SIXTY) {
+            throw new IllegalArgumentException(
+                    text.strip() + " is outside the allowed range, 00:00 to 23:59:59; midnight is 00:00");
+        }
+        return (hours * SIXTY + minutes) * SIXTY + seconds;
+    }
+}

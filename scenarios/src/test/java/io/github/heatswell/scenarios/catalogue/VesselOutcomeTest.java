@@ -1,0 +1,70 @@
+package io.github.heatswell.scenarios.catalogue;
+
+import static io.github.heatswell.scenarios.catalogue.Runs.bar;
+import static io.github.heatswell.scenarios.catalogue.Runs.count;
+import static io.github.heatswell.scenarios.catalogue.Runs.first;
+import static io.github.heatswell.scenarios.catalogue.Runs.litres;
+import static io.github.heatswell.scenarios.catalogue.Runs.peak;
+import static io.github.heatswell.scenarios.catalogue.Runs.relieved;
+import static io.github.heatswell.scenarios.catalogue.Runs.run;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.result.Channel;
+import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.RunResult;
+import io.github.heatswell.result.Trace;
+import org.junit.jupiter.api.Test;
+
+/** What a vessel does, and what acts like one. */
+class VesselOutcomeTest {
+
+    @Test
+    void aWaterloggedVesselIsWorthNothing() {
+        RunResult result = run("orchard-lodge-waterlogged");
+        RunResult without = run("orchard-lodge");
+        assertEquals(relieved(without), relieved(result), 0.01);
+        assertEquals(first(without, EventKind.RELIEF_OPENED), first(result, EventKind.RELIEF_OPENED), 15);
+    }
+
+    @Test
+    void aWarmVesselPeaksHigher() {
+        RunResult result = run("orchard-lodge-warm-vessel");
+        double lifted = result.first(EventKind.VESSEL_LIFTED).orElseThrow().pressureAbsolute();
+        assertTrue(bar(result, lifted) > 4.7);
+        assertTrue(peak(result) > peak(run("orchard-lodge-vessel")) + 0.5);
+        assertEquals(0, relieved(result));
+    }
+
+    @Test
+    void aColdVesselHoldsWaterFromTheStartAndPeaksHigher() {
+        RunResult result = run("orchard-lodge-cold-vessel");
+        assertTrue(litres(result.trace().value(Channel.VESSEL_WATER, 0)) > 0.8);
+        assertTrue(peak(result) > peak(run("orchard-lodge-vessel")) + 0.15);
+    }
+
+    @Test
+    void airDelaysTheValve() {
+        RunResult result = run("orchard-lodge-air");
+        assertTrue(first(result, EventKind.RELIEF_OPENED) > 1.5 * first(run("orchard-lodge"), EventKind.RELIEF_OPENED));
+        assertTrue(relieved(result) < relieved(run("orchard-lodge")));
+    }
+
+    @Test
+    void plasticPipesGiveWay() {
+        RunResult result = run("orchard-lodge-pex");
+        assertTrue(
+                first(result, EventKind.RELIEF_OPENED) > 1.15 * first(run("orchard-lodge"), EventKind.RELIEF_OPENED));
+    }
+
+    @Test
+    void everyDeviceSeesThePressureOfItsHeight() {
+        RunResult result = run("beacon-tower");
+        Trace trace = result.trace();
+        double gauge = trace.value(Channel.GAUGE_READING, 0) / 1e5;
+        assertEquals(5 - 0.98, gauge, 0.01);
+        assertEquals(0, relieved(result));
+        assertTrue(peak(result) > 6.5, "above what the attic valve is set to");
+        assertEquals(0, count(result, EventKind.VESSEL_BOTTOMED_OUT));
+    }
+}
