@@ -5,10 +5,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.charts.table.ComparisonTable;
 import io.github.heatswell.charts.table.EventTable;
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.plant.ReliefValve;
+import io.github.heatswell.plant.Supply;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -64,6 +69,21 @@ class SituationsTest {
     void saysWhy(String pattern, RunResult result) {
         String headline = Headline.of(result, UnitSystem.SI);
         assertTrue(headline.matches(pattern), headline);
+    }
+
+    /** Heating opens the valve; a supply above its reseat pressure does not let it close again. */
+    @Test
+    void tellsOfASupplyThatKeepsAValveOpen() {
+        HotWaterSystem house = Plants.bare()
+                .supply(Plants.supply(Supply.Arrangement.CHECK_VALVE, 6))
+                .addReliefValve(Plants.valve("lid", 7, 5.6, ReliefValve.Character.MODULATING))
+                .build();
+        RunResult result = Simulation.of(house, Duration.ofHours(6)).run();
+        String headline = Headline.of(result, UnitSystem.SI);
+        assertTrue(
+                headline.matches("Street pressure above the relief reseat: once open, the valve runs for 5 h \\d+ min"
+                        + " and gives off .* L"),
+                headline);
     }
 
     @Test

@@ -16,7 +16,7 @@ public final class DrawProfile {
 
     private DrawProfile(String name, List<Draw> draws) {
         this.name = name;
-        this.draws = draws;
+        this.draws = List.copyOf(draws);
     }
 
     /**

@@ -28,7 +28,7 @@ public final class Heater {
     private Heater(Builder from, List<Element> elements) {
         energy = from.energy;
         recoveryEfficiency = from.recoveryEfficiency;
-        this.elements = elements;
+        this.elements = List.copyOf(elements);
         simultaneous = from.simultaneous;
         thermostatStuck = from.thermostatStuck;
         cutOut = from.cutOut;
@@ -301,7 +301,7 @@ public final class Heater {
                     "cut-out",
                     "must lie above the set point, or it trips on every heat-up");
             requirements.orThrow();
-            return new Heater(this, List.copyOf(elements));
+            return new Heater(this, elements);
         }
     }
 }

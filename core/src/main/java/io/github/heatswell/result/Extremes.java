@@ -7,7 +7,7 @@ import java.util.Objects;
  *
  * @param highestPressure the highest pressure (Pa, absolute)
  * @param lowestPressure the lowest pressure (Pa, absolute)
- * @param highestTemperature the highest mean water temperature (K)
+ * @param highestTemperature the highest temperature of the hottest water (K)
  * @param mostVesselWater the most water the vessel held (m3); 0 without a vessel
  */
 public record Extremes(
@@ -18,7 +18,7 @@ public record Extremes(
      *
      * @param highestPressure the highest pressure (Pa, absolute)
      * @param lowestPressure the lowest pressure (Pa, absolute)
-     * @param highestTemperature the highest mean water temperature (K)
+     * @param highestTemperature the highest temperature of the hottest water (K)
      * @param mostVesselWater the most water the vessel held (m3); 0 without a vessel
      */
     public Extremes {

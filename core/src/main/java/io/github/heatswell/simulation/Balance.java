@@ -35,6 +35,11 @@ final class Balance {
      */
     private static final double RETURN_TIME = 60;
 
+    /** A droop up to this (Pa) is left out: the reducing valve then counts as standing still. */
+    static final double LITTLE_DROOP = 10;
+    /** An equilibrium reached faster than this (s) is worth treating as settled; a slower one is simply integrated. */
+    static final double FAST = 5;
+
     private static final int MOST_PASSES = 20;
 
     private final Plant plant;
@@ -99,10 +104,10 @@ final class Balance {
         prepare(y, modes);
         switch (modes.rule) {
             case HELD -> {
-                if (plant.feed.droop > 0) {
+                if (droops(y)) {
                     solveDrooping(y, modes, rates);
                 } else {
-                    solveHeld(conditions.streetRate());
+                    solveHeld(plant.feed.followsStreet(y[StateVector.STREET]) ? conditions.streetRate() : 0);
                 }
             }
             case RETURNING -> solveHeld(conditions.streetRate());
@@ -333,14 +338,33 @@ final class Balance {
         return drawFlow;
     }
 
-    /**
-     * How far (Pa) the pressure is from following the feed, to first order, as last evaluated: the feed itself may move.
-     */
-    double distanceFromFollowing(double[] y) {
+    /** Whether the outlet of a reducing valve is below its standing pressure, and so follows the flow. */
+    boolean droops(double[] y) {
+        return plant.feed.droop > 0
+                && y[StateVector.PRESSURE] < plant.feed.standing(y[StateVector.STREET]) - LITTLE_DROOP / 4;
+    }
+
+    /** How far (Pa) the flow from the supply takes the outlet of the reducing valve down, as last evaluated. */
+    double droopOfFlow() {
+        return plant.feed.droop * supplyFlow / cold.density();
+    }
+
+    /** How fast (Pa/s) the pressure gains on that of the feed, which may itself move, as last evaluated. */
+    double rateAgainstFeed(double[] y) {
         double street = y[StateVector.STREET];
         boolean bypassed = y[StateVector.PRESSURE] > plant.feed.standing(street);
-        double feedRate = bypassed || plant.feed.followsStreet(street) ? conditions.streetRate() : 0;
-        return (pressureRate - feedRate) * settlingTime();
+        boolean moves = bypassed || plant.feed.followsStreet(street);
+        return pressureRate - (moves ? conditions.streetRate() : 0);
+    }
+
+    /** How far (Pa) the pressure is from following the feed, to first order, as last evaluated. */
+    double distanceFromFollowing(double[] y) {
+        return rateAgainstFeed(y) * settlingTime();
+    }
+
+    /** Whether the pressure is that close (Pa) to following the feed, and would come back to it within seconds. */
+    boolean followsFast(double[] y, double within) {
+        return settlingTime() < FAST && Math.abs(distanceFromFollowing(y)) <= within;
     }
 
     /** How far (Pa) the pressure is above its equilibrium with what flows, to first order, as last evaluated. */

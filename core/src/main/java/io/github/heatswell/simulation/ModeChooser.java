@@ -116,22 +116,45 @@ final class ModeChooser {
 
     /** The feed holds the pressure, or moves it to where it will; or the check valve is about to close. */
     private Modes withFeed(Modes modes, double[] y, double standing) {
+        return plant.feed.droop > 0 ? withDroopingFeed(modes, y, standing) : withStiffFeed(modes, y, standing);
+    }
+
+    /** A feed that holds its pressure: it closes if it would have to take water back. */
+    private Modes withStiffFeed(Modes modes, double[] y, double standing) {
         double p = y[StateVector.PRESSURE];
         Modes held = modes.withRule(PressureRule.HELD);
         balance.evaluate(y, held, rates);
-        double flow = balance.supplyFlow();
-        boolean closes = flow < -NO_FLOW && !plant.feed.open;
-        if (closes && Math.abs(p - standing) <= CLOSES_WITHIN) {
+        boolean closes = balance.supplyFlow() < -NO_FLOW && !plant.feed.open;
+        if (Math.abs(p - standing) <= (closes ? CLOSES_WITHIN : AT_FEED)) {
             y[StateVector.PRESSURE] = standing;
-            return modes.withRule(PressureRule.FREE);
-        }
-        if (plant.feed.droop == 0 && Math.abs(p - standing) <= AT_FEED) {
-            y[StateVector.PRESSURE] = standing;
-            return held;
+            return closes ? modes.withRule(PressureRule.FREE) : held;
         }
         Modes filling = modes.withRule(PressureRule.FILLING);
         balance.evaluate(y, filling, rates);
         return !closes && Math.abs(balance.distanceFromFollowing(y)) <= AT_FEED ? held : filling;
+    }
+
+    /**
+     * A reducing valve. As long as its flow takes off no more than a few pascals it stands still like any other feed;
+     * with more, its outlet follows the flow.
+     */
+    private Modes withDroopingFeed(Modes modes, double[] y, double standing) {
+        double p = y[StateVector.PRESSURE];
+        if (p >= standing - Balance.LITTLE_DROOP) {
+            y[StateVector.PRESSURE] = standing;
+            Modes held = modes.withRule(PressureRule.HELD);
+            balance.evaluate(y, held, rates);
+            if (balance.supplyFlow() < -NO_FLOW) {
+                return modes.withRule(PressureRule.FREE);
+            }
+            if (balance.droopOfFlow() <= Balance.LITTLE_DROOP) {
+                return held;
+            }
+            y[StateVector.PRESSURE] = p;
+        }
+        Modes filling = modes.withRule(PressureRule.FILLING);
+        balance.evaluate(y, filling, rates);
+        return balance.followsFast(y, AT_FEED) ? modes.withRule(PressureRule.HELD) : filling;
     }
 
     /** Mixes layers of one temperature wherever the lower one would otherwise become the warmer one. */

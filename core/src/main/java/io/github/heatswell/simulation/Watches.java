@@ -35,8 +35,6 @@ final class Watches {
     private static final double SETTLED_WITHIN = 1;
     /** provided it is also this close (-) compared with how far the equilibrium lifts the valve. */
     private static final double SETTLED_WITHIN_LIFT = 0.05;
-    /** An equilibrium reached faster than this (s) is worth treating as settled; a slower one is simply integrated. */
-    private static final double FAST = 5;
     /** This close (Pa) to the pressure of the air an opening no longer gives off water but takes in air. */
     private static final double AT_ATMOSPHERE = 10;
     /** The lowest and highest water temperature (K) the water properties hold for. */
@@ -101,15 +99,12 @@ final class Watches {
                     watches.add(Watch.silent(free, y -> balance.supplyFlow() + FLOW_GAP));
                 }
                 if (feed.lockUp < Double.POSITIVE_INFINITY) {
-                    // a reducing valve stops regulating when the street falls below what it gives, and begins again
-                    // above
-                    double side = feed.followsStreet(start[STREET]) ? 1 : -1;
-                    watches.add(Watch.silent(free, y -> side * (feed.lockUp - y[STREET]) + PRESSURE_GAP));
+                    addReducingValve(watches, free, start);
                 }
             }
             case RETURNING -> watches.add(Watch.silent(free, y -> FLOW_GAP - balance.supplyFlow()));
             case FILLING -> {
-                watches.add(Watch.silent(free, y -> Math.abs(balance.distanceFromFollowing(y)) - SETTLED_WITHIN));
+                watches.add(Watch.silent(free, this::distanceFromFilled));
                 if (!feed.open && start[PRESSURE] < feed.standing(start[STREET]) + PRESSURE_GAP) {
                     watches.add(Watch.silent(free, y -> feed.standing(y[STREET]) - y[PRESSURE] + PRESSURE_GAP));
                 }
@@ -130,10 +125,31 @@ final class Watches {
         }
     }
 
+    /**
+     * A reducing valve stops regulating when the street falls below what it gives, and begins again above; and its outlet
+     * begins to follow the flow when that takes off more than a little, and stops well below.
+     */
+    private void addReducingValve(List<Watch> watches, Modes free, double[] start) {
+        Feed feed = plant.feed;
+        double side = feed.followsStreet(start[STREET]) ? 1 : -1;
+        watches.add(Watch.silent(free, y -> side * (feed.lockUp - y[STREET]) + PRESSURE_GAP));
+        if (balance.droops(start)) {
+            watches.add(Watch.silent(free, y -> feed.standing(y[STREET]) - y[PRESSURE] - Balance.LITTLE_DROOP / 2));
+        } else if (feed.droop > 0) {
+            watches.add(Watch.silent(free, y -> 1.01 * Balance.LITTLE_DROOP - balance.droopOfFlow()));
+        }
+    }
+
+    /** How far (Pa) the pressure still is from counting as filled up to what the feed gives. */
+    private double distanceFromFilled(double[] y) {
+        boolean slow = plant.feed.droop > 0 && balance.settlingTime() >= Balance.FAST;
+        return slow ? SETTLED_WITHIN : Math.abs(balance.distanceFromFollowing(y)) - SETTLED_WITHIN;
+    }
+
     /** How far (Pa) the pressure still is from counting as settled; a constant if there is nothing to settle at. */
     private double distanceFromSettled() {
         double lift = balance.equilibriumLift();
-        if (!(lift > 0 && balance.settlingTime() < FAST)) {
+        if (!(lift > 0 && balance.settlingTime() < Balance.FAST)) {
             return SETTLED_WITHIN;
         }
         return Math.abs(balance.distanceFromEquilibrium()) - Math.min(SETTLED_WITHIN, SETTLED_WITHIN_LIFT * lift);

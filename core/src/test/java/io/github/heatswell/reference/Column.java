@@ -8,14 +8,17 @@ import io.github.heatswell.water.LiquidWater;
  * flows between neighbours through the same conductance as everywhere, with the enthalpy of where it comes from; heat is
  * conducted; and where warmer water lies below colder, a large finite conductance lets them exchange heat.
  *
- * <p>The exchange is a smooth function, so that it needs no mode: it dies out within hundredths of a kelvin.
+ * <p>The exchange is a smooth function, so that it needs no mode: it dies out within a millikelvin.
  */
 final class Column {
 
-    /** Conductance of what drives the mixing of inverted layers (W/K): a megawatt for each kelvin. */
-    private static final double EXCHANGE = 1e6;
+    /**
+     * Conductance of what drives the mixing of inverted layers (W/K): with less, the hot end of a tank heated from below
+     * lags by millikelvins, and a device that opens by temperature by tenths of a second each time.
+     */
+    private static final double EXCHANGE = 2e7;
     /** How far the beginning of the exchange is smeared (K). */
-    private static final double EXCHANGE_WIDTH = 2e-3;
+    private static final double EXCHANGE_WIDTH = 1e-4;
     /** Effective vertical conductivity of water, wall and fittings (W/(m K)). */
     private static final double CONDUCTIVITY = 1.2;
 

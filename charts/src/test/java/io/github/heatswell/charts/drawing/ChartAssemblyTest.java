@@ -2,6 +2,7 @@ package io.github.heatswell.charts.drawing;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 
 import io.github.heatswell.charts.picture.Axis;
@@ -12,10 +13,12 @@ import io.github.heatswell.charts.picture.Panel;
 import io.github.heatswell.charts.picture.Picture;
 import io.github.heatswell.charts.picture.Points;
 import io.github.heatswell.charts.picture.Size;
+import io.github.heatswell.charts.picture.Tick;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.axis.NumberTick;
 import org.jfree.chart.plot.CombinedDomainXYPlot;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
@@ -52,6 +55,21 @@ class ChartAssemblyTest {
         assertEquals(8, pressure.getUpperBound());
         assertEquals("4.5", pressure.getTickUnit().valueToString(4.5));
         assertFalse(pressure.isAutoTickUnitSelection());
+    }
+
+    @Test
+    void namesTicksWhereTheyHaveNames() {
+        List<Tick> ticks = List.of(new Tick(3, "06:00"), new Tick(6, "09:00"));
+        NamedTickAxis axis = new NamedTickAxis("time of day", ticks);
+        assertEquals(
+                List.of("06:00", "09:00"),
+                axis.refreshTicks(null, null, null, null).stream()
+                        .map(NumberTick::getText)
+                        .toList());
+        NamedTickAxis same = new NamedTickAxis("time of day", ticks);
+        assertEquals(axis, same);
+        assertEquals(axis.hashCode(), same.hashCode());
+        assertNotEquals(axis, new NamedTickAxis("time of day", ticks.subList(0, 1)));
     }
 
     @Test
