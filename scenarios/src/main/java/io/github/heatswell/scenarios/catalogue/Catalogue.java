@@ -114,7 +114,7 @@ public final class Catalogue {
      * @return the names, in the order in which they are best looked at
      */
     public static List<String> names() {
-        return NAMES;
+        return List.copyOf(NAMES);
     }
 
     /**

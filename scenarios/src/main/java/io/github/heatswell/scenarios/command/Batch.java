@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import picocli.CommandLine.ParseResult;
 
 /**
@@ -92,17 +93,17 @@ final class Batch {
         return units;
     }
 
-    /** The complaint about a run that failed. */
-    static String failure(String name, SimulationException e) {
-        return name + ": the simulation failed; please report it: " + e.getMessage();
-    }
-
     /** Simulates a scenario; empty, with a complaint, if that fails. */
     Optional<RunResult> simulate(int index, Console console) {
+        return attempt(index, console, () -> scenario(index).simulation().run());
+    }
+
+    /** Does something that simulates a scenario; empty, with a complaint, if that fails. */
+    <T> Optional<T> attempt(int index, Console console, Supplier<T> simulating) {
         try {
-            return Optional.of(scenario(index).simulation().run());
+            return Optional.of(simulating.get());
         } catch (SimulationException e) {
-            console.complain(failure(name(index), e));
+            console.complain(name(index) + ": the simulation failed; please report it: " + e.getMessage());
         } catch (OutOfMemoryError e) {
             console.complain(name(index) + ": there is not enough memory for so many samples; take a longer --sample");
         }

@@ -8,7 +8,6 @@ import io.github.heatswell.scenarios.output.Results;
 import io.github.heatswell.scenarios.output.RunFindings;
 import io.github.heatswell.scenarios.output.RunReport;
 import io.github.heatswell.scenarios.output.StreamedRun;
-import io.github.heatswell.simulation.SimulationException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -56,7 +55,9 @@ final class RunCommand {
     }
 
     private ExitStatus run(int index) {
-        return StreamedRun.suits(batch.scenario(index)) ? stream(index) : hold(index);
+        return StreamedRun.suits(batch.scenario(index))
+                ? batch.attempt(index, console, () -> stream(index)).orElse(ExitStatus.FAILED)
+                : hold(index);
     }
 
     private ExitStatus hold(int index) {
@@ -73,15 +74,10 @@ final class RunCommand {
     private ExitStatus stream(int index) {
         StreamedRun run = new StreamedRun(batch.scenario(index), batch.units());
         List<ResultFile> files = run.files();
-        try {
-            ExitStatus written = write(index, files);
-            return run.findings()
-                    .map(findings -> report(index, findings, files, written))
-                    .orElse(written);
-        } catch (SimulationException e) {
-            console.complain(Batch.failure(batch.name(index), e));
-            return ExitStatus.FAILED;
-        }
+        ExitStatus written = write(index, files);
+        return run.findings()
+                .map(findings -> report(index, findings, files, written))
+                .orElse(written);
     }
 
     private ExitStatus report(int index, RunFindings findings, List<ResultFile> files, ExitStatus written) {

@@ -40,8 +40,8 @@ final class DrawDraft {
     }
 
     void mixed(double value, TemperatureUnit unit) {
-        Draw.ofHeat(0, 1, LARGEST_FLOW, FlowUnit.LITRE_PER_MINUTE).mixedTo(value, unit);
-        mixed = unit.toSi(value);
+        Draw any = Draw.ofHeat(0, 1, LARGEST_FLOW, FlowUnit.LITRE_PER_MINUTE);
+        mixed = any.mixedTo(value, unit).mixedTemperature().orElseThrow();
     }
 
     Draw end() {

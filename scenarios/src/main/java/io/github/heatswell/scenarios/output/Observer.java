@@ -75,7 +75,7 @@ final class Observer implements SampleListener {
         }
         boolean cool = running.mixedTemperature().isPresent()
                 && top < running.mixedTemperature().getAsDouble() - SAME;
-        if (cool && began != lastCoolDraw) {
+        if (cool && began > lastCoolDraw) {
             coolDraws++;
             lastCoolDraw = began;
         }

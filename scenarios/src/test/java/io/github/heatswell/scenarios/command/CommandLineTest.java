@@ -103,6 +103,27 @@ class CommandLineTest {
     }
 
     @Test
+    void aLongRunIsWrittenAsItGoes() throws IOException {
+        Path out = folder.resolve("long");
+        Outcome outcome = execute("run", "mill-cottage", "--sample", "1s", "--out", out.toString());
+        assertEquals(0, outcome.status(), outcome.err());
+        assertTrue(outcome.out().contains("Written into " + out), outcome.out());
+        try (Stream<String> lines = Files.lines(out.resolve("trace.csv"))) {
+            assertEquals(3 * 86_400 + 2, lines.count());
+        }
+        assertTrue(Files.size(out.resolve("pressure.png")) > 1000);
+    }
+
+    @Test
+    void aLongRunThatCannotBeWrittenLeavesNothing() throws IOException {
+        Path out = Files.writeString(folder.resolve("occupied"), "a file");
+        Outcome outcome = execute("run", "mill-cottage", "--sample", "1s", "--out", out.toString());
+        assertEquals(4, outcome.status());
+        assertEquals("", outcome.out());
+        assertTrue(outcome.err().contains("is a file; results need a folder there"), outcome.err());
+    }
+
+    @Test
     void aRunWritesItsFilesAndSaysWhere() throws IOException {
         Path out = folder.resolve("results");
         Outcome outcome = execute("run", "orchard-lodge", "--out", out.toString());
