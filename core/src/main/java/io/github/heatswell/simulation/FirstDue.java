@@ -1,5 +1,6 @@
 package io.github.heatswell.simulation;
 
+import io.github.heatswell.simulation.Modes.PressureRule;
 import java.util.Comparator;
 import java.util.List;
 import org.hipparchus.analysis.UnivariateFunction;
@@ -29,6 +30,9 @@ final class FirstDue implements ODEEventDetector, ODEEventHandler {
     private final Modes modes;
     private final List<Watch> watches;
     private final double checkInterval;
+    /** Whether a watch may ask for a flow; in a sealed system all of them ask for the state only. */
+    private final boolean flowsMatter;
+
     private double[] rates = {};
     private boolean met;
 
@@ -37,6 +41,7 @@ final class FirstDue implements ODEEventDetector, ODEEventHandler {
         this.modes = modes;
         this.watches = watches;
         this.checkInterval = checkInterval;
+        flowsMatter = modes.rule != PressureRule.FREE || modes.anyValveOpen();
     }
 
     /** Whether a watch fell due. */
@@ -63,7 +68,9 @@ final class FirstDue implements ODEEventDetector, ODEEventHandler {
     @Override
     public double g(ODEStateAndDerivative state) {
         double[] y = state.getPrimaryState();
-        evaluate(y);
+        if (flowsMatter) {
+            evaluate(y);
+        }
         double least = Double.POSITIVE_INFINITY;
         for (Watch watch : watches) {
             least = Math.min(least, watch.distance().from(y));

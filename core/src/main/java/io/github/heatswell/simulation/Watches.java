@@ -41,6 +41,10 @@ final class Watches {
     private static final double LOWEST_TEMPERATURE = 273.15;
 
     private static final double HIGHEST_TEMPERATURE = 423.15;
+    /** Water up to this temperature (K) boils at half the air pressure of sea level at most. */
+    private static final double TEPID = 353.15;
+
+    private static final double BOILING_TEPID = Saturation.pressureAbsolute(TEPID);
 
     private final Plant plant;
     private final StateVector vector;
@@ -251,18 +255,20 @@ final class Watches {
                         y -> y[PRESSURE] - valve.atmosphere - AT_ATMOSPHERE));
             }
         }
-        watches.add(Watch.of(
-                EventKind.VAPOUR_FORMS,
-                modes,
-                y -> y[PRESSURE] - Saturation.pressureAbsolute(withinRange(y[vector.highest]))));
+        watches.add(Watch.of(EventKind.VAPOUR_FORMS, modes, y -> y[PRESSURE] - boiling(y[vector.highest])));
         watches.add(Watch.of(
                 EventKind.WATER_OUT_OF_RANGE,
                 modes,
                 y -> Math.min(y[vector.lowest] - LOWEST_TEMPERATURE, HIGHEST_TEMPERATURE - y[vector.highest])));
     }
 
-    /** A trial state of the solver may lie beyond the temperature at which the run will have ended. */
-    private static double withinRange(double temperature) {
-        return Math.min(HIGHEST_TEMPERATURE, Math.max(LOWEST_TEMPERATURE, temperature));
+    /**
+     * Pressure (Pa, absolute) at which the hottest water boils. Water that cannot boil above the lowest air pressure there
+     * is needs no closer look; and a trial state of the solver may lie beyond the temperatures at which the run has ended.
+     */
+    private static double boiling(double temperature) {
+        return temperature <= TEPID
+                ? BOILING_TEPID
+                : Saturation.pressureAbsolute(Math.min(HIGHEST_TEMPERATURE, temperature));
     }
 }
