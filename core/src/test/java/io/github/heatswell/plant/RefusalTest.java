@@ -221,7 +221,6 @@ class RefusalTest {
         assertThrows(IllegalArgumentException.class, () -> new Material("jelly", 1e9, 0.3, -1e-5));
     }
 
-    /** A system copied through its builder is the same system. */
     /** The house of these tests has no piping, so there is no room for air either. */
     @Test
     void airNeedsRoomInThePiping() {
@@ -246,6 +245,7 @@ class RefusalTest {
                 refused.problems().stream().map(Problem::field).toList());
     }
 
+    /** A system copied through its builder is the same system. */
     @Test
     void builderCopiesEverything() {
         HotWaterSystem system = whole(4, 10)
