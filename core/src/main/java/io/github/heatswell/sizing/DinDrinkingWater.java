@@ -1,0 +1,54 @@
+package io.github.heatswell.sizing;
+
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.PressureUnit;
+import java.util.List;
+
+/** See {@link VesselFormula#dinDrinkingWater}. */
+record DinDrinkingWater(double heaterVolume, double hotTemperature, double supplyGauge, double reliefGauge)
+        implements VesselFormula {
+
+    static final double HOTTEST = 353.15;
+    private static final double RELIEF_SHARE = 0.8;
+    private static final Source SOURCE = new Source(
+            "DIN 4807-5:1997, as quoted by haustechnikdialog.de, SHKwissen 1146", Source.Standing.SECOND_HAND);
+
+    DinDrinkingWater {
+        Ranges.check("Vsp", heaterVolume, " m3", 1e-3, 20);
+        Ranges.check("t", hotTemperature, " K", 283.15, HOTTEST);
+        Ranges.check("psv", reliefGauge, " Pa", 0.5e5, 25e5);
+        Ranges.check("pa", supplyGauge, " Pa", 0.2e5, 25e5);
+        Ranges.rising("pa", supplyGauge, "pe = 0.8 psv", RELIEF_SHARE * reliefGauge);
+    }
+
+    /** The growth of the water by the standard's table (-), the next temperature up. */
+    static double share(double hotTemperature) {
+        return hotTemperature <= 333.15 ? 0.017 : hotTemperature <= 343.15 ? 0.023 : 0.029;
+    }
+
+    /** The highest pressure the standard lets a valve of that setting see (Pa, gauge). */
+    static double highestGauge(double reliefGauge) {
+        return RELIEF_SHARE * reliefGauge;
+    }
+
+    @Override
+    public FormulaResult size() {
+        double n = share(hotTemperature);
+        double pa = PressureUnit.BAR.fromSi(supplyGauge);
+        double pe = PressureUnit.BAR.fromSi(highestGauge(reliefGauge));
+        double volume = n * heaterVolume * (pa + 1) * (pe + 1) / ((pa + 0.8) * (pe - pa));
+        return new FormulaResult(
+                "Vn = n Vsp (pa + 1)(pe + 1)/[(pa + 0.8)(pe - pa)], pe = 0.8 psv",
+                volume,
+                PrechargeRule.STATIC_LESS_FIFTH_BAR.at(Pressure.gauge(supplyGauge, PressureUnit.PASCAL)),
+                List.of(
+                        FormulaInput.given("Vsp", heaterVolume, "m3", "volume of the heater"),
+                        new FormulaInput("n", n, "", "growth of the water from 10 degC", SOURCE),
+                        FormulaInput.given("t", hotTemperature, "K", "temperature the water is heated to"),
+                        FormulaInput.given("pa", pa, "bar", "static pressure of the supply, gauge"),
+                        FormulaInput.given(
+                                "psv", PressureUnit.BAR.fromSi(reliefGauge), "bar", "relief set pressure, gauge"),
+                        new FormulaInput("pe", pe, "bar", "highest pressure, 0.8 psv, gauge", SOURCE)),
+                SOURCE);
+    }
+}

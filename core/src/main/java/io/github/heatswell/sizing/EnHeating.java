@@ -1,0 +1,66 @@
+package io.github.heatswell.sizing;
+
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.TemperatureUnit;
+import java.util.List;
+
+/** See {@link VesselFormula#enHeating}. */
+record EnHeating(double systemVolume, double hotTemperature, double prechargeGauge, double reliefGauge)
+        implements VesselFormula {
+
+    private static final Source SOURCE = new Source("EN 12828:2012 Annex D", Source.Standing.FROM_MEMORY);
+    private static final Source PARABOLA =
+            new Source("Collection R of the Italian national authority (2009), chapter R.3", Source.Standing.SEEN);
+    private static final double SMALL_VESSEL = 15e-3;
+
+    EnHeating {
+        Ranges.check("Vs", systemVolume, " m3", 1e-3, 1e3);
+        Ranges.check("t", hotTemperature, " K", 303.15, 403.15);
+        Ranges.check("psv", reliefGauge, " Pa", 0.6e5, 25e5);
+        Ranges.check("p0", prechargeGauge, " Pa", 0, 25e5);
+        Ranges.rising("p0", prechargeGauge, "pe = psv - max(0.5 bar, 10 %)", highest(reliefGauge));
+    }
+
+    /** The growth of the water by the parabola (%). */
+    static double percentage(double hotTemperature) {
+        double t = TemperatureUnit.CELSIUS.fromSi(hotTemperature);
+        return 0.31 + 3.9e-4 * t * t;
+    }
+
+    private static double highest(double reliefGauge) {
+        return reliefGauge - Math.max(0.5e5, 0.1 * reliefGauge);
+    }
+
+    @Override
+    public FormulaResult size() {
+        double e = percentage(hotTemperature);
+        double p0 = PressureUnit.BAR.fromSi(prechargeGauge);
+        double pe = PressureUnit.BAR.fromSi(highest(reliefGauge));
+        double inverse = (pe + 1) / (pe - p0);
+        double expansion = e / 100 * systemVolume;
+        double volume = volume(expansion, inverse);
+        return new FormulaResult(
+                "Vmin = (e Vs/100 + Vwr)(pe + 1)/(pe - p0), pe = psv - max(0.5 bar, 10 % psv)",
+                volume,
+                Pressure.gauge(prechargeGauge, PressureUnit.PASCAL),
+                List.of(
+                        FormulaInput.given("Vs", systemVolume, "m3", "volume of water"),
+                        FormulaInput.given("t", hotTemperature, "K", "temperature the water is heated to"),
+                        new FormulaInput("e", e, "%", "growth of the water, 0.31 + 3.9e-4 t^2, t in degC", PARABOLA),
+                        new FormulaInput("Vwr", volume / inverse - expansion, "m3", "water reserve", SOURCE),
+                        FormulaInput.given("p0", p0, "bar", "gas pressure before filling, gauge"),
+                        FormulaInput.given(
+                                "psv", PressureUnit.BAR.fromSi(reliefGauge), "bar", "relief set pressure, gauge"),
+                        new FormulaInput("pe", pe, "bar", "highest pressure, gauge", SOURCE)),
+                SOURCE);
+    }
+
+    /** A vessel up to 15 L keeps a fifth of itself in reserve, a larger one what goes by the system. */
+    private double volume(double expansion, double inverse) {
+        double withFifth = expansion * inverse / (1 - 0.2 * inverse);
+        return withFifth > 0 && withFifth <= SMALL_VESSEL
+                ? withFifth
+                : (expansion + Math.max(0.005 * systemVolume, 3e-3)) * inverse;
+    }
+}

@@ -1,0 +1,34 @@
+package io.github.heatswell.sizing;
+
+import io.github.heatswell.units.Pressure;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * What a sizing formula says, with everything needed to work it out again by hand.
+ *
+ * @param expression the formula, in the letters of the inputs
+ * @param volume the smallest whole volume of the vessel (m3), 0 or more
+ * @param precharge the gas pressure to set with the water side empty
+ * @param inputs every number that went in
+ * @param source where the formula comes from
+ */
+public record FormulaResult(
+        String expression, double volume, Pressure precharge, List<FormulaInput> inputs, Source source) {
+
+    /**
+     * Checks that everything is there and copies the inputs.
+     *
+     * @param expression the formula, in the letters of the inputs
+     * @param volume the smallest whole volume of the vessel (m3), 0 or more
+     * @param precharge the gas pressure to set with the water side empty
+     * @param inputs every number that went in
+     * @param source where the formula comes from
+     */
+    public FormulaResult {
+        Objects.requireNonNull(expression, "expression");
+        Objects.requireNonNull(precharge, "precharge");
+        Objects.requireNonNull(source, "source");
+        inputs = List.copyOf(inputs);
+    }
+}

@@ -1,0 +1,105 @@
+package io.github.heatswell.sizing;
+
+import io.github.heatswell.plant.Material;
+import io.github.heatswell.plant.Shell;
+import io.github.heatswell.plant.Tank;
+import io.github.heatswell.sizing.Differences.Effect;
+import io.github.heatswell.sizing.Differences.Term;
+import io.github.heatswell.units.ConductanceUnit;
+import io.github.heatswell.units.LengthUnit;
+import io.github.heatswell.units.VolumeUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** Steps down from the simulation to a formula, and notes what is lost at each step. */
+final class Ladder {
+
+    /** A modulus (Pa) so high that nothing gives way. */
+    private static final double UNYIELDING = 1e30;
+
+    private final Search search = new Search();
+    private final List<Term> terms = new ArrayList<>();
+    private final Textbook book;
+    private final double top;
+    private double now;
+
+    private Ladder(Setup setup) {
+        book = Textbook.of(setup);
+        top = needed(setup);
+        now = top;
+    }
+
+    /** Steps down to the vessel for the hot water too much, from where formulas part. */
+    static Ladder of(Setup full) {
+        Ladder ladder = new Ladder(full);
+        Setup setup = full.withColdFill(trial -> trial);
+        ladder.step(Effect.COURSE_OF_THE_RUN, setup);
+        double fill = setup.staticAbsolute();
+        setup = setup.withColdFill(trial -> trial.behindCheckValve(fill));
+        ladder.step(Effect.WAY_BACK, setup);
+        setup = setup.withColdFill(
+                trial -> trial.changed(house -> house.tank(mixed(trial.house().tank()))));
+        ladder.step(Effect.LAYERS, setup);
+        setup = setup.withType(setup.type().isothermal());
+        ladder.step(Effect.GAS_TEMPERATURE, setup);
+        setup = setup.withType(setup.type().unlimited());
+        ladder.step(Effect.ACCEPTANCE_LIMIT, setup);
+        setup = setup.withColdFill(Trial::withoutPiping);
+        ladder.step(Effect.PIPING, setup);
+        setup = setup.withColdFill(trial ->
+                trial.changed(house -> house.tank(unyielding(trial.house().tank()))));
+        ladder.step(Effect.TANK_COMPLIANCE, setup);
+        setup = setup.withType(setup.type().level());
+        ladder.step(Effect.VESSEL_HEIGHT, setup);
+        ladder.step(Effect.PRECHARGE, setup.withRule(PrechargeRule.STATIC));
+        ladder.step(Effect.TEMPERATURE_REACHED, ladder.book.byMass());
+        ladder.step(Effect.WATER_COMPRESSIBILITY, ladder.book.incompressible());
+        ladder.step(Effect.COLD_VOLUME, ladder.book.byHotVolume());
+        return ladder;
+    }
+
+    Textbook book() {
+        return book;
+    }
+
+    /** Notes what the vessel (m3) is without an effect. */
+    void step(Effect effect, double without) {
+        terms.add(new Term(effect, now - without));
+        now = without;
+    }
+
+    private void step(Effect effect, Setup without) {
+        step(effect, needed(without));
+    }
+
+    Differences end(FormulaResult formula) {
+        return new Differences(formula, top, terms, search.runs());
+    }
+
+    private double needed(Setup setup) {
+        OptionalDouble found = search.smallest(setup);
+        return found.orElseThrow(() -> new IllegalArgumentException(
+                "target: no vessel up to 5 m3 keeps it in every house compared; lower the supply first"));
+    }
+
+    private static Tank mixed(Tank tank) {
+        return like(tank, tank.shell());
+    }
+
+    /** The same tank, which grows with heat as before but does not give way to pressure. */
+    private static Tank unyielding(Tank tank) {
+        Material material =
+                new Material("unyielding", UNYIELDING, 0.3, tank.shell().thermalGrowth() / 3);
+        return like(tank, Shell.cylinder(material, 0.5, 0.05, LengthUnit.METRE));
+    }
+
+    private static Tank like(Tank tank, Shell shell) {
+        return Tank.builder()
+                .volume(tank.volume(), VolumeUnit.CUBIC_METRE)
+                .shell(shell)
+                .standingLoss(tank.standingLoss(), ConductanceUnit.WATT_PER_KELVIN)
+                .workingPressure(tank.workingPressure())
+                .build();
+    }
+}

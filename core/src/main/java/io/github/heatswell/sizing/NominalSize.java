@@ -1,0 +1,89 @@
+package io.github.heatswell.sizing;
+
+import io.github.heatswell.units.VolumeUnit;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.DoubleStream;
+
+/**
+ * A size vessels are sold in.
+ *
+ * @param volume the whole volume (m3), 0.1 L to 5 m3
+ * @param price what it costs, or empty if that does not matter
+ */
+public record NominalSize(double volume, Optional<Price> price) {
+
+    /**
+     * Checks the volume.
+     *
+     * @param volume the whole volume (m3), 0.1 L to 5 m3
+     * @param price what it costs, or empty if that does not matter
+     * @throws IllegalArgumentException if the volume is outside its range
+     */
+    public NominalSize {
+        Ranges.check("volume", volume, " m3", VesselType.SMALLEST, VesselType.LARGEST);
+        Objects.requireNonNull(price, "price");
+    }
+
+    /**
+     * An amount of money.
+     *
+     * @param amount how much, 0 or more
+     * @param currency in what, as the caller writes it
+     */
+    public record Price(BigDecimal amount, String currency) {
+
+        /**
+         * Checks the amount.
+         *
+         * @param amount how much, 0 or more
+         * @param currency in what, as the caller writes it
+         * @throws IllegalArgumentException if the amount is negative or the currency blank
+         */
+        public Price {
+            if (amount.signum() < 0) {
+                throw new IllegalArgumentException("price: " + amount + " must not be negative");
+            }
+            if (currency.isBlank()) {
+                throw new IllegalArgumentException("currency: must not be blank");
+            }
+        }
+    }
+
+    /**
+     * A size without a price.
+     *
+     * @param value the volume, 0.1 L to 5 m3
+     * @param unit its unit
+     * @return the size
+     * @throws IllegalArgumentException if the volume is outside its range
+     */
+    public static NominalSize of(double value, VolumeUnit unit) {
+        return new NominalSize(unit.toSi(value), Optional.empty());
+    }
+
+    /**
+     * The same size with a price.
+     *
+     * @param amount how much, 0 or more
+     * @param currency in what, as the caller writes it
+     * @return the size with that price
+     * @throws IllegalArgumentException if the amount is negative or the currency blank
+     */
+    public NominalSize at(BigDecimal amount, String currency) {
+        return new NominalSize(volume, Optional.of(new Price(amount, currency)));
+    }
+
+    /**
+     * Common sizes for houses: 2, 3, 5, 8, 12, 18, 24, 35, 50 and 80 L, without prices.
+     *
+     * @return the sizes, the smallest first
+     */
+    public static List<NominalSize> common() {
+        return DoubleStream.of(2, 3, 5, 8, 12, 18, 24, 35, 50, 80)
+                .mapToObj(litres -> of(litres, VolumeUnit.LITRE))
+                .toList();
+    }
+}

@@ -1,0 +1,47 @@
+package io.github.heatswell.sizing;
+
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.PressureUnit;
+
+/**
+ * How the precharge follows from the static pressure of the supply at the height of the vessel.
+ */
+public enum PrechargeRule {
+    /** The static pressure itself: the rule of the trade in the United States; from memory. */
+    STATIC(0),
+    /**
+     * The static pressure less 0.2 bar, so that a little water lies in the vessel already at the cold fill: DIN 4807-5 as
+     * quoted by a trade page, second-hand.
+     */
+    STATIC_LESS_FIFTH_BAR(0.2e5);
+
+    private final double below;
+
+    PrechargeRule(double below) {
+        this.below = below;
+    }
+
+    /**
+     * How far the precharge lies below the static pressure.
+     *
+     * @return the difference (Pa), 0 or more
+     */
+    public double below() {
+        return below;
+    }
+
+    /**
+     * The precharge for a static pressure.
+     *
+     * @param staticPressure the static pressure of the supply at the height of the vessel
+     * @return the precharge, against the same reference
+     */
+    public Pressure at(Pressure staticPressure) {
+        return new Pressure(staticPressure.value() - below, staticPressure.reference());
+    }
+
+    /** The precharge (Pa, gauge) for a static pressure (Pa, gauge). */
+    Pressure atGauge(double staticGauge) {
+        return at(Pressure.gauge(staticGauge, PressureUnit.PASCAL));
+    }
+}

@@ -1,0 +1,46 @@
+package io.github.heatswell.sizing;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+
+/** Refuses numbers outside their range, once, where they enter. Written so that NaN is refused. */
+final class Ranges {
+
+    private static final MathContext SIX_DIGITS = new MathContext(6, RoundingMode.HALF_EVEN);
+
+    private Ranges() {}
+
+    /**
+     * Checks a number in the SI unit.
+     *
+     * @throws IllegalArgumentException naming the field, the value with its unit and the range
+     */
+    static double check(String field, double value, String unit, double low, double high) {
+        if (value >= low && value <= high) {
+            return value;
+        }
+        throw new IllegalArgumentException(field + ": " + plain(value) + unit + " is outside the allowed range, "
+                + plain(low) + unit + " to " + plain(high) + unit);
+    }
+
+    /**
+     * Checks that one pressure lies below another.
+     *
+     * @throws IllegalArgumentException naming both with their values
+     */
+    static void rising(String low, double lowPascal, String high, double highPascal) {
+        if (!(lowPascal < highPascal)) {
+            throw new IllegalArgumentException(low + ": " + plain(lowPascal / 1e5) + " bar must lie below " + high
+                    + ", " + plain(highPascal / 1e5) + " bar");
+        }
+    }
+
+    private static String plain(double value) {
+        if (!(Math.abs(value) < Double.POSITIVE_INFINITY)) {
+            return Double.toString(value);
+        }
+        BigDecimal rounded = new BigDecimal(value).round(SIX_DIGITS);
+        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+    }
+}

@@ -1,0 +1,118 @@
+package io.github.heatswell.sizing;
+
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.result.Event;
+import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.simulation.Simulation;
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.PressureUnit;
+import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
+import org.hipparchus.analysis.solvers.AllowedSolution;
+import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
+
+/** Runs trials with one vessel after the other, and counts them. One search, one thread. */
+final class Search {
+
+    /** Relative accuracy of a volume, in its logarithm. */
+    private static final double ACCURACY = 1e-8;
+    /** Accuracy of a pressure (bar): that of the simulation. */
+    private static final double PRESSURE_ACCURACY = 1e-8;
+
+    private static final int ORDER = 5;
+    private static final int MOST_RUNS = 200;
+    /** Lowest supply (Pa, gauge) worth naming: 15 psi, the least a service may have (UPC 608.1 lineage, seen). */
+    private static final double LEAST_SUPPLY = 15 * PressureUnit.PSI.factor();
+
+    private int runs;
+
+    int runs() {
+        return runs;
+    }
+
+    /** The highest pressure (Pa, absolute) of all trials with a vessel of a volume (m3), or without one for 0. */
+    double peak(Setup setup, double volume) {
+        double highest = 0;
+        for (Trial trial : setup.trials()) {
+            HotWaterSystem house = volume == 0
+                    ? trial.house()
+                    : trial.house().toBuilder()
+                            .vessel(setup.type().with(volume, setup.precharge()))
+                            .build();
+            highest = Math.max(highest, peak(house, trial));
+        }
+        return highest;
+    }
+
+    private double peak(HotWaterSystem house, Trial trial) {
+        runs++;
+        RunSummary summary = Simulation.of(house, trial.duration()).sampledEvery(trial.duration()).stream(
+                (time, values, regime) -> {});
+        summary.hazard().ifPresent(Search::refuseHazard);
+        return summary.extremes().highestPressure().value();
+    }
+
+    /** A peak at the test pressure only says that the vessel is too small; anything else is no case for a vessel. */
+    private static void refuseHazard(Event hazard) {
+        if (hazard.kind() != EventKind.TEST_PRESSURE_REACHED) {
+            throw new IllegalArgumentException("the run ends early: "
+                    + hazard.kind().description() + " after " + Math.round(hazard.time())
+                    + " s; a vessel cannot be sized for that");
+        }
+    }
+
+    /** The smallest volume (m3) that does it: 0 if none is needed, empty if none can. */
+    OptionalDouble smallest(Setup setup) {
+        if (setup.staticAbsolute() > setup.limit()) {
+            return OptionalDouble.empty();
+        }
+        if (peak(setup, 0) <= setup.limit()) {
+            return OptionalDouble.of(0);
+        }
+        if (setup.staticAbsolute() == setup.limit() || peak(setup, VesselType.LARGEST) > setup.limit()) {
+            return OptionalDouble.empty();
+        }
+        if (peak(setup, VesselType.SMALLEST) <= setup.limit()) {
+            return OptionalDouble.of(VesselType.SMALLEST);
+        }
+        double logarithm = below(
+                x -> peak(setup, Math.exp(x)) - setup.limit(),
+                Math.log(VesselType.SMALLEST),
+                Math.log(VesselType.LARGEST));
+        return OptionalDouble.of(Math.exp(logarithm));
+    }
+
+    /** The highest supply (Pa, gauge) at which a vessel of a volume (m3) is enough for a cold fill; empty if none is. */
+    OptionalDouble highestSupply(Setup setup, double volume) {
+        double atmosphere = setup.atmosphere();
+        double head =
+                Heights.offset(setup.coldFill().house(), setup.type().pattern().height());
+        double least = atmosphere + Math.max(LEAST_SUPPLY, LEAST_SUPPLY + head);
+        DoubleUnaryOperator excess =
+                p -> peak(setup.withColdFill(trial -> trial.behindCheckValve(p)), volume) - setup.limit();
+        if (least >= setup.limit() || excess.applyAsDouble(least) > 0) {
+            return OptionalDouble.empty();
+        }
+        return OptionalDouble.of(below(excess, least, setup.limit()) - atmosphere);
+    }
+
+    /** Where a function (Pa) of one sign at each end passes zero, on the side where it is negative or zero. */
+    private static double below(DoubleUnaryOperator excess, double low, double high) {
+        BracketingNthOrderBrentSolver solver =
+                new BracketingNthOrderBrentSolver(ACCURACY, ACCURACY, PRESSURE_ACCURACY, ORDER);
+        return solver.solve(
+                MOST_RUNS,
+                x -> PressureUnit.BAR.fromSi(excess.applyAsDouble(x)),
+                low,
+                high,
+                AllowedSolution.BELOW_SIDE);
+    }
+
+    /** A vessel with what a run says about it. */
+    SizedVessel tried(Setup setup, NominalSize size) {
+        double peak = peak(setup, size.volume());
+        Pressure precharge = setup.precharge();
+        return new SizedVessel(size.volume(), precharge, peak, setup.limit() - peak, size.price());
+    }
+}

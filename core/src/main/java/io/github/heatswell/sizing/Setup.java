@@ -1,0 +1,48 @@
+package io.github.heatswell.sizing;
+
+import io.github.heatswell.units.Pressure;
+import java.util.List;
+import java.util.function.UnaryOperator;
+
+/**
+ * One question: which vessel of this type keeps the peak of all these trials within the limit?
+ *
+ * @param trials what is run, the heat-up from a cold fill first
+ * @param type the make and place of the vessel
+ * @param rule how it is precharged
+ * @param limit the highest peak allowed (Pa, absolute)
+ */
+record Setup(List<Trial> trials, VesselType type, PrechargeRule rule, double limit) {
+
+    Trial coldFill() {
+        return trials.get(0);
+    }
+
+    double atmosphere() {
+        return coldFill().house().site().atmosphere();
+    }
+
+    /** The pressure the supply stands at when it is highest (Pa, absolute). */
+    double staticAbsolute() {
+        return coldFill().house().supply().staticAbsolute(0, atmosphere());
+    }
+
+    /** The precharge that goes with the supply. */
+    Pressure precharge() {
+        double offset = Heights.offset(coldFill().house(), type.pattern().height());
+        return rule.atGauge(staticAbsolute() - atmosphere() - offset);
+    }
+
+    /** The same question about the heat-up from a cold fill alone, in a house that is changed. */
+    Setup withColdFill(UnaryOperator<Trial> change) {
+        return new Setup(List.of(change.apply(coldFill())), type, rule, limit);
+    }
+
+    Setup withType(VesselType other) {
+        return new Setup(trials, other, rule, limit);
+    }
+
+    Setup withRule(PrechargeRule other) {
+        return new Setup(trials, type, other, limit);
+    }
+}

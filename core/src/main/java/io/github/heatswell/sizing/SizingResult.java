@@ -1,0 +1,90 @@
+package io.github.heatswell.sizing;
+
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.PressureUnit;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * Which vessel.
+ *
+ * @param outcome whether a vessel is needed and can help
+ * @param target what the peak had to stay below
+ * @param supplyStatic the highest static pressure of the supply
+ * @param smallest the smallest vessel that does it, if there is one
+ * @param nominal the sizes on sale with what each would do, in their order; empty if no vessel can
+ * @param lowerSupplyTo if no vessel can: the highest static pressure of the supply at which the largest size on sale is
+ *     enough behind a tight valve, if there is one above 15 psi
+ * @param simulations how many runs it took
+ */
+public record SizingResult(
+        Outcome outcome,
+        SizingTarget target,
+        Pressure supplyStatic,
+        Optional<SizedVessel> smallest,
+        List<SizedVessel> nominal,
+        Optional<Pressure> lowerSupplyTo,
+        int simulations) {
+
+    /** Whether a vessel is needed and can help. */
+    public enum Outcome {
+        /** The peak stays within the target without one. */
+        NONE_NEEDED,
+        /** There is a smallest vessel that does it. */
+        SIZED,
+        /** No vessel of any size keeps the peak within the target. */
+        NO_VESSEL_CAN
+    }
+
+    /**
+     * Checks that everything is there and copies the sizes.
+     *
+     * @param outcome whether a vessel is needed and can help
+     * @param target what the peak had to stay below
+     * @param supplyStatic the highest static pressure of the supply
+     * @param smallest the smallest vessel that does it, if there is one
+     * @param nominal the sizes on sale with what each would do, in their order; empty if no vessel can
+     * @param lowerSupplyTo if no vessel can: the highest static pressure of the supply at which the largest size on sale
+     *     is enough behind a tight valve, if there is one above 15 psi
+     * @param simulations how many runs it took
+     */
+    public SizingResult {
+        Objects.requireNonNull(outcome, "outcome");
+        Objects.requireNonNull(target, "target");
+        Objects.requireNonNull(supplyStatic, "supplyStatic");
+        Objects.requireNonNull(smallest, "smallest");
+        nominal = List.copyOf(nominal);
+        Objects.requireNonNull(lowerSupplyTo, "lowerSupplyTo");
+    }
+
+    /**
+     * The smallest size on sale that is enough.
+     *
+     * @return the vessel, or empty if none of the sizes is, or none is needed
+     */
+    public Optional<SizedVessel> recommended() {
+        return outcome == Outcome.SIZED
+                ? nominal.stream().filter(SizedVessel::suffices).min((a, b) -> Double.compare(a.volume(), b.volume()))
+                : Optional.empty();
+    }
+
+    /**
+     * The outcome in a sentence, with its reason.
+     *
+     * @return one line, pressures in bar
+     */
+    public String reason() {
+        Pressure limit = Pressure.gauge(target.gauge(), PressureUnit.PASCAL);
+        return switch (outcome) {
+            case NONE_NEEDED -> "The peak stays within the target of " + limit + " without a vessel.";
+            case SIZED -> "The vessel keeps the peak within the target of " + limit + ".";
+            case NO_VESSEL_CAN ->
+                "No vessel can: the supply stands at " + supplyStatic + " and leaves no room below the target of "
+                        + limit
+                        + lowerSupplyTo
+                                .map(p -> ". Lower the supply to " + p + " first.")
+                                .orElse(", and no lower supply was found at which the largest size on sale is enough.");
+        };
+    }
+}

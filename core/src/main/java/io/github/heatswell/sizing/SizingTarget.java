@@ -1,0 +1,266 @@
+package io.github.heatswell.sizing;
+
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.plant.ReliefValve;
+import io.github.heatswell.units.LengthUnit;
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.RatioUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * The pressure a heat-up must stay below: the lowest of several bounds, each with its reason.
+ *
+ * <p><b>Relief valves.</b> The peak must stay below the <em>reseat</em> pressure of every valve, less a margin of 3 % of its
+ * opening pressure. Below the opening pressure would keep a valve shut that was never disturbed. But a valve that lifted
+ * once (a draw that stops short, a test by hand, a street surge) closes again only below its reseat pressure, and would
+ * give off water to the end of every heat-up that peaks above it. The margin covers the tolerance of the setting (3 % by
+ * ISO 4126-1, section 7, from memory). Valves count by their nominal numbers, whatever their condition: a fault is put
+ * right, not sized for.
+ *
+ * <p><b>Model codes.</b> 80 psi (552 kPa) in the building: IPC 604.8, to which IPC 607.3 refers for thermal expansion; read
+ * as adopted by the city of Philadelphia (P-607.3). It can be changed or left out.
+ *
+ * <p><b>Vessel and tank.</b> The rating of the vessel and the working pressure of the tank.
+ *
+ * <p>All bounds are taken to the height of the tank's drain cock. Immutable.
+ */
+public final class SizingTarget {
+
+    private static final double RELIEF_MARGIN = 0.03;
+    private static final double LEAST = 1;
+    private static final Source CODE =
+            new Source("IPC 604.8 by way of IPC 607.3, as adopted in Philadelphia P-607.3", Source.Standing.SEEN);
+    private static final Source TOLERANCE = new Source(
+            "reseat as given; tolerance of the setting by ISO 4126-1 section 7", Source.Standing.FROM_MEMORY);
+
+    private final List<Bound> bounds;
+    private final double atmosphere;
+
+    private SizingTarget(List<Bound> bounds, double atmosphere) {
+        this.bounds = List.copyOf(bounds);
+        this.atmosphere = atmosphere;
+    }
+
+    /**
+     * Starts a target for a house; the rating of the vessel must be set.
+     *
+     * @param system the house, of which relief valves and tank are taken
+     * @return a builder with a relief margin of 3 % and the cap of 80 psi
+     */
+    public static Builder builder(HotWaterSystem system) {
+        return new Builder(system);
+    }
+
+    /** What can bound the pressure. */
+    public enum Rule {
+        /** The reseat pressure of a relief valve, less a margin. */
+        RELIEF_RESEAT,
+        /** What the plumbing code allows in the building. */
+        CODE_CAP,
+        /** What the vessel is made for. */
+        VESSEL_RATING,
+        /** The working pressure of the tank. */
+        WORKING_PRESSURE,
+        /** A bound of the caller's own. */
+        OWN
+    }
+
+    /**
+     * One bound.
+     *
+     * @param rule what kind of bound
+     * @param device the name of the relief valve, or empty for all other kinds
+     * @param absolute the pressure (Pa, absolute) at the height of the drain cock
+     * @param source where the bound comes from
+     */
+    public record Bound(Rule rule, String device, double absolute, Source source) {
+
+        /**
+         * Checks that everything is there.
+         *
+         * @param rule what kind of bound
+         * @param device the name of the relief valve, or empty for all other kinds
+         * @param absolute the pressure (Pa, absolute) at the height of the drain cock
+         * @param source where the bound comes from
+         */
+        public Bound {
+            Objects.requireNonNull(rule, "rule");
+            Objects.requireNonNull(device, "device");
+            Objects.requireNonNull(source, "source");
+        }
+    }
+
+    /**
+     * Every bound that was considered.
+     *
+     * @return the bounds, the lowest first
+     */
+    public List<Bound> bounds() {
+        return bounds;
+    }
+
+    /**
+     * The bound that rules because it is the lowest.
+     *
+     * @return the lowest bound
+     */
+    public Bound ruling() {
+        return bounds.get(0);
+    }
+
+    /**
+     * The pressure the peak must not exceed.
+     *
+     * @return the lowest bound (Pa, absolute), at the height of the drain cock
+     */
+    public double absolute() {
+        return ruling().absolute();
+    }
+
+    /**
+     * The same as a gauge on site shows it at the height of the drain cock.
+     *
+     * @return the lowest bound (Pa, gauge)
+     */
+    public double gauge() {
+        return absolute() - atmosphere;
+    }
+
+    /** Builds a {@link SizingTarget}. */
+    public static final class Builder {
+        private final HotWaterSystem system;
+        private final double atmosphere;
+        private double reliefMargin = RELIEF_MARGIN;
+        private Pressure cap = Pressure.gauge(80, PressureUnit.PSI);
+        private Source capSource = CODE;
+        private Pressure rating;
+        private double vesselHeight;
+        private Pressure own;
+
+        private Builder(HotWaterSystem system) {
+            this.system = Objects.requireNonNull(system, "system");
+            atmosphere = system.site().atmosphere();
+            vesselHeight = system.vessel().map(vessel -> vessel.height()).orElse(0.0);
+        }
+
+        /**
+         * Sets how far below the reseat pressure of a relief valve the peak must stay.
+         *
+         * @param value the margin as a share of the opening pressure (gauge), 0 to 50 %
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the margin is outside its range
+         */
+        public Builder reliefMargin(double value, RatioUnit unit) {
+            reliefMargin = Ranges.check("relief-margin", unit.toSi(value), "", 0, 0.5);
+            return this;
+        }
+
+        /**
+         * Sets the highest pressure the local code allows in the building.
+         *
+         * @param value the pressure, 1 Pa to 25 bar (gauge)
+         * @return this builder
+         * @throws IllegalArgumentException if the pressure is outside its range
+         */
+        public Builder codeCap(Pressure value) {
+            cap = checked("code-cap", value);
+            capSource = Source.given();
+            return this;
+        }
+
+        /**
+         * Leaves the cap of the model codes out, where no such code holds.
+         *
+         * @return this builder
+         */
+        public Builder withoutCodeCap() {
+            cap = null;
+            return this;
+        }
+
+        /**
+         * Sets the highest pressure the vessel is made for.
+         *
+         * @param value the pressure, 1 Pa to 25 bar (gauge)
+         * @return this builder
+         * @throws IllegalArgumentException if the pressure is outside its range
+         */
+        public Builder vesselRating(Pressure value) {
+            rating = checked("vessel-rating", value);
+            return this;
+        }
+
+        /**
+         * Sets where the vessel will sit, which shifts its rating; without it, where that of the house sits, or level
+         * with the drain cock.
+         *
+         * @param value the height above the drain cock, -30 m to 30 m
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the height is outside its range
+         */
+        public Builder vesselHeight(double value, LengthUnit unit) {
+            vesselHeight = Ranges.check("height", unit.toSi(value), " m", -30, 30);
+            return this;
+        }
+
+        /**
+         * Sets a bound of the caller's own, which rules if it is the lowest.
+         *
+         * @param value the pressure, 1 Pa to 25 bar (gauge)
+         * @return this builder
+         * @throws IllegalArgumentException if the pressure is outside its range
+         */
+        public Builder own(Pressure value) {
+            own = checked("own", value);
+            return this;
+        }
+
+        /**
+         * Ends the description.
+         *
+         * @return the target
+         * @throws IllegalArgumentException if the rating of the vessel is missing, or a relief margin leaves nothing
+         */
+        public SizingTarget build() {
+            if (rating == null) {
+                throw new IllegalArgumentException("vessel-rating: is missing");
+            }
+            List<Bound> found = new ArrayList<>();
+            system.reliefValves().forEach(valve -> found.add(bound(valve)));
+            add(found, Rule.CODE_CAP, cap, 0, capSource);
+            add(found, Rule.VESSEL_RATING, rating, Heights.offset(system, vesselHeight), Source.given());
+            add(found, Rule.WORKING_PRESSURE, system.tank().workingPressure(), 0, Source.given());
+            add(found, Rule.OWN, own, 0, Source.given());
+            found.sort(Comparator.comparingDouble(Bound::absolute));
+            return new SizingTarget(found, atmosphere);
+        }
+
+        private Bound bound(ReliefValve valve) {
+            double below = reliefMargin * valve.opens().gauge(atmosphere);
+            double gauge = valve.reseats().gauge(atmosphere) - below;
+            if (gauge <= 0) {
+                throw new IllegalArgumentException("relief-margin: leaves nothing of the reseat pressure of '"
+                        + valve.name() + "', " + valve.reseats());
+            }
+            double absolute = gauge + atmosphere + Heights.offset(system, valve.height());
+            return new Bound(Rule.RELIEF_RESEAT, valve.name(), absolute, TOLERANCE);
+        }
+
+        private void add(List<Bound> to, Rule rule, Pressure value, double offset, Source source) {
+            if (value != null) {
+                to.add(new Bound(rule, "", value.absolute(atmosphere) + offset, source));
+            }
+        }
+
+        private Pressure checked(String field, Pressure value) {
+            Ranges.check(field, value.gauge(atmosphere), " Pa", LEAST, 25e5);
+            return value;
+        }
+    }
+}

@@ -1,0 +1,201 @@
+package io.github.heatswell.sizing;
+
+import io.github.heatswell.plant.ExpansionVessel;
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.PressureUnit;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * Finds the smallest expansion vessel, and the precharge that goes with it, by simulation.
+ *
+ * <p>What counts is the peak of the worst heat-up: the tank full of cold water, on the day of the year when the supply is
+ * densest and with the street at its highest of the day, heated to the set point with every tap closed. If asked for, the
+ * run as given counts too, with its draws and layers; the higher peak decides. In both the relief valves are taken out, so
+ * that none hides a peak, and the vessel is sound. What leaks, drips or is trapped helps in the run as given only.
+ *
+ * <p>The peak falls as the vessel grows, so the smallest volume between 0.1 L and 5 m3 is found by bracketing, to 1e-8 of
+ * itself, on the side where the target is kept. Immutable; may be asked by any number of threads.
+ */
+public final class VesselSizing {
+
+    private final Setup setup;
+    private final SizingTarget target;
+    private final List<NominalSize> sizes;
+
+    private VesselSizing(Setup setup, SizingTarget target, List<NominalSize> sizes) {
+        this.setup = setup;
+        this.target = target;
+        this.sizes = List.copyOf(sizes);
+    }
+
+    /**
+     * Starts a sizing; the precharge rule must be set, and a vessel to go by unless the house has one.
+     *
+     * @param system the house
+     * @param target what the peak must stay below
+     * @return a builder with the sizes of {@link NominalSize#common()}
+     */
+    public static Builder builder(HotWaterSystem system, SizingTarget target) {
+        return new Builder(system, target);
+    }
+
+    Setup setup() {
+        return setup;
+    }
+
+    /**
+     * Simulates until the answer is known.
+     *
+     * @return the smallest vessel and what the sizes on sale would do, or why no vessel can
+     * @throws IllegalArgumentException if a run ends in a hazard other than too much pressure, or if the precharge by the
+     *     rule does not lie above the surrounding air and within the tank's working pressure
+     * @throws io.github.heatswell.simulation.SimulationException if the equations could not be integrated
+     */
+    public SizingResult size() {
+        Search search = new Search();
+        OptionalDouble found = search.smallest(setup);
+        if (found.isEmpty()) {
+            return noVesselCan(search);
+        }
+        double volume = found.getAsDouble();
+        List<SizedVessel> nominal =
+                sizes.stream().map(size -> search.tried(setup, size)).toList();
+        Optional<SizedVessel> smallest = volume == 0
+                ? Optional.empty()
+                : Optional.of(search.tried(setup, new NominalSize(volume, Optional.empty())));
+        return new SizingResult(
+                volume == 0 ? SizingResult.Outcome.NONE_NEEDED : SizingResult.Outcome.SIZED,
+                target,
+                supplyStatic(),
+                smallest,
+                nominal,
+                Optional.empty(),
+                search.runs());
+    }
+
+    private SizingResult noVesselCan(Search search) {
+        double largest = sizes.stream().mapToDouble(NominalSize::volume).max().orElseThrow();
+        double now = setup.staticAbsolute() - setup.atmosphere();
+        OptionalDouble found = search.highestSupply(setup, largest);
+        Optional<Pressure> lower = found.isPresent() && found.getAsDouble() < now
+                ? Optional.of(Pressure.gauge(found.getAsDouble(), PressureUnit.PASCAL))
+                : Optional.empty();
+        return new SizingResult(
+                SizingResult.Outcome.NO_VESSEL_CAN,
+                target,
+                supplyStatic(),
+                Optional.empty(),
+                List.of(),
+                lower,
+                search.runs());
+    }
+
+    private Pressure supplyStatic() {
+        return Pressure.gauge(setup.staticAbsolute() - setup.atmosphere(), PressureUnit.PASCAL);
+    }
+
+    /** Builds a {@link VesselSizing}. */
+    public static final class Builder {
+        private final HotWaterSystem system;
+        private final SizingTarget target;
+        private PrechargeRule rule;
+        private ExpansionVessel pattern;
+        private Duration run;
+        private List<NominalSize> sizes = NominalSize.common();
+
+        private Builder(HotWaterSystem system, SizingTarget target) {
+            this.system = Objects.requireNonNull(system, "system");
+            this.target = Objects.requireNonNull(target, "target");
+            pattern = system.vessel().orElse(null);
+        }
+
+        /**
+         * Sets how the precharge follows from the supply pressure.
+         *
+         * @param value the rule
+         * @return this builder
+         */
+        public Builder precharge(PrechargeRule value) {
+            rule = Objects.requireNonNull(value, "precharge");
+            return this;
+        }
+
+        /**
+         * Sets the vessel to go by: acceptance limit, height and gas are taken from it, volume, precharge and faults are
+         * not. Without it the vessel of the house is the pattern.
+         *
+         * @param value the pattern
+         * @return this builder
+         */
+        public Builder vesselLike(ExpansionVessel value) {
+            pattern = Objects.requireNonNull(value, "vessel");
+            return this;
+        }
+
+        /**
+         * Lets the run as given count too, with its draws, layers, street and seasons.
+         *
+         * @param duration how long it is, above 0 to 100 years
+         * @return this builder
+         */
+        public Builder alsoRun(Duration duration) {
+            run = Objects.requireNonNull(duration, "duration");
+            return this;
+        }
+
+        /**
+         * Sets the sizes on sale.
+         *
+         * @param value at least one size, in the order wanted; all prices in one currency
+         * @return this builder
+         * @throws IllegalArgumentException if there is no size or more than one currency
+         */
+        public Builder sizes(List<NominalSize> value) {
+            if (value.isEmpty()) {
+                throw new IllegalArgumentException("sizes: there must be at least one");
+            }
+            long currencies = value.stream()
+                    .flatMap(size -> size.price().stream())
+                    .map(NominalSize.Price::currency)
+                    .distinct()
+                    .count();
+            if (currencies > 1) {
+                throw new IllegalArgumentException("sizes: the prices are in different currencies");
+            }
+            sizes = List.copyOf(value);
+            return this;
+        }
+
+        /**
+         * Ends the description.
+         *
+         * @return the sizing
+         * @throws IllegalArgumentException if something is missing, or the thermostat is stuck: then there is no set point
+         *     to heat to, and a vessel is no answer
+         */
+        public VesselSizing build() {
+            if (rule == null) {
+                throw new IllegalArgumentException("precharge: is missing");
+            }
+            if (pattern == null) {
+                throw new IllegalArgumentException(
+                        "vessel: is missing; say what vessel to go by, with its acceptance limit");
+            }
+            if (system.heater().thermostatStuck()) {
+                throw new IllegalArgumentException("thermostat: is stuck; repair it, a vessel is no answer to that");
+            }
+            List<Trial> trials = new ArrayList<>(List.of(Trial.coldFill(system)));
+            if (run != null) {
+                trials.add(Trial.asGiven(system, run));
+            }
+            Setup setup = new Setup(List.copyOf(trials), new VesselType(pattern), rule, target.absolute());
+            return new VesselSizing(setup, target, sizes);
+        }
+    }
+}
