@@ -16,6 +16,7 @@ import io.github.heatswell.plant.Material;
 import io.github.heatswell.plant.Outage;
 import io.github.heatswell.plant.ReducingValve;
 import io.github.heatswell.plant.Shell;
+import io.github.heatswell.plant.Start;
 import io.github.heatswell.plant.StreetPressure;
 import io.github.heatswell.plant.Supply;
 import io.github.heatswell.plant.SupplyTemperature;
@@ -267,6 +268,20 @@ class VesselSizingTest {
         assertTrue(with.smallest().orElseThrow().volume()
                 >= without.smallest().orElseThrow().volume() * (1 - 1e-6));
         assertTrue(with.simulations() > without.simulations());
+    }
+
+    /** A run that starts above the supply has less room, and asks for more than a cold fill does. */
+    @Test
+    void worseRunDecides() {
+        HotWaterSystem house = Houses.cottage(3.5)
+                .start(Start.builder().pressure(Pressure.gauge(4.2, BAR)).build())
+                .build();
+        double coldFill = sizing(house).build().size().smallest().orElseThrow().volume();
+        VesselSizing both = sizing(house).alsoRun(Duration.ofHours(8)).build();
+        double decided = both.size().smallest().orElseThrow().volume();
+        assertTrue(decided > 1.2 * coldFill, decided + " m3 against " + coldFill + " m3");
+        double course = Differences.fromHandbook(both, 0).of(Differences.Effect.COURSE_OF_THE_RUN);
+        assertEquals(decided - coldFill, course, 1e-12); // m3; the same searches
     }
 
     @Test
