@@ -15,9 +15,8 @@ import io.github.heatswell.water.WaterState;
  *   S_b dp/dt + s_b = supply - relief - leaks - j
  * </pre>
  *
- * with its mass stiffness S_b and its source s_b. Water that leaves the
- * tank backwards carries its own enthalpy and cools to branch temperature on the way. The {@link PressureRule} says which
- * unknown the last equation is solved for.
+ * with its mass stiffness S_b and its source s_b. Water that leaves the tank backwards carries its own enthalpy and cools to
+ * branch temperature on the way. The {@link PressureRule} says which unknown the last equation is solved for.
  *
  * <p>Holds working memory: one instance for one run, not thread-safe.
  */
@@ -47,6 +46,7 @@ final class Balance {
     private final LiquidWater water;
     private final TankColumn column;
     private final Branch branch;
+    private final ReliefFlows relief;
     private final WaterState cold = new WaterState();
     private final double referenceEnthalpy;
     private final double[] probe;
@@ -57,15 +57,6 @@ final class Balance {
     private double seatFlow;
     private double leakFlow;
     private double drawFlow;
-    /** What open valves on the branch and on the tank pass by their curves (kg/s). */
-    private double branchRelief;
-
-    private double topRelief;
-    private double reliefSlope;
-    /** What the closed seats of valves let by (kg/s). */
-    private double branchSeep;
-
-    private double topSeep;
 
     private double pressureRate;
     private double supplyFlow;
@@ -80,6 +71,7 @@ final class Balance {
         this.water = water;
         column = new TankColumn(plant, water);
         branch = new Branch(plant);
+        relief = new ReliefFlows(plant);
         probe = new double[vector.length];
         water.evaluate(plant.coldTemperature, plant.coldPressure, cold);
         referenceEnthalpy = cold.enthalpy();
@@ -124,13 +116,13 @@ final class Balance {
         water.evaluate(y[StateVector.COLD], p, cold);
         column.prepare(y, vector, modes);
         branch.prepare(y, modes.diaphragm, cold, conditions.coldRate());
-        prepareRelief(p, modes);
+        relief.prepare(p, modes, cold.density(), column.topDensity());
         seatFlow = conditions.supplyOpen() && modes.rule != PressureRule.RETURNING
                 ? cold.density() * plant.feed.throughSeat(p, y[StateVector.STREET])
                 : 0;
         leakFlow = p > plant.atmosphere ? cold.density() * plant.leakage * Math.sqrt(p - plant.atmosphere) : 0;
         drawFlow = conditions.draw() == null ? 0 : hotFlow(y[StateVector.COLD]);
-        settlingSlope = reliefSlope
+        settlingSlope = relief.slope()
                 + (modes.rule == PressureRule.FILLING
                         ? cold.density() * plant.feed.fillingSlope(p, y[StateVector.STREET])
                         : 0);
@@ -146,47 +138,24 @@ final class Balance {
                 : mixedDensity * tap * (wanted - coldTemperature) / (top - coldTemperature);
     }
 
-    private void prepareRelief(double p, Modes modes) {
-        branchRelief = 0;
-        topRelief = 0;
-        branchSeep = 0;
-        topSeep = 0;
-        reliefSlope = 0;
-        for (int i = 0; i < plant.valves.size(); i++) {
-            Valve valve = plant.valves.get(i);
-            boolean open = modes.lift(i) != Valve.Lift.CLOSED;
-            double density = density(valve);
-            double flow = density * valve.flow(p, modes.lift(i));
-            branchRelief += open && !valve.onTank ? flow : 0;
-            topRelief += open && valve.onTank ? flow : 0;
-            branchSeep += !open && !valve.onTank ? flow : 0;
-            topSeep += !open && valve.onTank ? flow : 0;
-            reliefSlope += density * valve.flowSlope(p, modes.lift(i));
-        }
-    }
-
-    /** Density (kg/m3) of what a valve gives off. */
-    private double density(Valve valve) {
-        return valve.onTank ? column.topDensity() : cold.density();
-    }
-
     /** What leaves the branch by holes and closed seats, less what comes through the seat of the feed (kg/s). */
     private double drain() {
-        return leakFlow + branchSeep - seatFlow;
+        return leakFlow + relief.branchSeep() - seatFlow;
     }
 
     /** What leaves the top of the tank whatever the open valves do (kg/s). */
     private double topDrain() {
-        return drawFlow + topSeep;
+        return drawFlow + relief.topSeep();
     }
 
     /** Pressure follows the feed; the supply makes up the difference. */
     private void solveHeld(double rate) {
         pressureRate = rate;
-        reliefFlow = branchRelief + topRelief;
-        topFlow = topRelief;
+        reliefFlow = relief.open();
+        topFlow = relief.onTop();
         TankColumn.Linear inflow = column.inflow(topDrain(), topFlow, rate, cold.enthalpy());
-        supplyFlow = branch.stiffness() * rate + branch.source() + branchRelief + drain() + inflow.at(rate, topFlow);
+        supplyFlow =
+                branch.stiffness() * rate + branch.source() + relief.onBranch() + drain() + inflow.at(rate, topFlow);
         stiffness = branch.stiffness() + inflow.byPressure;
     }
 
@@ -229,13 +198,13 @@ final class Balance {
     /** The flow of the feed is given; pressure takes up the difference. */
     private void solveFree(double feed) {
         supplyFlow = feed;
-        reliefFlow = branchRelief + topRelief;
-        topFlow = topRelief;
+        reliefFlow = relief.open();
+        topFlow = relief.onTop();
         int passes = 0;
         do {
             TankColumn.Linear inflow = column.inflow(topDrain(), topFlow, pressureRate, cold.enthalpy());
             stiffness = branch.stiffness() + inflow.byPressure;
-            double surplus = feed - branchRelief - drain() - branch.source() - inflow.at(0, topFlow);
+            double surplus = feed - relief.onBranch() - drain() - branch.source() - inflow.at(0, topFlow);
             pressureRate = surplus / stiffness;
             passes++;
         } while (!column.agrees(pressureRate, topFlow) && passes < MOST_PASSES);
@@ -248,9 +217,9 @@ final class Balance {
      */
     private void solveSettled(double[] y, Modes modes, double[] rates) {
         supplyFlow = 0;
-        double byCurves = branchRelief + topRelief;
-        double topShare = byCurves > 0 ? topRelief / byCurves : 0;
-        double curveSlope = reliefSlope;
+        double byCurves = relief.open();
+        double topShare = byCurves > 0 ? relief.onTop() / byCurves : 0;
+        double curveSlope = relief.slope();
         double expansion = passedAt(0, topShare);
         column.fill(0, topShare * expansion, rates, vector.lowest);
         rates[StateVector.STREET] = 0;
@@ -265,7 +234,7 @@ final class Balance {
 
     /** What the valves must pass (kg/s) for the pressure to change at a rate (Pa/s). */
     private double passedAt(double rate, double topShare) {
-        double passed = branchRelief + topRelief;
+        double passed = relief.open();
         int passes = 0;
         do {
             TankColumn.Linear inflow = column.inflow(topDrain(), topShare * passed, rate, cold.enthalpy());
@@ -294,7 +263,7 @@ final class Balance {
         rates[StateVector.CARRIED] = tankInflow * port
                 - (topDrain() + topFlow) * (column.topEnthalpy() - referenceEnthalpy)
                 - p * column.shellRate(pressureRate);
-        fillRelief(p, modes, rates);
+        relief.fill(p, modes, reliefFlow, rates);
     }
 
     private void fillSupply(PressureRule rule, double[] rates) {
@@ -305,17 +274,6 @@ final class Balance {
         double back = inOnly ? 0 : outOnly ? -supplyFlow : Math.max(-supplyFlow, 0);
         rates[StateVector.LET_IN] = in + Math.max(seatFlow, 0);
         rates[StateVector.RETURNED] = back + Math.max(-seatFlow, 0);
-    }
-
-    /** Shares the relief flow among the open valves in the proportion of their curves. */
-    private void fillRelief(double p, Modes modes, double[] rates) {
-        double byCurves = branchRelief + topRelief;
-        double scale = byCurves == 0 ? 0 : reliefFlow / byCurves;
-        for (int i = 0; i < plant.valves.size(); i++) {
-            Valve valve = plant.valves.get(i);
-            boolean open = modes.lift(i) != Valve.Lift.CLOSED;
-            rates[StateVector.RELIEVED + i] = (open ? scale : 1) * density(valve) * valve.flow(p, modes.lift(i));
-        }
     }
 
     /** Mass flow (kg/s) from the supply as last evaluated; negative if water goes back. */
@@ -330,7 +288,7 @@ final class Balance {
 
     /** Mass flow (kg/s) through all relief valves, closed seats included, as last evaluated. */
     double givenOff() {
-        return reliefFlow + branchSeep + topSeep;
+        return reliefFlow + relief.branchSeep() + relief.topSeep();
     }
 
     /** Mass flow (kg/s) to the taps as last evaluated. */
@@ -377,7 +335,7 @@ final class Balance {
      * order; negative if the water shrinks, so that they will close.
      */
     double equilibriumLift() {
-        return reliefFlow / reliefSlope - distanceFromEquilibrium();
+        return reliefFlow / relief.slope() - distanceFromEquilibrium();
     }
 
     /** Time constant (s) with which the pressure approaches its equilibrium; infinite with everything closed. */

@@ -130,7 +130,7 @@ final class Engine {
             state = outcome.state();
             time = outcome.due().isPresent() ? time + outcome.elapsed() : until;
             return outcome.due();
-        } catch (MathRuntimeException stopped) {
+        } catch (MathRuntimeException | IllegalArgumentException stopped) {
             throw failure(stopped.getMessage(), stopped);
         }
     }
@@ -210,9 +210,11 @@ final class Engine {
     /** Chooses afresh what follows from the state, and reports what the owner would notice. */
     private void choose(Modes candidate) {
         Modes before = modes;
-        double stored = balance.inventory(state, before);
+        double pressure = state[StateVector.PRESSURE];
         modes = chooser.choose(candidate, conditions, state);
-        ledger.adjust(state, balance.inventory(state, modes) - stored);
+        if (state[StateVector.PRESSURE] != pressure) {
+            ledger.adjust(state, before, pressure);
+        }
         reportSupply(before.rule, modes.rule);
         reportHeater();
     }

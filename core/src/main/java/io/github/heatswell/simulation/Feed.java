@@ -63,9 +63,9 @@ final class Feed {
      * @return volume flow (m3/s)
      */
     double filling(double pressure, double street) {
-        double short0 = standing(street) - pressure;
-        if (short0 > 0 || open) {
-            return short0 / resistance;
+        double shortfall = standing(street) - pressure;
+        if (shortfall > 0 || open) {
+            return shortfall / resistance;
         }
         double excess = pressure - street - bypassOpens;
         return bypass && excess > 0 ? -excess / resistance : 0;

@@ -48,11 +48,18 @@ final class Ledger {
     }
 
     /**
-     * Enters water (kg) that came in when the pressure was put exactly onto that of the feed: the last pascals of an
-     * approach that would take for ever.
+     * Enters the water that came in when the pressure was put exactly onto that of the feed: the last pascals of an
+     * approach that would take for ever. Nothing else that changes with the modes is entered, so that it would show in the
+     * audit.
+     *
+     * @param y the state, with its new pressure
+     * @param modes the modes before the change
+     * @param pressure the pressure (Pa, absolute) before it
      */
-    void adjust(double[] y, double mass) {
-        y[StateVector.LET_IN] += mass;
+    void adjust(double[] y, Modes modes, double pressure) {
+        double[] former = y.clone();
+        former[StateVector.PRESSURE] = pressure;
+        y[StateVector.LET_IN] += balance.inventory(y, modes) - balance.inventory(former, modes);
     }
 
     Totals totals(double[] y, List<Event> events) {

@@ -1,0 +1,106 @@
+package io.github.heatswell.simulation;
+
+/**
+ * What the relief valves pass by their curves, apart for the cold branch and the top of the tank, and apart for valves that
+ * are open and closed seats that let water by.
+ *
+ * <p>Working memory of one run, not thread-safe.
+ */
+final class ReliefFlows {
+
+    private final Plant plant;
+    private double coldDensity;
+    private double topDensity;
+    private double onBranch;
+    private double onTop;
+    private double slope;
+    private double branchSeep;
+    private double topSeep;
+
+    ReliefFlows(Plant plant) {
+        this.plant = plant;
+    }
+
+    /**
+     * Works out the flows.
+     *
+     * @param p pressure (Pa, absolute)
+     * @param modes the modes
+     * @param cold density of what a valve on the branch gives off (kg/m3)
+     * @param top density of what a valve on the tank gives off (kg/m3)
+     */
+    void prepare(double p, Modes modes, double cold, double top) {
+        coldDensity = cold;
+        topDensity = top;
+        onBranch = 0;
+        onTop = 0;
+        slope = 0;
+        branchSeep = 0;
+        topSeep = 0;
+        for (int i = 0; i < plant.valves.size(); i++) {
+            Valve valve = plant.valves.get(i);
+            boolean open = modes.lift(i) != Valve.Lift.CLOSED;
+            double flow = flow(i, p, modes);
+            onBranch += open && !valve.onTank ? flow : 0;
+            onTop += open && valve.onTank ? flow : 0;
+            branchSeep += !open && !valve.onTank ? flow : 0;
+            topSeep += !open && valve.onTank ? flow : 0;
+            slope += density(valve) * valve.flowSlope(p, modes.lift(i));
+        }
+    }
+
+    private double flow(int index, double p, Modes modes) {
+        Valve valve = plant.valves.get(index);
+        return density(valve) * valve.flow(p, modes.lift(index));
+    }
+
+    private double density(Valve valve) {
+        return valve.onTank ? topDensity : coldDensity;
+    }
+
+    /** What open valves on the branch pass (kg/s). */
+    double onBranch() {
+        return onBranch;
+    }
+
+    /** What open valves on the tank pass (kg/s). */
+    double onTop() {
+        return onTop;
+    }
+
+    /** What all open valves pass (kg/s). */
+    double open() {
+        return onBranch + onTop;
+    }
+
+    /** How fast that grows with pressure (kg/s/Pa). */
+    double slope() {
+        return slope;
+    }
+
+    /** What closed seats on the branch let by (kg/s). */
+    double branchSeep() {
+        return branchSeep;
+    }
+
+    /** What closed seats on the tank let by (kg/s). */
+    double topSeep() {
+        return topSeep;
+    }
+
+    /**
+     * Writes what each valve gives off (kg/s).
+     *
+     * @param p pressure (Pa, absolute)
+     * @param modes the modes
+     * @param passed what the open valves pass together (kg/s), which they share in the proportion of their curves
+     * @param rates the rates of change of the state
+     */
+    void fill(double p, Modes modes, double passed, double[] rates) {
+        double scale = open() == 0 ? 0 : passed / open();
+        for (int i = 0; i < plant.valves.size(); i++) {
+            boolean open = modes.lift(i) != Valve.Lift.CLOSED;
+            rates[StateVector.RELIEVED + i] = (open ? scale : 1) * flow(i, p, modes);
+        }
+    }
+}
