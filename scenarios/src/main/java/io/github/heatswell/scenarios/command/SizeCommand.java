@@ -42,6 +42,7 @@ final class SizeCommand {
         spec.addOption(SizeSpecs.precharge());
         spec.addOption(
                 Specs.out("Default: heatswell-out/NAME-vessel. With several scenarios: DIR/NAME-vessel for each."));
+        spec.addOption(Specs.set());
         spec.addOption(Specs.units());
         Specs.describe(
                 spec,

@@ -115,8 +115,8 @@ final class ChangedTree {
                 ? new ArrayList<>(list.items())
                 : new ArrayList<>();
         if (item.index() > items.size()) {
-            throw new IllegalArgumentException("there are " + items.size() + " such items; the next would be number "
-                    + items.size() + ", as counting begins at 0");
+            throw new IllegalArgumentException("the list has " + items.size() + (items.size() == 1 ? " item" : " items")
+                    + "; counting begins at 0, so the next would be number " + items.size());
         }
         Optional<Node> before = item.index() < items.size() ? Optional.of(items.get(item.index())) : Optional.empty();
         Optional<Node> after = put(before, rest);
