@@ -24,11 +24,10 @@ final class PlaneWords {
     };
     private static final double BREATH = 5;
     private static final double INSIDE = 3;
-    private static final double[] WIDTHS = {0.4, 0.22};
+    private static final double[] WIDTHS = {0.4, 0.22, 0.16};
     private static final double PER_ROW = 12;
     private static final double LEAST_LINE = 70;
     private static final double STEP = 8;
-    private static final double NEAR = 2;
     private static final double PER_LINE = 130;
     private static final double PER_WORDS = 1e6;
 
@@ -103,7 +102,7 @@ final class PlaneWords {
         Box wide = box.grownBy(BREATH);
         double cost = PER_WORDS * taken.stream().filter(wide::meets).count();
         for (PlaneLine line : plane.lines()) {
-            if (line.role() != PlaneLine.Role.CONTOUR) {
+            if (isKeptClear(line)) {
                 cost += crosses(line.trail(), wide.shape()) ? PER_LINE : 0;
             }
         }
@@ -116,29 +115,32 @@ final class PlaneWords {
         double y = frame.y(spot.up());
         double toX = Math.max(box.x(), Math.min(x, box.right()));
         double toY = Math.max(box.y(), Math.min(y, box.bottom()));
-        Rectangle2D around = new Rectangle2D.Double(
-                Math.min(x, toX) + NEAR,
-                Math.min(y, toY) + NEAR,
-                Math.max(0, Math.abs(x - toX) - 2 * NEAR),
-                Math.max(0, Math.abs(y - toY) - 2 * NEAR));
+        Line2D leader = new Line2D.Double(x, y, toX, toY);
         return PER_LINE
                 * plane.lines().stream()
-                        .filter(line -> line.role() != PlaneLine.Role.CONTOUR && crosses(line.trail(), around))
+                        .filter(PlaneWords::isKeptClear)
+                        .filter(line -> pieces(line.trail()).stream().anyMatch(leader::intersectsLine))
                         .count();
     }
 
+    private static boolean isKeptClear(PlaneLine line) {
+        return line.role() != PlaneLine.Role.CONTOUR && line.role() != PlaneLine.Role.GUIDE;
+    }
+
     private boolean crosses(Trail trail, Rectangle2D box) {
+        return pieces(trail).stream().anyMatch(piece -> piece.intersects(box));
+    }
+
+    private List<Line2D> pieces(Trail trail) {
+        List<Line2D> pieces = new ArrayList<>();
         for (int i = 1; i < trail.count(); i++) {
-            Line2D piece = new Line2D.Double(
+            pieces.add(new Line2D.Double(
                     frame.x(trail.across(i - 1)),
                     frame.y(trail.up(i - 1)),
                     frame.x(trail.across(i)),
-                    frame.y(trail.up(i)));
-            if (piece.intersects(box)) {
-                return true;
-            }
+                    frame.y(trail.up(i))));
         }
-        return false;
+        return pieces;
     }
 
     /** As near to the middle of the patches as they hold the words. */
