@@ -60,7 +60,7 @@ public final class SpreadReport {
         text.setLength(0);
         if (answer.hazardous().count() > 0) {
             text.append(Wrapped.lines(
-                            "HAZARD: the run ended in one in " + inWords(answer.hazardous()) + ".", "", "        "))
+                            "HAZARD: the run ends in one, in " + inWords(answer.hazardous()) + ".", "", "        "))
                     .append('\n');
         }
         text.append(Wrapped.lines(answer.scenario().title() + ": how sure is that?", "", ""))
