@@ -86,12 +86,15 @@ final class Specs {
     }
 
     static OptionSpec units() {
+        return units("Units of report, tables and charts: si (bar, degC, L; the default) or us (psi, degF, gal).");
+    }
+
+    static OptionSpec units(String description) {
         return OptionSpec.builder("-u", UNITS)
                 .paramLabel("si|us")
                 .type(UnitSystem.class)
                 .converters(Specs::unitSystem)
-                .description(
-                        "Units of report, tables and charts: si (bar, degC, L; the default) or us (psi, degF, gal).")
+                .description(description)
                 .build();
     }
 

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.io.Reader;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -32,6 +33,7 @@ class CommandLineTest {
         "run --help, help-run.txt",
         "compare --help, help-compare.txt",
         "size --help, help-size.txt",
+        "interview --help, help-interview.txt",
         "list --help, help-list.txt",
         "show --help, help-show.txt",
         "list, list.txt"
@@ -220,7 +222,7 @@ class CommandLineTest {
     private static Outcome execute(String... arguments) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
-        int status = CommandFactory.heatswell(new PrintWriter(out), new PrintWriter(err))
+        int status = CommandFactory.heatswell(new PrintWriter(out), new PrintWriter(err), Reader.nullReader())
                 .execute(arguments);
         return new Outcome(status, plain(out), plain(err));
     }
