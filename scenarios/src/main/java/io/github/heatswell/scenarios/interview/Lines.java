@@ -31,7 +31,8 @@ final class Lines {
     }
 
     private Line known(Question question, Answer answer) {
-        String deviation = answer.spread() ? question.spread().of(answer.value()) : "";
+        boolean reading = answer.spread() && !answer.value().equals(AmountAnswer.NONE);
+        String deviation = reading ? question.spread().of(answer.value()) : "";
         return deviation.isEmpty()
                 ? new Line(question.id(), answer.value(), "as answered")
                 : new Line(
