@@ -15,6 +15,7 @@ import picocli.CommandLine.TypeConversionException;
 /** {@code heatswell interview}: asks the owner of a house, writes the scenario file and runs it. */
 final class InterviewCommand {
 
+    private static final String RESULTS = "--results";
     private static final Path DEFAULT_FILE = Path.of("my-house.yaml");
 
     private InterviewCommand() {}
@@ -28,6 +29,7 @@ final class InterviewCommand {
                 .description("File for the answers. One that exists is replaced only if you say so. Default: "
                         + DEFAULT_FILE + ".")
                 .build());
+        spec.addOption(Specs.folder("Default: heatswell-out/NAME.", "-r", RESULTS));
         spec.addOption(Specs.units("Units of examples, usual ranges and report: si (bar, degC, L; the default) or us"
                 + " (psi, degF, gal). Answers may have any."));
         Specs.describe(
@@ -56,7 +58,8 @@ final class InterviewCommand {
         try {
             Outcome outcome = Interview.hold(file, units, console.in(), console.out());
             return switch (outcome.ending()) {
-                case FINISHED -> RunCommand.run(outcome.file(), units, console);
+                case FINISHED ->
+                    RunCommand.run(outcome.file(), arguments.matchedOptionValue(RESULTS, null), units, console);
                 case LEFT -> ExitStatus.RAN;
                 case ENDED -> {
                     console.complain("heatswell: the answers ended before the last question");

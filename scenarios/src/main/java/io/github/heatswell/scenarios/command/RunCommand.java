@@ -45,10 +45,10 @@ final class RunCommand {
         return spec;
     }
 
-    /** Runs one file as the command does with nothing but its units given. */
-    static ExitStatus run(Path file, UnitSystem units, Console console) {
+    /** Runs one file as the command does; without a folder the results go where they usually do. */
+    static ExitStatus run(Path file, Path out, UnitSystem units, Console console) {
         return Batch.read(file, units, console)
-                .map(batch -> new RunCommand(batch, console, null).run())
+                .map(batch -> new RunCommand(batch, console, out).run())
                 .orElse(ExitStatus.BAD_INPUT);
     }
 

@@ -76,7 +76,12 @@ final class Specs {
     }
 
     static OptionSpec out(String fallback) {
-        return OptionSpec.builder("-o", OUT)
+        return folder(fallback, "-o", OUT);
+    }
+
+    /** An option for a folder of results. */
+    static OptionSpec folder(String fallback, String... names) {
+        return OptionSpec.builder(names)
                 .paramLabel("DIR")
                 .type(Path.class)
                 .converters(Specs::path)

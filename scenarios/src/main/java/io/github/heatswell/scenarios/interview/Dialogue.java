@@ -45,7 +45,8 @@ final class Dialogue {
     /** Asks whether to go on from answers kept earlier; the answer in lower case, or empty. */
     Optional<String> goOn(Path kept, int count) {
         blankLine();
-        say(kept + " keeps " + count + " answers of an earlier interview. Go on from there? Type yes or no.");
+        say(kept + " keeps " + count
+                + " answers of an earlier interview. Go on from there? Type yes, or no to begin anew without them.");
         for (int asked = 0; asked < Interviewer.PATIENCE; asked++) {
             Optional<String> answer = hear().map(line -> line.toLowerCase(Locale.ROOT));
             if (answer.isEmpty() || GO_ON.contains(answer.get())) {

@@ -87,6 +87,7 @@ record HouseFile(Path path) {
     }
 
     private String name() {
-        return path.getFileName().toString();
+        Path last = path.getFileName();
+        return last == null ? "" : last.toString();
     }
 }

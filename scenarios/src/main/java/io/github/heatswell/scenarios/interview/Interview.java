@@ -78,18 +78,35 @@ public final class Interview {
                 interviewer.resume(notes.get());
             }
         }
-        Interviewer.Ending ending = interviewer.ask();
-        return switch (ending) {
+        return switch (ask()) {
             case FINISHED -> finish();
             case LEFT -> leave(Ending.LEFT);
             case ENDED -> leave(Ending.ENDED);
         };
     }
 
+    /** Asks everything, and keeps the answers on the way: a window may be closed, and a folder may be write-protected. */
+    private Interviewer.Ending ask() throws OutputException {
+        Interviewer.Ending ending = Interviewer.Ending.FINISHED;
+        while (interviewer.hasNext() && ending == Interviewer.Ending.FINISHED) {
+            ending = interviewer.askNext();
+            if (interviewer.answers().isEmpty()) {
+                file.unfinished().remove();
+            } else {
+                file.unfinished().keep(interviewer.answers(), units);
+            }
+        }
+        return ending;
+    }
+
     private void greet() {
-        dialogue.say("Questions about your house and its hot water, one at a time. They can be answered from labels, a"
-                + " pressure gauge and a thermometer. dk: do not know; ?: how to find out; back: the question"
-                + " before; quit: leave and keep the answers.");
+        dialogue.say(
+                "Questions about your house and its hot water, one at a time. They can be answered from labels, with"
+                        + " a pressure gauge and with a thermometer. You may also type:");
+        dialogue.say("if you do not know; the file then gets a usual range or says so", "  dk    ", "        ");
+        dialogue.say("to read how to find out", "  ?     ", "        ");
+        dialogue.say("for the question before", "  back  ", "        ");
+        dialogue.say("to leave; the answers are kept", "  quit  ", "        ");
         dialogue.blankLine();
         dialogue.say("Only read and measure. Hot water scalds. Never plug, cap or downsize a relief valve. Turn the"
                 + " heater off and let it cool before any work; local code and a licensed professional decide.");
@@ -142,13 +159,12 @@ public final class Interview {
         return target;
     }
 
-    private Outcome leave(Ending ending) throws OutputException {
+    private Outcome leave(Ending ending) {
         Path kept = file.unfinished().path();
         dialogue.blankLine();
         if (interviewer.answers().isEmpty()) {
             dialogue.say("Nothing was answered, and nothing is written.");
         } else {
-            file.unfinished().keep(interviewer.answers(), units);
             dialogue.say("The answers so far are kept in " + kept + ". Start the interview again to go on from there.");
         }
         return new Outcome(ending, kept);

@@ -28,9 +28,9 @@ final class Interviewer {
         this.checks = new Checks(units);
     }
 
-    /** How an interview ends. */
+    /** How a question ends. */
     enum Ending {
-        /** Everything is answered. */
+        /** With an answer, or with the wish to go back. */
         FINISHED,
         /** The other side wanted to leave. */
         LEFT,
@@ -56,17 +56,15 @@ final class Interviewer {
         }
     }
 
-    /** Asks whatever is not answered yet. */
-    Ending ask() {
+    /** Asks the first question that is not answered yet, until it is or another one comes first. */
+    Ending askNext() {
         Optional<Question> question = Questions.next(answers);
-        while (question.isPresent()) {
-            Ending ending = ask(question.get());
-            if (ending != Ending.FINISHED) {
-                return ending;
-            }
-            question = Questions.next(answers);
-        }
-        return Ending.FINISHED;
+        return question.isPresent() ? ask(question.get()) : Ending.FINISHED;
+    }
+
+    /** Whether a question is not answered yet. */
+    boolean hasNext() {
+        return Questions.next(answers).isPresent();
     }
 
     private Ending ask(Question question) {

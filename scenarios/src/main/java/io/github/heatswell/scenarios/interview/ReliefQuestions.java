@@ -31,7 +31,7 @@ final class ReliefQuestions {
                                 + " may keep it from closing again, and what comes out can scald. Never plug, cap or"
                                 + " downsize it. A heater without any relief valve can explode: turn it off and call a"
                                 + " licensed professional.")
-                .offBy(Spread.share(0.05, "valves open within some per cent of their tags"))
+                .offBy(Spread.share(0.03, "valves open within some per cent of their tags"))
                 .ifUnknown(Unknown.range("6 bar to 10 bar", "90 psi to 150 psi"))
                 .build();
     }

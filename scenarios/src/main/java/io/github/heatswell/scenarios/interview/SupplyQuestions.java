@@ -59,10 +59,10 @@ final class SupplyQuestions {
         return Question.about(PRESSURE, "Pressure of the street", AmountAnswer.of(Kind.PRESSURE, PRESSURE_EXAMPLE))
                 .asks("What pressure does the street have by day, while no water runs?")
                 .find(
-                        "a gauge on a garden or drain tap, ahead of any reducing valve; the lowest reading.",
+                        "a gauge on a garden or drain tap ahead of any reducing valve, heater off.",
                         "Screw a pressure gauge onto a garden tap or a drain tap, open the tap, and see that nobody"
-                                + " draws water. Take the lowest reading of a few, and not while the heater heats:"
-                                + " behind a check valve the gauge then shows the heater's rise as well. Behind a"
+                                + " draws water. Turn the heater off first and draw some hot water: behind a check"
+                                + " valve the gauge otherwise shows what the heater added as well. Behind a"
                                 + " reducing valve it shows that valve's pressure and not the street's; if there is"
                                 + " no tap ahead of it, answer dk.")
                 .offBy(GAUGE)

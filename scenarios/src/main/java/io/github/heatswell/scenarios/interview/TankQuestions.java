@@ -20,7 +20,7 @@ final class TankQuestions {
     }
 
     private static Question volume() {
-        return Question.about(VOLUME, "Tank", AmountAnswer.of(Kind.VOLUME, new Choice("200 L", "50 gal")))
+        return Question.about(VOLUME, "Volume of the tank", AmountAnswer.of(Kind.VOLUME, new Choice("200 L", "50 gal")))
                 .asks("How much water does the tank hold?")
                 .find(
                         "the plate on the tank.",

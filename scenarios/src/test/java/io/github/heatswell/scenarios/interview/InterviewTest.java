@@ -9,6 +9,10 @@ import io.github.heatswell.scenarios.interview.Outcome.Ending;
 import io.github.heatswell.scenarios.output.OutputException;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.Reader;
+import java.io.StringReader;
+import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -129,6 +133,39 @@ class InterviewTest {
         Talk anew = Talk.hold(file, "no", "Weir", "quit");
         assertTrue(anew.text().contains("#: title = Weir"), anew.text());
         assertFalse(anew.text().contains("4 bar"), anew.text());
+    }
+
+    /** A window that is closed ends the program without a word. */
+    @Test
+    void everyAnswerIsKeptAtOnce() throws IOException {
+        List<String> kept = new ArrayList<>();
+        Reader watching = new Reader() {
+            private final Reader lines = new StringReader("Mill\nback\nWeir\ndk\n");
+
+            @Override
+            public int read() throws IOException {
+                int c = lines.read();
+                if (c == '\n') {
+                    kept.add(Files.exists(partial) ? Files.readString(partial) : "");
+                }
+                return c;
+            }
+
+            @Override
+            public int read(char[] buffer, int offset, int length) throws IOException {
+                return lines.read(buffer, offset, length);
+            }
+
+            @Override
+            public void close() throws IOException {
+                lines.close();
+            }
+        };
+        Interview.hold(file, UnitSystem.SI, watching, new PrintWriter(Writer.nullWriter()));
+        assertEquals("", kept.get(0));
+        assertTrue(kept.get(1).contains("#: title = Mill"), kept.get(1));
+        assertEquals("", kept.get(2));
+        assertTrue(kept.get(3).contains("#: title = Weir"), kept.get(3));
     }
 
     @Test
