@@ -19,6 +19,17 @@ public final class CommandFactory {
     private CommandFactory() {}
 
     /**
+     * The command {@code heatswell} where nobody answers questions.
+     *
+     * @param out takes reports, questions and help
+     * @param err takes complaints
+     * @return the command line, ready to execute
+     */
+    public static CommandLine heatswell(PrintWriter out, PrintWriter err) {
+        return heatswell(out, err, Reader.nullReader());
+    }
+
+    /**
      * The command {@code heatswell} with everything below it.
      *
      * @param out takes reports, questions and help

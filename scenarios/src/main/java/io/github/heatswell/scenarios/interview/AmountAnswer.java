@@ -54,6 +54,11 @@ final class AmountAnswer implements AnswerKind {
         return text(read(line));
     }
 
+    @Override
+    public String reaching(String value, Reach reach) {
+        return value.isEmpty() || value.equals(NONE) ? value : reach.of(value, kind);
+    }
+
     private Amount<? extends Unit> read(String line) {
         if (kind != Kind.PRESSURE) {
             return QuantityReader.read(line, kind);

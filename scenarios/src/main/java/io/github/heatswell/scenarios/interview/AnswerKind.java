@@ -14,6 +14,11 @@ interface AnswerKind {
      */
     String understand(String line);
 
+    /** A value as a file writes it, or the one value out of its spread. */
+    default String reaching(String value, Reach reach) {
+        return value;
+    }
+
     /** What may be typed, to stand behind "Type": {@code a pressure with its unit, such as 4.2 bar}. */
     String offer(UnitSystem units);
 }

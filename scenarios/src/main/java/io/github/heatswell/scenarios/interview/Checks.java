@@ -5,12 +5,16 @@ import io.github.heatswell.scenarios.file.InvalidScenarioException;
 import io.github.heatswell.scenarios.file.ScenarioReader;
 import io.github.heatswell.units.UnitSystem;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /**
  * Shows answers to the reader of files, so that an interview accepts what a file may say and nothing else, in the same
  * words.
  */
 final class Checks {
+
+    /** The entries of the timetable that hold what the street has at night; see {@link ScenarioText}. */
+    private static final Pattern NIGHT_ENTRY = Pattern.compile("supply\\.pressure\\[[01]].*");
 
     private final UnitSystem units;
 
@@ -19,31 +23,36 @@ final class Checks {
     }
 
     /**
-     * What the reader of files says against the answers. That others are still missing is no matter.
+     * What the reader of files says against the answers, also where all that is uncertain is as low or as high as a study
+     * may take it. That others are still missing is no matter.
      *
      * @param answers answers to any of the questions
      * @param asked the question to which the last answer belongs
      * @return sentences, none if all is well
      */
     List<String> faults(Answers answers, Question asked) {
-        try {
-            ScenarioReader.read("interview", plain(ScenarioText.of(answers, units)));
-            return List.of();
-        } catch (InvalidScenarioException e) {
-            List<Line> written =
-                    new Lines(answers, units).all().stream().filter(Line::given).toList();
-            return e.faults().stream()
-                    .map(Fault::message)
+        List<Line> written =
+                new Lines(answers, units).all().stream().filter(Line::given).toList();
+        for (Reach reach : Reach.values()) {
+            List<String> faults = faults(ScenarioText.of(answers, units, reach)).stream()
                     .filter(message -> written.stream().anyMatch(line -> concerns(field(message), line)))
                     .map(message -> sentence(message, asked))
                     .distinct()
                     .toList();
+            if (!faults.isEmpty()) {
+                return faults;
+            }
         }
+        return List.of();
     }
 
-    static String plain(String text) {
-        return text.replaceAll("(?m)^(  [^#\\n]*?) \\+- [0-9.]+ [A-Za-z/]+", "$1")
-                .replaceAll("(?m)^(  [^#\\n]*?) to [0-9.]+ [A-Za-z/]+", "$1");
+    private static List<String> faults(String text) {
+        try {
+            ScenarioReader.read("interview", text);
+            return List.of();
+        } catch (InvalidScenarioException e) {
+            return e.faults().stream().map(Fault::message).toList();
+        }
     }
 
     private static boolean concerns(String field, Line line) {
@@ -52,7 +61,8 @@ final class Checks {
 
     /** The field a message is about, without the places in lists; nothing if it is about none. */
     private static String field(String message) {
-        return message.substring(0, Math.max(0, message.indexOf(": "))).replaceAll("\\[\\d+]", "");
+        String field = message.substring(0, Math.max(0, message.indexOf(": ")));
+        return NIGHT_ENTRY.matcher(field).matches() ? SupplyQuestions.NIGHT : field.replaceAll("\\[\\d+]", "");
     }
 
     private static String sentence(String message, Question asked) {

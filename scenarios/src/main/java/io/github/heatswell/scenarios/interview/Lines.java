@@ -10,10 +10,16 @@ final class Lines {
 
     private final Answers answers;
     private final UnitSystem units;
+    private final Reach reach;
 
     Lines(Answers answers, UnitSystem units) {
+        this(answers, units, Reach.AS_WRITTEN);
+    }
+
+    Lines(Answers answers, UnitSystem units, Reach reach) {
         this.answers = answers;
         this.units = units;
+        this.reach = reach;
     }
 
     /** One line for every question that was answered and makes sense. */
@@ -27,7 +33,9 @@ final class Lines {
 
     /** What is said about a question; empty if it was not answered. */
     Optional<Line> of(Question question) {
-        return answers.to(question).map(answer -> answer.known() ? known(question, answer) : unknown(question));
+        return answers.to(question)
+                .map(answer -> answer.known() ? known(question, answer) : unknown(question))
+                .map(line -> new Line(line.path(), question.kind().reaching(line.value(), reach), line.comment()));
     }
 
     private Line known(Question question, Answer answer) {

@@ -15,9 +15,9 @@ final class ScenarioText {
     private final Lines lines;
     private final StringBuilder text = new StringBuilder();
 
-    private ScenarioText(Answers answers, UnitSystem units) {
+    private ScenarioText(Answers answers, Lines lines) {
         this.answers = answers;
-        this.lines = new Lines(answers, units);
+        this.lines = lines;
     }
 
     /**
@@ -27,7 +27,12 @@ final class ScenarioText {
      * @param units in which ranges are given
      */
     static String of(Answers answers, UnitSystem units) {
-        return new ScenarioText(answers, units).write();
+        return of(answers, units, Reach.AS_WRITTEN);
+    }
+
+    /** The same, with certain values in place of the uncertain ones. */
+    static String of(Answers answers, UnitSystem units, Reach reach) {
+        return new ScenarioText(answers, new Lines(answers, units, reach)).write();
     }
 
     private String write() {

@@ -71,6 +71,9 @@ final class Spread {
 
     private static String share(String value, double share) {
         Amount<? extends Unit> amount = amount(value);
+        if (amount.value() == 0) {
+            return "";
+        }
         return Digits.significant(Math.abs(amount.value()) * share, 1) + " "
                 + amount.unit().symbol();
     }

@@ -80,6 +80,7 @@ final class SupplyQuestions {
                                 + " off. If you have no such reading, answer dk: the pressure of the day then holds"
                                 + " around the clock.")
                 .onlyIf(answers -> answers.know(PRESSURE))
+                .offBy(GAUGE)
                 .ifUnknown(Unknown.leftOut("the pressure by day holds around the clock"))
                 .build();
     }

@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.io.Reader;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -224,7 +223,7 @@ class CommandLineTest {
     private static Outcome execute(String... arguments) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
-        int status = CommandFactory.heatswell(new PrintWriter(out), new PrintWriter(err), Reader.nullReader())
+        int status = CommandFactory.heatswell(new PrintWriter(out), new PrintWriter(err))
                 .execute(arguments);
         return new Outcome(status, plain(out), plain(err));
     }

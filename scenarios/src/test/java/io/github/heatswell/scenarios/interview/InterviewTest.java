@@ -50,6 +50,7 @@ class InterviewTest {
             2  | 5.2 bar abs    | give the pressure as a gauge shows it, against the air around, without 'abs'.
             2  | 40 bar         | 40 bar is outside the allowed range, above 0 bar to 25 bar.
             2  | much           | 'much' does not begin with a number; give a number and a unit.
+            3  | 40 bar         | Not taken: 40 bar is outside the allowed range, above 0 bar to 25 bar.
             4  | 60 degC        | 60 degC is outside the allowed range, 0 degC to 40 degC.
             5  | 0 L            | 0 L is outside the allowed range, 1 L to 20000 L.
             6  | rubber         | 'rubber' is not one of steel, stainless-steel, copper.
@@ -104,7 +105,7 @@ class InterviewTest {
     @Test
     void whoLeavesMidwayGoesOnLater() throws IOException {
         List<String> all = Answering.si();
-        for (int answered = 1; answered < all.size(); answered++) {
+        for (int answered : new int[] {1, 2, 4, 14, 17}) {
             List<String> first = Answering.with(all.subList(0, answered), answered, "quit");
             Talk left = Talk.hold(file, UnitSystem.SI, first);
             assertEquals(new Outcome(Ending.LEFT, partial), left.outcome());

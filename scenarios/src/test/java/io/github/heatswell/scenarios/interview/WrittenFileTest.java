@@ -45,7 +45,7 @@ class WrittenFileTest {
     }
 
     private static Scenario read(String text) {
-        return ScenarioReader.read("house", Checks.plain(text));
+        return ScenarioReader.read("house", text);
     }
 
     private static void assertGauge(double bar, Pressure pressure) {
