@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.command;
 
+import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.quantity.Amount;
 import io.github.heatswell.scenarios.quantity.Kind;
 import io.github.heatswell.scenarios.quantity.QuantityReader;
@@ -25,6 +26,7 @@ final class Specs {
 
     static final String UNITS = "--units";
     static final String SAMPLE = "--sample";
+    static final String SET = "--set";
 
     /** Where results go if nothing else is said. */
     static final String DEFAULT_OUT = "heatswell-out";
@@ -100,6 +102,25 @@ final class Specs {
                 .converters(Specs::duration)
                 .description("Distance of the samples in place of the scenario's, such as 10s or 5min.")
                 .build();
+    }
+
+    static OptionSpec set() {
+        return OptionSpec.builder(SET)
+                .paramLabel("FIELD=VALUE")
+                .type(List.class)
+                .auxiliaryTypes(Change.class)
+                .converters(Specs::change)
+                .description("Another value for a field of every scenario, such as 'tank.volume=150 L', written as in a"
+                        + " file; none takes the field out. May be repeated.")
+                .build();
+    }
+
+    private static Change change(String text) {
+        try {
+            return Change.of(text);
+        } catch (IllegalArgumentException e) {
+            throw new TypeConversionException(e.getMessage());
+        }
     }
 
     private static Path path(String text) {

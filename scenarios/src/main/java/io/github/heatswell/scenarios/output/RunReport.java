@@ -9,6 +9,7 @@ import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.file.Assumption;
 import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.wording.Printable;
 import io.github.heatswell.scenarios.wording.Wrapped;
 import io.github.heatswell.units.UnitSystem;
 import java.nio.file.Path;
@@ -84,6 +85,7 @@ public final class RunReport {
         courseRows();
         limitRows();
         flowRows();
+        changes();
         assumptions();
         return text.append(written).append('\n').append(Caution.text()).toString();
     }
@@ -151,6 +153,23 @@ public final class RunReport {
         double limit = vessel.acceptance() * vessel.volume();
         boolean full = most.value() >= limit * (1 - 1e-9);
         row("vessel", shown.volume(most.value()), full ? "its limit, " + when(most) : "the most water it held");
+    }
+
+    private void changes() {
+        if (!scenario.changes().isEmpty()) {
+            text.append("\nChanged from outside the file:\n");
+            scenario.changes()
+                    .forEach(change -> text.append(Wrapped.lines(Printable.line(change.toString()), "  ", "    ")));
+        }
+        if (!scenario.uncertain().isEmpty()) {
+            text.append("\nKnown only so well; this run took the best estimates:\n");
+            scenario.uncertain()
+                    .forEach(field -> text.append(Wrapped.lines(
+                            field.field() + "  " + Printable.line(field.text()) + ", taken as "
+                                    + field.quantity().centre(),
+                            "  ",
+                            "    ")));
+        }
     }
 
     private void assumptions() {

@@ -4,6 +4,7 @@ import io.github.heatswell.scenarios.wording.Digits;
 import io.github.heatswell.units.EnergyUnit;
 import io.github.heatswell.units.Unit;
 import io.github.heatswell.units.UnitSystem;
+import io.github.heatswell.units.VolumeUnit;
 
 /**
  * Quantities as a report shows them, in one unit system, with as many digits as a reader can use.
@@ -25,6 +26,13 @@ record Shown(UnitSystem units) {
     /** A volume (m3). */
     String volume(double value) {
         return number(value, units.volume(), 2);
+    }
+
+    /** A volume (m3) as water bills have it. */
+    String largeVolume(double value) {
+        return units == UnitSystem.SI
+                ? number(value, VolumeUnit.CUBIC_METRE, 2)
+                : number(value, VolumeUnit.US_GALLON, 0);
     }
 
     /** An amount of heat (J). */
