@@ -41,6 +41,33 @@ class CoreLayersTest {
             .allowEmptyShould(true);
 
     @ArchTest
+    static final ArchRule runsKnowNoStudies = noClasses()
+            .that()
+            .resideInAnyPackage(
+                    "io.github.heatswell.units..",
+                    "io.github.heatswell.water..",
+                    "io.github.heatswell.draw..",
+                    "io.github.heatswell.plant..",
+                    "io.github.heatswell.simulation..",
+                    "io.github.heatswell.result..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("io.github.heatswell.study..", "io.github.heatswell.verification..")
+            .because("a run knows one house exactly; what is uncertain about it, and how it is checked, is asked from"
+                    + " outside by running it again")
+            .allowEmptyShould(true);
+
+    @ArchTest
+    static final ArchRule studiesKnowNoChecks = noClasses()
+            .that()
+            .resideInAPackage("io.github.heatswell.study..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("io.github.heatswell.verification..")
+            .because("how uncertain numbers spread is the same whatever is read on a gauge")
+            .allowEmptyShould(true);
+
+    @ArchTest
     static final ArchRule packagesFormNoCycles = slices().matching("io.github.heatswell.(*)..")
             .should()
             .beFreeOfCycles()

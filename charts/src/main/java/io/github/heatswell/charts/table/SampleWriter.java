@@ -11,9 +11,9 @@ import java.util.List;
  * Writes samples as CSV while they come, one row for each; none is kept.
  *
  * <p>The form is that of {@link TraceTable}. The first column is {@code sample}, counted from 1; then comes a column for
- * each input, named and in the unit as the caller says, to nine digits; then {@code peak_gauge_bar} (in US units
- * {@code psi}), {@code relief_drips} and {@code peak_at_least} ({@code yes} where the run ended at the test pressure of the
- * tank). For one thread at a time.
+ * each input, named and in the unit as the caller says, to nine digits; then {@code peak_gauge_bar} and
+ * {@code relieved_total_L} (in US units {@code psi} and {@code gal}) and {@code hazard} ({@code yes} where the run ended in
+ * one, else {@code no}). The last three are empty where the values of the inputs do not go together. For one thread at a time.
  */
 public final class SampleWriter {
 
@@ -38,7 +38,8 @@ public final class SampleWriter {
         this.inputs = inputs.size();
         List<String> header = new ArrayList<>(List.of("sample"));
         inputs.stream().map(PlainCell::of).forEach(header::add);
-        header.addAll(List.of("peak_gauge_" + quantities.pressureUnit(), "relief_drips", "peak_at_least"));
+        header.addAll(List.of(
+                "peak_gauge_" + quantities.pressureUnit(), "relieved_total_" + quantities.volumeUnit(), "hazard"));
         rows.add(header.toArray(String[]::new));
     }
 
@@ -46,13 +47,13 @@ public final class SampleWriter {
      * Writes one sample.
      *
      * @param values the inputs, as many as there are names; NaN leaves the cell empty
-     * @param peakGauge the highest pressure (Pa, gauge)
-     * @param drips whether a relief valve drips
-     * @param atLeast whether the run ended at the test pressure of the tank
+     * @param peakGauge the highest pressure (Pa, gauge), NaN if the sample could not be simulated
+     * @param relieved what the relief valves gave off (m3)
+     * @param hazard whether the run ended in a hazard
      * @throws IOException if it cannot be written
      * @throws IllegalArgumentException if there are more or fewer values than names
      */
-    public void add(double[] values, double peakGauge, boolean drips, boolean atLeast) throws IOException {
+    public void add(double[] values, double peakGauge, double relieved, boolean hazard) throws IOException {
         if (values.length != inputs) {
             throw new IllegalArgumentException(
                     "values: " + values.length + " do not go with the names of " + inputs + " inputs");
@@ -62,9 +63,10 @@ public final class SampleWriter {
         for (double value : values) {
             cells.add(number(value));
         }
-        cells.add(quantities.pressure(peakGauge));
-        cells.add(drips ? "yes" : "no");
-        cells.add(atLeast ? "yes" : "no");
+        boolean known = !Double.isNaN(peakGauge);
+        cells.add(known ? quantities.pressure(peakGauge) : "");
+        cells.add(known ? quantities.volume(relieved) : "");
+        cells.add(known ? hazard ? "yes" : "no" : "");
         rows.add(cells.toArray(String[]::new));
     }
 

@@ -1,6 +1,6 @@
 package io.github.heatswell.charts.table;
 
-import io.github.heatswell.charts.SampledPeaks;
+import io.github.heatswell.study.OutputSpread;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.util.Objects;
@@ -9,8 +9,8 @@ import java.util.Objects;
  * What many samples found as CSV, one row for each share of them.
  *
  * <p>The form is that of {@link TraceTable}. The columns are {@code share_percent} (0, 1, 5, 10, 25, 50, 75, 90, 95, 99 and
- * 100) and {@code peak_gauge_bar}, in US units {@code psi}: the lowest of the sampled peaks that so many of the samples do
- * not exceed, for 0 the lowest of all. Every peak is one of the samples; nothing is put in between.
+ * 100), {@code peak_gauge_bar} and {@code relieved_total_L}, in US units {@code psi} and {@code gal}: what so many of the
+ * samples do not exceed, as {@link OutputSpread#quantile} defines it. Each column is sorted for itself.
  */
 public final class SpreadTable {
 
@@ -21,18 +21,26 @@ public final class SpreadTable {
     /**
      * Writes the table.
      *
-     * @param sampled the peaks
+     * @param peak the highest pressures (Pa, gauge)
+     * @param relieved what the relief valves gave off (m3)
      * @param units the units of the columns
      * @param out where to; stays open
      * @throws IOException if it cannot be written
      */
-    public static void write(SampledPeaks sampled, UnitSystem units, Appendable out) throws IOException {
-        Objects.requireNonNull(sampled, "sampled");
+    public static void write(OutputSpread peak, OutputSpread relieved, UnitSystem units, Appendable out)
+            throws IOException {
         Quantities quantities = new Quantities(Objects.requireNonNull(units, "units"));
         Rows rows = new Rows(out);
-        rows.add("share_percent", "peak_gauge_" + quantities.pressureUnit());
+        rows.add(
+                "share_percent",
+                "peak_gauge_" + quantities.pressureUnit(),
+                "relieved_total_" + quantities.volumeUnit());
         for (int percent : PERCENTS) {
-            rows.add(Integer.toString(percent), quantities.pressure(sampled.quantileGauge(percent / 100.0)));
+            double share = percent / 100.0;
+            rows.add(
+                    Integer.toString(percent),
+                    quantities.pressure(peak.quantile(share)),
+                    quantities.volume(relieved.quantile(share)));
         }
         rows.end();
     }

@@ -16,6 +16,7 @@ import java.util.Map;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
+import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.TypeConversionException;
 
 /** The parts that command lines have in common. */
@@ -27,6 +28,8 @@ final class Specs {
     static final String UNITS = "--units";
     static final String SAMPLE = "--sample";
     static final String SET = "--set";
+    private static final String THREADS = "--threads";
+    private static final int MOST_THREADS = 256;
 
     /** Where results go if nothing else is said. */
     static final String DEFAULT_OUT = "heatswell-out";
@@ -76,7 +79,12 @@ final class Specs {
     }
 
     static OptionSpec out(String fallback) {
-        return OptionSpec.builder("-o", OUT)
+        return folder(fallback, "-o", OUT);
+    }
+
+    /** An option for a folder of results. */
+    static OptionSpec folder(String fallback, String... names) {
+        return OptionSpec.builder(names)
                 .paramLabel("DIR")
                 .type(Path.class)
                 .converters(Specs::path)
@@ -86,12 +94,15 @@ final class Specs {
     }
 
     static OptionSpec units() {
+        return units("Units of report, tables and charts: si (bar, degC, L; the default) or us (psi, degF, gal).");
+    }
+
+    static OptionSpec units(String description) {
         return OptionSpec.builder("-u", UNITS)
                 .paramLabel("si|us")
                 .type(UnitSystem.class)
                 .converters(Specs::unitSystem)
-                .description(
-                        "Units of report, tables and charts: si (bar, degC, L; the default) or us (psi, degF, gal).")
+                .description(description)
                 .build();
     }
 
@@ -113,6 +124,29 @@ final class Specs {
                 .description("Another value for a field of every scenario, such as 'tank.volume=150 L', written as in a"
                         + " file; none takes the field out. May be repeated.")
                 .build();
+    }
+
+    static OptionSpec threads() {
+        return OptionSpec.builder(THREADS)
+                .paramLabel("NUMBER")
+                .type(Integer.class)
+                .converters(Specs::number)
+                .description("How many threads share the work; the answer does not depend on it. Default: one for every"
+                        + " processor.")
+                .build();
+    }
+
+    /** How many threads are to share the work. */
+    static int threads(ParseResult arguments) {
+        return arguments.matchedOptionValue(
+                THREADS, Math.min(MOST_THREADS, Runtime.getRuntime().availableProcessors()));
+    }
+
+    private static Integer number(String text) {
+        if (!text.matches("\\d{1,3}") || Integer.parseInt(text) < 1 || Integer.parseInt(text) > MOST_THREADS) {
+            throw new TypeConversionException(Printable.quote(text) + " is no number from 1 to " + MOST_THREADS);
+        }
+        return Integer.valueOf(text);
     }
 
     private static Change change(String text) {
