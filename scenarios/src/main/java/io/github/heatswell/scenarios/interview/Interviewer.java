@@ -137,7 +137,7 @@ final class Interviewer {
      */
     private Answer understood(Question question, String line) {
         if (DO_NOT_KNOW.contains(line.toLowerCase(Locale.ROOT).replace('\u2019', '\''))) {
-            return sound(question, Answer.UNKNOWN);
+            return unknown(question);
         }
         if (line.isEmpty()) {
             if (question.id().equals(SupplyQuestions.TITLE)) {
@@ -147,6 +147,17 @@ final class Interviewer {
                     "an empty line is no answer; type dk if you do not know, or ? to read how to find out");
         }
         return sound(question, new Answer(question.kind().understand(line), true));
+    }
+
+    private Answer unknown(Question question) {
+        List<String> faults = checks.faults(answers.with(question, Answer.UNKNOWN), question);
+        if (faults.isEmpty()) {
+            return Answer.UNKNOWN;
+        }
+        throw new IllegalArgumentException(
+                "the usual range, " + question.unknown(answers).in(units)
+                        + ", does not go with the answers before (" + String.join("; ", faults)
+                        + "); give your best estimate");
     }
 
     /** The answer if a file may say so; without the uncertainty of the reading where that alone passes a limit. */

@@ -122,7 +122,7 @@ final class ScenarioText {
     }
 
     private void timetable(String day, String night) {
-        comment(INDENT, "The times of day and night are assumed.");
+        comment(INDENT, "The times of day and night are assumed; each entry spreads by itself.");
         text.append(INDENT).append("pressure:\n");
         text.append(time("01:00", night)).append(time("05:00", night));
         text.append(time("07:00", day)).append(time("22:00", day));

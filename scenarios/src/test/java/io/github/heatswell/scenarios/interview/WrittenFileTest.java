@@ -10,6 +10,8 @@ import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.plant.Supply;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.file.ScenarioReader;
+import io.github.heatswell.scenarios.file.UncertainField;
+import io.github.heatswell.study.Distribution;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
@@ -44,8 +46,21 @@ class WrittenFileTest {
         return talk.text();
     }
 
+    /** Reads a file back, also with everything uncertain as low and as high as a study takes it. */
     private static Scenario read(String text) {
-        return ScenarioReader.read("house", text);
+        Scenario scenario = ScenarioReader.read("house", text);
+        List<Distribution> spreads = scenario.uncertain().stream()
+                .map(field -> field.quantity().distribution())
+                .toList();
+        scenario.drawn(spreads.stream().mapToDouble(Distribution::low).toArray());
+        scenario.drawn(spreads.stream().mapToDouble(Distribution::high).toArray());
+        return scenario;
+    }
+
+    private static List<String> uncertain(Scenario scenario) {
+        return scenario.uncertain().stream()
+                .map(field -> field.field() + ": " + field.text())
+                .toList();
     }
 
     private static void assertGauge(double bar, Pressure pressure) {
@@ -73,6 +88,20 @@ class WrittenFileTest {
         assertEquals(0.012, vessel.volume(), ROUNDING);
         assertGauge(3.5, vessel.precharge());
         assertTrue(system.draws().draws().isEmpty());
+        assertEquals(
+                List.of(
+                        "supply.pressure[0].pressure: 5.1 bar +- 0.2 bar",
+                        "supply.pressure[1].pressure: 5.1 bar +- 0.2 bar",
+                        "supply.pressure[2].pressure: 4.2 bar +- 0.2 bar",
+                        "supply.pressure[3].pressure: 4.2 bar +- 0.2 bar",
+                        "supply.water: 9 degC +- 1 K",
+                        "tank.volume: 230 L +- 7 L",
+                        "heater.input: 11.2 kW +- 0.6 kW",
+                        "heater.set-point: 58 degC +- 3 K",
+                        "relief[0].opens: 7 bar +- 0.2 bar",
+                        "vessel.volume: 12 L +- 0.4 L",
+                        "vessel.precharge: 3.5 bar +- 0.2 bar"),
+                uncertain(scenario));
     }
 
     @Test
@@ -110,11 +139,14 @@ class WrittenFileTest {
             }
         }
         assertEquals(
-                6,
-                lines.stream()
-                        .filter(line -> line.matches("[^#]*\\d .* to \\d.*"))
-                        .count(),
-                text);
+                List.of(
+                        "supply.pressure",
+                        "supply.water",
+                        "tank.volume",
+                        "heater.input",
+                        "heater.set-point",
+                        "relief[0].opens"),
+                scenario.uncertain().stream().map(UncertainField::field).toList());
         assertFalse(text.contains("+-") && !text.contains("A +- B"), text);
     }
 
@@ -161,6 +193,26 @@ class WrittenFileTest {
         HotWaterSystem system = scenario(UnitSystem.US, answers).system();
         assertEquals(273.15 + 99, system.heater().setPoint(), 400 * ROUNDING);
         assertGauge(25, system.reliefValves().get(0).opens());
+    }
+
+    /** Where what else is known leaves no room for the usual range, the question stays. */
+    @Test
+    void aUsualRangeThatCannotBeIsNotTaken() throws IOException {
+        List<String> answers = new ArrayList<>(Answering.si());
+        answers.set(2, "1 bar");
+        answers.set(3, "dk");
+        answers.set(7, "3.5 bar");
+        answers.set(15, "dk");
+        answers.add(16, "1.5 bar");
+        Path file = folder.resolve("low.yaml");
+        Talk talk = Talk.hold(file, UnitSystem.SI, answers);
+        String said = talk.transcript().replaceAll("\\s+", " ");
+        assertTrue(
+                said.contains(
+                        "Not taken: the usual range, 1 bar to 4 bar, does not go with the answers before (4 bar must lie"),
+                said);
+        assertEquals(Outcome.Ending.FINISHED, talk.outcome().ending(), said);
+        assertGauge(1.5, read(talk.text()).system().vessel().orElseThrow().precharge());
     }
 
     @ParameterizedTest
