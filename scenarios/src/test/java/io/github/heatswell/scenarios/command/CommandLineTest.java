@@ -78,7 +78,7 @@ class CommandLineTest {
             run ./orchard-lodge.yaml         | ./orchard-lodge.yaml: there is no such file; did you mean the bundled scenario orchard-lodge?
             run nowhere.yaml                 | nowhere.yaml: there is no such file; the bundled scenarios are shown by: heatswell list
             run src                          | src: this is a folder, not a file
-            compare orchard-lodge            | heatswell: compare takes 2 to 6 scenarios, not 1
+            compare orchard-lodge            | heatswell: compare takes 2 to 6 scenarios, not 1; or one with --vary
             show orchard-loge                | heatswell: no scenario called 'orchard-loge' is bundled; did you mean orchard-lodge?
             show orchard-lodge quarry-row    | heatswell: 'quarry-row' is one argument too many
             """)
