@@ -25,13 +25,15 @@ final class ComparisonPicture {
     private static final double BEYOND_HAZARD = 1.08;
 
     private final List<NamedRun> runs;
+    private final int among;
     private final Amounts amounts;
     private final Size size;
     private final When when;
     private final TimeScale scale;
 
-    ComparisonPicture(List<NamedRun> runs, UnitSystem units, Size size) {
+    ComparisonPicture(List<NamedRun> runs, int among, UnitSystem units, Size size) {
         this.runs = runs;
+        this.among = among;
         this.amounts = new Amounts(units);
         this.size = size;
         double end = runs.stream()
@@ -44,8 +46,7 @@ final class ComparisonPicture {
     }
 
     Picture compose() {
-        Caption caption =
-                new Caption(hazards(), Headline.comparing(runs, amounts.units()), new Facts(amounts).common(runs));
+        Caption caption = new Caption(hazards(), Headline.comparing(runs, among, amounts.units()), facts());
         boolean relief = runs.stream()
                 .anyMatch(run -> !run.result().system().reliefValves().isEmpty());
         return new Picture(
@@ -55,6 +56,16 @@ final class ComparisonPicture {
                 OptionalDouble.empty(),
                 pressurePanel(),
                 relief ? relievedPanel() : temperaturePanel());
+    }
+
+    /** What the runs have in common, and which they are if they are not all there are. */
+    private String facts() {
+        String common = new Facts(amounts).common(runs);
+        return among <= runs.size()
+                ? common
+                : "Shown are " + runs.size() + " of " + among
+                        + " runs: those of the lowest and the highest peak, and others evenly between by their peaks. "
+                        + common.replaceFirst("^All runs", "All of these");
     }
 
     /** By the clock, if all runs go by it and begin at one time of the day. */

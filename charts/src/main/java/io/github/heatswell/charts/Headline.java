@@ -73,11 +73,27 @@ public final class Headline {
      * @throws IllegalArgumentException if there are fewer than two runs
      */
     public static String comparing(List<NamedRun> runs, UnitSystem units) {
+        return comparing(runs, runs.size(), units);
+    }
+
+    /**
+     * What some of many runs show side by side.
+     *
+     * @param runs the runs shown, at least two
+     * @param among how many runs they were taken from; if that is more, the sentence begins by saying so
+     * @param units the units to say it in
+     * @return a sentence without its full stop
+     * @throws IllegalArgumentException if there are fewer than two runs
+     */
+    public static String comparing(List<NamedRun> runs, int among, UnitSystem units) {
         Objects.requireNonNull(units, "units");
         if (runs.size() < 2) {
             throw new IllegalArgumentException("runs: a comparison needs at least 2, not " + runs.size());
         }
-        return capitalised(new Verdict(runs, new Amounts(units)).sentence());
+        String sentence = new Verdict(runs, new Amounts(units)).sentence();
+        return among > runs.size()
+                ? "Of the " + runs.size() + " runs shown, out of " + among + ": " + sentence
+                : capitalised(sentence);
     }
 
     static String capitalised(String sentence) {

@@ -82,6 +82,20 @@ public final class RunChart {
      * @throws IllegalArgumentException if there are too few or too many runs, or if two have the same name
      */
     public static RunChart comparing(List<NamedRun> runs, UnitSystem units) {
+        return comparing(runs, runs.size(), units);
+    }
+
+    /**
+     * The picture of some of many runs, which says that it shows no more than these: the runs of the lowest and the
+     * highest peak, and others evenly between by their peaks.
+     *
+     * @param runs the runs to show, 2 to 6, no two of the same name
+     * @param among how many runs they were taken from
+     * @param units the units to show them in
+     * @return the picture, 1040 logical pixels wide and at least 700 high
+     * @throws IllegalArgumentException if there are too few or too many runs, or if two have the same name
+     */
+    public static RunChart comparing(List<NamedRun> runs, int among, UnitSystem units) {
         Objects.requireNonNull(units, "units");
         if (runs.size() < 2 || runs.size() > Curve.Role.MOST_RUNS) {
             throw new IllegalArgumentException("runs: " + runs.size()
@@ -95,7 +109,7 @@ public final class RunChart {
             }
         }
         List<NamedRun> all = List.copyOf(runs);
-        return new RunChart(size -> new ComparisonPicture(all, units, size).compose(), Size.USUAL);
+        return new RunChart(size -> new ComparisonPicture(all, among, units, size).compose(), Size.USUAL);
     }
 
     /**

@@ -1,12 +1,13 @@
 package io.github.heatswell.charts.table;
 
 import io.github.heatswell.charts.NamedRun;
+import io.github.heatswell.charts.NamedSummary;
 import io.github.heatswell.charts.OpeningCause;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.Extremes;
 import io.github.heatswell.result.ReliefTotal;
-import io.github.heatswell.result.RunResult;
+import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.util.List;
@@ -43,13 +44,26 @@ public final class ComparisonTable {
      * @throws IllegalArgumentException if there are no runs
      */
     public static void write(List<NamedRun> runs, UnitSystem units, Appendable out) throws IOException {
+        writeAll(runs.stream().map(NamedSummary::of).toList(), units, out);
+    }
+
+    /**
+     * Writes the table of runs whose courses were not kept.
+     *
+     * @param runs the runs, at least one
+     * @param units the units of the columns
+     * @param out where to; stays open
+     * @throws IOException if it cannot be written
+     * @throws IllegalArgumentException if there are no runs
+     */
+    public static void writeAll(List<NamedSummary> runs, UnitSystem units, Appendable out) throws IOException {
         if (runs.isEmpty()) {
             throw new IllegalArgumentException("runs: a comparison needs at least 1, not 0");
         }
         Quantities quantities = new Quantities(Objects.requireNonNull(units, "units"));
         Rows rows = new Rows(out);
         rows.add(header(quantities));
-        for (NamedRun run : runs) {
+        for (NamedSummary run : runs) {
             rows.add(cells(run, quantities));
         }
         rows.end();
@@ -84,8 +98,8 @@ public final class ComparisonTable {
         };
     }
 
-    private static String[] cells(NamedRun run, Quantities quantities) {
-        RunResult result = run.result();
+    private static String[] cells(NamedSummary run, Quantities quantities) {
+        RunSummary result = run.summary();
         Extremes extremes = result.extremes();
         int openings = result.totals().relief().stream()
                 .mapToInt(ReliefTotal::openings)
@@ -94,9 +108,9 @@ public final class ComparisonTable {
             PlainCell.of(run.name()),
             result.hazard().map(Event::kind).map(EventTable::label).orElse(""),
             Quantities.time(result.end()),
-            quantities.gauge(result.summary(), extremes.highestPressure().value()),
+            quantities.gauge(result, extremes.highestPressure().value()),
             Quantities.time(extremes.highestPressure().time()),
-            quantities.gauge(result.summary(), extremes.lowestPressure().value()),
+            quantities.gauge(result, extremes.lowestPressure().value()),
             Quantities.time(extremes.lowestPressure().time()),
             first(result, EventKind.WORKING_PRESSURE_EXCEEDED),
             first(result, EventKind.RELIEF_OPENED),
@@ -121,12 +135,12 @@ public final class ComparisonTable {
         };
     }
 
-    private static String count(RunResult result, EventKind kind) {
+    private static String count(RunSummary result, EventKind kind) {
         return Long.toString(
                 result.events().stream().filter(event -> event.kind() == kind).count());
     }
 
-    private static String openedHot(RunResult result) {
+    private static String openedHot(RunSummary result) {
         return result.events().stream()
                 .filter(event -> OpeningCause.of(result.system(), event).equals(Optional.of(OpeningCause.TEMPERATURE)))
                 .findFirst()
@@ -134,7 +148,7 @@ public final class ComparisonTable {
                 .orElse("");
     }
 
-    private static String first(RunResult result, EventKind kind) {
+    private static String first(RunSummary result, EventKind kind) {
         Optional<Event> event = result.first(kind);
         return event.map(found -> Quantities.time(found.time())).orElse("");
     }

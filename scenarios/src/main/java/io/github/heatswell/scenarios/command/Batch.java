@@ -39,9 +39,23 @@ final class Batch {
      * @return the scenarios, or empty if any of them is wrong
      */
     static Optional<Batch> read(ParseResult arguments, Console console) {
-        Batch batch = new Batch(arguments.matchedOptionValue(Specs.UNITS, UnitSystem.SI));
-        Duration sample = arguments.matchedOptionValue(Specs.SAMPLE, null);
         List<Change> changes = arguments.matchedOptionValue(Specs.SET, List.of());
+        return read(arguments, changes, arguments.matchedOptionValue(Specs.SAMPLE, null), console);
+    }
+
+    /**
+     * Reads the scenarios on a command line as they are, without what it changes about them.
+     *
+     * @param arguments the command line
+     * @param console takes complaints
+     * @return the scenarios, or empty if any of them is wrong
+     */
+    static Optional<Batch> unchanged(ParseResult arguments, Console console) {
+        return read(arguments, List.of(), null, console);
+    }
+
+    private static Optional<Batch> read(ParseResult arguments, List<Change> changes, Duration sample, Console console) {
+        Batch batch = new Batch(arguments.matchedOptionValue(Specs.UNITS, UnitSystem.SI));
         List<String> words = arguments.matchedPositionalValue(0, List.of());
         for (String word : words) {
             batch.add(ScenarioSource.read(word, changes, console), word, sample, console);

@@ -1,14 +1,14 @@
 package io.github.heatswell.scenarios.command;
 
-import io.github.heatswell.charts.NamedRun;
-import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.output.ComparisonReport;
 import io.github.heatswell.scenarios.output.OutputException;
 import io.github.heatswell.scenarios.output.ResultFile;
 import io.github.heatswell.scenarios.output.ResultFolder;
 import io.github.heatswell.scenarios.output.Results;
+import io.github.heatswell.scenarios.variation.VariantFailedException;
+import io.github.heatswell.scenarios.variation.VariantRuns;
+import io.github.heatswell.units.UnitSystem;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
@@ -18,16 +18,17 @@ import picocli.CommandLine.ParseResult;
 final class CompareCommand {
 
     private static final String FOLDER = "comparison";
-    private static final int FEWEST = 2;
     /** More curves than this cannot be told apart in one picture. */
     private static final int MOST = 6;
 
-    private final Batch batch;
+    private final Variants variants;
+    private final UnitSystem units;
     private final Console console;
     private final Path out;
 
-    private CompareCommand(Batch batch, Console console, Path out) {
-        this.batch = batch;
+    private CompareCommand(Variants variants, UnitSystem units, Console console, Path out) {
+        this.variants = variants;
+        this.units = units;
         this.console = console;
         this.out = out;
     }
@@ -37,50 +38,52 @@ final class CompareCommand {
         spec.addPositional(Specs.scenarios());
         spec.addOption(Specs.out("Default: heatswell-out/comparison."));
         spec.addOption(Specs.set());
+        spec.addOption(Specs.vary());
+        spec.addOption(Specs.threads());
         spec.addOption(Specs.units());
         spec.addOption(Specs.sample());
         Specs.describe(
                 spec,
-                "Simulate two to six scenarios and show them side by side.",
-                "Prints one table and draws the pressures of all scenarios over one another. Writes into a folder:",
+                "Simulate two to six scenarios, or up to 60 variants, side by side.",
+                "Prints one table and draws the pressures over one another. Writes into a folder:",
                 "  comparison.csv, comparison.png, comparison.svg",
-                "Pressures are gauge readings.");
+                "and with --vary also variations.csv.",
+                "Of more than six runs, the picture shows those of the lowest and the highest peak, and four evenly"
+                        + " between. Pressures are gauge readings.");
         return spec;
     }
 
     private static ExitStatus run(ParseResult arguments, Console console) {
-        Optional<Batch> batch = Batch.read(arguments, console);
-        if (batch.isEmpty()) {
+        Optional<Batch> batch = Batch.unchanged(arguments, console);
+        Optional<Variants> variants = batch.flatMap(read -> Variants.of(read, arguments, MOST, console));
+        if (variants.isEmpty()) {
             return ExitStatus.BAD_INPUT;
         }
-        int count = batch.get().size();
-        if (count < FEWEST || count > MOST) {
-            console.complain("heatswell: compare takes " + FEWEST + " to " + MOST + " scenarios, not " + count);
-            return ExitStatus.BAD_INPUT;
-        }
-        return new CompareCommand(batch.get(), console, arguments.matchedOptionValue(Specs.OUT, null)).run();
+        Path out = arguments.matchedOptionValue(Specs.OUT, null);
+        return new CompareCommand(variants.get(), batch.get().units(), console, out).run(Specs.threads(arguments));
     }
 
-    private ExitStatus run() {
-        List<NamedRun> runs = new ArrayList<>();
-        for (int i = 0; i < batch.size(); i++) {
-            Optional<RunResult> result = batch.simulate(i, console);
-            if (result.isEmpty()) {
-                return ExitStatus.FAILED;
-            }
-            runs.add(new NamedRun(batch.name(i), result.get()));
+    private ExitStatus run(int threads) {
+        try {
+            return show(VariantRuns.of(variants.all(), threads));
+        } catch (VariantFailedException e) {
+            console.complain(e.variant() + ": the simulation failed; please report it: " + e.getMessage());
+            return ExitStatus.FAILED;
         }
-        ComparisonReport report = new ComparisonReport(runs, batch.units());
+    }
+
+    private ExitStatus show(VariantRuns runs) {
+        ComparisonReport report = new ComparisonReport(runs, units);
         ExitStatus written = write(runs, report);
         console.print(report.text());
-        boolean hazard = runs.stream().anyMatch(run -> run.result().hazard().isPresent());
+        boolean hazard = runs.summaries().stream().anyMatch(run -> run.hazard().isPresent());
         return written.and(hazard ? ExitStatus.HAZARD : ExitStatus.RAN);
     }
 
-    private ExitStatus write(List<NamedRun> runs, ComparisonReport report) {
+    private ExitStatus write(VariantRuns runs, ComparisonReport report) {
         ResultFolder folder =
                 out == null ? ResultFolder.inside(Path.of(Specs.DEFAULT_OUT), FOLDER) : ResultFolder.at(out);
-        List<ResultFile> files = Results.comparing(runs, batch.units());
+        List<ResultFile> files = Results.comparing(variants.fields(), runs, units);
         try {
             folder.write(files);
         } catch (OutputException e) {

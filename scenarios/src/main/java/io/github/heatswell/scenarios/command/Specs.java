@@ -4,6 +4,7 @@ import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.quantity.Amount;
 import io.github.heatswell.scenarios.quantity.Kind;
 import io.github.heatswell.scenarios.quantity.QuantityReader;
+import io.github.heatswell.scenarios.variation.Variation;
 import io.github.heatswell.scenarios.wording.Printable;
 import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.UnitSystem;
@@ -28,6 +29,7 @@ final class Specs {
     static final String UNITS = "--units";
     static final String SAMPLE = "--sample";
     static final String SET = "--set";
+    static final String VARY = "--vary";
     private static final String THREADS = "--threads";
     private static final int MOST_THREADS = 256;
 
@@ -147,6 +149,25 @@ final class Specs {
             throw new TypeConversionException(Printable.quote(text) + " is no number from 1 to " + MOST_THREADS);
         }
         return Integer.valueOf(text);
+    }
+
+    static OptionSpec vary() {
+        return OptionSpec.builder(VARY)
+                .paramLabel("FIELD=A,B,...")
+                .type(List.class)
+                .auxiliaryTypes(Variation.class)
+                .converters(Specs::variation)
+                .description("Values for a field, each for runs of its own, such as vessel.volume=8L,12L,18L. With"
+                        + " several fields, in all combinations. May be repeated.")
+                .build();
+    }
+
+    private static Variation variation(String text) {
+        try {
+            return Variation.of(text);
+        } catch (IllegalArgumentException e) {
+            throw new TypeConversionException(e.getMessage());
+        }
     }
 
     private static Change change(String text) {

@@ -2,13 +2,17 @@ package io.github.heatswell.scenarios.output;
 
 import io.github.heatswell.charts.Headline;
 import io.github.heatswell.charts.NamedRun;
+import io.github.heatswell.charts.NamedSummary;
 import io.github.heatswell.result.Extreme;
-import io.github.heatswell.result.RunResult;
+import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.scenarios.variation.VariantRuns;
 import io.github.heatswell.scenarios.wording.Wrapped;
 import io.github.heatswell.units.UnitSystem;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 
 /**
  * Several runs side by side, for reading on a terminal of 80 columns. Hazards come first.
@@ -18,7 +22,11 @@ public final class ComparisonReport {
     private static final int NAME_WIDTH = 26;
     private static final String ROW = "%-" + NAME_WIDTH + "s %10s %13s %10s  %s";
 
-    private final List<NamedRun> runs;
+    /** So many hazards are told one by one; what comes after them is named. */
+    private static final int MOST_ALARMS = 6;
+
+    private final List<NamedRun> drawn;
+    private final List<NamedSummary> runs;
     private final Shown shown;
     private final StringBuilder text = new StringBuilder();
     private String written = "";
@@ -30,6 +38,21 @@ public final class ComparisonReport {
      * @param units the units to show it in
      */
     public ComparisonReport(List<NamedRun> runs, UnitSystem units) {
+        this(runs, runs.stream().map(NamedSummary::of).toList(), units);
+    }
+
+    /**
+     * Prepares the report of a comparison of variants.
+     *
+     * @param runs what was run
+     * @param units the units to show it in
+     */
+    public ComparisonReport(VariantRuns runs, UnitSystem units) {
+        this(runs.drawn(), runs.named(), units);
+    }
+
+    private ComparisonReport(List<NamedRun> drawn, List<NamedSummary> runs, UnitSystem units) {
+        this.drawn = List.copyOf(drawn);
         this.runs = List.copyOf(runs);
         this.shown = new Shown(units);
     }
@@ -51,33 +74,72 @@ public final class ComparisonReport {
      */
     public String text() {
         text.setLength(0);
-        runs.forEach(this::hazard);
-        text.append(Wrapped.lines(Sentence.of(Headline.comparing(runs, shown.units())), "", ""))
-                .append('\n');
+        hazards();
+        text.append(Wrapped.lines(found(), "", "")).append('\n');
         text.append(String.format(Locale.ROOT, ROW, "", "peak", "after", "relieved", "relief set"))
                 .append('\n');
         runs.forEach(this::row);
         return text.append(written).append('\n').append(Caution.text()).toString();
     }
 
-    private void hazard(NamedRun run) {
-        run.result()
+    private String found() {
+        if (drawn.size() == runs.size()) {
+            return Sentence.of(Headline.comparing(drawn, shown.units()));
+        }
+        Comparator<NamedSummary> byPeak = Comparator.comparingDouble(ComparisonReport::peak);
+        NamedSummary lowest = runs.stream().min(byPeak).orElseThrow();
+        NamedSummary highest = runs.stream().max(byPeak).orElseThrow();
+        long reached = runs.stream()
+                .filter(run ->
+                        Limit.reliefSet(run.summary()).filter(Limit::reached).isPresent())
+                .count();
+        return "Peaks go from " + shown.pressure(peak(lowest)) + " (" + lowest.name() + ") to "
+                + shown.pressure(peak(highest)) + " (" + highest.name() + "). " + (reached == 0 ? "None" : reached)
+                + " of "
+                + runs.size() + " runs " + (reached == 1 ? "reaches" : "reach")
+                + " the set pressure of a relief valve. The picture shows " + drawn.size() + " of them.";
+    }
+
+    private static double peak(NamedSummary run) {
+        return run.summary().gauge(run.summary().extremes().highestPressure().value());
+    }
+
+    private void hazards() {
+        List<NamedSummary> hazards =
+                runs.stream().filter(run -> run.summary().hazard().isPresent()).toList();
+        hazards.stream().limit(MOST_ALARMS).forEach(this::hazard);
+        if (hazards.size() > MOST_ALARMS) {
+            String others =
+                    hazards.stream().skip(MOST_ALARMS).map(NamedSummary::name).collect(Collectors.joining("; "));
+            text.append(Wrapped.lines(
+                            "HAZARD in " + (hazards.size() - MOST_ALARMS) + " more runs: " + others + ".",
+                            "",
+                            "        "))
+                    .append('\n');
+        }
+    }
+
+    private void hazard(NamedSummary run) {
+        run.summary()
                 .hazard()
                 .ifPresent(hazard -> text.append(Wrapped.lines(
-                                "HAZARD in " + run.name() + ": "
-                                        + Alarm.of(hazard, run.result().summary(), shown),
+                                "HAZARD in " + run.name() + ": " + Alarm.of(hazard, run.summary(), shown),
                                 "",
                                 "        "))
                         .append('\n'));
     }
 
-    private void row(NamedRun run) {
-        RunResult result = run.result();
+    private void row(NamedSummary run) {
+        RunSummary result = run.summary();
+        boolean fits = run.name().length() <= NAME_WIDTH;
+        if (!fits) {
+            text.append(Wrapped.lines(run.name(), "", "  "));
+        }
         Extreme peak = result.extremes().highestPressure();
         text.append(String.format(
                         Locale.ROOT,
                         ROW,
-                        shortened(run.name()),
+                        fits ? run.name() : "",
                         shown.pressure(result.gauge(peak.value())),
                         Shown.time(peak.time()),
                         shown.volume(result.totals().relieved()),
@@ -85,13 +147,9 @@ public final class ComparisonReport {
                 .append('\n');
     }
 
-    private String room(RunResult result) {
-        return Limit.reliefSet(result.summary())
+    private String room(RunSummary result) {
+        return Limit.reliefSet(result)
                 .map(limit -> limit.reached() ? "reached" : shown.pressure(limit.margin()) + " left")
                 .orElse("none");
-    }
-
-    private static String shortened(String name) {
-        return name.length() <= NAME_WIDTH ? name : name.substring(0, NAME_WIDTH - 3) + "...";
     }
 }

@@ -1,14 +1,22 @@
 package io.github.heatswell.scenarios.output;
 
 import io.github.heatswell.charts.NamedRun;
+import io.github.heatswell.charts.NamedSummary;
 import io.github.heatswell.charts.RunChart;
 import io.github.heatswell.charts.table.ComparisonTable;
 import io.github.heatswell.charts.table.EventTable;
 import io.github.heatswell.charts.table.TraceTable;
+import io.github.heatswell.charts.table.VariationTable;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.variation.Variant;
+import io.github.heatswell.scenarios.variation.VariantRuns;
 import io.github.heatswell.units.UnitSystem;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * The files of results.
@@ -48,5 +56,39 @@ public final class Results {
                 ResultFile.ofText("comparison.csv", out -> ComparisonTable.write(runs, units, out)),
                 ResultFile.of("comparison.png", chart::writePng),
                 ResultFile.ofText("comparison.svg", chart::writeSvg));
+    }
+
+    /**
+     * The files of a comparison of variants.
+     *
+     * @param fields the varied fields, none if scenarios were compared as they are
+     * @param runs what was run; of more than six, the picture shows some
+     * @param units the units of tables and chart
+     * @return comparison.csv, comparison.png and comparison.svg, and variations.csv if any field was varied
+     */
+    public static List<ResultFile> comparing(List<String> fields, VariantRuns runs, UnitSystem units) {
+        RunChart chart = RunChart.comparing(runs.drawn(), runs.variants().size(), units);
+        List<ResultFile> files = new ArrayList<>(List.of(
+                ResultFile.ofText("comparison.csv", out -> ComparisonTable.writeAll(runs.named(), units, out)),
+                ResultFile.of("comparison.png", chart::writePng),
+                ResultFile.ofText("comparison.svg", chart::writeSvg)));
+        if (!fields.isEmpty()) {
+            files.add(ResultFile.ofText("variations.csv", out -> VariationTable.write(fields, rows(runs), units, out)));
+        }
+        return List.copyOf(files);
+    }
+
+    private static List<VariationTable.Row> rows(VariantRuns runs) {
+        List<VariationTable.Row> rows = new ArrayList<>();
+        for (int i = 0; i < runs.variants().size(); i++) {
+            Variant variant = runs.variants().get(i);
+            RunSummary found = runs.summaries().get(i);
+            Optional<Limit> limit = Limit.reliefSet(found);
+            rows.add(new VariationTable.Row(
+                    new NamedSummary(variant.of(), found),
+                    variant.values(),
+                    limit.isPresent() ? OptionalDouble.of(limit.get().margin()) : OptionalDouble.empty()));
+        }
+        return rows;
     }
 }

@@ -81,7 +81,7 @@ class CommandLineTest {
             run src                          | src: this is a folder, not a file
             interview --out house.txt        | heatswell: Invalid value for option '--out': 'house.txt' does not end in .yaml or .yml
             interview --out .yaml            | heatswell: Invalid value for option '--out': '.yaml' does not end in .yaml or .yml
-            compare orchard-lodge            | heatswell: compare takes 2 to 6 scenarios, not 1
+            compare orchard-lodge            | heatswell: compare takes 2 to 6 scenarios, not 1; or one with --vary
             show orchard-loge                | heatswell: no scenario called 'orchard-loge' is bundled; did you mean orchard-lodge?
             show orchard-lodge quarry-row    | heatswell: 'quarry-row' is one argument too many
             """)

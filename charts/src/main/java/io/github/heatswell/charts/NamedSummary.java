@@ -1,0 +1,37 @@
+package io.github.heatswell.charts;
+
+import io.github.heatswell.result.RunSummary;
+import java.util.Objects;
+
+/**
+ * A run whose course was not kept, and what it is called where several are shown together.
+ *
+ * @param name the name, not blank
+ * @param summary what the run found
+ */
+public record NamedSummary(String name, RunSummary summary) {
+
+    /**
+     * Checks that the run has a name.
+     *
+     * @param name the name, not blank
+     * @param summary what the run found
+     * @throws IllegalArgumentException if the name is blank
+     */
+    public NamedSummary {
+        Objects.requireNonNull(summary, "summary");
+        if (name.isBlank()) {
+            throw new IllegalArgumentException("name: a run that is shown with others needs one");
+        }
+    }
+
+    /**
+     * The same for a run whose course was kept.
+     *
+     * @param run the run
+     * @return its name and what it found
+     */
+    public static NamedSummary of(NamedRun run) {
+        return new NamedSummary(run.name(), run.result().summary());
+    }
+}

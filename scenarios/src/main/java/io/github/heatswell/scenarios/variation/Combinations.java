@@ -1,0 +1,108 @@
+package io.github.heatswell.scenarios.variation;
+
+import io.github.heatswell.scenarios.file.Change;
+import io.github.heatswell.scenarios.file.Scenario;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * All combinations of the values of some fields. The last field changes fastest. Immutable.
+ */
+public final class Combinations {
+
+    /** More runs than this make no table that anybody reads. */
+    public static final int MOST_RUNS = 60;
+
+    private final List<Variation> variations;
+
+    private Combinations(List<Variation> variations) {
+        this.variations = List.copyOf(variations);
+    }
+
+    /**
+     * The combinations of the values of these fields; without any field, the one that changes nothing.
+     *
+     * @param variations the fields and their values
+     * @return the combinations
+     * @throws IllegalArgumentException if a field is given twice
+     */
+    public static Combinations of(List<Variation> variations) {
+        Set<String> fields = new HashSet<>();
+        for (Variation variation : variations) {
+            if (!fields.add(variation.field())) {
+                throw new IllegalArgumentException(
+                        variation.field() + ": is varied twice; write all its values behind one --vary");
+            }
+        }
+        return new Combinations(variations);
+    }
+
+    /**
+     * The varied fields.
+     *
+     * @return their names, in the order given
+     */
+    public List<String> fields() {
+        return variations.stream().map(Variation::field).toList();
+    }
+
+    /**
+     * How many combinations there are.
+     *
+     * @return at least 1, and no more than {@link Integer#MAX_VALUE}, which stands for everything above it
+     */
+    public int count() {
+        long count = 1;
+        for (Variation variation : variations) {
+            count = Math.min(Integer.MAX_VALUE, count * variation.values().size());
+        }
+        return (int) count;
+    }
+
+    /**
+     * A scenario with every combination.
+     *
+     * @param name what the scenario is called
+     * @param scenario the scenario
+     * @param first what is changed before the values are, in the same step
+     * @param alone whether no other scenario is varied too, so that the variants need not name it
+     * @return the variants
+     * @throws io.github.heatswell.scenarios.file.InvalidScenarioException if the scenario is not sound with one of them;
+     *     that of the first is thrown
+     * @throws IllegalArgumentException if there are more than {@link #MOST_RUNS}
+     */
+    public List<Variant> of(String name, Scenario scenario, List<Change> first, boolean alone) {
+        if (count() > MOST_RUNS) {
+            throw new IllegalArgumentException(count() + " combinations are more than " + MOST_RUNS);
+        }
+        List<Variant> variants = new ArrayList<>();
+        for (List<Change> changes : all()) {
+            String values = changes.stream().map(Change::toString).collect(Collectors.joining(", "));
+            String called = changes.isEmpty() ? name : alone ? values : name + ", " + values;
+            List<Change> together = new ArrayList<>(first);
+            together.addAll(changes);
+            variants.add(new Variant(
+                    called, name, changes.stream().map(Change::value).toList(), scenario.with(together)));
+        }
+        return variants;
+    }
+
+    private List<List<Change>> all() {
+        List<List<Change>> all = List.of(List.of());
+        for (Variation variation : variations) {
+            List<List<Change>> longer = new ArrayList<>();
+            for (List<Change> before : all) {
+                for (Change change : variation.changes()) {
+                    List<Change> with = new ArrayList<>(before);
+                    with.add(change);
+                    longer.add(with);
+                }
+            }
+            all = longer;
+        }
+        return all;
+    }
+}

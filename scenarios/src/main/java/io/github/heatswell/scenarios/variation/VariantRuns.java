@@ -1,0 +1,104 @@
+package io.github.heatswell.scenarios.variation;
+
+import io.github.heatswell.charts.NamedRun;
+import io.github.heatswell.charts.NamedSummary;
+import io.github.heatswell.result.RunResult;
+import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.simulation.SimulationException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.IntStream;
+
+/**
+ * What variants found. Of many, only those to be drawn are run a second time with their course kept, so that memory does
+ * not grow with their number. Immutable.
+ *
+ * @param variants what was run
+ * @param summaries what each found, in the same order
+ * @param drawn the runs to draw, at most six, in the same order
+ */
+public record VariantRuns(List<Variant> variants, List<RunSummary> summaries, List<NamedRun> drawn) {
+
+    /** More curves than this cannot be told apart in one picture. */
+    public static final int MOST_DRAWN = 6;
+
+    /**
+     * Copies the lists.
+     *
+     * @param variants what was run
+     * @param summaries what each found, in the same order
+     * @param drawn the runs to draw, at most six, in the same order
+     */
+    public VariantRuns {
+        variants = List.copyOf(variants);
+        summaries = List.copyOf(summaries);
+        drawn = List.copyOf(drawn);
+    }
+
+    /**
+     * Runs variants, several at a time. What is found does not depend on how many.
+     *
+     * @param variants what to run
+     * @param threads how many run at a time, at least 1
+     * @return what they found
+     * @throws VariantFailedException if the simulation of one fails
+     */
+    public static VariantRuns of(List<Variant> variants, int threads) {
+        Parallel parallel = new Parallel(threads);
+        if (variants.size() <= MOST_DRAWN) {
+            List<RunResult> results = parallel.each(variants, attempted(VariantRuns::kept));
+            return new VariantRuns(
+                    variants, results.stream().map(RunResult::summary).toList(), named(variants, results));
+        }
+        List<RunSummary> summaries = parallel.each(variants, attempted(VariantRuns::passing));
+        List<Variant> chosen = Spread.of(peaks(summaries), MOST_DRAWN).stream()
+                .map(variants::get)
+                .toList();
+        return new VariantRuns(variants, summaries, named(chosen, parallel.each(chosen, attempted(VariantRuns::kept))));
+    }
+
+    /**
+     * What every variant found.
+     *
+     * @return the variants' names and findings, in their order
+     */
+    public List<NamedSummary> named() {
+        List<NamedSummary> named = new ArrayList<>();
+        IntStream.range(0, variants.size())
+                .forEach(i -> named.add(new NamedSummary(variants.get(i).name(), summaries.get(i))));
+        return named;
+    }
+
+    private static RunResult kept(Variant variant) {
+        return variant.scenario().simulation().run();
+    }
+
+    private static RunSummary passing(Variant variant) {
+        return variant.scenario().simulation().stream((time, sample, regime) -> {});
+    }
+
+    private static <T> Function<Variant, T> attempted(Function<Variant, T> simulating) {
+        return variant -> {
+            try {
+                return simulating.apply(variant);
+            } catch (SimulationException e) {
+                throw new VariantFailedException(variant.name(), e);
+            }
+        };
+    }
+
+    private static List<Double> peaks(List<RunSummary> summaries) {
+        return summaries.stream()
+                .map(summary ->
+                        summary.gauge(summary.extremes().highestPressure().value()))
+                .toList();
+    }
+
+    private static List<NamedRun> named(List<Variant> variants, List<RunResult> results) {
+        List<NamedRun> named = new ArrayList<>();
+        IntStream.range(0, variants.size())
+                .forEach(i -> named.add(new NamedRun(variants.get(i).name(), results.get(i))));
+        return named;
+    }
+}
