@@ -42,7 +42,7 @@ final class CompareCommand {
                 spec,
                 "Simulate two to six scenarios and show them side by side.",
                 "Prints one table and draws the pressures of all scenarios over one another. Writes into a folder:",
-                "  comparison.csv, comparison.png, comparison.svg",
+                "  comparison.csv, comparison.png, comparison.svg, report.html",
                 "Pressures are gauge readings.");
         return spec;
     }

@@ -4,6 +4,7 @@ import io.github.heatswell.charts.Headline;
 import io.github.heatswell.charts.NamedRun;
 import io.github.heatswell.result.Extreme;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.scenarios.wording.Shown;
 import io.github.heatswell.scenarios.wording.Wrapped;
 import io.github.heatswell.units.UnitSystem;
 import java.nio.file.Path;
