@@ -4,7 +4,7 @@ import io.github.heatswell.scenarios.wording.Digits;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Unit;
 import io.github.heatswell.units.UnitSystem;
-import java.util.Map;
+import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -17,24 +17,19 @@ final class PageWords {
     /** A number with its unit, as assumptions have it. */
     private static final Pattern QUANTITY = Pattern.compile("(-?\\d+(?:\\.\\d+)?) (\\S+)");
 
-    /** Units of scenario files, and what stands for them in the other unit system. */
-    private static final Map<Unit, Unit> OTHERS = Map.of(
-            UnitSystem.SI.pressure(),
-            UnitSystem.US.pressure(),
-            UnitSystem.SI.temperature(),
-            UnitSystem.US.temperature(),
-            UnitSystem.SI.temperatureDifference(),
-            UnitSystem.US.temperatureDifference(),
-            UnitSystem.SI.volume(),
-            UnitSystem.US.volume(),
-            UnitSystem.SI.flow(),
-            UnitSystem.US.flow(),
-            UnitSystem.SI.power(),
-            UnitSystem.US.power(),
-            LengthUnit.METRE,
-            LengthUnit.FOOT,
-            LengthUnit.MILLIMETRE,
-            LengthUnit.INCH);
+    /** Units of scenario files for the same kind of quantity, metric and US. */
+    private static final List<Pair> PAIRS = List.of(
+            new Pair(UnitSystem.SI.pressure(), UnitSystem.US.pressure()),
+            new Pair(UnitSystem.SI.temperature(), UnitSystem.US.temperature()),
+            new Pair(UnitSystem.SI.temperatureDifference(), UnitSystem.US.temperatureDifference()),
+            new Pair(UnitSystem.SI.volume(), UnitSystem.US.volume()),
+            new Pair(UnitSystem.SI.flow(), UnitSystem.US.flow()),
+            new Pair(UnitSystem.SI.power(), UnitSystem.US.power()),
+            new Pair(LengthUnit.METRE, LengthUnit.FOOT),
+            new Pair(LengthUnit.MILLIMETRE, LengthUnit.INCH));
+
+    /** Units for the same kind of quantity. */
+    private record Pair(Unit metric, Unit us) {}
 
     private PageWords() {}
 
@@ -47,8 +42,8 @@ final class PageWords {
         return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 
-    /** A value as a scenario file has it, with the other unit system in brackets where it has another unit for it. */
-    static String inBoth(String value) {
+    /** A value as a scenario file has it, in both unit systems where they have different units for it. */
+    static String inBoth(String value, UnitSystem first) {
         if (value.equals("[]")) {
             return "none";
         }
@@ -58,16 +53,28 @@ final class PageWords {
         }
         double number = Double.parseDouble(quantity.group(1));
         String symbol = quantity.group(2);
-        return OTHERS.entrySet().stream()
-                .filter(pair -> pair.getKey().symbol().equals(symbol))
-                .findFirst()
-                .map(pair -> beside(value, pair.getValue(), pair.getKey().toSi(number)))
-                .orElse(value);
+        for (Pair pair : PAIRS) {
+            if (pair.metric().symbol().equals(symbol)) {
+                return ordered(value, written(pair.metric().toSi(number), pair.us()), first == UnitSystem.SI);
+            }
+            if (pair.us().symbol().equals(symbol)) {
+                return ordered(value, written(pair.us().toSi(number), pair.metric()), first == UnitSystem.US);
+            }
+        }
+        return value;
     }
 
-    private static String beside(String value, Unit other, double si) {
-        return (value + " (" + Digits.significant(other.fromSi(si), 3) + " " + other.symbol() + ")")
-                .replace(' ', '\u00a0')
-                .replace("\u00a0(", " (");
+    private static String written(double si, Unit unit) {
+        return Digits.significant(unit.fromSi(si), 3) + " " + unit.symbol();
+    }
+
+    private static String ordered(String given, String converted, boolean givenFirst) {
+        String first = givenFirst ? given : converted;
+        String second = givenFirst ? converted : given;
+        return printed(first) + " (" + printed(second) + ")";
+    }
+
+    private static String printed(String quantity) {
+        return quantity.replace(" deg", " \u00b0").replace(' ', '\u00a0');
     }
 }

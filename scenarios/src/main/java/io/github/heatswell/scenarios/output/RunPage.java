@@ -81,7 +81,8 @@ final class RunPage {
 
     private Basis basis() {
         List<AssumedValue> assumed = scenario.assumptions().stream()
-                .map(value -> new AssumedValue(value.field(), PageWords.inBoth(value.value()), value.basis()))
+                .map(value ->
+                        new AssumedValue(value.field(), PageWords.inBoth(value.value(), shown.units()), value.basis()))
                 .toList();
         return new Basis(assumed, List.of(), List.of());
     }

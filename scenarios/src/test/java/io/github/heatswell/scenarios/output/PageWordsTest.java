@@ -2,6 +2,7 @@ package io.github.heatswell.scenarios.output;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import io.github.heatswell.units.UnitSystem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -11,8 +12,9 @@ class PageWordsTest {
     @ParameterizedTest
     @CsvSource({
         "10 bar, 10_bar (145_psi)",
-        "20 degC, 20_degC (68_degF)",
-        "5 K, 5_K (9_degF)",
+        "20 degC, 20_°C (68_°F)",
+        "5 K, 5_K (9_°F)",
+        "165 psi, 11.4_bar (165_psi)",
         "440 mm, 440_mm (17.3_in)",
         "20 L/min, 20_L/min (5.28_gal/min)",
         "2 W/K, 2 W/K",
@@ -21,7 +23,13 @@ class PageWordsTest {
         "[], none"
     })
     void assumedValuesAreShownInBothUnitSystems(String value, String shown) {
-        assertEquals(shown, PageWords.inBoth(value).replace('\u00a0', '_'));
+        assertEquals(shown, PageWords.inBoth(value, UnitSystem.SI).replace('\u00a0', '_'));
+    }
+
+    @Test
+    void theOwnersUnitsComeFirst() {
+        assertEquals("165\u00a0psi (11.4\u00a0bar)", PageWords.inBoth("165 psi", UnitSystem.US));
+        assertEquals("145\u00a0psi (10\u00a0bar)", PageWords.inBoth("10 bar", UnitSystem.US));
     }
 
     @Test
