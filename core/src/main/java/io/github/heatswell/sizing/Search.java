@@ -20,6 +20,9 @@ final class Search {
     /** Accuracy of a pressure (bar): that of the simulation. */
     private static final double PRESSURE_ACCURACY = 1e-8;
 
+    /** How closely (Pa) a run ends at the tank's test pressure. */
+    private static final double TEST_PRESSURE_ACCURACY = 100;
+
     private static final int ORDER = 5;
     private static final int MOST_RUNS = 200;
     /** Lowest supply (Pa, gauge) worth naming: 15 psi, the least a service may have (UPC 608.1 lineage, seen). */
@@ -113,6 +116,8 @@ final class Search {
     SizedVessel tried(Setup setup, NominalSize size) {
         double peak = peak(setup, size.volume());
         Pressure precharge = setup.precharge();
-        return new SizedVessel(size.volume(), precharge, peak, setup.limit() - peak, size.price());
+        double test = setup.coldFill().house().tank().testPressureAbsolute(setup.atmosphere());
+        boolean higher = peak >= test - TEST_PRESSURE_ACCURACY;
+        return new SizedVessel(size.volume(), precharge, peak, setup.limit() - peak, higher, size.price());
     }
 }

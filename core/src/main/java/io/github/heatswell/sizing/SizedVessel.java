@@ -11,10 +11,17 @@ import java.util.Optional;
  * @param precharge the gas pressure to set with the water side empty
  * @param peakAbsolute the highest pressure of the heat-up (Pa, absolute), at the height of the drain cock
  * @param margin how far that is below the target (Pa), negative if it is above
+ * @param higher whether the pressure would have risen further: the heat-up was not followed beyond the tank's test
+ *     pressure
  * @param price what it costs, or empty if no price was given
  */
 public record SizedVessel(
-        double volume, Pressure precharge, double peakAbsolute, double margin, Optional<NominalSize.Price> price) {
+        double volume,
+        Pressure precharge,
+        double peakAbsolute,
+        double margin,
+        boolean higher,
+        Optional<NominalSize.Price> price) {
 
     /**
      * Checks that everything is there.
@@ -23,6 +30,8 @@ public record SizedVessel(
      * @param precharge the gas pressure to set with the water side empty
      * @param peakAbsolute the highest pressure of the heat-up (Pa, absolute), at the height of the drain cock
      * @param margin how far that is below the target (Pa), negative if it is above
+     * @param higher whether the pressure would have risen further: the heat-up was not followed beyond the tank's test
+     *     pressure
      * @param price what it costs, or empty if no price was given
      */
     public SizedVessel {

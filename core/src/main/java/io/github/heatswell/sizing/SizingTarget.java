@@ -32,6 +32,7 @@ public final class SizingTarget {
 
     private static final double RELIEF_MARGIN = 0.03;
     private static final double LEAST = 1;
+    private static final double HIGHEST = 25e5;
     private static final Source CODE =
             new Source("IPC 604.8 by way of IPC 607.3, as adopted in Philadelphia P-607.3", Source.Standing.SEEN);
     private static final Source TOLERANCE = new Source(
@@ -217,7 +218,7 @@ public final class SizingTarget {
          * @throws IllegalArgumentException if the pressure is outside its range
          */
         public Builder own(Pressure value) {
-            own = checked("own", value);
+            own = checked("limit", value);
             return this;
         }
 
@@ -259,7 +260,11 @@ public final class SizingTarget {
         }
 
         private Pressure checked(String field, Pressure value) {
-            Ranges.check(field, value.gauge(atmosphere), " Pa", LEAST, 25e5);
+            double gauge = value.gauge(atmosphere);
+            if (!(gauge >= LEAST && gauge <= HIGHEST)) {
+                throw new IllegalArgumentException(
+                        field + ": " + value + " is outside the allowed range, above 0 bar to 25 bar");
+            }
             return value;
         }
     }

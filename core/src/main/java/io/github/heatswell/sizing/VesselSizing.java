@@ -79,6 +79,16 @@ public final class VesselSizing {
                 search.runs());
     }
 
+    /**
+     * A vessel of the answer as it can be put into a house: like the pattern, sound, with this volume and precharge.
+     *
+     * @param sized a vessel of the answer
+     * @return its description
+     */
+    public ExpansionVessel vessel(SizedVessel sized) {
+        return setup.type().with(sized.volume(), sized.precharge());
+    }
+
     private SizingResult noVesselCan(Search search) {
         double largest = sizes.stream().mapToDouble(NominalSize::volume).max().orElseThrow();
         double now = setup.staticAbsolute() - setup.atmosphere();

@@ -88,7 +88,7 @@ class SizingTargetTest {
                 refused("vessel-rating: ", () -> target(b -> b.vesselRating(Pressure.gauge(0, BAR)))),
                 refused("vessel-rating: ", () -> target(b -> b.vesselRating(Pressure.gauge(26, BAR)))),
                 refused("code-cap: ", () -> target(b -> b.codeCap(Pressure.absolute(0.5, BAR)))),
-                refused("own: ", () -> target(b -> b.own(Pressure.gauge(-1, BAR)))),
+                refused("limit: ", () -> target(b -> b.own(Pressure.gauge(-1, BAR)))),
                 refused("height: ", () -> target(b -> b.vesselHeight(31, LengthUnit.METRE))),
                 refused("relief-margin: ", () -> target(b -> b.reliefMargin(-1, RatioUnit.PERCENT))),
                 refused("relief-margin: ", () -> target(b -> b.reliefMargin(Double.NaN, RatioUnit.ONE))),

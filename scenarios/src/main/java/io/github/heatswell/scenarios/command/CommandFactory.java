@@ -46,6 +46,7 @@ public final class CommandFactory {
                         "  heatswell run mine.yaml");
         top.addSubcommand("run", RunCommand.spec());
         top.addSubcommand("compare", CompareCommand.spec());
+        top.addSubcommand("size", SizeCommand.spec());
         top.addSubcommand("list", ListCommand.spec());
         top.addSubcommand("show", ShowCommand.spec());
         return new CommandLine(top)

@@ -105,6 +105,11 @@ final class Forms {
         });
     }
 
+    /** An amount of money, as the setter reads it. */
+    static <B> Form<B> price(String words, BiConsumer<B, String> setter) {
+        return form(words, setter);
+    }
+
     private static <B> Form<B> form(String words, BiConsumer<B, String> binding) {
         return new Form<>() {
             @Override

@@ -15,17 +15,22 @@ public final class Scenario {
     private final Header header;
     private final HotWaterSystem system;
     private final RunDraft.Run run;
+    private final Costs costs;
     private final Simulation simulation;
     private final Origin origin;
 
-    private Scenario(String name, Header header, HotWaterSystem system, RunDraft.Run run, Origin origin) {
+    private Scenario(String name, Content content, Origin origin) {
         this.name = name;
-        this.header = header;
-        this.system = system;
-        this.run = run;
+        this.header = content.header();
+        this.system = content.system();
+        this.run = content.run();
+        this.costs = content.costs();
         this.simulation = Simulation.of(system, run.duration()).sampledEvery(run.sample());
         this.origin = origin;
     }
+
+    /** What a scenario says. */
+    private record Content(Header header, HotWaterSystem system, RunDraft.Run run, Costs costs) {}
 
     /** Where a scenario comes from: its text, and what was added to it. */
     private record Origin(String source, List<Assumption> assumptions) {}
@@ -45,13 +50,15 @@ public final class Scenario {
         Header header = new Header(Objects.requireNonNull(title, "title"), "", "");
         return new Scenario(
                 ScenarioName.safe(name),
-                header,
-                system,
-                new RunDraft.Run(
-                        duration,
-                        sample,
-                        system.start().timeOfDay(),
-                        system.start().dayOfYear()),
+                new Content(
+                        header,
+                        system,
+                        new RunDraft.Run(
+                                duration,
+                                sample,
+                                system.start().timeOfDay(),
+                                system.start().dayOfYear()),
+                        Costs.invented()),
                 new Origin("", List.of()));
     }
 
@@ -59,9 +66,7 @@ public final class Scenario {
     static Scenario read(String name, ScenarioBinder.Bound bound, List<Assumption> assumptions, String source) {
         return new Scenario(
                 ScenarioName.safe(name),
-                bound.header(),
-                bound.system().orElseThrow(),
-                bound.run(),
+                new Content(bound.header(), bound.system().orElseThrow(), bound.run(), bound.costs()),
                 new Origin(source, List.copyOf(assumptions)));
     }
 
@@ -79,7 +84,8 @@ public final class Scenario {
         List<Assumption> kept = origin.assumptions().stream()
                 .filter(assumption -> !assumption.field().equals("run.sample"))
                 .toList();
-        return new Scenario(name, header, system, run.sampledEvery(sample), new Origin(origin.source(), kept));
+        return new Scenario(
+                name, new Content(header, system, run.sampledEvery(sample), costs), new Origin(origin.source(), kept));
     }
 
     /**
@@ -134,6 +140,15 @@ public final class Scenario {
      */
     public HotWaterSystem system() {
         return system;
+    }
+
+    /**
+     * What water and vessels cost.
+     *
+     * @return the prices, invented where none were given
+     */
+    public Costs costs() {
+        return costs;
     }
 
     /**

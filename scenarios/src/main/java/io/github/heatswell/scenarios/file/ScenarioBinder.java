@@ -28,7 +28,7 @@ final class ScenarioBinder {
     }
 
     /** What a file describes; sound only if nothing was found wrong. */
-    record Bound(Header header, Optional<HotWaterSystem> system, RunDraft.Run run) {}
+    record Bound(Header header, Optional<HotWaterSystem> system, RunDraft.Run run, Costs costs) {}
 
     Bound bind() {
         Header header = new SectionBinder<>(Schema.HEADER, root, top, findings).bind();
@@ -48,7 +48,8 @@ final class ScenarioBinder {
         Start.Builder start = top.containsKey(Schema.START.name()) ? one(Schema.START) : Start.builder();
         RunDraft.Run run = run();
         system.start(run.into(start).build());
-        return new Bound(header, together(system), run);
+        Costs costs = top.containsKey(CostsSections.COSTS.name()) ? one(CostsSections.COSTS) : Costs.invented();
+        return new Bound(header, together(system), run, costs);
     }
 
     private Optional<HotWaterSystem> together(HotWaterSystem.Builder system) {

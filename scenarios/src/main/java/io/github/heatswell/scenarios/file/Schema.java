@@ -160,7 +160,8 @@ final class Schema {
             VESSEL,
             UseSections.EXTRAS,
             START,
-            RUN);
+            RUN,
+            CostsSections.COSTS);
 
     private Schema() {}
 

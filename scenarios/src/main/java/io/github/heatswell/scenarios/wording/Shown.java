@@ -3,6 +3,7 @@ package io.github.heatswell.scenarios.wording;
 import io.github.heatswell.units.EnergyUnit;
 import io.github.heatswell.units.Unit;
 import io.github.heatswell.units.UnitSystem;
+import io.github.heatswell.units.VolumeUnit;
 import java.util.Objects;
 
 /**
@@ -76,6 +77,16 @@ public record Shown(UnitSystem units, boolean both) {
     }
 
     /**
+     * A volume as water bills have it.
+     *
+     * @param value the volume (m3)
+     * @return such as {@code 1.24 m3}
+     */
+    public String largeVolume(double value) {
+        return beside(largeVolume(value, units), largeVolume(value, other()));
+    }
+
+    /**
      * An amount of heat.
      *
      * @param value the heat (J)
@@ -117,6 +128,12 @@ public record Shown(UnitSystem units, boolean both) {
 
     private String pressure(double value, UnitSystem system) {
         return number(value, system.pressure(), system == UnitSystem.SI ? 2 : 1);
+    }
+
+    private String largeVolume(double value, UnitSystem system) {
+        return system == UnitSystem.SI
+                ? number(value, VolumeUnit.CUBIC_METRE, 2)
+                : number(value, VolumeUnit.US_GALLON, 0);
     }
 
     private String energy(double value, UnitSystem system) {

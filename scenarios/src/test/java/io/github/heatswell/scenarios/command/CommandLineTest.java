@@ -31,6 +31,7 @@ class CommandLineTest {
         "--help, help.txt",
         "run --help, help-run.txt",
         "compare --help, help-compare.txt",
+        "size --help, help-size.txt",
         "list --help, help-list.txt",
         "show --help, help-show.txt",
         "list, list.txt"

@@ -1,0 +1,41 @@
+package io.github.heatswell.scenarios.choice;
+
+import io.github.heatswell.sizing.Differences;
+import io.github.heatswell.sizing.FormulaResult;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * What a published formula says of a house.
+ *
+ * @param name what the formula is called
+ * @param result what it says; empty if it does not apply
+ * @param differences why the simulation asks for another volume, effect by effect; empty where that is not known
+ * @param remark why the formula does not apply, or what to bear in mind; may be empty
+ */
+public record FormulaAnswer(
+        String name, Optional<FormulaResult> result, Optional<Differences> differences, String remark) {
+
+    /**
+     * Checks that everything is there.
+     *
+     * @param name what the formula is called
+     * @param result what it says; empty if it does not apply
+     * @param differences why the simulation asks for another volume, effect by effect; empty where that is not known
+     * @param remark why the formula does not apply, or what to bear in mind; may be empty
+     */
+    public FormulaAnswer {
+        Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(result, "result");
+        Objects.requireNonNull(differences, "differences");
+        Objects.requireNonNull(remark, "remark");
+    }
+
+    static FormulaAnswer of(String name, Differences differences) {
+        return new FormulaAnswer(name, Optional.of(differences.formula()), Optional.of(differences), "");
+    }
+
+    static FormulaAnswer without(String name, String remark) {
+        return new FormulaAnswer(name, Optional.empty(), Optional.empty(), remark);
+    }
+}

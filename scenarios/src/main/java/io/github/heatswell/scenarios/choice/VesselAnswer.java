@@ -1,0 +1,66 @@
+package io.github.heatswell.scenarios.choice;
+
+import io.github.heatswell.result.RunResult;
+import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.sizing.SizingResult;
+import java.time.Duration;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * Which vessel a house needs, and what it would change.
+ *
+ * @param scenario the house and its run
+ * @param sizing the answer of the simulation
+ * @param counted how much of the run counted beside the heat-up from a cold fill
+ * @param formulas what published formulas say
+ * @param asItIs the run of the house as it is
+ * @param proposed the same run with the smallest vessel on sale that is enough; empty if there is none or none is needed
+ */
+public record VesselAnswer(
+        Scenario scenario,
+        SizingResult sizing,
+        Duration counted,
+        List<FormulaAnswer> formulas,
+        RunResult asItIs,
+        Optional<RunResult> proposed) {
+
+    /**
+     * Checks that everything is there and copies the formulas.
+     *
+     * @param scenario the house and its run
+     * @param sizing the answer of the simulation
+     * @param counted how much of the run counted beside the heat-up from a cold fill
+     * @param formulas what published formulas say
+     * @param asItIs the run of the house as it is
+     * @param proposed the same run with the smallest vessel on sale that is enough; empty if there is none or none is
+     *     needed
+     */
+    public VesselAnswer {
+        Objects.requireNonNull(scenario, "scenario");
+        Objects.requireNonNull(sizing, "sizing");
+        Objects.requireNonNull(counted, "counted");
+        formulas = List.copyOf(formulas);
+        Objects.requireNonNull(asItIs, "asItIs");
+        Objects.requireNonNull(proposed, "proposed");
+    }
+
+    /**
+     * What the relief valves of the house as it is would give off in a year.
+     *
+     * @return the water of a year
+     */
+    public YearlyWater waterAsItIs() {
+        return YearlyWater.of(asItIs.summary());
+    }
+
+    /**
+     * What they would give off with the proposed vessel.
+     *
+     * @return the water of a year, or empty if no vessel is proposed
+     */
+    public Optional<YearlyWater> waterProposed() {
+        return proposed.map(run -> YearlyWater.of(run.summary()));
+    }
+}

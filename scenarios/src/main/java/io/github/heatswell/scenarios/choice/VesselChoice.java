@@ -1,0 +1,180 @@
+package io.github.heatswell.scenarios.choice;
+
+import io.github.heatswell.plant.ExpansionVessel;
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.result.RunResult;
+import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.simulation.Simulation;
+import io.github.heatswell.sizing.PrechargeRule;
+import io.github.heatswell.sizing.SizingResult;
+import io.github.heatswell.sizing.SizingTarget;
+import io.github.heatswell.sizing.VesselSizing;
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.RatioUnit;
+import io.github.heatswell.units.VolumeUnit;
+import java.time.Duration;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * The question which vessel to buy for the house of a scenario.
+ *
+ * <p>The target is the lowest of: the reseat pressure of each relief valve less its margin, 80 psi in the building, the
+ * rating of the vessel, the working pressure of the tank, and a limit of the asker's own. The vessel is like that of the
+ * house where it has one; otherwise its diaphragm takes 60 % of its volume, which is common practice. Beside the heat-up
+ * from a cold fill the first week of the scenario's own run counts.
+ */
+public final class VesselChoice {
+
+    /** What a run takes to be simulated for every trial grows with its length, and a week holds every draw of a day. */
+    private static final Duration LONGEST_COUNTED = Duration.ofDays(7);
+
+    private static final Pressure USUAL_RATING = Pressure.gauge(10, PressureUnit.BAR);
+    private static final double USUAL_ACCEPTANCE = 60;
+    private static final long MOST_SAMPLES = 20_000;
+
+    private final Scenario scenario;
+    private final PrechargeRule rule;
+    private final Pressure rating;
+    private final Pressure limit;
+    private final boolean codeCap;
+
+    private VesselChoice(Builder builder) {
+        scenario = builder.scenario;
+        rule = builder.rule;
+        rating = builder.rating;
+        limit = builder.limit;
+        codeCap = builder.codeCap;
+    }
+
+    /**
+     * Starts the question.
+     *
+     * @param scenario the house, its run, and what vessels cost
+     * @return a builder with the static pressure as precharge, a rating of 10 bar, and the cap of 80 psi
+     */
+    public static Builder of(Scenario scenario) {
+        return new Builder(scenario);
+    }
+
+    /**
+     * Simulates until the answer is known.
+     *
+     * @return which vessel, the formulas beside it, and the run before and after
+     * @throws IllegalArgumentException if no vessel is an answer to what is described, such as a thermostat that is stuck
+     * @throws io.github.heatswell.simulation.SimulationException if the equations could not be integrated
+     */
+    public VesselAnswer answer() {
+        HotWaterSystem house = scenario.system();
+        Duration counted = scenario.duration().compareTo(LONGEST_COUNTED) > 0 ? LONGEST_COUNTED : scenario.duration();
+        VesselSizing sizing = VesselSizing.builder(house, target())
+                .precharge(rule)
+                .vesselLike(pattern())
+                .alsoRun(counted)
+                .sizes(scenario.costs().vessels())
+                .build();
+        SizingResult found = sizing.size();
+        return new VesselAnswer(
+                scenario,
+                found,
+                counted,
+                new Formulas(house, sizing, found).all(),
+                run(house),
+                found.recommended()
+                        .map(vessel -> run(
+                                house.toBuilder().vessel(sizing.vessel(vessel)).build())));
+    }
+
+    private SizingTarget target() {
+        SizingTarget.Builder target = SizingTarget.builder(scenario.system()).vesselRating(rating);
+        if (!codeCap) {
+            target.withoutCodeCap();
+        }
+        if (limit != null) {
+            target.own(limit);
+        }
+        return target.build();
+    }
+
+    private ExpansionVessel pattern() {
+        return scenario.system()
+                .vessel()
+                .orElseGet(() -> ExpansionVessel.builder()
+                        .volume(12, VolumeUnit.LITRE)
+                        .precharge(Pressure.gauge(1, PressureUnit.BAR))
+                        .acceptance(USUAL_ACCEPTANCE, RatioUnit.PERCENT)
+                        .build());
+    }
+
+    private RunResult run(HotWaterSystem house) {
+        Duration coarsest = scenario.duration().dividedBy(MOST_SAMPLES).plusSeconds(1);
+        Duration sample = scenario.sample().compareTo(coarsest) < 0 ? coarsest : scenario.sample();
+        return Simulation.of(house, scenario.duration()).sampledEvery(sample).run();
+    }
+
+    /** Builds a {@link VesselChoice}. */
+    public static final class Builder {
+        private final Scenario scenario;
+        private PrechargeRule rule = PrechargeRule.STATIC;
+        private Pressure rating = USUAL_RATING;
+        private Pressure limit;
+        private boolean codeCap = true;
+
+        private Builder(Scenario scenario) {
+            this.scenario = Objects.requireNonNull(scenario, "scenario");
+        }
+
+        /**
+         * Sets how the precharge follows from the supply pressure.
+         *
+         * @param value the rule
+         * @return this builder
+         */
+        public Builder precharge(PrechargeRule value) {
+            rule = Objects.requireNonNull(value, "precharge");
+            return this;
+        }
+
+        /**
+         * Sets the highest pressure the vessel is made for.
+         *
+         * @param value the pressure, 1 Pa to 25 bar (gauge)
+         * @return this builder
+         */
+        public Builder rating(Pressure value) {
+            rating = Objects.requireNonNull(value, "rating");
+            return this;
+        }
+
+        /**
+         * Sets a limit of the asker's own, which rules if it is the lowest.
+         *
+         * @param value the pressure the peak must stay below, 1 Pa to 25 bar (gauge), or empty for none
+         * @return this builder
+         */
+        public Builder limit(Optional<Pressure> value) {
+            limit = value.orElse(null);
+            return this;
+        }
+
+        /**
+         * Leaves the cap of 80 psi out, where no code with such a cap holds.
+         *
+         * @return this builder
+         */
+        public Builder withoutCodeCap() {
+            codeCap = false;
+            return this;
+        }
+
+        /**
+         * Ends the question.
+         *
+         * @return the question, ready to be answered
+         */
+        public VesselChoice build() {
+            return new VesselChoice(this);
+        }
+    }
+}

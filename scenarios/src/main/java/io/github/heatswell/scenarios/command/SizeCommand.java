@@ -1,0 +1,121 @@
+package io.github.heatswell.scenarios.command;
+
+import io.github.heatswell.scenarios.choice.VesselAnswer;
+import io.github.heatswell.scenarios.choice.VesselChoice;
+import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.output.OutputException;
+import io.github.heatswell.scenarios.output.ResultFile;
+import io.github.heatswell.scenarios.output.ResultFolder;
+import io.github.heatswell.scenarios.output.SizingFiles;
+import io.github.heatswell.scenarios.output.SizingReport;
+import io.github.heatswell.sizing.PrechargeRule;
+import io.github.heatswell.units.Pressure;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParseResult;
+
+/** {@code heatswell size}: finds the vessel for each scenario. */
+final class SizeCommand {
+
+    private static final String FOLDER_ENDING = "-vessel";
+
+    private final Batch batch;
+    private final ParseResult arguments;
+    private final Console console;
+
+    private SizeCommand(Batch batch, ParseResult arguments, Console console) {
+        this.batch = batch;
+        this.arguments = arguments;
+        this.console = console;
+    }
+
+    static CommandSpec spec() {
+        CommandSpec spec = Specs.command((arguments, console) -> Batch.read(arguments, console)
+                .map(batch -> new SizeCommand(batch, arguments, console).run())
+                .orElse(ExitStatus.BAD_INPUT));
+        spec.addPositional(Specs.scenarios());
+        spec.addOption(SizeSpecs.limit());
+        spec.addOption(SizeSpecs.rating());
+        spec.addOption(SizeSpecs.noCodeCap());
+        spec.addOption(SizeSpecs.precharge());
+        spec.addOption(
+                Specs.out("Default: heatswell-out/NAME-vessel. With several scenarios: DIR/NAME-vessel for each."));
+        spec.addOption(Specs.units());
+        Specs.describe(
+                spec,
+                "Find the smallest expansion vessel and its precharge.",
+                "Simulates the worst heat-up (a cold fill, and the first week of the scenario's own run) with vessels of"
+                        + " many sizes, and puts published formulas beside the answer. Writes into a folder:",
+                "  sizing.csv, sizing.json, before-after.png, before-after.svg",
+                "Pressures are gauge readings.");
+        return spec;
+    }
+
+    private ExitStatus run() {
+        ExitStatus status = ExitStatus.RAN;
+        for (int i = 0; i < batch.size(); i++) {
+            status = status.and(run(i));
+        }
+        return status;
+    }
+
+    private ExitStatus run(int index) {
+        try {
+            VesselChoice choice = choice(batch.scenario(index));
+            return batch.attempt(index, console, choice::answer)
+                    .map(answer -> report(index, answer))
+                    .orElse(ExitStatus.FAILED);
+        } catch (IllegalArgumentException e) {
+            console.complain(batch.name(index) + ": no vessel can be sized: " + e.getMessage());
+            return ExitStatus.BAD_INPUT;
+        }
+    }
+
+    private VesselChoice choice(Scenario scenario) {
+        VesselChoice.Builder choice = VesselChoice.of(scenario)
+                .limit(Optional.ofNullable(arguments.matchedOptionValue(SizeSpecs.LIMIT, (Pressure) null)))
+                .precharge(arguments.matchedOptionValue(SizeSpecs.PRECHARGE, PrechargeRule.STATIC));
+        Pressure rating = arguments.matchedOptionValue(SizeSpecs.RATING, null);
+        if (rating != null) {
+            choice.rating(rating);
+        }
+        if (arguments.hasMatchedOption(SizeSpecs.NO_CODE_CAP)) {
+            choice.withoutCodeCap();
+        }
+        return choice.build();
+    }
+
+    private ExitStatus report(int index, VesselAnswer answer) {
+        SizingReport report = new SizingReport(answer, batch.units());
+        ExitStatus written = write(index, answer, report);
+        if (index > 0) {
+            console.print("\n" + "-".repeat(79) + "\n\n");
+        }
+        console.print(report.text());
+        boolean hazard = answer.asItIs().hazard().isPresent();
+        return written.and(hazard ? ExitStatus.HAZARD : ExitStatus.RAN);
+    }
+
+    private ExitStatus write(int index, VesselAnswer answer, SizingReport report) {
+        ResultFolder folder = folder(index);
+        List<ResultFile> files = SizingFiles.of(answer, batch.units());
+        try {
+            folder.write(files);
+        } catch (OutputException e) {
+            console.complain(batch.name(index) + ": " + e.getMessage());
+            return ExitStatus.NOT_WRITTEN;
+        }
+        report.written(folder.path(), files);
+        return ExitStatus.RAN;
+    }
+
+    private ResultFolder folder(int index) {
+        Path out = arguments.matchedOptionValue(Specs.OUT, null);
+        if (out != null && batch.size() == 1) {
+            return ResultFolder.at(out);
+        }
+        return ResultFolder.inside(out == null ? Path.of(Specs.DEFAULT_OUT) : out, batch.name(index) + FOLDER_ENDING);
+    }
+}

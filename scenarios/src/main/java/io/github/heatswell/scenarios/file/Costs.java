@@ -1,0 +1,73 @@
+package io.github.heatswell.scenarios.file;
+
+import io.github.heatswell.sizing.NominalSize;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * What water and vessels cost. Whatever a scenario does not say is filled in with invented prices, which serve to show the
+ * arithmetic and are no market survey.
+ *
+ * @param currency what the prices are in, as the scenario writes it
+ * @param water the price of a cubic metre of cold water with its waste water (currency/m3), 0 or more
+ * @param waterInvented whether nobody gave that price
+ * @param vessels the sizes on sale with their prices, the smallest first
+ * @param vesselsInvented whether nobody gave these sizes and prices
+ */
+public record Costs(
+        String currency, BigDecimal water, boolean waterInvented, List<NominalSize> vessels, boolean vesselsInvented) {
+
+    private static final String CURRENCY = "EUR";
+    private static final BigDecimal WATER = new BigDecimal("4.50");
+    /** Invented: so much for a vessel without volume, and so much for every litre. */
+    private static final BigDecimal BASE = new BigDecimal("28");
+
+    private static final BigDecimal LITRE = new BigDecimal("2");
+
+    /**
+     * Checks that everything is there and copies the sizes.
+     *
+     * @param currency what the prices are in, as the scenario writes it
+     * @param water the price of a cubic metre of cold water with its waste water (currency/m3), 0 or more
+     * @param waterInvented whether nobody gave that price
+     * @param vessels the sizes on sale with their prices, the smallest first
+     * @param vesselsInvented whether nobody gave these sizes and prices
+     */
+    public Costs {
+        Objects.requireNonNull(currency, "currency");
+        Objects.requireNonNull(water, "water");
+        vessels = List.copyOf(vessels);
+    }
+
+    /**
+     * Prices nobody gave: 4.50 EUR for a cubic metre of water; for vessels of the common sizes 28 EUR and 2 EUR for every
+     * litre.
+     *
+     * @return the invented prices
+     */
+    public static Costs invented() {
+        return invented(CURRENCY);
+    }
+
+    static Costs invented(String currency) {
+        return new Costs(currency, WATER, true, inventedVessels(currency), true);
+    }
+
+    private static List<NominalSize> inventedVessels(String currency) {
+        return NominalSize.common().stream()
+                .map(size -> size.at(
+                        BASE.add(LITRE.multiply(BigDecimal.valueOf(Math.round(size.volume() * 1000)))), currency))
+                .toList();
+    }
+
+    /**
+     * What an amount of water costs.
+     *
+     * @param volume the water (m3)
+     * @return the price in the currency, not rounded
+     */
+    public double ofWater(double volume) {
+        return water.doubleValue() * volume;
+    }
+}

@@ -1,0 +1,19 @@
+package io.github.heatswell.scenarios.output;
+
+import io.github.heatswell.sizing.SizingTarget;
+
+/** Says in words what a bound of a target is. */
+final class Bounds {
+
+    private Bounds() {}
+
+    static String name(SizingTarget.Bound bound) {
+        return switch (bound.rule()) {
+            case RELIEF_RESEAT -> "reseat pressure of '" + bound.device() + "', less 3 % of its set pressure";
+            case CODE_CAP -> "80 psi, the cap of model codes (IPC 607.3, 604.8)";
+            case VESSEL_RATING -> "rating of the vessel";
+            case WORKING_PRESSURE -> "working pressure of the tank";
+            case OWN -> "limit asked for";
+        };
+    }
+}

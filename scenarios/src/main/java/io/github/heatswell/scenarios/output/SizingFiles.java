@@ -1,0 +1,53 @@
+package io.github.heatswell.scenarios.output;
+
+import io.github.heatswell.charts.NamedRun;
+import io.github.heatswell.charts.RunChart;
+import io.github.heatswell.charts.table.SizeTable;
+import io.github.heatswell.scenarios.choice.VesselAnswer;
+import io.github.heatswell.scenarios.wording.Shown;
+import io.github.heatswell.sizing.SizedVessel;
+import io.github.heatswell.units.UnitSystem;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The files of a sizing.
+ */
+public final class SizingFiles {
+
+    private SizingFiles() {}
+
+    /**
+     * The files.
+     *
+     * @param answer what was found
+     * @param units the units of table and chart; the JSON is in SI units always
+     * @return sizing.csv, sizing.json, before-after.png and before-after.svg
+     */
+    public static List<ResultFile> of(VesselAnswer answer, UnitSystem units) {
+        double atmosphere = answer.scenario().system().site().atmosphere();
+        RunChart chart = chart(answer, units);
+        return List.of(
+                ResultFile.ofText("sizing.csv", out -> SizeTable.write(answer.sizing(), atmosphere, units, out)),
+                ResultFile.of("sizing.json", out -> SizingJson.write(answer, out)),
+                ResultFile.of("before-after.png", chart::writePng),
+                ResultFile.ofText("before-after.svg", chart::writeSvg));
+    }
+
+    /** The run as it is, and with the vessel if one is proposed. */
+    private static RunChart chart(VesselAnswer answer, UnitSystem units) {
+        if (answer.proposed().isEmpty()) {
+            return RunChart.of(answer.asItIs(), units);
+        }
+        Shown shown = new Shown(units);
+        String volume = answer.sizing()
+                .recommended()
+                .map(SizedVessel::volume)
+                .map(shown::volume)
+                .orElseThrow();
+        List<NamedRun> runs = new ArrayList<>();
+        runs.add(new NamedRun("as it is", answer.asItIs()));
+        answer.proposed().ifPresent(run -> runs.add(new NamedRun("with " + volume, run)));
+        return RunChart.comparing(runs, units);
+    }
+}

@@ -1,0 +1,183 @@
+package io.github.heatswell.scenarios.output;
+
+import io.github.heatswell.result.Event;
+import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.RunResult;
+import io.github.heatswell.scenarios.choice.FormulaAnswer;
+import io.github.heatswell.scenarios.choice.VesselAnswer;
+import io.github.heatswell.scenarios.choice.YearlyWater;
+import io.github.heatswell.scenarios.file.Costs;
+import io.github.heatswell.scenarios.wording.Shown;
+import io.github.heatswell.scenarios.wording.Wrapped;
+import io.github.heatswell.sizing.Differences;
+import io.github.heatswell.sizing.SizedVessel;
+import io.github.heatswell.sizing.SizingResult;
+import io.github.heatswell.sizing.SizingTarget;
+import io.github.heatswell.units.UnitSystem;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Which vessel to buy, for reading on a terminal of 80 columns. Hazards of the house as it is come first.
+ */
+public final class SizingReport {
+
+    /** A difference that moves the vessel by less than this (m3) is not worth a line. */
+    private static final double WORTH_SAYING = 0.005e-3;
+
+    private static final String SIZE_ROW = "  %1s %12s  %14s  %12s  %12s";
+
+    private final VesselAnswer answer;
+    private final SizingResult sizing;
+    private final double atmosphere;
+    private final Shown shown;
+    private final StringBuilder text = new StringBuilder();
+    private String written = "";
+
+    /**
+     * Prepares the report.
+     *
+     * @param answer what was found
+     * @param units the units to show it in
+     */
+    public SizingReport(VesselAnswer answer, UnitSystem units) {
+        this.answer = answer;
+        this.sizing = answer.sizing();
+        this.atmosphere = answer.scenario().system().site().atmosphere();
+        this.shown = new Shown(units);
+    }
+
+    /**
+     * Tells the report that files were written.
+     *
+     * @param folder where they are
+     * @param files the files
+     */
+    public void written(Path folder, List<ResultFile> files) {
+        written = WrittenFiles.line(folder, files);
+    }
+
+    /**
+     * The report.
+     *
+     * @return lines of at most 79 columns, but for paths
+     */
+    public String text() {
+        text.setLength(0);
+        RunResult asItIs = answer.asItIs();
+        asItIs.hazard().ifPresent(hazard -> alarm("HAZARD as it is: ", hazard));
+        asItIs.first(EventKind.WORKING_PRESSURE_EXCEEDED).ifPresent(event -> alarm("WARNING as it is: ", event));
+        answer.proposed().flatMap(RunResult::hazard).ifPresent(this::hazardWithVessel);
+        text.append(Wrapped.lines(answer.scenario().title() + ": which vessel?", "", ""))
+                .append('\n')
+                .append(Wrapped.lines(new SizingWords(answer, shown).answer(), "", ""))
+                .append('\n');
+        limits();
+        sizes();
+        formulas();
+        water();
+        prices();
+        return text.append(written).append('\n').append(Caution.text()).toString();
+    }
+
+    private void alarm(String word, Event event) {
+        text.append(Wrapped.lines(word + Alarm.of(event, answer.asItIs().summary(), shown), "", "  "))
+                .append('\n');
+    }
+
+    private void hazardWithVessel(Event event) {
+        String what = Alarm.of(event, answer.proposed().orElseThrow().summary(), shown);
+        text.append(Wrapped.lines("HAZARD also with the vessel: " + what, "", "  "))
+                .append('\n');
+    }
+
+    private void limits() {
+        row("supply", shown.pressure(sizing.supplyStatic().gauge(atmosphere)), "static pressure, at its highest");
+        String label = "limit";
+        for (SizingTarget.Bound bound : sizing.target().bounds()) {
+            row(label, shown.pressure(bound.absolute() - atmosphere), Bounds.name(bound));
+            label = "";
+        }
+        sizing.smallest().ifPresent(least -> row("smallest", shown.volume(least.volume()), "just enough"));
+    }
+
+    private void sizes() {
+        if (sizing.outcome() != SizingResult.Outcome.SIZED) {
+            return;
+        }
+        text.append('\n')
+                .append(String.format(Locale.ROOT, SIZE_ROW, "", "size", "peak", "to the limit", "price"))
+                .append('\n');
+        double bought = sizing.recommended().map(SizedVessel::volume).orElse(Double.NaN);
+        for (SizedVessel size : sizing.nominal()) {
+            text.append(String.format(
+                                    Locale.ROOT,
+                                    SIZE_ROW,
+                                    size.volume() == bought ? ">" : "",
+                                    shown.volume(size.volume()),
+                                    (size.higher() ? "over " : "") + shown.pressure(size.peakAbsolute() - atmosphere),
+                                    size.higher() ? "" : shown.pressure(size.margin()),
+                                    size.price().map(Money::of).orElse("-"))
+                            .stripTrailing())
+                    .append('\n');
+        }
+    }
+
+    private void formulas() {
+        text.append("\nFormulas beside it:\n");
+        for (FormulaAnswer formula : answer.formulas()) {
+            String volume =
+                    formula.result().map(found -> shown.volume(found.volume())).orElse("-");
+            text.append(Wrapped.lines(
+                    String.format(Locale.ROOT, "%-54s %12s", formula.name(), volume)
+                            .replace(' ', '\u00a0'),
+                    "  ",
+                    "    "));
+            if (!formula.remark().isEmpty()) {
+                text.append(Wrapped.lines(formula.remark(), "    ", "    "));
+            }
+            formula.differences().ifPresent(this::differences);
+        }
+    }
+
+    private void differences(Differences differences) {
+        differences.terms().stream()
+                .filter(term -> Math.abs(term.volume()) >= WORTH_SAYING)
+                .forEach(term -> text.append(String.format(
+                                Locale.ROOT,
+                                "    %-52s %12s",
+                                term.effect().description(),
+                                (term.volume() < 0 ? "" : "+") + shown.volume(term.volume())))
+                        .append('\n'));
+        text.append(String.format(
+                        Locale.ROOT, "    %-52s %12s", "by simulation", shown.volume(differences.simulated())))
+                .append('\n');
+    }
+
+    private void water() {
+        Costs costs = answer.scenario().costs();
+        text.append('\n');
+        row("given off", yearly(answer.waterAsItIs(), costs), "a year, as it is");
+        answer.waterProposed().ifPresent(water -> row("", yearly(water, costs), "a year, with the vessel"));
+    }
+
+    private String yearly(YearlyWater water, Costs costs) {
+        return shown.largeVolume(water.volume()) + ", " + Money.of(costs.ofWater(water.volume()), costs.currency());
+    }
+
+    private void prices() {
+        Costs costs = answer.scenario().costs();
+        String invented = costs.waterInvented() && costs.vesselsInvented()
+                ? "Prices of water and vessels are invented"
+                : costs.waterInvented() ? "The price of water is invented" : "The prices of vessels are invented";
+        if (costs.waterInvented() || costs.vesselsInvented()) {
+            text.append('\n').append(Wrapped.lines(invented + "; give your own under 'costs'.", "", ""));
+        }
+    }
+
+    private void row(String label, String value, String remark) {
+        String first = String.format(Locale.ROOT, "  %-10s  %13s  ", label, value);
+        text.append(Wrapped.lines(remark, first, " ".repeat(first.length())));
+    }
+}

@@ -1,0 +1,65 @@
+package io.github.heatswell.scenarios.output;
+
+import io.github.heatswell.scenarios.choice.VesselAnswer;
+import io.github.heatswell.scenarios.wording.Shown;
+import io.github.heatswell.sizing.SizedVessel;
+import io.github.heatswell.sizing.SizingResult;
+
+/** The answer of a sizing in one or two sentences. */
+final class SizingWords {
+
+    private final SizingResult sizing;
+    private final double atmosphere;
+    private final Shown shown;
+
+    SizingWords(VesselAnswer answer, Shown shown) {
+        this.sizing = answer.sizing();
+        this.atmosphere = answer.scenario().system().site().atmosphere();
+        this.shown = shown;
+    }
+
+    String answer() {
+        return switch (sizing.outcome()) {
+            case NONE_NEEDED ->
+                "No vessel is needed: without one the peak of the worst heat-up stays within the limit of " + limit()
+                        + ".";
+            case SIZED -> sizing.recommended().map(this::buy).orElseGet(this::noneOnSale);
+            case NO_VESSEL_CAN -> noVesselCan();
+        };
+    }
+
+    private String buy(SizedVessel vessel) {
+        return "A vessel of " + shown.volume(vessel.volume()) + ", precharged to " + precharge(vessel)
+                + ", keeps the peak of the worst heat-up at " + shown.pressure(vessel.peakAbsolute() - atmosphere)
+                + ", " + shown.pressure(vessel.margin()) + " below the limit of " + limit() + ".";
+    }
+
+    private String noneOnSale() {
+        SizedVessel least = sizing.smallest().orElseThrow();
+        return "It takes a vessel of at least " + shown.volume(least.volume()) + ", precharged to " + precharge(least)
+                + ", to stay within the limit of " + limit()
+                + "; no size on the list is large enough. A lower supply pressure makes it smaller, and two vessels"
+                + " side by side act as one of their joint volume.";
+    }
+
+    private String noVesselCan() {
+        String stands = "No vessel of any size can keep the peak within the limit of " + limit()
+                + ": the supply stands at "
+                + shown.pressure(sizing.supplyStatic().gauge(atmosphere))
+                + " and leaves no room for the water to swell into. ";
+        return stands
+                + sizing.lowerSupplyTo()
+                        .map(lower -> "Lower the supply first, by a reducing valve, to "
+                                + shown.pressure(lower.gauge(atmosphere))
+                                + " or less; then the largest size on the list is enough.")
+                        .orElse("No lower supply pressure was found at which the largest size on the list is enough.");
+    }
+
+    private String precharge(SizedVessel vessel) {
+        return shown.pressure(vessel.precharge().gauge(atmosphere));
+    }
+
+    private String limit() {
+        return shown.pressure(sizing.target().gauge());
+    }
+}

@@ -1,0 +1,135 @@
+package io.github.heatswell.scenarios.choice;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.plant.ExpansionVessel;
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.RunResult;
+import io.github.heatswell.scenarios.catalogue.Catalogue;
+import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.simulation.Simulation;
+import io.github.heatswell.sizing.Differences;
+import io.github.heatswell.sizing.PrechargeRule;
+import io.github.heatswell.sizing.SizedVessel;
+import io.github.heatswell.sizing.SizingResult;
+import io.github.heatswell.sizing.SizingTarget;
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.RatioUnit;
+import io.github.heatswell.units.VolumeUnit;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The answers of a sizing are put to the test by simulating the houses they speak of. */
+class VesselChoiceTest {
+
+    private static final VesselAnswer LODGE = answer("orchard-lodge");
+
+    @Test
+    void theProposedVesselKeepsTheValveShutAndTheNextSmallerPassesTheLimit() {
+        SizedVessel bought = LODGE.sizing().recommended().orElseThrow();
+        RunResult with = LODGE.proposed().orElseThrow();
+        assertEquals(bought.volume(), with.system().vessel().orElseThrow().volume());
+        assertEquals(Optional.empty(), with.first(EventKind.RELIEF_OPENED));
+        double limit = LODGE.sizing().target().absolute();
+        assertTrue(with.extremes().highestPressure().value() <= limit);
+        SizedVessel smaller = LODGE.sizing().nominal().stream()
+                .filter(size -> size.volume() < bought.volume())
+                .reduce((a, b) -> b)
+                .orElseThrow();
+        HotWaterSystem house = LODGE.scenario().system();
+        ExpansionVessel vessel = ExpansionVessel.builder()
+                .volume(smaller.volume(), VolumeUnit.CUBIC_METRE)
+                .precharge(smaller.precharge())
+                .acceptance(60, RatioUnit.PERCENT)
+                .build();
+        RunResult run = Simulation.of(
+                        house.toBuilder().vessel(vessel).build(),
+                        LODGE.scenario().duration())
+                .run();
+        assertTrue(run.extremes().highestPressure().value() > limit);
+        // The run begins with a cold fill behind a check valve, so it is the worst heat-up itself; both runs are
+        // within the tolerance of the solver of one another.
+        assertEquals(smaller.peakAbsolute(), run.extremes().highestPressure().value(), 20);
+    }
+
+    @Test
+    void theLowestOfTheLimitsRules() {
+        assertEquals(
+                SizingTarget.Rule.RELIEF_RESEAT,
+                LODGE.sizing().target().ruling().rule());
+        assertEquals(
+                PressureUnit.BAR.toSi(5.6 - 0.03 * 7), LODGE.sizing().target().gauge(), 1e-6);
+        VesselAnswer own = VesselChoice.of(Catalogue.read("orchard-lodge"))
+                .limit(Optional.of(Pressure.gauge(5, PressureUnit.BAR)))
+                .precharge(PrechargeRule.STATIC_LESS_FIFTH_BAR)
+                .build()
+                .answer();
+        assertEquals(SizingTarget.Rule.OWN, own.sizing().target().ruling().rule());
+        assertEquals(
+                4.0,
+                PressureUnit.BAR.fromSi(
+                        own.sizing().recommended().orElseThrow().precharge().value()),
+                1e-9);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"orchard-lodge", "tannery-yard", "mill-cottage", "ferry-cottage"})
+    void namedDifferencesAddUpFromFormulaToSimulation(String name) {
+        for (FormulaAnswer formula : answer(name).formulas()) {
+            formula.differences().ifPresent(differences -> {
+                double sum = differences.formula().volume();
+                for (Differences.Term term : differences.terms()) {
+                    sum += term.volume();
+                }
+                assertEquals(differences.simulated(), sum, 1e-12, formula.name());
+            });
+        }
+    }
+
+    @Test
+    void whereTheSupplyIsTooHighItSaysToLowerIt() {
+        VesselAnswer answer = answer("mill-cottage-high-street");
+        assertEquals(SizingResult.Outcome.NO_VESSEL_CAN, answer.sizing().outcome());
+        assertTrue(answer.sizing().lowerSupplyTo().isPresent());
+        assertEquals(Optional.empty(), answer.proposed());
+        answer.formulas().forEach(formula -> assertTrue(formula.result().isEmpty(), formula.name()));
+    }
+
+    @Test
+    void anOpenSupplyNeedsNone() {
+        VesselAnswer answer = answer("ferry-cottage");
+        assertEquals(SizingResult.Outcome.NONE_NEEDED, answer.sizing().outcome());
+        assertEquals(Optional.empty(), answer.proposed());
+        assertEquals(0, answer.waterAsItIs().volume());
+    }
+
+    @Test
+    void aStuckThermostatIsNoCaseForAVessel() {
+        VesselChoice choice =
+                VesselChoice.of(Catalogue.read("mill-cottage-thermostat")).build();
+        IllegalArgumentException refusal = assertThrows(IllegalArgumentException.class, choice::answer);
+        assertEquals("thermostat: is stuck; repair it, a vessel is no answer to that", refusal.getMessage());
+    }
+
+    /** A run of four hours counts as a day, one of three days as three. */
+    @ParameterizedTest
+    @ValueSource(strings = {"orchard-lodge", "mill-cottage"})
+    void theWaterOfAYearIsThatOfTheRunDayByDay(String name) {
+        Scenario scenario = Catalogue.read(name);
+        RunResult run = scenario.simulation().run();
+        double days = Math.max(1, scenario.duration().toHours() / 24.0);
+        double expected = run.totals().relieved() * 365 / days;
+        assertTrue(expected > 0);
+        assertEquals(expected, YearlyWater.of(run.summary()).volume(), 1e-12);
+    }
+
+    private static VesselAnswer answer(String name) {
+        return VesselChoice.of(Catalogue.read(name)).build().answer();
+    }
+}

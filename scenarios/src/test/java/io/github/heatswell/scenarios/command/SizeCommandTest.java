@@ -1,0 +1,95 @@
+package io.github.heatswell.scenarios.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class SizeCommandTest {
+
+    @TempDir
+    private Path folder;
+
+    /** What a command printed and returned. */
+    private record Outcome(int status, String out, String err) {}
+
+    @Test
+    void itWritesItsFilesAndSaysWhichVessel() throws IOException {
+        Outcome outcome = execute("size", "orchard-lodge", "-o", folder.toString());
+        assertEquals(0, outcome.status(), outcome.err());
+        assertEquals(List.of("before-after.png", "before-after.svg", "sizing.csv", "sizing.json"), names(folder));
+        assertTrue(
+                outcome.out().contains("A vessel of 18.00 L, precharged to 4.20 bar, keeps the peak"), outcome.out());
+        List<String> rows = Files.readAllLines(folder.resolve("sizing.csv"));
+        assertEquals(
+                "volume_L,precharge_gauge_bar,peak_pressure_gauge_bar,or_higher,margin_bar,enough,price,currency",
+                rows.get(0));
+        assertEquals(11, rows.size());
+        assertTrue(rows.get(1).startsWith("2.0000,4.20000,20.00000,yes,"), rows.get(1));
+        assertTrue(rows.get(6).startsWith("18.0000,4.20000,") && rows.get(6).endsWith(",yes,64.00,EUR"), rows.get(6));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "orchard-lodge, 0, in US",
+        "mill-cottage-high-street, 0, Lower the supply first",
+        "ferry-cottage, 0, No vessel is needed",
+        "quarry-row, 3, HAZARD as it is",
+        "tannery-yard, 0, A vessel of"
+    })
+    void everyLineFitsTheTerminal(String name, int status, String words) {
+        for (String units : List.of("si", "us")) {
+            Outcome outcome = execute("size", name, "-u", units, "-o", folder.toString());
+            assertEquals(status, outcome.status(), outcome.err());
+            outcome.out()
+                    .lines()
+                    .filter(line -> !line.contains(folder.toString()))
+                    .forEach(line -> assertTrue(line.length() <= 79, line));
+            assertTrue(
+                    words.startsWith("in ") || outcome.out().replace("\n", " ").contains(words), outcome.out());
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '\0', textBlock = """
+            size                                  | heatswell: Missing required parameter: 'SCENARIO'
+            size orchard-lodge --limit 5          | heatswell: Invalid value for option '--limit': '5' has no unit; a pressure is given in bar, kPa, MPa, psi or Pa
+            size orchard-lodge --precharge guess  | heatswell: Invalid value for option '--precharge': 'guess' is neither static nor din
+            size orchard-lodge --limit 40bar      | orchard-lodge: no vessel can be sized: limit: 40 bar is outside the allowed range, above 0 bar to 25 bar
+            size mill-cottage-thermostat          | mill-cottage-thermostat: no vessel can be sized: thermostat: is stuck; repair it, a vessel is no answer to that
+            """)
+    void badQuestionsSayWhatIsWrong(String arguments, String complaint) {
+        Outcome outcome = execute(arguments.split(" "));
+        assertEquals(complaint, outcome.err().lines().findFirst().orElse(""));
+        assertEquals("", outcome.out());
+        assertEquals(2, outcome.status());
+    }
+
+    private static Outcome execute(String... arguments) {
+        StringWriter out = new StringWriter();
+        StringWriter err = new StringWriter();
+        int status = CommandFactory.heatswell(new PrintWriter(out), new PrintWriter(err))
+                .execute(arguments);
+        return new Outcome(status, plain(out), plain(err));
+    }
+
+    private static String plain(StringWriter text) {
+        return text.toString().replace("\r\n", "\n");
+    }
+
+    private static List<String> names(Path folder) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.map(file -> file.getFileName().toString()).sorted().toList();
+        }
+    }
+}

@@ -1,0 +1,79 @@
+package io.github.heatswell.scenarios.file;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.sizing.NominalSize;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What a file says of prices, and what is invented where it says nothing. */
+class CostsTest {
+
+    @Test
+    void pricesAreTakenAsWritten() {
+        Costs costs = costs("{ currency: GBP, water: 3.10 per m3, vessels: [{ volume: 24 L, price: 71 },"
+                + " { volume: 8 L, price: 39.95 }, { volume: 12 L }] }");
+        assertEquals("GBP", costs.currency());
+        assertEquals(0, new BigDecimal("3.10").compareTo(costs.water()));
+        assertFalse(costs.waterInvented() || costs.vesselsInvented());
+        assertEquals(
+                List.of(0.008, 0.012, 0.024),
+                costs.vessels().stream().map(NominalSize::volume).toList());
+        assertEquals(
+                new NominalSize.Price(new BigDecimal("39.95"), "GBP"),
+                costs.vessels().get(0).price().orElseThrow());
+        assertEquals(Optional.empty(), costs.vessels().get(1).price());
+        assertEquals(6.2, costs.ofWater(2), 1e-12);
+    }
+
+    /** A US gallon is 3.785411784 L by definition. */
+    @ParameterizedTest
+    @CsvSource({"4.5 per m3, 4.5", "4.5/m3, 4.5", "0.0045 per L, 4.5", "0.01 per gal, 2.641720523581484", "0 per m3, 0"
+    })
+    void aPriceOfWaterMayBeWrittenForAnyVolume(String text, double perCubicMetre) {
+        assertEquals(perCubicMetre, costs("{ water: " + text + " }").water().doubleValue(), 1e-12);
+    }
+
+    @Test
+    void whatIsLeftOutIsInventedAndSaysSo() {
+        Costs none = Costs.invented();
+        assertEquals(none, ScenarioReader.read("house", Sources.LEAST).costs());
+        assertTrue(none.waterInvented() && none.vesselsInvented());
+        Costs currency = costs("{ currency: USD }");
+        assertTrue(currency.waterInvented() && currency.vesselsInvented());
+        assertTrue(currency.vessels().stream()
+                .allMatch(size -> size.price().orElseThrow().currency().equals("USD")));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '\0', textBlock = """
+            { water: 4.5 }                       | costs.water: '4.5' does not say for how much water; write for instance 4.50 per m3
+            { water: 4.5 per year }              | costs.water: 'year' is no unit of volume known here; write the price per L, m3 or gal
+            { water: -4.5 per m3 }               | costs.water: '-4.5' is no amount of money; write digits and a point, such as 52.50
+            { water: NaN per m3 }                | costs.water: 'NaN' is no amount of money; write digits and a point, such as 52.50
+            { currency: Groats and crowns }      | costs.currency: has 17 characters; up to 8 are allowed
+            { vessels: [] }                      | costs.vessels: needs at least one size
+            { vessels: [{ price: 3 }] }          | costs.vessels[0].volume: is missing; write for instance 'volume: 12 L'
+            { vessels: [{ volume: 9 m3 }] }      | costs.vessels[0].volume: 9 m3 is outside the allowed range, 0.0001 m3 to 5 m3
+            { vessels: [{ volume: 8 L, price: 39.95 EUR }] } | costs.vessels[0].price: '39.95 EUR' is no amount of money; write digits and a point, such as 52.50
+            { vessels: [{ volume: 8 L, price: 1e3 }] } | costs.vessels[0].price: '1e3' is no amount of money; write digits and a point, such as 52.50
+            { tax: 20 % }                        | costs.tax: is not a key known here; known are currency, water, vessels
+            """)
+    void whatMakesNoSenseIsRefused(String costs, String message) {
+        InvalidScenarioException refusal = assertThrows(InvalidScenarioException.class, () -> costs(costs));
+        assertEquals(1, refusal.faults().size());
+        assertEquals(message, refusal.faults().get(0).message());
+    }
+
+    private static Costs costs(String text) {
+        return ScenarioReader.read("house", Sources.LEAST + "costs: " + text + "\n")
+                .costs();
+    }
+}
