@@ -38,6 +38,17 @@ public final class Element {
     }
 
     /**
+     * Starts a description from this one, to change a part of it.
+     *
+     * @return a builder that holds everything this element holds
+     */
+    public Builder toBuilder() {
+        Builder builder = new Builder();
+        builder.copy(this);
+        return builder;
+    }
+
+    /**
      * What it takes in while it is on.
      *
      * @return the input (W)
@@ -81,6 +92,13 @@ public final class Element {
         private Double differential;
 
         private Builder() {}
+
+        void copy(Element element) {
+            input = element.input;
+            height = element.height;
+            setPoint = element.setPoint;
+            differential = element.differential;
+        }
 
         /**
          * Sets the input while on.

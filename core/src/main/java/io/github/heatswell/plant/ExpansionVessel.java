@@ -53,6 +53,24 @@ public final class ExpansionVessel {
         return new Builder();
     }
 
+    /**
+     * Starts a description from this one, to change a part of it.
+     *
+     * @return a builder that holds everything this vessel holds
+     */
+    public Builder toBuilder() {
+        Builder builder = new Builder();
+        builder.volume = volume;
+        builder.precharge = precharge;
+        builder.acceptance = acceptance;
+        builder.gasTimeConstant = gasTimeConstant;
+        builder.chargedAt = chargedAt;
+        builder.temperature = temperature;
+        builder.height = height;
+        builder.condition = condition;
+        return builder;
+    }
+
     /** What state the vessel is in. */
     public enum Condition {
         /** It works. */

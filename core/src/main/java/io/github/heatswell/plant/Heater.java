@@ -43,6 +43,23 @@ public final class Heater {
         return new Builder();
     }
 
+    /**
+     * Starts a description from this one, to change a part of it.
+     *
+     * @return a builder that holds everything this heater holds
+     */
+    public Builder toBuilder() {
+        Builder builder = new Builder();
+        builder.energy = energy;
+        builder.recoveryEfficiency = recoveryEfficiency;
+        builder.simultaneous = simultaneous;
+        builder.thermostatStuck = thermostatStuck;
+        builder.cutOut = cutOut;
+        builder.lower.copy(elements.get(0));
+        builder.upper = elements.size() > 1 ? elements.get(1) : null;
+        return builder;
+    }
+
     /** Where the heat comes from. */
     public enum Energy {
         /** A gas burner under the tank. */

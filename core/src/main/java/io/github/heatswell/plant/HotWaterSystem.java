@@ -291,6 +291,16 @@ public final class HotWaterSystem {
         }
 
         /**
+         * Takes all relief valves away, to add others in their place.
+         *
+         * @return this builder
+         */
+        public Builder withoutReliefValves() {
+            reliefValves.clear();
+            return this;
+        }
+
+        /**
          * Sets the expansion vessel.
          *
          * @param value the vessel

@@ -43,6 +43,21 @@ public final class ReducingValve {
     }
 
     /**
+     * Starts a description from this one, to change a part of it.
+     *
+     * @return a builder that holds everything this valve holds
+     */
+    public Builder toBuilder() {
+        Builder builder = new Builder();
+        builder.set = set;
+        builder.lockUpRise = lockUpRise;
+        builder.droop = droop;
+        builder.ratedFlow = ratedFlow;
+        builder.bypassOpens = bypassOpens;
+        return builder;
+    }
+
+    /**
      * The pressure the valve is set to.
      *
      * @return the set pressure of the outlet

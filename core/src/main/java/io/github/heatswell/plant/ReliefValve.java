@@ -69,6 +69,30 @@ public final class ReliefValve {
         return new Builder();
     }
 
+    /**
+     * Starts a description from this one, to change a part of it.
+     *
+     * @return a builder that holds everything this valve holds
+     */
+    public Builder toBuilder() {
+        Builder builder = new Builder();
+        builder.name = name;
+        builder.opens = opens;
+        builder.fullLift = fullLift;
+        builder.reseats = reseats;
+        builder.fullFlow = fullFlow;
+        builder.character = character;
+        builder.location = location;
+        builder.height = height;
+        builder.opensAtTemperature = opensAtTemperature;
+        builder.reseatsAtTemperature = reseatsAtTemperature;
+        builder.condition = condition;
+        builder.stuckLift = stuckLift;
+        builder.leakage = leakage;
+        builder.leaksFrom = leaksFrom;
+        return builder;
+    }
+
     /** How the lift of an open valve follows the pressure. */
     public enum Character {
         /** The lift grows linearly from nothing at the reseat pressure to full at the full-lift pressure. */

@@ -50,6 +50,20 @@ public final class Start {
     }
 
     /**
+     * Starts a description from this one, to change a part of it.
+     *
+     * @return a builder that holds everything this start holds
+     */
+    public Builder toBuilder() {
+        Builder builder = new Builder();
+        builder.waterTemperature = waterTemperature;
+        builder.pressure = pressure;
+        builder.timeOfDay = timeOfDay;
+        builder.dayOfYear = dayOfYear;
+        return builder;
+    }
+
+    /**
      * The temperature of the water in the tank at the start.
      *
      * @return the temperature (K), or empty for that of the supply
@@ -117,6 +131,16 @@ public final class Start {
         public Builder pressure(Pressure value) {
             PRESSURE.check(PressureUnit.BAR.fromSi(value.value()), PressureUnit.BAR);
             pressure = value;
+            return this;
+        }
+
+        /**
+         * Lets the run start at the pressure of the supply.
+         *
+         * @return this builder
+         */
+        public Builder atSupplyPressure() {
+            pressure = null;
             return this;
         }
 

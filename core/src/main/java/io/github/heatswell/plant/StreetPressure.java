@@ -56,6 +56,20 @@ public final class StreetPressure {
     }
 
     /**
+     * The same timetable with every pressure higher by as much.
+     *
+     * @param difference how much higher (Pa), negative for lower
+     * @return the pressure of the street
+     * @throws IllegalArgumentException if a pressure leaves its range
+     */
+    public StreetPressure raisedBy(double difference) {
+        Map<Double, Pressure> raised = new TreeMap<>();
+        entries.forEach((time, pressure) ->
+                raised.put(time, new Pressure(pressure.value() + difference, pressure.reference())));
+        return daily(raised);
+    }
+
+    /**
      * Whether the pressure is the same at all times.
      *
      * @return true if there is one entry only

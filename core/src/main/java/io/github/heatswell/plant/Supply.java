@@ -41,6 +41,22 @@ public final class Supply {
         return new Builder();
     }
 
+    /**
+     * Starts a description from this one, to change a part of it.
+     *
+     * @return a builder that holds everything this supply holds
+     */
+    public Builder toBuilder() {
+        Builder builder = new Builder();
+        builder.arrangement = arrangement;
+        builder.street = street;
+        builder.water = water;
+        builder.reducingValve = reducingValve;
+        builder.seatLeakage = seatLeakage;
+        builder.outages.addAll(outages);
+        return builder;
+    }
+
     /** How the house is connected to the street. */
     public enum Arrangement {
         /** No check valve: what the water gains in volume goes back to the street. */
@@ -220,6 +236,16 @@ public final class Supply {
          */
         public Builder addOutage(Outage value) {
             outages.add(Objects.requireNonNull(value, "shut-off"));
+            return this;
+        }
+
+        /**
+         * Takes all times away in which the supply is shut off.
+         *
+         * @return this builder
+         */
+        public Builder withoutOutages() {
+            outages.clear();
             return this;
         }
 

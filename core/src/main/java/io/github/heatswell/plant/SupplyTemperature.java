@@ -78,6 +78,19 @@ public final class SupplyTemperature {
     }
 
     /**
+     * The same course, warmer on every day by as much. It stays above freezing, and a constant temperature stays inside
+     * its range of 0 degC to 40 degC.
+     *
+     * @param difference how much warmer (K), negative for colder
+     * @return the temperature of the supply
+     */
+    public SupplyTemperature warmerBy(double difference) {
+        double moved = mean + difference;
+        double kept = isConstant() ? Math.max(WATER.low(), Math.min(WATER.high(), moved)) : moved;
+        return new SupplyTemperature(kept, amplitude, lag, quarter);
+    }
+
+    /**
      * Whether the temperature is the same all year.
      *
      * @return true if it does not change

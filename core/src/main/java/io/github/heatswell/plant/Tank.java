@@ -49,6 +49,22 @@ public final class Tank {
     }
 
     /**
+     * Starts a description from this one, to change a part of it.
+     *
+     * @return a builder that holds everything this tank holds
+     */
+    public Builder toBuilder() {
+        Builder builder = new Builder();
+        builder.volume = volume;
+        builder.shell = shell;
+        builder.standingLoss = standingLoss;
+        builder.workingPressure = workingPressure;
+        builder.layers = layers;
+        builder.height = height > 0 ? height : null;
+        return builder;
+    }
+
+    /**
      * The volume of the tank at the cold fill.
      *
      * @return the volume (m3)

@@ -41,6 +41,27 @@ class CoreLayersTest {
             .allowEmptyShould(true);
 
     @ArchTest
+    static final ArchRule studiesAskAndAreNotAsked = noClasses()
+            .that()
+            .resideOutsideOfPackages("io.github.heatswell.study..", "io.github.heatswell.verification..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("io.github.heatswell.study..", "io.github.heatswell.verification..")
+            .because("a run knows one house exactly; what is uncertain about it, and how it is checked, is asked from"
+                    + " outside by running it again")
+            .allowEmptyShould(true);
+
+    @ArchTest
+    static final ArchRule studiesKnowNoChecks = noClasses()
+            .that()
+            .resideInAPackage("io.github.heatswell.study..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("io.github.heatswell.verification..")
+            .because("how uncertain numbers spread is the same whatever is read on a gauge")
+            .allowEmptyShould(true);
+
+    @ArchTest
     static final ArchRule packagesFormNoCycles = slices().matching("io.github.heatswell.(*)..")
             .should()
             .beFreeOfCycles()

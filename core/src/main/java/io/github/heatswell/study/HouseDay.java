@@ -1,0 +1,95 @@
+package io.github.heatswell.study;
+
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.simulation.Simulation;
+import java.time.Duration;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
+import java.util.function.Function;
+
+/**
+ * A house as the model of a study: it is simulated for a while, and its highest and lowest pressure, what its relief
+ * valves gave off and whether it came to a hazard are the answers. The course of the run is not kept.
+ */
+public final class HouseDay implements UncertainModel {
+
+    private final Function<double[], HotWaterSystem> house;
+    private final Duration duration;
+
+    private HouseDay(Function<double[], HotWaterSystem> house, Duration duration) {
+        this.house = house;
+        this.duration = duration;
+    }
+
+    /**
+     * A model that simulates a day, or another while.
+     *
+     * @param house makes the house from the values of the uncertain inputs; called from several threads at once. What it
+     *     refuses with an {@link IllegalArgumentException} is a failed sample
+     * @param duration for how long, above 0 to 100 years
+     * @return the model
+     */
+    public static HouseDay of(Function<double[], HotWaterSystem> house, Duration duration) {
+        return new HouseDay(Objects.requireNonNull(house, "house"), Objects.requireNonNull(duration, "duration"));
+    }
+
+    /** What the model answers, in this order. */
+    public enum Answer {
+        /** The highest pressure at the drain cock (Pa, gauge); at a hazard, the highest until then. */
+        PEAK("peak pressure (Pa gauge)"),
+        /** The lowest pressure at the drain cock (Pa, gauge); at a hazard, the lowest until then. */
+        LOWEST("lowest pressure (Pa gauge)"),
+        /** What all relief valves gave off together (m3), as cold water; at a hazard, until then. */
+        RELIEVED("relieved volume (m3)"),
+        /** 1 if a hazard ended the run before its time, else 0. */
+        HAZARD("ended by a hazard");
+
+        private final String description;
+
+        Answer(String description) {
+            this.description = description;
+        }
+
+        /**
+         * The answer in words, with its unit.
+         *
+         * @return the name of the output
+         */
+        public String description() {
+            return description;
+        }
+    }
+
+    /**
+     * The names of the answers, for {@link Study.Builder#outputs}.
+     *
+     * @return the names, in the order of {@link Answer}
+     */
+    public static List<String> outputs() {
+        return Arrays.stream(Answer.values()).map(Answer::description).toList();
+    }
+
+    @Override
+    public double[] answers(double[] values) {
+        RunSummary found =
+                Simulation.of(made(values), duration).sampledEvery(duration).stream((time, sample, regime) -> {});
+        double[] answers = new double[Answer.values().length];
+        answers[Answer.PEAK.ordinal()] =
+                found.gauge(found.extremes().highestPressure().value());
+        answers[Answer.LOWEST.ordinal()] =
+                found.gauge(found.extremes().lowestPressure().value());
+        answers[Answer.RELIEVED.ordinal()] = found.totals().relieved();
+        answers[Answer.HAZARD.ordinal()] = found.hazard().isPresent() ? 1 : 0;
+        return answers;
+    }
+
+    private HotWaterSystem made(double[] values) {
+        try {
+            return house.apply(values);
+        } catch (IllegalArgumentException refused) {
+            throw new SampleFailedException(refused.getMessage(), refused);
+        }
+    }
+}

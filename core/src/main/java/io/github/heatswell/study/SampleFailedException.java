@@ -1,0 +1,29 @@
+package io.github.heatswell.study;
+
+/**
+ * One sample of a study has no answer: its numbers describe nothing that can be calculated. The study goes on, counts the
+ * sample and reports the first such message.
+ */
+public final class SampleFailedException extends RuntimeException {
+
+    private static final long serialVersionUID = 1L;
+
+    /**
+     * Creates the exception.
+     *
+     * @param message why this sample has no answer, for the reader of the result
+     */
+    public SampleFailedException(String message) {
+        super(message);
+    }
+
+    /**
+     * Creates the exception for what something else found.
+     *
+     * @param message why this sample has no answer, for the reader of the result
+     * @param cause what was found
+     */
+    public SampleFailedException(String message, Throwable cause) {
+        super(message, cause);
+    }
+}

@@ -1,0 +1,270 @@
+package io.github.heatswell.study;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.function.BooleanSupplier;
+
+/**
+ * A study that is ready to start: which numbers are uncertain, the model that turns them into answers, and how often it is
+ * asked. Immutable.
+ *
+ * <p>The samples are points of the sequence of Sobol', shifted at random as the seed says, and turned into values by the
+ * quantiles of the inputs. They fill the space more evenly than random numbers, and most answers settle with fewer runs.
+ * The same seed gives the same answers, bit for bit, with any number of threads.
+ */
+public final class Study {
+
+    /** The largest number of inputs. */
+    public static final int MOST_INPUTS = 20;
+
+    private static final int FEWEST_SAMPLES = 16;
+    private static final int MOST_SAMPLES = 1_000_000;
+    private static final int MOST_THREADS = 1024;
+
+    private final List<UncertainInput> inputs;
+    private final List<String> outputs;
+    private final UncertainModel model;
+    private final int samples;
+    private final long seed;
+    private final int threads;
+    private final StudyProgress progress;
+    private final BooleanSupplier stopSignal;
+
+    private Study(Builder from) {
+        inputs = List.copyOf(from.inputs);
+        outputs = List.copyOf(from.outputs);
+        model = from.model;
+        samples = from.samples;
+        seed = from.seed;
+        threads = from.threads;
+        progress = from.progress;
+        stopSignal = from.stopSignal;
+    }
+
+    /**
+     * Starts a description; inputs, outputs and the model must be set.
+     *
+     * @return a builder of 1024 samples with seed 1, on as many threads as there are processors
+     */
+    public static Builder builder() {
+        return new Builder();
+    }
+
+    /**
+     * Runs the model once for each sample.
+     *
+     * @return what was found; if the study was stopped, or the calling thread interrupted, the first samples without a
+     *     gap
+     * @throws RuntimeException what the model, the listener or the stop signal threw, other than a
+     *     {@link SampleFailedException} or a {@link io.github.heatswell.simulation.SimulationException}
+     */
+    public StudyResult run() {
+        Runs runs = new Runner(this, samples, () -> PointSource.plain(inputs, seed)).run();
+        return new StudyResult(this, runs);
+    }
+
+    /**
+     * Finds which share of the variance of each output comes from each input. For every sample the model is run once for
+     * each input and twice more.
+     *
+     * @return the shares; if the study was stopped, those of the first samples without a gap
+     * @throws RuntimeException as for {@link #run()}
+     */
+    public VarianceShares varianceShares() {
+        int total = Math.multiplyExact(samples, inputs.size() + 2);
+        Runs runs = new Runner(this, total, () -> PointSource.crossed(inputs, seed)).run();
+        return new VarianceShares(this, runs);
+    }
+
+    /**
+     * The uncertain inputs.
+     *
+     * @return the inputs, at least one, in the order the model takes them
+     */
+    public List<UncertainInput> inputs() {
+        return inputs;
+    }
+
+    /**
+     * The names of the outputs.
+     *
+     * @return the names, at least one, in the order the model gives them
+     */
+    public List<String> outputs() {
+        return outputs;
+    }
+
+    /**
+     * How many samples are taken.
+     *
+     * @return the number
+     */
+    public int samples() {
+        return samples;
+    }
+
+    /**
+     * What the random shift of the samples follows from.
+     *
+     * @return the seed
+     */
+    public long seed() {
+        return seed;
+    }
+
+    int threads() {
+        return threads;
+    }
+
+    UncertainModel model() {
+        return model;
+    }
+
+    StudyProgress progress() {
+        return progress;
+    }
+
+    BooleanSupplier stopSignal() {
+        return stopSignal;
+    }
+
+    /** Builds a {@link Study}. */
+    public static final class Builder {
+        private final List<UncertainInput> inputs = new ArrayList<>();
+        private final List<String> outputs = new ArrayList<>();
+        private UncertainModel model;
+        private int samples = 1024;
+        private long seed = 1;
+        private int threads = Runtime.getRuntime().availableProcessors();
+        private StudyProgress progress = (done, total) -> {};
+        private BooleanSupplier stopSignal = () -> false;
+
+        private Builder() {}
+
+        /**
+         * Adds an input.
+         *
+         * @param name what it is called
+         * @param distribution how it is spread
+         * @return this builder
+         * @throws IllegalArgumentException if the name is blank
+         */
+        public Builder input(String name, Distribution distribution) {
+            inputs.add(new UncertainInput(name, distribution));
+            return this;
+        }
+
+        /**
+         * Adds inputs.
+         *
+         * @param values the inputs, in the order the model takes them
+         * @return this builder
+         */
+        public Builder inputs(List<UncertainInput> values) {
+            inputs.addAll(values);
+            return this;
+        }
+
+        /**
+         * Adds outputs.
+         *
+         * @param names what they are called, in the order the model gives them
+         * @return this builder
+         */
+        public Builder outputs(List<String> names) {
+            outputs.addAll(names);
+            return this;
+        }
+
+        /**
+         * Sets what is studied.
+         *
+         * @param value the model
+         * @return this builder
+         */
+        public Builder model(UncertainModel value) {
+            model = Objects.requireNonNull(value, "model");
+            return this;
+        }
+
+        /**
+         * Sets how many samples are taken. Powers of two fill the space most evenly.
+         *
+         * @param number the number, 16 to 1 000 000
+         * @return this builder
+         * @throws IllegalArgumentException if the number is outside its range
+         */
+        public Builder samples(int number) {
+            samples = Checks.within("samples", number, FEWEST_SAMPLES, MOST_SAMPLES);
+            return this;
+        }
+
+        /**
+         * Sets what the random shift of the samples follows from.
+         *
+         * @param value any number
+         * @return this builder
+         */
+        public Builder seed(long value) {
+            seed = value;
+            return this;
+        }
+
+        /**
+         * Sets on how many threads the model is run. The answers do not depend on it.
+         *
+         * @param number the number, 1 to 1024
+         * @return this builder
+         * @throws IllegalArgumentException if the number is outside its range
+         */
+        public Builder threads(int number) {
+            threads = Checks.within("threads", number, 1, MOST_THREADS);
+            return this;
+        }
+
+        /**
+         * Sets who is told how far the study has come.
+         *
+         * @param listener the listener
+         * @return this builder
+         */
+        public Builder progress(StudyProgress listener) {
+            progress = Objects.requireNonNull(listener, "progress");
+            return this;
+        }
+
+        /**
+         * Sets what stops the study early. It is asked before every run of the model, from several threads at once.
+         *
+         * @param signal true once the study shall stop
+         * @return this builder
+         */
+        public Builder stopWhen(BooleanSupplier signal) {
+            stopSignal = Objects.requireNonNull(signal, "signal");
+            return this;
+        }
+
+        /**
+         * Ends the description.
+         *
+         * @return the study
+         * @throws IllegalArgumentException if there are not 1 to 20 inputs, no output, two of the same name, or no model
+         */
+        public Study build() {
+            Checks.within("inputs", inputs.size(), 1, MOST_INPUTS);
+            Checks.within("outputs", outputs.size(), 1, Integer.MAX_VALUE);
+            Objects.requireNonNull(model, "model");
+            unique("inputs", inputs.stream().map(UncertainInput::name).toList());
+            unique("outputs", outputs);
+            return new Study(this);
+        }
+
+        private static void unique(String field, List<String> names) {
+            if (new HashSet<>(names).size() < names.size()) {
+                throw new IllegalArgumentException(field + ": two have the same name: " + String.join(", ", names));
+            }
+        }
+    }
+}

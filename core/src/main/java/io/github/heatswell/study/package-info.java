@@ -1,0 +1,25 @@
+/**
+ * Studies of uncertain numbers: how what is known only within limits spreads into the answers, and which of the numbers
+ * matter.
+ *
+ * <p>An {@link io.github.heatswell.study.UncertainInput} has a {@link io.github.heatswell.study.Distribution}. A {@link
+ * io.github.heatswell.study.Study} runs an {@link io.github.heatswell.study.UncertainModel} for many samples of the inputs,
+ * on several threads, and its {@link io.github.heatswell.study.StudyResult} tells the quantiles of each answer, how likely
+ * it exceeds a threshold, and how it goes with each input. {@link io.github.heatswell.study.VarianceShares} say more about
+ * the inputs, for many more runs.
+ *
+ * <p>{@link io.github.heatswell.study.HouseDay} makes a model of a house; {@link io.github.heatswell.study.UncertainHouse}
+ * varies one within the {@link io.github.heatswell.study.UsualUncertainty usual uncertainties}:
+ *
+ * <pre>
+ *   UncertainHouse house = UncertainHouse.usual(described);
+ *   StudyResult found = Study.builder()
+ *           .inputs(house.inputs())
+ *           .outputs(HouseDay.outputs())
+ *           .model(HouseDay.of(house::moved, Duration.ofDays(1)))
+ *           .build()
+ *           .run();
+ *   double high = found.spread(HouseDay.Answer.PEAK.ordinal()).quantile(0.95);
+ * </pre>
+ */
+package io.github.heatswell.study;

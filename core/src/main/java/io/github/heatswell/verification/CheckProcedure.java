@@ -1,0 +1,126 @@
+package io.github.heatswell.verification;
+
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.units.VolumeUnit;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * How an owner checks an installation with a pressure gauge at the tank's drain cock, so that the readings can be compared
+ * with those of the simulation. {@link #steps()} gives the procedure in plain words. Immutable.
+ *
+ * <p>The simulation does the same with the house as described: street timetable, feed, vessel, relief valves, layers,
+ * leaks, air and heights stay; its draws and times of shut-off are left out. For the cold reading the heater is off and the
+ * tank as warm as the room. For the others the tank begins at its set point and at the pressure of the supply, at the
+ * clock time of the described start, and the stated amount is drawn at once, by the bath tap at about 10 L/min: in whole
+ * minutes, and for large tanks in half an hour.
+ *
+ * @param amount the hot water drawn (m3), above 0 and not more than the tank holds
+ */
+public record CheckProcedure(double amount) {
+
+    private static final double LITRE = 1e-3;
+    private static final double LARGEST = 20;
+
+    /**
+     * Checks the amount.
+     *
+     * @param amount the hot water drawn (m3), above 0 and not more than the tank holds
+     * @throws IllegalArgumentException if the amount is not above 0 to 20 m3
+     */
+    public CheckProcedure {
+        if (!(amount > 0 && amount <= LARGEST)) {
+            throw new IllegalArgumentException("amount: " + VolumeUnit.LITRE.fromSi(amount)
+                    + " L is outside the allowed range, above 0 L to 20000 L and not more than the tank holds");
+        }
+    }
+
+    /**
+     * The usual procedure for a house: a third of the tank is drawn, in whole litres if it holds enough.
+     *
+     * @param house the house
+     * @return the procedure
+     */
+    public static CheckProcedure of(HotWaterSystem house) {
+        double third = house.tank().volume() / 3;
+        return new CheckProcedure(third < 10 * LITRE ? third : Math.rint(third / LITRE) * LITRE);
+    }
+
+    /**
+     * The same procedure with another amount drawn.
+     *
+     * @param value the amount, above 0 and not more than the tank holds
+     * @param unit its unit
+     * @return the procedure
+     * @throws IllegalArgumentException if the amount is not above 0 to 20 m3
+     */
+    public CheckProcedure drawing(double value, VolumeUnit unit) {
+        return new CheckProcedure(unit.toSi(value));
+    }
+
+    /**
+     * How long the draw takes.
+     *
+     * @return the time (s), whole minutes
+     */
+    public double drawTime() {
+        double atTenLitres = Math.ceil(amount / (10 * LITRE) - 1e-9);
+        double atMost = Math.ceil(amount / (200 * LITRE) - 1e-9);
+        return 60 * Math.max(atMost, Math.min(30, atTenLitres));
+    }
+
+    /**
+     * The procedure in plain words.
+     *
+     * @return the steps, in their order
+     */
+    public List<String> steps() {
+        return List.of(
+                "If water or steam comes from a relief valve in a stream, if the tank bulges or rumbles, or if the water is"
+                        + " scalding hot, turn the heater off, keep away and call a licensed professional. Never plug, cap"
+                        + " or downsize a relief valve.",
+                "Screw the pressure gauge onto the drain cock of the tank while the heater is off and cool, with a hose"
+                        + " thread adapter if need be, and open the cock slowly.",
+                "Cold static: leave the heater off until the tank is as cool as the room, with no hot water drawn. Open a"
+                        + " cold tap for a moment and close it again. Read the gauge once it stands still.",
+                "Turn the heater on and wait until it has switched off by itself.",
+                String.format(
+                        Locale.ROOT,
+                        "After the draw: draw %s L of hot water in about %.0f min, best into buckets. Close all taps, note"
+                                + " the clock, and read the gauge as soon as it stands still. From now on no tap, hot or"
+                                + " cold, is used.",
+                        litres(),
+                        drawTime() / 60),
+                "Read the gauge 15 min and 30 min after the taps were closed. The heater is heating.",
+                "Peak: note the highest reading until the heater switches off by itself. A gauge with a drag pointer keeps"
+                        + " it for you. Watch whether a relief valve drips, and catch what it gives.",
+                "Next morning: read the gauge 10 h after the taps were closed, before the first tap is opened.",
+                "Close the drain cock and take the gauge off only when the water is cool. Local code and a licensed"
+                        + " professional decide what is done about what you found.");
+    }
+
+    /**
+     * Simulates the procedure.
+     *
+     * @param house the house as described
+     * @return the readings its owner should see
+     * @throws IllegalArgumentException if more is drawn than the tank holds
+     * @throws io.github.heatswell.simulation.SimulationException if the equations could not be integrated
+     */
+    public CheckSheet simulate(HotWaterSystem house) {
+        if (amount > house.tank().volume()) {
+            throw new IllegalArgumentException("amount: " + litres() + " L is more than the tank holds, "
+                    + litres(house.tank().volume()) + " L");
+        }
+        return new CheckRun(this, house).sheet();
+    }
+
+    private String litres() {
+        return litres(amount);
+    }
+
+    private static String litres(double volume) {
+        double value = VolumeUnit.LITRE.fromSi(volume);
+        return value < 10 ? String.format(Locale.ROOT, "%.1f", value) : String.format(Locale.ROOT, "%.0f", value);
+    }
+}

@@ -1,0 +1,110 @@
+package io.github.heatswell.verification;
+
+import io.github.heatswell.study.OutputSpread;
+import io.github.heatswell.study.SampleFailedException;
+import io.github.heatswell.study.Share;
+import io.github.heatswell.study.Study;
+import io.github.heatswell.study.StudyResult;
+import io.github.heatswell.study.UncertainHouse;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * A check sheet whose readings carry their tolerance: the procedure is simulated for the house as described, and again for
+ * many houses that deviate from it as its numbers are uncertain. Immutable.
+ *
+ * @param sheet the readings of the house as described
+ * @param gauge what they are read with
+ * @param result the samples: the readings in the order of {@link ReadingKind} (Pa, gauge; NaN where a hazard prevented
+ *     one), then the relieved volume (m3) and whether a hazard ended the procedure (1 or 0)
+ */
+public record UncertainCheck(CheckSheet sheet, PressureGauge gauge, StudyResult result) {
+
+    private static final int RELIEVED = ReadingKind.values().length;
+    private static final int HAZARD = RELIEVED + 1;
+    private static final double LOW = 0.05;
+    private static final double HIGH = 0.95;
+
+    /**
+     * Prepares the study of a house; {@link Study.Builder#samples}, seed, threads, progress and stop signal may still be
+     * set. What it finds goes into {@link #of}.
+     *
+     * @param procedure how the house is checked
+     * @param house the house
+     * @return a builder with inputs, outputs and model
+     */
+    public static Study.Builder study(CheckProcedure procedure, UncertainHouse house) {
+        List<String> outputs = new ArrayList<>(Arrays.stream(ReadingKind.values())
+                .map(kind -> kind.id() + " (Pa gauge)")
+                .toList());
+        outputs.add("relieved volume (m3)");
+        outputs.add("ended by a hazard");
+        return Study.builder()
+                .inputs(house.inputs())
+                .outputs(outputs)
+                .model(values -> answers(procedure, house, values));
+    }
+
+    /**
+     * Puts the tolerances to the readings of the house as described.
+     *
+     * @param procedure how the house is checked
+     * @param house the house
+     * @param gauge what it is read with
+     * @param result what the study of {@link #study} found
+     * @return the sheet with tolerances
+     */
+    public static UncertainCheck of(
+            CheckProcedure procedure, UncertainHouse house, PressureGauge gauge, StudyResult result) {
+        return new UncertainCheck(procedure.simulate(house.described()), gauge, result);
+    }
+
+    private static double[] answers(CheckProcedure procedure, UncertainHouse house, double[] values) {
+        try {
+            CheckSheet sheet = procedure.simulate(house.moved(values));
+            double[] answers = new double[HAZARD + 1];
+            Arrays.fill(answers, 0, RELIEVED, Double.NaN);
+            sheet.readings().forEach(reading -> answers[reading.kind().ordinal()] = reading.expectedGauge());
+            answers[RELIEVED] = sheet.drips().volume();
+            answers[HAZARD] = sheet.hazard().isPresent() ? 1 : 0;
+            return answers;
+        } catch (IllegalArgumentException refused) {
+            throw new SampleFailedException(refused.getMessage(), refused);
+        }
+    }
+
+    /**
+     * The readings with their tolerances.
+     *
+     * @return those of the sheet, in their order
+     */
+    public List<ToleratedReading> readings() {
+        return sheet.readings().stream()
+                .map(reading -> tolerated(reading, result.spread(reading.kind().ordinal())))
+                .toList();
+    }
+
+    private ToleratedReading tolerated(Reading reading, OutputSpread spread) {
+        return new ToleratedReading(
+                reading, spread.quantile(LOW), spread.quantile(HIGH), gauge.error(), spread.answered());
+    }
+
+    /**
+     * How many of the samples let a relief valve give off water between the closing of the taps and the next morning.
+     *
+     * @return the share, an estimate of the probability
+     */
+    public Share dripping() {
+        return result.spread(RELIEVED).above(0);
+    }
+
+    /**
+     * How many of the samples end in a hazard.
+     *
+     * @return the share, an estimate of the probability
+     */
+    public Share hazardous() {
+        return result.spread(HAZARD).above(0.5);
+    }
+}

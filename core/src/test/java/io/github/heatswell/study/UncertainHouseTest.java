@@ -1,0 +1,214 @@
+package io.github.heatswell.study;
+
+import static io.github.heatswell.units.PressureUnit.BAR;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.plant.Element;
+import io.github.heatswell.plant.Heater;
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.plant.ReducingValve;
+import io.github.heatswell.plant.ReliefValve;
+import io.github.heatswell.plant.Start;
+import io.github.heatswell.plant.Supply;
+import io.github.heatswell.units.FlowUnit;
+import io.github.heatswell.units.PowerUnit;
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.RatioUnit;
+import io.github.heatswell.units.TemperatureDifferenceUnit;
+import io.github.heatswell.units.TemperatureUnit;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** What the usual uncertainties do to a house. */
+class UncertainHouseTest {
+
+    private static HotWaterSystem.Builder complete() {
+        Supply supply = Supply.builder()
+                .arrangement(Supply.Arrangement.REDUCING_VALVE)
+                .pressure(Pressure.gauge(6, BAR))
+                .water(9, TemperatureUnit.CELSIUS)
+                .reducingValve(ReducingValve.builder()
+                        .set(Pressure.gauge(3.5, BAR))
+                        .lockUpRise(0.3, BAR)
+                        .droop(0.8, BAR)
+                        .ratedFlow(30, FlowUnit.LITRE_PER_MINUTE)
+                        .build())
+                .build();
+        Heater heater = Heater.builder()
+                .energy(Heater.Energy.ELECTRIC)
+                .input(3, PowerUnit.KILOWATT)
+                .recoveryEfficiency(98, RatioUnit.PERCENT)
+                .setPoint(58, TemperatureUnit.CELSIUS)
+                .differential(5, TemperatureDifferenceUnit.KELVIN)
+                .upper(Element.builder()
+                        .input(3, PowerUnit.KILOWATT)
+                        .setPoint(61, TemperatureUnit.CELSIUS)
+                        .differential(5, TemperatureDifferenceUnit.KELVIN)
+                        .height(70, RatioUnit.PERCENT)
+                        .build())
+                .build();
+        return Houses.lodge(4, 58)
+                .supply(supply)
+                .heater(heater)
+                .addReliefValve(Houses.valve(7))
+                .vessel(Houses.vessel(12, 3.8));
+    }
+
+    private interface Property {
+        double of(HotWaterSystem house);
+    }
+
+    private static Arguments moves(UsualUncertainty quantity, double deviation, double expected, Property property) {
+        return Arguments.of(quantity, deviation, expected, property);
+    }
+
+    static Stream<Arguments> deviations() {
+        return Stream.of(
+                moves(
+                        UsualUncertainty.SUPPLY_PRESSURE,
+                        1e4,
+                        6.1e5,
+                        house -> house.supply().street().absolute(0, 0)),
+                moves(
+                        UsualUncertainty.REDUCED_PRESSURE,
+                        -1e4,
+                        3.4e5,
+                        house -> house.supply()
+                                .reducingValve()
+                                .orElseThrow()
+                                .set()
+                                .gauge(1e5)),
+                moves(UsualUncertainty.SUPPLY_WATER, 1.5, 283.65, HotWaterSystem::coldAtStart),
+                moves(
+                        UsualUncertainty.SET_POINT,
+                        -2,
+                        329.15,
+                        house -> house.heater().elements().get(0).setPoint()),
+                moves(
+                        UsualUncertainty.SET_POINT,
+                        -2,
+                        332.15,
+                        house -> house.heater().elements().get(1).setPoint()),
+                moves(
+                        UsualUncertainty.RECOVERY_EFFICIENCY,
+                        -0.02,
+                        0.9604,
+                        house -> house.heater().recoveryEfficiency()),
+                moves(
+                        UsualUncertainty.RECOVERY_EFFICIENCY,
+                        0.03,
+                        1,
+                        house -> house.heater().recoveryEfficiency()),
+                moves(
+                        UsualUncertainty.TANK_VOLUME,
+                        0.01,
+                        0.2323,
+                        house -> house.tank().volume()),
+                moves(
+                        UsualUncertainty.PRECHARGE,
+                        0.05e5,
+                        3.85e5,
+                        house -> house.vessel().orElseThrow().precharge().gauge(1e5)),
+                moves(
+                        UsualUncertainty.RELIEF_SET,
+                        0.02,
+                        7.14e5,
+                        house -> relief(house).opens().gauge(1e5)),
+                moves(
+                        UsualUncertainty.RELIEF_SET,
+                        0.02,
+                        7.854e5,
+                        house -> relief(house).fullLift().gauge(1e5)),
+                moves(
+                        UsualUncertainty.RELIEF_SET,
+                        0.02,
+                        5.712e5,
+                        house -> relief(house).reseats().gauge(1e5)));
+    }
+
+    private static ReliefValve relief(HotWaterSystem house) {
+        return house.reliefValves().get(0);
+    }
+
+    @ParameterizedTest
+    @MethodSource("deviations")
+    void aDeviationMovesItsQuantity(UsualUncertainty quantity, double deviation, double expected, Property property) {
+        UncertainHouse house = UncertainHouse.usual(complete().build());
+        double[] values = new double[house.quantities().size()];
+        values[house.quantities().indexOf(quantity)] = deviation;
+
+        assertEquals(expected, property.of(house.moved(values)), 1e-12 * expected); // rounding
+        assertEquals(property.of(house.described()), property.of(house.moved(new double[values.length])), 1e-9);
+    }
+
+    @Test
+    void aHouseHasWhatConcernsIt() {
+        assertEquals(
+                List.of(UsualUncertainty.values()),
+                UncertainHouse.usual(complete().build()).quantities());
+        UncertainHouse bare = UncertainHouse.usual(Houses.lodge(4.2, 58).build());
+        assertEquals(
+                List.of(
+                        UsualUncertainty.SUPPLY_PRESSURE,
+                        UsualUncertainty.SUPPLY_WATER,
+                        UsualUncertainty.SET_POINT,
+                        UsualUncertainty.RECOVERY_EFFICIENCY,
+                        UsualUncertainty.TANK_VOLUME),
+                bare.quantities());
+        assertEquals(
+                "the house has no vessel's precharge that could be uncertain",
+                assertThrows(
+                                IllegalArgumentException.class,
+                                () -> bare.with(UsualUncertainty.PRECHARGE, Distribution.between(0, 1)))
+                        .getMessage());
+        assertThrows(IllegalArgumentException.class, () -> bare.moved(new double[2]));
+    }
+
+    @Test
+    void aQuantityMayBeKnownBetterOrWorse() {
+        Distribution wide = Distribution.between(-8, 8);
+        UncertainHouse house = UncertainHouse.usual(complete().build())
+                .with(UsualUncertainty.SET_POINT, wide)
+                .exactly(UsualUncertainty.TANK_VOLUME);
+
+        assertEquals(7, house.inputs().size());
+        assertEquals(new UncertainInput("set point", wide), house.inputs().get(3));
+        assertEquals(
+                new UncertainInput("supply pressure", Distribution.around(0, 15_000)),
+                house.inputs().get(0));
+    }
+
+    @Test
+    void aStartThatContradictsTheSupplyFollowsIt() {
+        Start start = Start.builder().pressure(Pressure.gauge(4.2, BAR)).build();
+        UncertainHouse house =
+                UncertainHouse.usual(Houses.lodge(4.2, 58).start(start).build());
+
+        assertTrue(
+                house.moved(new double[] {1e4, 0, 0, 0, 0}).start().pressure().isEmpty());
+        assertEquals(
+                start.pressure(),
+                house.moved(new double[] {-1e4, 0, 0, 0, 0}).start().pressure());
+    }
+
+    @Test
+    void whatLeavesItsRangeIsAFailedSample() {
+        UncertainHouse house = UncertainHouse.usual(Houses.lodge(4.2, 98).build());
+        StudyResult result = Study.builder()
+                .inputs(house.inputs())
+                .outputs(HouseDay.outputs())
+                .model(HouseDay.of(house::moved, java.time.Duration.ofHours(1)))
+                .samples(32)
+                .build()
+                .run();
+
+        assertTrue(result.failed() > 0 && result.failed() < 32);
+        assertTrue(result.firstFailure().orElseThrow().startsWith("set-point: "));
+    }
+}
