@@ -1,6 +1,7 @@
 package io.github.heatswell.scenarios.output;
 
 import io.github.heatswell.scenarios.wording.Digits;
+import io.github.heatswell.scenarios.wording.Shown;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Unit;
 import io.github.heatswell.units.UnitSystem;
@@ -13,6 +14,8 @@ final class PageWords {
 
     private static final Pattern NUMBER_AND_UNIT =
             Pattern.compile("(?<=\\d) (?=(bar|psi|L|gal|\u00b0C|\u00b0F|kWh|Btu|min|h|s|d)\\b)");
+
+    private static final Pattern LITRES = Pattern.compile("(?<![\\d.])(\\d+(?:\\.\\d+)?) L\\b");
 
     /** A number with its unit, as assumptions have it. */
     private static final Pattern QUANTITY = Pattern.compile("(-?\\d+(?:\\.\\d+)?) (\\S+)");
@@ -40,6 +43,11 @@ final class PageWords {
 
     static String capitalised(String words) {
         return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
+    }
+
+    /** A sentence whose litres are followed or preceded by gallons. */
+    static String volumesInBoth(String sentence, Shown shown) {
+        return LITRES.matcher(sentence).replaceAll(match -> inBoth(match.group(1) + " L", shown.units()));
     }
 
     /** A value as a scenario file has it, in both unit systems where they have different units for it. */

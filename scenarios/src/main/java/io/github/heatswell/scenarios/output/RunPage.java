@@ -5,13 +5,14 @@ import io.github.heatswell.charts.RunChart;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.scenarios.choice.YearlyWater;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.report.AlarmNote;
 import io.github.heatswell.scenarios.report.Answer;
-import io.github.heatswell.scenarios.report.AssumedValue;
-import io.github.heatswell.scenarios.report.Basis;
+import io.github.heatswell.scenarios.report.Cost;
 import io.github.heatswell.scenarios.report.Grid;
 import io.github.heatswell.scenarios.report.Heading;
+import io.github.heatswell.scenarios.report.Options;
 import io.github.heatswell.scenarios.report.ReportContent;
 import io.github.heatswell.scenarios.wording.Shown;
 import io.github.heatswell.units.UnitSystem;
@@ -54,8 +55,10 @@ final class RunPage {
                 .answer(new Answer(answer, Remarks.of(findings, shown)))
                 .pictures(List.of(PagePicture.of(chart, answer)))
                 .figures(List.of(figures()))
+                .check(PageCheck.of(result.system(), result.hazard().isPresent(), shown))
                 .commissioning(result.system().vessel().isPresent())
-                .basis(basis())
+                .options(options())
+                .basis(PageBasis.of(scenario, shown))
                 .methods(PageMethods.of(result, shown))
                 .build();
     }
@@ -79,11 +82,11 @@ final class RunPage {
         return new Grid("What the run found, gauge pressures", List.of("What", "Value", "Remark"), rows);
     }
 
-    private Basis basis() {
-        List<AssumedValue> assumed = scenario.assumptions().stream()
-                .map(value ->
-                        new AssumedValue(value.field(), PageWords.inBoth(value.value(), shown.units()), value.basis()))
-                .toList();
-        return new Basis(assumed, List.of(), List.of());
+    private Options options() {
+        if (!(result.totals().relieved() > 0)) {
+            return Options.none();
+        }
+        Cost cost = PageCosts.of("As it is", YearlyWater.of(result), scenario.costs());
+        return new Options(List.of(), List.of(), List.of(cost));
     }
 }

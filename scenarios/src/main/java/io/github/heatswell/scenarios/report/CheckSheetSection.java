@@ -6,35 +6,31 @@ import java.util.List;
 /** What the gauge should read, and when; with room for what it does read. */
 final class CheckSheetSection {
 
-    private static final List<String> PROCEDURE = List.of(
-            "Screw a pressure gauge onto the drain cock of the heater, or onto a tap that is fed from the cold pipe behind"
-                    + " the check valve, reducing valve or backflow preventer. One with a second hand that stays at the"
-                    + " highest reading saves waiting.",
-            "Open the cock slowly. Look for drips at the thread; water from the heater may be hot.",
-            "Let nobody draw water, hot or cold, from the first reading to the last but where the sheet says so. Mind"
-                    + " washing machines and cisterns.",
-            "Read the gauge at each moment below and write down what it says, with its unit. Note the clock, and whether"
-                    + " the relief valve drips.",
-            "A reading within the tolerance agrees with the model. Outside it, something differs from what the scenario"
-                    + " says: ask which before anything is changed.",
-            "At the end close the cock before the gauge comes off, and look once more for drips.");
-
     private CheckSheetSection() {}
 
     static void write(Html html, ReportContent content, Shown shown) {
-        if (content.readings().isEmpty()) {
-            return;
+        content.check().ifPresent(check -> {
+            html.open("section", "class", "sheet").leaf("h2", "What the gauge should read, and when");
+            if (!check.readings().isEmpty()) {
+                sheet(html, check, shown);
+            }
+            check.remarks().forEach(remark -> html.leaf("p", remark, "dir", "auto"));
+            html.closeLine();
+        });
+    }
+
+    private static void sheet(Html html, Check check, Shown shown) {
+        if (!check.steps().isEmpty()) {
+            html.open("ol");
+            check.steps().forEach(step -> html.leaf("li", step));
+            html.closeLine();
         }
-        html.open("section", "class", "sheet").leaf("h2", "What the gauge should read, and when");
-        html.open("ol");
-        PROCEDURE.forEach(step -> html.leaf("li", step));
-        html.closeLine();
         html.open("div", "class", "fields");
         List.of("Date", "Gauge", "Read by").forEach(name -> field(html, name));
         html.closeLine();
         Tables.begin(html, "Check sheet, gauge readings", List.of("When", "Should read", "Your reading"), true);
-        content.readings().forEach(reading -> row(html, reading, shown));
-        html.close().closeLine().closeLine();
+        check.readings().forEach(reading -> row(html, reading, shown));
+        html.close().closeLine();
     }
 
     private static void field(Html html, String name) {
@@ -43,25 +39,35 @@ final class CheckSheetSection {
     }
 
     private static void row(Html html, Reading reading, Shown shown) {
-        html.open("tr").open("th", "scope", "row", "class", Tables.breaks(reading.when() + " " + reading.note()));
+        html.open("tr");
+        html.open("th", "scope", "row", "class", Tables.breaks(reading.when() + " " + reading.note()));
         html.text(reading.when());
-        if (!reading.note().isBlank()) {
-            html.open("span", "class", "note").text(reading.note()).close();
+        note(html, reading.note());
+        html.closeLine();
+        html.open("td");
+        if (reading.expectedGauge().isPresent()) {
+            html.text(shown.pressure(reading.expectedGauge().getAsDouble()));
+            note(html, range(reading, shown));
+        } else {
+            html.text("not known");
         }
         html.closeLine();
-        html.leaf("td", expected(reading, shown));
         html.open("td");
         html.empty("input", "type", "text", "autocomplete", "off", "aria-label", "Your reading, " + reading.when());
         html.close().closeLine();
     }
 
-    private static String expected(Reading reading, Shown shown) {
-        if (reading.expectedGauge().isEmpty()) {
-            return "not known";
+    private static String range(Reading reading, Shown shown) {
+        if (reading.lowestGauge().isEmpty() || reading.highestGauge().isEmpty()) {
+            return "";
         }
-        String value = shown.pressure(reading.expectedGauge().getAsDouble());
-        return reading.tolerance().isEmpty()
-                ? value
-                : value + ", give or take " + shown.pressure(reading.tolerance().getAsDouble());
+        return "agrees from " + shown.pressure(reading.lowestGauge().getAsDouble()) + " to "
+                + shown.pressure(reading.highestGauge().getAsDouble());
+    }
+
+    private static void note(Html html, String text) {
+        if (!text.isBlank()) {
+            html.text(" ").open("span", "class", "note").text(text).close();
+        }
     }
 }

@@ -2,37 +2,41 @@ package io.github.heatswell.scenarios.report;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.OptionalDouble;
 
 /**
  * What a formula says about the size of the vessel, and why the simulation says otherwise.
  *
  * @param name what the formula is called
  * @param expression the formula, in the letters of the inputs
- * @param volume the volume it gives (m3)
+ * @param volume the volume it gives (m3), or empty if it does not apply
  * @param inputs every number that went in
  * @param source where the formula comes from
  * @param standing how far that source was checked, in words
  * @param differences what lies between formula and simulation, possibly nothing
+ * @param remark why it does not apply, or what to bear in mind, possibly nothing
  */
 public record FormulaNote(
         String name,
         String expression,
-        double volume,
+        OptionalDouble volume,
         List<Input> inputs,
         String source,
         String standing,
-        List<Effect> differences) {
+        List<Effect> differences,
+        String remark) {
 
     /**
      * Checks that everything is there and copies the lists.
      *
      * @param name what the formula is called
      * @param expression the formula, in the letters of the inputs
-     * @param volume the volume it gives (m3)
+     * @param volume the volume it gives (m3), or empty if it does not apply
      * @param inputs every number that went in
      * @param source where the formula comes from
      * @param standing how far that source was checked, in words
      * @param differences what lies between formula and simulation, possibly nothing
+     * @param remark why it does not apply, or what to bear in mind, possibly nothing
      */
     public FormulaNote {
         Objects.requireNonNull(name, "name");
@@ -41,6 +45,8 @@ public record FormulaNote(
         Objects.requireNonNull(source, "source");
         Objects.requireNonNull(standing, "standing");
         differences = List.copyOf(differences);
+        Objects.requireNonNull(volume, "volume");
+        Objects.requireNonNull(remark, "remark");
     }
 
     /**

@@ -1,29 +1,27 @@
 package io.github.heatswell.scenarios.report;
 
 import java.util.List;
-import java.util.Objects;
-import java.util.Optional;
 
 /**
  * What could be done, and what it costs.
  *
  * @param sizes sizes of vessel, in their order
  * @param formulas what formulas say
- * @param cost the water given off in a year
+ * @param costs the water given off in a year
  */
-public record Options(List<SizeRow> sizes, List<FormulaNote> formulas, Optional<Cost> cost) {
+public record Options(List<SizeRow> sizes, List<FormulaNote> formulas, List<Cost> costs) {
 
     /**
      * Checks that everything is there and copies the lists.
      *
      * @param sizes sizes of vessel, in their order
      * @param formulas what formulas say
-     * @param cost the water given off in a year
+     * @param costs the water given off in a year
      */
     public Options {
         sizes = List.copyOf(sizes);
         formulas = List.copyOf(formulas);
-        Objects.requireNonNull(cost, "cost");
+        costs = List.copyOf(costs);
     }
 
     /**
@@ -32,11 +30,11 @@ public record Options(List<SizeRow> sizes, List<FormulaNote> formulas, Optional<
      * @return nothing of anything
      */
     public static Options none() {
-        return new Options(List.of(), List.of(), Optional.empty());
+        return new Options(List.of(), List.of(), List.of());
     }
 
     /** Whether there is nothing to say. */
     boolean isEmpty() {
-        return sizes.isEmpty() && formulas.isEmpty() && cost.isEmpty();
+        return sizes.isEmpty() && formulas.isEmpty() && costs.isEmpty();
     }
 }

@@ -14,12 +14,19 @@ final class OptionsSection {
         if (options.isEmpty()) {
             return;
         }
-        html.open("section").leaf("h2", options.sizes().isEmpty() ? "Cost" : "Sizes, alternatives and cost");
+        html.open("section")
+                .leaf(
+                        "h2",
+                        options.sizes().isEmpty() && options.formulas().isEmpty()
+                                ? "Cost"
+                                : "Sizes, alternatives and cost");
         if (!options.sizes().isEmpty()) {
             sizes(html, options.sizes(), shown);
         }
         options.formulas().forEach(formula -> formula(html, formula, shown));
-        options.cost().ifPresent(cost -> cost(html, cost, shown));
+        if (!options.costs().isEmpty()) {
+            costs(html, options.costs(), shown);
+        }
         html.closeLine();
     }
 
@@ -35,8 +42,8 @@ final class OptionsSection {
             List<String> row = new ArrayList<>(List.of(
                     shown.volume(size.volume()),
                     shown.pressure(size.prechargeGauge()),
-                    shown.pressure(size.peakGauge()),
-                    shown.pressure(size.margin()),
+                    (size.higher() ? "over " : "") + shown.pressure(size.peakGauge()),
+                    size.higher() ? "none" : shown.pressure(size.margin()),
                     size.suffices() ? "yes" : "no"));
             if (priced) {
                 row.add(size.price().isBlank() ? "not given" : size.price());
@@ -48,38 +55,59 @@ final class OptionsSection {
 
     private static void formula(Html html, FormulaNote formula, Shown shown) {
         html.leaf("h3", formula.name());
-        html.open("p").open("code").text(formula.expression()).close();
-        html.text(" gives " + shown.volume(formula.volume()) + ".").closeLine();
-        if (!formula.inputs().isEmpty()) {
-            Tables.grid(
-                    html,
-                    new Grid(
-                            "What went into the formula",
-                            List.of("Letter", "Value", "Meaning", "Source"),
-                            formula.inputs().stream()
-                                    .map(input ->
-                                            List.of(input.symbol(), input.value(), input.meaning(), input.source()))
-                                    .toList()));
+        if (formula.volume().isPresent()) {
+            html.open("p").open("code").text(formula.expression()).close();
+            html.text(" gives " + shown.volume(formula.volume().getAsDouble()) + ".")
+                    .closeLine();
         }
-        html.leaf("p", "Source: " + formula.source() + " (" + formula.standing() + ")", "class", "quiet");
+        if (!formula.remark().isBlank()) {
+            html.leaf("p", formula.remark());
+        }
+        if (!formula.inputs().isEmpty()) {
+            Tables.grid(html, inputs(formula.inputs()));
+        }
+        if (!formula.source().isBlank()) {
+            html.leaf("p", "Source: " + formula.source() + standing(formula.standing()), "class", "quiet");
+        }
         if (!formula.differences().isEmpty()) {
-            Tables.grid(
-                    html,
-                    new Grid(
-                            "From the formula to the simulation",
-                            List.of("Effect", "Adds to the vessel"),
-                            formula.differences().stream()
-                                    .map(effect -> List.of(effect.name(), shown.volume(effect.volume())))
-                                    .toList()));
+            Tables.grid(html, differences(formula.differences(), shown));
         }
     }
 
-    private static void cost(Html html, Cost cost, Shown shown) {
-        html.leaf("h3", "Water given off in a year");
-        String price = cost.price().isBlank() ? "" : ", which costs " + cost.price();
-        html.leaf("p", "The relief valve gives off " + shown.volume(cost.yearlyWater()) + " a year" + price + ".");
-        if (!cost.basis().isBlank()) {
-            html.leaf("p", cost.basis(), "class", "quiet");
-        }
+    private static String standing(String standing) {
+        return standing.isBlank() ? "" : " (" + standing + ")";
+    }
+
+    private static Grid inputs(List<FormulaNote.Input> inputs) {
+        return new Grid(
+                "What went into the formula",
+                List.of("Letter", "Value", "Meaning", "Source"),
+                inputs.stream()
+                        .map(input -> List.of(input.symbol(), input.value(), input.meaning(), input.source()))
+                        .toList());
+    }
+
+    private static Grid differences(List<FormulaNote.Effect> differences, Shown shown) {
+        return new Grid(
+                "From the formula to the simulation",
+                List.of("Effect", "Adds to the vessel"),
+                differences.stream()
+                        .map(effect -> List.of(effect.name(), shown.volume(effect.volume())))
+                        .toList());
+    }
+
+    private static void costs(Html html, List<Cost> costs, Shown shown) {
+        List<List<String>> rows = costs.stream()
+                .map(cost -> List.of(
+                        cost.of(),
+                        shown.volume(cost.yearlyWater()),
+                        cost.price().isBlank() ? "not known" : cost.price()))
+                .toList();
+        Tables.grid(html, new Grid("Water given off in a year", List.of("House", "Water", "Price"), rows));
+        costs.stream()
+                .map(Cost::basis)
+                .filter(basis -> !basis.isBlank())
+                .distinct()
+                .forEach(basis -> html.leaf("p", basis, "class", "quiet"));
     }
 }

@@ -8,23 +8,31 @@ import java.util.OptionalDouble;
  *
  * @param when the moment, such as {@code 15 min after the heater came on}
  * @param expectedGauge what the gauge should read (Pa, gauge), or empty where the run says nothing
- * @param tolerance how far a reading may lie above or below that (Pa), or empty if unknown
+ * @param lowestGauge the lowest reading that agrees with that (Pa, gauge), or empty if unknown
+ * @param highestGauge the highest reading that agrees with that (Pa, gauge), or empty if unknown
  * @param note what to mind, possibly nothing
  */
-public record Reading(String when, OptionalDouble expectedGauge, OptionalDouble tolerance, String note) {
+public record Reading(
+        String when,
+        OptionalDouble expectedGauge,
+        OptionalDouble lowestGauge,
+        OptionalDouble highestGauge,
+        String note) {
 
     /**
      * Checks that everything is there.
      *
      * @param when the moment, such as {@code 15 min after the heater came on}
      * @param expectedGauge what the gauge should read (Pa, gauge), or empty where the run says nothing
-     * @param tolerance how far a reading may lie above or below that (Pa), or empty if unknown
+     * @param lowestGauge the lowest reading that agrees with that (Pa, gauge), or empty if unknown
+     * @param highestGauge the highest reading that agrees with that (Pa, gauge), or empty if unknown
      * @param note what to mind, possibly nothing
      */
     public Reading {
         Objects.requireNonNull(when, "when");
         Objects.requireNonNull(expectedGauge, "expectedGauge");
-        Objects.requireNonNull(tolerance, "tolerance");
+        Objects.requireNonNull(lowestGauge, "lowestGauge");
+        Objects.requireNonNull(highestGauge, "highestGauge");
         Objects.requireNonNull(note, "note");
     }
 }

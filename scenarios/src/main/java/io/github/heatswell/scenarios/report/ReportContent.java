@@ -16,7 +16,7 @@ public final class ReportContent {
     private final Optional<Answer> answer;
     private final List<Illustration> pictures;
     private final List<Grid> figures;
-    private final List<Reading> readings;
+    private final Optional<Check> check;
     private final boolean commissioning;
     private final List<FindingNote> findings;
     private final Options options;
@@ -30,7 +30,7 @@ public final class ReportContent {
         this.answer = from.answer;
         this.pictures = from.pictures;
         this.figures = from.figures;
-        this.readings = from.readings;
+        this.check = from.check;
         this.commissioning = from.commissioning;
         this.findings = from.findings;
         this.options = from.options;
@@ -104,12 +104,12 @@ public final class ReportContent {
     }
 
     /**
-     * The lines of the check sheet.
+     * How the house is checked with a gauge.
      *
-     * @return the lines of the check sheet, in the order of time; possibly none
+     * @return the check, if there is one
      */
-    public List<Reading> readings() {
-        return readings;
+    public Optional<Check> check() {
+        return check;
     }
 
     /**
@@ -166,7 +166,7 @@ public final class ReportContent {
         private Optional<Answer> answer = Optional.empty();
         private List<Illustration> pictures = List.of();
         private List<Grid> figures = List.of();
-        private List<Reading> readings = List.of();
+        private Optional<Check> check = Optional.empty();
         private boolean commissioning;
         private List<FindingNote> findings = List.of();
         private Options options = Options.none();
@@ -223,13 +223,13 @@ public final class ReportContent {
         }
 
         /**
-         * Sets the lines of the check sheet.
+         * Sets how the house is checked with a gauge.
          *
-         * @param value the lines of the check sheet, in the order of time
+         * @param value the check
          * @return this builder
          */
-        public Builder readings(List<Reading> value) {
-            this.readings = List.copyOf(value);
+        public Builder check(Check value) {
+            this.check = Optional.of(value);
             return this;
         }
 

@@ -9,11 +9,18 @@ import java.util.Objects;
  * @param prechargeGauge the gas pressure to set with the water side empty (Pa, gauge)
  * @param peakGauge the highest pressure (Pa, gauge)
  * @param margin how far that is below the target (Pa), below 0 if it is above
+ * @param higher whether the pressure would have risen further; it was not followed beyond the tank's test pressure
  * @param suffices whether the peak stays within the target
  * @param price what it costs, possibly nothing
  */
 public record SizeRow(
-        double volume, double prechargeGauge, double peakGauge, double margin, boolean suffices, String price) {
+        double volume,
+        double prechargeGauge,
+        double peakGauge,
+        double margin,
+        boolean higher,
+        boolean suffices,
+        String price) {
 
     /**
      * Checks that everything is there.
@@ -22,6 +29,7 @@ public record SizeRow(
      * @param prechargeGauge the gas pressure to set with the water side empty (Pa, gauge)
      * @param peakGauge the highest pressure (Pa, gauge)
      * @param margin how far that is below the target (Pa), below 0 if it is above
+     * @param higher whether the pressure would have risen further; it was not followed beyond the tank's test pressure
      * @param suffices whether the peak stays within the target
      * @param price what it costs, possibly nothing
      */

@@ -59,7 +59,7 @@ final class Samples {
                                 "Many columns",
                                 List.of("What", "One", "Two", "Three", "Four"),
                                 List.of(List.of(text, "1", text, "3", "4")))))
-                .readings(readings(text))
+                .check(new Check(List.of("Read the gauge."), readings(text), List.of(text)))
                 .commissioning(true)
                 .findings(List.of(
                         new FindingNote("serious", text, text, text, text, text, text, text),
@@ -80,26 +80,34 @@ final class Samples {
                 reading("15 min after the heater came on", 7e5, ""),
                 reading("30 min after the heater came on", 5.6e5, ""),
                 reading("the highest reading", 7e5, "the second hand shows it"),
-                new Reading("next morning", OptionalDouble.empty(), OptionalDouble.empty(), ""));
+                new Reading(
+                        "next morning", OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), ""));
     }
 
     private static Reading reading(String when, double gauge, String note) {
-        return new Reading(when, OptionalDouble.of(gauge), OptionalDouble.of(0.2e5), note);
+        return new Reading(
+                when,
+                OptionalDouble.of(gauge),
+                OptionalDouble.of(gauge - 0.2e5),
+                OptionalDouble.of(gauge + 0.1e5),
+                note);
     }
 
     private static Options options(String text) {
         return new Options(
                 List.of(
-                        new SizeRow(0.008, 4.2e5, 6.6e5, -0.1e5, false, ""),
-                        new SizeRow(0.012, 4.2e5, 6.02e5, 0.48e5, true, "60 EUR")),
+                        new SizeRow(0.002, 4.2e5, 16e5, -9e5, true, false, ""),
+                        new SizeRow(0.008, 4.2e5, 6.6e5, -0.1e5, false, false, ""),
+                        new SizeRow(0.012, 4.2e5, 6.02e5, 0.48e5, false, true, "60 EUR")),
                 List.of(new FormulaNote(
                         "Handbook",
                         "V = dV / (1 - P1/P2)",
-                        0.0094,
+                        OptionalDouble.of(0.0094),
                         List.of(new FormulaNote.Input("dV", "3.8 L", text, "given")),
                         text,
                         "read",
-                        List.of(new FormulaNote.Effect("give of the tank", -0.0004)))),
-                Optional.of(new Cost(0.836, "4.20 EUR", text)));
+                        List.of(new FormulaNote.Effect("give of the tank", -0.0004)),
+                        text)),
+                List.of(new Cost("as it is", 0.836, "4.20 EUR", text), new Cost(text, 0, "", text)));
     }
 }
