@@ -66,8 +66,9 @@ final class PageCheck {
 
     private Reading reading(io.github.heatswell.verification.Reading expected) {
         double gauge = expected.expectedGauge();
-        String note = expected.kind() == ReadingKind.PEAK
-                ? "expected " + Shown.time(expected.time()) + " after the taps were closed"
+        double minutes = Math.rint(expected.time() / 60);
+        String note = expected.kind() == ReadingKind.PEAK && minutes > 0
+                ? "expected about " + Shown.time(60 * minutes) + " after the taps were closed"
                 : "";
         return new Reading(
                 PageWords.capitalised(expected.when()),
@@ -93,12 +94,10 @@ final class PageCheck {
                     + " ten hours.");
         }
         remarks.add(drips(sheet.drips()));
-        remarks.add(
-                "The readings are those of a house that is exactly as described; the range is that of a dial gauge of "
-                        + shown.pressure(GAUGE.span())
-                        + ", class 1.6 of EN 837-1, alone. What the description does not know comes"
-                        + " on top. A reading outside means that something is not as described: find out what before anything is"
-                        + " changed.");
+        remarks.add("The readings are those of a house exactly as described; the range is that of a dial gauge of "
+                + shown.pressure(GAUGE.span())
+                + ", class 1.6 of EN 837-1, alone. A reading outside means that something"
+                + " is not as described: find out what before anything is changed.");
         return remarks;
     }
 

@@ -17,6 +17,11 @@ final class PageFormulas {
     /** A difference that moves the vessel by less than this (m3) is not worth a line. */
     private static final double WORTH_SAYING = 0.005e-3;
 
+    private static final int DIGITS = 6;
+
+    /** Less than this (K) is the difference of two temperatures of water. */
+    private static final double LEAST_TEMPERATURE = 250;
+
     private PageFormulas() {}
 
     static FormulaNote of(FormulaAnswer formula, Shown shown) {
@@ -45,13 +50,27 @@ final class PageFormulas {
     }
 
     private static FormulaNote.Input input(FormulaInput input, Shown shown) {
-        String value = Digits.significant(input.value(), 5) + (input.unit().isEmpty() ? "" : " " + input.unit());
         Source source = input.source();
         return new FormulaNote.Input(
                 input.symbol(),
-                PageWords.inBoth(value, shown.units()),
+                value(input, shown),
                 input.meaning(),
                 source.standing() == Source.Standing.GIVEN ? source.text() : source.text() + ", " + standing(source));
+    }
+
+    /** The number as the formula wants it, and what it is in units of the house. */
+    private static String value(FormulaInput input, Shown shown) {
+        double number = input.value();
+        String given = (Digits.significant(number, DIGITS) + " " + input.unit()).strip();
+        return switch (input.unit()) {
+            case "m3" -> given + " = " + shown.volume(number);
+            case "Pa abs" -> given + " = " + shown.pressure(number) + " absolute";
+            case "K" ->
+                number < LEAST_TEMPERATURE
+                        ? PageWords.inBoth(given, shown.units())
+                        : given + " = " + shown.temperature(number);
+            default -> PageWords.inBoth(given, shown.units());
+        };
     }
 
     private static List<FormulaNote.Effect> effects(Differences differences) {

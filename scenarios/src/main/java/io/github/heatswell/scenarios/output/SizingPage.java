@@ -91,7 +91,7 @@ final class SizingPage {
         }
         sizing.smallest()
                 .ifPresent(least -> rows.add(List.of("Smallest vessel", shown.volume(least.volume()), "just enough")));
-        return new Grid("What the pressure must stay below", List.of("What", "Value", "Remark"), rows);
+        return new Grid("What the vessel must cope with, gauge pressures", List.of("What", "Value", "Remark"), rows);
     }
 
     private Options options() {

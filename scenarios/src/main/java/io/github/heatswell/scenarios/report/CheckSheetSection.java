@@ -61,8 +61,10 @@ final class CheckSheetSection {
         if (reading.lowestGauge().isEmpty() || reading.highestGauge().isEmpty()) {
             return "";
         }
-        return "agrees from " + shown.pressure(reading.lowestGauge().getAsDouble()) + " to "
-                + shown.pressure(reading.highestGauge().getAsDouble());
+        return "agrees: "
+                + shown.pressures(
+                        reading.lowestGauge().getAsDouble(),
+                        reading.highestGauge().getAsDouble());
     }
 
     private static void note(Html html, String text) {

@@ -18,8 +18,8 @@ final class HazardsSection {
         if (content.alarms().isEmpty()) {
             html.leaf(
                     "p",
-                    "The simulation met no hazard and passed no limit. That is said of the model; whether the house is"
-                            + " safe it cannot say.");
+                    "The simulation met no hazard, and the pressure stayed within the working pressure of the tank."
+                            + " That is said of the model; whether the house is safe it cannot say.");
         }
         html.open("ul");
         Cautions.of(shown).forEach(caution -> html.leaf("li", caution));

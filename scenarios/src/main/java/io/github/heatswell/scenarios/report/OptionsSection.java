@@ -31,26 +31,38 @@ final class OptionsSection {
     }
 
     private static void sizes(Html html, List<SizeRow> sizes, Shown shown) {
+        boolean alike =
+                sizes.stream().mapToDouble(SizeRow::prechargeGauge).distinct().count() == 1;
         boolean priced = sizes.stream().anyMatch(size -> !size.price().isBlank());
-        List<String> columns =
-                new ArrayList<>(List.of("Vessel", "Precharge", "Peak", "Room below the target", "Enough"));
+        List<String> columns = new ArrayList<>(List.of("Vessel", "Peak", "Room below the limit", "Enough"));
+        if (!alike) {
+            columns.add("Precharge");
+        }
         if (priced) {
             columns.add("Price");
         }
         List<List<String>> rows = new ArrayList<>();
         for (SizeRow size : sizes) {
-            List<String> row = new ArrayList<>(List.of(
-                    shown.volume(size.volume()),
-                    shown.pressure(size.prechargeGauge()),
-                    (size.higher() ? "over " : "") + shown.pressure(size.peakGauge()),
-                    size.higher() ? "none" : shown.pressure(size.margin()),
-                    size.suffices() ? "yes" : "no"));
+            List<String> row = size(size, shown);
+            if (!alike) {
+                row.add(shown.pressure(size.prechargeGauge()));
+            }
             if (priced) {
                 row.add(size.price().isBlank() ? "not given" : size.price());
             }
             rows.add(row);
         }
-        Tables.grid(html, new Grid("Vessels and what each would do, gauge pressures", columns, rows));
+        String precharged =
+                alike ? ", precharged to " + shown.pressure(sizes.get(0).prechargeGauge()) : "";
+        Tables.grid(html, new Grid("What each vessel would do" + precharged + "; gauge pressures", columns, rows));
+    }
+
+    private static List<String> size(SizeRow size, Shown shown) {
+        return new ArrayList<>(List.of(
+                shown.volume(size.volume()),
+                (size.higher() ? "over " : "") + shown.pressure(size.peakGauge()),
+                size.higher() ? "none" : shown.pressure(size.margin()),
+                size.suffices() ? "yes" : "no"));
     }
 
     private static void formula(Html html, FormulaNote formula, Shown shown) {

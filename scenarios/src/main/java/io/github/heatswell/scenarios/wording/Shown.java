@@ -57,6 +57,17 @@ public record Shown(UnitSystem units, boolean both) {
     }
 
     /**
+     * A range of pressures.
+     *
+     * @param lowest its lower end (Pa)
+     * @param highest its upper end (Pa)
+     * @return such as {@code 4.04 to 4.36 bar}
+     */
+    public String pressures(double lowest, double highest) {
+        return beside(pressures(lowest, highest, units), pressures(lowest, highest, other()));
+    }
+
+    /**
      * A temperature.
      *
      * @param value the temperature (K)
@@ -73,7 +84,7 @@ public record Shown(UnitSystem units, boolean both) {
      * @return such as {@code 3.14 L}
      */
     public String volume(double value) {
-        return beside(number(value, units.volume(), 2), number(value, other().volume(), 2));
+        return beside(volume(value, units), volume(value, other()));
     }
 
     /**
@@ -128,6 +139,18 @@ public record Shown(UnitSystem units, boolean both) {
 
     private String pressure(double value, UnitSystem system) {
         return number(value, system.pressure(), system == UnitSystem.SI ? 2 : 1);
+    }
+
+    private String pressures(double lowest, double highest, UnitSystem system) {
+        String from = pressure(lowest, system);
+        return from.substring(0, from.length() - system.pressure().symbol().length() - 1) + " to "
+                + pressure(highest, system);
+    }
+
+    private String volume(double value, UnitSystem system) {
+        double size = Math.abs(system.volume().fromSi(value));
+        int decimals = !both || size < 9.995 ? 2 : size < 99.95 ? 1 : 0;
+        return number(value, system.volume(), decimals);
     }
 
     private String largeVolume(double value, UnitSystem system) {

@@ -158,7 +158,7 @@ class ReportPageTest {
         assertTrue(
                 Pages.ofRun("orchard-lodge", UnitSystem.US, folder).contains("gives off 0.83\u00a0gal (3.1\u00a0L)."));
         String page = Pages.text(Samples.ordinary(UnitSystem.US));
-        assertTrue(page.contains("agrees from 58.0\u00a0psi (4.00\u00a0bar) to 62.4\u00a0psi (4.30\u00a0bar)"), page);
+        assertTrue(page.contains("agrees: 58.0 to 62.4\u00a0psi (4.00 to 4.30\u00a0bar)"), page);
     }
 
     private static void assertSound(String text) throws Exception {
