@@ -7,7 +7,7 @@ import io.github.heatswell.scenarios.wording.Shown;
 import io.github.heatswell.sizing.Differences;
 import io.github.heatswell.sizing.FormulaInput;
 import io.github.heatswell.sizing.FormulaResult;
-import io.github.heatswell.sizing.Source;
+import io.github.heatswell.source.Source;
 import java.util.List;
 import java.util.OptionalDouble;
 

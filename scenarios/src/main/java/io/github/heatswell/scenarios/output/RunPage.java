@@ -2,6 +2,8 @@ package io.github.heatswell.scenarios.output;
 
 import io.github.heatswell.charts.Headline;
 import io.github.heatswell.charts.RunChart;
+import io.github.heatswell.finding.Finding;
+import io.github.heatswell.finding.Findings;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunSummary;
@@ -47,27 +49,30 @@ final class RunPage {
     }
 
     private ReportContent content(RunChart chart) throws IOException {
+        List<Finding> found = Findings.of(result);
         String answer = PageWords.glued(Headline.inBoth(result, shown.units()) + ".");
         Heading heading = new Heading(
                 scenario.title(), scenario.question(), scenario.expectation(), scenario.name(), Optional.empty());
         return ReportContent.builder(heading, shown.units())
-                .alarms(alarms())
+                .alarms(alarms(found))
                 .answer(new Answer(answer, Remarks.of(findings, shown)))
                 .pictures(List.of(PagePicture.of(chart, answer)))
                 .figures(List.of(figures()))
                 .check(PageCheck.of(result.system(), result.hazard().isPresent(), shown))
                 .commissioning(result.system().vessel().isPresent())
+                .findings(PageFindings.notes(found, shown))
                 .options(options())
                 .basis(PageBasis.of(scenario, shown))
                 .methods(PageMethods.of(result, shown))
                 .build();
     }
 
-    private List<AlarmNote> alarms() {
+    private List<AlarmNote> alarms(List<Finding> found) {
         List<AlarmNote> alarms = new ArrayList<>();
         result.hazard().ifPresent(hazard -> alarms.add(new AlarmNote("HAZARD", alarm(hazard))));
         result.first(EventKind.WORKING_PRESSURE_EXCEEDED)
                 .ifPresent(event -> alarms.add(new AlarmNote("WARNING", alarm(event))));
+        alarms.addAll(PageFindings.alarms(found, shown));
         return alarms;
     }
 

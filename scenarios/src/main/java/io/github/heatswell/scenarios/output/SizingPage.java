@@ -1,6 +1,8 @@
 package io.github.heatswell.scenarios.output;
 
 import io.github.heatswell.charts.RunChart;
+import io.github.heatswell.finding.Finding;
+import io.github.heatswell.finding.Findings;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;
@@ -53,23 +55,29 @@ final class SizingPage {
         String sentence = new SizingWords(answer, shown).answer();
         Heading heading = new Heading(scenario.title() + ": which vessel?", "", "", scenario.name(), Optional.empty());
         RunResult shownRun = answer.proposed().orElse(answer.asItIs());
+        List<Finding> found = Findings.of(shownRun.summary());
+        List<String> remarks = answer.proposed().isPresent()
+                ? List.of("Check sheet and findings are those of the house with the vessel.")
+                : List.of();
         return ReportContent.builder(heading, shown.units())
-                .alarms(alarms())
-                .answer(new Answer(sentence, List.of()))
+                .alarms(alarms(found))
+                .answer(new Answer(sentence, remarks))
                 .pictures(List.of(PagePicture.of(chart, sentence)))
                 .figures(List.of(limits()))
                 .check(PageCheck.of(shownRun.system(), shownRun.hazard().isPresent(), shown))
                 .commissioning(answer.proposed().isPresent())
+                .findings(PageFindings.notes(found, shown))
                 .options(options())
                 .basis(PageBasis.of(scenario, shown))
                 .methods(PageMethods.of(shownRun.summary(), shown))
                 .build();
     }
 
-    private List<AlarmNote> alarms() {
+    private List<AlarmNote> alarms(List<Finding> found) {
         List<AlarmNote> alarms = new ArrayList<>();
         alarms(" as it is", answer.asItIs().summary(), alarms);
         answer.proposed().ifPresent(run -> alarms(" also with the vessel", run.summary(), alarms));
+        alarms.addAll(PageFindings.alarms(found, shown));
         return alarms;
     }
 

@@ -83,8 +83,8 @@ class BrowserTest {
         String comparison = Pages.ofComparison(List.of("orchard-lodge", "quarry-row"), folder);
         String hostile = Pages.text(Samples.saying("W".repeat(200) + " " + "word ".repeat(160)));
         for (String paper : List.of("A4", "letter")) {
-            assertSheets(run, paper, 3, 5);
-            assertSheets(comparison, paper, 2, 4);
+            assertSheets(run, paper, 4, 8);
+            assertSheets(comparison, paper, 2, 5);
             assertSheets(hostile, paper, 8, 40);
         }
     }
