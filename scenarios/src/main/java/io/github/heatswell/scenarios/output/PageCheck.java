@@ -29,7 +29,7 @@ final class PageCheck {
     /**
      * The check of a house.
      *
-     * @param hazard whether the house was seen to end in a hazard
+     * @param hazard whether people may be hurt where the house is heated
      */
     static Check of(HotWaterSystem house, boolean hazard, Shown shown) {
         return new PageCheck(house, shown).check(hazard);
@@ -38,8 +38,8 @@ final class PageCheck {
     private Check check(boolean hazard) {
         if (hazard) {
             return none(
-                    "No check sheet is given: in the simulation the house ends in a hazard. Leave the heater off and"
-                            + " call a licensed professional.");
+                    "No check sheet is given: it takes heating, and this house has a hazard, named at the top. Leave the"
+                            + " heater off and call a licensed professional.");
         }
         CheckProcedure procedure = CheckProcedure.of(house);
         try {

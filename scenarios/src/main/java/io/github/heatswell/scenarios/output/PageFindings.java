@@ -38,6 +38,11 @@ final class PageFindings {
         return findings.stream().map(page::note).toList();
     }
 
+    /** Whether people may be hurt. */
+    static boolean hazardous(List<Finding> findings) {
+        return findings.stream().anyMatch(finding -> finding.severity() == Severity.HAZARD);
+    }
+
     /** What people may be hurt by, beyond what happened in the run. */
     static List<AlarmNote> alarms(List<Finding> findings, Shown shown) {
         PageFindings page = new PageFindings(shown);

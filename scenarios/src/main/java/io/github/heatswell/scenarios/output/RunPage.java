@@ -58,7 +58,7 @@ final class RunPage {
                 .answer(new Answer(answer, Remarks.of(findings, shown)))
                 .pictures(List.of(PagePicture.of(chart, answer)))
                 .figures(List.of(figures()))
-                .check(PageCheck.of(result.system(), result.hazard().isPresent(), shown))
+                .check(PageCheck.of(result.system(), PageFindings.hazardous(found), shown))
                 .commissioning(result.system().vessel().isPresent())
                 .findings(PageFindings.notes(found, shown))
                 .options(options())
@@ -70,9 +70,9 @@ final class RunPage {
     private List<AlarmNote> alarms(List<Finding> found) {
         List<AlarmNote> alarms = new ArrayList<>();
         result.hazard().ifPresent(hazard -> alarms.add(new AlarmNote("HAZARD", alarm(hazard))));
+        alarms.addAll(PageFindings.alarms(found, shown));
         result.first(EventKind.WORKING_PRESSURE_EXCEEDED)
                 .ifPresent(event -> alarms.add(new AlarmNote("WARNING", alarm(event))));
-        alarms.addAll(PageFindings.alarms(found, shown));
         return alarms;
     }
 

@@ -64,7 +64,7 @@ final class SizingPage {
                 .answer(new Answer(sentence, remarks))
                 .pictures(List.of(PagePicture.of(chart, sentence)))
                 .figures(List.of(limits()))
-                .check(PageCheck.of(shownRun.system(), shownRun.hazard().isPresent(), shown))
+                .check(PageCheck.of(shownRun.system(), PageFindings.hazardous(found), shown))
                 .commissioning(answer.proposed().isPresent())
                 .findings(PageFindings.notes(found, shown))
                 .options(options())

@@ -11,7 +11,7 @@ final class Tables {
     /** A table of no more rows and characters than this stays on one sheet of paper. */
     private static final int FEW_ROWS = 14;
 
-    private static final int FEW_CHARACTERS = 700;
+    private static final int FEW_CHARACTERS = 500;
 
     /** A word longer than this may be broken anywhere. */
     private static final int LONG_WORD = 10;
