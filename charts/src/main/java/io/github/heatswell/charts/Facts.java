@@ -36,6 +36,12 @@ final class Facts {
         return facts + full;
     }
 
+    /** The facts of a house that is only heated up, and nothing drawn. */
+    String ofHouse(HotWaterSystem system) {
+        List<String> parts = List.of(tank(system), setPoint(system), supply(system), vessel(system), relief(system));
+        return Headline.capitalised(String.join(", ", parts)) + ".";
+    }
+
     /** What several systems have in common. */
     String common(List<NamedRun> runs) {
         List<Function<HotWaterSystem, String>> facts =

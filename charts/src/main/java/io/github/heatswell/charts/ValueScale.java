@@ -31,7 +31,8 @@ final class ValueScale {
         return new Axis(label, 0, Math.ceil(1.06 * high / (tick / 2)) * tick / 2, tick);
     }
 
-    private static double roundStep(double least) {
+    /** The smallest of 1, 2, 5 times a power of ten that is not less. */
+    static double roundStep(double least) {
         double power = Math.pow(10, Math.floor(Math.log10(least)));
         for (double round : ROUND) {
             if (round * power >= least * (1 - 1e-9)) {

@@ -10,10 +10,8 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.Set;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 
@@ -25,8 +23,8 @@ class PngTest {
             BufferedImage image = ImageIO.read(new ByteArrayInputStream(png(chart.getValue())));
             assertEquals(2080, image.getWidth(), chart.getKey());
             assertTrue(image.getHeight() >= 1400, chart.getKey());
-            assertTrue(colours(image) > 50, chart.getKey() + " is blank");
-            assertTrue(rimIsFree(image), chart.getKey() + " is clipped");
+            assertTrue(Pictures.colours(image) > 50, chart.getKey() + " is blank");
+            assertTrue(Pictures.rimIsFree(image), chart.getKey() + " is clipped");
         }
     }
 
@@ -37,8 +35,8 @@ class PngTest {
         for (Map.Entry<String, RunResult> day : days.entrySet()) {
             BufferedImage image =
                     ImageIO.read(new ByteArrayInputStream(png(RunChart.of(day.getValue(), UnitSystem.SI))));
-            assertTrue(colours(image) > 50, day.getKey() + " is blank");
-            assertTrue(rimIsFree(image), day.getKey() + " is clipped");
+            assertTrue(Pictures.colours(image) > 50, day.getKey() + " is blank");
+            assertTrue(Pictures.rimIsFree(image), day.getKey() + " is clipped");
         }
     }
 
@@ -54,40 +52,12 @@ class PngTest {
         BufferedImage image = ImageIO.read(new ByteArrayInputStream(png(small)));
         assertEquals(1440, image.getWidth());
         assertTrue(image.getHeight() > 1040, "high enough for all names: " + image.getHeight());
-        assertTrue(rimIsFree(image));
+        assertTrue(Pictures.rimIsFree(image));
     }
 
     private static byte[] png(RunChart chart) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         chart.writePng(out);
         return out.toByteArray();
-    }
-
-    private static int colours(BufferedImage image) {
-        Set<Integer> seen = new HashSet<>();
-        for (int x = 0; x < image.getWidth(); x += 5) {
-            for (int y = 0; y < image.getHeight(); y += 5) {
-                seen.add(image.getRGB(x, y));
-            }
-        }
-        return seen.size();
-    }
-
-    /** Whether nothing was drawn in the outermost pixels: words that ran out of the picture would be. */
-    private static boolean rimIsFree(BufferedImage image) {
-        int white = 0xFFFFFFFF;
-        for (int y = 0; y < image.getHeight(); y++) {
-            for (int d = 0; d < 8; d++) {
-                if (image.getRGB(d, y) != white || image.getRGB(image.getWidth() - 1 - d, y) != white) {
-                    return false;
-                }
-            }
-        }
-        for (int x = 0; x < image.getWidth(); x++) {
-            if (image.getRGB(x, 0) != white || image.getRGB(x, image.getHeight() - 1) != white) {
-                return false;
-            }
-        }
-        return true;
     }
 }

@@ -1,10 +1,6 @@
 package io.github.heatswell.sizing;
 
 import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
-import io.github.heatswell.result.RunSummary;
-import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import java.util.OptionalDouble;
@@ -50,19 +46,7 @@ final class Search {
 
     private double peak(HotWaterSystem house, Trial trial) {
         runs++;
-        RunSummary summary = Simulation.of(house, trial.duration()).sampledEvery(trial.duration()).stream(
-                (time, values, regime) -> {});
-        summary.hazard().ifPresent(Search::refuseHazard);
-        return summary.extremes().highestPressure().value();
-    }
-
-    /** A peak at the test pressure only says that the vessel is too small; anything else is no case for a vessel. */
-    private static void refuseHazard(Event hazard) {
-        if (hazard.kind() != EventKind.TEST_PRESSURE_REACHED) {
-            throw new IllegalArgumentException("the run ends early: "
-                    + hazard.kind().description() + " after " + Math.round(hazard.time())
-                    + " s; a vessel cannot be sized for that");
-        }
+        return Peak.of(house, trial.duration()).absolute();
     }
 
     /** The smallest volume (m3) that does it: 0 if none is needed, empty if none can. */

@@ -24,6 +24,16 @@ record VesselType(ExpansionVessel pattern) {
                 .build();
     }
 
+    /** The same with its precharge measured at the temperature of the room. */
+    VesselType chargedInTheRoom() {
+        ExpansionVessel.Builder builder = ExpansionVessel.builder()
+                .acceptance(pattern.acceptance(), RatioUnit.ONE)
+                .height(pattern.height(), LengthUnit.METRE);
+        pattern.gasTimeConstant().ifPresent(tau -> builder.gasTimeConstant(tau, DurationUnit.SECOND));
+        pattern.temperature().ifPresent(t -> builder.temperature(t, TemperatureUnit.KELVIN));
+        return copy(builder);
+    }
+
     /** The same without height. */
     VesselType level() {
         return copy(filled(pattern.acceptance()));

@@ -17,6 +17,9 @@
  *   Differences why = Differences.fromHandbook(sizing, NetExpansion.HANDBOOK_STEEL);
  * </pre>
  *
+ * <p>{@link io.github.heatswell.sizing.PeakSurvey} shows the ground the answer stands on: the peaks over vessel volume and
+ * precharge, as a {@link io.github.heatswell.sizing.PeakMap}, with the line below which the relief valve drips.
+ *
  * <p>A peak can never be lower than the pressure the supply stands at. If that is not below the target, no vessel of any
  * size helps, and the result says how far the supply pressure has to come down first.
  *

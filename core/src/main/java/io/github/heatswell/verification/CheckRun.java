@@ -22,7 +22,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** One simulation of a {@link CheckProcedure}: the cold house at rest, then the draw and the night after it. */
+/** One simulation of a {@link CheckProcedure}: the cold house ten minutes after a cold tap was closed, then the draw and the night after it. */
 final class CheckRun {
 
     private static final Duration MINUTE = Duration.ofMinutes(1);
@@ -30,6 +30,8 @@ final class CheckRun {
     private static final double NIGHT = 36_000;
     /** The feed comes to rest within so many seconds of closing the taps, if it does at all. */
     private static final double SETTLING = 60;
+    /** Event times this close (s) are one. */
+    private static final double SAME_MOMENT = 1e-3;
     /** Both within a second: one element hands over to the other. */
     private static final double HANDING_OVER = 1;
 
@@ -52,7 +54,7 @@ final class CheckRun {
         double whenCold = last(cold, Channel.RELIEF_FLOW);
         if (cold.hazard().isPresent()) {
             CheckSheet.Drips drips = new CheckSheet.Drips(cold.totals().relieved(), whenCold, OptionalDouble.empty());
-            return new CheckSheet(procedure, List.of(), false, drips, cold.hazard());
+            return new CheckSheet(procedure, List.of(), heatUp(false, cold), drips, cold.hazard());
         }
         List<Reading> readings = new ArrayList<>();
         readings.add(new Reading(ReadingKind.COLD_STATIC, cold.gauge(last(cold, Channel.PRESSURE_ABSOLUTE)), 0));
@@ -61,7 +63,12 @@ final class CheckRun {
                 Simulation.of(hot, seconds(closed + NIGHT)).sampledEvery(MINUTE).run();
         Optional<Event> off = heatedUp(run.summary());
         readHot(hot, run, off, readings);
-        return new CheckSheet(procedure, readings, off.isPresent(), drips(run, whenCold), run.hazard());
+        return new CheckSheet(procedure, readings, heatUp(off.isPresent(), run), drips(run, whenCold), run.hazard());
+    }
+
+    private static CheckSheet.HeatUp heatUp(boolean finished, RunResult run) {
+        return new CheckSheet.HeatUp(
+                finished, run.extremes().highestTemperature().value());
     }
 
     /** The house with its heater off and its tank as warm as the room. */
@@ -122,10 +129,12 @@ final class CheckRun {
     private Reading afterDraw(RunResult run) {
         return run.events().stream()
                 .filter(event -> event.kind() == EventKind.SUPPLY_CLOSED)
-                .filter(event -> event.time() >= closed - 1e-3 && event.time() <= closed + SETTLING)
+                .filter(event -> event.time() >= closed - SAME_MOMENT && event.time() <= closed + SETTLING)
                 .findFirst()
-                .map(event ->
-                        new Reading(ReadingKind.AFTER_DRAW, run.gauge(event.pressureAbsolute()), event.time() - closed))
+                .map(event -> new Reading(
+                        ReadingKind.AFTER_DRAW,
+                        run.gauge(event.pressureAbsolute()),
+                        Math.max(0, event.time() - closed)))
                 .orElseGet(() -> at(run, ReadingKind.AFTER_DRAW, 0));
     }
 
@@ -144,8 +153,8 @@ final class CheckRun {
     /** The highest pressure after the taps were closed; the run ends with the heat-up. */
     private Reading peak(RunResult run) {
         Extreme highest = run.extremes().highestPressure();
-        if (highest.time() >= closed) {
-            return new Reading(ReadingKind.PEAK, run.gauge(highest.value()), highest.time() - closed);
+        if (highest.time() >= closed - SAME_MOMENT) {
+            return new Reading(ReadingKind.PEAK, run.gauge(highest.value()), Math.max(0, highest.time() - closed));
         }
         // the start was higher: then the course is that of the street, and even between the minutes
         int best = (int) Math.rint(closed / 60);
@@ -174,8 +183,8 @@ final class CheckRun {
         double before =
                 run.end() < closed ? 0 : run.trace().value(Channel.RELIEVED_TOTAL, (int) Math.rint(closed / 60));
         OptionalDouble first = run.events().stream()
-                .filter(event -> event.kind() == EventKind.RELIEF_OPENED && event.time() >= closed)
-                .mapToDouble(event -> event.time() - closed)
+                .filter(event -> event.kind() == EventKind.RELIEF_OPENED && event.time() >= closed - SAME_MOMENT)
+                .mapToDouble(event -> Math.max(0, event.time() - closed))
                 .findFirst();
         return new CheckSheet.Drips(run.totals().relieved() - before, whenCold, first);
     }

@@ -11,30 +11,38 @@ import java.util.OptionalDouble;
  *
  * @param procedure the procedure
  * @param readings what the gauge should show, in the order of the procedure; those that a hazard prevented are missing
- * @param heated whether the heater came on after the draw and off again; if not, the highest pressure is that of the
- *     whole ten hours
+ * @param heatUp how the heat-up ends
  * @param drips whether a relief valve is expected to give off water, and how much
  * @param hazard the hazard at which the procedure ends, with the time since the run it happened in began (s), or empty
  */
 public record CheckSheet(
-        CheckProcedure procedure, List<Reading> readings, boolean heated, Drips drips, Optional<Event> hazard) {
+        CheckProcedure procedure, List<Reading> readings, HeatUp heatUp, Drips drips, Optional<Event> hazard) {
 
     /**
      * Copies the readings and checks that everything is there.
      *
      * @param procedure the procedure
      * @param readings what the gauge should show, in the order of the procedure; those that a hazard prevented are missing
-     * @param heated whether the heater came on after the draw and off again; if not, the highest pressure is that of the
-     *     whole ten hours
+     * @param heatUp how the heat-up ends
      * @param drips whether a relief valve is expected to give off water, and how much
      * @param hazard the hazard at which the procedure ends, with the time since the run it happened in began (s), or empty
      */
     public CheckSheet {
         Objects.requireNonNull(procedure, "procedure");
+        Objects.requireNonNull(heatUp, "heatUp");
         Objects.requireNonNull(drips, "drips");
         Objects.requireNonNull(hazard, "hazard");
         readings = List.copyOf(readings);
     }
+
+    /**
+     * How the heat-up after the draw ends.
+     *
+     * @param finished whether the heater came on and off again within the ten hours; if not, because nothing switched it
+     *     on or off, the highest pressure is that of the whole ten hours
+     * @param hottest the highest temperature of the hottest water until the next morning or the hazard (K)
+     */
+    public record HeatUp(boolean finished, double hottest) {}
 
     /**
      * What relief valves are expected to give off, all together.

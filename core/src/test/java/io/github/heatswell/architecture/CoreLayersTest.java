@@ -41,9 +41,15 @@ class CoreLayersTest {
             .allowEmptyShould(true);
 
     @ArchTest
-    static final ArchRule studiesAskAndAreNotAsked = noClasses()
+    static final ArchRule runsKnowNoStudies = noClasses()
             .that()
-            .resideOutsideOfPackages("io.github.heatswell.study..", "io.github.heatswell.verification..")
+            .resideInAnyPackage(
+                    "io.github.heatswell.units..",
+                    "io.github.heatswell.water..",
+                    "io.github.heatswell.draw..",
+                    "io.github.heatswell.plant..",
+                    "io.github.heatswell.simulation..",
+                    "io.github.heatswell.result..")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("io.github.heatswell.study..", "io.github.heatswell.verification..")

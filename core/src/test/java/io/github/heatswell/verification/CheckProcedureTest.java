@@ -83,8 +83,9 @@ class CheckProcedureTest {
                 run.gauge(heatUp.extremes().highestPressure().value()),
                 gauge(sheet, ReadingKind.PEAK),
                 20); // Pa, a millisecond of heating
-        assertTrue(sheet.heated());
+        assertTrue(sheet.heatUp().finished());
         assertEquals(run.totals().relieved(), sheet.drips().volume(), 1e-12);
+        assertEquals(run.extremes().highestTemperature().value(), sheet.heatUp().hottest(), 1e-9);
         assertEquals(6, sheet.readings().size());
         assertTrue(gauge(sheet, ReadingKind.QUARTER_HOUR) < gauge(sheet, ReadingKind.HALF_HOUR));
     }
@@ -223,7 +224,25 @@ class CheckProcedureTest {
         assertTrue(sheet.reading(ReadingKind.AFTER_DRAW).isPresent());
         assertTrue(sheet.reading(ReadingKind.PEAK).isEmpty());
         assertTrue(sheet.reading(ReadingKind.NEXT_MORNING).isEmpty());
-        assertFalse(sheet.heated());
+        assertFalse(sheet.heatUp().finished());
+    }
+
+    /** A thermostat that never switches off is seen by the temperature, where an open connection hides the pressure. */
+    @Test
+    void aRunawayIsSeenByItsTemperature() {
+        HotWaterSystem.Builder house = Houses.lodge(4, 58);
+        HotWaterSystem described = house.build();
+        HotWaterSystem runaway = house.supply(described.supply().toBuilder()
+                        .arrangement(Supply.Arrangement.DIRECT)
+                        .build())
+                .heater(described.heater().toBuilder().thermostatStuck(true).build())
+                .build();
+        CheckSheet sheet = sheet(runaway);
+
+        assertFalse(sheet.heatUp().finished());
+        assertTrue(sheet.heatUp().hottest() > 373);
+        // at 5 bar absolute water boils at 152 degC; its properties are known to 150 degC
+        assertEquals(EventKind.WATER_OUT_OF_RANGE, sheet.hazard().orElseThrow().kind());
     }
 
     @Test
@@ -267,7 +286,7 @@ class CheckProcedureTest {
                 .build();
         CheckSheet sheet = new CheckProcedure(0.18).simulate(house);
 
-        assertTrue(sheet.heated());
+        assertTrue(sheet.heatUp().finished());
         // the upper element heats its two fifths in under two hours; the whole takes 180 L from 9 to 60 degC, less what
         // 3 kW gave in the 18 min of the draw; 5 %: layers mix while the water is drawn
         double expected = 180 * 4186 * 51 / 3000.0 - 1080;

@@ -2,6 +2,7 @@ package io.github.heatswell.charts.drawing;
 
 import io.github.heatswell.charts.picture.Area;
 import io.github.heatswell.charts.picture.Bands;
+import io.github.heatswell.charts.picture.Caption;
 import io.github.heatswell.charts.picture.Curve;
 import io.github.heatswell.charts.picture.Level;
 import io.github.heatswell.charts.picture.Mark;
@@ -14,11 +15,8 @@ final class Description {
     private Description() {}
 
     /** What the picture is called: the hazard, if there is one, and the finding. */
-    static String name(Picture picture) {
-        String hazard = picture.caption().hazard();
-        return hazard.isEmpty()
-                ? picture.caption().title()
-                : hazard + " " + picture.caption().title();
+    static String name(Caption caption) {
+        return caption.hazard().isEmpty() ? caption.title() : caption.hazard() + " " + caption.title();
     }
 
     /** What the picture shows. */

@@ -1,6 +1,7 @@
 package io.github.heatswell.charts.drawing;
 
 import io.github.heatswell.charts.picture.Picture;
+import io.github.heatswell.charts.picture.PlanePicture;
 import java.io.IOException;
 import java.io.OutputStream;
 
@@ -32,6 +33,30 @@ public final class Drawing {
      */
     public static void svg(Picture picture, Appendable out) throws IOException {
         Fonts.require();
-        new SvgWriter(picture).write(out);
+        new SvgWriter(new Sheet(picture)).write(out);
+    }
+
+    /**
+     * Draws a picture of a plane as PNG, two pixels for each logical one.
+     *
+     * @param picture what to draw
+     * @param out where to; stays open
+     * @throws IOException if it cannot be written, or if this Java finds no fonts
+     */
+    public static void png(PlanePicture picture, OutputStream out) throws IOException {
+        Fonts.require();
+        PngWriter.write(new PlaneSheet(picture), out);
+    }
+
+    /**
+     * Draws a picture of a plane as one SVG element.
+     *
+     * @param picture what to draw
+     * @param out where to
+     * @throws IOException if it cannot be written, or if this Java finds no fonts
+     */
+    public static void svg(PlanePicture picture, Appendable out) throws IOException {
+        Fonts.require();
+        new SvgWriter(new PlaneSheet(picture)).write(out);
     }
 }

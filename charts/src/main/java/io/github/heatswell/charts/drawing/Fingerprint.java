@@ -4,6 +4,7 @@ import io.github.heatswell.charts.picture.Area;
 import io.github.heatswell.charts.picture.Curve;
 import io.github.heatswell.charts.picture.Panel;
 import io.github.heatswell.charts.picture.Picture;
+import io.github.heatswell.charts.picture.PlanePicture;
 import io.github.heatswell.charts.picture.Points;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
@@ -22,7 +23,18 @@ final class Fingerprint {
         print.add(picture.size().toString() + picture.caption() + picture.time());
         print.add(picture.upper());
         print.add(picture.lower());
-        return String.format(Locale.ROOT, "hs%08x", print.sum.getValue());
+        return print.name();
+    }
+
+    /** The name of a picture of a plane, whose parts all say their content in words. */
+    static String of(PlanePicture picture) {
+        Fingerprint print = new Fingerprint();
+        print.add(picture.toString());
+        return print.name();
+    }
+
+    private String name() {
+        return String.format(Locale.ROOT, "hs%08x", sum.getValue());
     }
 
     private void add(Panel panel) {

@@ -15,7 +15,7 @@ final class PngWriter {
 
     private PngWriter() {}
 
-    static void write(Sheet sheet, OutputStream out) throws IOException {
+    static void write(Drawn sheet, OutputStream out) throws IOException {
         int width = (int) Math.ceil(SCALE * sheet.width());
         int height = (int) Math.ceil(SCALE * sheet.height());
         BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);

@@ -3,13 +3,11 @@ package io.github.heatswell.charts.drawing;
 import io.github.heatswell.charts.picture.Panel;
 import io.github.heatswell.charts.picture.Picture;
 import java.awt.Graphics2D;
-import java.awt.RenderingHints;
-import java.awt.geom.Rectangle2D;
 import org.jfree.chart.ChartRenderingInfo;
 import org.jfree.chart.plot.PlotRenderingInfo;
 
 /** Draws a whole picture onto anything that takes drawing. */
-final class Sheet {
+final class Sheet implements Drawn {
 
     private final Picture picture;
     private final SheetLayout layout;
@@ -19,21 +17,34 @@ final class Sheet {
         this.layout = SheetLayout.of(picture);
     }
 
-    double width() {
+    @Override
+    public double width() {
         return layout.width();
     }
 
-    double height() {
+    @Override
+    public double height() {
         return layout.height();
     }
 
-    void draw(Graphics2D g) {
-        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-        g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
-        g.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
-        g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
-        g.setPaint(Ink.PAPER);
-        g.fill(new Rectangle2D.Double(0, 0, layout.width(), layout.height()));
+    @Override
+    public String name() {
+        return Description.name(picture.caption());
+    }
+
+    @Override
+    public String description() {
+        return Description.of(picture);
+    }
+
+    @Override
+    public String fingerprint() {
+        return Fingerprint.of(picture);
+    }
+
+    @Override
+    public void draw(Graphics2D g) {
+        Paper.prepare(g, layout.width(), layout.height());
         layout.header().draw(g, SheetLayout.MARGIN, SheetLayout.MARGIN);
         ChartRenderingInfo info = new ChartRenderingInfo(null);
         ChartAssembly.of(picture, layout.gutterWidth()).draw(g, layout.panels().shape(), null, info);

@@ -1,6 +1,5 @@
 package io.github.heatswell.charts.drawing;
 
-import io.github.heatswell.charts.picture.Picture;
 import java.util.Locale;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
@@ -20,17 +19,17 @@ final class SvgDressing {
         this.prefix = prefix;
     }
 
-    void dress(Element root, Picture picture, Sheet sheet) {
+    void dress(Element root, Drawn sheet) {
         root.removeAttribute("width");
         root.removeAttribute("height");
         root.setAttribute("viewBox", String.format(Locale.ROOT, "0 0 %.0f %.0f", sheet.width(), sheet.height()));
         root.setAttribute("role", "img");
-        root.setAttribute("aria-label", Description.name(picture));
+        root.setAttribute("aria-label", sheet.name());
         root.setAttribute("aria-describedby", prefix + "-desc");
-        Element description = text(root, "desc", Description.of(picture));
+        Element description = text(root, "desc", sheet.description());
         description.setAttribute("id", prefix + "-desc");
         root.insertBefore(description, root.getFirstChild());
-        root.insertBefore(text(root, "title", Description.name(picture)), root.getFirstChild());
+        root.insertBefore(text(root, "title", sheet.name()), root.getFirstChild());
         clean(root);
     }
 

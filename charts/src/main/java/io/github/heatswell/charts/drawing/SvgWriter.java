@@ -1,6 +1,5 @@
 package io.github.heatswell.charts.drawing;
 
-import io.github.heatswell.charts.picture.Picture;
 import java.awt.Dimension;
 import java.io.IOException;
 import java.io.StringWriter;
@@ -11,20 +10,19 @@ import org.apache.batik.svggen.SVGGraphics2D;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 
-/** Writes a picture as one SVG element that can stand alone or inside a page, next to others. */
+/** Writes a sheet as one SVG element that can stand alone or inside a page, next to others. */
 final class SvgWriter {
 
     private static final String SVG = "http://www.w3.org/2000/svg";
 
-    private final Picture picture;
+    private final Drawn sheet;
 
-    SvgWriter(Picture picture) {
-        this.picture = picture;
+    SvgWriter(Drawn sheet) {
+        this.sheet = sheet;
     }
 
     void write(Appendable out) throws IOException {
-        Sheet sheet = new Sheet(picture);
-        String prefix = Fingerprint.of(picture);
+        String prefix = sheet.fingerprint();
         Document document = newDocument();
         SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);
         context.setIDGenerator(new PrefixedIds(prefix));
@@ -34,7 +32,7 @@ final class SvgWriter {
         g.setSVGCanvasSize(new Dimension((int) Math.ceil(sheet.width()), (int) Math.ceil(sheet.height())));
         sheet.draw(g);
         Element root = g.getRoot();
-        new SvgDressing(document, prefix).dress(root, picture, sheet);
+        new SvgDressing(document, prefix).dress(root, sheet);
         StringWriter text = new StringWriter();
         g.stream(root, text, false, false);
         out.append(SvgDressing.elementOnly(text.toString()));

@@ -86,7 +86,13 @@ public final class VesselChoice {
                                 house.toBuilder().vessel(sizing.vessel(vessel)).build())));
     }
 
-    private SizingTarget target() {
+    /**
+     * What the peak must stay below.
+     *
+     * @return the target with all its bounds
+     * @throws IllegalArgumentException if a bound is outside its range
+     */
+    public SizingTarget target() {
         SizingTarget.Builder target = SizingTarget.builder(scenario.system()).vesselRating(rating);
         if (!codeCap) {
             target.withoutCodeCap();
@@ -97,7 +103,12 @@ public final class VesselChoice {
         return target.build();
     }
 
-    private ExpansionVessel pattern() {
+    /**
+     * The vessel to go by.
+     *
+     * @return that of the house, or one like common vessels; its volume and precharge mean nothing
+     */
+    public ExpansionVessel pattern() {
         return scenario.system()
                 .vessel()
                 .orElseGet(() -> ExpansionVessel.builder()

@@ -1,6 +1,7 @@
 package io.github.heatswell.scenarios.command;
 
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.simulation.SimulationException;
 import io.github.heatswell.units.UnitSystem;
@@ -39,15 +40,15 @@ final class Batch {
     static Optional<Batch> read(ParseResult arguments, Console console) {
         Batch batch = new Batch(arguments.matchedOptionValue(Specs.UNITS, UnitSystem.SI));
         Duration sample = arguments.matchedOptionValue(Specs.SAMPLE, null);
+        List<Change> changes = arguments.matchedOptionValue(Specs.SET, List.of());
         List<String> words = arguments.matchedPositionalValue(0, List.of());
         for (String word : words) {
-            batch.add(word, sample, console);
+            batch.add(ScenarioSource.read(word, changes, console), word, sample, console);
         }
         return batch.sound ? Optional.of(batch) : Optional.empty();
     }
 
-    private void add(String word, Duration sample, Console console) {
-        Optional<Scenario> scenario = ScenarioSource.read(word, console);
+    private void add(Optional<Scenario> scenario, String word, Duration sample, Console console) {
         if (scenario.isEmpty()) {
             sound = false;
             return;

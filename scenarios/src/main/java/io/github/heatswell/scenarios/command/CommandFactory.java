@@ -47,6 +47,8 @@ public final class CommandFactory {
         top.addSubcommand("run", RunCommand.spec());
         top.addSubcommand("compare", CompareCommand.spec());
         top.addSubcommand("size", SizeCommand.spec());
+        top.addSubcommand("map", MapCommand.spec());
+        top.addSubcommand("spread", SpreadCommand.spec());
         top.addSubcommand("list", ListCommand.spec());
         top.addSubcommand("show", ShowCommand.spec());
         return new CommandLine(top)

@@ -36,6 +36,7 @@ final class CompareCommand {
         CommandSpec spec = Specs.command(CompareCommand::run);
         spec.addPositional(Specs.scenarios());
         spec.addOption(Specs.out("Default: heatswell-out/comparison."));
+        spec.addOption(Specs.set());
         spec.addOption(Specs.units());
         spec.addOption(Specs.sample());
         Specs.describe(

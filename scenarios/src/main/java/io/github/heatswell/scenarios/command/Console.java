@@ -2,6 +2,7 @@ package io.github.heatswell.scenarios.command;
 
 import io.github.heatswell.scenarios.wording.Printable;
 import java.io.PrintWriter;
+import java.io.Writer;
 
 /**
  * Where a command prints. Nobody listening any more is no reason to fail: a report piped into a program that has read
@@ -20,6 +21,23 @@ record Console(PrintWriter out, PrintWriter err) {
     /** Prints complaints, one in a line. */
     void complain(String complaints) {
         complaints.lines().map(Printable::line).forEach(line -> err.print(line + "\n"));
+        err.flush();
+    }
+
+    /** A console that shows nothing. */
+    static Console silent() {
+        PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
+        return new Console(nowhere, nowhere);
+    }
+
+    /** Whether somebody watches a terminal; the starting script knows, and where it does not say, nobody does. */
+    boolean watched() {
+        return Boolean.getBoolean("heatswell.terminal");
+    }
+
+    /** Writes over the line in which the terminal's cursor stands. */
+    void overwrite(String line) {
+        err.print("\r" + line);
         err.flush();
     }
 }

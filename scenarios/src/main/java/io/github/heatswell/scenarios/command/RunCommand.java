@@ -32,6 +32,7 @@ final class RunCommand {
                 .orElse(ExitStatus.BAD_INPUT));
         spec.addPositional(Specs.scenarios());
         spec.addOption(Specs.out("Default: heatswell-out/NAME. With several scenarios: DIR/NAME for each."));
+        spec.addOption(Specs.set());
         spec.addOption(Specs.units());
         spec.addOption(Specs.sample());
         Specs.describe(

@@ -1,6 +1,7 @@
 package io.github.heatswell.scenarios.command;
 
 import io.github.heatswell.scenarios.catalogue.Catalogue;
+import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.file.InvalidScenarioException;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.file.ScenarioName;
@@ -13,6 +14,7 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -25,15 +27,13 @@ final class ScenarioSource {
      * Reads a scenario. A word that looks like a file name is one; otherwise bundled names come first.
      *
      * @param word a file or a bundled name
+     * @param changes what is changed about it
      * @param console takes complaints
      * @return the scenario, or empty if there is none or it is wrong
      */
-    static Optional<Scenario> read(String word, Console console) {
+    static Optional<Scenario> read(String word, List<Change> changes, Console console) {
         try {
-            if (!looksLikeFile(word) && Catalogue.names().contains(word)) {
-                return Optional.of(Catalogue.read(word));
-            }
-            return Optional.of(ScenarioReader.read(Path.of(word)));
+            return Optional.of(read(word).with(changes));
         } catch (InvalidScenarioException e) {
             console.complain(FaultList.of(e));
         } catch (InvalidPathException e) {
@@ -42,6 +42,12 @@ final class ScenarioSource {
             console.complain(word + ": " + reason(word, e));
         }
         return Optional.empty();
+    }
+
+    private static Scenario read(String word) throws IOException {
+        return !looksLikeFile(word) && Catalogue.names().contains(word)
+                ? Catalogue.read(word)
+                : ScenarioReader.read(Path.of(word));
     }
 
     private static boolean looksLikeFile(String word) {

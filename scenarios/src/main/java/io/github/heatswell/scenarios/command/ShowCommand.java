@@ -1,8 +1,12 @@
 package io.github.heatswell.scenarios.command;
 
 import io.github.heatswell.scenarios.catalogue.Catalogue;
+import io.github.heatswell.scenarios.file.Change;
+import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.wording.Nearest;
 import io.github.heatswell.scenarios.wording.Printable;
+import java.util.List;
+import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
@@ -22,7 +26,11 @@ final class ShowCommand {
                 .type(String.class)
                 .description("The name of a bundled scenario.")
                 .build());
-        Specs.describe(spec, "Print a bundled scenario, to start one of your own from.");
+        spec.addOption(Specs.set());
+        Specs.describe(
+                spec,
+                "Print a bundled scenario, to start one of your own from.",
+                "With --set the changed scenario is printed, without the comments of the original.");
         spec.usageMessage().exitCodeListHeading("").exitCodeList(null);
         return spec;
     }
@@ -36,7 +44,13 @@ final class ShowCommand {
                             .orElse("; their names are shown by: heatswell list"));
             return ExitStatus.BAD_INPUT;
         }
-        console.print(Catalogue.text(name));
-        return ExitStatus.RAN;
+        List<Change> changes = arguments.matchedOptionValue(Specs.SET, List.of());
+        if (changes.isEmpty()) {
+            console.print(Catalogue.text(name));
+            return ExitStatus.RAN;
+        }
+        Optional<Scenario> changed = ScenarioSource.read(name, changes, console);
+        changed.ifPresent(scenario -> console.print(scenario.changedText()));
+        return changed.isPresent() ? ExitStatus.RAN : ExitStatus.BAD_INPUT;
     }
 }

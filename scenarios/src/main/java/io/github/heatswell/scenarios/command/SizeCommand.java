@@ -10,7 +10,6 @@ import io.github.heatswell.scenarios.output.SizingFiles;
 import io.github.heatswell.scenarios.output.SizingReport;
 import io.github.heatswell.sizing.PrechargeRule;
 import io.github.heatswell.units.Pressure;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
@@ -42,6 +41,7 @@ final class SizeCommand {
         spec.addOption(SizeSpecs.precharge());
         spec.addOption(
                 Specs.out("Default: heatswell-out/NAME-vessel. With several scenarios: DIR/NAME-vessel for each."));
+        spec.addOption(Specs.set());
         spec.addOption(Specs.units());
         Specs.describe(
                 spec,
@@ -99,7 +99,7 @@ final class SizeCommand {
     }
 
     private ExitStatus write(int index, VesselAnswer answer, SizingReport report) {
-        ResultFolder folder = folder(index);
+        ResultFolder folder = Folders.of(arguments, batch, index, FOLDER_ENDING);
         List<ResultFile> files = SizingFiles.of(answer, batch.units());
         try {
             folder.write(files);
@@ -109,13 +109,5 @@ final class SizeCommand {
         }
         report.written(folder.path(), files);
         return ExitStatus.RAN;
-    }
-
-    private ResultFolder folder(int index) {
-        Path out = arguments.matchedOptionValue(Specs.OUT, null);
-        if (out != null && batch.size() == 1) {
-            return ResultFolder.at(out);
-        }
-        return ResultFolder.inside(out == null ? Path.of(Specs.DEFAULT_OUT) : out, batch.name(index) + FOLDER_ENDING);
     }
 }

@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.command;
 
+import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.quantity.Amount;
 import io.github.heatswell.scenarios.quantity.Kind;
 import io.github.heatswell.scenarios.quantity.QuantityReader;
@@ -15,6 +16,7 @@ import java.util.Map;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
+import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.TypeConversionException;
 
 /** The parts that command lines have in common. */
@@ -25,6 +27,9 @@ final class Specs {
 
     static final String UNITS = "--units";
     static final String SAMPLE = "--sample";
+    static final String SET = "--set";
+    private static final String THREADS = "--threads";
+    private static final int MOST_THREADS = 256;
 
     /** Where results go if nothing else is said. */
     static final String DEFAULT_OUT = "heatswell-out";
@@ -100,6 +105,48 @@ final class Specs {
                 .converters(Specs::duration)
                 .description("Distance of the samples in place of the scenario's, such as 10s or 5min.")
                 .build();
+    }
+
+    static OptionSpec set() {
+        return OptionSpec.builder(SET)
+                .paramLabel("FIELD=VALUE")
+                .type(List.class)
+                .auxiliaryTypes(Change.class)
+                .converters(Specs::change)
+                .description("Another value for a field of every scenario, such as 'tank.volume=150 L', written as in a"
+                        + " file; none takes the field out. May be repeated.")
+                .build();
+    }
+
+    static OptionSpec threads() {
+        return OptionSpec.builder(THREADS)
+                .paramLabel("NUMBER")
+                .type(Integer.class)
+                .converters(Specs::number)
+                .description("How many threads share the work; the answer does not depend on it. Default: one for every"
+                        + " processor.")
+                .build();
+    }
+
+    /** How many threads are to share the work. */
+    static int threads(ParseResult arguments) {
+        return arguments.matchedOptionValue(
+                THREADS, Math.min(MOST_THREADS, Runtime.getRuntime().availableProcessors()));
+    }
+
+    private static Integer number(String text) {
+        if (!text.matches("\\d{1,3}") || Integer.parseInt(text) < 1 || Integer.parseInt(text) > MOST_THREADS) {
+            throw new TypeConversionException(Printable.quote(text) + " is no number from 1 to " + MOST_THREADS);
+        }
+        return Integer.valueOf(text);
+    }
+
+    private static Change change(String text) {
+        try {
+            return Change.of(text);
+        } catch (IllegalArgumentException e) {
+            throw new TypeConversionException(e.getMessage());
+        }
     }
 
     private static Path path(String text) {

@@ -5,7 +5,7 @@ import java.util.Comparator;
 /**
  * A place in a text.
  *
- * @param line the line, 1 being the first
+ * @param line the line, 1 being the first; 0 for what was put in from outside
  * @param column the character in the line, 1 being the first
  */
 public record Location(int line, int column) implements Comparable<Location> {
@@ -20,6 +20,25 @@ public record Location(int line, int column) implements Comparable<Location> {
      */
     public static Location first() {
         return new Location(1, 1);
+    }
+
+    /**
+     * A place that is not in the text at all: something was put in from outside.
+     *
+     * @param number which of the things put in, 1 being the first
+     * @return a place before everything in the text
+     */
+    public static Location outside(int number) {
+        return new Location(0, number);
+    }
+
+    /**
+     * Whether the place is in the text.
+     *
+     * @return false if something was put in from outside
+     */
+    public boolean inText() {
+        return line > 0;
     }
 
     /**

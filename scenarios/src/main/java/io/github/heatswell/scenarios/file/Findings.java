@@ -20,6 +20,7 @@ final class Findings {
     private final Map<String, Location> places = new HashMap<>();
     private final Set<String> unsound = new HashSet<>();
     private final List<Assumption> assumptions = new ArrayList<>();
+    private final List<UncertainField> uncertain = new ArrayList<>();
 
     Findings(Faults faults) {
         this.faults = faults;
@@ -71,6 +72,15 @@ final class Findings {
 
     void assume(String path, String value, String basis) {
         assumptions.add(new Assumption(path, value, basis));
+    }
+
+    void uncertain(UncertainField field) {
+        uncertain.add(field);
+    }
+
+    /** Every value that is known only so well, in the order of the format. */
+    List<UncertainField> uncertain() {
+        return List.copyOf(uncertain);
     }
 
     /** Everything assumed, in the order of the format. */

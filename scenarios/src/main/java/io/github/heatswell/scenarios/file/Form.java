@@ -1,5 +1,8 @@
 package io.github.heatswell.scenarios.file;
 
+import io.github.heatswell.scenarios.quantity.Kind;
+import java.util.Optional;
+
 /**
  * How a value is written, and where it goes.
  *
@@ -13,6 +16,11 @@ interface Form<B> {
      * @throws IllegalArgumentException if the text is not written this way or the builder refuses the value
      */
     void bind(B target, String text);
+
+    /** The kind of quantity it is, if it is one; such values may be given with an uncertainty. */
+    default Optional<Kind<?>> kind() {
+        return Optional.empty();
+    }
 
     /** How the value is written, for the description of the format. */
     String words();

@@ -12,6 +12,7 @@ import io.github.heatswell.units.Unit;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.ObjIntConsumer;
 
@@ -28,7 +29,7 @@ final class Forms {
 
     /** A number with a unit of one kind. */
     static <B, U extends Unit> Form<B> amount(Kind<U> kind, AmountSetter<B, U> setter) {
-        return form(kind.noun() + " in " + kind.symbols(), (target, text) -> {
+        return quantity(kind, (target, text) -> {
             Amount<U> amount = QuantityReader.read(text, kind);
             setter.set(target, amount.value(), amount.unit());
         });
@@ -36,9 +37,7 @@ final class Forms {
 
     /** A pressure, gauge unless it says otherwise. */
     static <B> Form<B> pressure(BiConsumer<B, Pressure> setter) {
-        return form(
-                Kind.PRESSURE.noun() + " in " + Kind.PRESSURE.symbols(),
-                (target, text) -> setter.accept(target, QuantityReader.pressure(text)));
+        return quantity(Kind.PRESSURE, (target, text) -> setter.accept(target, QuantityReader.pressure(text)));
     }
 
     /** One of a few words. */
@@ -108,6 +107,25 @@ final class Forms {
     /** An amount of money, as the setter reads it. */
     static <B> Form<B> price(String words, BiConsumer<B, String> setter) {
         return form(words, setter);
+    }
+
+    private static <B> Form<B> quantity(Kind<?> kind, BiConsumer<B, String> binding) {
+        return new Form<>() {
+            @Override
+            public void bind(B target, String text) {
+                binding.accept(target, text);
+            }
+
+            @Override
+            public Optional<Kind<?>> kind() {
+                return Optional.of(kind);
+            }
+
+            @Override
+            public String words() {
+                return kind.noun() + " in " + kind.symbols();
+            }
+        };
     }
 
     private static <B> Form<B> form(String words, BiConsumer<B, String> binding) {

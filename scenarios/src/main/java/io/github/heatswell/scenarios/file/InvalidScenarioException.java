@@ -1,6 +1,7 @@
 package io.github.heatswell.scenarios.file;
 
 import io.github.heatswell.scenarios.document.Fault;
+import io.github.heatswell.scenarios.wording.Printable;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -21,8 +22,26 @@ public final class InvalidScenarioException extends IllegalArgumentException {
      * @param faults what is wrong, at least one, in the order of the text
      */
     InvalidScenarioException(String source, List<Fault> faults) {
-        super(faults.stream().map(fault -> source + ":" + fault).collect(Collectors.joining("\n")));
+        this(source, faults, List.of());
+    }
+
+    /**
+     * Creates the exception.
+     *
+     * @param source the file or name the text came from, put in front of every line of the message
+     * @param faults what is wrong, at least one, in the order of the text
+     * @param changes what was put in from outside, in the order of the places outside the text
+     */
+    InvalidScenarioException(String source, List<Fault> faults, List<Change> changes) {
+        super(faults.stream().map(fault -> line(source, fault, changes)).collect(Collectors.joining("\n")));
         this.faults = List.copyOf(faults);
+    }
+
+    private static String line(String source, Fault fault, List<Change> changes) {
+        int number = fault.at().column();
+        return fault.at().inText() || number > changes.size()
+                ? source + ":" + fault
+                : source + " with " + Printable.line(changes.get(number - 1).toString()) + ": " + fault.message();
     }
 
     /**

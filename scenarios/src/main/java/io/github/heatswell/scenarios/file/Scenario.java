@@ -1,6 +1,7 @@
 package io.github.heatswell.scenarios.file;
 
 import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.scenarios.document.YamlText;
 import io.github.heatswell.simulation.Simulation;
 import java.time.Duration;
 import java.util.List;
@@ -17,23 +18,20 @@ public final class Scenario {
     private final RunDraft.Run run;
     private final Costs costs;
     private final Simulation simulation;
-    private final Origin origin;
+    private final Reading reading;
 
-    private Scenario(String name, Content content, Origin origin) {
+    private Scenario(String name, Content content, Reading reading) {
         this.name = name;
         this.header = content.header();
         this.system = content.system();
         this.run = content.run();
         this.costs = content.costs();
         this.simulation = Simulation.of(system, run.duration()).sampledEvery(run.sample());
-        this.origin = origin;
+        this.reading = reading;
     }
 
     /** What a scenario says. */
     private record Content(Header header, HotWaterSystem system, RunDraft.Run run, Costs costs) {}
-
-    /** Where a scenario comes from: its text, and what was added to it. */
-    private record Origin(String source, List<Assumption> assumptions) {}
 
     /**
      * A scenario made by a program.
@@ -59,15 +57,49 @@ public final class Scenario {
                                 system.start().timeOfDay(),
                                 system.start().dayOfYear()),
                         Costs.invented()),
-                new Origin("", List.of()));
+                Reading.nothing());
     }
 
     /** A scenario read from a text. */
-    static Scenario read(String name, ScenarioBinder.Bound bound, List<Assumption> assumptions, String source) {
+    static Scenario read(String name, ScenarioBinder.Bound bound, Reading reading) {
         return new Scenario(
                 ScenarioName.safe(name),
                 new Content(bound.header(), bound.system().orElseThrow(), bound.run(), bound.costs()),
-                new Origin(source, List.copyOf(assumptions)));
+                reading);
+    }
+
+    /**
+     * The same scenario with other values for some of its fields, read anew: what is assumed may change with them. A
+     * sampling that was not in the text is forgotten.
+     *
+     * @param changes the changes, made in order
+     * @return the changed scenario
+     * @throws InvalidScenarioException if the scenario makes no sense with these changes; it lists everything that is wrong
+     * @throws IllegalStateException if a program made the scenario: then there is no text to change
+     */
+    public Scenario with(List<Change> changes) {
+        if (reading.origin().text().isEmpty()) {
+            throw new IllegalStateException("a scenario made by a program has no fields to change");
+        }
+        return changes.isEmpty()
+                ? this
+                : ScenarioReader.read(name, reading.origin().changed(changes));
+    }
+
+    /**
+     * The house with certain values in place of the uncertain ones. May be asked by any number of threads.
+     *
+     * @param values a value for each of {@link #uncertain()}, in the unit it was written in
+     * @return the house
+     * @throws InvalidScenarioException if the house makes no sense with these values
+     * @throws IllegalArgumentException if there are more or fewer values than uncertain fields
+     */
+    public HotWaterSystem drawn(double... values) {
+        if (values.length != reading.uncertain().size()) {
+            throw new IllegalArgumentException(
+                    "values: there must be " + reading.uncertain().size() + ", not " + values.length);
+        }
+        return ScenarioReader.drawn(reading, values);
     }
 
     /**
@@ -81,11 +113,8 @@ public final class Scenario {
         RunDraft.conflict(run.duration(), sample).ifPresent(message -> {
             throw new IllegalArgumentException("sample: " + message);
         });
-        List<Assumption> kept = origin.assumptions().stream()
-                .filter(assumption -> !assumption.field().equals("run.sample"))
-                .toList();
         return new Scenario(
-                name, new Content(header, system, run.sampledEvery(sample), costs), new Origin(origin.source(), kept));
+                name, new Content(header, system, run.sampledEvery(sample), costs), reading.without("run.sample"));
     }
 
     /**
@@ -175,7 +204,34 @@ public final class Scenario {
      * @return the assumptions, in the order of the format
      */
     public List<Assumption> assumptions() {
-        return origin.assumptions();
+        return reading.assumptions();
+    }
+
+    /**
+     * Everything that is known only so well. The run of the scenario itself takes the best estimates.
+     *
+     * @return the uncertain fields, in the order of the format
+     */
+    public List<UncertainField> uncertain() {
+        return reading.uncertain();
+    }
+
+    /**
+     * What was changed since the text was read.
+     *
+     * @return the changes in the order they were made
+     */
+    public List<Change> changes() {
+        return reading.origin().changes();
+    }
+
+    /**
+     * What the scenario says once all changes are made, without the comments of its text.
+     *
+     * @return a text that reads back as this scenario, empty if a program made it
+     */
+    public String changedText() {
+        return reading.tree().entries().isEmpty() ? "" : YamlText.of(reading.tree());
     }
 
     /**
@@ -184,6 +240,6 @@ public final class Scenario {
      * @return the text, empty if a program made the scenario
      */
     public String source() {
-        return origin.source();
+        return reading.origin().text();
     }
 }

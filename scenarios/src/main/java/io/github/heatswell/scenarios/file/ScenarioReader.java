@@ -1,12 +1,15 @@
 package io.github.heatswell.scenarios.file;
 
+import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.scenarios.document.Faults;
+import io.github.heatswell.scenarios.document.Location;
 import io.github.heatswell.scenarios.document.Node.Mapping;
 import io.github.heatswell.scenarios.document.SourceText;
 import io.github.heatswell.scenarios.document.YamlTree;
 import io.github.heatswell.scenarios.wording.Printable;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -50,12 +53,50 @@ public final class ScenarioReader {
 
     private static Scenario read(String source, String name, String text) {
         Faults faults = new Faults();
-        Findings findings = new Findings(faults);
         Optional<Mapping> tree = YamlTree.of(text, faults);
-        Optional<ScenarioBinder.Bound> bound = tree.map(file -> new ScenarioBinder(file, findings).bind());
-        if (!faults.none()) {
+        if (tree.isEmpty()) {
             throw new InvalidScenarioException(source, faults.inOrder());
         }
-        return Scenario.read(name, bound.orElseThrow(), findings.assumptions(), text);
+        return read(name, new Origin(source, text, tree.get(), List.of()), faults);
+    }
+
+    /** Reads what a text says once changes are made to it. */
+    static Scenario read(String name, Origin origin) {
+        return read(name, origin, new Faults());
+    }
+
+    private static Scenario read(String name, Origin origin, Faults faults) {
+        Findings findings = new Findings(faults);
+        Mapping tree = origin.tree();
+        for (int i = 0; i < origin.changes().size(); i++) {
+            Change change = origin.changes().get(i);
+            Location at = Location.outside(i + 1);
+            try {
+                tree = ChangedTree.of(tree, change, at);
+            } catch (IllegalArgumentException e) {
+                faults.add(at, Printable.line(change.field()) + ": " + e.getMessage());
+            }
+        }
+        ScenarioBinder.Bound bound = new ScenarioBinder(tree, findings).bind();
+        if (!faults.none()) {
+            throw new InvalidScenarioException(origin.source(), faults.inOrder(), origin.changes());
+        }
+        return Scenario.read(name, bound, new Reading(origin, tree, findings.assumptions(), findings.uncertain()));
+    }
+
+    /** The house with certain values in place of the uncertain ones. */
+    static HotWaterSystem drawn(Reading reading, double... values) {
+        Mapping tree = reading.tree();
+        for (int i = 0; i < values.length; i++) {
+            UncertainField field = reading.uncertain().get(i);
+            tree = ChangedTree.of(
+                    tree, FieldPath.of(field.field()), field.quantity().at(values[i]));
+        }
+        Faults faults = new Faults();
+        ScenarioBinder.Bound bound = new ScenarioBinder(tree, new Findings(faults)).bind();
+        if (!faults.none()) {
+            throw new InvalidScenarioException(reading.origin().source() + ", some values", faults.inOrder());
+        }
+        return bound.system().orElseThrow();
     }
 }

@@ -5,6 +5,7 @@ import io.github.heatswell.plant.Problem;
 import io.github.heatswell.scenarios.document.Location;
 import io.github.heatswell.scenarios.document.Node;
 import io.github.heatswell.scenarios.document.Node.Scalar;
+import io.github.heatswell.scenarios.quantity.Uncertain;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -138,11 +139,28 @@ final class SectionBinder<B, T> {
 
     private void take(Field<B> field, String path, String text, Location at, String remark) {
         try {
-            field.form().orElseThrow().bind(target, text);
-            given.put(field.key(), text);
+            given.put(field.key(), bound(field.form().orElseThrow(), path, text));
         } catch (IllegalArgumentException e) {
             findings.wrong(path, at, complaint(field, text, e.getMessage()) + remark);
         }
+    }
+
+    /** Hands a value to the builder and returns it; of an uncertain one the best estimate, after both ends were tried. */
+    private String bound(Form<B> form, String path, String text) {
+        Optional<Uncertain> uncertain = form.kind().flatMap(kind -> Uncertain.read(text, kind));
+        if (uncertain.isEmpty()) {
+            form.bind(target, text);
+            return text;
+        }
+        if (path.startsWith("run.")) {
+            throw new IllegalArgumentException("is a choice and cannot be uncertain; write one value");
+        }
+        UncertainField field = new UncertainField(path, text, uncertain.get());
+        form.bind(target, field.low());
+        form.bind(target, field.high());
+        form.bind(target, uncertain.get().centre());
+        findings.uncertain(field);
+        return uncertain.get().centre();
     }
 
     private void missing(Field<B> field, String path) {

@@ -89,10 +89,13 @@ final class PageCheck {
                     "A reading above the tank's working pressure is expected. Ask a licensed professional before the"
                             + " heater is used.");
         }
-        if (!sheet.heated()) {
-            remarks.add("The heater is not expected to come on after the draw; the highest reading is that of the whole"
-                    + " ten hours.");
+        if (!sheet.heatUp().finished()) {
+            remarks.add(
+                    "The heater is not expected to come on and off again after the draw; the highest reading is that of"
+                            + " the whole ten hours.");
         }
+        remarks.add("The hottest water is expected to reach "
+                + shown.temperature(sheet.heatUp().hottest()) + "; take care when it is drawn.");
         remarks.add(drips(sheet.drips()));
         remarks.add("The readings are those of a house exactly as described; the range is that of a dial gauge of "
                 + shown.pressure(GAUGE.span())

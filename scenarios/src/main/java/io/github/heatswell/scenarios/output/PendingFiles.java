@@ -24,7 +24,12 @@ final class PendingFiles implements AutoCloseable {
 
     PendingFiles(Path folder) {
         this.folder = folder;
-        Runtime.getRuntime().addShutdownHook(onInterrupt);
+        try {
+            Runtime.getRuntime().addShutdownHook(onInterrupt);
+        } catch (IllegalStateException e) {
+            // The program is being ended and waits for these files.
+            return;
+        }
     }
 
     /** Writes a file under a temporary name. */

@@ -7,6 +7,7 @@ import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.file.Assumption;
 import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.wording.Printable;
 import io.github.heatswell.scenarios.wording.Shown;
 import io.github.heatswell.scenarios.wording.Wrapped;
 import io.github.heatswell.units.UnitSystem;
@@ -81,6 +82,7 @@ public final class RunReport {
                 .append('\n');
         remarks();
         RunRows.of(findings, shown).forEach(row -> row(row.label(), row.value(), row.remark()));
+        changes();
         assumptions();
         return text.append(written).append('\n').append(Caution.text()).toString();
     }
@@ -96,6 +98,23 @@ public final class RunReport {
     private void alarm(String word, Event event) {
         text.append(Wrapped.lines(word + Alarm.of(event, result, shown), "", " ".repeat(word.length())))
                 .append('\n');
+    }
+
+    private void changes() {
+        if (!scenario.changes().isEmpty()) {
+            text.append("\nChanged from outside the file:\n");
+            scenario.changes()
+                    .forEach(change -> text.append(Wrapped.lines(Printable.line(change.toString()), "  ", "    ")));
+        }
+        if (!scenario.uncertain().isEmpty()) {
+            text.append("\nKnown only so well; this run took the best estimates:\n");
+            scenario.uncertain()
+                    .forEach(field -> text.append(Wrapped.lines(
+                            field.field() + "  " + Printable.line(field.text()) + ", taken as "
+                                    + field.quantity().centre(),
+                            "  ",
+                            "    ")));
+        }
     }
 
     private void assumptions() {

@@ -7,7 +7,9 @@ import io.github.heatswell.result.ReliefTotal;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.Totals;
 import io.github.heatswell.scenarios.file.Assumption;
+import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.file.UncertainField;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.Locale;
@@ -50,6 +52,8 @@ final class SummaryJson {
             audit();
             numerics();
             assumptions();
+            changes();
+            uncertain();
             json.text("input", scenario.source());
         });
     }
@@ -207,6 +211,26 @@ final class SummaryJson {
                 json.object(() -> json.text("field", assumption.field())
                         .text("value", assumption.value())
                         .text("basis", assumption.basis()));
+            }
+        });
+    }
+
+    private void changes() throws IOException {
+        json.array("changes", () -> {
+            for (Change change : scenario.changes()) {
+                json.object(() -> json.text("field", change.field()).text("value", change.value()));
+            }
+        });
+    }
+
+    private void uncertain() throws IOException {
+        json.array("uncertain", () -> {
+            for (UncertainField field : scenario.uncertain()) {
+                json.object(() -> json.text("field", field.field())
+                        .text("value", field.text())
+                        .text("taken", field.quantity().centre())
+                        .text("low", field.low())
+                        .text("high", field.high()));
             }
         });
     }

@@ -44,7 +44,7 @@ final class BasisSection {
     private static Grid uncertain(List<UncertainInput> inputs) {
         return new Grid(
                 "Known within a range only",
-                List.of("Input", "Range", "Result at its ends"),
+                List.of("Input", "Range", "What that means"),
                 inputs.stream()
                         .map(input -> List.of(input.input(), input.range(), input.outcome()))
                         .toList());

@@ -6,8 +6,8 @@ import java.util.Objects;
  * An input that is only known within a range, and what that does to the result.
  *
  * @param input which input
- * @param range between which values, in both unit systems
- * @param outcome what the result is at its ends, possibly nothing
+ * @param range between which values it lies, as it was written
+ * @param outcome what was taken, or what the result is at its ends, possibly nothing
  */
 public record UncertainInput(String input, String range, String outcome) {
 
@@ -15,8 +15,8 @@ public record UncertainInput(String input, String range, String outcome) {
      * Checks that everything is there.
      *
      * @param input which input
-     * @param range between which values, in both unit systems
-     * @param outcome what the result is at its ends, possibly nothing
+     * @param range between which values it lies, as it was written
+     * @param outcome what was taken, or what the result is at its ends, possibly nothing
      */
     public UncertainInput {
         Objects.requireNonNull(input, "input");

@@ -32,6 +32,8 @@ class CommandLineTest {
         "run --help, help-run.txt",
         "compare --help, help-compare.txt",
         "size --help, help-size.txt",
+        "map --help, help-map.txt",
+        "spread --help, help-spread.txt",
         "list --help, help-list.txt",
         "show --help, help-show.txt",
         "list, list.txt"

@@ -11,6 +11,7 @@ import com.networknt.schema.ValidationMessage;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.choice.VesselChoice;
 import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.spread.HouseSpread;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -26,6 +27,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class SchemaTest {
 
     private static final JsonSchema SUMMARY = schema("summary.schema.json");
+    private static final JsonSchema SPREAD = schema("spread.schema.json");
     private static final JsonSchema SIZING = schema("sizing.schema.json");
 
     @ParameterizedTest
@@ -50,6 +52,15 @@ class SchemaTest {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         SizingJson.write(VesselChoice.of(Catalogue.read(name)).build().answer(), out);
         assertEquals(Set.of(), SIZING.validate(out.toString(StandardCharsets.UTF_8), InputFormat.JSON));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"orchard-lodge", "quarry-row"})
+    void spreadsKeepToTheirSchema(String name) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        SpreadJson.write(
+                HouseSpread.of(Catalogue.read(name)).samples(32).build().answer(), out);
+        assertEquals(Set.of(), SPREAD.validate(out.toString(StandardCharsets.UTF_8), InputFormat.JSON));
     }
 
     @Test

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
+import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.file.Scenario;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -31,6 +32,9 @@ class SummaryJsonTest {
         for (String name : List.of("quarry-row", "ridge-house")) {
             summary(name).forEach((field, value) -> collect(written, field, value));
         }
+        Scenario changed =
+                Catalogue.read("orchard-lodge").with(List.of(Change.of("supply.pressure=4.2 bar +- 0.2 bar")));
+        JsonText.object(text(changed)).forEach((field, value) -> collect(written, field, value));
         written.get("hazard").removeAll(written.get("events"));
         assertEquals(documented(), written);
     }
@@ -120,7 +124,10 @@ class SummaryJsonTest {
     }
 
     private static String text(String name) throws IOException {
-        Scenario scenario = Catalogue.read(name);
+        return text(Catalogue.read(name));
+    }
+
+    private static String text(Scenario scenario) throws IOException {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         SummaryJson.write(scenario, RunFindings.of(scenario.simulation().run()), bytes);
         return bytes.toString(StandardCharsets.UTF_8);

@@ -1,0 +1,125 @@
+package io.github.heatswell.charts;
+
+import io.github.heatswell.plant.ExpansionVessel;
+import io.github.heatswell.plant.Supply;
+import io.github.heatswell.sizing.PeakMap;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+
+/** What a map of peaks found, in words. */
+final class MapHeadline {
+
+    private final PeakMap map;
+    private final Amounts amounts;
+
+    MapHeadline(PeakMap map, Amounts amounts) {
+        this.map = map;
+        this.amounts = amounts;
+    }
+
+    /** A warning where nothing limits the pressure, else nothing. */
+    String hazard() {
+        boolean closed = map.setting().system().supply().arrangement() != Supply.Arrangement.DIRECT;
+        return closed && map.setting().reliefSetGauge().isEmpty()
+                ? "Hazard: this house has no relief valve, and nothing else limits the pressure. Keep the heater off"
+                        + " until a licensed professional has fitted one."
+                : "";
+    }
+
+    /** The finding: where the house stands, and where the valve drips. */
+    String sentence() {
+        if (isFlat()) {
+            return "The peak is " + amounts.foundPressure(map.peakGauge(0, 0))
+                    + " with every vessel: the house is open to the street"
+                    + (anyDrips() ? ", and the valve drips" : "");
+        }
+        String valve = valve();
+        return map.present()
+                .map(point ->
+                        "With " + vessel(point, amounts) + " " + finding(point) + (valve.isEmpty() ? "" : "; " + valve))
+                .orElse(
+                        valve.isEmpty()
+                                ? "Peaks of the worst heat-up over vessel and precharge"
+                                : Headline.capitalised(valve));
+    }
+
+    /** The facts of the house, and what was run. */
+    String facts() {
+        String condition = map.setting()
+                        .system()
+                        .vessel()
+                        .filter(vessel -> vessel.condition() != ExpansionVessel.Condition.SOUND)
+                        .isPresent()
+                ? " The present vessel is taken as sound here, which it is not."
+                : "";
+        return new Facts(amounts).ofHouse(map.setting().system())
+                + " Worst heat-up from a cold fill with every tap closed"
+                + (map.setting().reliefSetGauge().isPresent()
+                        ? ", relief valves taken out so that none hides a peak"
+                        : "")
+                + ". Precharges are read at room temperature." + condition;
+    }
+
+    static String vessel(PeakMap.Point point, Amounts amounts) {
+        return amounts.chosenVolume(point.volume()) + " at " + amounts.foundPressure(point.prechargeGauge());
+    }
+
+    static String peak(PeakMap.Point point, Amounts amounts) {
+        return (point.atLeast() ? "at least " : "") + amounts.foundPressure(point.peakGauge());
+    }
+
+    private String finding(PeakMap.Point point) {
+        OptionalDouble set = map.setting().reliefSetGauge();
+        boolean drips = set.isPresent() && point.peakGauge() >= set.getAsDouble();
+        return drips
+                ? "the relief valve drips, and without it the peak would be " + peak(point, amounts)
+                : "the peak is " + peak(point, amounts);
+    }
+
+    private String valve() {
+        OptionalDouble set = map.setting().reliefSetGauge();
+        if (set.isEmpty()) {
+            return "";
+        }
+        if (map.setting().staticGauge() >= set.getAsDouble()) {
+            return "the supply alone, " + amounts.chosenPressure(map.setting().staticGauge())
+                    + ", opens the relief valve set at " + amounts.chosenPressure(set.getAsDouble());
+        }
+        OptionalDouble least = IntStream.range(0, map.prechargeCount())
+                .mapToObj(map::dripVolume)
+                .flatMapToDouble(OptionalDouble::stream)
+                .min();
+        if (least.isEmpty()) {
+            return "up to " + amounts.chosenVolume(map.volume(map.volumeCount() - 1)) + " the valve drips "
+                    + everyPrecharge();
+        }
+        if (least.getAsDouble() > map.volume(0)) {
+            return "below " + amounts.foundVolume(least.getAsDouble()) + " the valve drips " + everyPrecharge();
+        }
+        return anyDrips()
+                ? "whether the valve drips depends on the precharge"
+                : "the valve stays shut with every vessel shown";
+    }
+
+    /** The best precharge lies at the static pressure; where that is on the map, no other could do better. */
+    private String everyPrecharge() {
+        double fill = map.setting().staticAtVesselGauge();
+        boolean holdsBest = map.prechargeGauge(0) <= fill && map.prechargeGauge(map.prechargeCount() - 1) >= fill;
+        return holdsBest ? "at every precharge" : "at every precharge shown";
+    }
+
+    private boolean anyDrips() {
+        for (int i = 0; i < map.volumeCount(); i++) {
+            for (int j = 0; j < map.prechargeCount(); j++) {
+                if (map.drips(i, j)) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private boolean isFlat() {
+        return map.setting().system().supply().arrangement() == Supply.Arrangement.DIRECT;
+    }
+}

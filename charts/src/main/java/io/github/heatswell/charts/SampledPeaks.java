@@ -1,0 +1,291 @@
+package io.github.heatswell.charts;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+
+/**
+ * The peaks of many houses that differ in what is not known for sure, and how much each input has to do with them. Shares
+ * are those of the samples, no more. Immutable.
+ */
+public final class SampledPeaks {
+
+    private final double[] peaks;
+    private final OptionalDouble reliefSet;
+    private final OptionalDouble workingPressure;
+    private final int dripping;
+    private final int endedEarly;
+    private final List<Influence> influences;
+    private final String subject;
+
+    private SampledPeaks(Builder from) {
+        peaks = from.peaks;
+        reliefSet = from.reliefSet;
+        workingPressure = from.workingPressure;
+        dripping = from.dripping.orElse(reliefSet.isPresent() ? peaks.length - countBelow(reliefSet.getAsDouble()) : 0);
+        endedEarly = from.endedEarly;
+        influences = from.influences.stream()
+                .sorted(Comparator.comparingDouble(influence -> -Math.abs(influence.rankCorrelation())))
+                .toList();
+        subject = from.subject;
+    }
+
+    /**
+     * How much an input has to do with the peak.
+     *
+     * @param name what the input is called
+     * @param rankCorrelation the correlation of its rank with that of the peak, -1 to 1: above 0 if more of it raises the
+     *     peak
+     */
+    public record Influence(String name, double rankCorrelation) {
+
+        /**
+         * Checks the range.
+         *
+         * @param name what the input is called
+         * @param rankCorrelation the correlation of its rank with that of the peak, -1 to 1
+         * @throws IllegalArgumentException if the name is blank or the correlation outside its range
+         */
+        public Influence {
+            if (name.isBlank()) {
+                throw new IllegalArgumentException("influence: needs a name");
+            }
+            if (!(Math.abs(rankCorrelation) <= 1)) {
+                throw new IllegalArgumentException(
+                        "influence: " + rankCorrelation + " of \"" + name + "\" is outside the allowed range, -1 to 1");
+            }
+        }
+    }
+
+    /**
+     * Starts with the peaks.
+     *
+     * @param peaksGauge the highest pressure of each sample (Pa, gauge), 2 or more, in any order
+     * @return a builder
+     * @throws IllegalArgumentException if there are fewer than 2, or if one is not a finite number
+     */
+    public static Builder builder(double... peaksGauge) {
+        return new Builder(peaksGauge);
+    }
+
+    /**
+     * How many samples there are.
+     *
+     * @return the number, at least 2
+     */
+    public int count() {
+        return peaks.length;
+    }
+
+    /**
+     * A peak in rising order.
+     *
+     * @param rank its place, counted from 0
+     * @return the peak (Pa, gauge)
+     */
+    public double peakGauge(int rank) {
+        return peaks[rank];
+    }
+
+    /**
+     * The peak that a share of the samples does not exceed: the lowest of the sampled peaks of which that holds.
+     *
+     * @param share the share, 0 to 1
+     * @return the peak (Pa, gauge)
+     * @throws IllegalArgumentException if the share is outside its range
+     */
+    public double quantileGauge(double share) {
+        if (!(share >= 0 && share <= 1)) {
+            throw new IllegalArgumentException("share: " + share + " is outside the allowed range, 0 to 1");
+        }
+        int rank = (int) Math.ceil(share * peaks.length - 1e-9);
+        return peaks[Math.max(0, rank - 1)];
+    }
+
+    /**
+     * How many samples peak below a pressure.
+     *
+     * @param gauge the pressure (Pa, gauge)
+     * @return the number of samples
+     */
+    public int countBelow(double gauge) {
+        int below = 0;
+        while (below < peaks.length && peaks[below] < gauge) {
+            below++;
+        }
+        return below;
+    }
+
+    /**
+     * The set pressure of the relief valve, where it is the same in all samples.
+     *
+     * @return the pressure (Pa, gauge), or empty
+     */
+    public OptionalDouble reliefSetGauge() {
+        return reliefSet;
+    }
+
+    /**
+     * The working pressure of the tank.
+     *
+     * @return the pressure (Pa, gauge), or empty
+     */
+    public OptionalDouble workingPressureGauge() {
+        return workingPressure;
+    }
+
+    /**
+     * In how many samples a relief valve drips.
+     *
+     * @return as given, else the number of samples whose peak reaches the set pressure
+     */
+    public int dripping() {
+        return dripping;
+    }
+
+    /**
+     * How many runs ended at the test pressure, so that their peak is at least what is given.
+     *
+     * @return the number of samples
+     */
+    public int endedEarly() {
+        return endedEarly;
+    }
+
+    /**
+     * What has to do with the peak.
+     *
+     * @return the inputs, the strongest first
+     */
+    public List<Influence> influences() {
+        return influences;
+    }
+
+    /**
+     * What was sampled, in words.
+     *
+     * @return a sentence, possibly empty
+     */
+    public String subject() {
+        return subject;
+    }
+
+    /** Builds {@link SampledPeaks}. */
+    public static final class Builder {
+        private final double[] peaks;
+        private OptionalDouble reliefSet = OptionalDouble.empty();
+        private OptionalDouble workingPressure = OptionalDouble.empty();
+        private OptionalInt dripping = OptionalInt.empty();
+        private int endedEarly;
+        private final List<Influence> influences = new ArrayList<>();
+        private String subject = "";
+
+        private Builder(double... peaksGauge) {
+            if (peaksGauge.length < 2) {
+                throw new IllegalArgumentException(
+                        "peaks: " + peaksGauge.length + " are too few; 2 or more are needed");
+            }
+            peaks = peaksGauge.clone();
+            Arrays.sort(peaks);
+            for (double peak : peaks) {
+                finite("peaks", peak);
+            }
+        }
+
+        /**
+         * Sets the set pressure of the relief valve, if it is the same in all samples.
+         *
+         * @param gauge the pressure (Pa, gauge)
+         * @return this builder
+         */
+        public Builder reliefSet(double gauge) {
+            reliefSet = OptionalDouble.of(finite("relief-set", gauge));
+            return this;
+        }
+
+        /**
+         * Sets the working pressure of the tank.
+         *
+         * @param gauge the pressure (Pa, gauge)
+         * @return this builder
+         */
+        public Builder workingPressure(double gauge) {
+            workingPressure = OptionalDouble.of(finite("working-pressure", gauge));
+            return this;
+        }
+
+        /**
+         * Sets in how many samples a relief valve drips, where that does not follow from one set pressure.
+         *
+         * @param samples the number of samples, 0 to all
+         * @return this builder
+         * @throws IllegalArgumentException if the number is outside its range
+         */
+        public Builder dripping(int samples) {
+            dripping = OptionalInt.of(within("dripping", samples));
+            return this;
+        }
+
+        /**
+         * Sets how many runs ended at the test pressure.
+         *
+         * @param samples the number of samples, 0 to all
+         * @return this builder
+         * @throws IllegalArgumentException if the number is outside its range
+         */
+        public Builder endedEarly(int samples) {
+            endedEarly = within("ended-early", samples);
+            return this;
+        }
+
+        /**
+         * Adds how much an input has to do with the peak.
+         *
+         * @param value the input and its rank correlation
+         * @return this builder
+         */
+        public Builder influence(Influence value) {
+            influences.add(Objects.requireNonNull(value, "influence"));
+            return this;
+        }
+
+        /**
+         * Says what was sampled.
+         *
+         * @param value a sentence
+         * @return this builder
+         */
+        public Builder subject(String value) {
+            subject = Objects.requireNonNull(value, "subject");
+            return this;
+        }
+
+        /**
+         * Ends the description.
+         *
+         * @return the peaks
+         */
+        public SampledPeaks build() {
+            return new SampledPeaks(this);
+        }
+
+        private int within(String field, int samples) {
+            if (samples < 0 || samples > peaks.length) {
+                throw new IllegalArgumentException(
+                        field + ": " + samples + " is outside the allowed range, 0 to " + peaks.length + " samples");
+            }
+            return samples;
+        }
+
+        private static double finite(String field, double value) {
+            if (!(Math.abs(value) < Double.POSITIVE_INFINITY)) {
+                throw new IllegalArgumentException(field + ": " + value + " is not a finite number");
+            }
+            return value;
+        }
+    }
+}

@@ -1,0 +1,145 @@
+package io.github.heatswell.charts;
+
+import io.github.heatswell.charts.picture.Axis;
+import io.github.heatswell.charts.picture.Bars;
+import io.github.heatswell.charts.picture.Caption;
+import io.github.heatswell.charts.picture.Plane;
+import io.github.heatswell.charts.picture.PlaneLine;
+import io.github.heatswell.charts.picture.PlanePicture;
+import io.github.heatswell.charts.picture.Size;
+import io.github.heatswell.charts.picture.Spot;
+import io.github.heatswell.charts.picture.Trail;
+import io.github.heatswell.units.UnitSystem;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Composes the picture of many samples: the share of peaks up to each pressure, and which inputs matter. */
+final class SpreadPicture {
+
+    private static final double PERCENT = 100;
+    private static final int MOST_STEPS = 800;
+    private static final int MOST_BARS = 12;
+    private static final double[] READINGS = {0.05, 0.5, 0.95};
+
+    /** The share of the width the peaks keep when a line beside them is to be shown. */
+    private static final double SHARE_BESIDE_LINES = 0.25;
+
+    /** The narrowest range (Pa) the peaks are shown in. */
+    private static final double NARROWEST = 1e4;
+
+    private final SampledPeaks sampled;
+    private final Amounts amounts;
+    private final SpreadWords words;
+    private final Axis pressure;
+
+    SpreadPicture(SampledPeaks sampled, UnitSystem units) {
+        this.sampled = sampled;
+        this.amounts = new Amounts(units);
+        this.words = new SpreadWords(sampled, amounts);
+        this.pressure = axis();
+    }
+
+    PlanePicture compose(Size size) {
+        Axis share = new Axis("share of the houses sampled (%)", 0, PERCENT, 10);
+        Plane plane = new Plane(pressure, share, "", List.of(), lines(), spots());
+        Caption caption = new Caption(words.hazard(), words.sentence(), words.facts());
+        return new PlanePicture(size, caption, plane, bars());
+    }
+
+    private Axis axis() {
+        double low = sampled.peakGauge(0);
+        double high = sampled.peakGauge(sampled.count() - 1);
+        ValueScale.Range range = new ValueScale.Range(shown(low), shown(high)).atLeast(shown(NARROWEST));
+        double span = range.span();
+        for (OptionalDouble line : List.of(sampled.reliefSetGauge(), sampled.workingPressureGauge())) {
+            if (line.isPresent()) {
+                ValueScale.Range with = range.with(shown(line.getAsDouble()));
+                range = span >= SHARE_BESIDE_LINES * with.span() ? with : range;
+            }
+        }
+        return ValueScale.around("peak pressure (gauge, " + amounts.pressureUnit() + ")", range, 0.04, 0.04);
+    }
+
+    private double shown(double pascal) {
+        return amounts.units().pressure().fromSi(pascal);
+    }
+
+    private List<PlaneLine> lines() {
+        List<PlaneLine> lines = new ArrayList<>();
+        addUpright(lines, PlaneLine.Role.WORKING_PRESSURE, sampled.workingPressureGauge());
+        addUpright(lines, PlaneLine.Role.RELIEF_SET, sampled.reliefSetGauge());
+        for (double reading : READINGS) {
+            double at = shown(sampled.quantileGauge(reading));
+            double up = PERCENT * reading;
+            lines.add(new PlaneLine(PlaneLine.Role.GUIDE, "", "", Trail.straight(pressure.from(), up, at, up)));
+            lines.add(new PlaneLine(PlaneLine.Role.GUIDE, "", "", Trail.straight(at, 0, at, up)));
+        }
+        lines.add(new PlaneLine(
+                PlaneLine.Role.CURVE,
+                "share of the houses sampled whose peak is not above this pressure",
+                "",
+                curve()));
+        return lines;
+    }
+
+    private void addUpright(List<PlaneLine> lines, PlaneLine.Role role, OptionalDouble gauge) {
+        if (gauge.isEmpty()) {
+            return;
+        }
+        boolean relief = role == PlaneLine.Role.RELIEF_SET;
+        String label = relief ? words.reliefLine(gauge) : words.workingLine(gauge);
+        double at = shown(gauge.getAsDouble());
+        boolean off = !pressure.holds(at);
+        double x = Math.max(pressure.from(), Math.min(at, pressure.to()));
+        lines.add(new PlaneLine(
+                role, "", off ? label + " (off the scale)" : label, Trail.straight(x, 0, x, off ? 0 : PERCENT)));
+    }
+
+    /** Steps at every peak; of very many samples only so many as can be seen. */
+    private Trail curve() {
+        int steps = Math.min(MOST_STEPS, sampled.count());
+        double[] across = new double[2 * steps + 2];
+        double[] up = new double[2 * steps + 2];
+        across[0] = pressure.from();
+        double before = 0;
+        for (int i = 0; i < steps; i++) {
+            double share = (i + 1.0) / steps;
+            double at = shown(sampled.quantileGauge(share));
+            across[2 * i + 1] = at;
+            up[2 * i + 1] = before;
+            across[2 * i + 2] = at;
+            up[2 * i + 2] = PERCENT * share;
+            before = PERCENT * share;
+        }
+        across[2 * steps + 1] = pressure.to();
+        up[2 * steps + 1] = PERCENT;
+        return new Trail(across, up);
+    }
+
+    private List<Spot> spots() {
+        List<Spot> spots = new ArrayList<>();
+        for (double reading : READINGS) {
+            double peak = sampled.quantileGauge(reading);
+            String label = Math.round(PERCENT * reading) + " % peak at or below " + amounts.foundPressure(peak);
+            spots.add(new Spot(Spot.Role.READING, shown(peak), PERCENT * reading, label));
+        }
+        return spots;
+    }
+
+    private Optional<Bars> bars() {
+        List<SampledPeaks.Influence> all = sampled.influences();
+        if (all.isEmpty()) {
+            return Optional.empty();
+        }
+        List<Bars.Bar> bars = all.stream()
+                .limit(MOST_BARS)
+                .map(influence -> new Bars.Bar(influence.name(), influence.rankCorrelation()))
+                .toList();
+        String rest = all.size() > MOST_BARS ? " " + (all.size() - MOST_BARS) + " weaker ones are left out." : "";
+        String note = "Rank correlation with the peak. Full bar, +: more of it goes with a higher peak. Hatched bar, "
+                + "\u2212: with a lower one." + rest;
+        return Optional.of(new Bars("What moves the peak most", note, bars));
+    }
+}

@@ -1,0 +1,211 @@
+package io.github.heatswell.charts;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.charts.picture.Plane;
+import io.github.heatswell.charts.picture.PlaneLine;
+import io.github.heatswell.charts.picture.PlanePicture;
+import io.github.heatswell.charts.picture.Spot;
+import io.github.heatswell.charts.picture.Tint;
+import io.github.heatswell.charts.picture.Trail;
+import io.github.heatswell.sizing.PeakMap;
+import io.github.heatswell.units.UnitSystem;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.w3c.dom.Document;
+
+/** What the picture of a map says. */
+class MapChartTest {
+
+    private static final PeakMap CALM = Maps.calm();
+
+    @Test
+    void saysWhereTheHouseStandsAndWhereTheValveDrips() {
+        assertEquals(
+                "With 12 L at 3.0 bar the peak is 6.4 bar; below 7.7 L the valve drips at every precharge",
+                MapChart.of(CALM, UnitSystem.SI).headline()); // regression: peaks and volume are those of the map
+        double least = Double.POSITIVE_INFINITY;
+        for (int j = 0; j < CALM.prechargeCount(); j++) {
+            least = Math.min(least, CALM.dripVolume(j).orElse(least));
+        }
+        assertEquals(7.7, 1000 * least, 0.05); // half a unit of the last digit shown
+        assertEquals(6.4, CALM.present().orElseThrow().peakGauge() / 1e5, 0.05); // the same
+    }
+
+    @Test
+    void saysThatTheValveDripsAlready() {
+        String headline = MapChart.of(Maps.dripping(), UnitSystem.SI).headline();
+        assertTrue(headline.startsWith("With 5 L at 2.0 bar the relief valve drips, and without it"), headline);
+        assertTrue(headline.contains("at least 20.0 bar"), headline);
+    }
+
+    @Test
+    void saysThatTheSupplyAloneOpensTheValve() {
+        String headline = MapChart.of(Maps.fed(), UnitSystem.SI).headline();
+        assertTrue(headline.endsWith("; the supply alone, 7.5 bar, opens the relief valve set at 7.0 bar"), headline);
+    }
+
+    @Test
+    void saysThatNoVesselMattersInAnOpenHouse() {
+        MapChart chart = MapChart.of(Maps.open(), UnitSystem.SI);
+        assertEquals("The peak is 4.2 bar with every vessel: the house is open to the street", chart.headline());
+        Plane plane = chart.picture().plane();
+        assertEquals(List.of("4.2 bar"), plane.tints().stream().map(Tint::name).toList());
+    }
+
+    @Test
+    void warnsFirstWhereNothingLimitsThePressure() {
+        PlanePicture picture = MapChart.of(Maps.unguarded(), UnitSystem.SI).picture();
+        assertTrue(picture.caption().hazard().startsWith("Hazard: this house has no relief valve"));
+        assertFalse(picture.caption().subtitle().contains("taken out"));
+        assertTrue(picture.plane().lines().stream().noneMatch(line -> line.role() == PlaneLine.Role.DRIP));
+        assertEquals(
+                "", MapChart.of(Maps.open(), UnitSystem.SI).picture().caption().hazard());
+    }
+
+    @ParameterizedTest
+    @EnumSource(UnitSystem.class)
+    void showsWhatTheMapHolds(UnitSystem units) {
+        Plane plane = MapChart.of(CALM, units).picture().plane();
+        assertEquals(
+                1,
+                plane.lines().stream()
+                        .filter(line -> line.role() == PlaneLine.Role.STATIC)
+                        .count());
+        PlaneLine drip = only(plane, PlaneLine.Role.DRIP);
+        for (int i = 0; i < drip.trail().count(); i++) {
+            double bar = drip.trail().across(i) * units.pressure().factor() / 1e5;
+            assertTrue(bar < 7, "gas above the set pressure cannot help");
+        }
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < drip.trail().count(); i++) {
+            least = Math.min(
+                    least, units.volume().toSi(Math.pow(10, drip.trail().up(i))));
+        }
+        assertEquals(7.7e-3, least, 0.05e-3); // m3; as in the headline
+        Spot present = plane.spots().get(0);
+        assertEquals(units.pressure().fromSi(3e5), present.across(), 1e-9); // rounding
+        assertEquals(12e-3, units.volume().toSi(Math.pow(10, present.up())), 1e-9); // m3; rounding
+        assertTrue(present.label().startsWith("as it is: "), present.label());
+        assertEquals(Tint.Role.BAND, plane.tints().get(0).role());
+        assertTrue(plane.tints().stream().anyMatch(tint -> tint.label().equals("valve drips here")));
+        assertTrue(plane.tints().stream().anyMatch(tint -> tint.label().startsWith("at least ")));
+    }
+
+    private static PlaneLine only(Plane plane, PlaneLine.Role role) {
+        List<PlaneLine> found =
+                plane.lines().stream().filter(line -> line.role() == role).toList();
+        assertEquals(1, found.size());
+        return found.get(0);
+    }
+
+    /** Bands grow darker with the peak, and each lies within the one before it. */
+    @Test
+    void bandsFollowEachOther() {
+        List<Tint> bands = MapChart.of(CALM, UnitSystem.SI).picture().plane().tints().stream()
+                .filter(tint -> tint.role() == Tint.Role.BAND)
+                .toList();
+        assertTrue(bands.size() >= 5 && bands.size() <= 12, bands.size() + " bands");
+        double before = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < bands.size(); i++) {
+            assertTrue(i == 0 || bands.get(i).shade() > bands.get(i - 1).shade());
+            double area =
+                    bands.get(i).rims().stream().mapToDouble(MapChartTest::area).sum();
+            assertTrue(Math.abs(area) < before, "band " + bands.get(i).name());
+            before = Math.abs(area);
+        }
+        assertEquals("below 5 bar", bands.get(0).name());
+        assertEquals("15 bar and more", bands.get(bands.size() - 1).name());
+    }
+
+    private static double area(Trail rim) {
+        double twice = 0;
+        for (int i = 0; i < rim.count(); i++) {
+            int next = (i + 1) % rim.count();
+            twice += rim.across(i) * rim.up(next) - rim.across(next) * rim.up(i);
+        }
+        return twice / 2;
+    }
+
+    @Test
+    void drawsEveryMap() throws Exception {
+        for (UnitSystem units : UnitSystem.values()) {
+            for (Map.Entry<String, MapChart> chart : Maps.charts(units).entrySet()) {
+                BufferedImage image = Pictures.png(png(chart.getValue()));
+                assertEquals(2080, image.getWidth());
+                assertTrue(Pictures.colours(image) > 40, chart.getKey() + " is blank");
+                assertTrue(Pictures.rimIsFree(image), chart.getKey() + " is clipped");
+                Document svg = Pictures.svg(svg(chart.getValue()));
+                assertFalse(svg.getDocumentElement().getAttribute("aria-label").isBlank());
+                assertFalse(svg.getElementsByTagName("desc")
+                        .item(0)
+                        .getTextContent()
+                        .isBlank());
+            }
+        }
+    }
+
+    @Test
+    void keepsWordsAsWords() throws Exception {
+        Document svg = Pictures.svg(svg(MapChart.of(CALM, UnitSystem.SI)));
+        String words = Pictures.words(svg);
+        for (String expected : List.of(
+                "precharge = static pressure (4.2 bar)",
+                "valve drips here",
+                "at least 20.0 bar",
+                "6 bar",
+                "target: the peak is 5.52 bar",
+                "vessel volume (L, logarithmic scale)",
+                "precharge (gauge, bar)")) {
+            assertTrue(words.contains(expected), expected);
+        }
+        String description = svg.getElementsByTagName("desc").item(0).getTextContent();
+        assertTrue(description.contains("bands of peak pressure (gauge): below 5 bar"), description);
+        assertTrue(description.contains("as it is: 12 L at 3.0 bar, peak 6.4 bar"), description);
+    }
+
+    @Test
+    void isTheSameEachTimeAndSharesNoIds() throws IOException {
+        MapChart chart = MapChart.of(CALM, UnitSystem.SI);
+        assertArrayEquals(png(chart), png(chart));
+        String svg = svg(chart);
+        assertEquals(svg, svg(chart));
+        String id = svg.substring(svg.indexOf("aria-describedby=\"") + 18).substring(0, 10);
+        assertTrue(id.matches("hs[0-9a-f]{8}"), id);
+        assertNotEquals(svg(MapChart.of(CALM, UnitSystem.US)).indexOf(id), svg.indexOf(id));
+        assertFalse(svg(MapChart.of(CALM, UnitSystem.US)).contains(id));
+    }
+
+    @Test
+    void comesInOtherSizes() throws IOException {
+        MapChart chart = MapChart.of(CALM, UnitSystem.US);
+        BufferedImage small = Pictures.png(png(chart.withSize(720, 520)));
+        assertEquals(1440, small.getWidth());
+        assertTrue(Pictures.rimIsFree(small));
+        assertThrows(IllegalArgumentException.class, () -> chart.withSize(719, 700));
+        assertThrows(NullPointerException.class, () -> MapChart.of(null, UnitSystem.SI));
+    }
+
+    private static byte[] png(MapChart chart) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        chart.writePng(out);
+        return out.toByteArray();
+    }
+
+    private static String svg(MapChart chart) throws IOException {
+        StringBuilder out = new StringBuilder();
+        chart.writeSvg(out);
+        return out.toString();
+    }
+}

@@ -1,0 +1,85 @@
+package io.github.heatswell.charts;
+
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.plant.ReliefValve;
+import io.github.heatswell.plant.Supply;
+import io.github.heatswell.sizing.PeakMap;
+import io.github.heatswell.sizing.PeakSurvey;
+import io.github.heatswell.sizing.SizingTarget;
+import io.github.heatswell.units.UnitSystem;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** Maps of invented houses. */
+public final class Maps {
+
+    private Maps() {}
+
+    /** A house with a relief valve set at 7 bar. */
+    public static HotWaterSystem.Builder house() {
+        return Plants.bare().addReliefValve(Plants.valve("safety valve", 7, 6.3, ReliefValve.Character.MODULATING));
+    }
+
+    /** A vessel that is large enough, with a target. */
+    public static PeakMap calm() {
+        HotWaterSystem house = house().vessel(Plants.vessel(12, 3)).build();
+        SizingTarget target =
+                SizingTarget.builder(house).vesselRating(Plants.bar(10)).build();
+        return PeakSurvey.builder(house).target(target).build().map();
+    }
+
+    /** A vessel that is too small. */
+    public static PeakMap dripping() {
+        return PeakSurvey.builder(house().vessel(Plants.vessel(5, 2)).build())
+                .build()
+                .map();
+    }
+
+    /** Open to the street. */
+    public static PeakMap open() {
+        HotWaterSystem house =
+                house().supply(Plants.supply(Supply.Arrangement.DIRECT, 4.2)).build();
+        return few(PeakSurvey.builder(house).vesselLike(Plants.vessel(12, 3)));
+    }
+
+    /** No relief valve. */
+    public static PeakMap unguarded() {
+        return few(PeakSurvey.builder(Plants.bare().vessel(Plants.vessel(8, 4)).build()));
+    }
+
+    /** A supply above the relief valve. */
+    public static PeakMap fed() {
+        HotWaterSystem house = house().supply(Plants.supply(Supply.Arrangement.CHECK_VALVE, 7.5))
+                .vessel(Plants.vessel(8, 4))
+                .build();
+        return few(PeakSurvey.builder(house));
+    }
+
+    /** Two by two cells. */
+    public static PeakMap smallest() {
+        return PeakSurvey.builder(house().vessel(Plants.vessel(12, 3)).build())
+                .volumes(0.0005, 0.012)
+                .precharges(2e5, 4.2e5)
+                .build()
+                .map();
+    }
+
+    private static PeakMap few(PeakSurvey.Builder survey) {
+        return survey.volumes(0.002, 0.004, 0.008, 0.016, 0.032)
+                .precharges(1e5, 2e5, 3e5, 4.2e5, 5e5, 6e5)
+                .build()
+                .map();
+    }
+
+    /** Charts of everything above. */
+    public static Map<String, MapChart> charts(UnitSystem units) {
+        Map<String, MapChart> charts = new LinkedHashMap<>();
+        charts.put("calm", MapChart.of(calm(), units));
+        charts.put("dripping", MapChart.of(dripping(), units));
+        charts.put("open", MapChart.of(open(), units));
+        charts.put("unguarded", MapChart.of(unguarded(), units));
+        charts.put("fed", MapChart.of(fed(), units));
+        charts.put("smallest", MapChart.of(smallest(), units));
+        return charts;
+    }
+}

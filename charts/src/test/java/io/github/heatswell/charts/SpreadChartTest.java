@@ -1,0 +1,229 @@
+package io.github.heatswell.charts;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.charts.SampledPeaks.Influence;
+import io.github.heatswell.charts.picture.Bars;
+import io.github.heatswell.charts.picture.Plane;
+import io.github.heatswell.charts.picture.PlaneLine;
+import io.github.heatswell.charts.picture.PlanePicture;
+import io.github.heatswell.charts.picture.Trail;
+import io.github.heatswell.units.UnitSystem;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.w3c.dom.Document;
+
+/** What the picture of many samples says. */
+class SpreadChartTest {
+
+    /** Peaks at 5.00, 5.01 ... bar, given in falling order. */
+    private static SampledPeaks.Builder even(int count) {
+        return SampledPeaks.builder(IntStream.range(0, count)
+                .mapToDouble(i -> 5e5 + 1e3 * (count - 1 - i))
+                .toArray());
+    }
+
+    private static SampledPeaks whole() {
+        return even(400)
+                .reliefSet(7e5)
+                .workingPressure(8.9e5)
+                .subject("A house of which little is known.")
+                .influence(new Influence("tank volume", 0.05))
+                .influence(new Influence("vessel precharge", -0.62))
+                .influence(new Influence("street pressure", 0.41))
+                .build();
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "400 | 200 | 50 of 100 such houses (200 of the 400 sampled)",
+                "400 | 0 | none of the 400 houses sampled",
+                "400 | 400 | all 400 houses sampled",
+                "400 | 1 | 1 of the 400 houses sampled",
+                "400 | 399 | 399 of the 400 houses sampled",
+                "100 | 62 | 62 of the 100 houses sampled",
+                "20 | 1 | 1 of the 20 houses sampled"
+            })
+    void saysInHowManyTheValveDrips(int count, int dripping, String words) {
+        SampledPeaks sampled = even(count).dripping(dripping).reliefSet(7e5).build();
+        assertEquals(
+                "The valve drips in " + words,
+                SpreadChart.of(sampled, UnitSystem.SI).headline());
+    }
+
+    @Test
+    void countsWhatReachesTheSetPressure() {
+        SampledPeaks sampled = whole();
+        assertEquals(200, sampled.dripping()); // 5.00 to 6.99 bar stay below
+        assertEquals(200, sampled.countBelow(7e5));
+        assertEquals(5e5, sampled.peakGauge(0));
+    }
+
+    /** Closed form: of 400 evenly spaced peaks the lowest that 5 % do not exceed is the twentieth. */
+    @Test
+    void quantilesAreSamples() {
+        SampledPeaks sampled = whole();
+        assertEquals(5e5 + 19e3, sampled.quantileGauge(0.05));
+        assertEquals(5e5 + 199e3, sampled.quantileGauge(0.5));
+        assertEquals(5e5 + 379e3, sampled.quantileGauge(0.95));
+        assertEquals(5e5, sampled.quantileGauge(0));
+        assertEquals(5e5 + 399e3, sampled.quantileGauge(1));
+    }
+
+    @Test
+    void strongestInfluenceStandsFirst() {
+        Bars bars = SpreadChart.of(whole(), UnitSystem.SI).picture().bars().orElseThrow();
+        assertEquals(
+                List.of("vessel precharge", "street pressure", "tank volume"),
+                bars.bars().stream().map(Bars.Bar::name).toList());
+        assertEquals(-0.62, bars.bars().get(0).value());
+        SampledPeaks.Builder many = even(50);
+        for (int i = 0; i < 15; i++) {
+            many.influence(new Influence("input " + i, i / 20.0));
+        }
+        Bars most = SpreadChart.of(many.build(), UnitSystem.SI).picture().bars().orElseThrow();
+        assertEquals(12, most.bars().size());
+        assertTrue(most.note().endsWith("3 weaker ones are left out."), most.note());
+    }
+
+    @Test
+    void curveClimbsFromNothingToAll() {
+        for (int count : new int[] {2, 400, 5000}) {
+            Plane plane =
+                    SpreadChart.of(even(count).build(), UnitSystem.US).picture().plane();
+            Trail curve = plane.lines().get(plane.lines().size() - 1).trail();
+            assertTrue(curve.count() <= 1602, curve.count() + " corners");
+            assertEquals(0, curve.up(0));
+            assertEquals(100, curve.up(curve.count() - 1));
+            for (int i = 1; i < curve.count(); i++) {
+                assertTrue(curve.up(i) >= curve.up(i - 1) && curve.across(i) >= curve.across(i - 1));
+            }
+        }
+    }
+
+    @Test
+    void linesSayHowManyReachThem() {
+        Plane plane = SpreadChart.of(whole(), UnitSystem.SI).picture().plane();
+        List<String> labels = plane.lines().stream()
+                .map(PlaneLine::label)
+                .filter(label -> !label.isEmpty())
+                .toList();
+        assertEquals(
+                List.of(
+                        "working pressure, 8.9 bar: exceeded by 2 %", // 8.91 to 8.99 bar: 9 of 400
+                        "relief valve set, 7.0 bar: reached by 50 %"),
+                labels);
+    }
+
+    @Test
+    void lineFarAwayIsNamedAtTheEdge() {
+        SampledPeaks sampled = even(10).reliefSet(20e5).build();
+        Plane plane = SpreadChart.of(sampled, UnitSystem.SI).picture().plane();
+        String label = plane.lines().get(0).label();
+        assertEquals("relief valve set, 20.0 bar: reached by 0 % (off the scale)", label);
+        assertTrue(plane.across().to() < 6);
+    }
+
+    @Test
+    void warnsFirstOfATankThatMayBurst() {
+        PlanePicture picture =
+                SpreadChart.of(even(400).endedEarly(3).build(), UnitSystem.SI).picture();
+        assertTrue(picture.caption().hazard().startsWith("Hazard: in 1 of 100 such houses (3 of the 400 sampled)"));
+        assertEquals(
+                "", SpreadChart.of(whole(), UnitSystem.SI).picture().caption().hazard());
+    }
+
+    @Test
+    void saysThatSharesAreThoseOfTheSamples() {
+        String subtitle =
+                SpreadChart.of(whole(), UnitSystem.SI).picture().caption().subtitle();
+        assertTrue(subtitle.startsWith("A house of which little is known. Nine in ten of the 400 samples"), subtitle);
+        assertTrue(subtitle.contains("shares of the samples"), subtitle);
+        String few = SpreadChart.of(even(5).build(), UnitSystem.SI)
+                .picture()
+                .caption()
+                .subtitle();
+        assertTrue(few.startsWith("The 5 samples peak between 5.0 bar and 5.0 bar"), few);
+    }
+
+    @Test
+    void drawsWithAndWithoutBars() throws Exception {
+        Map<String, SampledPeaks> all = Map.of(
+                "whole", whole(),
+                "bare", even(2).build(),
+                "same", SampledPeaks.builder(6e5, 6e5, 6e5).reliefSet(6e5).build(),
+                "hazard", even(30).reliefSet(5.1e5).endedEarly(30).build());
+        for (UnitSystem units : UnitSystem.values()) {
+            for (Map.Entry<String, SampledPeaks> each : all.entrySet()) {
+                SpreadChart chart = SpreadChart.of(each.getValue(), units);
+                for (SpreadChart sized : List.of(chart, chart.withSize(720, 520))) {
+                    ByteArrayOutputStream out = new ByteArrayOutputStream();
+                    sized.writePng(out);
+                    BufferedImage image = Pictures.png(out.toByteArray());
+                    assertTrue(Pictures.colours(image) > 20, each.getKey() + " is blank");
+                    assertTrue(Pictures.rimIsFree(image), each.getKey() + " is clipped");
+                }
+                StringBuilder svg = new StringBuilder();
+                chart.writeSvg(svg);
+                Document document = Pictures.svg(svg.toString());
+                assertFalse(document.getElementsByTagName("desc")
+                        .item(0)
+                        .getTextContent()
+                        .isBlank());
+            }
+        }
+    }
+
+    @Test
+    void describesItselfInWords() throws Exception {
+        StringBuilder svg = new StringBuilder();
+        SpreadChart.of(whole(), UnitSystem.SI).writeSvg(svg);
+        Document document = Pictures.svg(svg.toString());
+        String description = document.getElementsByTagName("desc").item(0).getTextContent();
+        assertTrue(description.contains("50 % peak at or below 7.0 bar"), description);
+        assertTrue(description.contains("vessel precharge \u22120.62; street pressure +0.41"), description);
+        assertTrue(Pictures.words(document).contains("What moves the peak most"));
+    }
+
+    static Stream<Arguments> refusals() {
+        return Stream.of(
+                refused("peaks: 1 are too few", () -> SampledPeaks.builder(5e5)),
+                refused("peaks: NaN", () -> SampledPeaks.builder(5e5, Double.NaN)),
+                refused("relief-set: Infinity", () -> even(2).reliefSet(Double.POSITIVE_INFINITY)),
+                refused("working-pressure: NaN", () -> even(2).workingPressure(Double.NaN)),
+                refused("dripping: 3 ", () -> even(2).dripping(3)),
+                refused("dripping: -1 ", () -> even(2).dripping(-1)),
+                refused("ended-early: 3 ", () -> even(2).endedEarly(3)),
+                refused("influence: needs a name", () -> new Influence(" ", 0)),
+                refused("influence: 1.2 of", () -> new Influence("x", 1.2)),
+                refused("influence: NaN of", () -> new Influence("x", Double.NaN)),
+                refused("share: 1.1", () -> even(2).build().quantileGauge(1.1)),
+                refused("width: ", () -> SpreadChart.of(whole(), UnitSystem.SI).withSize(1, 600)));
+    }
+
+    private static Arguments refused(String beginning, Executable call) {
+        return Arguments.of(beginning, call);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("refusals")
+    void refusesWithAReason(String beginning, Executable call) {
+        String message = assertThrows(IllegalArgumentException.class, call).getMessage();
+        assertTrue(message.startsWith(beginning), message);
+    }
+}

@@ -1,0 +1,38 @@
+package io.github.heatswell.sizing;
+
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.result.Event;
+import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.simulation.Simulation;
+import java.time.Duration;
+
+/**
+ * The highest pressure of a run.
+ *
+ * @param absolute the pressure (Pa, absolute)
+ * @param atLeast whether the run ended there at the test pressure of the tank, so that it would have risen further
+ */
+record Peak(double absolute, boolean atLeast) {
+
+    /**
+     * Runs a house. A peak at the test pressure only says that the vessel is too small; anything else that ends a run is
+     * no case for a vessel.
+     *
+     * @throws IllegalArgumentException if the run ends in a hazard other than too much pressure
+     */
+    static Peak of(HotWaterSystem house, Duration duration) {
+        RunSummary summary = Simulation.of(house, duration).sampledEvery(duration).stream((time, values, regime) -> {});
+        summary.hazard().ifPresent(Peak::refuse);
+        return new Peak(
+                summary.extremes().highestPressure().value(), summary.hazard().isPresent());
+    }
+
+    private static void refuse(Event hazard) {
+        if (hazard.kind() != EventKind.TEST_PRESSURE_REACHED) {
+            throw new IllegalArgumentException("the run ends early: "
+                    + hazard.kind().description() + " after " + Math.round(hazard.time())
+                    + " s; a vessel cannot be sized for that");
+        }
+    }
+}

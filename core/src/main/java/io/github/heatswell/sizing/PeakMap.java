@@ -1,0 +1,181 @@
+package io.github.heatswell.sizing;
+
+import io.github.heatswell.plant.HotWaterSystem;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * The peak of the worst heat-up over vessel volume and precharge, and where a relief valve begins to drip.
+ *
+ * <p>All pressures are those at the height of the drain cock but for the precharges, which are those of the gas, read at
+ * the temperature of the room. Volumes and precharges are numbered from 0, in rising order. Immutable.
+ */
+public final class PeakMap {
+
+    private final Setting setting;
+    private final double[] volumes;
+    private final double[] precharges;
+    private final Peak[][] peaks;
+    private final double[] dripVolumes;
+    private final double[] targetVolumes;
+    private final Optional<Point> present;
+
+    PeakMap(Setting setting, Axes axes, Peak[][] peaks, Lines lines, Optional<Point> present) {
+        this.setting = setting;
+        this.volumes = axes.volumes();
+        this.precharges = axes.precharges();
+        this.peaks = peaks;
+        this.dripVolumes = lines.drip();
+        this.targetVolumes = lines.target();
+        this.present = present;
+    }
+
+    /**
+     * What the map is read against.
+     *
+     * @param system the house as given
+     * @param staticGauge the highest static pressure of the supply (Pa, gauge)
+     * @param staticAtVesselGauge the same at the height of the vessel, where the precharge is set (Pa, gauge)
+     * @param reliefSetGauge the lowest pressure at which a relief valve opens (Pa, gauge), or empty without one
+     * @param targetGauge what the peak should stay below (Pa, gauge), or empty if nothing was asked
+     */
+    public record Setting(
+            HotWaterSystem system,
+            double staticGauge,
+            double staticAtVesselGauge,
+            OptionalDouble reliefSetGauge,
+            OptionalDouble targetGauge) {}
+
+    /**
+     * One vessel and its peak.
+     *
+     * @param volume the whole volume (m3)
+     * @param prechargeGauge the precharge (Pa, gauge), read at the temperature of the room
+     * @param peakGauge the highest pressure of the heat-up (Pa, gauge)
+     * @param atLeast whether the run ended there at the test pressure of the tank, so that it would have risen further
+     */
+    public record Point(double volume, double prechargeGauge, double peakGauge, boolean atLeast) {}
+
+    /** Both axes: volumes (m3) and precharges (Pa, gauge). */
+    record Axes(double[] volumes, double[] precharges) {}
+
+    /** For every precharge the smallest volume (m3) that stays below the relief valve and the target; NaN for none. */
+    record Lines(double[] drip, double[] target) {}
+
+    /**
+     * What the map is read against.
+     *
+     * @return the house and its pressures
+     */
+    public Setting setting() {
+        return setting;
+    }
+
+    /**
+     * How many volumes there are.
+     *
+     * @return the number, 2 to 60
+     */
+    public int volumeCount() {
+        return volumes.length;
+    }
+
+    /**
+     * A volume.
+     *
+     * @param index its number
+     * @return the whole volume of the vessel (m3)
+     */
+    public double volume(int index) {
+        return volumes[index];
+    }
+
+    /**
+     * How many precharges there are.
+     *
+     * @return the number, 2 to 60
+     */
+    public int prechargeCount() {
+        return precharges.length;
+    }
+
+    /**
+     * A precharge.
+     *
+     * @param index its number
+     * @return the precharge (Pa, gauge)
+     */
+    public double prechargeGauge(int index) {
+        return precharges[index];
+    }
+
+    /**
+     * The highest pressure of the heat-up with a vessel.
+     *
+     * @param volume the number of the volume
+     * @param precharge the number of the precharge
+     * @return the peak (Pa, gauge); where {@link #isAtLeast} holds, the test pressure at which the run ended
+     */
+    public double peakGauge(int volume, int precharge) {
+        return peaks[volume][precharge].absolute() - setting.system().site().atmosphere();
+    }
+
+    /**
+     * Whether the run ended at the test pressure of the tank, so that the peak is at least what is given.
+     *
+     * @param volume the number of the volume
+     * @param precharge the number of the precharge
+     * @return true if it would have risen further
+     */
+    public boolean isAtLeast(int volume, int precharge) {
+        return peaks[volume][precharge].atLeast();
+    }
+
+    /**
+     * Whether the peak reaches the pressure at which the first relief valve opens.
+     *
+     * @param volume the number of the volume
+     * @param precharge the number of the precharge
+     * @return true if it does; false also where the run ended before, at a test pressure below that
+     */
+    public boolean drips(int volume, int precharge) {
+        return setting.reliefSetGauge().isPresent()
+                && peakGauge(volume, precharge) >= setting.reliefSetGauge().getAsDouble();
+    }
+
+    /**
+     * The smallest volume at which the first relief valve stays shut, found by simulation to a hundred-thousandth of it.
+     *
+     * @param precharge the number of the precharge
+     * @return the volume (m3): the smallest of the range if even that does, empty if none in the range does or if there is
+     *     no relief valve
+     */
+    public OptionalDouble dripVolume(int precharge) {
+        return known(dripVolumes[precharge]);
+    }
+
+    /**
+     * The smallest volume at which the peak stays below the target, found by simulation to a hundred-thousandth of it.
+     *
+     * @param precharge the number of the precharge
+     * @return the volume (m3): the smallest of the range if even that does, empty if none in the range does or if there is
+     *     no target
+     */
+    public OptionalDouble targetVolume(int precharge) {
+        return known(targetVolumes[precharge]);
+    }
+
+    /**
+     * The vessel the house has, taken as sound, its precharge corrected from the temperature at which it was read to that
+     * of the room.
+     *
+     * @return the vessel with its peak, or empty if the house has none
+     */
+    public Optional<Point> present() {
+        return present;
+    }
+
+    private static OptionalDouble known(double volume) {
+        return Double.isNaN(volume) ? OptionalDouble.empty() : OptionalDouble.of(volume);
+    }
+}

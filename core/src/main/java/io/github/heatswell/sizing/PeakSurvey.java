@@ -1,0 +1,230 @@
+package io.github.heatswell.sizing;
+
+import io.github.heatswell.plant.ExpansionVessel;
+import io.github.heatswell.plant.HotWaterSystem;
+import java.util.Objects;
+import java.util.concurrent.atomic.AtomicInteger;
+
+/**
+ * Runs the worst heat-up with vessels of many volumes and precharges, and puts the peaks on a {@link PeakMap}.
+ *
+ * <p>The heat-up is that of {@link VesselSizing}: the tank full of cold water, on the day of the year when the supply is
+ * densest and with the street at its highest of the day, heated to the set point with every tap closed, the relief valves
+ * taken out so that none hides a peak, the vessel sound. Relief valves count by their nominal set pressure, whatever their
+ * condition. Immutable.
+ */
+public final class PeakSurvey {
+
+    private static final int FEWEST = 2;
+    private static final int MOST = 60;
+    private static final int MOST_THREADS = 256;
+
+    private final PeakMap.Setting setting;
+    private final PeakLab lab;
+    private final PeakMap.Axes axes;
+    private final int threads;
+    private final Progress progress;
+
+    private PeakSurvey(Builder from) {
+        lab = new PeakLab(Trial.coldFill(from.system), new VesselType(from.pattern).chargedInTheRoom());
+        setting = lab.setting(from.system, from.target);
+        axes = new PeakMap.Axes(
+                from.volumes == null ? MapRanges.volumes(lab.vesselToShow(setting)) : from.volumes,
+                from.precharges == null
+                        ? MapRanges.precharges(
+                                setting.staticAtVesselGauge(),
+                                from.system.tank().workingPressure().gauge(lab.atmosphere()),
+                                lab.presentPrecharge(from.system).orElse(Double.NaN))
+                        : from.precharges);
+        threads = from.threads;
+        progress = from.progress;
+    }
+
+    /**
+     * Starts a survey; a vessel to go by must be set unless the house has one.
+     *
+     * @param system the house
+     * @return a builder with volumes and precharges chosen by the survey and a thread for every processor
+     */
+    public static Builder builder(HotWaterSystem system) {
+        return new Builder(system);
+    }
+
+    /** Hears how far a survey is. */
+    @FunctionalInterface
+    public interface Progress {
+        /**
+         * Called after each step, one call at a time, from any of the threads.
+         *
+         * @param done how many steps are done, one more with each call
+         * @param total how many there are
+         */
+        void at(int done, int total);
+    }
+
+    /**
+     * Simulates every vessel. The map does not depend on the number of threads.
+     *
+     * @return the map
+     * @throws IllegalArgumentException if a run ends in a hazard other than too much pressure
+     * @throws io.github.heatswell.simulation.SimulationException if the equations could not be integrated
+     * @throws java.util.concurrent.CancellationException if the calling thread is interrupted
+     */
+    public PeakMap map() {
+        int rows = axes.volumes().length;
+        int columns = axes.precharges().length;
+        Counter counter = new Counter(progress, (rows + 1) * columns);
+        Workers workers = new Workers(threads);
+        Peak[][] peaks = new Peak[rows][columns];
+        workers.each(rows * columns, cell -> {
+            int row = cell / columns;
+            int column = cell % columns;
+            peaks[row][column] = lab.peak(axes.volumes()[row], axes.precharges()[column]);
+            counter.step();
+        });
+        PeakMap.Lines lines = new PeakMap.Lines(new double[columns], new double[columns]);
+        workers.each(columns, column -> {
+            LineSearch search = new LineSearch(lab, axes, peaks, column);
+            lines.drip()[column] = search.below(setting.reliefSetGauge());
+            lines.target()[column] = search.below(setting.targetGauge());
+            counter.step();
+        });
+        return new PeakMap(setting, axes, peaks, lines, lab.present(setting.system()));
+    }
+
+    /** Counts steps for the listener, one at a time. */
+    private static final class Counter {
+        private final Progress progress;
+        private final int total;
+        private final AtomicInteger done = new AtomicInteger();
+
+        Counter(Progress progress, int total) {
+            this.progress = progress;
+            this.total = total;
+        }
+
+        synchronized void step() {
+            progress.at(done.incrementAndGet(), total);
+        }
+    }
+
+    /** Builds a {@link PeakSurvey}. */
+    public static final class Builder {
+        private final HotWaterSystem system;
+        private ExpansionVessel pattern;
+        private SizingTarget target;
+        private double[] volumes;
+        private double[] precharges;
+        private int threads = Runtime.getRuntime().availableProcessors();
+        private Progress progress = (done, total) -> {};
+
+        private Builder(HotWaterSystem system) {
+            this.system = Objects.requireNonNull(system, "system");
+            pattern = system.vessel().orElse(null);
+        }
+
+        /**
+         * Sets the vessel to go by: acceptance limit, height and gas are taken from it, volume, precharge and faults are
+         * not. Without it the vessel of the house is the pattern.
+         *
+         * @param value the pattern
+         * @return this builder
+         */
+        public Builder vesselLike(ExpansionVessel value) {
+            pattern = Objects.requireNonNull(value, "vessel");
+            return this;
+        }
+
+        /**
+         * Sets what the peak should stay below; the map then has a line for it too.
+         *
+         * @param value the target
+         * @return this builder
+         */
+        public Builder target(SizingTarget value) {
+            target = Objects.requireNonNull(value, "target");
+            return this;
+        }
+
+        /**
+         * Sets the volumes. Without them there are 40 in equal ratios from 1 L to about three times the vessel of the
+         * house or the smallest that keeps the relief valve shut, whichever is larger.
+         *
+         * @param cubicMetres 2 to 60 volumes (m3), rising, 0.1 L to 5 m3
+         * @return this builder
+         * @throws IllegalArgumentException if there are too few or too many, if one is outside its range or does not rise
+         */
+        public Builder volumes(double... cubicMetres) {
+            volumes = checked("volumes", " m3", VesselType.SMALLEST, VesselType.LARGEST, cubicMetres.clone());
+            return this;
+        }
+
+        /**
+         * Sets the precharges. Without them there are 30 in equal steps from 0.3 to 1.6 times the static pressure at the
+         * vessel, not above the working pressure of the tank, and wider if the present precharge lies outside; the one
+         * nearest to the static pressure is moved onto it.
+         *
+         * @param pascal 2 to 60 precharges (Pa, gauge), rising, 1 Pa to 16 bar
+         * @return this builder
+         * @throws IllegalArgumentException if there are too few or too many, if one is outside its range or does not rise
+         */
+        public Builder precharges(double... pascal) {
+            precharges = checked("precharges", " Pa", 1, MapRanges.HIGHEST_PRECHARGE, pascal.clone());
+            return this;
+        }
+
+        /**
+         * Sets how many threads simulate.
+         *
+         * @param value the number, 1 to 256
+         * @return this builder
+         * @throws IllegalArgumentException if the number is outside its range
+         */
+        public Builder threads(int value) {
+            Ranges.check("threads", value, "", 1, MOST_THREADS);
+            threads = value;
+            return this;
+        }
+
+        /**
+         * Sets who hears how far the survey is.
+         *
+         * @param value the listener
+         * @return this builder
+         */
+        public Builder progress(Progress value) {
+            progress = Objects.requireNonNull(value, "progress");
+            return this;
+        }
+
+        /**
+         * Ends the description and chooses what was left open, for which it may run a few heat-ups.
+         *
+         * @return the survey
+         * @throws IllegalArgumentException if there is no vessel to go by, or if the thermostat is stuck: then there is no
+         *     set point to heat to, and a vessel is no answer
+         */
+        public PeakSurvey build() {
+            if (pattern == null) {
+                throw new IllegalArgumentException(
+                        "vessel: is missing; say what vessel to go by, with its acceptance limit");
+            }
+            if (system.heater().thermostatStuck()) {
+                throw new IllegalArgumentException("thermostat: is stuck; repair it, a vessel is no answer to that");
+            }
+            return new PeakSurvey(this);
+        }
+
+        private static double[] checked(String field, String unit, double low, double high, double[] values) {
+            Ranges.check(field + ": the number of them", values.length, "", FEWEST, MOST);
+            for (int i = 0; i < values.length; i++) {
+                Ranges.check(field, values[i], unit, low, high);
+                if (i > 0 && values[i] <= values[i - 1]) {
+                    throw new IllegalArgumentException(field + ": " + values[i] + unit + " does not lie above "
+                            + values[i - 1] + unit + " before it; write them in rising order");
+                }
+            }
+            return values;
+        }
+    }
+}

@@ -1,0 +1,410 @@
+package io.github.heatswell.sizing;
+
+import static io.github.heatswell.units.PressureUnit.BAR;
+import static io.github.heatswell.units.VolumeUnit.CUBIC_METRE;
+import static io.github.heatswell.units.VolumeUnit.LITRE;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.plant.ExpansionVessel;
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.plant.Shell;
+import io.github.heatswell.plant.Supply;
+import io.github.heatswell.result.RunResult;
+import io.github.heatswell.simulation.Simulation;
+import io.github.heatswell.units.LengthUnit;
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.TemperatureUnit;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.concurrent.CancellationException;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Peaks over volume and precharge, and where the relief valve begins to drip. */
+class PeakSurveyTest {
+
+    private static final HotWaterSystem COTTAGE = Houses.cottage(3.5).build();
+
+    private static double[] litres(double... values) {
+        return Arrays.stream(values).map(LITRE::toSi).toArray();
+    }
+
+    private static double[] bar(double... values) {
+        return Arrays.stream(values).map(BAR::toSi).toArray();
+    }
+
+    private static PeakSurvey.Builder small(HotWaterSystem house) {
+        return PeakSurvey.builder(house).volumes(litres(4, 8, 16, 32)).precharges(bar(1.5, 2.5, 3.5, 4.5));
+    }
+
+    private static ExpansionVessel vessel(double cubicMetres, double prechargeGauge) {
+        return Houses.vesselBuilder(60)
+                .volume(cubicMetres, CUBIC_METRE)
+                .precharge(Pressure.gauge(BAR.fromSi(prechargeGauge), BAR))
+                .build();
+    }
+
+    /** Validation: cases constructed with IAPWS-95 (isothermal gas, rigid tank, vessel water cold), by gas law and mass. */
+    @ParameterizedTest
+    @CsvSource({"60, 12, 3.8, 5.1068", "65, 8, 4.0, 6.2256"})
+    void givesThePeaksOfTheConstructedCases(
+            double celsius, double volume, double prechargeAbsolute, double peakAbsolute) {
+        HotWaterSystem house = Houses.textbook(150, celsius);
+        double atmosphere = house.site().atmosphere();
+        double precharge = BAR.toSi(prechargeAbsolute) - atmosphere;
+        PeakMap map = PeakSurvey.builder(house)
+                .volumes(litres(volume, 2 * volume))
+                .precharges(precharge, precharge + 1e4)
+                .build()
+                .map();
+        assertEquals(
+                peakAbsolute,
+                BAR.fromSi(map.peakGauge(0, 0) + atmosphere),
+                peakAbsolute * 2e-4); // as stated beside the values
+    }
+
+    /**
+     * Closed form: in a rigid house without piping the vessel takes up the same water at every precharge but for its
+     * compression, so p1 V1 = p2 V2 gives that water from one cell and the peaks of all others.
+     */
+    @Test
+    void rigidHouseFollowsBoyle() {
+        HotWaterSystem house = Houses.textbook(150, 60);
+        double atmosphere = house.site().atmosphere();
+        double fill = 4e5;
+        PeakMap map = PeakSurvey.builder(house)
+                .volumes(litres(12, 18, 30))
+                .precharges(2e5 - atmosphere, 3e5 - atmosphere, 4e5 - atmosphere, 4.4e5 - atmosphere)
+                .build()
+                .map();
+        double water = taken(map, 2, 2, fill);
+        for (int i = 0; i < 3; i++) {
+            for (int j = 0; j < 4; j++) {
+                double peak = map.peakGauge(i, j) + atmosphere;
+                double atRest = restingGas(map, i, j, fill);
+                double expected = (map.prechargeGauge(j) + atmosphere) * map.volume(i) / (atRest - water);
+                // the tank's water is squeezed by 4.5e-10 per Pa, 150 L by 0.007 L per bar of difference: 0.4 % of peak
+                assertEquals(expected, peak, 6e-3 * expected, i + " " + j);
+            }
+        }
+    }
+
+    private static double restingGas(PeakMap map, int i, int j, double fill) {
+        double precharge = map.prechargeGauge(j) + map.setting().system().site().atmosphere();
+        return Math.min(map.volume(i), precharge * map.volume(i) / fill);
+    }
+
+    private static double taken(PeakMap map, int i, int j, double fill) {
+        double atmosphere = map.setting().system().site().atmosphere();
+        double precharge = map.prechargeGauge(j) + atmosphere;
+        return restingGas(map, i, j, fill) - precharge * map.volume(i) / (map.peakGauge(i, j) + atmosphere);
+    }
+
+    @Test
+    void everyCellIsOneSimulation() {
+        PeakMap map = small(COTTAGE).build().map();
+        Trial trial = Trial.coldFill(COTTAGE);
+        for (int i = 0; i < map.volumeCount(); i++) {
+            for (int j = 0; j < map.prechargeCount(); j++) {
+                HotWaterSystem house = trial.house().toBuilder()
+                        .vessel(vessel(map.volume(i), map.prechargeGauge(j)))
+                        .build();
+                RunResult run = Simulation.of(house, trial.duration()).run();
+                double peak =
+                        run.summary().gauge(run.extremes().highestPressure().value());
+                assertEquals(peak, map.peakGauge(i, j), 1, i + " " + j); // Pa; solver tolerance
+                assertEquals(run.hazard().isPresent(), map.isAtLeast(i, j));
+            }
+        }
+    }
+
+    @Test
+    void peakFallsAsTheVesselGrows() {
+        PeakMap map = PeakSurvey.builder(COTTAGE)
+                .volumes(litres(2, 3, 5, 8, 12, 20, 35, 60))
+                .precharges(bar(0.5, 1.5, 3, 3.5, 4, 6))
+                .build()
+                .map();
+        for (int j = 0; j < map.prechargeCount(); j++) {
+            for (int i = 1; i < map.volumeCount(); i++) {
+                assertTrue(map.peakGauge(i, j) <= map.peakGauge(i - 1, j) + 1, i + " " + j); // Pa; solver tolerance
+            }
+        }
+    }
+
+    /** With its relief valve in place, the house drips with a vessel 1 % below the line, and not with one 1 % above. */
+    @Test
+    void dripLineIsWhereTheValveBeginsToDrip() {
+        PeakMap map = small(COTTAGE).build().map();
+        int crossed = 0;
+        for (int j = 0; j < map.prechargeCount(); j++) {
+            double volume = map.dripVolume(j).orElse(Double.NaN);
+            if (volume > map.volume(0)) {
+                crossed++;
+                assertEquals(0, relieved(1.01 * volume, map.prechargeGauge(j)));
+                assertTrue(relieved(0.99 * volume, map.prechargeGauge(j)) > 0, "at precharge " + j);
+            }
+        }
+        assertEquals(4, crossed);
+    }
+
+    private static double relieved(double volume, double prechargeGauge) {
+        HotWaterSystem house =
+                COTTAGE.toBuilder().vessel(vessel(volume, prechargeGauge)).build();
+        return Simulation.of(house, Duration.ofHours(12)).run().totals().relieved();
+    }
+
+    /** The lines agree with the search of the sizing, which has a solver of its own setting. */
+    @Test
+    void linesAgreeWithTheSizing() {
+        SizingTarget target = SizingTarget.builder(COTTAGE)
+                .vesselRating(Pressure.gauge(10, BAR))
+                .build();
+        PeakMap map = small(COTTAGE).target(target).build().map();
+        SizedVessel sized = VesselSizing.builder(COTTAGE, target)
+                .precharge(PrechargeRule.STATIC)
+                .build()
+                .size()
+                .smallest()
+                .orElseThrow();
+        assertEquals(target.gauge(), map.setting().targetGauge().orElseThrow());
+        double found = map.targetVolume(2).orElseThrow();
+        assertEquals(sized.volume(), found, 3e-5 * found); // accuracy of the line
+        assertTrue(map.dripVolume(2).orElseThrow() < found, "the valve opens above the target");
+    }
+
+    @Test
+    void emptyWhereNoVolumeInTheRangeDoes() {
+        PeakMap map = PeakSurvey.builder(COTTAGE)
+                .volumes(litres(3, 4, 5))
+                .precharges(bar(0.4, 3.5, 7.5))
+                .build()
+                .map();
+        for (int j = 0; j < 3; j++) {
+            boolean all = map.drips(0, j) && map.drips(1, j) && map.drips(2, j);
+            assertEquals(all, map.dripVolume(j).isEmpty());
+        }
+        assertTrue(map.dripVolume(2).isEmpty(), "gas above the set pressure cannot help");
+    }
+
+    @Test
+    void smallestOfTheRangeWhereItIsEnough() {
+        PeakMap map = PeakSurvey.builder(COTTAGE)
+                .volumes(litres(40, 60))
+                .precharges(bar(3, 3.5))
+                .build()
+                .map();
+        assertEquals(LITRE.toSi(40), map.dripVolume(1).orElseThrow());
+        assertFalse(map.drips(0, 1));
+    }
+
+    /** A vessel full of water before the heating begins is no vessel: the run ends at the test pressure, 15 bar. */
+    @Test
+    void peaksAtTheTestPressureAreAtLeastThat() {
+        PeakMap map = PeakSurvey.builder(COTTAGE)
+                .volumes(litres(0.5, 20))
+                .precharges(bar(0.3, 3.5))
+                .build()
+                .map();
+        assertTrue(map.isAtLeast(0, 0) && map.drips(0, 0));
+        double atmosphere = COTTAGE.site().atmosphere();
+        double test = COTTAGE.tank().testPressureAbsolute(atmosphere) - atmosphere;
+        assertEquals(test, map.peakGauge(0, 0), 1); // Pa; where the event is located
+        assertFalse(map.isAtLeast(1, 1));
+    }
+
+    @Test
+    void withoutReliefValveNothingDrips() {
+        HotWaterSystem house = HotWaterSystem.builder()
+                .site(COTTAGE.site())
+                .supply(COTTAGE.supply())
+                .tank(COTTAGE.tank())
+                .heater(COTTAGE.heater())
+                .vessel(Houses.vessel(60))
+                .build();
+        PeakMap map = small(house).build().map();
+        assertTrue(map.setting().reliefSetGauge().isEmpty());
+        assertFalse(map.drips(0, 0));
+        assertTrue(map.dripVolume(0).isEmpty() && map.targetVolume(0).isEmpty());
+    }
+
+    @Test
+    void openToTheStreetEveryPeakIsThatOfTheStreet() {
+        HotWaterSystem house = Houses.cottage(3)
+                .supply(Houses.supply(Supply.Arrangement.DIRECT, Pressure.gauge(3, BAR), 9))
+                .build();
+        PeakMap map = small(house).build().map();
+        for (int i = 0; i < map.volumeCount(); i++) {
+            for (int j = 0; j < map.prechargeCount(); j++) {
+                assertEquals(3e5, map.peakGauge(i, j), 1); // Pa; solver tolerance
+            }
+        }
+        assertEquals(map.volume(0), map.dripVolume(0).orElseThrow());
+    }
+
+    @Test
+    void lowestValveCountsAtTheHeightOfTheDrainCock() {
+        HotWaterSystem house = COTTAGE.toBuilder()
+                .addReliefValve(
+                        Houses.valveBuilder(6.5, 6).height(10, LengthUnit.METRE).build())
+                .build();
+        double set = small(house).build().map().setting().reliefSetGauge().orElseThrow();
+        assertEquals(7, BAR.fromSi(set), 1e-9); // rounding; the other stands at 6.5 + 0.98
+    }
+
+    /** A precharge read in the cold garage is that of a warmer room by the gas law; the peak stays that of the house. */
+    @Test
+    void presentPrechargeIsCorrectedToTheRoom() {
+        ExpansionVessel cold = Houses.vesselBuilder(60)
+                .precharge(Pressure.gauge(3, BAR))
+                .chargedAt(0, TemperatureUnit.CELSIUS)
+                .condition(ExpansionVessel.Condition.WATERLOGGED)
+                .build();
+        HotWaterSystem house = COTTAGE.toBuilder().vessel(cold).build();
+        PeakMap.Point present = small(house).build().map().present().orElseThrow();
+        double atmosphere = house.site().atmosphere();
+        double expected = (3e5 + atmosphere) * (273.15 + 17) / 273.15 - atmosphere;
+        assertEquals(expected, present.prechargeGauge(), 1e-6); // Pa; rounding
+        assertEquals(12, LITRE.fromSi(present.volume()), 1e-9); // rounding
+        Trial trial = Trial.coldFill(house);
+        ExpansionVessel sound = Houses.vesselBuilder(60)
+                .precharge(Pressure.gauge(3, BAR))
+                .chargedAt(0, TemperatureUnit.CELSIUS)
+                .build();
+        RunResult run = Simulation.of(trial.house().toBuilder().vessel(sound).build(), trial.duration())
+                .run();
+        assertEquals(
+                run.summary().gauge(run.extremes().highestPressure().value()), present.peakGauge(), 1); // Pa; solver
+    }
+
+    @Test
+    void oneThreadAndManyGiveTheSame() {
+        PeakMap one = small(COTTAGE).threads(1).build().map();
+        PeakMap many = small(COTTAGE).threads(5).build().map();
+        for (int j = 0; j < one.prechargeCount(); j++) {
+            assertEquals(one.dripVolume(j), many.dripVolume(j));
+            for (int i = 0; i < one.volumeCount(); i++) {
+                assertEquals(one.peakGauge(i, j), many.peakGauge(i, j));
+            }
+        }
+    }
+
+    @Test
+    void listenerHearsEveryStep() {
+        List<Integer> heard = new ArrayList<>();
+        small(COTTAGE)
+                .threads(3)
+                .progress((done, total) -> {
+                    assertEquals(4 * 4 + 4, total);
+                    heard.add(done);
+                })
+                .build()
+                .map();
+        assertEquals(20, heard.size());
+        for (int i = 0; i < 20; i++) {
+            assertEquals(i + 1, heard.get(i));
+        }
+    }
+
+    @Test
+    void listenerThatFailsEndsTheSurvey() {
+        PeakSurvey survey = small(COTTAGE)
+                .threads(2)
+                .progress((done, total) -> {
+                    throw new IllegalStateException("enough");
+                })
+                .build();
+        assertEquals(
+                "enough", assertThrows(IllegalStateException.class, survey::map).getMessage());
+    }
+
+    @Test
+    void interruptedCallerGetsItsThreadBack() {
+        PeakSurvey survey = small(COTTAGE).build();
+        Thread.currentThread().interrupt();
+        assertThrows(CancellationException.class, survey::map);
+        assertTrue(Thread.interrupted(), "the mark stays until it is looked at");
+    }
+
+    @Test
+    void rangesLeftOpenAreChosenAroundTheHouse() {
+        PeakMap map = PeakSurvey.builder(Houses.cottage(3.5)
+                        .heater(Houses.heater(3, 30))
+                        .tank(Houses.tank(30, Shell.rigid(), 1, 10))
+                        .build())
+                .build()
+                .map();
+        assertEquals(40, map.volumeCount());
+        assertEquals(30, map.prechargeCount());
+        assertEquals(1, LITRE.fromSi(map.volume(0)), 1e-9); // rounding
+        assertEquals(40, LITRE.fromSi(map.volume(39)), 1e-9); // rounding; three times 12 L, on a round number
+        double first = map.prechargeGauge(0);
+        double last = map.prechargeGauge(29);
+        assertTrue(first <= 0.3 * 3.5e5 && first > 0.2 * 3.5e5, "from " + first);
+        assertEquals(5.6, BAR.fromSi(last), 1e-9); // rounding; 1.6 times 3.5 bar
+        boolean holdsStatic = false;
+        for (int j = 0; j < 30; j++) {
+            holdsStatic |= Math.abs(map.prechargeGauge(j) - 3.5e5) < 1e-6;
+        }
+        assertTrue(holdsStatic, "the static pressure is one of the precharges");
+    }
+
+    static Stream<Arguments> refusals() {
+        return Stream.of(
+                refused("volumes: the number of them: 1 ", b -> b.volumes(0.01)),
+                refused("volumes: the number of them: 61 ", b -> b.volumes(new double[61])),
+                refused("volumes: 0.00005 m3", b -> b.volumes(0.00005, 0.01)),
+                refused("volumes: NaN m3", b -> b.volumes(0.01, Double.NaN)),
+                refused("volumes: 0.01 m3 does not lie above 0.01 m3", b -> b.volumes(0.01, 0.01)),
+                refused("precharges: the number of them: 0 ", b -> b.precharges()),
+                refused("precharges: 0 Pa", b -> b.precharges(0, 1e5)),
+                refused("precharges: 1700000 Pa", b -> b.precharges(1e5, 17e5)),
+                refused("precharges: 100000.0 Pa does not lie above", b -> b.precharges(2e5, 1e5)),
+                refused("threads: 0 ", b -> b.threads(0)));
+    }
+
+    private static Arguments refused(String beginning, UnaryOperator<PeakSurvey.Builder> settings) {
+        return Arguments.of(beginning, settings);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("refusals")
+    void refusesWithAReason(String beginning, UnaryOperator<PeakSurvey.Builder> settings) {
+        PeakSurvey.Builder builder = PeakSurvey.builder(COTTAGE);
+        String message = assertThrows(IllegalArgumentException.class, () -> settings.apply(builder))
+                .getMessage();
+        assertTrue(message.startsWith(beginning), message);
+    }
+
+    @Test
+    void refusesAHouseItCannotSurvey() {
+        HotWaterSystem bare = Houses.cottage(3.5).withoutVessel().build();
+        HotWaterSystem stuck = Houses.cottage(3.5)
+                .heater(Houses.heaterBuilder(3, 62).thermostatStuck(true).build())
+                .build();
+        PeakSurvey.Builder without = PeakSurvey.builder(bare);
+        PeakSurvey.Builder hot = PeakSurvey.builder(stuck);
+        assertTrue(assertThrows(IllegalArgumentException.class, without::build)
+                .getMessage()
+                .startsWith("vessel: "));
+        assertTrue(assertThrows(IllegalArgumentException.class, hot::build)
+                .getMessage()
+                .startsWith("thermostat: "));
+        assertTrue(small(bare)
+                .vesselLike(Houses.vessel(50))
+                .build()
+                .map()
+                .present()
+                .isEmpty());
+    }
+}

@@ -1,0 +1,136 @@
+package io.github.heatswell.scenarios.command;
+
+import io.github.heatswell.scenarios.output.OutputException;
+import io.github.heatswell.scenarios.output.ResultFile;
+import io.github.heatswell.scenarios.output.ResultFolder;
+import io.github.heatswell.scenarios.output.SpreadFiles;
+import io.github.heatswell.scenarios.output.SpreadReport;
+import io.github.heatswell.scenarios.spread.HouseSpread;
+import io.github.heatswell.scenarios.spread.SpreadAnswer;
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.ParseResult;
+
+/** {@code heatswell spread}: simulates many houses that differ in what is known only so well. */
+final class SpreadCommand {
+
+    private static final String SAMPLES = "--samples";
+    private static final String SEED = "--seed";
+    private static final String FOLDER_ENDING = "-spread";
+    private static final int USUAL_SAMPLES = 1024;
+    private static final int FEWEST_SAMPLES = 16;
+    private static final int MOST_SAMPLES = 1_000_000;
+
+    private final Batch batch;
+    private final ParseResult arguments;
+    private final Console console;
+
+    private SpreadCommand(Batch batch, ParseResult arguments, Console console) {
+        this.batch = batch;
+        this.arguments = arguments;
+        this.console = console;
+    }
+
+    static CommandSpec spec() {
+        CommandSpec spec = Specs.command(SpreadCommand::run);
+        spec.addPositional(Specs.scenarios());
+        spec.addOption(OptionSpec.builder("-n", SAMPLES)
+                .paramLabel("NUMBER")
+                .type(Integer.class)
+                .description("How many houses to simulate, 16 to 1000000. Default: 1024.")
+                .build());
+        spec.addOption(OptionSpec.builder(SEED)
+                .paramLabel("NUMBER")
+                .type(Long.class)
+                .description("Where the random numbers begin: the same seed gives the same answer. Default: 1.")
+                .build());
+        spec.addOption(Specs.threads());
+        spec.addOption(
+                Specs.out("Default: heatswell-out/NAME-spread. With several scenarios: DIR/NAME-spread for each."));
+        spec.addOption(Specs.set());
+        spec.addOption(Specs.units());
+        Specs.describe(
+                spec,
+                "Say how far the answer may be off.",
+                "Simulates many houses that differ in the uncertain values of the scenario (such as '4.2 bar +- 0.2 bar'"
+                        + " or '4 bar to 4.6 bar'), or, where it has none, in how well such values are usually known. Says"
+                        + " in how many of them a relief valve gives off water, how the peaks are spread, and which value"
+                        + " matters most. Interrupted, it writes what it has. Writes into a folder:",
+                "  spread.csv, samples.csv, spread.json, spread.png, spread.svg",
+                "Pressures are gauge readings.");
+        return spec;
+    }
+
+    private static ExitStatus run(ParseResult arguments, Console console) {
+        int samples = arguments.matchedOptionValue(SAMPLES, USUAL_SAMPLES);
+        if (samples < FEWEST_SAMPLES || samples > MOST_SAMPLES) {
+            console.complain("heatswell: --samples: " + samples + " is outside the allowed range, 16 to 1000000");
+            return ExitStatus.BAD_INPUT;
+        }
+        Optional<Batch> batch = Batch.read(arguments, console);
+        return batch.map(read -> new SpreadCommand(read, arguments, console).run())
+                .orElse(ExitStatus.BAD_INPUT);
+    }
+
+    private ExitStatus run() {
+        ExitStatus status = ExitStatus.RAN;
+        try (Interruption interruption = new Interruption()) {
+            for (int i = 0; i < batch.size() && !interruption.getAsBoolean(); i++) {
+                status = status.and(run(i, interruption));
+            }
+        }
+        return status;
+    }
+
+    private ExitStatus run(int index, Interruption interruption) {
+        HouseSpread.Builder spread = HouseSpread.of(batch.scenario(index))
+                .samples(arguments.matchedOptionValue(SAMPLES, USUAL_SAMPLES))
+                .seed(arguments.matchedOptionValue(SEED, 1L))
+                .threads(Specs.threads(arguments))
+                .stopWhen(interruption);
+        Optional<SpreadAnswer> answer = batch.attempt(index, console, () -> {
+            try (Progress progress = Progress.shownTo(console)) {
+                return spread.progress(progress).build().answer();
+            }
+        });
+        if (answer.isEmpty()) {
+            return ExitStatus.FAILED;
+        }
+        if (answer.get().peak().answered() == 0) {
+            console.complain(batch.name(index) + ": " + noSample(answer.get()));
+            return ExitStatus.BAD_INPUT;
+        }
+        return report(index, answer.get());
+    }
+
+    private static String noSample(SpreadAnswer answer) {
+        return answer.result().completed() == 0
+                ? "interrupted before the first sample was done; nothing was written"
+                : "no sample makes sense: " + answer.result().firstFailure().orElse("");
+    }
+
+    private ExitStatus report(int index, SpreadAnswer answer) {
+        SpreadReport report = new SpreadReport(answer, batch.units());
+        ExitStatus written = write(index, answer, report);
+        if (index > 0) {
+            console.print("\n" + "-".repeat(79) + "\n\n");
+        }
+        console.print(report.text());
+        return written.and(answer.hazardous().count() > 0 ? ExitStatus.HAZARD : ExitStatus.RAN);
+    }
+
+    private ExitStatus write(int index, SpreadAnswer answer, SpreadReport report) {
+        ResultFolder folder = Folders.of(arguments, batch, index, FOLDER_ENDING);
+        List<ResultFile> files = SpreadFiles.of(answer, batch.units());
+        try {
+            folder.write(files);
+        } catch (OutputException e) {
+            console.complain(batch.name(index) + ": " + e.getMessage());
+            return ExitStatus.NOT_WRITTEN;
+        }
+        report.written(folder.path(), files);
+        return ExitStatus.RAN;
+    }
+}

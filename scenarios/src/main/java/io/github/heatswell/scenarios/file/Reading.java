@@ -1,0 +1,35 @@
+package io.github.heatswell.scenarios.file;
+
+import io.github.heatswell.scenarios.document.Location;
+import io.github.heatswell.scenarios.document.Node.Mapping;
+import java.util.List;
+
+/**
+ * What was found out while a scenario was read.
+ *
+ * @param origin where it comes from
+ * @param tree what its text says once all changes are made
+ * @param assumptions what was filled in
+ * @param uncertain what is known only so well
+ */
+record Reading(Origin origin, Mapping tree, List<Assumption> assumptions, List<UncertainField> uncertain) {
+
+    Reading {
+        assumptions = List.copyOf(assumptions);
+        uncertain = List.copyOf(uncertain);
+    }
+
+    /** Nothing was read: a program made the scenario. */
+    static Reading nothing() {
+        Mapping empty = new Mapping(List.of(), Location.first());
+        return new Reading(new Origin("", "", empty, List.of()), empty, List.of(), List.of());
+    }
+
+    /** The same, without what was filled in for a field. */
+    Reading without(String field) {
+        List<Assumption> kept = assumptions.stream()
+                .filter(assumption -> !assumption.field().equals(field))
+                .toList();
+        return new Reading(origin, tree, kept, uncertain);
+    }
+}

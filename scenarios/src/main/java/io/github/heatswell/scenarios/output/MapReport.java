@@ -1,0 +1,52 @@
+package io.github.heatswell.scenarios.output;
+
+import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.wording.Wrapped;
+import io.github.heatswell.sizing.PeakMap;
+import io.github.heatswell.units.UnitSystem;
+import java.nio.file.Path;
+import java.util.List;
+
+/**
+ * A map of peaks, for reading on a terminal of 80 columns.
+ */
+public final class MapReport {
+
+    private final Scenario scenario;
+    private final PeakMap map;
+    private final UnitSystem units;
+    private String written = "";
+
+    /**
+     * Prepares the report.
+     *
+     * @param scenario whose house it is
+     * @param map the peaks
+     * @param units the units to show it in
+     */
+    public MapReport(Scenario scenario, PeakMap map, UnitSystem units) {
+        this.scenario = scenario;
+        this.map = map;
+        this.units = units;
+    }
+
+    /**
+     * Tells the report that files were written.
+     *
+     * @param folder where they are
+     * @param files the files
+     */
+    public void written(Path folder, List<ResultFile> files) {
+        written = WrittenFiles.line(folder, files);
+    }
+
+    /**
+     * The report.
+     *
+     * @return lines of at most 79 columns, but for paths
+     */
+    public String text() {
+        return Wrapped.lines(scenario.title() + ": which volume, which precharge?", "", "") + "\n"
+                + Wrapped.lines(MapFiles.sentence(map, units), "", "") + written + "\n" + Caution.text();
+    }
+}

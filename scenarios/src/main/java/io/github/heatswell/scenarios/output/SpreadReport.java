@@ -1,0 +1,147 @@
+package io.github.heatswell.scenarios.output;
+
+import io.github.heatswell.scenarios.spread.SpreadAnswer;
+import io.github.heatswell.scenarios.spread.VariedInput;
+import io.github.heatswell.scenarios.wording.Digits;
+import io.github.heatswell.scenarios.wording.Printable;
+import io.github.heatswell.scenarios.wording.Shown;
+import io.github.heatswell.scenarios.wording.Wrapped;
+import io.github.heatswell.study.OutputSpread;
+import io.github.heatswell.study.Share;
+import io.github.heatswell.study.StudyResult;
+import io.github.heatswell.units.UnitSystem;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.DoubleFunction;
+
+/**
+ * How far an answer may be off, for reading on a terminal of 80 columns.
+ */
+public final class SpreadReport {
+
+    private static final double[] SHARES = {0.05, 0.25, 0.5, 0.75, 0.95};
+    private static final String ROW = "  %-12s %11s %11s %11s %11s %11s";
+    private static final String INPUT_ROW = "  %-36s %9s %12s  %s";
+
+    private final SpreadAnswer answer;
+    private final StudyResult result;
+    private final Shown shown;
+    private final StringBuilder text = new StringBuilder();
+    private String written = "";
+
+    /**
+     * Prepares the report.
+     *
+     * @param answer what was found
+     * @param units the units to show it in
+     */
+    public SpreadReport(SpreadAnswer answer, UnitSystem units) {
+        this.answer = answer;
+        this.result = answer.result();
+        this.shown = new Shown(units);
+    }
+
+    /**
+     * Tells the report that files were written.
+     *
+     * @param folder where they are
+     * @param files the files
+     */
+    public void written(Path folder, List<ResultFile> files) {
+        written = WrittenFiles.line(folder, files);
+    }
+
+    /**
+     * The report.
+     *
+     * @return lines of at most 79 columns, but for paths
+     */
+    public String text() {
+        text.setLength(0);
+        if (answer.hazardous().count() > 0) {
+            text.append(Wrapped.lines(
+                            "HAZARD: the run ends in one, in " + inWords(answer.hazardous()) + ".", "", "        "))
+                    .append('\n');
+        }
+        text.append(Wrapped.lines(answer.scenario().title() + ": how sure is that?", "", ""))
+                .append('\n');
+        if (result.completed() < result.planned()) {
+            text.append(Wrapped.lines(
+                            "Stopped early: " + result.completed() + " of " + result.planned() + " samples were done.",
+                            "",
+                            ""))
+                    .append('\n');
+        }
+        text.append(Wrapped.lines("A relief valve gives off water in " + inWords(answer.dripping()) + ".", "", ""))
+                .append('\n');
+        quantiles();
+        inputs();
+        failures();
+        return text.append(written).append('\n').append(Caution.text()).toString();
+    }
+
+    private static String inWords(Share share) {
+        return share.count() + " of " + share.of() + " samples (" + Digits.fixed(100 * share.value(), 1)
+                + " %, give or take " + Digits.fixed(100 * share.standardError(), 1) + ")";
+    }
+
+    private void quantiles() {
+        text.append(String.format(Locale.ROOT, ROW, "of all", "5 %", "25 %", "50 %", "75 %", "95 %"))
+                .append('\n');
+        quantileRow("peak up to", answer.peak(), shown::pressure);
+        quantileRow("given off", answer.relieved(), shown::volume);
+    }
+
+    private void quantileRow(String label, OutputSpread spread, DoubleFunction<String> words) {
+        Object[] cells = new Object[SHARES.length + 1];
+        cells[0] = label;
+        for (int i = 0; i < SHARES.length; i++) {
+            cells[i + 1] = words.apply(spread.quantile(SHARES[i]));
+        }
+        text.append(String.format(Locale.ROOT, ROW, cells)).append('\n');
+    }
+
+    private void inputs() {
+        text.append('\n');
+        if (answer.house().usual()) {
+            text.append(Wrapped.lines(
+                    "The scenario gives no uncertain values. These usual ones were taken; they are common practice and"
+                            + " have no source:",
+                    "",
+                    ""));
+        }
+        text.append(String.format(
+                        Locale.ROOT, INPUT_ROW, "rank correlation (-1 to 1) with", "the peak", "given off", ""))
+                .append('\n');
+        List<VariedInput> inputs = answer.house().inputs();
+        for (int i = 0; i < inputs.size(); i++) {
+            VariedInput input = inputs.get(i);
+            text.append(String.format(
+                                    Locale.ROOT,
+                                    INPUT_ROW,
+                                    input.name(),
+                                    signed(answer.onPeak(i)),
+                                    signed(answer.onRelieved(i)),
+                                    Printable.line(input.words()))
+                            .stripTrailing())
+                    .append('\n');
+        }
+    }
+
+    private static String signed(double correlation) {
+        String number = Digits.fixed(correlation, 2);
+        return number.startsWith("-") ? number : "+" + number;
+    }
+
+    private void failures() {
+        if (result.failed() > 0) {
+            text.append('\n')
+                    .append(Wrapped.lines(
+                            result.failed() + " samples make no sense and were left out; the first: "
+                                    + Printable.line(result.firstFailure().orElse("")),
+                            "",
+                            ""));
+        }
+    }
+}

@@ -1,0 +1,141 @@
+package io.github.heatswell.scenarios.quantity;
+
+import io.github.heatswell.scenarios.wording.Digits;
+import io.github.heatswell.scenarios.wording.Printable;
+import io.github.heatswell.study.Distribution;
+import io.github.heatswell.units.RatioUnit;
+import io.github.heatswell.units.TemperatureUnit;
+import io.github.heatswell.units.Unit;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * A quantity that is known only so well: {@code 4.2 bar +- 0.2 bar}, which means that the true value lies within with a
+ * probability of 95 %, or {@code 4.0 bar to 4.6 bar}, in which every value is equally likely.
+ *
+ * @param distribution how its values are spread, in the unit
+ * @param unit the unit as it was written, with the reference of a pressure if that was said
+ */
+public record Uncertain(Distribution distribution, String unit) {
+
+    private static final Pattern PLUS_MINUS = Pattern.compile("(.+?)\\s*(?:\\+-|\\+/-|\u00b1)\\s*(.+)");
+    private static final Pattern RANGE = Pattern.compile("(.+?)\\s+to\\s+(.+)", Pattern.CASE_INSENSITIVE);
+    private static final int DIGITS = 12;
+
+    /**
+     * Reads an uncertain quantity.
+     *
+     * @param text such as {@code 58 degC +- 3 K} or {@code 4 to 4.6 bar}
+     * @param kind what it must be
+     * @return the quantity, or empty if the text is not of this form, such as a plain quantity
+     * @throws IllegalArgumentException if the text is of this form but makes no sense; the message says how to write it
+     */
+    public static Optional<Uncertain> read(String text, Kind<? extends Unit> kind) {
+        Matcher around = PLUS_MINUS.matcher(text.strip());
+        if (around.matches()) {
+            return Optional.of(around(around.group(1), around.group(2), kind));
+        }
+        Matcher between = RANGE.matcher(text.strip());
+        return between.matches() ? Optional.of(between(between.group(1), between.group(2), kind)) : Optional.empty();
+    }
+
+    private static Uncertain around(String centre, String spread, Kind<? extends Unit> kind) {
+        String written = unitOf(centre).isEmpty() ? centre + " " + unitOf(spread) : centre;
+        double value = number(written, kind);
+        Unit unit = unit(written, kind);
+        double half = half(value, unit, spread, kind);
+        if (!(half > 0)) {
+            throw new IllegalArgumentException(Printable.quote(spread) + " must be above 0");
+        }
+        return new Uncertain(Distribution.around(value, half), unitOf(written));
+    }
+
+    /** What stands behind the sign, in the unit before it. */
+    private static double half(double value, Unit unit, String spread, Kind<? extends Unit> kind) {
+        String own = unitOf(spread);
+        if (own.isEmpty()) {
+            return QuantityText.of(spread).number();
+        }
+        if (own.equals(RatioUnit.PERCENT.symbol()) && unit != RatioUnit.PERCENT) {
+            if (unit instanceof TemperatureUnit) {
+                throw new IllegalArgumentException(
+                        "a share of a temperature means nothing; write for instance '+- 3 K'");
+            }
+            return QuantityText.of(spread).number() / 100 * Math.abs(value);
+        }
+        if (unit instanceof TemperatureUnit) {
+            double kelvin = own.toLowerCase(Locale.ROOT).endsWith("c")
+                    ? QuantityText.of(spread).number()
+                    : inSi(QuantityReader.read(spread, Kind.TEMPERATURE_DIFFERENCE));
+            return unit.fromSi(unit.toSi(value) + kelvin) - value;
+        }
+        double atZero = unit.fromSi(unit(spread, kind).toSi(0));
+        return unit.fromSi(unit(spread, kind).toSi(number(spread, kind))) - atZero;
+    }
+
+    private static Uncertain between(String low, String high, Kind<? extends Unit> kind) {
+        String lower = unitOf(low).isEmpty() ? low + " " + unitOf(high) : low;
+        double first = number(lower, kind);
+        double last = number(high, kind);
+        Unit unit = unit(high, kind);
+        if (unit(lower, kind) != unit || !reference(lower).equals(reference(high))) {
+            throw new IllegalArgumentException("both ends of a range must be in one unit");
+        }
+        if (!(first < last)) {
+            throw new IllegalArgumentException(Printable.quote(low + " to " + high) + " must begin with its lower end");
+        }
+        return new Uncertain(Distribution.between(first, last), unitOf(high));
+    }
+
+    private static <U extends Unit> double inSi(Amount<U> amount) {
+        return amount.unit().toSi(amount.value());
+    }
+
+    private static String unitOf(String text) {
+        return QuantityText.of(text).unit();
+    }
+
+    /** Reads the number and makes sure of the unit. */
+    private static double number(String text, Kind<? extends Unit> kind) {
+        unit(text, kind);
+        return QuantityText.of(text).number();
+    }
+
+    private static Unit unit(String text, Kind<? extends Unit> kind) {
+        QuantityText parts = QuantityText.of(text);
+        if (kind == Kind.PRESSURE) {
+            QuantityReader.pressure(text);
+            return QuantityReader.read(
+                            parts.digits() + " "
+                                    + ReferenceText.of(parts.unit()).unit(),
+                            Kind.PRESSURE)
+                    .unit();
+        }
+        return QuantityReader.read(text, kind).unit();
+    }
+
+    private static Object reference(String text) {
+        return ReferenceText.of(unitOf(text)).reference();
+    }
+
+    /**
+     * A plain quantity out of the spread.
+     *
+     * @param value the number, in the unit
+     * @return the quantity as a file would write it
+     */
+    public String at(double value) {
+        return Digits.significant(value, DIGITS) + " " + unit;
+    }
+
+    /**
+     * The best estimate as a plain quantity.
+     *
+     * @return the quantity as a file would write it
+     */
+    public String centre() {
+        return at(distribution.centre());
+    }
+}

@@ -1,0 +1,87 @@
+package io.github.heatswell.scenarios.spread;
+
+import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.study.HouseDay.Answer;
+import io.github.heatswell.study.OutputSpread;
+import io.github.heatswell.study.Share;
+import io.github.heatswell.study.StudyResult;
+import java.util.Objects;
+
+/**
+ * How far the answer of a scenario may be off.
+ *
+ * @param scenario the house and its run
+ * @param house what differed from sample to sample
+ * @param result what the samples gave
+ */
+public record SpreadAnswer(Scenario scenario, VariedHouse house, StudyResult result) {
+
+    /**
+     * Checks that everything is there.
+     *
+     * @param scenario the house and its run
+     * @param house what differed from sample to sample
+     * @param result what the samples gave
+     */
+    public SpreadAnswer {
+        Objects.requireNonNull(scenario, "scenario");
+        Objects.requireNonNull(house, "house");
+        Objects.requireNonNull(result, "result");
+    }
+
+    /**
+     * The highest pressures of the runs.
+     *
+     * @return their spread (Pa, gauge)
+     */
+    public OutputSpread peak() {
+        return result.spread(Answer.PEAK.ordinal());
+    }
+
+    /**
+     * What the relief valves gave off in the runs.
+     *
+     * @return its spread (m3 of cold water)
+     */
+    public OutputSpread relieved() {
+        return result.spread(Answer.RELIEVED.ordinal());
+    }
+
+    /**
+     * In how many of the samples a relief valve gave off water.
+     *
+     * @return the share of the samples that could be simulated
+     */
+    public Share dripping() {
+        return relieved().above(0);
+    }
+
+    /**
+     * In how many of the samples the run ended in a hazard.
+     *
+     * @return the share of the samples that could be simulated
+     */
+    public Share hazardous() {
+        return result.spread(Answer.HAZARD.ordinal()).above(0.5);
+    }
+
+    /**
+     * How much an input has to do with the peak.
+     *
+     * @param input its number, in the order of the inputs
+     * @return the rank correlation (-), -1 to 1: above 0 if more of it raises the peak
+     */
+    public double onPeak(int input) {
+        return result.importance(input, Answer.PEAK.ordinal());
+    }
+
+    /**
+     * How much an input has to do with the water given off.
+     *
+     * @param input its number, in the order of the inputs
+     * @return the rank correlation (-), -1 to 1: above 0 if more of it lets more water out
+     */
+    public double onRelieved(int input) {
+        return result.importance(input, Answer.RELIEVED.ordinal());
+    }
+}

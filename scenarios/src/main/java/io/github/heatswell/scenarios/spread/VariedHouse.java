@@ -1,0 +1,71 @@
+package io.github.heatswell.scenarios.spread;
+
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.file.UncertainField;
+import io.github.heatswell.study.UncertainHouse;
+import io.github.heatswell.study.UsualUncertainty;
+import io.github.heatswell.units.PressureUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+
+/**
+ * The house of a scenario and what may be different about it: the uncertain values of the scenario, or, where it has none,
+ * how well such values are usually known.
+ *
+ * @param inputs what differs
+ * @param usual whether the scenario gives no uncertain value, so that the usual ones were taken: common practice, no source
+ * @param house makes a house from a value of every input; for any number of threads; refuses values that do not go together
+ *     by an {@link IllegalArgumentException}
+ */
+public record VariedHouse(List<VariedInput> inputs, boolean usual, Function<double[], HotWaterSystem> house) {
+
+    /**
+     * Copies the inputs.
+     *
+     * @param inputs what differs
+     * @param usual whether the usual uncertainties were taken
+     * @param house makes a house from a value of every input
+     */
+    public VariedHouse {
+        inputs = List.copyOf(inputs);
+    }
+
+    /**
+     * The house of a scenario.
+     *
+     * @param scenario the scenario
+     * @return what may be different about it
+     */
+    public static VariedHouse of(Scenario scenario) {
+        return scenario.uncertain().isEmpty() ? usual(scenario) : given(scenario);
+    }
+
+    private static VariedHouse given(Scenario scenario) {
+        List<VariedInput> inputs = new ArrayList<>();
+        for (UncertainField field : scenario.uncertain()) {
+            inputs.add(new VariedInput(field.input(), field.quantity().unit(), field.text()));
+        }
+        return new VariedHouse(inputs, false, scenario::drawn);
+    }
+
+    private static VariedHouse usual(Scenario scenario) {
+        UncertainHouse house = UncertainHouse.usual(scenario.system());
+        List<VariedInput> inputs = new ArrayList<>();
+        for (int i = 0; i < house.quantities().size(); i++) {
+            UsualUncertainty quantity = house.quantities().get(i);
+            inputs.add(new VariedInput(house.inputs().get(i), quantity.unit(), "+- " + amount(quantity)));
+        }
+        return new VariedHouse(inputs, true, house::moved);
+    }
+
+    private static String amount(UsualUncertainty quantity) {
+        return switch (quantity.unit()) {
+            case "Pa" -> String.format(Locale.ROOT, "%.2f bar", PressureUnit.BAR.fromSi(quantity.expanded()));
+            case "K" -> String.format(Locale.ROOT, "%.0f K", quantity.expanded());
+            default -> String.format(Locale.ROOT, "%.0f %%", 100 * quantity.expanded());
+        };
+    }
+}

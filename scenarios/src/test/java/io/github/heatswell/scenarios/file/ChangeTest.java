@@ -1,0 +1,122 @@
+package io.github.heatswell.scenarios.file;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.scenarios.catalogue.Catalogue;
+import java.time.Duration;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** A changed scenario is the scenario of a file in which the values stand. */
+class ChangeTest {
+
+    private static final Scenario LODGE = Catalogue.read("orchard-lodge");
+
+    @Test
+    void aChangedValueIsThatOfAFileThatHoldsIt() {
+        Scenario changed = LODGE.with(List.of(Change.of("tank.volume=150 L"), Change.of(" supply.pressure = 60psi ")));
+        Scenario written = ScenarioReader.read(
+                "orchard-lodge",
+                Catalogue.text("orchard-lodge")
+                        .replace("volume: 230 L", "volume: 150 L")
+                        .replace("4.2 bar", "60 psi"));
+        assertEquals(written.system().tank().volume(), changed.system().tank().volume());
+        assertEquals(
+                written.simulation().run().extremes(),
+                changed.simulation().run().extremes());
+        assertEquals(List.of("tank.volume=150 L", "supply.pressure=60psi"), texts(changed));
+        assertEquals(LODGE.source(), changed.source());
+    }
+
+    @Test
+    void changesFollowOneAnother() {
+        Scenario twice = LODGE.with(List.of(Change.of("tank.volume=150 L")))
+                .with(List.of(Change.of("tank.volume=160 L"), Change.of("vessel={ volume: 8 L, precharge: 4 bar }")))
+                .with(List.of(Change.of("vessel.precharge=3 bar")));
+        assertEquals(0.16, twice.system().tank().volume(), 1e-12);
+        assertEquals(0.008, twice.system().vessel().orElseThrow().volume(), 1e-12);
+        assertEquals(3e5, twice.system().vessel().orElseThrow().precharge().value(), 1e-6);
+        assertTrue(
+                twice.with(List.of(Change.of("vessel=none"))).system().vessel().isEmpty());
+    }
+
+    @Test
+    void whatIsGivenIsNoLongerAssumed() {
+        assertTrue(fields(LODGE).contains("relief[0].character"));
+        Scenario changed = LODGE.with(List.of(Change.of("relief[0].character=snap"), Change.of("tank.wall=none")));
+        assertFalse(fields(changed).contains("relief[0].character"));
+        assertTrue(fields(changed).contains("tank.wall"));
+    }
+
+    @Test
+    void itemsAreAddedAndTakenOut() {
+        Scenario two = LODGE.with(List.of(Change.of("relief[1].name=second"), Change.of("relief[1].opens=8 bar")));
+        assertEquals(2, two.system().reliefValves().size());
+        Scenario none = two.with(List.of(Change.of("relief[0]=none"), Change.of("relief[0]=none")));
+        assertEquals(0, none.system().reliefValves().size());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '\0', textBlock = """
+            tank.volum=3 L             | tank.volum: is not a key known here; did you mean volume?
+            tank.volume=-3 L           | tank.volume: -3 L is outside the allowed range, 1 L to 20000 L
+            tank.volume=150            | tank.volume: '150' has no unit; a volume is given in L, m3 or gal
+            tank..volume=3 L           | tank..volume: is no field; fields are written as in tank.volume or relief[0].opens
+            tank[0].volume=3 L         | tank: needs keys and values, not a list; its keys are volume, material, diameter, wall, standing-loss, working-pressure, layers, height
+            relief[4].opens=3 bar      | relief[4].opens: the list has 1 item; counting begins at 0, so the next would be number 1
+            relief[-1].opens=3 bar     | relief[-1].opens: is no field; fields are written as in tank.volume or relief[0].opens
+            tank=none                  | tank.volume: is missing; write for instance 'volume: 230 L'
+            relief[0].opens=3 bar      | relief[0].reseats: 5.6 bar must be below the opening pressure of 3 bar
+            draws=[{ at: 06:00         | draws:
+            draws=!!int 3              | draws: '!!int 3' is not one of
+            """)
+    void whatMakesNoSenseIsRefusedWithTheChange(String change, String message) {
+        InvalidScenarioException refusal =
+                assertThrows(InvalidScenarioException.class, () -> LODGE.with(List.of(Change.of(change))));
+        String first = refusal.getMessage().lines().findFirst().orElseThrow();
+        boolean ofTheChange = first.startsWith("orchard-lodge with " + change + ": " + message);
+        // What is missing or no longer fits is pointed at where it stands, or would stand, in the file.
+        boolean ofTheFile = first.matches("orchard-lodge:\\d+:\\d+: .*") && first.contains(message);
+        assertTrue(ofTheChange || ofTheFile, first);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"tank.volume", "=3 L", "tank.volume=", "''"})
+    void aChangeIsAFieldAndAValue(String text) {
+        assertThrows(IllegalArgumentException.class, () -> Change.of(text));
+    }
+
+    @Test
+    void aScenarioOfAProgramHasNoText() {
+        HotWaterSystem system = LODGE.system();
+        Scenario made = Scenario.of("made", "Made", system, Duration.ofHours(4), Duration.ofMinutes(1));
+        assertThrows(IllegalStateException.class, () -> made.with(List.of(Change.of("tank.volume=150 L"))));
+        assertEquals("", made.changedText());
+    }
+
+    @Test
+    void theChangedTextOfEveryBundledScenarioReadsBackTheSame() {
+        for (String name : Catalogue.names()) {
+            Scenario changed = Catalogue.read(name).with(List.of(Change.of("site.room=18 degC")));
+            Scenario back = ScenarioReader.read(name, changed.changedText());
+            assertEquals(changed.assumptions(), back.assumptions(), name);
+            assertEquals(changed.changedText(), back.with(List.of()).changedText(), name);
+            assertEquals(changed.title(), back.title(), name);
+            assertEquals(291.15, back.system().site().roomTemperature(), 1e-9, name);
+        }
+    }
+
+    private static List<String> texts(Scenario scenario) {
+        return scenario.changes().stream().map(Change::toString).toList();
+    }
+
+    private static List<String> fields(Scenario scenario) {
+        return scenario.assumptions().stream().map(Assumption::field).toList();
+    }
+}

@@ -1,0 +1,96 @@
+package io.github.heatswell.scenarios.spread;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.result.RunResult;
+import io.github.heatswell.scenarios.catalogue.Catalogue;
+import io.github.heatswell.scenarios.file.Change;
+import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.simulation.Simulation;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.junit.jupiter.api.Test;
+
+/** A spread is that of runs that anyone can repeat one by one. */
+class HouseSpreadTest {
+
+    private static final Scenario UNSURE = Catalogue.read("orchard-lodge")
+            .with(List.of(
+                    Change.of("supply.pressure=3.5 bar to 4.5 bar"),
+                    Change.of("heater.set-point=58 degC +- 3 K"),
+                    Change.of("vessel={ volume: 8 L, precharge: 4 bar }")));
+
+    @Test
+    void everySampleIsTheRunOfThatHouse() {
+        SpreadAnswer answer = HouseSpread.of(UNSURE).samples(64).build().answer();
+        assertFalse(answer.house().usual());
+        for (int i = 0; i < 64; i += 9) {
+            RunResult run = Simulation.of(UNSURE.drawn(answer.result().input(i)), UNSURE.duration())
+                    .run();
+            double peak = run.gauge(run.extremes().highestPressure().value());
+            // The same equations, sampled differently; samples do not influence the solution.
+            assertEquals(peak, answer.result().output(i, 0), 1e-6 * peak);
+            assertEquals(run.totals().relieved(), answer.result().output(i, 2), 1e-9);
+        }
+        long dripping = 0;
+        for (int i = 0; i < 64; i++) {
+            dripping += answer.result().output(i, 2) > 0 ? 1 : 0;
+        }
+        assertEquals(dripping, answer.dripping().count());
+        assertTrue(dripping > 0 && dripping < 64, "the case should be undecided: " + dripping);
+    }
+
+    @Test
+    void higherSupplyAndHotterWaterLetMoreOut() {
+        SpreadAnswer answer = HouseSpread.of(UNSURE).samples(128).build().answer();
+        assertEquals("supply.pressure", answer.house().inputs().get(0).name());
+        assertTrue(answer.onRelieved(0) > 0.5);
+        assertTrue(answer.onPeak(1) > 0);
+    }
+
+    @Test
+    void threadsDoNotMatterAndSeedsDo() {
+        SpreadAnswer one =
+                HouseSpread.of(UNSURE).samples(64).threads(1).seed(7).build().answer();
+        SpreadAnswer three =
+                HouseSpread.of(UNSURE).samples(64).threads(3).seed(7).build().answer();
+        SpreadAnswer other =
+                HouseSpread.of(UNSURE).samples(64).threads(3).seed(8).build().answer();
+        for (int i = 0; i < 64; i++) {
+            assertEquals(one.result().output(i, 0), three.result().output(i, 0));
+        }
+        assertFalse(one.peak().quantile(0.5) == other.peak().quantile(0.5));
+    }
+
+    @Test
+    void usualUncertaintiesServeWhereNoneAreGiven() {
+        SpreadAnswer answer = HouseSpread.of(Catalogue.read("orchard-lodge-vessel"))
+                .samples(32)
+                .build()
+                .answer();
+        assertTrue(answer.house().usual());
+        assertTrue(
+                answer.house().inputs().stream().anyMatch(input -> input.words().equals("+- 0.15 bar")));
+        assertTrue(answer.peak().quantile(0.95) > answer.peak().quantile(0.05));
+    }
+
+    @Test
+    void stoppedEarlyItGivesTheFirstSamples() {
+        AtomicInteger asked = new AtomicInteger();
+        SpreadAnswer whole =
+                HouseSpread.of(UNSURE).samples(64).threads(1).build().answer();
+        SpreadAnswer part = HouseSpread.of(UNSURE)
+                .samples(64)
+                .threads(1)
+                .stopWhen(() -> asked.incrementAndGet() > 20)
+                .build()
+                .answer();
+        int done = part.result().completed();
+        assertTrue(done > 0 && done < 64, "done: " + done);
+        for (int i = 0; i < done; i++) {
+            assertEquals(whole.result().output(i, 0), part.result().output(i, 0));
+        }
+    }
+}
