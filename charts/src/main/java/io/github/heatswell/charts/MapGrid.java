@@ -1,20 +1,14 @@
 package io.github.heatswell.charts;
 
 import io.github.heatswell.charts.picture.Axis;
-import io.github.heatswell.charts.picture.Tick;
 import io.github.heatswell.sizing.PeakMap;
 import io.github.heatswell.units.UnitSystem;
-import java.math.BigDecimal;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.IntFunction;
 
 /** A map in the units and on the scales of its picture: precharge to the right, the logarithm of volume upwards. */
 final class MapGrid {
 
-    private static final double[][] MANTISSAS = {{1, 1.5, 2, 3, 4, 5, 6, 8}, {1, 2, 3, 5}, {1, 2, 5}, {1}};
-    private static final int MOST_TICKS = 13;
     private static final int ACROSS_TICKS = 8;
 
     private final PeakMap map;
@@ -77,29 +71,8 @@ final class MapGrid {
     }
 
     Axis volumes() {
-        List<Tick> ticks = List.of();
-        for (double[] mantissas : MANTISSAS) {
-            ticks = ticks(mantissas);
-            if (ticks.size() <= MOST_TICKS) {
-                break;
-            }
-        }
         String label = "vessel volume (" + units.volume().symbol() + ", logarithmic scale)";
-        return new Axis(label, foot(), top(), 1, ticks);
-    }
-
-    private List<Tick> ticks(double[] mantissas) {
-        List<Tick> ticks = new ArrayList<>();
-        for (int power = (int) Math.floor(foot()); power <= top(); power++) {
-            for (double mantissa : mantissas) {
-                BigDecimal value = BigDecimal.valueOf(mantissa).scaleByPowerOfTen(power);
-                double at = Math.log10(value.doubleValue());
-                if (at >= foot() - 1e-9 && at <= top() + 1e-9) {
-                    ticks.add(new Tick(at, value.stripTrailingZeros().toPlainString()));
-                }
-            }
-        }
-        return ticks;
+        return new Axis(label, foot(), top(), 1, LogTicks.between(foot(), top()));
     }
 
     /** Where the valve begins to drip. */

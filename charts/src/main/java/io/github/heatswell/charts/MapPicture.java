@@ -120,8 +120,7 @@ final class MapPicture {
             double x = grid.pressure(point.prechargeGauge());
             double y = grid.height(point.volume());
             if (grid.holds(x, y)) {
-                String label = "as it is: " + MapHeadline.vessel(point, amounts) + ", peak "
-                        + MapHeadline.peak(point, amounts);
+                String label = "as it is: peak " + MapHeadline.peak(point, amounts);
                 spots.add(new Spot(Spot.Role.CHIEF, x, y, label));
             }
         });

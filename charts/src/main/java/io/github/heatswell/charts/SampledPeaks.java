@@ -28,9 +28,9 @@ public final class SampledPeaks {
         workingPressure = from.workingPressure;
         dripping = from.dripping.orElse(reliefSet.isPresent() ? peaks.length - countBelow(reliefSet.getAsDouble()) : 0);
         endedEarly = from.endedEarly;
-        influences = from.influences.stream()
+        influences = List.copyOf(from.influences.stream()
                 .sorted(Comparator.comparingDouble(influence -> -Math.abs(influence.rankCorrelation())))
-                .toList();
+                .toList());
         subject = from.subject;
     }
 

@@ -3,6 +3,7 @@
  *
  * <p>{@link io.github.heatswell.charts.RunChart} draws one run, or several for comparison, as PNG or SVG;
  * {@link io.github.heatswell.charts.MapChart} draws the peaks over vessel volume and precharge,
+ * {@link io.github.heatswell.charts.SizingChart} those of the sizes on sale,
  * {@link io.github.heatswell.charts.SpreadChart} those of many samples of a house of which not everything is known.
  * {@link io.github.heatswell.charts.Headline} says the finding of a run in one sentence.
  * {@link io.github.heatswell.charts.table} writes tables for spreadsheets. What is said of a run reads nothing but its

@@ -27,14 +27,16 @@ class ImportanceTest {
         assertEquals(-1, falling.run().importance(0, 0), 1e-12); // rounding
     }
 
-    /** Validation: of y = x0 + x1 with even spreads the rank correlation is 0.692 (by numerical integration, 1/sqrt(2)
-     * for the values themselves); an input that does nothing has none. */
+    /**
+     * Validation: of y = x0 + x1 with even spreads from 0 to 1 the rank correlation is 12 E[x0 G(y)] - 3 = 7/10, where G is
+     * the share of the triangular sum below y; an input that does nothing has none.
+     */
     @Test
     void anInputThatDoesNothingHasNoRankCorrelation() {
         StudyResult result = study(3, 0, 1, 4096, values -> new double[] {values[0] + values[1]})
                 .run();
 
-        assertEquals(0.692, result.importance(0, 0), 0.01); // three digits and the sample
+        assertEquals(0.7, result.importance(0, 0), 0.01); // the sample: a random one would err by 0.008
         assertEquals(result.importance(0, 0), result.importance(1, 0), 0.01);
         assertEquals(0, result.importance(2, 0), 0.01);
     }

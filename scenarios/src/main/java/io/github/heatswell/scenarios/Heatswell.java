@@ -1,9 +1,13 @@
 package io.github.heatswell.scenarios;
 
 import io.github.heatswell.scenarios.command.CommandFactory;
+import java.io.BufferedReader;
+import java.io.InputStream;
+import java.io.InputStreamReader;
 import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
+import java.io.Reader;
 import java.nio.charset.Charset;
 
 /**
@@ -23,10 +27,18 @@ public final class Heatswell {
         System.setProperty("java.awt.headless", "true");
         PrintWriter out = writer(System.out, "stdout.encoding");
         PrintWriter err = writer(System.err, "stderr.encoding");
-        int status = CommandFactory.heatswell(out, err).execute(arguments);
+        int status = CommandFactory.heatswell(out, err, reader(System.in)).execute(arguments);
         out.flush();
         err.flush();
         System.exit(status);
+    }
+
+    /** A reader in the encoding of the terminal. It takes nothing until it is asked to. */
+    private static Reader reader(InputStream stream) {
+        String terminal =
+                System.getProperty("stdout.encoding", Charset.defaultCharset().name());
+        String encoding = System.getProperty("stdin.encoding", terminal);
+        return new BufferedReader(new InputStreamReader(stream, Charset.forName(encoding)));
     }
 
     /** A writer in the encoding of the terminal, which newer versions of Java tell apart from that of files. */

@@ -9,7 +9,7 @@ import java.util.Optional;
 final class PlaneSheet implements Drawn {
 
     private static final double BELOW_HEADER = 18;
-    private static final double HEADING = 20;
+    private static final double HEADING = 23;
     private static final double BESIDE_PLANE = 24;
     private static final double BELOW_BARS = 18;
     private static final double KEY_SHARE = 0.235;

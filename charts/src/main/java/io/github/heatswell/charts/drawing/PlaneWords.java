@@ -23,6 +23,7 @@ final class PlaneWords {
         {1, -1}, {1, 1}, {-1, -1}, {-1, 1}, {1, 0}, {-1, 0}, {0, -1}, {0, 1}, {0.5, -1}, {-0.5, -1}, {0.5, 1}, {-0.5, 1}
     };
     private static final double BREATH = 5;
+    private static final double LINE_BREATH = 2;
     private static final double INSIDE = 3;
     private static final double[] WIDTHS = {0.4, 0.22, 0.16};
     private static final double PER_ROW = 12;
@@ -103,7 +104,7 @@ final class PlaneWords {
         double cost = PER_WORDS * taken.stream().filter(wide::meets).count();
         for (PlaneLine line : plane.lines()) {
             if (isKeptClear(line)) {
-                cost += crosses(line.trail(), wide.shape()) ? PER_LINE : 0;
+                cost += crosses(line.trail(), box.grownBy(LINE_BREATH).shape()) ? PER_LINE : 0;
             }
         }
         return cost;

@@ -5,6 +5,7 @@ import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.simulation.SimulationException;
 import io.github.heatswell.units.UnitSystem;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -45,6 +46,21 @@ final class Batch {
         for (String word : words) {
             batch.add(ScenarioSource.read(word, changes, console), word, sample, console);
         }
+        return batch.sound ? Optional.of(batch) : Optional.empty();
+    }
+
+    /**
+     * Reads one file.
+     *
+     * @param file the file, whose name must look like that of one
+     * @param units the units of the results
+     * @param console takes complaints
+     * @return the scenario, or empty if it is wrong
+     */
+    static Optional<Batch> read(Path file, UnitSystem units, Console console) {
+        Batch batch = new Batch(units);
+        String word = file.toString();
+        batch.add(ScenarioSource.read(word, List.of(), console), word, null, console);
         return batch.sound ? Optional.of(batch) : Optional.empty();
     }
 

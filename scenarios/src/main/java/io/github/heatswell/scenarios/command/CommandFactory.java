@@ -2,6 +2,7 @@ package io.github.heatswell.scenarios.command;
 
 import io.github.heatswell.scenarios.output.Version;
 import java.io.PrintWriter;
+import java.io.Reader;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Model.CommandSpec;
@@ -18,13 +19,25 @@ public final class CommandFactory {
     private CommandFactory() {}
 
     /**
-     * The command {@code heatswell} with everything below it.
+     * The command {@code heatswell} where nobody answers questions.
      *
-     * @param out takes reports and help
+     * @param out takes reports, questions and help
      * @param err takes complaints
      * @return the command line, ready to execute
      */
     public static CommandLine heatswell(PrintWriter out, PrintWriter err) {
+        return heatswell(out, err, Reader.nullReader());
+    }
+
+    /**
+     * The command {@code heatswell} with everything below it.
+     *
+     * @param out takes reports, questions and help
+     * @param err takes complaints
+     * @param in gives the answers to questions; stays open
+     * @return the command line, ready to execute
+     */
+    public static CommandLine heatswell(PrintWriter out, PrintWriter err, Reader in) {
         CommandSpec top = Specs.command(CommandFactory::withoutCommand);
         top.name("heatswell").version("heatswell " + Version.number());
         top.addOption(OptionSpec.builder("-V", "--version")
@@ -41,7 +54,9 @@ public final class CommandFactory {
                         "To begin:",
                         "  heatswell list",
                         "  heatswell run orchard-lodge",
-                        "For a house of your own, start from a bundled one:",
+                        "For a house of your own, answer questions about it:",
+                        "  heatswell interview",
+                        "or start from a bundled one:",
                         "  heatswell show orchard-lodge > mine.yaml",
                         "  heatswell run mine.yaml");
         top.addSubcommand("run", RunCommand.spec());
@@ -49,6 +64,7 @@ public final class CommandFactory {
         top.addSubcommand("size", SizeCommand.spec());
         top.addSubcommand("map", MapCommand.spec());
         top.addSubcommand("spread", SpreadCommand.spec());
+        top.addSubcommand("interview", InterviewCommand.spec());
         top.addSubcommand("list", ListCommand.spec());
         top.addSubcommand("show", ShowCommand.spec());
         return new CommandLine(top)
@@ -57,12 +73,12 @@ public final class CommandFactory {
                 .setExpandAtFiles(false)
                 .setUsageHelpWidth(WIDTH)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
-                .setExecutionStrategy(CommandFactory::execute)
+                .setExecutionStrategy(arguments -> execute(arguments, in))
                 .setParameterExceptionHandler(Complaints::badCommandLine)
                 .setExecutionExceptionHandler(Complaints::failed);
     }
 
-    private static int execute(ParseResult arguments) {
+    private static int execute(ParseResult arguments, Reader in) {
         Integer helped = CommandLine.executeHelpRequest(arguments);
         if (helped != null) {
             return helped;
@@ -70,7 +86,7 @@ public final class CommandFactory {
         ParseResult innermost = arguments.hasSubcommand() ? arguments.subcommand() : arguments;
         CommandLine line = innermost.commandSpec().commandLine();
         Action action = (Action) innermost.commandSpec().userObject();
-        Console console = new Console(line.getOut(), line.getErr());
+        Console console = new Console(line.getOut(), line.getErr(), in);
         try {
             return action.run(innermost, console).code();
         } catch (OutOfMemoryError e) {

@@ -18,7 +18,7 @@ final class Complaints {
     static int badCommandLine(ParameterException failure, String[] arguments) {
         CommandLine line = failure.getCommandLine();
         String name = line.getCommandSpec().qualifiedName();
-        Console console = new Console(line.getOut(), line.getErr());
+        Console console = Console.silent(line.getOut(), line.getErr());
         console.complain("heatswell: " + wrong(failure) + "\nTry: " + name + " --help");
         return ExitStatus.BAD_INPUT.code();
     }
@@ -41,7 +41,7 @@ final class Complaints {
 
     /** A fault of the program: said in one line, since its user can do nothing with more. */
     static int failed(Exception failure, CommandLine line, ParseResult arguments) {
-        new Console(line.getOut(), line.getErr()).complain("heatswell: " + unexpected(failure));
+        Console.silent(line.getOut(), line.getErr()).complain("heatswell: " + unexpected(failure));
         return ExitStatus.FAILED.code();
     }
 

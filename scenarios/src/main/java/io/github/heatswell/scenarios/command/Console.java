@@ -2,16 +2,23 @@ package io.github.heatswell.scenarios.command;
 
 import io.github.heatswell.scenarios.wording.Printable;
 import java.io.PrintWriter;
+import java.io.Reader;
 import java.io.Writer;
 
 /**
- * Where a command prints. Nobody listening any more is no reason to fail: a report piped into a program that has read
+ * Where a command prints, and where it listens. Nobody listening any more is no reason to fail: a report piped into a program that has read
  * enough ends quietly.
  *
  * @param out takes reports
  * @param err takes complaints
+ * @param in gives the answers to what a command asks; never closed here
  */
-record Console(PrintWriter out, PrintWriter err) {
+record Console(PrintWriter out, PrintWriter err, Reader in) {
+
+    /** A console on which nobody says anything. */
+    static Console silent(PrintWriter out, PrintWriter err) {
+        return new Console(out, err, Reader.nullReader());
+    }
 
     void print(String text) {
         out.print(text);
@@ -27,7 +34,7 @@ record Console(PrintWriter out, PrintWriter err) {
     /** A console that shows nothing. */
     static Console silent() {
         PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
-        return new Console(nowhere, nowhere);
+        return silent(nowhere, nowhere);
     }
 
     /** Whether somebody watches a terminal; the starting script knows, and where it does not say, nobody does. */

@@ -8,6 +8,7 @@ import io.github.heatswell.scenarios.output.Results;
 import io.github.heatswell.scenarios.output.RunFindings;
 import io.github.heatswell.scenarios.output.RunReport;
 import io.github.heatswell.scenarios.output.StreamedRun;
+import io.github.heatswell.units.UnitSystem;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -43,6 +44,13 @@ final class RunCommand {
                 "  report.html (everything on paper or a phone, hazards first)",
                 "All scenarios are read before the first is run. Pressures are gauge readings.");
         return spec;
+    }
+
+    /** Runs one file as the command does; without a folder the results go where they usually do. */
+    static ExitStatus run(Path file, Path out, UnitSystem units, Console console) {
+        return Batch.read(file, units, console)
+                .map(batch -> new RunCommand(batch, console, out).run())
+                .orElse(ExitStatus.BAD_INPUT);
     }
 
     private ExitStatus run() {

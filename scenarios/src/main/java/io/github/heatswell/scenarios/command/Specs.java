@@ -79,7 +79,12 @@ final class Specs {
     }
 
     static OptionSpec out(String fallback) {
-        return OptionSpec.builder("-o", OUT)
+        return folder(fallback, "-o", OUT);
+    }
+
+    /** An option for a folder of results. */
+    static OptionSpec folder(String fallback, String... names) {
+        return OptionSpec.builder(names)
                 .paramLabel("DIR")
                 .type(Path.class)
                 .converters(Specs::path)
@@ -89,12 +94,15 @@ final class Specs {
     }
 
     static OptionSpec units() {
+        return units("Units of report, tables and charts: si (bar, degC, L; the default) or us (psi, degF, gal).");
+    }
+
+    static OptionSpec units(String description) {
         return OptionSpec.builder("-u", UNITS)
                 .paramLabel("si|us")
                 .type(UnitSystem.class)
                 .converters(Specs::unitSystem)
-                .description(
-                        "Units of report, tables and charts: si (bar, degC, L; the default) or us (psi, degF, gal).")
+                .description(description)
                 .build();
     }
 

@@ -1,6 +1,7 @@
 package io.github.heatswell.scenarios.output;
 
 import io.github.heatswell.charts.Headline;
+import io.github.heatswell.finding.Findings;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
@@ -81,6 +82,7 @@ public final class RunReport {
                 .append(Wrapped.lines(Sentence.of(Headline.of(result, units)), "", ""))
                 .append('\n');
         remarks();
+        text.append(FindingRows.of(Findings.of(result), units));
         RunRows.of(findings, shown).forEach(row -> row(row.label(), row.value(), row.remark()));
         changes();
         assumptions();

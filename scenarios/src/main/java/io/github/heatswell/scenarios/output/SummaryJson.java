@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.output;
 
+import io.github.heatswell.finding.Findings;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.Extreme;
 import io.github.heatswell.result.Extremes;
@@ -46,6 +47,7 @@ final class SummaryJson {
             run();
             extremes(result.extremes());
             limits();
+            FindingsJson.write(Findings.of(result), json);
             totals(result.totals());
             draws();
             events();

@@ -34,6 +34,7 @@ class CommandLineTest {
         "size --help, help-size.txt",
         "map --help, help-map.txt",
         "spread --help, help-spread.txt",
+        "interview --help, help-interview.txt",
         "list --help, help-list.txt",
         "show --help, help-show.txt",
         "list, list.txt"
@@ -78,6 +79,8 @@ class CommandLineTest {
             run ./orchard-lodge.yaml         | ./orchard-lodge.yaml: there is no such file; did you mean the bundled scenario orchard-lodge?
             run nowhere.yaml                 | nowhere.yaml: there is no such file; the bundled scenarios are shown by: heatswell list
             run src                          | src: this is a folder, not a file
+            interview --out house.txt        | heatswell: Invalid value for option '--out': 'house.txt' does not end in .yaml or .yml
+            interview --out .yaml            | heatswell: Invalid value for option '--out': '.yaml' does not end in .yaml or .yml
             compare orchard-lodge            | heatswell: compare takes 2 to 6 scenarios, not 1
             show orchard-loge                | heatswell: no scenario called 'orchard-loge' is bundled; did you mean orchard-lodge?
             show orchard-lodge quarry-row    | heatswell: 'quarry-row' is one argument too many

@@ -13,7 +13,7 @@ class ProgressTest {
 
     private final AtomicLong seconds = new AtomicLong();
     private final StringWriter err = new StringWriter();
-    private final Console console = new Console(new PrintWriter(new StringWriter()), new PrintWriter(err));
+    private final Console console = Console.silent(new PrintWriter(new StringWriter()), new PrintWriter(err));
 
     @Test
     void itSaysHowFarAndHowLong() {

@@ -1,0 +1,148 @@
+package io.github.heatswell.charts;
+
+import io.github.heatswell.charts.picture.Axis;
+import io.github.heatswell.charts.picture.Caption;
+import io.github.heatswell.charts.picture.Plane;
+import io.github.heatswell.charts.picture.PlaneLine;
+import io.github.heatswell.charts.picture.PlanePicture;
+import io.github.heatswell.charts.picture.Size;
+import io.github.heatswell.charts.picture.Spot;
+import io.github.heatswell.charts.picture.Trail;
+import io.github.heatswell.sizing.SizedVessel;
+import io.github.heatswell.sizing.SizingResult;
+import io.github.heatswell.units.UnitSystem;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Composes the picture of a sizing: the peak over the size of the vessel, and the target. */
+final class SizingPicture {
+
+    /** How far above the target peaks are shown, as a multiple of the room between supply and target. */
+    private static final double ABOVE_TARGET = 1.5;
+
+    private final SizingResult result;
+    private final Amounts amounts;
+    private final SizingWords words;
+    private final List<SizedVessel> vessels;
+    private final double atmosphere;
+
+    SizingPicture(SizingResult result, UnitSystem units) {
+        this.result = result;
+        this.amounts = new Amounts(units);
+        this.words = new SizingWords(result, amounts);
+        this.atmosphere = result.target().absolute() - result.target().gauge();
+        this.vessels = Stream.concat(result.nominal().stream(), result.smallest().stream())
+                .sorted(Comparator.comparingDouble(SizedVessel::volume))
+                .toList();
+    }
+
+    PlanePicture compose(Size size) {
+        double fill = shown(result.supplyStatic().gauge(atmosphere));
+        double target = shown(result.target().gauge());
+        double most = vessels.stream().mapToDouble(this::peak).max().orElseThrow();
+        double least =
+                Math.min(fill, vessels.stream().mapToDouble(this::peak).min().orElseThrow());
+        double top = Math.max(target, Math.min(most, target + ABOVE_TARGET * (target - fill)));
+        Axis up = ValueScale.around(
+                "peak pressure (gauge, " + amounts.pressureUnit() + ")", new ValueScale.Range(least, top), 0.06, 0.04);
+        Axis across = volumes();
+        Plane plane = new Plane(across, up, "", List.of(), lines(across, up), spots(up));
+        String above = vessels.stream().anyMatch(vessel -> peak(vessel) > up.to())
+                ? " Smaller vessels peak above the top of the picture."
+                : "";
+        Caption caption = new Caption("", words.sentence(), words.facts() + above);
+        return new PlanePicture(size, caption, plane, Optional.empty());
+    }
+
+    private Axis volumes() {
+        double from = place(vessels.get(0)) - 0.04;
+        double to = place(vessels.get(vessels.size() - 1)) + 0.04;
+        String label = "vessel volume (" + amounts.volumeUnit() + ", logarithmic scale)";
+        return new Axis(label, from, to, 1, LogTicks.between(from, to));
+    }
+
+    private List<PlaneLine> lines(Axis across, Axis up) {
+        List<PlaneLine> lines = new ArrayList<>();
+        double target = shown(result.target().gauge());
+        double fill = shown(result.supplyStatic().gauge(atmosphere));
+        result.recommended()
+                .ifPresent(vessel -> lines.add(new PlaneLine(
+                        PlaneLine.Role.GUIDE,
+                        "",
+                        "",
+                        Trail.straight(place(vessel), peak(vessel), place(vessel), target))));
+        lines.add(new PlaneLine(
+                PlaneLine.Role.TARGET,
+                "target, " + words.target(),
+                "",
+                Trail.straight(across.from(), target, across.to(), target)));
+        if (up.holds(fill)) {
+            String name = "static pressure of the supply, "
+                    + amounts.chosenPressure(result.supplyStatic().gauge(atmosphere));
+            lines.add(new PlaneLine(
+                    PlaneLine.Role.STATIC, name, "", Trail.straight(across.from(), fill, across.to(), fill)));
+        }
+        curve(up)
+                .ifPresent(trail -> lines.add(new PlaneLine(
+                        PlaneLine.Role.CURVE, "peak of the worst heat-up; straight between the sizes run", "", trail)));
+        return lines;
+    }
+
+    /** The peaks from the first that is not above the picture, led in from its top. */
+    private Optional<Trail> curve(Axis up) {
+        List<double[]> corners = new ArrayList<>();
+        for (int i = 0; i < vessels.size(); i++) {
+            double x = place(vessels.get(i));
+            double y = peak(vessels.get(i));
+            if (y <= up.to()) {
+                if (corners.isEmpty() && i > 0) {
+                    double before = place(vessels.get(i - 1));
+                    double higher = peak(vessels.get(i - 1));
+                    corners.add(new double[] {x + (before - x) * (up.to() - y) / (higher - y), up.to()});
+                }
+                corners.add(new double[] {x, y});
+            }
+        }
+        if (corners.size() < 2) {
+            return Optional.empty();
+        }
+        return Optional.of(new Trail(
+                corners.stream().mapToDouble(corner -> corner[0]).toArray(),
+                corners.stream().mapToDouble(corner -> corner[1]).toArray()));
+    }
+
+    private List<Spot> spots(Axis up) {
+        List<Spot> spots = new ArrayList<>();
+        Optional<SizedVessel> chosen = result.recommended();
+        chosen.ifPresent(
+                vessel -> spots.add(new Spot(Spot.Role.CHIEF, place(vessel), peak(vessel), words.label(vessel))));
+        result.smallest()
+                .ifPresent(vessel -> spots.add(new Spot(
+                        Spot.Role.READING,
+                        place(vessel),
+                        peak(vessel),
+                        "smallest: " + amounts.foundVolume(vessel.volume()))));
+        for (SizedVessel vessel : result.nominal()) {
+            if (up.holds(peak(vessel)) && !chosen.equals(Optional.of(vessel))) {
+                Spot.Role role = vessel.suffices() ? Spot.Role.READING : Spot.Role.FAILING;
+                spots.add(new Spot(role, place(vessel), peak(vessel), ""));
+            }
+        }
+        return spots;
+    }
+
+    private double place(SizedVessel vessel) {
+        return Math.log10(amounts.units().volume().fromSi(vessel.volume()));
+    }
+
+    private double peak(SizedVessel vessel) {
+        return shown(words.peakGauge(vessel));
+    }
+
+    private double shown(double pascal) {
+        return amounts.units().pressure().fromSi(pascal);
+    }
+}

@@ -1,0 +1,76 @@
+package io.github.heatswell.charts;
+
+import io.github.heatswell.sizing.SizedVessel;
+import io.github.heatswell.sizing.SizingResult;
+import io.github.heatswell.sizing.SizingTarget;
+
+/** What a sizing found, in words and in the units of the reader. */
+final class SizingWords {
+
+    private final SizingResult result;
+    private final Amounts amounts;
+    private final double atmosphere;
+
+    SizingWords(SizingResult result, Amounts amounts) {
+        this.result = result;
+        this.amounts = amounts;
+        this.atmosphere = result.target().absolute() - result.target().gauge();
+    }
+
+    double peakGauge(SizedVessel vessel) {
+        return vessel.peakAbsolute() - atmosphere;
+    }
+
+    String sentence() {
+        if (result.outcome() == SizingResult.Outcome.NONE_NEEDED) {
+            return "No vessel is needed: the peak stays within the target of " + target() + " without one";
+        }
+        return result.recommended()
+                .map(vessel -> "A vessel of " + amounts.chosenVolume(vessel.volume()) + " precharged to "
+                        + precharge(vessel) + " keeps the peak at " + amounts.foundPressure(peakGauge(vessel)) + ", "
+                        + margin(vessel))
+                .orElseGet(() -> "None of the sizes is enough: it takes "
+                        + amounts.foundVolume(result.smallest().orElseThrow().volume()) + " or more");
+    }
+
+    String facts() {
+        StringBuilder words = new StringBuilder("The peak of the worst heat-up must stay below " + target() + ": "
+                + bound(result.target().ruling()) + ". ");
+        result.smallest()
+                .ifPresent(vessel -> words.append("The smallest vessel that does it has ")
+                        .append(amounts.foundVolume(vessel.volume()))
+                        .append(", precharged to ")
+                        .append(precharge(vessel))
+                        .append(". "));
+        return words.append("Round marks are enough, hollow squares are not; each is one simulation.")
+                .toString();
+    }
+
+    String label(SizedVessel vessel) {
+        return amounts.chosenVolume(vessel.volume()) + ": peak " + amounts.foundPressure(peakGauge(vessel)) + ", "
+                + margin(vessel);
+    }
+
+    String target() {
+        return amounts.chosenPressure(result.target().gauge());
+    }
+
+    private String margin(SizedVessel vessel) {
+        int more = Math.max(0, amounts.decimalsToShow(vessel.margin()));
+        return amounts.foundPressure(vessel.margin(), more) + " below the target";
+    }
+
+    private String precharge(SizedVessel vessel) {
+        return amounts.chosenPressure(vessel.precharge().gauge(atmosphere));
+    }
+
+    private static String bound(SizingTarget.Bound bound) {
+        return switch (bound.rule()) {
+            case RELIEF_RESEAT -> "the pressure at which “" + bound.device() + "” closes again, less its margin";
+            case CODE_CAP -> "the most the plumbing code allows in the building";
+            case VESSEL_RATING -> "what the vessel is made for";
+            case WORKING_PRESSURE -> "the working pressure of the tank";
+            case OWN -> "a bound of your own";
+        };
+    }
+}

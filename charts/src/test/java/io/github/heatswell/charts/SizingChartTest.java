@@ -1,0 +1,124 @@
+package io.github.heatswell.charts;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.charts.picture.Plane;
+import io.github.heatswell.charts.picture.PlaneLine;
+import io.github.heatswell.charts.picture.PlanePicture;
+import io.github.heatswell.charts.picture.Spot;
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.plant.Supply;
+import io.github.heatswell.sizing.NominalSize;
+import io.github.heatswell.sizing.PrechargeRule;
+import io.github.heatswell.sizing.SizedVessel;
+import io.github.heatswell.sizing.SizingResult;
+import io.github.heatswell.sizing.SizingTarget;
+import io.github.heatswell.sizing.VesselSizing;
+import io.github.heatswell.units.UnitSystem;
+import io.github.heatswell.units.VolumeUnit;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.w3c.dom.Document;
+
+/** What the picture of a sizing says. */
+class SizingChartTest {
+
+    private static SizingResult sized(Supply supply, double... litres) {
+        HotWaterSystem house =
+                Maps.house().supply(supply).vessel(Plants.vessel(12, 3)).build();
+        SizingTarget target =
+                SizingTarget.builder(house).vesselRating(Plants.bar(10)).build();
+        VesselSizing.Builder sizing = VesselSizing.builder(house, target).precharge(PrechargeRule.STATIC);
+        if (litres.length > 0) {
+            sizing.sizes(Arrays.stream(litres)
+                    .mapToObj(each -> NominalSize.of(each, VolumeUnit.LITRE))
+                    .toList());
+        }
+        return sizing.build().size();
+    }
+
+    private static Supply behindCheckValve(double bar) {
+        return Plants.supply(Supply.Arrangement.CHECK_VALVE, bar);
+    }
+
+    @Test
+    void showsWhatTheSizingFound() {
+        SizingResult result = sized(behindCheckValve(4.2));
+        PlanePicture picture = SizingChart.of(result, UnitSystem.SI).picture();
+        Plane plane = picture.plane();
+        SizedVessel chosen = result.recommended().orElseThrow();
+        Spot chief = plane.spots().get(0);
+        assertEquals(Spot.Role.CHIEF, chief.role());
+        assertEquals(chosen.volume(), Math.pow(10, chief.across()) / 1000, 1e-12); // m3; rounding
+        double gauge = result.target().gauge() - chosen.margin();
+        assertEquals(gauge / 1e5, chief.up(), 1e-9); // bar; rounding
+        PlaneLine target = plane.lines().stream()
+                .filter(line -> line.role() == PlaneLine.Role.TARGET)
+                .findFirst()
+                .orElseThrow();
+        assertEquals(result.target().gauge() / 1e5, target.trail().up(0), 1e-12); // bar; rounding
+        for (Spot spot : plane.spots()) {
+            assertEquals(
+                    spot.role() == Spot.Role.FAILING,
+                    spot.up() > target.trail().up(0) + 1e-6, // bar; the smallest lies on the line
+                    "at " + spot.across());
+        }
+        assertTrue(picture.caption().title().startsWith("A vessel of 18 L precharged to 4.2 bar keeps the peak at "));
+        assertTrue(picture.caption().subtitle().contains("above the top of the picture"));
+    }
+
+    @Test
+    void saysWhenNoSizeIsEnough() {
+        SizingChart chart = SizingChart.of(sized(behindCheckValve(4.2), 4, 8, 12), UnitSystem.SI);
+        assertTrue(chart.headline().startsWith("None of the sizes is enough: it takes 13.6 L or more"));
+        assertTrue(chart.picture().plane().spots().stream().noneMatch(spot -> spot.role() == Spot.Role.CHIEF));
+    }
+
+    @Test
+    void saysWhenNoneIsNeeded() {
+        SizingChart chart = SizingChart.of(sized(Plants.supply(Supply.Arrangement.DIRECT, 4.2)), UnitSystem.SI);
+        assertEquals("No vessel is needed: the peak stays within the target of 5.52 bar without one", chart.headline());
+    }
+
+    @Test
+    void refusesASizingWithoutAnyVessel() {
+        SizingResult result = sized(behindCheckValve(6));
+        String message = assertThrows(IllegalArgumentException.class, () -> SizingChart.of(result, UnitSystem.SI))
+                .getMessage();
+        assertTrue(message.startsWith("result: there is no vessel to draw. No vessel can"), message);
+    }
+
+    @Test
+    void drawsEveryOutcome() throws Exception {
+        List<SizingResult> results = List.of(
+                sized(behindCheckValve(4.2)),
+                sized(behindCheckValve(4.2), 4),
+                sized(behindCheckValve(5.3)),
+                sized(Plants.supply(Supply.Arrangement.DIRECT, 4.2)));
+        for (UnitSystem units : UnitSystem.values()) {
+            for (SizingResult result : results) {
+                SizingChart chart = SizingChart.of(result, units);
+                for (SizingChart each : List.of(chart, chart.withSize(720, 520))) {
+                    ByteArrayOutputStream out = new ByteArrayOutputStream();
+                    each.writePng(out);
+                    BufferedImage image = Pictures.png(out.toByteArray());
+                    assertTrue(Pictures.colours(image) > 20, "blank");
+                    assertTrue(Pictures.rimIsFree(image), "clipped");
+                }
+                StringBuilder svg = new StringBuilder();
+                chart.writeSvg(svg);
+                Document document = Pictures.svg(svg.toString());
+                String description =
+                        document.getElementsByTagName("desc").item(0).getTextContent();
+                assertTrue(description.contains("target, "), description);
+                assertFalse(description.contains("null"), description);
+            }
+        }
+    }
+}

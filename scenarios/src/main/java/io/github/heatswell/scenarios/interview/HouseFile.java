@@ -1,0 +1,93 @@
+package io.github.heatswell.scenarios.interview;
+
+import io.github.heatswell.scenarios.document.Faults;
+import io.github.heatswell.scenarios.document.SourceText;
+import io.github.heatswell.scenarios.output.OutputException;
+import io.github.heatswell.scenarios.output.ResultFile;
+import io.github.heatswell.scenarios.output.ResultFolder;
+import io.github.heatswell.units.UnitSystem;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * The file of a house, and the unfinished one beside it.
+ *
+ * @param path where the finished file belongs; its name ends in {@code .yaml} or {@code .yml}
+ */
+record HouseFile(Path path) {
+
+    private static final String FINISHED = """
+            # A house as its owner described it, written by: heatswell interview
+            # Change any line with a text editor; run it again with: heatswell run FILE
+            # A to B: any value between is as likely. A +- B: 95 of 100 lie within B of A.
+            """;
+
+    private static final String UNFINISHED = """
+            # NOT FINISHED: the interview was left before its last question, and this file
+            # cannot be run yet. To go on, start the interview again where it was started.
+            # The lines that begin with #: keep the answers.
+            """;
+
+    /** Whether a file of this name can be run. */
+    static boolean isNameOfScenario(Path path) {
+        Path name = path.getFileName();
+        return name != null && name.toString().toLowerCase(Locale.ROOT).matches(".+\\.ya?ml");
+    }
+
+    boolean exists() {
+        return Files.exists(path, LinkOption.NOFOLLOW_LINKS);
+    }
+
+    /** The unfinished file that belongs to this one. */
+    HouseFile unfinished() {
+        String name = name().replaceFirst("(?i)\\.ya?ml$", "") + ".partial.yaml";
+        return new HouseFile(path.resolveSibling(name));
+    }
+
+    /** The answers kept in an unfinished file; empty if there is no such file, none if it is another file. */
+    Optional<Notes> notes() {
+        if (!exists()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(Notes.in(SourceText.of(path, new Faults()).orElse("")));
+        } catch (IOException e) {
+            return Optional.of(Notes.in(""));
+        }
+    }
+
+    /** Writes the finished file, complete or not at all. */
+    void write(Answers answers, UnitSystem units) throws OutputException {
+        write(FINISHED + "\n" + ScenarioText.of(answers, units));
+    }
+
+    /** Writes the unfinished file, complete or not at all. */
+    void keep(Answers answers, UnitSystem units) throws OutputException {
+        write(UNFINISHED + Notes.of(answers) + "\n" + ScenarioText.of(answers, units));
+    }
+
+    private void write(String text) throws OutputException {
+        ResultFolder.at(path.toAbsolutePath().getParent())
+                .write(List.of(ResultFile.ofText(name(), out -> out.append(text))));
+    }
+
+    /** Removes the file if it is there; one that cannot be removed does no harm. */
+    void remove() {
+        try {
+            Files.deleteIfExists(path);
+        } catch (IOException e) {
+            // It stays, and the next interview offers to go on from it, which can be declined.
+            return;
+        }
+    }
+
+    private String name() {
+        Path last = path.getFileName();
+        return last == null ? "" : last.toString();
+    }
+}

@@ -1,0 +1,172 @@
+package io.github.heatswell.scenarios.interview;
+
+import io.github.heatswell.scenarios.interview.Outcome.Ending;
+import io.github.heatswell.scenarios.output.OutputException;
+import io.github.heatswell.scenarios.wording.Printable;
+import io.github.heatswell.units.UnitSystem;
+import java.io.PrintWriter;
+import java.io.Reader;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * An interview with the owner of a house, from the first question to the file.
+ */
+public final class Interview {
+
+    private static final Set<String> YES = Set.of("yes", "y");
+    private static final Set<String> LEAVE = Set.of("quit", "exit", "q");
+
+    private final HouseFile file;
+    private final UnitSystem units;
+    private final Dialogue dialogue;
+    private final Interviewer interviewer;
+
+    private Interview(HouseFile file, UnitSystem units, Dialogue dialogue) {
+        this.file = file;
+        this.units = units;
+        this.dialogue = dialogue;
+        this.interviewer = new Interviewer(dialogue, units);
+    }
+
+    /**
+     * Whether a scenario can be read from a file of this name, as {@link #hold} needs it.
+     *
+     * @param file the file
+     * @return true if its name ends in {@code .yaml} or {@code .yml}
+     */
+    public static boolean suits(Path file) {
+        return HouseFile.isNameOfScenario(file);
+    }
+
+    /**
+     * Asks all questions and writes the file. A file that exists is replaced only if the answer to that question is yes.
+     *
+     * @param file where the file belongs; see {@link #suits}. An unfinished interview is kept beside it
+     * @param units the units of examples and of usual ranges; answers may have any
+     * @param in gives the answers, one in a line; stays open
+     * @param out takes the questions; stays open
+     * @return how it ended
+     * @throws OutputException if the file, or the unfinished one, cannot be written
+     * @throws IllegalArgumentException if the name of the file does not suit
+     */
+    public static Outcome hold(Path file, UnitSystem units, Reader in, PrintWriter out) throws OutputException {
+        if (!suits(file)) {
+            throw new IllegalArgumentException("file: the name must end in .yaml or .yml: " + file);
+        }
+        return new Interview(new HouseFile(file), units, new Dialogue(in, out)).hold();
+    }
+
+    private Outcome hold() throws OutputException {
+        HouseFile unfinished = file.unfinished();
+        Optional<Notes> notes = unfinished.notes();
+        if (notes.isPresent() && notes.get().isEmpty()) {
+            return new Outcome(Ending.OBSTRUCTED, unfinished.path());
+        }
+        greet();
+        if (notes.isPresent()) {
+            Optional<String> answer =
+                    dialogue.goOn(unfinished.path(), notes.get().count());
+            if (answer.isEmpty() || LEAVE.contains(answer.get())) {
+                // The answers of the earlier interview stay where they are.
+                return new Outcome(answer.isEmpty() ? Ending.ENDED : Ending.LEFT, unfinished.path());
+            }
+            if (YES.contains(answer.get())) {
+                interviewer.resume(notes.get());
+            }
+        }
+        return switch (ask()) {
+            case FINISHED -> finish();
+            case LEFT -> leave(Ending.LEFT);
+            case ENDED -> leave(Ending.ENDED);
+        };
+    }
+
+    /** Asks everything, and keeps the answers on the way: a window may be closed, and a folder may be write-protected. */
+    private Interviewer.Ending ask() throws OutputException {
+        Interviewer.Ending ending = Interviewer.Ending.FINISHED;
+        while (interviewer.hasNext() && ending == Interviewer.Ending.FINISHED) {
+            ending = interviewer.askNext();
+            if (interviewer.answers().isEmpty()) {
+                file.unfinished().remove();
+            } else {
+                file.unfinished().keep(interviewer.answers(), units);
+            }
+        }
+        return ending;
+    }
+
+    private void greet() {
+        dialogue.say(
+                "Questions about your house and its hot water, one at a time. They can be answered from labels, with"
+                        + " a pressure gauge and with a thermometer. You may also type:");
+        dialogue.say("if you do not know; the file then gets a usual range or says so", "  dk    ", "        ");
+        dialogue.say("to read how to find out", "  ?     ", "        ");
+        dialogue.say("for the question before", "  back  ", "        ");
+        dialogue.say("to leave; the answers are kept", "  quit  ", "        ");
+        dialogue.blankLine();
+        dialogue.say("Only read and measure. Hot water scalds. Never plug, cap or downsize a relief valve. Turn the"
+                + " heater off and let it cool before any work; local code and a licensed professional decide.");
+    }
+
+    private Outcome finish() throws OutputException {
+        dialogue.blankLine();
+        dialogue.say("Understood:");
+        Summary.say(interviewer.answers(), units, dialogue);
+        dialogue.blankLine();
+        HouseFile target = file;
+        for (int asked = 0; target.exists(); asked++) {
+            Optional<String> answer = asked < Interviewer.PATIENCE ? replace(target) : Optional.empty();
+            if (answer.isEmpty()) {
+                return leave(Ending.ENDED);
+            }
+            String word = answer.get().toLowerCase(Locale.ROOT);
+            if (LEAVE.contains(word)) {
+                return leave(Ending.LEFT);
+            }
+            if (YES.contains(word)) {
+                break;
+            }
+            target = renamed(target, answer.get());
+        }
+        target.write(interviewer.answers(), units);
+        file.unfinished().remove();
+        dialogue.say("Written: " + target.path());
+        dialogue.blankLine();
+        return new Outcome(Ending.FINISHED, target.path());
+    }
+
+    private Optional<String> replace(HouseFile target) {
+        dialogue.say(target.path() + " exists already. Replace it? Type yes, or another name that ends in .yaml, or"
+                + " quit.");
+        return dialogue.hear();
+    }
+
+    /** The file of another name beside the first; the same as before if the name will not do. */
+    private HouseFile renamed(HouseFile target, String name) {
+        try {
+            Path path = file.path().resolveSibling(name);
+            if (HouseFile.isNameOfScenario(path)) {
+                return new HouseFile(path);
+            }
+        } catch (InvalidPathException e) {
+            // The sentence below says what is needed.
+        }
+        dialogue.say(Printable.quote(name) + " is neither yes nor the name of a file that ends in .yaml.");
+        return target;
+    }
+
+    private Outcome leave(Ending ending) {
+        Path kept = file.unfinished().path();
+        dialogue.blankLine();
+        if (interviewer.answers().isEmpty()) {
+            dialogue.say("Nothing was answered, and nothing is written.");
+        } else {
+            dialogue.say("The answers so far are kept in " + kept + ". Start the interview again to go on from there.");
+        }
+        return new Outcome(ending, kept);
+    }
+}

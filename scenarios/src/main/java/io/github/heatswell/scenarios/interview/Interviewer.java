@@ -1,0 +1,164 @@
+package io.github.heatswell.scenarios.interview;
+
+import io.github.heatswell.units.UnitSystem;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+
+/** Asks the questions one by one until all are answered or the other side leaves. */
+final class Interviewer {
+
+    /** Nobody answers one question wrongly so often; a program that talks at random would for ever. */
+    static final int PATIENCE = 20;
+
+    private static final String INDENT = "   ";
+
+    private static final Set<String> DO_NOT_KNOW =
+            Set.of("dk", "don't know", "dont know", "do not know", "unknown", "not known", "no idea");
+
+    private final Dialogue dialogue;
+    private final UnitSystem units;
+    private final Checks checks;
+    private Answers answers = Answers.none();
+
+    Interviewer(Dialogue dialogue, UnitSystem units) {
+        this.dialogue = dialogue;
+        this.units = units;
+        this.checks = new Checks(units);
+    }
+
+    /** How a question ends. */
+    enum Ending {
+        /** With an answer, or with the wish to go back. */
+        FINISHED,
+        /** The other side wanted to leave. */
+        LEFT,
+        /** There was no more to hear. */
+        ENDED
+    }
+
+    Answers answers() {
+        return answers;
+    }
+
+    /** Takes over answers of an earlier interview, up to the first that does not hold any more. */
+    void resume(Notes notes) {
+        Optional<Question> question = Questions.next(answers);
+        while (question.isPresent() && notes.has(question.get())) {
+            try {
+                answers = answers.with(question.get(), understood(question.get(), notes.line(question.get())));
+            } catch (IllegalArgumentException e) {
+                dialogue.say(question.get().label() + ": " + e.getMessage());
+                return;
+            }
+            question = Questions.next(answers);
+        }
+    }
+
+    /** Asks the first question that is not answered yet, until it is or another one comes first. */
+    Ending askNext() {
+        Optional<Question> question = Questions.next(answers);
+        return question.isPresent() ? ask(question.get()) : Ending.FINISHED;
+    }
+
+    /** Whether a question is not answered yet. */
+    boolean hasNext() {
+        return Questions.next(answers).isPresent();
+    }
+
+    private Ending ask(Question question) {
+        put(question);
+        for (int wrong = 0; wrong < PATIENCE; wrong++) {
+            Optional<String> line = dialogue.hear();
+            if (line.isEmpty()) {
+                return Ending.ENDED;
+            }
+            switch (line.get().toLowerCase(Locale.ROOT)) {
+                case "quit", "exit", "q" -> {
+                    return Ending.LEFT;
+                }
+                case "back" -> {
+                    if (answers.isEmpty()) {
+                        dialogue.say("This is the first question.");
+                        continue;
+                    }
+                    answers = answers.withoutLast();
+                    return Ending.FINISHED;
+                }
+                case "?", "help" -> explain(question);
+                default -> {
+                    if (take(question, line.get())) {
+                        return Ending.FINISHED;
+                    }
+                }
+            }
+        }
+        dialogue.say("That is enough for now.");
+        return Ending.ENDED;
+    }
+
+    private void put(Question question) {
+        dialogue.blankLine();
+        dialogue.say(question.text(), (answers.count() + 1) + ". ", INDENT);
+        dialogue.say("To find out: " + question.hint(), INDENT, INDENT);
+        dialogue.say("Type " + question.kind().offer(units) + "; or dk, ?, back, quit.", INDENT, INDENT);
+    }
+
+    private void explain(Question question) {
+        dialogue.say(question.help(), INDENT, INDENT);
+        dialogue.say("If you do not know, type dk. " + inPlace(question), INDENT, INDENT);
+    }
+
+    private String inPlace(Question question) {
+        Unknown unknown = question.unknown(answers);
+        String value = unknown.in(units);
+        return value.isEmpty()
+                ? "The file then says: " + unknown.reason() + "."
+                : "The file then says: " + value + " (" + unknown.reason() + ").";
+    }
+
+    /** Takes an answer, or says why not. */
+    private boolean take(Question question, String line) {
+        try {
+            answers = answers.with(question, understood(question, line));
+            dialogue.say(Summary.of(question, answers, units), "-> ", INDENT);
+            return true;
+        } catch (IllegalArgumentException e) {
+            dialogue.say("Not taken: " + e.getMessage() + ".");
+            return false;
+        }
+    }
+
+    /**
+     * The answer in a line.
+     *
+     * @throws IllegalArgumentException if there is none; the message says why
+     */
+    private Answer understood(Question question, String line) {
+        if (DO_NOT_KNOW.contains(line.toLowerCase(Locale.ROOT).replace('\u2019', '\''))) {
+            return sound(question, Answer.UNKNOWN);
+        }
+        if (line.isEmpty()) {
+            if (question.id().equals(SupplyQuestions.TITLE)) {
+                return Answer.UNKNOWN;
+            }
+            throw new IllegalArgumentException(
+                    "an empty line is no answer; type dk if you do not know, or ? to read how to find out");
+        }
+        return sound(question, new Answer(question.kind().understand(line), true));
+    }
+
+    /** The answer if a file may say so; without the uncertainty of the reading where that alone passes a limit. */
+    private Answer sound(Question question, Answer answer) {
+        if (checks.faults(answers.with(question, answer), question).isEmpty()) {
+            return answer;
+        }
+        Answer plain = new Answer(answer.value(), false);
+        List<String> faults = checks.faults(answers.with(question, plain), question);
+        if (faults.isEmpty()) {
+            return plain;
+        }
+        throw new IllegalArgumentException(String.join("; ", faults));
+    }
+}

@@ -1,0 +1,57 @@
+package io.github.heatswell.scenarios.interview;
+
+import io.github.heatswell.units.UnitSystem;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What a file says, question by question. */
+final class Lines {
+
+    private final Answers answers;
+    private final UnitSystem units;
+    private final Reach reach;
+
+    Lines(Answers answers, UnitSystem units) {
+        this(answers, units, Reach.AS_WRITTEN);
+    }
+
+    Lines(Answers answers, UnitSystem units, Reach reach) {
+        this.answers = answers;
+        this.units = units;
+        this.reach = reach;
+    }
+
+    /** One line for every question that was answered and makes sense. */
+    List<Line> all() {
+        List<Line> lines = new ArrayList<>();
+        for (Question question : Questions.after(answers)) {
+            of(question).ifPresent(lines::add);
+        }
+        return lines;
+    }
+
+    /** What is said about a question; empty if it was not answered. */
+    Optional<Line> of(Question question) {
+        return answers.to(question)
+                .map(answer -> answer.known() ? known(question, answer) : unknown(question))
+                .map(line -> new Line(line.path(), question.kind().reaching(line.value(), reach), line.comment()));
+    }
+
+    private Line known(Question question, Answer answer) {
+        boolean reading = answer.spread() && !answer.value().equals(AmountAnswer.NONE);
+        String deviation = reading ? question.spread().of(answer.value()) : "";
+        return deviation.isEmpty()
+                ? new Line(question.id(), answer.value(), "as answered")
+                : new Line(
+                        question.id(),
+                        answer.value() + " +- " + deviation,
+                        "as answered; 95 of 100 within +-: " + question.spread().reason()
+                                + ", common practice, no source");
+    }
+
+    private Line unknown(Question question) {
+        Unknown unknown = question.unknown(answers);
+        return new Line(question.id(), unknown.in(units), unknown.reason());
+    }
+}

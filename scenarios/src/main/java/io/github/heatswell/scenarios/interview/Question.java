@@ -1,0 +1,138 @@
+package io.github.heatswell.scenarios.interview;
+
+import java.util.Objects;
+import java.util.function.Function;
+import java.util.function.Predicate;
+
+/** One question, with all that is needed to ask it and to write its answer down. Immutable. */
+final class Question {
+
+    private final String id;
+    private final String label;
+    private final AnswerKind kind;
+    private final String text;
+    private final String hint;
+    private final String help;
+    private final Spread spread;
+    private final Function<Answers, Unknown> unknown;
+    private final Predicate<Answers> condition;
+
+    private Question(Builder from) {
+        id = from.id;
+        label = from.label;
+        kind = from.kind;
+        text = Objects.requireNonNull(from.text, "text");
+        hint = from.hint;
+        help = Objects.requireNonNull(from.help, "help");
+        spread = from.spread;
+        unknown = Objects.requireNonNull(from.unknown, "unknown");
+        condition = from.condition;
+    }
+
+    /**
+     * Starts a question; text, help and what takes the place of an unknown answer must be set.
+     *
+     * @param id the field of the file that it fills, or another name if it fills none
+     * @param label what it is about, in a few words
+     * @param kind what an answer must look like
+     */
+    static Builder about(String id, String label, AnswerKind kind) {
+        return new Builder(id, label, kind);
+    }
+
+    String id() {
+        return id;
+    }
+
+    String label() {
+        return label;
+    }
+
+    AnswerKind kind() {
+        return kind;
+    }
+
+    /** The question itself. */
+    String text() {
+        return text;
+    }
+
+    /** How to find out, in one short sentence. */
+    String hint() {
+        return hint;
+    }
+
+    /** How to find out, with everything to mind. */
+    String help() {
+        return help;
+    }
+
+    /** How far a reading may be off. */
+    Spread spread() {
+        return spread;
+    }
+
+    /** What takes the place of an unknown answer, given the answers before it. */
+    Unknown unknown(Answers answers) {
+        return unknown.apply(answers);
+    }
+
+    /** Whether the question makes sense after these answers. */
+    boolean appliesAfter(Answers answers) {
+        return condition.test(answers);
+    }
+
+    /** Puts a question together. */
+    static final class Builder {
+        private final String id;
+        private final String label;
+        private final AnswerKind kind;
+        private String text;
+        private String hint = "";
+        private String help;
+        private Spread spread = Spread.none();
+        private Function<Answers, Unknown> unknown;
+        private Predicate<Answers> condition = answers -> true;
+
+        private Builder(String id, String label, AnswerKind kind) {
+            this.id = id;
+            this.label = label;
+            this.kind = kind;
+        }
+
+        Builder asks(String value) {
+            text = value;
+            return this;
+        }
+
+        /** How to find out: in short with the question, and the rest on demand. */
+        Builder find(String inShort, String more) {
+            hint = inShort;
+            help = more;
+            return this;
+        }
+
+        Builder offBy(Spread value) {
+            spread = value;
+            return this;
+        }
+
+        Builder ifUnknown(Unknown value) {
+            return ifUnknown(answers -> value);
+        }
+
+        Builder ifUnknown(Function<Answers, Unknown> value) {
+            unknown = value;
+            return this;
+        }
+
+        Builder onlyIf(Predicate<Answers> value) {
+            condition = value;
+            return this;
+        }
+
+        Question build() {
+            return new Question(this);
+        }
+    }
+}

@@ -1,0 +1,100 @@
+package io.github.heatswell.scenarios.interview;
+
+import io.github.heatswell.scenarios.quantity.Kind;
+import java.util.List;
+
+/** What keeps the pressure down: relief valve and expansion vessel. */
+final class ReliefQuestions {
+
+    static final String OPENS = "relief.opens";
+    static final String OPENS_AT = "relief.opens-at";
+    static final String PRESENT = "vessel.present";
+    static final String VOLUME = "vessel.volume";
+    static final String PRECHARGE = "vessel.precharge";
+
+    private ReliefQuestions() {}
+
+    static List<Question> list() {
+        return List.of(opens(), opensAt(), present(), volume(), precharge());
+    }
+
+    private static Question opens() {
+        return Question.about(
+                        OPENS,
+                        "Relief valve opens at",
+                        AmountAnswer.of(Kind.PRESSURE, new Choice("7 bar", "150 psi"))
+                                .orNone("if there is no relief valve at all"))
+                .asks("At what pressure does the relief valve open?")
+                .find(
+                        "the tag or the cap of the valve; only read it.",
+                        "The set pressure is stamped on the cap or printed on a tag. Only read it: lifting an old valve"
+                                + " may keep it from closing again, and what comes out can scald. Never plug, cap or"
+                                + " downsize it. A heater without any relief valve can explode: turn it off and call a"
+                                + " licensed professional.")
+                .offBy(Spread.share(0.03, "valves open within some per cent of their tags"))
+                .ifUnknown(Unknown.range("6 bar to 10 bar", "90 psi to 150 psi"))
+                .build();
+    }
+
+    private static Question opensAt() {
+        return Question.about(
+                        OPENS_AT,
+                        "Relief valve's temperature",
+                        AmountAnswer.of(Kind.TEMPERATURE, new Choice("99 degC", "210 degF"))
+                                .orNone("if the tag gives no temperature"))
+                .asks("Does the tag of the relief valve give a temperature too?")
+                .find(
+                        "the same tag; a combined valve is marked T&P.",
+                        "A temperature and pressure valve has a probe in the hottest water and opens at either. Its tag"
+                                + " gives both, such as 150 psi and 210 degF.")
+                .onlyIf(answers -> !answers.say(OPENS, AmountAnswer.NONE))
+                .ifUnknown(Unknown.leftOut("the valve is taken to mind the pressure only"))
+                .build();
+    }
+
+    private static Question present() {
+        return Question.about(
+                        PRESENT,
+                        "Expansion vessel",
+                        WordAnswer.of("yes", "no")
+                                .also("yes", "y", "there is", "one")
+                                .also("no", "n", "none", "nothing"))
+                .asks("Is there an expansion vessel on the cold pipe of the water heater?")
+                .find(
+                        "a small closed tank with an air valve like that of a tyre.",
+                        "It is most often the size of a football or a bucket and hangs on the cold pipe between check"
+                                + " valve and heater. The vessel of the house heating is another one and does not"
+                                + " count.")
+                .ifUnknown(Unknown.taken("no", "taken as none"))
+                .build();
+    }
+
+    private static Question volume() {
+        return Question.about(VOLUME, "Volume of the vessel", AmountAnswer.of(Kind.VOLUME, new Choice("12 L", "2 gal")))
+                .asks("What is the volume of the vessel?")
+                .find("its label.", "The label gives the whole volume, gas and water together.")
+                .onlyIf(answers -> answers.say(PRESENT, "yes"))
+                .offBy(Spread.share(0.03, "labels give round numbers"))
+                .ifUnknown(Unknown.range("8 L to 25 L", "2 gal to 6 gal"))
+                .build();
+    }
+
+    private static Question precharge() {
+        return Question.about(
+                        PRECHARGE,
+                        "Precharge of the vessel",
+                        AmountAnswer.of(Kind.PRESSURE, new Choice("3.5 bar", "50 psi")))
+                .asks("What is the precharge of the vessel, measured with its water side empty?")
+                .find(
+                        "a tyre gauge on its air valve, with heater off and cool, supply shut, tap open.",
+                        "Turn the heater off and let it cool. Shut the supply, open a hot tap until nothing runs, and"
+                                + " leave it open: only then is the water side empty. Then a tyre gauge on the air"
+                                + " valve shows the precharge. With water pressure on it, it shows the water's"
+                                + " pressure instead. If any of this is new to you, leave it to a licensed"
+                                + " professional and answer dk.")
+                .onlyIf(answers -> answers.say(PRESENT, "yes"))
+                .offBy(Spread.bar(0.2, "a tyre gauge"))
+                .ifUnknown(Unknown.range("1 bar to 4 bar", "15 psi to 60 psi"))
+                .build();
+    }
+}

@@ -1,0 +1,161 @@
+package io.github.heatswell.scenarios.interview;
+
+import io.github.heatswell.scenarios.wording.Wrapped;
+import io.github.heatswell.units.UnitSystem;
+import java.util.List;
+import java.util.Optional;
+
+/** Writes answers down as a scenario file, with a comment on every line. */
+final class ScenarioText {
+
+    private static final String INDENT = "  ";
+    private static final List<String> SECTIONS = List.of("supply", "tank", "heater", "relief", "vessel");
+
+    private final Answers answers;
+    private final Lines lines;
+    private final StringBuilder text = new StringBuilder();
+
+    private ScenarioText(Answers answers, Lines lines) {
+        this.answers = answers;
+        this.lines = lines;
+    }
+
+    /**
+     * The file for some answers.
+     *
+     * @param answers any answers; what they leave open is missing in the file
+     * @param units in which ranges are given
+     */
+    static String of(Answers answers, UnitSystem units) {
+        return of(answers, units, Reach.AS_WRITTEN);
+    }
+
+    /** The same, with certain values in place of the uncertain ones. */
+    static String of(Answers answers, UnitSystem units, Reach reach) {
+        return new ScenarioText(answers, new Lines(answers, units, reach)).write();
+    }
+
+    private String write() {
+        top();
+        for (String section : SECTIONS) {
+            section(section);
+        }
+        use();
+        return text.toString();
+    }
+
+    private void top() {
+        line(SupplyQuestions.TITLE).ifPresent(line -> {
+            comment("", "What the results are called: " + line.comment() + ".");
+            text.append("title: ").append(quoted(line.value())).append('\n');
+        });
+        Question drip = Questions.named(UseQuestions.DRIP);
+        answers.to(drip).ifPresent(answer -> {
+            comment("", answer.known() ? "What is seen in the house: as answered." : "Whether it drips is not known.");
+            text.append("question: >-\n").append(Wrapped.lines(Observation.question(answer), INDENT, INDENT));
+        });
+    }
+
+    private void section(String name) {
+        List<Line> part = lines.all().stream()
+                .filter(line -> line.section().equals(name))
+                .filter(line -> !line.path().equals(ReliefQuestions.PRESENT))
+                .filter(line -> !line.path().equals(SupplyQuestions.NIGHT))
+                .toList();
+        vesselLeftOut(name);
+        if (part.isEmpty()) {
+            return;
+        }
+        text.append('\n');
+        if (part.get(0).path().equals(ReliefQuestions.OPENS)
+                && part.get(0).value().equals(AmountAnswer.NONE)) {
+            comment("", "Answered: there is no relief valve. A heater without one can explode.");
+            text.append("relief: []\n");
+            return;
+        }
+        text.append(name).append(":\n");
+        boolean list = name.equals("relief");
+        for (int i = 0; i < part.size(); i++) {
+            entry(part.get(i), list ? INDENT + (i == 0 ? "- " : INDENT) : INDENT);
+        }
+    }
+
+    private void vesselLeftOut(String name) {
+        if (name.equals("vessel") && !answers.say(ReliefQuestions.PRESENT, "yes")) {
+            line(ReliefQuestions.PRESENT).ifPresent(line -> {
+                text.append('\n');
+                comment("", "Expansion vessel: " + (line.comment().startsWith("not") ? line.comment() : "none") + ".");
+            });
+        }
+    }
+
+    private void entry(Line line, String before) {
+        String indent = before.replace("- ", "");
+        boolean none = line.value().equals(AmountAnswer.NONE);
+        comment(indent, Questions.named(line.path()).label() + ": " + (none ? "none, " : "") + line.comment() + ".");
+        if (!line.given() || none) {
+            return;
+        }
+        if (line.path().equals(SupplyQuestions.PRESSURE) && answers.know(SupplyQuestions.NIGHT)) {
+            timetable(line.value(), line(SupplyQuestions.NIGHT).orElseThrow().value());
+        } else if (line.path().equals(SupplyQuestions.ARRANGEMENT)) {
+            text.append(before)
+                    .append("arrangement: ")
+                    .append(arrangement(line))
+                    .append('\n');
+        } else if (line.path().equals(SupplyQuestions.REDUCED)) {
+            text.append(before)
+                    .append("reducing-valve: { set: ")
+                    .append(line.value())
+                    .append(" }\n");
+        } else {
+            text.append(before)
+                    .append(line.key())
+                    .append(": ")
+                    .append(line.value())
+                    .append('\n');
+        }
+    }
+
+    private static String arrangement(Line line) {
+        return line.value().equals("nothing") ? "direct" : line.value();
+    }
+
+    private void timetable(String day, String night) {
+        comment(INDENT, "The times of day and night are assumed.");
+        text.append(INDENT).append("pressure:\n");
+        text.append(time("01:00", night)).append(time("05:00", night));
+        text.append(time("07:00", day)).append(time("22:00", day));
+    }
+
+    private static String time(String clock, String pressure) {
+        return INDENT + INDENT + "- { at: " + clock + ", pressure: " + pressure + " }\n";
+    }
+
+    private void use() {
+        line(UseQuestions.DRAWS).ifPresent(line -> {
+            text.append('\n');
+            if (!line.given() || line.value().equals(AmountAnswer.NONE)) {
+                comment("", "Hot water is used: " + (line.given() ? "not at all" : line.comment()) + ".");
+                return;
+            }
+            comment("", "Hot water is used: as answered, by a published profile.");
+            text.append("draws: ").append(line.value()).append('\n');
+            comment("", "A night to heat up from cold, then a whole day.");
+            text.append("run: { begins: 22:00, duration: 26 h }\n");
+        });
+    }
+
+    private Optional<Line> line(String id) {
+        return lines.of(Questions.named(id));
+    }
+
+    private void comment(String indent, String sentence) {
+        text.append(Wrapped.lines(sentence, indent + "# ", indent + "# "));
+    }
+
+    /** A text in quotes, in which nothing means anything but itself. */
+    private static String quoted(String value) {
+        return '"' + value.replace("\\", "\\\\").replace("\"", "\\\"") + '"';
+    }
+}

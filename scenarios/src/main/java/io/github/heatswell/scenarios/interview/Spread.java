@@ -1,0 +1,91 @@
+package io.github.heatswell.scenarios.interview;
+
+import io.github.heatswell.scenarios.quantity.Amount;
+import io.github.heatswell.scenarios.quantity.Kind;
+import io.github.heatswell.scenarios.quantity.QuantityReader;
+import io.github.heatswell.scenarios.wording.Digits;
+import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.TemperatureDifferenceUnit;
+import io.github.heatswell.units.TemperatureUnit;
+import io.github.heatswell.units.Unit;
+import java.util.function.UnaryOperator;
+
+/**
+ * How far a reading may be off, so that 95 of 100 such readings are within. Common practice of the trade, from no
+ * standard and no maker.
+ */
+final class Spread {
+
+    private static final Spread NONE = new Spread(value -> "", "");
+
+    private final UnaryOperator<String> deviation;
+    private final String reason;
+
+    private Spread(UnaryOperator<String> deviation, String reason) {
+        this.deviation = deviation;
+        this.reason = reason;
+    }
+
+    /** Of what holds exactly, such as a word or a rating. */
+    static Spread none() {
+        return NONE;
+    }
+
+    /** A fixed pressure (bar). */
+    static Spread bar(double bar, String reason) {
+        return new Spread(value -> pressure(value, PressureUnit.BAR.toSi(bar)), reason);
+    }
+
+    /** A fixed difference of temperatures (K). */
+    static Spread kelvin(double kelvin, String reason) {
+        return new Spread(value -> difference(value, kelvin), reason);
+    }
+
+    /** A share of the value (1 being all of it). */
+    static Spread share(double share, String reason) {
+        return new Spread(value -> share(value, share), reason);
+    }
+
+    /** The deviation of a value with its unit, such as {@code 0.2 bar}; empty if it has none. */
+    String of(String value) {
+        return deviation.apply(value);
+    }
+
+    /** Why it is so much; empty if there is none. */
+    String reason() {
+        return reason;
+    }
+
+    private static String pressure(String value, double pascals) {
+        PressureUnit unit = QuantityReader.read(value, Kind.PRESSURE).unit();
+        return Digits.significant(unit.fromSi(pascals), 1) + " " + unit.symbol();
+    }
+
+    private static String difference(String value, double kelvin) {
+        TemperatureDifferenceUnit unit =
+                QuantityReader.read(value, Kind.TEMPERATURE).unit() == TemperatureUnit.FAHRENHEIT
+                        ? TemperatureDifferenceUnit.FAHRENHEIT_DEGREE
+                        : TemperatureDifferenceUnit.KELVIN;
+        return Digits.significant(unit.fromSi(kelvin), 1) + " " + unit.symbol();
+    }
+
+    private static String share(String value, double share) {
+        Amount<? extends Unit> amount = amount(value);
+        if (amount.value() == 0) {
+            return "";
+        }
+        return Digits.significant(Math.abs(amount.value()) * share, 1) + " "
+                + amount.unit().symbol();
+    }
+
+    private static Amount<? extends Unit> amount(String value) {
+        for (Kind<?> kind : new Kind<?>[] {Kind.VOLUME, Kind.POWER}) {
+            try {
+                return QuantityReader.read(value, kind);
+            } catch (IllegalArgumentException e) {
+                continue;
+            }
+        }
+        return QuantityReader.read(value, Kind.PRESSURE);
+    }
+}

@@ -1,0 +1,38 @@
+package io.github.heatswell.scenarios.interview;
+
+import io.github.heatswell.units.UnitSystem;
+
+/** What was understood, in short. */
+final class Summary {
+
+    private static final int LABEL = 30;
+
+    private static final String INDENT = "  ";
+
+    private Summary() {}
+
+    /** What was understood of one answer. */
+    static String of(Question question, Answers answers, UnitSystem units) {
+        Line line = new Lines(answers, units).of(question).orElseThrow();
+        boolean known = answers.to(question).orElseThrow().known();
+        if (answers.say(question.id(), AmountAnswer.NONE) && question.id().equals(ReliefQuestions.OPENS)) {
+            return "HAZARD: there is no relief valve. A heater without one can explode. Turn it off and call a"
+                    + " licensed professional";
+        }
+        if (!line.given()) {
+            return line.comment();
+        }
+        return known ? line.value() : line.value() + " (" + line.comment() + ")";
+    }
+
+    /** Says everything that was understood, a line or two for each answer. */
+    static void say(Answers answers, UnitSystem units, Dialogue dialogue) {
+        for (Question question : Questions.after(answers)) {
+            if (answers.has(question)) {
+                String label = question.label() + " ";
+                String dots = ".".repeat(Math.max(1, LABEL - label.length()));
+                dialogue.say(label + dots + " " + of(question, answers, units), INDENT, INDENT + INDENT);
+            }
+        }
+    }
+}

@@ -1,0 +1,37 @@
+package io.github.heatswell.scenarios.output;
+
+import io.github.heatswell.finding.Finding;
+import io.github.heatswell.finding.Severity;
+import io.github.heatswell.scenarios.wording.Wrapped;
+import io.github.heatswell.units.UnitSystem;
+import java.util.List;
+import java.util.Locale;
+
+/** Findings as lines of a report: what is wrong and what to do. Sources and limits stand in the other results. */
+final class FindingRows {
+
+    private static final String INDENT = "  ";
+
+    private FindingRows() {}
+
+    /** The findings, notes left out: they are for those who read on. */
+    static String of(List<Finding> findings, UnitSystem units) {
+        StringBuilder text = new StringBuilder();
+        for (Finding finding : findings) {
+            if (finding.severity() != Severity.NOTE) {
+                String word = finding.severity().name().toLowerCase(Locale.ROOT) + ": ";
+                text.append(Wrapped.lines(
+                        ascii(word + finding.sentence().text(units) + " "
+                                + finding.advice().text(units)),
+                        INDENT,
+                        INDENT + INDENT));
+            }
+        }
+        return text.isEmpty() ? "" : "Findings:\n" + text + "\n";
+    }
+
+    /** Degrees in characters that every terminal can show. */
+    private static String ascii(String text) {
+        return text.replace("\u00b0", "deg");
+    }
+}

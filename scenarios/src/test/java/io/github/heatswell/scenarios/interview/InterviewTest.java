@@ -1,0 +1,257 @@
+package io.github.heatswell.scenarios.interview;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.scenarios.interview.Outcome.Ending;
+import io.github.heatswell.scenarios.output.OutputException;
+import io.github.heatswell.units.UnitSystem;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.Reader;
+import java.io.StringReader;
+import java.io.Writer;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Contracts of the conversation: what it takes, what it refuses, and what it keeps. */
+class InterviewTest {
+
+    @TempDir
+    private Path folder;
+
+    private Path file;
+    private Path partial;
+
+    @BeforeEach
+    void nameFiles() {
+        file = folder.resolve("my-house.yaml");
+        partial = folder.resolve("my-house.partial.yaml");
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '\0', textBlock = """
+            1  | gate valve     | 'gate valve' is not one of check-valve, reducing-valve, backflow-preventer, nothing.
+            1  | chekc-valve    | did you mean check-valve?
+            2  | 4.2            | '4.2' has no unit; a pressure is given in bar, kPa, MPa, psi or Pa.
+            2  | 4,2 bar        | write decimals with a point: 4.2 bar.
+            2  | 4.2 L          | 'L' is a unit of volume; a pressure is given in bar, kPa, MPa, psi or Pa.
+            2  | 5.2 bar abs    | give the pressure as a gauge shows it, against the air around, without 'abs'.
+            2  | 40 bar         | 40 bar is outside the allowed range, above 0 bar to 25 bar.
+            2  | much           | 'much' does not begin with a number; give a number and a unit.
+            3  | 40 bar         | Not taken: 40 bar is outside the allowed range, above 0 bar to 25 bar.
+            4  | 60 degC        | 60 degC is outside the allowed range, 0 degC to 40 degC.
+            5  | 0 L            | 0 L is outside the allowed range, 1 L to 20000 L.
+            6  | rubber         | 'rubber' is not one of steel, stainless-steel, copper.
+            7  | 100 bar        | 100 bar is outside the allowed range, 0.5 bar to 12.5 bar.
+            7  | 2 bar          | Pressure of the street: 5.1 bar must lie above the surrounding air and below the tank's test pressure, twice its working pressure of 2 bar.
+            9  | 3 kWh          | 'kWh' is a unit of energy; a power is given in kW, W or Btu/h.
+            10 | none           | 'none' does not begin with a number; give a number and a unit.
+            11 | 0.1 bar        | 0.1 bar is outside the allowed range, 0.2 bar to 25 bar.
+            12 | 10 degC        | 10 degC is outside the allowed range, 50 degC to 110 degC.
+            13 | perhaps        | 'perhaps' is not one of yes, no.
+            15 | 12 bar         | 12 bar must lie above the surrounding air and not above the tank's working pressure of 10 bar.
+            16 | eu-q           | 'eu-q' is not one of none, eu-3xs,
+            """)
+    void aWrongAnswerIsExplainedAndAskedAgain(int at, String wrong, String explanation) throws IOException {
+        List<String> right = Answering.si();
+        Talk talk = Talk.hold(file, UnitSystem.SI, Answering.with(right, at, wrong, "", "?"));
+        String said = talk.transcript().replaceAll("\\s+", " ");
+        assertTrue(said.contains("Not taken: ") && said.contains(explanation), said);
+        assertTrue(said.contains("an empty line is no answer") || at == 0, said);
+        assertEquals(Ending.FINISHED, talk.outcome().ending());
+        String same = talk.text();
+        Files.delete(file);
+        assertEquals(Talk.hold(file, UnitSystem.SI, right).text(), same);
+    }
+
+    @Test
+    void everyLineFitsTheTerminalAndEveryQuestionCanBeExplained() throws IOException {
+        List<String> answers = new ArrayList<>();
+        Answering.us().forEach(answer -> Collections.addAll(answers, "?", answer));
+        Talk talk = Talk.hold(file, UnitSystem.US, answers);
+        talk.transcript().lines().forEach(line -> assertTrue(line.length() <= 80, line));
+        talk.text().lines().forEach(line -> assertTrue(line.length() <= 80, line));
+        for (Question question :
+                Questions.after(Answers.none().with(Questions.named(SupplyQuestions.TITLE), Answer.UNKNOWN))) {
+            assertTrue(talk.transcript().contains(question.text()), question.text());
+        }
+        assertFalse(talk.transcript().contains(" bar"), "examples and ranges are in US units");
+    }
+
+    @Test
+    void backAsksTheQuestionBeforeAgain() throws IOException {
+        List<String> answers = new ArrayList<>(Answering.si());
+        answers.addAll(3, List.of("back", "back", "backflow", "4.4 bar"));
+        answers.add(0, "back");
+        Talk talk = Talk.hold(file, UnitSystem.SI, answers);
+        assertTrue(talk.transcript().contains("This is the first question."));
+        assertTrue(talk.text().contains("arrangement: backflow-preventer"), talk.text());
+        assertTrue(talk.text().contains("pressure: 4.4 bar"), talk.text());
+        assertFalse(talk.text().contains("4.2 bar"), talk.text());
+    }
+
+    @Test
+    void whoLeavesMidwayGoesOnLater() throws IOException {
+        List<String> all = Answering.si();
+        for (int answered : new int[] {1, 2, 4, 14, 17}) {
+            List<String> first = Answering.with(all.subList(0, answered), answered, "quit");
+            Talk left = Talk.hold(file, UnitSystem.SI, first);
+            assertEquals(new Outcome(Ending.LEFT, partial), left.outcome());
+            assertFalse(Files.exists(file));
+            assertTrue(left.text().startsWith("# NOT FINISHED"), left.text());
+
+            List<String> rest = Answering.with(all.subList(answered, all.size()), 0, "what?", "yes");
+            Talk resumed = Talk.hold(file, UnitSystem.SI, rest);
+            assertEquals(new Outcome(Ending.FINISHED, file), resumed.outcome());
+            assertFalse(Files.exists(partial));
+            String written = resumed.text();
+            Files.delete(file);
+            assertEquals(Talk.hold(file, UnitSystem.SI, all).text(), written);
+            Files.delete(file);
+        }
+    }
+
+    @Test
+    void endOfInputKeepsTheAnswersToo() throws IOException {
+        Talk ended = Talk.hold(file, "Mill", "dk", "4 bar");
+        assertEquals(new Outcome(Ending.ENDED, partial), ended.outcome());
+        String kept = ended.text();
+        assertEquals(Ending.ENDED, Talk.hold(file).outcome().ending());
+        assertEquals(Ending.LEFT, Talk.hold(file, "quit").outcome().ending());
+        assertEquals(kept, Files.readString(partial));
+        Talk anew = Talk.hold(file, "no", "Weir", "quit");
+        assertTrue(anew.text().contains("#: title = Weir"), anew.text());
+        assertFalse(anew.text().contains("4 bar"), anew.text());
+    }
+
+    /** A window that is closed ends the program without a word. */
+    @Test
+    void everyAnswerIsKeptAtOnce() throws IOException {
+        List<String> kept = new ArrayList<>();
+        Reader watching = new Reader() {
+            private final Reader lines = new StringReader("Mill\nback\nWeir\ndk\n");
+
+            @Override
+            public int read() throws IOException {
+                int c = lines.read();
+                if (c == '\n') {
+                    kept.add(Files.exists(partial) ? Files.readString(partial) : "");
+                }
+                return c;
+            }
+
+            @Override
+            public int read(char[] buffer, int offset, int length) throws IOException {
+                return lines.read(buffer, offset, length);
+            }
+
+            @Override
+            public void close() throws IOException {
+                lines.close();
+            }
+        };
+        Interview.hold(file, UnitSystem.SI, watching, new PrintWriter(Writer.nullWriter()));
+        assertEquals("", kept.get(0));
+        assertTrue(kept.get(1).contains("#: title = Mill"), kept.get(1));
+        assertEquals("", kept.get(2));
+        assertTrue(kept.get(3).contains("#: title = Weir"), kept.get(3));
+    }
+
+    @Test
+    void nothingAnsweredLeavesNothing() throws IOException {
+        assertEquals(Ending.LEFT, Talk.hold(file, "quit").outcome().ending());
+        assertEquals(Ending.ENDED, Talk.hold(file).outcome().ending());
+        assertEquals(List.of(), names());
+    }
+
+    @Test
+    void keptAnswersAreCheckedLikeAnyOther() throws IOException {
+        Files.writeString(partial, """
+                #: title = Mill
+                #: supply.arrangement = check-valve
+                #: supply.pressure = 400 bar
+                #: supply.night = 5 bar
+                """);
+        Talk talk = Talk.hold(file, "yes", "quit");
+        assertTrue(talk.transcript().contains("400 bar is outside the allowed range"), talk.transcript());
+        assertTrue(talk.transcript().contains("3. What pressure does the street have by day"), talk.transcript());
+    }
+
+    @Test
+    void aForeignFileIsNotTakenForAnUnfinishedOne() throws IOException {
+        Files.writeString(partial, "title: mine\n");
+        assertEquals(
+                new Outcome(Ending.OBSTRUCTED, partial),
+                Talk.hold(file, "Mill", "quit").outcome());
+        assertEquals("title: mine\n", Files.readString(partial));
+    }
+
+    @Test
+    void aFileThatExistsIsReplacedOnlyOnDemand() throws IOException {
+        Files.writeString(file, "mine");
+        Talk left = Talk.hold(file, UnitSystem.SI, Answering.with(Answering.si(), 18, "no", "\u0000.yaml", "quit"));
+        assertEquals(Ending.LEFT, left.outcome().ending());
+        assertEquals("mine", Files.readString(file));
+
+        Talk ended = Talk.hold(file, "yes");
+        assertEquals(Ending.ENDED, ended.outcome().ending());
+        assertEquals("mine", Files.readString(file));
+
+        Talk renamed = Talk.hold(file, "yes", "other.yaml");
+        assertEquals(new Outcome(Ending.FINISHED, folder.resolve("other.yaml")), renamed.outcome());
+        assertEquals("mine", Files.readString(file));
+        assertFalse(Files.exists(partial));
+
+        Talk replaced = Talk.hold(file, UnitSystem.SI, Answering.with(Answering.si(), 18, "yes"));
+        assertEquals(new Outcome(Ending.FINISHED, file), replaced.outcome());
+        assertEquals(Files.readString(folder.resolve("other.yaml")), Files.readString(file));
+    }
+
+    @Test
+    void whoeverTalksAtRandomIsLeftAlone() throws IOException {
+        assertEquals(
+                Ending.ENDED,
+                Talk.hold(file, UnitSystem.SI, Collections.nCopies(1000, "y".repeat(5000)))
+                        .outcome()
+                        .ending());
+        assertEquals(
+                Ending.ENDED,
+                Talk.hold(file, UnitSystem.SI, Collections.nCopies(1000, "yes"))
+                        .outcome()
+                        .ending());
+    }
+
+    @Test
+    void aFileThatCannotBeWrittenIsSaid() throws IOException {
+        Path inTheWay = Files.writeString(folder.resolve("occupied"), "a file");
+        Path inside = inTheWay.resolve("my-house.yaml");
+        OutputException failure =
+                assertThrows(OutputException.class, () -> Talk.hold(inside, UnitSystem.SI, Answering.si()));
+        assertTrue(failure.getMessage().contains("is a file"), failure.getMessage());
+    }
+
+    @Test
+    void namesThatAreNoScenarioAreRefused() {
+        assertThrows(IllegalArgumentException.class, () -> Talk.hold(folder.resolve("my-house.txt")));
+        assertFalse(Interview.suits(Path.of(".yaml")));
+        assertTrue(Interview.suits(Path.of("a.YML")));
+    }
+
+    private List<String> names() throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.map(path -> path.getFileName().toString()).toList();
+        }
+    }
+}

@@ -1,0 +1,215 @@
+package io.github.heatswell.scenarios.interview;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.plant.ExpansionVessel;
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.plant.ReliefValve;
+import io.github.heatswell.plant.Supply;
+import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.file.ScenarioReader;
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.UnitSystem;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Contracts of the file: it reads back as what was answered, and what was not known is a range or says so. */
+class WrittenFileTest {
+
+    /** An atmosphere (Pa) to compare gauge readings at; any will do. */
+    private static final double AIR = 101_325;
+
+    /** Of conversions there and back (-). */
+    private static final double ROUNDING = 1e-9;
+
+    @TempDir
+    private Path folder;
+
+    private Scenario scenario(UnitSystem units, List<String> answers) throws IOException {
+        return read(text(units, answers));
+    }
+
+    private String text(UnitSystem units, List<String> answers) throws IOException {
+        Path file = folder.resolve("house-" + folder.toFile().list().length + ".yaml");
+        Talk talk = Talk.hold(file, units, answers);
+        assertEquals(new Outcome(Outcome.Ending.FINISHED, file), talk.outcome(), talk.transcript());
+        return talk.text();
+    }
+
+    private static Scenario read(String text) {
+        return ScenarioReader.read("house", text);
+    }
+
+    private static void assertGauge(double bar, Pressure pressure) {
+        assertEquals(bar * 1e5, pressure.gauge(AIR), 1e5 * ROUNDING);
+    }
+
+    @Test
+    void metricAnswersReadBack() throws IOException {
+        Scenario scenario = scenario(UnitSystem.SI, Answering.si());
+        HotWaterSystem system = scenario.system();
+        assertEquals("Orchard lodge", scenario.title());
+        assertTrue(scenario.question().startsWith("The relief valve drips while the heater heats."));
+        assertEquals(Supply.Arrangement.CHECK_VALVE, system.supply().arrangement());
+        assertGauge(5.1, system.supply().street().entries().get(3600.0));
+        assertGauge(4.2, system.supply().street().entries().get(7 * 3600.0));
+        assertEquals(4, system.supply().street().entries().size());
+        assertEquals(0.23, system.tank().volume(), ROUNDING);
+        assertGauge(10, system.tank().workingPressure());
+        assertEquals(11_200, system.heater().input(), 11_200 * ROUNDING);
+        assertEquals(273.15 + 58, system.heater().setPoint(), 300 * ROUNDING);
+        ReliefValve valve = system.reliefValves().get(0);
+        assertGauge(7, valve.opens());
+        assertTrue(valve.opensAtTemperature().isEmpty());
+        ExpansionVessel vessel = system.vessel().orElseThrow();
+        assertEquals(0.012, vessel.volume(), ROUNDING);
+        assertGauge(3.5, vessel.precharge());
+        assertTrue(system.draws().draws().isEmpty());
+    }
+
+    @Test
+    void americanAnswersReadBack() throws IOException {
+        HotWaterSystem system = scenario(UnitSystem.US, Answering.us()).system();
+        double psi = 6894.757293168361; // a pound-force (0.45359237 kg x 9.80665 m/s2) on a square inch (0.0254 m)
+        assertEquals(Supply.Arrangement.REDUCING_VALVE, system.supply().arrangement());
+        assertTrue(system.supply().street().isConstant());
+        assertGauge(90 * psi / 1e5, system.supply().street().entries().get(0.0));
+        assertGauge(
+                50 * psi / 1e5, system.supply().reducingValve().orElseThrow().set());
+        assertEquals(50 * 3.785411784e-3, system.tank().volume(), ROUNDING); // 231 cubic inches
+        assertEquals(273.15 + (125 - 32) / 1.8, system.heater().setPoint(), 300 * ROUNDING);
+        assertEquals(
+                273.15 + (210 - 32) / 1.8,
+                system.reliefValves().get(0).opensAtTemperature().orElseThrow(),
+                400 * ROUNDING);
+        assertTrue(system.vessel().isEmpty());
+        assertFalse(system.draws().draws().isEmpty());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"SI", "US"})
+    void whatIsNotKnownIsARangeOrSaysSo(String units) throws IOException {
+        String text = text(UnitSystem.valueOf(units), Answering.nothing());
+        Scenario scenario = read(text);
+        assertEquals("My house", scenario.title());
+        assertEquals(Supply.Arrangement.CHECK_VALVE, scenario.system().supply().arrangement());
+        List<String> lines = text.lines().toList();
+        for (int i = 0; i < lines.size(); i++) {
+            String line = lines.get(i);
+            if (line.matches(" +(- )?[a-z-]+: \\S.*")) {
+                assertTrue(line.contains(" to ") || line.matches(".*: [a-z-]+"), line);
+                assertTrue(comment(lines, i).contains("not known"), line);
+            }
+        }
+        assertEquals(
+                6,
+                lines.stream()
+                        .filter(line -> line.matches("[^#]*\\d .* to \\d.*"))
+                        .count(),
+                text);
+        assertFalse(text.contains("+-") && !text.contains("A +- B"), text);
+    }
+
+    /** The comment above a line. */
+    private static String comment(List<String> lines, int at) {
+        StringBuilder comment = new StringBuilder();
+        for (int i = at - 1; i >= 0 && lines.get(i).strip().startsWith("#"); i--) {
+            comment.insert(0, lines.get(i).strip().substring(1));
+        }
+        return comment.toString();
+    }
+
+    /** Every question left open alone, in a house with everything. */
+    @Test
+    void anyOneAnswerMayBeMissing() throws IOException {
+        List<String> all = new ArrayList<>(Answering.si());
+        all.set(1, "reducing-valve");
+        all.add(4, "3 bar");
+        all.set(13, "99 degC");
+        for (int i = 0; i < all.size(); i++) {
+            List<String> answers = new ArrayList<>(all);
+            answers.set(i, "dk");
+            if (i == 2) {
+                answers.remove(3);
+            } else if (i == 1) {
+                answers.remove(4);
+            } else if (i == 14) {
+                answers.subList(15, 17).clear();
+            }
+            for (UnitSystem units : UnitSystem.values()) {
+                assertTrue(scenario(units, answers).simulation() != null, answers.toString());
+            }
+        }
+    }
+
+    /** The spread of a reading may reach beyond what a file allows; then the reading stands alone. */
+    @Test
+    void readingsAtTheEdgeOfTheirRangeAreTaken() throws IOException {
+        List<String> answers = new ArrayList<>(Answering.us());
+        answers.set(2, "362 psi");
+        answers.set(5, "0 degC");
+        answers.set(11, "99 degC");
+        answers.set(12, "25 bar");
+        HotWaterSystem system = scenario(UnitSystem.US, answers).system();
+        assertEquals(273.15 + 99, system.heater().setPoint(), 400 * ROUNDING);
+        assertGauge(25, system.reliefValves().get(0).opens());
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Mill: the cottage",
+                "\"quoted\" and 'single'",
+                "#42 # not a comment",
+                "back\\slash \\n \\\" end\\",
+                "{ a: b } [c] & *d !e |f >g %h @i `j",
+                "- item",
+                "yes",
+                "null",
+                "4.2",
+                "--- ... ---",
+                "  blanks \t around   and within ",
+                "a = b: #: title = c",
+                "Grüße, 家"
+            })
+    void titlesMeanNothingButThemselves(String title) throws IOException {
+        List<String> answers = Answering.replacing(Answering.us(), 0, title);
+        String expected = title.strip().replaceAll("\\s+", " ");
+        assertEquals(expected, scenario(UnitSystem.SI, answers).title());
+
+        Path other = folder.resolve("resumed.yaml");
+        Talk.hold(other, UnitSystem.SI, List.of(title, "quit"));
+        List<String> rest = new ArrayList<>(answers);
+        rest.set(0, "yes");
+        assertEquals(
+                expected, read(Talk.hold(other, UnitSystem.SI, rest).text()).title());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"\u001b[31mred", "a\u0000b", "right\u202eleft", "x\u2028y\u0085z"})
+    void titlesThatCommandATerminalAreRefused(String title) throws IOException {
+        Talk talk = Talk.hold(folder.resolve("h.yaml"), title, "x".repeat(121), "x".repeat(120), "quit");
+        assertTrue(talk.transcript().contains("Not taken: this holds characters that do not show"));
+        assertTrue(talk.transcript().contains("Not taken: this has 121 characters; up to 120 are allowed."));
+        assertTrue(talk.transcript().contains("2. "));
+    }
+
+    @Test
+    void noReliefValveIsSaidPlainly() throws IOException {
+        List<String> answers = new ArrayList<>(Answering.us());
+        answers.set(12, "none");
+        answers.remove(13);
+        String text = text(UnitSystem.US, answers);
+        assertTrue(
+                text.contains("# Answered: there is no relief valve. A heater without one can explode.\nrelief: []"));
+        assertTrue(read(text).system().reliefValves().isEmpty());
+    }
+}
