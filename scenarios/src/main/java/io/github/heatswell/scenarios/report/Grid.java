@@ -23,7 +23,7 @@ public record Grid(String caption, List<String> columns, List<List<String>> rows
     public Grid {
         Objects.requireNonNull(caption, "caption");
         columns = List.copyOf(columns);
-        rows = rows.stream().map(List::copyOf).toList();
+        rows = List.copyOf(rows.stream().map(List::copyOf).toList());
         for (List<String> row : rows) {
             if (row.size() != columns.size()) {
                 throw new IllegalArgumentException(
