@@ -5,6 +5,8 @@ import io.github.heatswell.units.UnitSystem;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.Optional;
+import java.util.function.Function;
 
 /** Quantities as a reader wants them: in the chosen units, with no more digits than matter. */
 final class Amounts {
@@ -12,9 +14,21 @@ final class Amounts {
     private static final char NO_BREAK_SPACE = '\u00A0';
 
     private final UnitSystem units;
+    private final Optional<Amounts> beside;
 
     Amounts(UnitSystem units) {
+        this(units, Optional.empty());
+    }
+
+    private Amounts(UnitSystem units, Optional<Amounts> beside) {
         this.units = units;
+        this.beside = beside;
+    }
+
+    /** Every quantity in one unit system, and behind it in brackets in the other. */
+    static Amounts inBoth(UnitSystem units) {
+        UnitSystem other = units == UnitSystem.SI ? UnitSystem.US : UnitSystem.SI;
+        return new Amounts(units, Optional.of(new Amounts(other)));
     }
 
     UnitSystem units() {
@@ -35,9 +49,9 @@ final class Amounts {
 
     /** A pressure that somebody chose: all the digits it was likely given with. */
     String chosenPressure(double pascal) {
-        return trimmed(units.pressure().fromSi(pascal), leastPressureDecimals(), leastPressureDecimals() + 1)
-                + " "
-                + pressureUnit();
+        int least = leastPressureDecimals();
+        String first = trimmed(units.pressure().fromSi(pascal), least, least + 1) + " " + pressureUnit();
+        return with(first, other -> other.chosenPressure(pascal));
     }
 
     /** A pressure that a run found. */
@@ -47,7 +61,9 @@ final class Amounts {
 
     /** A pressure that a run found, with more digits than usual to tell it from another. */
     String foundPressure(double pascal, int moreDecimals) {
-        return fixed(units.pressure().fromSi(pascal), leastPressureDecimals() + moreDecimals) + " " + pressureUnit();
+        String first =
+                fixed(units.pressure().fromSi(pascal), leastPressureDecimals() + moreDecimals) + " " + pressureUnit();
+        return with(first, other -> other.foundPressure(pascal, moreDecimals));
     }
 
     /** How many digits more than usual it takes before a difference shows: 0 to 2, or -1 if even they do not do. */
@@ -63,6 +79,10 @@ final class Amounts {
 
     /** A volume that a run found: two or three digits, down to a hundredth of the unit. */
     String foundVolume(double cubicMetres) {
+        return with(volumeAlone(cubicMetres), other -> other.foundVolume(cubicMetres));
+    }
+
+    private String volumeAlone(double cubicMetres) {
         double volume = units.volume().fromSi(cubicMetres);
         if (!(volume > 0)) {
             return "0 " + volumeUnit();
@@ -79,11 +99,17 @@ final class Amounts {
     /** A volume that somebody chose, such as that of the tank. */
     String chosenVolume(double cubicMetres) {
         double volume = units.volume().fromSi(cubicMetres);
-        return trimmed(volume, 0, volume < 99.5 ? 1 : 0) + " " + volumeUnit();
+        String first = trimmed(volume, 0, volume < 99.5 ? 1 : 0) + " " + volumeUnit();
+        return with(first, other -> other.chosenVolume(cubicMetres));
     }
 
     String temperature(double kelvin) {
-        return trimmed(units.temperature().fromSi(kelvin), 0, 1) + " " + temperatureUnit();
+        String first = trimmed(units.temperature().fromSi(kelvin), 0, 1) + " " + temperatureUnit();
+        return with(first, other -> other.temperature(kelvin));
+    }
+
+    private String with(String first, Function<Amounts, String> second) {
+        return beside.map(other -> first + " (" + second.apply(other) + ")").orElse(first);
     }
 
     private int leastPressureDecimals() {

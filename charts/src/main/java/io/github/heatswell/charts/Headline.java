@@ -38,8 +38,23 @@ public final class Headline {
      * @return a sentence without a full stop
      */
     public static String of(RunSummary summary, UnitSystem units) {
+        return of(summary, new Amounts(Objects.requireNonNull(units, "units")));
+    }
+
+    /**
+     * What one run found, with every quantity in both unit systems, such as {@code Relief valve opens after 10 min and
+     * gives off 3.1 L (0.83 gal)}.
+     *
+     * @param summary the run
+     * @param units the unit system that comes first; the other follows in brackets
+     * @return a sentence without a full stop
+     */
+    public static String inBoth(RunSummary summary, UnitSystem units) {
+        return of(summary, Amounts.inBoth(Objects.requireNonNull(units, "units")));
+    }
+
+    private static String of(RunSummary summary, Amounts amounts) {
         Objects.requireNonNull(summary, "summary");
-        Amounts amounts = new Amounts(Objects.requireNonNull(units, "units"));
         Optional<Event> hazard = summary.hazard();
         if (hazard.isPresent()) {
             return capitalised(HazardWords.sentence(summary, hazard.get(), amounts));
@@ -86,11 +101,27 @@ public final class Headline {
      * @throws IllegalArgumentException if there are fewer than two runs
      */
     public static String comparing(List<NamedRun> runs, int among, UnitSystem units) {
-        Objects.requireNonNull(units, "units");
+        return comparing(runs, among, new Amounts(Objects.requireNonNull(units, "units")));
+    }
+
+    /**
+     * What several runs found when held against each other, with every quantity in both unit systems.
+     *
+     * @param runs the runs, at least two
+     * @param among how many runs they were taken from; if that is more, the sentence begins by saying so
+     * @param units the unit system that comes first; the other follows in brackets
+     * @return a sentence without a full stop
+     * @throws IllegalArgumentException if there are fewer than two runs
+     */
+    public static String comparingInBoth(List<NamedRun> runs, int among, UnitSystem units) {
+        return comparing(runs, among, Amounts.inBoth(Objects.requireNonNull(units, "units")));
+    }
+
+    private static String comparing(List<NamedRun> runs, int among, Amounts amounts) {
         if (runs.size() < 2) {
             throw new IllegalArgumentException("runs: a comparison needs at least 2, not " + runs.size());
         }
-        String sentence = new Verdict(runs, new Amounts(units)).sentence();
+        String sentence = new Verdict(runs, amounts).sentence();
         return among > runs.size()
                 ? "Of the " + runs.size() + " runs shown, out of " + among + ": " + sentence
                 : capitalised(sentence);

@@ -114,6 +114,29 @@ class HeadlineTest {
     }
 
     @Test
+    void bothUnitSystemsGoIntoOneSentence() {
+        RunResult run = Handmade.run(ONE, 600, 4.2, 7, 6.3)
+                .event(600, EventKind.RELIEF_OPENED, "lid", 7)
+                .relieved(3.14)
+                .result();
+        assertEquals(
+                "Relief valve opens after 10 min and gives off 3.1 L (0.83 gal)",
+                Headline.inBoth(run.summary(), UnitSystem.SI));
+        assertEquals(
+                "Relief valve opens after 10 min and gives off 0.83 gal (3.1 L)",
+                Headline.inBoth(run.summary(), UnitSystem.US));
+        RunResult calm = Handmade.run(ONE, 60, 4.2, 5.44, 4.2).result();
+        assertEquals(
+                "Pressure peaks at 5.4 bar (79 psi), 1.6 bar (23 psi) below the relief set pressure",
+                Headline.inBoth(calm.summary(), UnitSystem.SI));
+        List<NamedRun> runs = List.of(new NamedRun("drips", run), new NamedRun("holds", calm));
+        String verdict = Headline.comparing(runs, UnitSystem.SI);
+        assertEquals(
+                verdict.replace("3.1 L", "3.1 L (0.83 gal)"),
+                Headline.comparingInBoth(runs, runs.size(), UnitSystem.SI));
+    }
+
+    @Test
     void speaksInPoundsAndGallons() {
         RunResult calm = Handmade.run(ONE, 60, 4.2, 5.44).result();
         RunResult drips = Handmade.run(ONE, 600, 4.2, 7)

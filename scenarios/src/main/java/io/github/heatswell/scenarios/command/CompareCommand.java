@@ -46,7 +46,7 @@ final class CompareCommand {
                 spec,
                 "Simulate two to six scenarios, or up to 60 variants, side by side.",
                 "Prints one table and draws the pressures over one another. Writes into a folder:",
-                "  comparison.csv, comparison.png, comparison.svg",
+                "  comparison.csv, comparison.png, comparison.svg, report.html",
                 "and with --vary also variations.csv.",
                 "Of more than six runs, the picture shows those of the lowest and the highest peak, and four evenly"
                         + " between. Pressures are gauge readings.");

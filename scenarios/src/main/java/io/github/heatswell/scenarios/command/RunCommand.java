@@ -40,7 +40,8 @@ final class RunCommand {
                 spec,
                 "Simulate scenarios and write what they show.",
                 "Prints a short report of each run and writes into a folder:",
-                "  trace.csv, events.csv, summary.json, pressure.png, pressure.svg",
+                "  trace.csv, events.csv, summary.json, pressure.png, pressure.svg,",
+                "  report.html (everything on paper or a phone, hazards first)",
                 "All scenarios are read before the first is run. Pressures are gauge readings.");
         return spec;
     }

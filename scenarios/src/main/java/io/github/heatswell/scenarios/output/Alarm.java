@@ -2,6 +2,7 @@ package io.github.heatswell.scenarios.output;
 
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.scenarios.wording.Shown;
 
 /** A hazard, or a limit passed, in a sentence or two: what, when, and what it means. */
 final class Alarm {

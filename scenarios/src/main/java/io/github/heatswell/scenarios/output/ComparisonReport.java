@@ -6,6 +6,7 @@ import io.github.heatswell.charts.NamedSummary;
 import io.github.heatswell.result.Extreme;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.variation.VariantRuns;
+import io.github.heatswell.scenarios.wording.Shown;
 import io.github.heatswell.scenarios.wording.Wrapped;
 import io.github.heatswell.units.UnitSystem;
 import java.nio.file.Path;

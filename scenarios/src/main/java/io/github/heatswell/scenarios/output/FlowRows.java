@@ -4,6 +4,7 @@ import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.result.ReliefTotal;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.Totals;
+import io.github.heatswell.scenarios.wording.Shown;
 import java.util.ArrayList;
 import java.util.List;
 

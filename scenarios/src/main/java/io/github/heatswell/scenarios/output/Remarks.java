@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.output;
 
+import io.github.heatswell.scenarios.wording.Shown;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -1,6 +1,5 @@
 package io.github.heatswell.scenarios.output;
 
-import io.github.heatswell.charts.NamedRun;
 import io.github.heatswell.charts.NamedSummary;
 import io.github.heatswell.charts.RunChart;
 import io.github.heatswell.charts.table.ComparisonTable;
@@ -10,6 +9,7 @@ import io.github.heatswell.charts.table.VariationTable;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.report.ReportPage;
 import io.github.heatswell.scenarios.variation.Variant;
 import io.github.heatswell.scenarios.variation.VariantRuns;
 import io.github.heatswell.units.UnitSystem;
@@ -31,31 +31,19 @@ public final class Results {
      * @param scenario what was run
      * @param result what the run found
      * @param units the units of tables and charts; the summary is in SI units always
-     * @return trace.csv, events.csv, summary.json, pressure.png and pressure.svg
+     * @return trace.csv, events.csv, summary.json, pressure.png, pressure.svg and report.html
      */
     public static List<ResultFile> of(Scenario scenario, RunResult result, UnitSystem units) {
         RunChart chart = RunChart.of(result, units);
+        RunFindings findings = RunFindings.of(result);
         return List.of(
                 ResultFile.ofText("trace.csv", out -> TraceTable.write(result, units, out)),
                 ResultFile.ofText("events.csv", out -> EventTable.write(result, units, out)),
-                ResultFile.of("summary.json", out -> SummaryJson.write(scenario, RunFindings.of(result), out)),
+                ResultFile.of("summary.json", out -> SummaryJson.write(scenario, findings, out)),
                 ResultFile.of("pressure.png", chart::writePng),
-                ResultFile.ofText("pressure.svg", chart::writeSvg));
-    }
-
-    /**
-     * The files of a comparison.
-     *
-     * @param runs what was run
-     * @param units the units of table and chart
-     * @return comparison.csv, comparison.png and comparison.svg
-     */
-    public static List<ResultFile> comparing(List<NamedRun> runs, UnitSystem units) {
-        RunChart chart = RunChart.comparing(runs, units);
-        return List.of(
-                ResultFile.ofText("comparison.csv", out -> ComparisonTable.write(runs, units, out)),
-                ResultFile.of("comparison.png", chart::writePng),
-                ResultFile.ofText("comparison.svg", chart::writeSvg));
+                ResultFile.ofText("pressure.svg", chart::writeSvg),
+                ResultFile.ofText(
+                        "report.html", out -> ReportPage.write(RunPage.of(scenario, findings, chart, units), out)));
     }
 
     /**
@@ -64,14 +52,17 @@ public final class Results {
      * @param fields the varied fields, none if scenarios were compared as they are
      * @param runs what was run; of more than six, the picture shows some
      * @param units the units of tables and chart
-     * @return comparison.csv, comparison.png and comparison.svg, and variations.csv if any field was varied
+     * @return comparison.csv, comparison.png, comparison.svg and report.html, and variations.csv if any field was varied
      */
     public static List<ResultFile> comparing(List<String> fields, VariantRuns runs, UnitSystem units) {
         RunChart chart = RunChart.comparing(runs.drawn(), runs.variants().size(), units);
         List<ResultFile> files = new ArrayList<>(List.of(
                 ResultFile.ofText("comparison.csv", out -> ComparisonTable.writeAll(runs.named(), units, out)),
                 ResultFile.of("comparison.png", chart::writePng),
-                ResultFile.ofText("comparison.svg", chart::writeSvg)));
+                ResultFile.ofText("comparison.svg", chart::writeSvg),
+                ResultFile.ofText(
+                        "report.html",
+                        out -> ReportPage.write(ComparisonPage.of(runs.drawn(), runs.named(), chart, units), out))));
         if (!fields.isEmpty()) {
             files.add(ResultFile.ofText("variations.csv", out -> VariationTable.write(fields, rows(runs), units, out)));
         }

@@ -2,15 +2,14 @@ package io.github.heatswell.scenarios.output;
 
 import io.github.heatswell.charts.Headline;
 import io.github.heatswell.finding.Findings;
-import io.github.heatswell.plant.ExpansionVessel;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
-import io.github.heatswell.result.Extreme;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.file.Assumption;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.wording.Printable;
+import io.github.heatswell.scenarios.wording.Shown;
 import io.github.heatswell.scenarios.wording.Wrapped;
 import io.github.heatswell.units.UnitSystem;
 import java.nio.file.Path;
@@ -84,9 +83,7 @@ public final class RunReport {
                 .append('\n');
         remarks();
         text.append(FindingRows.of(Findings.of(result), units));
-        courseRows();
-        limitRows();
-        flowRows();
+        RunRows.of(findings, shown).forEach(row -> row(row.label(), row.value(), row.remark()));
         changes();
         assumptions();
         return text.append(written).append('\n').append(Caution.text()).toString();
@@ -103,58 +100,6 @@ public final class RunReport {
     private void alarm(String word, Event event) {
         text.append(Wrapped.lines(word + Alarm.of(event, result, shown), "", " ".repeat(word.length())))
                 .append('\n');
-    }
-
-    private void courseRows() {
-        row(
-                "start",
-                gauge(findings.observed().startPressureAbsolute()),
-                shown.temperature(findings.observed().startTemperature()));
-        pressureRow("peak", result.extremes().highestPressure());
-        pressureRow("lowest", result.extremes().lowestPressure());
-        Extreme hottest = result.extremes().highestTemperature();
-        row("hottest", shown.temperature(hottest.value()), when(hottest));
-        String covered = Shown.time(result.end());
-        row("run", covered, result.hazard().isPresent() ? "ended by the hazard" : "as asked for");
-    }
-
-    private void pressureRow(String label, Extreme extreme) {
-        row(label, gauge(extreme.value()), when(extreme));
-    }
-
-    private static String when(Extreme extreme) {
-        return extreme.time() == 0 ? "at the start" : "after " + Shown.time(extreme.time());
-    }
-
-    private void limitRows() {
-        Limit.reliefSet(result)
-                .ifPresentOrElse(
-                        limit -> row("relief set", shown.pressure(limit.gauge()), limit.name() + ": " + room(limit)),
-                        () -> row("relief set", "none", "no relief valve is described"));
-        Limit working = Limit.workingPressure(result);
-        row("tank limit", shown.pressure(working.gauge()), "working pressure: " + room(working));
-    }
-
-    private String room(Limit limit) {
-        if (limit.passed()) {
-            return "passed by " + shown.pressure(-limit.margin());
-        }
-        return limit.reached() ? "reached" : shown.pressure(limit.margin()) + " left";
-    }
-
-    private void flowRows() {
-        FlowRows.of(findings, shown).forEach(row -> row(row.label(), row.value(), row.remark()));
-        result.system()
-                .vessel()
-                .filter(vessel -> vessel.condition() == ExpansionVessel.Condition.SOUND)
-                .ifPresent(this::vesselRow);
-    }
-
-    private void vesselRow(ExpansionVessel vessel) {
-        Extreme most = result.extremes().mostVesselWater();
-        double limit = vessel.acceptance() * vessel.volume();
-        boolean full = most.value() >= limit * (1 - 1e-9);
-        row("vessel", shown.volume(most.value()), full ? "its limit, " + when(most) : "the most water it held");
     }
 
     private void changes() {
@@ -190,10 +135,6 @@ public final class RunReport {
                     .append(assumption.value().equals("[]") ? "none" : assumption.value())
                     .append('\n');
         }
-    }
-
-    private String gauge(double absolute) {
-        return shown.pressure(result.gauge(absolute));
     }
 
     private void row(String label, String value, String remark) {

@@ -4,6 +4,8 @@ import io.github.heatswell.charts.NamedRun;
 import io.github.heatswell.charts.RunChart;
 import io.github.heatswell.charts.table.SizeTable;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
+import io.github.heatswell.scenarios.report.ReportPage;
+import io.github.heatswell.scenarios.wording.Shown;
 import io.github.heatswell.sizing.SizedVessel;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
@@ -21,7 +23,7 @@ public final class SizingFiles {
      *
      * @param answer what was found
      * @param units the units of table and chart; the JSON is in SI units always
-     * @return sizing.csv, sizing.json, before-after.png and before-after.svg
+     * @return sizing.csv, sizing.json, before-after.png, before-after.svg and report.html
      */
     public static List<ResultFile> of(VesselAnswer answer, UnitSystem units) {
         double atmosphere = answer.scenario().system().site().atmosphere();
@@ -30,7 +32,8 @@ public final class SizingFiles {
                 ResultFile.ofText("sizing.csv", out -> SizeTable.write(answer.sizing(), atmosphere, units, out)),
                 ResultFile.of("sizing.json", out -> SizingJson.write(answer, out)),
                 ResultFile.of("before-after.png", chart::writePng),
-                ResultFile.ofText("before-after.svg", chart::writeSvg));
+                ResultFile.ofText("before-after.svg", chart::writeSvg),
+                ResultFile.ofText("report.html", out -> ReportPage.write(SizingPage.of(answer, chart, units), out)));
     }
 
     /** The run as it is, and with the vessel if one is proposed. */

@@ -7,6 +7,7 @@ import io.github.heatswell.scenarios.choice.FormulaAnswer;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.scenarios.choice.YearlyWater;
 import io.github.heatswell.scenarios.file.Costs;
+import io.github.heatswell.scenarios.wording.Shown;
 import io.github.heatswell.scenarios.wording.Wrapped;
 import io.github.heatswell.sizing.Differences;
 import io.github.heatswell.sizing.SizedVessel;

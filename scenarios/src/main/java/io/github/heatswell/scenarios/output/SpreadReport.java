@@ -4,6 +4,7 @@ import io.github.heatswell.scenarios.spread.SpreadAnswer;
 import io.github.heatswell.scenarios.spread.VariedInput;
 import io.github.heatswell.scenarios.wording.Digits;
 import io.github.heatswell.scenarios.wording.Printable;
+import io.github.heatswell.scenarios.wording.Shown;
 import io.github.heatswell.scenarios.wording.Wrapped;
 import io.github.heatswell.study.OutputSpread;
 import io.github.heatswell.study.Share;

@@ -8,6 +8,7 @@ import io.github.heatswell.charts.table.TraceTable;
 import io.github.heatswell.charts.table.TraceWriter;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.report.ReportPage;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.util.List;
@@ -51,7 +52,7 @@ public final class StreamedRun {
      * The files of the run. The first of them simulates while it is written, so they must be written in this order;
      * {@link io.github.heatswell.simulation.SimulationException} comes out of writing if that fails.
      *
-     * @return trace.csv, events.csv, summary.json, pressure.png and pressure.svg
+     * @return trace.csv, events.csv, summary.json, pressure.png, pressure.svg and report.html
      */
     public List<ResultFile> files() {
         return List.of(
@@ -59,7 +60,9 @@ public final class StreamedRun {
                 ResultFile.ofText("events.csv", out -> EventTable.write(found().summary(), units, out)),
                 ResultFile.of("summary.json", out -> SummaryJson.write(scenario, found(), out)),
                 ResultFile.of("pressure.png", out -> chart().writePng(out)),
-                ResultFile.ofText("pressure.svg", out -> chart().writeSvg(out)));
+                ResultFile.ofText("pressure.svg", out -> chart().writeSvg(out)),
+                ResultFile.ofText(
+                        "report.html", out -> ReportPage.write(RunPage.of(scenario, found(), chart(), units), out)));
     }
 
     /**

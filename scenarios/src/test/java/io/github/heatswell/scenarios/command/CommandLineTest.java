@@ -135,7 +135,9 @@ class CommandLineTest {
         Outcome outcome = execute("run", "orchard-lodge", "--out", out.toString());
         assertEquals(0, outcome.status(), outcome.err());
         assertEquals("", outcome.err());
-        assertEquals(List.of("events.csv", "pressure.png", "pressure.svg", "summary.json", "trace.csv"), names(out));
+        assertEquals(
+                List.of("events.csv", "pressure.png", "pressure.svg", "report.html", "summary.json", "trace.csv"),
+                names(out));
         assertTrue(outcome.out().contains("Written into " + out + ":\n  trace.csv, events.csv, summary.json,"));
     }
 
@@ -157,7 +159,7 @@ class CommandLineTest {
                 "-o",
                 folder.toString());
         assertEquals(0, outcome.status(), outcome.err());
-        assertEquals(List.of("comparison.csv", "comparison.png", "comparison.svg"), names(folder));
+        assertEquals(List.of("comparison.csv", "comparison.png", "comparison.svg", "report.html"), names(folder));
     }
 
     @Test

@@ -27,7 +27,9 @@ class SizeCommandTest {
     void itWritesItsFilesAndSaysWhichVessel() throws IOException {
         Outcome outcome = execute("size", "orchard-lodge", "-o", folder.toString());
         assertEquals(0, outcome.status(), outcome.err());
-        assertEquals(List.of("before-after.png", "before-after.svg", "sizing.csv", "sizing.json"), names(folder));
+        assertEquals(
+                List.of("before-after.png", "before-after.svg", "report.html", "sizing.csv", "sizing.json"),
+                names(folder));
         assertTrue(
                 outcome.out().contains("A vessel of 18.00 L, precharged to 4.20 bar, keeps the peak"), outcome.out());
         List<String> rows = Files.readAllLines(folder.resolve("sizing.csv"));

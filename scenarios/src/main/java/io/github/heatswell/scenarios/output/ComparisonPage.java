@@ -1,0 +1,105 @@
+package io.github.heatswell.scenarios.output;
+
+import io.github.heatswell.charts.Headline;
+import io.github.heatswell.charts.NamedRun;
+import io.github.heatswell.charts.NamedSummary;
+import io.github.heatswell.charts.RunChart;
+import io.github.heatswell.result.Event;
+import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.Extreme;
+import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.scenarios.report.AlarmNote;
+import io.github.heatswell.scenarios.report.Answer;
+import io.github.heatswell.scenarios.report.Grid;
+import io.github.heatswell.scenarios.report.Heading;
+import io.github.heatswell.scenarios.report.ReportContent;
+import io.github.heatswell.scenarios.wording.Shown;
+import io.github.heatswell.units.UnitSystem;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What the printed report says of several runs held against each other. */
+final class ComparisonPage {
+
+    private final List<NamedRun> drawn;
+    private final List<NamedSummary> runs;
+    private final Shown shown;
+
+    private ComparisonPage(List<NamedRun> drawn, List<NamedSummary> runs, UnitSystem units) {
+        this.drawn = drawn;
+        this.runs = runs;
+        this.shown = Shown.inBoth(units);
+    }
+
+    /**
+     * What the report says.
+     *
+     * @param drawn the runs in the picture
+     * @param runs all runs
+     * @param chart the picture
+     * @param units the units that come first
+     * @throws IOException if there are no fonts to draw with
+     */
+    static ReportContent of(List<NamedRun> drawn, List<NamedSummary> runs, RunChart chart, UnitSystem units)
+            throws IOException {
+        return new ComparisonPage(drawn, runs, units).content(chart);
+    }
+
+    private ReportContent content(RunChart chart) throws IOException {
+        String answer = PageWords.glued(Headline.comparingInBoth(drawn, runs.size(), shown.units()) + ".");
+        boolean vessel =
+                runs.stream().anyMatch(run -> run.summary().system().vessel().isPresent());
+        return ReportContent.builder(heading(), shown.units())
+                .alarms(alarms())
+                .answer(new Answer(answer, List.of()))
+                .pictures(List.of(PagePicture.of(chart, answer)))
+                .figures(List.of(figures()))
+                .commissioning(vessel)
+                .methods(PageMethods.of(drawn))
+                .build();
+    }
+
+    private Heading heading() {
+        List<String> names = runs.stream().map(NamedSummary::name).toList();
+        return new Heading(
+                "Comparison of " + runs.size() + " runs", "", "", String.join(", ", names), Optional.empty());
+    }
+
+    private List<AlarmNote> alarms() {
+        List<AlarmNote> hazards = new ArrayList<>();
+        List<AlarmNote> warnings = new ArrayList<>();
+        for (NamedSummary run : runs) {
+            RunSummary result = run.summary();
+            result.hazard().ifPresent(event -> hazards.add(alarm("HAZARD in ", run, event)));
+            result.first(EventKind.WORKING_PRESSURE_EXCEEDED)
+                    .ifPresent(event -> warnings.add(alarm("WARNING in ", run, event)));
+        }
+        hazards.addAll(warnings);
+        return hazards;
+    }
+
+    private AlarmNote alarm(String word, NamedSummary run, Event event) {
+        String text = Alarm.of(event, run.summary(), shown);
+        return new AlarmNote(word + run.name(), PageWords.capitalised(text));
+    }
+
+    private Grid figures() {
+        return new Grid(
+                "The runs side by side, gauge pressures",
+                List.of("Run", "Peak", "After", "Relieved", "Room below the relief set"),
+                runs.stream().map(this::row).toList());
+    }
+
+    private List<String> row(NamedSummary run) {
+        RunSummary result = run.summary();
+        Extreme peak = result.extremes().highestPressure();
+        return List.of(
+                run.name(),
+                shown.pressure(result.gauge(peak.value())),
+                Shown.time(peak.time()),
+                shown.volume(result.totals().relieved()),
+                Limit.reliefSet(result).map(limit -> RunRows.room(limit, shown)).orElse("no relief valve"));
+    }
+}

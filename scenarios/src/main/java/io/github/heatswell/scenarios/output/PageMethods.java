@@ -1,0 +1,89 @@
+package io.github.heatswell.scenarios.output;
+
+import io.github.heatswell.charts.NamedRun;
+import io.github.heatswell.result.Audit;
+import io.github.heatswell.result.Numerics;
+import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.scenarios.report.MethodNote;
+import io.github.heatswell.scenarios.wording.Shown;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** How the numbers of the printed report were made. */
+final class PageMethods {
+
+    private PageMethods() {}
+
+    /** Of one run. */
+    static List<MethodNote> of(RunSummary result, Shown shown) {
+        List<MethodNote> notes = new ArrayList<>(model());
+        notes.add(air(result, shown));
+        notes.add(new MethodNote("Audit", audit(result.audit())));
+        notes.add(new MethodNote("Solver", solver(result.numerics())));
+        notes.add(version());
+        return notes;
+    }
+
+    /** Of several runs. */
+    static List<MethodNote> of(List<NamedRun> runs) {
+        List<MethodNote> notes = new ArrayList<>(model());
+        for (NamedRun run : runs) {
+            notes.add(new MethodNote(
+                    "Audit and solver, " + run.name(),
+                    audit(run.result().audit()) + " " + solver(run.result().numerics())));
+        }
+        notes.add(new MethodNote("Assumptions", "What was filled in stands in the report of each scenario's own run."));
+        notes.add(version());
+        return notes;
+    }
+
+    private static List<MethodNote> model() {
+        return List.of(
+                new MethodNote(
+                        "Model",
+                        "One storage tank, its piping, its feed, its relief valves and at most one expansion vessel share"
+                                + " one pressure. Mass and energy are balanced; the tank stretches with pressure and grows"
+                                + " with heat; the gas of the vessel obeys the gas law."),
+                new MethodNote(
+                        "Water",
+                        "Density and energy of real water, by a formulation fitted to IAPWS-95 and tested against"
+                                + " IAPWS-IF97."),
+                new MethodNote(
+                        "Left out",
+                        "Pressure waves, flow losses in the piping, and everything that follows once a tank has failed."));
+    }
+
+    private static MethodNote air(RunSummary result, Shown shown) {
+        return new MethodNote(
+                "Gauge",
+                "Pressures are gauge readings at the height of the tank's drain cock, against an absolute air pressure of "
+                        + shown.pressure(result.system().site().atmosphere()) + ".");
+    }
+
+    private static String audit(Audit audit) {
+        return String.format(
+                Locale.ROOT,
+                "Of the mass that moved %.0e is unaccounted for, of the energy %.0e; a sound run stays below %.0e. The"
+                        + " books %s.",
+                audit.massFraction(),
+                audit.energyFraction(),
+                Audit.BOUND,
+                audit.closes() ? "close" : "do not close: do not rely on this run");
+    }
+
+    private static String solver(Numerics numerics) {
+        return String.format(
+                Locale.ROOT,
+                "%s, relative tolerance %.0e: %d steps in %d segments, %d evaluations.",
+                numerics.method(),
+                numerics.relativeTolerance(),
+                numerics.steps(),
+                numerics.segments(),
+                numerics.evaluations());
+    }
+
+    private static MethodNote version() {
+        return new MethodNote("Program", "Heatswell " + Version.number());
+    }
+}

@@ -1,0 +1,23 @@
+package io.github.heatswell.scenarios.output;
+
+import io.github.heatswell.charts.RunChart;
+import io.github.heatswell.scenarios.report.Illustration;
+import java.io.IOException;
+
+/** A chart as the printed report shows it: narrow, so that its words are large enough on a sheet of paper. */
+final class PagePicture {
+
+    private static final int WIDTH = 760;
+    private static final int HEIGHT = 620;
+
+    private PagePicture() {}
+
+    static Illustration of(RunChart chart, String answer) throws IOException {
+        StringBuilder svg = new StringBuilder();
+        chart.withSize(WIDTH, HEIGHT).writeSvg(svg);
+        return new Illustration(
+                svg.toString(),
+                "Gauge pressure above, and what went with it below. The table gives the numbers in both unit systems.",
+                "Chart of the pressure over time. " + answer);
+    }
+}

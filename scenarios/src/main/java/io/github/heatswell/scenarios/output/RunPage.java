@@ -1,0 +1,97 @@
+package io.github.heatswell.scenarios.output;
+
+import io.github.heatswell.charts.Headline;
+import io.github.heatswell.charts.RunChart;
+import io.github.heatswell.finding.Finding;
+import io.github.heatswell.finding.Findings;
+import io.github.heatswell.result.Event;
+import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.scenarios.choice.YearlyWater;
+import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.report.AlarmNote;
+import io.github.heatswell.scenarios.report.Answer;
+import io.github.heatswell.scenarios.report.Cost;
+import io.github.heatswell.scenarios.report.Grid;
+import io.github.heatswell.scenarios.report.Heading;
+import io.github.heatswell.scenarios.report.Options;
+import io.github.heatswell.scenarios.report.ReportContent;
+import io.github.heatswell.scenarios.wording.Shown;
+import io.github.heatswell.units.UnitSystem;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What the printed report says of a run. */
+final class RunPage {
+
+    private final Scenario scenario;
+    private final RunFindings findings;
+    private final RunSummary result;
+    private final Shown shown;
+
+    private RunPage(Scenario scenario, RunFindings findings, UnitSystem units) {
+        this.scenario = scenario;
+        this.findings = findings;
+        this.result = findings.summary();
+        this.shown = Shown.inBoth(units);
+    }
+
+    /**
+     * What the report says.
+     *
+     * @throws IOException if there are no fonts to draw with
+     */
+    static ReportContent of(Scenario scenario, RunFindings findings, RunChart chart, UnitSystem units)
+            throws IOException {
+        return new RunPage(scenario, findings, units).content(chart);
+    }
+
+    private ReportContent content(RunChart chart) throws IOException {
+        List<Finding> found = Findings.of(result);
+        String answer = PageWords.glued(Headline.inBoth(result, shown.units()) + ".");
+        Heading heading = new Heading(
+                scenario.title(), scenario.question(), scenario.expectation(), scenario.name(), Optional.empty());
+        return ReportContent.builder(heading, shown.units())
+                .alarms(alarms(found))
+                .answer(new Answer(answer, Remarks.of(findings, shown)))
+                .pictures(List.of(PagePicture.of(chart, answer)))
+                .figures(List.of(figures()))
+                .check(PageCheck.of(result.system(), PageFindings.hazardous(found), shown))
+                .commissioning(result.system().vessel().isPresent())
+                .findings(PageFindings.notes(found, shown))
+                .options(options())
+                .basis(PageBasis.of(scenario, shown))
+                .methods(PageMethods.of(result, shown))
+                .build();
+    }
+
+    private List<AlarmNote> alarms(List<Finding> found) {
+        List<AlarmNote> alarms = new ArrayList<>();
+        result.hazard().ifPresent(hazard -> alarms.add(new AlarmNote("HAZARD", alarm(hazard))));
+        alarms.addAll(PageFindings.alarms(found, shown));
+        result.first(EventKind.WORKING_PRESSURE_EXCEEDED)
+                .ifPresent(event -> alarms.add(new AlarmNote("WARNING", alarm(event))));
+        return alarms;
+    }
+
+    private String alarm(Event event) {
+        return PageWords.capitalised(Alarm.of(event, result, shown));
+    }
+
+    private Grid figures() {
+        List<List<String>> rows = RunRows.of(findings, shown).stream()
+                .map(row -> List.of(PageWords.capitalised(row.label()), row.value(), row.remark()))
+                .toList();
+        return new Grid("What the run found, gauge pressures", List.of("What", "Value", "Remark"), rows);
+    }
+
+    private Options options() {
+        if (!(result.totals().relieved() > 0)) {
+            return Options.none();
+        }
+        Cost cost = PageCosts.of("As it is", YearlyWater.of(result), scenario.costs());
+        return new Options(List.of(), List.of(), List.of(cost));
+    }
+}

@@ -1,0 +1,90 @@
+package io.github.heatswell.scenarios.output;
+
+import io.github.heatswell.plant.ExpansionVessel;
+import io.github.heatswell.result.Extreme;
+import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.scenarios.wording.Shown;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The numbers of a run, row by row: its course, the room left below the limits, and what went in and out. */
+final class RunRows {
+
+    private final RunFindings findings;
+    private final RunSummary result;
+    private final Shown shown;
+    private final List<FlowRows.Row> rows = new ArrayList<>();
+
+    private RunRows(RunFindings findings, Shown shown) {
+        this.findings = findings;
+        this.result = findings.summary();
+        this.shown = shown;
+    }
+
+    static List<FlowRows.Row> of(RunFindings findings, Shown shown) {
+        RunRows rows = new RunRows(findings, shown);
+        rows.course();
+        rows.limits();
+        rows.rows.addAll(FlowRows.of(findings, shown));
+        rows.result
+                .system()
+                .vessel()
+                .filter(vessel -> vessel.condition() == ExpansionVessel.Condition.SOUND)
+                .ifPresent(rows::vessel);
+        return rows.rows;
+    }
+
+    /** How much room a run left below a limit. */
+    static String room(Limit limit, Shown shown) {
+        if (limit.passed()) {
+            return "passed by " + shown.pressure(-limit.margin());
+        }
+        return limit.reached() ? "reached" : shown.pressure(limit.margin()) + " left";
+    }
+
+    private void course() {
+        row(
+                "start",
+                gauge(findings.observed().startPressureAbsolute()),
+                shown.temperature(findings.observed().startTemperature()));
+        pressure("peak", result.extremes().highestPressure());
+        pressure("lowest", result.extremes().lowestPressure());
+        Extreme hottest = result.extremes().highestTemperature();
+        row("hottest", shown.temperature(hottest.value()), when(hottest));
+        String covered = Shown.time(result.end());
+        row("run", covered, result.hazard().isPresent() ? "ended by the hazard" : "as asked for");
+    }
+
+    private void pressure(String label, Extreme extreme) {
+        row(label, gauge(extreme.value()), when(extreme));
+    }
+
+    private void limits() {
+        Limit.reliefSet(result)
+                .ifPresentOrElse(
+                        limit -> row(
+                                "relief set", shown.pressure(limit.gauge()), limit.name() + ": " + room(limit, shown)),
+                        () -> row("relief set", "none", "no relief valve is described"));
+        Limit working = Limit.workingPressure(result);
+        row("tank limit", shown.pressure(working.gauge()), "working pressure: " + room(working, shown));
+    }
+
+    private void vessel(ExpansionVessel vessel) {
+        Extreme most = result.extremes().mostVesselWater();
+        double limit = vessel.acceptance() * vessel.volume();
+        boolean full = most.value() >= limit * (1 - 1e-9);
+        row("vessel", shown.volume(most.value()), full ? "its limit, " + when(most) : "the most water it held");
+    }
+
+    private static String when(Extreme extreme) {
+        return extreme.time() == 0 ? "at the start" : "after " + Shown.time(extreme.time());
+    }
+
+    private String gauge(double absolute) {
+        return shown.pressure(result.gauge(absolute));
+    }
+
+    private void row(String label, String value, String remark) {
+        rows.add(new FlowRows.Row(label, value, remark));
+    }
+}

@@ -1,0 +1,137 @@
+package io.github.heatswell.scenarios.output;
+
+import io.github.heatswell.charts.RunChart;
+import io.github.heatswell.finding.Finding;
+import io.github.heatswell.finding.Findings;
+import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.RunResult;
+import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.scenarios.choice.VesselAnswer;
+import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.report.AlarmNote;
+import io.github.heatswell.scenarios.report.Answer;
+import io.github.heatswell.scenarios.report.Cost;
+import io.github.heatswell.scenarios.report.Grid;
+import io.github.heatswell.scenarios.report.Heading;
+import io.github.heatswell.scenarios.report.Options;
+import io.github.heatswell.scenarios.report.ReportContent;
+import io.github.heatswell.scenarios.report.SizeRow;
+import io.github.heatswell.scenarios.wording.Shown;
+import io.github.heatswell.sizing.SizedVessel;
+import io.github.heatswell.sizing.SizingResult;
+import io.github.heatswell.sizing.SizingTarget;
+import io.github.heatswell.units.UnitSystem;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What the printed report says of a sizing. */
+final class SizingPage {
+
+    private final VesselAnswer answer;
+    private final SizingResult sizing;
+    private final double atmosphere;
+    private final Shown shown;
+
+    private SizingPage(VesselAnswer answer, UnitSystem units) {
+        this.answer = answer;
+        this.sizing = answer.sizing();
+        this.atmosphere = answer.scenario().system().site().atmosphere();
+        this.shown = Shown.inBoth(units);
+    }
+
+    /**
+     * What the report says.
+     *
+     * @throws IOException if there are no fonts to draw with
+     */
+    static ReportContent of(VesselAnswer answer, RunChart chart, UnitSystem units) throws IOException {
+        return new SizingPage(answer, units).content(chart);
+    }
+
+    private ReportContent content(RunChart chart) throws IOException {
+        Scenario scenario = answer.scenario();
+        String sentence = new SizingWords(answer, shown).answer();
+        Heading heading = new Heading(scenario.title() + ": which vessel?", "", "", scenario.name(), Optional.empty());
+        RunResult shownRun = answer.proposed().orElse(answer.asItIs());
+        List<Finding> found = Findings.of(shownRun.summary());
+        List<String> remarks = answer.proposed().isPresent()
+                ? List.of("Check sheet and findings are those of the house with the vessel.")
+                : List.of();
+        return ReportContent.builder(heading, shown.units())
+                .alarms(alarms(found))
+                .answer(new Answer(sentence, remarks))
+                .pictures(List.of(PagePicture.of(chart, sentence)))
+                .figures(List.of(limits()))
+                .check(PageCheck.of(shownRun.system(), PageFindings.hazardous(found), shown))
+                .commissioning(answer.proposed().isPresent())
+                .findings(PageFindings.notes(found, shown))
+                .options(options())
+                .basis(PageBasis.of(scenario, shown))
+                .methods(PageMethods.of(shownRun.summary(), shown))
+                .build();
+    }
+
+    private List<AlarmNote> alarms(List<Finding> found) {
+        List<AlarmNote> alarms = new ArrayList<>();
+        alarms(" as it is", answer.asItIs().summary(), alarms);
+        answer.proposed().ifPresent(run -> alarms(" also with the vessel", run.summary(), alarms));
+        alarms.addAll(PageFindings.alarms(found, shown));
+        return alarms;
+    }
+
+    private void alarms(String house, RunSummary result, List<AlarmNote> alarms) {
+        result.hazard()
+                .ifPresent(event -> alarms.add(
+                        new AlarmNote("HAZARD" + house, PageWords.capitalised(Alarm.of(event, result, shown)))));
+        result.first(EventKind.WORKING_PRESSURE_EXCEEDED)
+                .ifPresent(event -> alarms.add(
+                        new AlarmNote("WARNING" + house, PageWords.capitalised(Alarm.of(event, result, shown)))));
+    }
+
+    private Grid limits() {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of(
+                "Supply", shown.pressure(sizing.supplyStatic().gauge(atmosphere)), "static pressure, at its highest"));
+        for (SizingTarget.Bound bound : sizing.target().bounds()) {
+            rows.add(List.of("Limit", shown.pressure(bound.absolute() - atmosphere), Bounds.name(bound)));
+        }
+        sizing.smallest()
+                .ifPresent(least -> rows.add(List.of("Smallest vessel", shown.volume(least.volume()), "just enough")));
+        return new Grid("What the vessel must cope with, gauge pressures", List.of("What", "Value", "Remark"), rows);
+    }
+
+    private Options options() {
+        List<SizeRow> sizes = sizing.outcome() == SizingResult.Outcome.SIZED
+                ? sizing.nominal().stream().map(this::size).toList()
+                : List.of();
+        return new Options(
+                sizes,
+                answer.formulas().stream()
+                        .map(formula -> PageFormulas.of(formula, shown))
+                        .toList(),
+                costs());
+    }
+
+    private SizeRow size(SizedVessel size) {
+        return new SizeRow(
+                size.volume(),
+                size.precharge().gauge(atmosphere),
+                size.peakAbsolute() - atmosphere,
+                size.margin(),
+                size.higher(),
+                size.suffices(),
+                size.price().map(Money::of).orElse(""));
+    }
+
+    private List<Cost> costs() {
+        List<Cost> costs = new ArrayList<>();
+        costs.add(
+                PageCosts.of("As it is", answer.waterAsItIs(), answer.scenario().costs()));
+        answer.waterProposed()
+                .ifPresent(water -> costs.add(
+                        PageCosts.of("With the vessel", water, answer.scenario().costs())));
+        return costs;
+    }
+}
