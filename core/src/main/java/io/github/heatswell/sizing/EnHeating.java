@@ -1,5 +1,6 @@
 package io.github.heatswell.sizing;
 
+import io.github.heatswell.source.Source;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.TemperatureUnit;

@@ -1,5 +1,6 @@
 package io.github.heatswell.sizing;
 
+import io.github.heatswell.source.Source;
 import java.util.Objects;
 
 /**

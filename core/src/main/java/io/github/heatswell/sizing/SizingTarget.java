@@ -2,6 +2,7 @@ package io.github.heatswell.sizing;
 
 import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.plant.ReliefValve;
+import io.github.heatswell.source.Source;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;

@@ -11,7 +11,7 @@ import io.github.heatswell.sizing.FormulaResult;
 import io.github.heatswell.sizing.SizedVessel;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.sizing.SizingTarget;
-import io.github.heatswell.sizing.Source;
+import io.github.heatswell.source.Source;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;

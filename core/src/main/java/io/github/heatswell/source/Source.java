@@ -1,4 +1,4 @@
-package io.github.heatswell.sizing;
+package io.github.heatswell.source;
 
 import java.util.Objects;
 
@@ -33,8 +33,12 @@ public record Source(String text, Standing standing) {
         Objects.requireNonNull(standing, "standing");
     }
 
-    /** The origin of a number the caller gave. */
-    static Source given() {
+    /**
+     * The origin of a number the caller gave.
+     *
+     * @return a source that says so
+     */
+    public static Source given() {
         return new Source("given", Standing.GIVEN);
     }
 }
