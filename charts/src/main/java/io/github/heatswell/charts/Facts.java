@@ -126,6 +126,7 @@ final class Facts {
             case SOUND -> "";
             case ISOLATED -> " but cut off";
             case WATERLOGGED -> " but full of water";
+            case UPSTREAM_OF_CHECK -> " but on the street's side of the check valve";
         };
     }
 

@@ -32,6 +32,7 @@ public final class ExpansionVessel {
     private final Double temperature;
     private final double height;
     private final Condition condition;
+    private final VesselBody body;
 
     private ExpansionVessel(Builder from) {
         volume = from.volume;
@@ -42,6 +43,7 @@ public final class ExpansionVessel {
         temperature = from.temperature;
         height = from.height;
         condition = from.condition;
+        body = from.body;
     }
 
     /**
@@ -78,7 +80,12 @@ public final class ExpansionVessel {
         /** A closed valve cuts it off: the system behaves as if it had none. */
         ISOLATED,
         /** The diaphragm has failed and the gas is gone: it is full of water and gives nothing. */
-        WATERLOGGED
+        WATERLOGGED,
+        /**
+         * It sits on the street's side of the check valve or reducing valve, where it meets the water of the street and
+         * not that of the tank: the system behaves as if it had none.
+         */
+        UPSTREAM_OF_CHECK
     }
 
     /**
@@ -153,6 +160,15 @@ public final class ExpansionVessel {
         return condition;
     }
 
+    /**
+     * What it is made for, what it weighs and how it is mounted.
+     *
+     * @return the body, of which everything may be unknown
+     */
+    public VesselBody body() {
+        return body;
+    }
+
     /** Builds an {@link ExpansionVessel}. */
     public static final class Builder {
         private Double volume;
@@ -163,6 +179,7 @@ public final class ExpansionVessel {
         private Double temperature;
         private double height;
         private Condition condition = Condition.SOUND;
+        private VesselBody body = VesselBody.builder().build();
 
         private Builder() {}
 
@@ -265,6 +282,17 @@ public final class ExpansionVessel {
          */
         public Builder condition(Condition value) {
             condition = Objects.requireNonNull(value, "condition");
+            return this;
+        }
+
+        /**
+         * Sets what it is made for, what it weighs and how it is mounted; without it, nothing of that is known.
+         *
+         * @param value the body
+         * @return this builder
+         */
+        public Builder body(VesselBody value) {
+            body = Objects.requireNonNull(value, "body");
             return this;
         }
 

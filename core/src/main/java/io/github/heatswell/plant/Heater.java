@@ -16,6 +16,7 @@ import java.util.OptionalDouble;
 public final class Heater {
 
     private static final Limits RECOVERY_EFFICIENCY = Limits.between("recovery-efficiency", 0.1, 1.0);
+    private static final Limits MIXED_TO = Limits.between("mixed-to", 303.15, 353.15);
     private static final Limits CUT_OUT = Limits.between("cut-out", 323.15, 403.15);
 
     private final Energy energy;
@@ -24,6 +25,7 @@ public final class Heater {
     private final boolean simultaneous;
     private final boolean thermostatStuck;
     private final Double cutOut;
+    private final Double mixedTo;
 
     private Heater(Builder from, List<Element> elements) {
         energy = from.energy;
@@ -32,6 +34,7 @@ public final class Heater {
         simultaneous = from.simultaneous;
         thermostatStuck = from.thermostatStuck;
         cutOut = from.cutOut;
+        mixedTo = from.mixedTo;
     }
 
     /**
@@ -159,6 +162,15 @@ public final class Heater {
         return cutOut == null ? OptionalDouble.empty() : OptionalDouble.of(cutOut);
     }
 
+    /**
+     * The temperature at which a mixing valve behind the tank delivers hot water to the taps.
+     *
+     * @return the temperature (K), or empty if there is no mixing valve
+     */
+    public OptionalDouble mixedTo() {
+        return mixedTo == null ? OptionalDouble.empty() : OptionalDouble.of(mixedTo);
+    }
+
     /** Builds a {@link Heater}. */
     public static final class Builder {
         private final Element.Builder lower = Element.builder();
@@ -168,6 +180,7 @@ public final class Heater {
         private boolean simultaneous;
         private boolean thermostatStuck;
         private Double cutOut;
+        private Double mixedTo;
 
         private Builder() {}
 
@@ -290,6 +303,19 @@ public final class Heater {
          */
         public Builder cutOut(double value, TemperatureUnit unit) {
             cutOut = CUT_OUT.check(value, unit);
+            return this;
+        }
+
+        /**
+         * Adds a mixing valve behind the tank. What it delivers decides whether taps scald; it changes no simulation.
+         *
+         * @param value the temperature at the taps, 30 degC to 80 degC
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the temperature is outside its range
+         */
+        public Builder mixedTo(double value, TemperatureUnit unit) {
+            mixedTo = MIXED_TO.check(value, unit);
             return this;
         }
 

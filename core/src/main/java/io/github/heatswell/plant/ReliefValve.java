@@ -2,6 +2,7 @@ package io.github.heatswell.plant;
 
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
+import io.github.heatswell.units.PowerUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.RatioUnit;
@@ -26,6 +27,7 @@ public final class ReliefValve {
     private static final Limits STUCK_LIFT = Limits.between("stuck-open", 1e-4, 1);
     private static final Limits LEAKAGE = Limits.above("leakage", 0, 10e-3 / 60);
     private static final Limits LEAKS_FROM = Limits.between("leaks-from", 0, 20e5);
+    private static final Limits RATED_INPUT = Limits.above("rated-input", 0, 2e6);
     private static final Limits FULL_FLOW = Limits.between("full-flow", 0.1e-3 / 60, 1_000e-3 / 60);
 
     private final String name;
@@ -38,6 +40,7 @@ public final class ReliefValve {
     private final double height;
     private final Double opensAtTemperature;
     private final Double reseatsAtTemperature;
+    private final Double ratedInput;
     private final Condition condition;
     private final double stuckLift;
     private final double leakage;
@@ -54,6 +57,7 @@ public final class ReliefValve {
         height = from.height;
         opensAtTemperature = from.opensAtTemperature;
         reseatsAtTemperature = from.reseatsAtTemperature;
+        ratedInput = from.ratedInput;
         condition = from.condition;
         stuckLift = from.stuckLift;
         leakage = from.leakage;
@@ -213,6 +217,15 @@ public final class ReliefValve {
     }
 
     /**
+     * The heat input of a heater that a combined temperature and pressure device is certified to keep from overheating.
+     *
+     * @return the input (W), or empty if it is unknown
+     */
+    public OptionalDouble ratedInput() {
+        return ratedInput == null ? OptionalDouble.empty() : OptionalDouble.of(ratedInput);
+    }
+
+    /**
      * What state the valve is in.
      *
      * @return the condition
@@ -279,6 +292,7 @@ public final class ReliefValve {
         private double height;
         private Double opensAtTemperature;
         private Double reseatsAtTemperature;
+        private Double ratedInput;
         private Condition condition = Condition.SOUND;
         private double stuckLift;
         private double leakage;
@@ -412,6 +426,19 @@ public final class ReliefValve {
         }
 
         /**
+         * Sets the heat input that a combined device is certified for, by its plate; it changes no simulation.
+         *
+         * @param value the input, above 0 to 2000 kW
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the input is outside its range
+         */
+        public Builder ratedInput(double value, PowerUnit unit) {
+            ratedInput = RATED_INPUT.check(value, unit);
+            return this;
+        }
+
+        /**
          * Makes it a valve that never closes.
          *
          * @param lift the lift it is stuck at, 0.01 % to 100 %
@@ -479,6 +506,10 @@ public final class ReliefValve {
                         "location",
                         "must be the top of the tank for a device that minds temperature");
             }
+            requirements.rule(
+                    ratedInput == null || opensAtTemperature != null,
+                    "rated-input",
+                    "belongs to a device that minds temperature; give opens-at too");
             requirements.orThrow();
             return new ReliefValve(this);
         }

@@ -14,6 +14,8 @@ public sealed interface Unit
                 EnergyUnit,
                 FlowUnit,
                 LengthUnit,
+                MassUnit,
+                MomentUnit,
                 PowerUnit,
                 PressureUnit,
                 RatioUnit,

@@ -4,22 +4,26 @@ package io.github.heatswell.units;
  * A consistent choice of units for showing results. Pressures are shown as gauge readings unless said otherwise.
  */
 public enum UnitSystem {
-    /** Bar, degrees Celsius, litres, kilowatts. */
+    /** Bar, degrees Celsius, litres, kilowatts, kilograms. */
     SI(
             PressureUnit.BAR,
             TemperatureUnit.CELSIUS,
             TemperatureDifferenceUnit.KELVIN,
             VolumeUnit.LITRE,
             FlowUnit.LITRE_PER_MINUTE,
-            PowerUnit.KILOWATT),
-    /** Pounds per square inch, degrees Fahrenheit, US gallons, Btu an hour. */
+            PowerUnit.KILOWATT,
+            MassUnit.KILOGRAM,
+            MomentUnit.NEWTON_METRE),
+    /** Pounds per square inch, degrees Fahrenheit, US gallons, Btu an hour, pounds. */
     US(
             PressureUnit.PSI,
             TemperatureUnit.FAHRENHEIT,
             TemperatureDifferenceUnit.FAHRENHEIT_DEGREE,
             VolumeUnit.US_GALLON,
             FlowUnit.US_GALLON_PER_MINUTE,
-            PowerUnit.BTU_PER_HOUR);
+            PowerUnit.BTU_PER_HOUR,
+            MassUnit.POUND,
+            MomentUnit.POUND_FORCE_FOOT);
 
     private final PressureUnit pressure;
     private final TemperatureUnit temperature;
@@ -27,6 +31,8 @@ public enum UnitSystem {
     private final VolumeUnit volume;
     private final FlowUnit flow;
     private final PowerUnit power;
+    private final MassUnit mass;
+    private final MomentUnit moment;
 
     UnitSystem(
             PressureUnit pressure,
@@ -34,13 +40,17 @@ public enum UnitSystem {
             TemperatureDifferenceUnit temperatureDifference,
             VolumeUnit volume,
             FlowUnit flow,
-            PowerUnit power) {
+            PowerUnit power,
+            MassUnit mass,
+            MomentUnit moment) {
         this.pressure = pressure;
         this.temperature = temperature;
         this.temperatureDifference = temperatureDifference;
         this.volume = volume;
         this.flow = flow;
         this.power = power;
+        this.mass = mass;
+        this.moment = moment;
     }
 
     /**
@@ -95,5 +105,23 @@ public enum UnitSystem {
      */
     public PowerUnit power() {
         return power;
+    }
+
+    /**
+     * The unit for masses.
+     *
+     * @return kilograms or pounds
+     */
+    public MassUnit mass() {
+        return mass;
+    }
+
+    /**
+     * The unit for bending moments.
+     *
+     * @return newton metres or pound-force feet
+     */
+    public MomentUnit moment() {
+        return moment;
     }
 }

@@ -156,7 +156,7 @@ class FaultsTest {
 
     /** An isolated or a water-logged vessel is none. */
     @ParameterizedTest
-    @ValueSource(strings = {"ISOLATED", "WATERLOGGED"})
+    @ValueSource(strings = {"ISOLATED", "WATERLOGGED", "UPSTREAM_OF_CHECK"})
     void deadVesselIsNoVessel(String condition) {
         ExpansionVessel dead = ExpansionVessel.builder()
                 .volume(12, VolumeUnit.LITRE)

@@ -31,6 +31,8 @@ class UnitTest {
         assertEquals(3.6e6, EnergyUnit.KILOWATT_HOUR.toSi(1));
         assertEquals(1055.056, EnergyUnit.BTU.toSi(1), 5e-4); // printed digits
         assertEquals(EnergyUnit.BTU.toSi(1), PowerUnit.BTU_PER_HOUR.toSi(1) * DurationUnit.HOUR.toSi(1), 1e-9);
+        assertEquals(0.45359237, MassUnit.POUND.toSi(1)); // exact by definition
+        assertEquals(1.3558179, MomentUnit.POUND_FORCE_FOOT.toSi(1), 5e-8); // printed digits
         assertEquals(0.78, RatioUnit.PERCENT.toSi(78), 1e-16);
     }
 
