@@ -1,0 +1,142 @@
+package io.github.heatswell.finding;
+
+import io.github.heatswell.plant.Element;
+import io.github.heatswell.plant.ExpansionVessel;
+import io.github.heatswell.plant.Heater;
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.plant.ReducingValve;
+import io.github.heatswell.plant.ReliefValve;
+import io.github.heatswell.plant.Supply;
+import io.github.heatswell.result.RunSummary;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.DoubleBinaryOperator;
+
+/** A house, with a run of it or without, and what several rules want to know of them. Pressures are gauge (Pa). */
+final class Case {
+
+    /** What a metre of cold water weighs on the water below (Pa/m), at 999.7 kg/m3. */
+    private static final double WATER_COLUMN = 999.7 * 9.80665;
+
+    final HotWaterSystem house;
+    final Optional<RunSummary> run;
+    final double atmosphere;
+
+    Case(HotWaterSystem house, Optional<RunSummary> run) {
+        this.house = house;
+        this.run = run;
+        atmosphere = house.site().atmosphere();
+    }
+
+    /** The highest pressure the supply stands at in a day, behind a reducing valve if there is one. */
+    double highestStatic() {
+        return overDay(Math::max);
+    }
+
+    /** The lowest pressure the supply stands at in a day. */
+    double lowestStatic() {
+        return overDay(Math::min);
+    }
+
+    /** Both pieces of the day are straight lines or flat, so the ends of the timetable's pieces hold the extremes. */
+    private double overDay(DoubleBinaryOperator choice) {
+        Supply supply = house.supply();
+        double chosen = Double.NaN;
+        for (double time : supply.street().entries().keySet()) {
+            double here = supply.staticAbsolute(time, atmosphere) - atmosphere;
+            chosen = Double.isNaN(chosen) ? here : choice.applyAsDouble(chosen, here);
+        }
+        return chosen;
+    }
+
+    /** The highest pressure of the street in a day. */
+    double highestStreet() {
+        return house.supply().street().entries().values().stream()
+                .mapToDouble(pressure -> pressure.gauge(atmosphere))
+                .max()
+                .orElseThrow();
+    }
+
+    /** How much less pressure there is at a height above the drain cock. */
+    double lift(double height) {
+        return WATER_COLUMN * height;
+    }
+
+    /** The pressure at the drain cock at which a valve opens. */
+    double opens(ReliefValve valve) {
+        return valve.opens().gauge(atmosphere) + lift(valve.height());
+    }
+
+    /** The pressure at the drain cock at which a valve closes. */
+    double reseats(ReliefValve valve) {
+        return valve.reseats().gauge(atmosphere) + lift(valve.height());
+    }
+
+    double workingPressure() {
+        return house.tank().workingPressure().gauge(atmosphere);
+    }
+
+    /** The relief valves that open when they should. */
+    List<ReliefValve> working() {
+        return house.reliefValves().stream()
+                .filter(valve -> valve.condition() != ReliefValve.Condition.BLOCKED)
+                .toList();
+    }
+
+    /** The working relief valve that opens at the lowest pressure at the drain cock. */
+    Optional<ReliefValve> firstRelief() {
+        return working().stream().min((a, b) -> Double.compare(opens(a), opens(b)));
+    }
+
+    /** The pressure at which something gives: the first relief valve, or else the tank's working pressure. */
+    double firstLimit() {
+        return firstRelief().map(this::opens).orElse(workingPressure());
+    }
+
+    OptionalDouble bypassOpens() {
+        OptionalDouble difference =
+                house.supply().reducingValve().map(ReducingValve::bypassOpens).orElse(OptionalDouble.empty());
+        return difference.isPresent()
+                ? OptionalDouble.of(highestStreet() + difference.getAsDouble())
+                : OptionalDouble.empty();
+    }
+
+    /** Whether the water can expand back into the street before anything gives. */
+    boolean open() {
+        return house.supply().arrangement() == Supply.Arrangement.DIRECT
+                || bypassOpens().orElse(Double.POSITIVE_INFINITY) < firstLimit();
+    }
+
+    /** The vessel, if it does anything. */
+    Optional<ExpansionVessel> soundVessel() {
+        return house.vessel().filter(vessel -> vessel.condition() == ExpansionVessel.Condition.SOUND);
+    }
+
+    /** The most heat the heater may take in at once (W). */
+    double heatInput() {
+        Heater heater = house.heater();
+        double sum = 0;
+        double most = 0;
+        for (Element element : heater.elements()) {
+            sum += element.input();
+            most = Math.max(most, element.input());
+        }
+        return heater.simultaneous() ? sum : most;
+    }
+
+    /** The highest set point (K). */
+    double highestSetPoint() {
+        return house.heater().elements().stream()
+                .mapToDouble(Element::setPoint)
+                .max()
+                .orElseThrow();
+    }
+
+    /** The highest pressure of the run, or the lowest possible number without one. */
+    double peak() {
+        return run.map(summary ->
+                        summary.gauge(summary.extremes().highestPressure().value()))
+                .orElse(Double.NEGATIVE_INFINITY);
+    }
+}

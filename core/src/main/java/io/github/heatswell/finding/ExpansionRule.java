@@ -1,0 +1,101 @@
+package io.github.heatswell.finding;
+
+import static io.github.heatswell.finding.Measure.gauge;
+
+import io.github.heatswell.plant.ExpansionVessel;
+import io.github.heatswell.plant.Supply;
+import java.util.function.Consumer;
+
+/** Where the water goes that is too much once it is heated: to the street, into a vessel, or nowhere. */
+final class ExpansionRule implements Rule {
+
+    private static final String ASK =
+            "Ask the local authority which kind of expansion control it accepts, and who may fit it.";
+
+    @Override
+    public void look(Case subject, Consumer<Finding> found) {
+        if (subject.open()) {
+            found.accept(goesBack(subject));
+        } else if (subject.house.vessel().isPresent()) {
+            subject.house
+                    .vessel()
+                    .filter(vessel -> vessel.condition() != ExpansionVessel.Condition.SOUND)
+                    .ifPresent(vessel -> found.accept(outOfService(vessel)));
+        } else if (subject.bypassOpens().isPresent()) {
+            found.accept(bypassTooLate(subject));
+        } else {
+            found.accept(missing(subject));
+        }
+    }
+
+    private static Finding goesBack(Case subject) {
+        Finding.Draft draft = Finding.draft("expansion-returns-to-street", Severity.NOTE);
+        if (subject.house.supply().arrangement() == Supply.Arrangement.DIRECT) {
+            draft.says("The open connection takes the expansion back to the street, so no vessel is needed.");
+        } else {
+            draft.says(
+                    "The bypass of the reducing valve opens at {} and takes the expansion back to the street before"
+                            + " anything gives at {}, so no vessel is needed.",
+                    gauge(subject.bypassOpens().orElseThrow()),
+                    gauge(subject.firstLimit()));
+        }
+        return draft.advises("If a check valve or backflow preventer is ever fitted on the supply, a vessel is needed.")
+                .asks("Ask the water company whether its meter or connection holds a check valve.")
+                .by(Codes.EXPANSION_CONTROL);
+    }
+
+    private static Finding missing(Case subject) {
+        boolean check = subject.house.supply().arrangement() == Supply.Arrangement.CHECK_VALVE;
+        return Finding.draft("expansion-control-missing", Severity.FAULT)
+                .says(
+                        "The " + (check ? "check valve" : "reducing valve")
+                                + " closes the way back to the street and there is no expansion vessel, so every full"
+                                + " heat-up drives the pressure up until something gives at {}.",
+                        gauge(subject.firstLimit()))
+                .limit(gauge(subject.firstLimit()))
+                .advisesWork(
+                        "Have an expansion vessel of the right size and charge fitted on the tank's side of the valve.")
+                .asks(ASK)
+                .by(Codes.EXPANSION_CONTROL);
+    }
+
+    private static Finding bypassTooLate(Case subject) {
+        double opens = subject.bypassOpens().orElseThrow();
+        return Finding.draft("bypass-opens-too-late", Severity.FAULT)
+                .says(
+                        "The bypass of the reducing valve opens only at {}, because the street stands that high, and"
+                                + " something else gives at {} before.",
+                        gauge(opens),
+                        gauge(subject.firstLimit()))
+                .found(gauge(opens))
+                .limit(gauge(subject.firstLimit()))
+                .advisesWork("Have an expansion vessel fitted between the reducing valve and the tank.")
+                .asks(ASK)
+                .by(Codes.EXPANSION_CONTROL);
+    }
+
+    private static Finding outOfService(ExpansionVessel vessel) {
+        Measure size = Measure.volume(vessel.volume());
+        return switch (vessel.condition()) {
+            case ISOLATED ->
+                Finding.draft("vessel-isolated", Severity.FAULT)
+                        .says("The {} vessel is cut off by a closed valve and takes no water.", size)
+                        .advises(
+                                "With the heater off and the water cool, open the valve and secure it in that position.")
+                        .by(Codes.EXPANSION_CONTROL);
+            case UPSTREAM_OF_CHECK ->
+                Finding.draft("vessel-upstream-of-check", Severity.FAULT)
+                        .says(
+                                "The {} vessel sits on the street's side of the supply valve, where no expansion reaches it.",
+                                size)
+                        .advisesWork("Have the vessel moved between the supply valve and the tank.")
+                        .asks("Ask a licensed plumber which fitting on the supply closes the way back.")
+                        .by(Codes.EXPANSION_CONTROL);
+            default ->
+                Finding.draft("vessel-waterlogged", Severity.FAULT)
+                        .says("The {} vessel has lost its gas and is full of water, so it takes no more.", size)
+                        .advisesWork("Have the vessel replaced; a diaphragm that has failed cannot be charged again.")
+                        .by(Codes.DESCRIPTION);
+        };
+    }
+}

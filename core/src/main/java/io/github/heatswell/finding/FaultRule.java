@@ -1,0 +1,61 @@
+package io.github.heatswell.finding;
+
+import static io.github.heatswell.finding.Measure.gauge;
+
+import io.github.heatswell.plant.ReliefValve;
+import java.util.function.Consumer;
+
+/** What is described as broken: the thermostat and relief valves. */
+final class FaultRule implements Rule {
+
+    private static final String REPLACE =
+            "Have the valve replaced by one of the same setting and capacity, or larger. Never plug, cap or downsize it.";
+
+    @Override
+    public void look(Case subject, Consumer<Finding> found) {
+        if (subject.house.heater().thermostatStuck()) {
+            found.accept(Finding.draft("thermostat-stuck", Severity.HAZARD)
+                    .says("The thermostat never switches off, so the water heats up until another device stops it.")
+                    .advises(
+                            "Turn the heater off at its switch or gas cock and leave it off until the thermostat has been"
+                                    + " replaced.")
+                    .asks("Ask a licensed professional to check the cut-out and the relief valve as well.")
+                    .by(Codes.DESCRIPTION));
+        }
+        subject.house.reliefValves().forEach(valve -> look(subject, valve, found));
+    }
+
+    private static void look(Case subject, ReliefValve valve, Consumer<Finding> found) {
+        switch (valve.condition()) {
+            case BLOCKED ->
+                found.accept(Finding.draft("relief-valve-blocked", Severity.HAZARD)
+                        .says("'" + valve.name() + "' never opens: the tank has lost that guard.")
+                        .advises(
+                                "Turn the heater off and leave it off until the valve has been replaced and its discharge pipe"
+                                        + " found free. Never plug or cap a relief valve.")
+                        .asks("Ask a licensed professional whether the tank was strained and may stay in use.")
+                        .by(Codes.RELIEF_CAPACITY));
+            case STUCK_OPEN ->
+                found.accept(Finding.draft("relief-valve-stuck-open", Severity.FAULT)
+                        .says(
+                                "'" + valve.name() + "' does not close: it is stuck at {} of its lift.",
+                                Measure.share(valve.stuckLift()))
+                        .advisesWork(REPLACE)
+                        .by(Codes.DESCRIPTION));
+            case LEAKING_SEAT ->
+                found.accept(Finding.draft("relief-valve-seat-leaks", Severity.FAULT)
+                        .says(
+                                "The seat of '" + valve.name()
+                                        + "' lets water by from {} on, long before the valve opens" + " at {}.",
+                                gauge(valve.leaksFrom().orElseThrow(), subject.atmosphere),
+                                gauge(valve.opens(), subject.atmosphere))
+                        .found(gauge(valve.leaksFrom().orElseThrow(), subject.atmosphere))
+                        .limit(gauge(valve.opens(), subject.atmosphere))
+                        .advisesWork(REPLACE)
+                        .by(Codes.DESCRIPTION));
+            default -> {
+                // a sound valve is none of this rule's business
+            }
+        }
+    }
+}

@@ -1,0 +1,62 @@
+package io.github.heatswell.finding;
+
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.result.RunSummary;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Looks at a house or a run with every rule there is.
+ */
+public final class Findings {
+
+    /** All rules, in the order in which findings of the same severity are listed. */
+    private static final List<Rule> RULES = List.of(
+            new HazardRule(),
+            new FaultRule(),
+            new OverheatGuardRule(),
+            new BoilingRule(),
+            new ReliefOpeningRule(),
+            new ExpansionRule(),
+            new VesselSizeRule(),
+            new PrechargeRule(),
+            new SupplyRule(),
+            new ReliefSettingRule(),
+            new PeakRule(),
+            new HiddenExpansionRule(),
+            new VesselWeightRule(),
+            new WaterTemperatureRule(),
+            new WaterLossRule());
+
+    private Findings() {}
+
+    /**
+     * What can be said of a house without running it.
+     *
+     * @param house the house
+     * @return the findings, the gravest first, then in an order that never changes; never changed
+     */
+    public static List<Finding> of(HotWaterSystem house) {
+        return of(new Case(house, Optional.empty()));
+    }
+
+    /**
+     * What can be said of a run and of the house that was run.
+     *
+     * @param run what the run found
+     * @return the findings, the gravest first, then in an order that never changes; never changed
+     */
+    public static List<Finding> of(RunSummary run) {
+        return of(new Case(run.system(), Optional.of(run)));
+    }
+
+    private static List<Finding> of(Case subject) {
+        List<Finding> all = new ArrayList<>();
+        RULES.forEach(rule -> rule.look(subject, all::add));
+        return OneCause.kept(all).stream()
+                .sorted(Comparator.comparing(Finding::severity))
+                .toList();
+    }
+}

@@ -1,0 +1,133 @@
+package io.github.heatswell.finding;
+
+import static io.github.heatswell.finding.Measure.gauge;
+import static io.github.heatswell.finding.Measure.temperature;
+
+import io.github.heatswell.plant.ReliefValve;
+import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.TemperatureUnit;
+import java.util.List;
+import java.util.function.Consumer;
+
+/** What keeps the tank from bursting: is there a temperature and pressure relief valve, is it set right, is it big enough? */
+final class OverheatGuardRule implements Rule {
+
+    private static final double HIGHEST_SET = PressureUnit.PSI.toSi(150);
+    /** 210 degF are 98.9 degC; the same source gives it as 99 degC, and valves are marked with either. */
+    private static final double HIGHEST_TEMPERATURE = TemperatureUnit.CELSIUS.toSi(99);
+
+    private static final String ASK = "Ask the local authority which safety devices a storage heater must have here.";
+
+    @Override
+    public void look(Case subject, Consumer<Finding> found) {
+        List<ReliefValve> guards = subject.house.reliefValves().stream()
+                .filter(valve -> valve.opensAtTemperature().isPresent())
+                .toList();
+        if (subject.house.reliefValves().isEmpty()) {
+            found.accept(noReliefValve());
+        } else if (guards.isEmpty()) {
+            found.accept(noTemperatureRelief(subject));
+        }
+        guards.forEach(valve -> look(subject, valve, found));
+        subject.firstRelief()
+                .filter(valve -> subject.opens(valve) > subject.workingPressure() + SAME)
+                .ifPresent(valve -> found.accept(aboveWorkingPressure(subject, valve)));
+    }
+
+    private static void look(Case subject, ReliefValve valve, Consumer<Finding> found) {
+        double set = valve.opens().gauge(subject.atmosphere);
+        double highest = Math.min(HIGHEST_SET, subject.workingPressure());
+        if (set > highest + SAME) {
+            found.accept(setHigh(valve, gauge(set), gauge(highest)));
+        }
+        double opensAt = valve.opensAtTemperature().orElseThrow();
+        if (opensAt > HIGHEST_TEMPERATURE + 1e-6) {
+            found.accept(hot(valve, temperature(opensAt)));
+        }
+        if (valve.ratedInput().orElse(Double.POSITIVE_INFINITY) < subject.heatInput() * (1 - 1e-9)) {
+            found.accept(tooSmall(subject, valve));
+        }
+    }
+
+    private static Finding noReliefValve() {
+        return Finding.draft("relief-valve-missing", Severity.HAZARD)
+                .says(
+                        "No relief valve is described: nothing keeps the tank from bursting when the water swells or boils.")
+                .advises(
+                        "Turn the heater off and leave it off until a temperature and pressure relief valve with a free"
+                                + " discharge pipe has been fitted.")
+                .asks(ASK)
+                .by(Codes.RELIEF_SETTING);
+    }
+
+    private static Finding noTemperatureRelief(Case subject) {
+        Finding.Draft draft = subject.house.heater().cutOut().isPresent()
+                ? Finding.draft("temperature-relief-missing", Severity.CAUTION)
+                        .says("Besides the thermostat only the cut-out guards against boiling: no temperature and"
+                                + " pressure relief valve is described.")
+                : Finding.draft("temperature-relief-missing", Severity.FAULT)
+                        .says(
+                                "Only the thermostat guards against boiling: neither a temperature and pressure relief valve"
+                                        + " nor a cut-out is described.");
+        return draft.advises(
+                        "Look at the heater and its papers: if both are there, add them to the description. If not, turn"
+                                + " the heater off, let it cool and have a temperature and pressure relief valve fitted at the top of the tank.")
+                .asks(ASK)
+                .by(Codes.TWO_DEVICES);
+    }
+
+    private static Finding aboveWorkingPressure(Case subject, ReliefValve valve) {
+        Measure limit = gauge(subject.workingPressure());
+        return Finding.draft("relief-set-above-tank", Severity.HAZARD)
+                .says(
+                        "No relief valve opens below {} at the tank, which is made for {} only.",
+                        gauge(subject.opens(valve)),
+                        limit)
+                .found(gauge(subject.opens(valve)))
+                .limit(limit)
+                .advises(
+                        "Turn the heater off and leave it off until the relief valve has been replaced by one set to the"
+                                + " tank's working pressure or less.")
+                .asks(ASK)
+                .by(Codes.RELIEF_SETTING);
+    }
+
+    private static Finding setHigh(ReliefValve valve, Measure set, Measure highest) {
+        return Finding.draft("tp-relief-set-high", Severity.FAULT)
+                .says("'" + valve.name() + "' is set to {}; {} is the most that suits this tank.", set, highest)
+                .found(set)
+                .limit(highest)
+                .advisesWork(
+                        "Have the valve replaced by one with the right setting; a setting must not be altered by hand.")
+                .asks(ASK)
+                .by(Codes.RELIEF_SETTING);
+    }
+
+    private static Finding hot(ReliefValve valve, Measure opensAt) {
+        Measure limit = temperature(HIGHEST_TEMPERATURE);
+        return Finding.draft("tp-relief-temperature-high", Severity.FAULT)
+                .says("'" + valve.name() + "' opens only at {}, above the {} at which it should.", opensAt, limit)
+                .found(opensAt)
+                .limit(limit)
+                .advisesWork("Have the valve replaced by one that opens before water can boil in the open.")
+                .asks("Ask the local authority which temperature it prescribes; some ask for less.")
+                .by(Codes.RELIEF_SETTING);
+    }
+
+    private static Finding tooSmall(Case subject, ReliefValve valve) {
+        Measure rated = new Measure(Measure.Kind.POWER, valve.ratedInput().orElseThrow());
+        Measure input = new Measure(Measure.Kind.POWER, subject.heatInput());
+        return Finding.draft("tp-relief-rating-low", Severity.HAZARD)
+                .says(
+                        "'" + valve.name() + "' is certified for heaters of up to {}, and this one takes in {}.",
+                        rated,
+                        input)
+                .found(rated)
+                .limit(input)
+                .advises(
+                        "Turn the heater off and leave it off until the valve has been replaced by one that is certified"
+                                + " for its input.")
+                .asks(ASK)
+                .by(Codes.RELIEF_CAPACITY);
+    }
+}

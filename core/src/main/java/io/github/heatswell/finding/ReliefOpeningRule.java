@@ -1,0 +1,76 @@
+package io.github.heatswell.finding;
+
+import static io.github.heatswell.finding.Measure.gauge;
+
+import io.github.heatswell.plant.ReliefValve;
+import io.github.heatswell.result.Event;
+import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.RunSummary;
+import java.util.function.Consumer;
+
+/** A relief valve that opened in a run: by temperature, or by pressure, which makes it the means of expansion control. */
+final class ReliefOpeningRule implements Rule {
+
+    /** An opening this far below the set pressure (Pa) has another cause: the temperature. */
+    private static final double LOCATED = 1_000;
+
+    @Override
+    public void look(Case subject, Consumer<Finding> found) {
+        subject.run.ifPresent(run -> subject.house.reliefValves().forEach(valve -> look(subject, run, valve, found)));
+    }
+
+    private static void look(Case subject, RunSummary run, ReliefValve valve, Consumer<Finding> found) {
+        run.events().stream()
+                .filter(event -> opened(event, valve) && !byPressure(subject, run, event, valve))
+                .findFirst()
+                .ifPresent(event -> found.accept(byTemperature(valve)));
+        long times = run.events().stream()
+                .filter(event -> opened(event, valve) && byPressure(subject, run, event, valve))
+                .count();
+        if (times > 0 && !subject.open() && subject.highestStatic() < subject.opens(valve) - SAME) {
+            found.accept(controlling(subject, valve, times));
+        }
+    }
+
+    private static boolean opened(Event event, ReliefValve valve) {
+        return event.kind() == EventKind.RELIEF_OPENED && event.device().equals(valve.name());
+    }
+
+    private static boolean byPressure(Case subject, RunSummary run, Event event, ReliefValve valve) {
+        return run.gauge(event.pressureAbsolute()) > subject.opens(valve) - LOCATED
+                || valve.opensAtTemperature().isEmpty();
+    }
+
+    private static Finding byTemperature(ReliefValve valve) {
+        Measure limit = Measure.temperature(valve.opensAtTemperature().orElseThrow());
+        return Finding.draft("relief-valve-opened-by-heat", Severity.HAZARD)
+                .says(
+                        "'" + valve.name() + "' opened because the water had reached {}, where it is the last guard.",
+                        limit)
+                .limit(limit)
+                .advises("Turn the heater off, keep away from the discharge pipe, and have thermostat and cut-out"
+                        + " checked before it is used again. Never plug or cap the valve.")
+                .asks("Ask a licensed professional to find out why the thermostat did not stop the heater.")
+                .by(Codes.RUN);
+    }
+
+    private static Finding controlling(Case subject, ReliefValve valve, long times) {
+        Measure set = gauge(valve.opens(), subject.atmosphere);
+        return Finding.draft("relief-valve-controls-expansion", Severity.FAULT)
+                .says(
+                        "'" + valve.name() + "', set to {}, opened " + times(times)
+                                + " in the run because the heated water had nowhere else to go.",
+                        set)
+                .found(gauge(subject.peak()))
+                .limit(set)
+                .advisesWork(
+                        "Have an expansion vessel of the right size and charge fitted on the tank's side of the supply"
+                                + " valve. Never plug, cap or downsize the relief valve; once it has run often, have it checked.")
+                .asks("Ask the local authority which kind of expansion control it accepts.")
+                .by(Codes.RELIEF_IS_NO_CONTROL);
+    }
+
+    private static String times(long times) {
+        return times == 1 ? "once" : times == 2 ? "twice" : times + " times";
+    }
+}

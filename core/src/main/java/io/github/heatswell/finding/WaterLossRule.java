@@ -1,0 +1,40 @@
+package io.github.heatswell.finding;
+
+import static io.github.heatswell.finding.Measure.time;
+import static io.github.heatswell.finding.Measure.volume;
+
+import io.github.heatswell.result.ReliefTotal;
+import io.github.heatswell.result.RunSummary;
+import java.util.function.Consumer;
+
+/** The water that relief valves gave off, and what a year of that would come to. */
+final class WaterLossRule implements Rule {
+
+    private static final double LEAST = 0.01e-3;
+    private static final double DAY = 86_400;
+    private static final double DAYS = 365;
+
+    @Override
+    public void look(Case subject, Consumer<Finding> found) {
+        subject.run.filter(run -> run.totals().relieved() >= LEAST).ifPresent(run -> found.accept(loss(run)));
+    }
+
+    private static Finding loss(RunSummary run) {
+        Measure given = volume(run.totals().relieved());
+        boolean days = run.end() >= DAY - 1;
+        double times = days ? DAYS * DAY / run.end() : DAYS;
+        Measure year = volume(run.totals().relieved() * times);
+        int openings =
+                run.totals().relief().stream().mapToInt(ReliefTotal::openings).sum();
+        String opened =
+                openings == 0 ? "without opening" : openings == 1 ? "in 1 opening" : "in " + openings + " openings";
+        String repeated = days ? "at this rate a year comes to {}." : "once a day, a year comes to {}.";
+        return Finding.draft("relief-water-loss", Severity.NOTE)
+                .says("In {} the relief valves gave off {} " + opened + "; " + repeated, time(run.end()), given, year)
+                .found(given)
+                .advises(
+                        "Hold a bucket under the discharge pipe for a day and compare. Keep the pipe open and never plug"
+                                + " the valve.")
+                .by(Codes.RUN);
+    }
+}
