@@ -108,6 +108,13 @@ final class Case {
                 || bypassOpens().orElse(Double.POSITIVE_INFINITY) < firstLimit();
     }
 
+    /** Whether the closed reducing valve lets the pressure of the street by. */
+    boolean creeps() {
+        return house.supply().reducingValve().isPresent()
+                && house.supply().seatLeakage() > 0
+                && highestStreet() > highestStatic() + Rule.SAME;
+    }
+
     /** The vessel, if it does anything. */
     Optional<ExpansionVessel> soundVessel() {
         return house.vessel().filter(vessel -> vessel.condition() == ExpansionVessel.Condition.SOUND);
@@ -131,6 +138,11 @@ final class Case {
                 .mapToDouble(Element::setPoint)
                 .max()
                 .orElseThrow();
+    }
+
+    /** Whether something else than the expansion drives the pressure up: a fault, or the supply itself. */
+    boolean drivenUp() {
+        return creeps() || house.heater().thermostatStuck() || highestStatic() >= firstLimit() - Rule.SAME;
     }
 
     /** The highest pressure of the run, or the lowest possible number without one. */

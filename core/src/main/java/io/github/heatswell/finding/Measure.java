@@ -115,7 +115,15 @@ public record Measure(Kind kind, double value) {
 
     private String significant(Unit unit) {
         BigDecimal rounded = new BigDecimal(unit.fromSi(value)).round(new MathContext(3, RoundingMode.HALF_UP));
-        return (rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString()) + " " + unit.symbol();
+        return grouped(
+                        rounded.signum() == 0
+                                ? "0"
+                                : rounded.stripTrailingZeros().toPlainString()) + " " + unit.symbol();
+    }
+
+    /** Whole numbers in groups of three. */
+    private static String grouped(String number) {
+        return number.contains(".") ? number : number.replaceAll("(?<=\\d)(?=(\\d{3})+$)", " ");
     }
 
     private String trimmed(Unit unit, int most) {

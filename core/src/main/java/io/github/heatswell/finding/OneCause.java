@@ -10,27 +10,27 @@ final class OneCause {
 
     private static final Set<String> RELIEF_OPENED = Set.of("relief-valve-controls-expansion", "peak-above-code-limit");
 
+    private static final Set<String> PEAK = Set.of("peak-above-code-limit", "peak-near-relief");
+
     /** By the finding that is kept, if it is a fault or worse: those that go. */
     private static final Map<String, Set<String>> SAYS_IT_ALL = Map.ofEntries(
             Map.entry("vessel-isolated", RELIEF_OPENED),
             Map.entry("vessel-waterlogged", RELIEF_OPENED),
             Map.entry("vessel-upstream-of-check", RELIEF_OPENED),
             Map.entry("bypass-opens-too-late", RELIEF_OPENED),
-            Map.entry("precharge-above-static", RELIEF_OPENED),
-            Map.entry("precharge-below-static", RELIEF_OPENED),
-            Map.entry("vessel-bottomed-out", RELIEF_OPENED),
-            Map.entry("vessel-too-small", RELIEF_OPENED),
             Map.entry(
                     "relief-valve-controls-expansion",
                     Set.of("expansion-control-missing", "peak-above-code-limit", "peak-near-relief")),
-            Map.entry("expansion-control-missing", Set.of("peak-above-code-limit", "peak-near-relief")),
-            Map.entry(
-                    "supply-opens-relief-valve",
-                    Set.of("vessel-too-small", "relief-valve-controls-expansion", "expansion-control-missing")),
+            Map.entry("vessel-bottomed-out", PEAK),
+            Map.entry("precharge-above-static", PEAK),
+            Map.entry("precharge-below-static", PEAK),
+            Map.entry("vessel-too-small", PEAK),
+            Map.entry("static-pressure-high", PEAK),
+            Map.entry("expansion-control-missing", PEAK),
+            Map.entry("supply-opens-relief-valve", Set.of("vessel-too-small")),
             Map.entry("test-pressure-reached", Set.of("working-pressure-exceeded", "peak-above-code-limit")),
-            Map.entry("working-pressure-exceeded", Set.of("peak-above-code-limit")),
-            Map.entry("relief-set-above-tank", Set.of("tp-relief-set-high")),
-            Map.entry("reducing-valve-creeps", Set.of("relief-valve-controls-expansion")),
+            Map.entry("working-pressure-exceeded", PEAK),
+            Map.entry("relief-set-above-tank", Set.of("tp-relief-set-high", "working-pressure-exceeded")),
             Map.entry("vapour-forms", Set.of("water-hotter-than-boiling")));
 
     private OneCause() {}

@@ -30,8 +30,14 @@ final class OverheatGuardRule implements Rule {
         }
         guards.forEach(valve -> look(subject, valve, found));
         subject.firstRelief()
-                .filter(valve -> subject.opens(valve) > subject.workingPressure() + SAME)
+                .filter(valve -> opens(subject, valve) > subject.workingPressure() + SAME)
                 .ifPresent(valve -> found.accept(aboveWorkingPressure(subject, valve)));
+    }
+
+    /** Makers match valves on top of a tank to its plate without regard to the height between. */
+    private static double opens(Case subject, ReliefValve valve) {
+        boolean onTop = valve.location() == ReliefValve.Location.TANK_TOP;
+        return onTop ? valve.opens().gauge(subject.atmosphere) : subject.opens(valve);
     }
 
     private static void look(Case subject, ReliefValve valve, Consumer<Finding> found) {
@@ -81,9 +87,9 @@ final class OverheatGuardRule implements Rule {
         return Finding.draft("relief-set-above-tank", Severity.HAZARD)
                 .says(
                         "No relief valve opens below {} at the tank, which is made for {} only.",
-                        gauge(subject.opens(valve)),
+                        gauge(opens(subject, valve)),
                         limit)
-                .found(gauge(subject.opens(valve)))
+                .found(gauge(opens(subject, valve)))
                 .limit(limit)
                 .advises(
                         "Turn the heater off and leave it off until the relief valve has been replaced by one set to the"

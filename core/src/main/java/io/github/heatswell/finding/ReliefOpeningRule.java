@@ -27,7 +27,7 @@ final class ReliefOpeningRule implements Rule {
         long times = run.events().stream()
                 .filter(event -> opened(event, valve) && byPressure(subject, run, event, valve))
                 .count();
-        if (times > 0 && !subject.open() && subject.highestStatic() < subject.opens(valve) - SAME) {
+        if (times > 0 && !subject.open() && subject.soundVessel().isEmpty() && !subject.drivenUp()) {
             found.accept(controlling(subject, valve, times));
         }
     }

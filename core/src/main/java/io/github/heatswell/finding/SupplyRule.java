@@ -23,8 +23,7 @@ final class SupplyRule implements Rule {
         subject.house
                 .supply()
                 .reducingValve()
-                .filter(valve -> subject.house.supply().seatLeakage() > 0)
-                .filter(valve -> subject.highestStreet() > high + SAME)
+                .filter(valve -> subject.creeps())
                 .ifPresent(valve -> found.accept(creeping(subject, valve, high)));
     }
 

@@ -31,6 +31,8 @@ final class VesselSizeRule implements Rule {
         if (PrechargeRule.farOff(subject, vessel)) {
             double charge = subject.lowestStatic() - subject.lift(vessel.height());
             estimate(subject, vessel, charge, ", if charged to the supply,", found);
+        } else if (subject.drivenUp()) {
+            estimate(subject, vessel, PrechargeRule.charge(subject, vessel), "", found);
         } else if (subject.run.isPresent() && bottomedOut(subject.run.get(), vessel)) {
             found.accept(bottomed(vessel));
         } else if (subject.run.isPresent() && reliefOpened(subject, subject.run.get())) {

@@ -340,4 +340,40 @@ class LimitsTest {
         assertEquals(
                 Severity.FAULT, only(of(bare), "temperature-relief-missing").severity());
     }
+
+    /** A tenth of overpressure is what a valve at full flow may need (ASME by way of Iowa 875-94.6, second-hand). */
+    @Test
+    void aLittleOverpressureIsAFaultAndMoreAHazard() {
+        HotWaterSystem sound = house().build();
+        String id = "working-pressure-exceeded";
+        assertEquals(Severity.FAULT, only(Findings.of(run(sound, 11, 60)), id).severity());
+        assertEquals(
+                Severity.HAZARD, only(Findings.of(run(sound, 11.001, 60)), id).severity());
+    }
+
+    /** A tenth below the set pressure (EN 12828, from memory): 6.3 bar of 7 bar. */
+    @Test
+    void aPeakNearTheReliefValveMattersMoreTheNearerItIs() {
+        HotWaterSystem sound = house().build();
+        assertEquals(
+                Severity.NOTE,
+                only(Findings.of(run(sound, 6.3, 60)), "peak-near-relief").severity());
+        assertEquals(
+                Severity.CAUTION,
+                only(Findings.of(run(sound, 6.301, 60)), "peak-near-relief").severity());
+        assertTrue(!has(Findings.of(run(sound, 7, 60)), "peak-near-relief"));
+    }
+
+    /** What a fault drives up is not the vessel's doing. */
+    @Test
+    void aCreepingReducingValveIsNotASmallVessel() {
+        Supply creeping = reduced(8, reducer(4))
+                .seatLeakage(0.1, FlowUnit.LITRE_PER_MINUTE)
+                .build();
+        List<Finding> found = Findings.of(
+                run(house().supply(creeping).build(), 7, 60, event(EventKind.RELIEF_OPENED, "T&P valve", 7)));
+        assertEquals(
+                List.of("reducing-valve-creeps"),
+                found.stream().map(Finding::id).toList());
+    }
 }

@@ -112,7 +112,15 @@ final class HeaterSections {
                                     Kind.TEMPERATURE,
                                     Heater.Builder::cutOut)
                             .leftOutFreely()
-                            .checkedAgainst("set-point", "upper")));
+                            .checkedAgainst("set-point", "upper"),
+                    amount(
+                                    "mixed-to",
+                                    "temperature a mixing valve behind the tank delivers to the taps; if left out, there"
+                                            + " is none",
+                                    "48 degC",
+                                    Kind.TEMPERATURE,
+                                    Heater.Builder::mixedTo)
+                            .leftOutFreely()));
 
     private HeaterSections() {}
 }

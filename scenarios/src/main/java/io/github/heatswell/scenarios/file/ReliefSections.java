@@ -96,6 +96,14 @@ final class ReliefSections {
                             .needed("with opens-at", ReliefSections::mindsTemperature)
                             .checkedAgainst("opens-at"),
                     amount(
+                                    "rated-input",
+                                    "heat input a combined valve is certified for by its plate; unknown if left out",
+                                    "30 kW",
+                                    Kind.POWER,
+                                    ReliefValve.Builder::ratedInput)
+                            .leftOutFreely()
+                            .checkedAgainst("opens-at"),
+                    amount(
                                     "height",
                                     "height above the tank's drain cock; none if left out",
                                     "1.4 m",

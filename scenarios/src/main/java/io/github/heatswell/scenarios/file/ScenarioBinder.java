@@ -41,8 +41,8 @@ final class ScenarioBinder {
         List<ReliefValve> valves = list(ReliefSections.RELIEF);
         valves.forEach(system::addReliefValve);
         requireDistinctNames(valves);
-        if (top.containsKey(Schema.VESSEL.name())) {
-            system.vessel(one(Schema.VESSEL));
+        if (top.containsKey(VesselSections.VESSEL.name())) {
+            system.vessel(one(VesselSections.VESSEL));
         }
         new SectionBinder<>(UseSections.EXTRAS, root, top, findings).bind().into(system);
         Start.Builder start = top.containsKey(Schema.START.name()) ? one(Schema.START) : Start.builder();

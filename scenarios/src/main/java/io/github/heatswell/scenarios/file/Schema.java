@@ -3,9 +3,7 @@ package io.github.heatswell.scenarios.file;
 import static io.github.heatswell.scenarios.file.Fields.amount;
 import static io.github.heatswell.scenarios.file.Fields.pressure;
 import static io.github.heatswell.scenarios.file.Fields.text;
-import static io.github.heatswell.scenarios.file.Fields.word;
 
-import io.github.heatswell.plant.ExpansionVessel;
 import io.github.heatswell.plant.Site;
 import io.github.heatswell.plant.Start;
 import io.github.heatswell.scenarios.quantity.Kind;
@@ -46,63 +44,6 @@ final class Schema {
                             "17 degC",
                             Kind.TEMPERATURE,
                             Site.Builder::room)));
-
-    static final Section<ExpansionVessel.Builder, ExpansionVessel> VESSEL = new Section<>(
-            "vessel",
-            ExpansionVessel::builder,
-            ExpansionVessel.Builder::build,
-            List.of(
-                    amount("volume", "gas and water together", "12 L", Kind.VOLUME, ExpansionVessel.Builder::volume),
-                    pressure(
-                                    "precharge",
-                                    "gas pressure with the water side empty, at room temperature; not above the"
-                                            + " tank's working pressure",
-                                    "4.2 bar",
-                                    ExpansionVessel.Builder::precharge)
-                            .checkedAgainst(WORKING_PRESSURE),
-                    amount(
-                            "acceptance",
-                            "share of the volume that water may fill",
-                            "60 %",
-                            Kind.RATIO,
-                            ExpansionVessel.Builder::acceptance),
-                    amount(
-                                    "gas-time-constant",
-                                    "how slowly the gas returns to room temperature; if left out, it"
-                                            + " never leaves it",
-                                    "30 s",
-                                    Kind.DURATION,
-                                    ExpansionVessel.Builder::gasTimeConstant)
-                            .leftOutFreely(),
-                    amount(
-                                    "charged-at",
-                                    "temperature of the gas when it was charged; that of the room if left out",
-                                    "5 degC",
-                                    Kind.TEMPERATURE,
-                                    ExpansionVessel.Builder::chargedAt)
-                            .leftOutFreely(),
-                    amount(
-                                    "temperature",
-                                    "temperature of the air around it; that of the room if left out",
-                                    "30 degC",
-                                    Kind.TEMPERATURE,
-                                    ExpansionVessel.Builder::temperature)
-                            .leftOutFreely(),
-                    amount(
-                                    "height",
-                                    "height above the tank's drain cock; none if left out",
-                                    "1.8 m",
-                                    Kind.LENGTH,
-                                    ExpansionVessel.Builder::height)
-                            .leftOutFreely(),
-                    word(
-                                    "condition",
-                                    "isolated: cut off by a closed valve; waterlogged: the diaphragm has failed; sound if"
-                                            + " left out",
-                                    "sound",
-                                    Words.of(ExpansionVessel.Condition.values()),
-                                    ExpansionVessel.Builder::condition)
-                            .leftOutFreely()));
 
     static final Section<Start.Builder, Start.Builder> START = new Section<>(
             "start",
@@ -157,7 +98,7 @@ final class Schema {
             HeaterSections.HEATER,
             TankSections.PIPE,
             ReliefSections.RELIEF,
-            VESSEL,
+            VesselSections.VESSEL,
             UseSections.EXTRAS,
             START,
             RUN,

@@ -5,6 +5,7 @@ import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.EnergyUnit;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
+import io.github.heatswell.units.MassUnit;
 import io.github.heatswell.units.PowerUnit;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.RatioUnit;
@@ -58,6 +59,8 @@ public final class Kind<U extends Unit> {
     /** Lengths. */
     public static final Kind<LengthUnit> LENGTH =
             new Kind<>("length", List.of(LengthUnit.MILLIMETRE, LengthUnit.METRE, LengthUnit.INCH, LengthUnit.FOOT));
+    /** Masses. */
+    public static final Kind<MassUnit> MASS = new Kind<>("mass", List.of(MassUnit.KILOGRAM, MassUnit.POUND));
     /** Thermal conductances. */
     public static final Kind<ConductanceUnit> CONDUCTANCE =
             new Kind<>("heat loss per degree", List.of(ConductanceUnit.values()));
@@ -75,6 +78,7 @@ public final class Kind<U extends Unit> {
             POWER,
             ENERGY,
             LENGTH,
+            MASS,
             CONDUCTANCE,
             DURATION,
             RATIO);

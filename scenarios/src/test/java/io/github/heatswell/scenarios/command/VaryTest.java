@@ -55,7 +55,9 @@ class VaryTest {
             assertEquals(7 - peak, Double.parseDouble(cells[4]), 1.1e-5);
             assertTrue(outcome.out().contains("\nvessel.volume=" + volume + " "), outcome.out());
         }
-        assertEquals(List.of("comparison.csv", "comparison.png", "comparison.svg", "report.html", "variations.csv"), names());
+        assertEquals(
+                List.of("comparison.csv", "comparison.png", "comparison.svg", "report.html", "variations.csv"),
+                names());
     }
 
     @Test

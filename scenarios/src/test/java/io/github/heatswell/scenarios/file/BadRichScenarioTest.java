@@ -36,6 +36,12 @@ class BadRichScenarioTest {
             rated-flow: 25 L/min | rated-flow: 25 L | 6:86 | supply.reducing-valve.rated-flow: 'L' is a unit of volume
             bypass-opens: 0.1 bar | bypass-opens: 2.1 bar | 6:110 | supply.reducing-valve.bypass-opens: 2.1 bar is outside the allowed range, 0 bar to 2 bar
             bypass-opens: 0.1 bar | by-pass: 0.1 bar | 6:96 | supply.reducing-valve.by-pass: is not a key known here
+            mixed-to: 48 degC | mixed-to: 90 degC | 9:142 | heater.mixed-to: 90 degC is outside the allowed range, 30 degC to 80 degC
+            rated-input: 40000 Btu/h | rated-input: 0 kW | 15:123 | relief[2].rated-input: 0 kW is outside the allowed range, above 0 kW to 2000 kW
+            rating: 150 psi | rating: 0.4 bar | 16:131 | vessel.rating: 0.4 bar is outside the allowed range, 0.5 bar to 25 bar
+            mounting: horizontal-supported | mounting: sideways | 16:150 | vessel.mounting: 'sideways' is not one of upright, hanging, horizontal, horizontal-supported
+            empty-mass: 10 lb | empty-mass: 10 L | 16:184 | vessel.empty-mass: 'L' is a unit of volume
+            length: 380 mm | length: 6 m | 16:199 | vessel.length: 6 m is outside the allowed range, 0.05 m to 5 m
             arrangement: reducing-valve | arrangement: check-valve | 6:3 | supply.reducing-valve: belongs to the arrangement with a reducing valve only
             from: 2 h, to: 3 h | from: 3 h, to: 2 h | 7:31 | supply.shut-off[0].to: must be later than from; both count from the start of the run
             from: 2 h, to: 3 h | from: -2 h, to: 3 h | 7:22 | supply.shut-off[0].from: -2 h is outside the allowed range, 0 s to 36525 d

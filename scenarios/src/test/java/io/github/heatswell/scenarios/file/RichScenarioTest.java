@@ -14,6 +14,7 @@ import io.github.heatswell.plant.ReducingValve;
 import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.plant.Supply;
 import io.github.heatswell.plant.SupplyTemperature;
+import io.github.heatswell.plant.VesselBody;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.TemperatureDifferenceUnit;
@@ -62,6 +63,7 @@ class RichScenarioTest {
         assertTrue(heater.simultaneous());
         assertTrue(heater.thermostatStuck());
         assertEquals(OptionalDouble.of(358.15), heater.cutOut());
+        assertEquals(OptionalDouble.of(321.15), heater.mixedTo());
         assertEquals(0.1, heater.elements().get(0).height(), 1e-12);
         Element upper = heater.elements().get(1);
         assertEquals(2_000, upper.input());
@@ -86,6 +88,7 @@ class RichScenarioTest {
         assertEquals(ReliefValve.Location.TANK_TOP, third.location());
         assertEquals(OptionalDouble.of(372.15), third.opensAtTemperature());
         assertEquals(OptionalDouble.of(361.15), third.reseatsAtTemperature());
+        assertEquals(11_723, third.ratedInput().orElseThrow(), 0.5); // printed digits
     }
 
     @Test
@@ -101,6 +104,23 @@ class RichScenarioTest {
         assertEquals(1.5, system.gaugeHeight());
         assertEquals(21_600, system.start().timeOfDay());
         assertEquals(15, system.start().dayOfYear());
+    }
+
+    @Test
+    void theVesselsPlateArrives() {
+        VesselBody body = system.vessel().orElseThrow().body();
+        assertEquals(Optional.of(Pressure.gauge(150, PressureUnit.PSI)), body.rating());
+        assertEquals(Optional.of(VesselBody.Mounting.HORIZONTAL_SUPPORTED), body.mounting());
+        assertEquals(4.5359237, body.emptyMass().orElseThrow(), 1e-12);
+        assertEquals(0.38, body.length().orElseThrow(), 1e-12);
+    }
+
+    @Test
+    void aVesselOnTheWrongSideIsUnderstood() {
+        String text = Sources.LEAST + "vessel: { volume: 8 L, precharge: 3 bar, condition: upstream-of-check }\n";
+        assertEquals(
+                ExpansionVessel.Condition.UPSTREAM_OF_CHECK,
+                ScenarioReader.read("m", text).system().vessel().orElseThrow().condition());
     }
 
     @Test

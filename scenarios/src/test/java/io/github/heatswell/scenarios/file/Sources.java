@@ -41,14 +41,14 @@ final class Sources {
               reducing-valve: { set: 3.5 bar, lock-up-rise: 0.2 bar, droop: 0.6 bar, rated-flow: 25 L/min, bypass-opens: 0.1 bar }
               shut-off: [{ from: 2 h, to: 3 h }, { from: 1 d, to: 25 h }]
             tank: { volume: 230 L, material: steel, diameter: 480 mm, layers: 12, height: 1.3 m }
-            heater: { energy: electric, input: 3 kW, set-point: 58 degC, height: 10 %, simultaneous: yes, thermostat: stuck, cut-out: 85 degC,
+            heater: { energy: electric, input: 3 kW, set-point: 58 degC, height: 10 %, simultaneous: yes, thermostat: stuck, cut-out: 85 degC, mixed-to: 48 degC,
               upper: { input: 2 kW, height: 70 %, set-point: 60 degC, differential: 4 K } }
             piping: [{ material: pex, outside-diameter: 22 mm, wall: 3 mm, length: 14 m }]
             relief:
               - { name: first, opens: 7 bar, height: 2 m, fault: { leaks-from: 3 bar, leakage: 10 mL/min } }
               - { name: second, opens: 8 bar, fault: { stuck-open: 5 % } }
-              - { name: third, opens: 9 bar, location: tank-top, opens-at: 99 degC, reseats-at: 88 degC, fault: blocked }
-            vessel: { volume: 12 L, precharge: 3.5 bar, charged-at: 5 degC, temperature: 30 degC, height: 1.8 m, condition: isolated }
+              - { name: third, opens: 9 bar, location: tank-top, opens-at: 99 degC, reseats-at: 88 degC, fault: blocked, rated-input: 40000 Btu/h }
+            vessel: { volume: 12 L, precharge: 3.5 bar, charged-at: 5 degC, temperature: 30 degC, height: 1.8 m, condition: isolated, rating: 150 psi, mounting: horizontal-supported, empty-mass: 10 lb, length: 380 mm }
             trapped-air: 0.5 L
             leaks: [{ flow: 40 mL/min, at: 4 bar }]
             draws: [{ at: 07:00, volume: 40 L, flow: 6 L/min, mixed: 40 degC }, { at: 19:15:30, energy: 1.4 kWh, flow: 8 L/min }]
