@@ -1,14 +1,17 @@
 package io.github.heatswell.verification;
 
+import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.study.OutputSpread;
 import io.github.heatswell.study.SampleFailedException;
 import io.github.heatswell.study.Share;
 import io.github.heatswell.study.Study;
 import io.github.heatswell.study.StudyResult;
 import io.github.heatswell.study.UncertainHouse;
+import io.github.heatswell.study.UncertainInput;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Function;
 
 /**
  * A check sheet whose readings carry their tolerance: the procedure is simulated for the house as described, and again for
@@ -35,15 +38,26 @@ public record UncertainCheck(CheckSheet sheet, PressureGauge gauge, StudyResult 
      * @return a builder with inputs, outputs and model
      */
     public static Study.Builder study(CheckProcedure procedure, UncertainHouse house) {
+        return study(procedure, house.inputs(), house::moved);
+    }
+
+    /**
+     * Prepares the study of a house that the caller makes from uncertain numbers of his own.
+     *
+     * @param procedure how the house is checked
+     * @param inputs the uncertain numbers
+     * @param house makes a house from a value of every input; for any number of threads; refuses values that do not go
+     *     together by an {@link IllegalArgumentException}
+     * @return a builder with inputs, outputs and model
+     */
+    public static Study.Builder study(
+            CheckProcedure procedure, List<UncertainInput> inputs, Function<double[], HotWaterSystem> house) {
         List<String> outputs = new ArrayList<>(Arrays.stream(ReadingKind.values())
                 .map(kind -> kind.id() + " (Pa gauge)")
                 .toList());
         outputs.add("relieved volume (m3)");
         outputs.add("ended by a hazard");
-        return Study.builder()
-                .inputs(house.inputs())
-                .outputs(outputs)
-                .model(values -> answers(procedure, house, values));
+        return Study.builder().inputs(inputs).outputs(outputs).model(values -> answers(procedure, house, values));
     }
 
     /**
@@ -57,12 +71,27 @@ public record UncertainCheck(CheckSheet sheet, PressureGauge gauge, StudyResult 
      */
     public static UncertainCheck of(
             CheckProcedure procedure, UncertainHouse house, PressureGauge gauge, StudyResult result) {
-        return new UncertainCheck(procedure.simulate(house.described()), gauge, result);
+        return of(procedure, house.described(), gauge, result);
     }
 
-    private static double[] answers(CheckProcedure procedure, UncertainHouse house, double[] values) {
+    /**
+     * Puts the tolerances to the readings of the house as described.
+     *
+     * @param procedure how the house is checked
+     * @param described the house with the best estimates
+     * @param gauge what it is read with
+     * @param result what the study of {@link #study} found
+     * @return the sheet with tolerances
+     */
+    public static UncertainCheck of(
+            CheckProcedure procedure, HotWaterSystem described, PressureGauge gauge, StudyResult result) {
+        return new UncertainCheck(procedure.simulate(described), gauge, result);
+    }
+
+    private static double[] answers(
+            CheckProcedure procedure, Function<double[], HotWaterSystem> house, double[] values) {
         try {
-            CheckSheet sheet = procedure.simulate(house.moved(values));
+            CheckSheet sheet = procedure.simulate(house.apply(values));
             double[] answers = new double[HAZARD + 1];
             Arrays.fill(answers, 0, RELIEVED, Double.NaN);
             sheet.readings().forEach(reading -> answers[reading.kind().ordinal()] = reading.expectedGauge());

@@ -52,7 +52,7 @@ public final class VesselChoice {
      * Starts the question.
      *
      * @param scenario the house, its run, and what vessels cost
-     * @return a builder with the static pressure as precharge, a rating of 10 bar, and the cap of 80 psi
+     * @return a builder with the static pressure as precharge, the rating of the vessel it has, or 10 bar, and the cap of 80 psi
      */
     public static Builder of(Scenario scenario) {
         return new Builder(scenario);
@@ -128,12 +128,16 @@ public final class VesselChoice {
     public static final class Builder {
         private final Scenario scenario;
         private PrechargeRule rule = PrechargeRule.STATIC;
-        private Pressure rating = USUAL_RATING;
+        private Pressure rating;
         private Pressure limit;
         private boolean codeCap = true;
 
         private Builder(Scenario scenario) {
             this.scenario = Objects.requireNonNull(scenario, "scenario");
+            rating = scenario.system()
+                    .vessel()
+                    .flatMap(vessel -> vessel.body().rating())
+                    .orElse(USUAL_RATING);
         }
 
         /**

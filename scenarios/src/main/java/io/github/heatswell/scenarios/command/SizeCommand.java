@@ -48,7 +48,8 @@ final class SizeCommand {
                 "Find the smallest expansion vessel and its precharge.",
                 "Simulates the worst heat-up (a cold fill, and the first week of the scenario's own run) with vessels of"
                         + " many sizes, and puts published formulas beside the answer. Writes into a folder:",
-                "  sizing.csv, sizing.json, before-after.png, before-after.svg, report.html",
+                "  sizing.csv, sizing.json, before-after.png, before-after.svg, sizes.png,",
+                "  sizes.svg, report.html",
                 "Pressures are gauge readings.");
         return spec;
     }

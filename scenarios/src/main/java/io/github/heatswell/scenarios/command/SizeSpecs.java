@@ -30,7 +30,9 @@ final class SizeSpecs {
     }
 
     static OptionSpec rating() {
-        return pressure(RATING, "Highest pressure the vessel is made for. Default: 10 bar.");
+        return pressure(
+                RATING,
+                "Highest pressure the vessel is made for. Default: that of the scenario's vessel, else 10 bar.");
     }
 
     static OptionSpec noCodeCap() {

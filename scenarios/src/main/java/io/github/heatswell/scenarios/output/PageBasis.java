@@ -5,6 +5,7 @@ import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.report.AssumedValue;
 import io.github.heatswell.scenarios.report.Basis;
 import io.github.heatswell.scenarios.report.UncertainInput;
+import io.github.heatswell.scenarios.spread.VariedHouse;
 import io.github.heatswell.scenarios.wording.Shown;
 import java.util.List;
 
@@ -13,18 +14,37 @@ final class PageBasis {
 
     private PageBasis() {}
 
-    static Basis of(Scenario scenario, Shown shown) {
+    /**
+     * What a result rests on.
+     *
+     * @param scenario what was run
+     * @param checked whether a check sheet is given, whose range rests on uncertainties
+     * @param shown the units
+     */
+    static Basis of(Scenario scenario, boolean checked, Shown shown) {
         List<AssumedValue> assumed = scenario.assumptions().stream()
                 .map(value ->
                         new AssumedValue(value.field(), PageWords.inBoth(value.value(), shown.units()), value.basis()))
                 .toList();
-        List<UncertainInput> uncertain = scenario.uncertain().stream()
+        List<UncertainInput> uncertain = scenario.uncertain().isEmpty() && checked ? usual(scenario) : given(scenario);
+        return new Basis(
+                assumed, scenario.changes().stream().map(Change::toString).toList(), uncertain);
+    }
+
+    private static List<UncertainInput> given(Scenario scenario) {
+        return scenario.uncertain().stream()
                 .map(field -> new UncertainInput(
                         field.field(),
                         field.text(),
                         "taken as " + field.quantity().centre()))
                 .toList();
-        return new Basis(
-                assumed, scenario.changes().stream().map(Change::toString).toList(), uncertain);
+    }
+
+    /** What the range of the check sheet rests on where nothing was said. */
+    private static List<UncertainInput> usual(Scenario scenario) {
+        return VariedHouse.of(scenario).inputs().stream()
+                .map(input -> new UncertainInput(
+                        input.name(), input.words(), "usual; common practice, no source; for the check sheet only"))
+                .toList();
     }
 }

@@ -3,36 +3,49 @@ package io.github.heatswell.scenarios.output;
 import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.scenarios.report.Check;
 import io.github.heatswell.scenarios.report.Reading;
+import io.github.heatswell.scenarios.spread.VariedHouse;
+import io.github.heatswell.scenarios.spread.VariedInput;
 import io.github.heatswell.scenarios.wording.Shown;
 import io.github.heatswell.simulation.SimulationException;
+import io.github.heatswell.study.StudyResult;
 import io.github.heatswell.verification.CheckProcedure;
 import io.github.heatswell.verification.CheckSheet;
 import io.github.heatswell.verification.PressureGauge;
 import io.github.heatswell.verification.ReadingKind;
+import io.github.heatswell.verification.ToleratedReading;
+import io.github.heatswell.verification.UncertainCheck;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 
-/** The check sheet of the printed report: what a gauge should read, with the tolerance of the gauge alone. */
+/** The check sheet of the printed report: what a gauge should read, with its tolerance. */
 final class PageCheck {
 
     private static final PressureGauge GAUGE = PressureGauge.dial();
 
+    /** Enough for the fifth and the ninety-fifth percentile to be right to a tenth of the band or so. */
+    private static final int SAMPLES = 128;
+
     private final HotWaterSystem house;
+    private final VariedHouse varied;
     private final Shown shown;
 
-    private PageCheck(HotWaterSystem house, Shown shown) {
+    private PageCheck(HotWaterSystem house, VariedHouse varied, Shown shown) {
         this.house = house;
+        this.varied = varied;
         this.shown = shown;
     }
 
     /**
      * The check of a house.
      *
+     * @param house the house as described
+     * @param varied what may be different about it
      * @param hazard whether people may be hurt where the house is heated
+     * @param shown the units
      */
-    static Check of(HotWaterSystem house, boolean hazard, Shown shown) {
-        return new PageCheck(house, shown).check(hazard);
+    static Check of(HotWaterSystem house, VariedHouse varied, boolean hazard, Shown shown) {
+        return new PageCheck(house, varied, shown).check(hazard);
     }
 
     private Check check(boolean hazard) {
@@ -61,24 +74,35 @@ final class PageCheck {
         List<String> steps = procedure.steps().stream()
                 .map(step -> PageWords.volumesInBoth(step, shown))
                 .toList();
-        return new Check(steps, sheet.readings().stream().map(this::reading).toList(), remarks(sheet));
+        StudyResult samples = UncertainCheck.study(
+                        procedure,
+                        varied.inputs().stream().map(VariedInput::input).toList(),
+                        varied.house())
+                .samples(SAMPLES)
+                .build()
+                .run();
+        UncertainCheck check = new UncertainCheck(sheet, GAUGE, samples);
+        return new Check(steps, check.readings().stream().map(this::reading).toList(), remarks(check));
     }
 
-    private Reading reading(io.github.heatswell.verification.Reading expected) {
-        double gauge = expected.expectedGauge();
+    private Reading reading(ToleratedReading tolerated) {
+        io.github.heatswell.verification.Reading expected = tolerated.reading();
         double minutes = Math.rint(expected.time() / 60);
         String note = expected.kind() == ReadingKind.PEAK && minutes > 0
                 ? "expected about " + Shown.time(60 * minutes) + " after the taps were closed"
                 : "";
+        boolean sampled = tolerated.samples() > 0;
+        double gauge = expected.expectedGauge();
         return new Reading(
                 PageWords.capitalised(expected.when()),
                 OptionalDouble.of(gauge),
-                OptionalDouble.of(gauge - GAUGE.error()),
-                OptionalDouble.of(gauge + GAUGE.error()),
+                OptionalDouble.of(sampled ? tolerated.lowest() : gauge - GAUGE.error()),
+                OptionalDouble.of(sampled ? tolerated.highest() : gauge + GAUGE.error()),
                 note);
     }
 
-    private List<String> remarks(CheckSheet sheet) {
+    private List<String> remarks(UncertainCheck check) {
+        CheckSheet sheet = check.sheet();
         List<String> remarks = new ArrayList<>();
         double highest = sheet.readings().stream()
                 .mapToDouble(io.github.heatswell.verification.Reading::expectedGauge)
@@ -97,10 +121,16 @@ final class PageCheck {
         remarks.add("The hottest water is expected to reach "
                 + shown.temperature(sheet.heatUp().hottest()) + "; take care when it is drawn.");
         remarks.add(drips(sheet.drips()));
-        remarks.add("The readings are those of a house exactly as described; the range is that of a dial gauge of "
-                + shown.pressure(GAUGE.span())
-                + ", class 1.6 of EN 837-1, alone. A reading outside means that something"
-                + " is not as described: find out what before anything is changed.");
+        if (check.dripping().count() > 0
+                && check.dripping().count() < check.dripping().of()) {
+            remarks.add(
+                    "In " + check.dripping().count() + " of " + check.dripping().of()
+                            + " houses that differ from this one within the uncertainties, a relief valve gives off water.");
+        }
+        remarks.add("Expected is what a house exactly as described shows. The range holds nine of ten of "
+                + check.result().completed() + " simulated houses within the uncertainties listed further down, and the"
+                + " error of a dial gauge of " + shown.pressure(GAUGE.span()) + ", class 1.6 of EN 837-1. A reading"
+                + " outside means that something is not as described: find out what before anything is changed.");
         return remarks;
     }
 

@@ -1,6 +1,7 @@
 package io.github.heatswell.scenarios.output;
 
 import io.github.heatswell.charts.RunChart;
+import io.github.heatswell.charts.SizingChart;
 import io.github.heatswell.scenarios.report.Illustration;
 import java.io.IOException;
 
@@ -19,5 +20,14 @@ final class PagePicture {
                 svg.toString(),
                 "Gauge pressure above, and what went with it below. The table gives the numbers in both unit systems.",
                 "Chart of the pressure over time. " + answer);
+    }
+
+    static Illustration of(SizingChart chart) throws IOException {
+        StringBuilder svg = new StringBuilder();
+        chart.withSize(WIDTH, HEIGHT).writeSvg(svg);
+        return new Illustration(
+                svg.toString(),
+                "Peak of the worst heat-up over the volume of the vessel, gauge pressure.",
+                "Chart of the peak pressure over the sizes on sale. " + chart.headline());
     }
 }

@@ -11,11 +11,13 @@ import io.github.heatswell.scenarios.choice.YearlyWater;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.report.AlarmNote;
 import io.github.heatswell.scenarios.report.Answer;
+import io.github.heatswell.scenarios.report.Check;
 import io.github.heatswell.scenarios.report.Cost;
 import io.github.heatswell.scenarios.report.Grid;
 import io.github.heatswell.scenarios.report.Heading;
 import io.github.heatswell.scenarios.report.Options;
 import io.github.heatswell.scenarios.report.ReportContent;
+import io.github.heatswell.scenarios.spread.VariedHouse;
 import io.github.heatswell.scenarios.wording.Shown;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
@@ -53,16 +55,17 @@ final class RunPage {
         String answer = PageWords.glued(Headline.inBoth(result, shown.units()) + ".");
         Heading heading = new Heading(
                 scenario.title(), scenario.question(), scenario.expectation(), scenario.name(), Optional.empty());
+        Check check = PageCheck.of(result.system(), VariedHouse.of(scenario), PageFindings.hazardous(found), shown);
         return ReportContent.builder(heading, shown.units())
                 .alarms(alarms(found))
                 .answer(new Answer(answer, Remarks.of(findings, shown)))
                 .pictures(List.of(PagePicture.of(chart, answer)))
                 .figures(List.of(figures()))
-                .check(PageCheck.of(result.system(), PageFindings.hazardous(found), shown))
+                .check(check)
                 .commissioning(result.system().vessel().isPresent())
                 .findings(PageFindings.notes(found, shown))
                 .options(options())
-                .basis(PageBasis.of(scenario, shown))
+                .basis(PageBasis.of(scenario, !check.readings().isEmpty(), shown))
                 .methods(PageMethods.of(result, shown))
                 .build();
     }

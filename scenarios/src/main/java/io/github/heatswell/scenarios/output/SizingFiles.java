@@ -2,6 +2,7 @@ package io.github.heatswell.scenarios.output;
 
 import io.github.heatswell.charts.NamedRun;
 import io.github.heatswell.charts.RunChart;
+import io.github.heatswell.charts.SizingChart;
 import io.github.heatswell.charts.table.SizeTable;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.scenarios.report.ReportPage;
@@ -23,17 +24,24 @@ public final class SizingFiles {
      *
      * @param answer what was found
      * @param units the units of table and chart; the JSON is in SI units always
-     * @return sizing.csv, sizing.json, before-after.png, before-after.svg and report.html
+     * @return sizing.csv, sizing.json, before-after.png, before-after.svg, report.html and, where there are sizes to show,
+     *     sizes.png and sizes.svg
      */
     public static List<ResultFile> of(VesselAnswer answer, UnitSystem units) {
         double atmosphere = answer.scenario().system().site().atmosphere();
         RunChart chart = chart(answer, units);
-        return List.of(
+        List<ResultFile> files = new ArrayList<>(List.of(
                 ResultFile.ofText("sizing.csv", out -> SizeTable.write(answer.sizing(), atmosphere, units, out)),
                 ResultFile.of("sizing.json", out -> SizingJson.write(answer, out)),
                 ResultFile.of("before-after.png", chart::writePng),
-                ResultFile.ofText("before-after.svg", chart::writeSvg),
-                ResultFile.ofText("report.html", out -> ReportPage.write(SizingPage.of(answer, chart, units), out)));
+                ResultFile.ofText("before-after.svg", chart::writeSvg)));
+        if (!answer.sizing().nominal().isEmpty()) {
+            SizingChart sizes = SizingChart.of(answer.sizing(), units);
+            files.add(ResultFile.of("sizes.png", sizes::writePng));
+            files.add(ResultFile.ofText("sizes.svg", sizes::writeSvg));
+        }
+        files.add(ResultFile.ofText("report.html", out -> ReportPage.write(SizingPage.of(answer, chart, units), out)));
+        return List.copyOf(files);
     }
 
     /** The run as it is, and with the vessel if one is proposed. */

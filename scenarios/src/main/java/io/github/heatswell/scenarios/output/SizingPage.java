@@ -1,6 +1,7 @@
 package io.github.heatswell.scenarios.output;
 
 import io.github.heatswell.charts.RunChart;
+import io.github.heatswell.charts.SizingChart;
 import io.github.heatswell.finding.Finding;
 import io.github.heatswell.finding.Findings;
 import io.github.heatswell.result.EventKind;
@@ -10,12 +11,15 @@ import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.report.AlarmNote;
 import io.github.heatswell.scenarios.report.Answer;
+import io.github.heatswell.scenarios.report.Check;
 import io.github.heatswell.scenarios.report.Cost;
 import io.github.heatswell.scenarios.report.Grid;
 import io.github.heatswell.scenarios.report.Heading;
+import io.github.heatswell.scenarios.report.Illustration;
 import io.github.heatswell.scenarios.report.Options;
 import io.github.heatswell.scenarios.report.ReportContent;
 import io.github.heatswell.scenarios.report.SizeRow;
+import io.github.heatswell.scenarios.spread.VariedHouse;
 import io.github.heatswell.scenarios.wording.Shown;
 import io.github.heatswell.sizing.SizedVessel;
 import io.github.heatswell.sizing.SizingResult;
@@ -59,18 +63,35 @@ final class SizingPage {
         List<String> remarks = answer.proposed().isPresent()
                 ? List.of("Check sheet and findings are those of the house with the vessel.")
                 : List.of();
+        Check check = PageCheck.of(shownRun.system(), varied(), PageFindings.hazardous(found), shown);
         return ReportContent.builder(heading, shown.units())
                 .alarms(alarms(found))
                 .answer(new Answer(sentence, remarks))
-                .pictures(List.of(PagePicture.of(chart, sentence)))
+                .pictures(pictures(chart, sentence))
                 .figures(List.of(limits()))
-                .check(PageCheck.of(shownRun.system(), PageFindings.hazardous(found), shown))
+                .check(check)
                 .commissioning(answer.proposed().isPresent())
                 .findings(PageFindings.notes(found, shown))
                 .options(options())
-                .basis(PageBasis.of(scenario, shown))
+                .basis(PageBasis.of(scenario, !check.readings().isEmpty(), shown))
                 .methods(PageMethods.of(shownRun.summary(), shown))
                 .build();
+    }
+
+    private VariedHouse varied() {
+        return answer.proposed()
+                .flatMap(run -> run.system().vessel())
+                .map(vessel -> VariedHouse.with(answer.scenario(), vessel))
+                .orElseGet(() -> VariedHouse.of(answer.scenario()));
+    }
+
+    private List<Illustration> pictures(RunChart chart, String sentence) throws IOException {
+        List<Illustration> pictures = new ArrayList<>();
+        pictures.add(PagePicture.of(chart, sentence));
+        if (!sizing.nominal().isEmpty()) {
+            pictures.add(PagePicture.of(SizingChart.of(sizing, shown.units())));
+        }
+        return pictures;
     }
 
     private List<AlarmNote> alarms(List<Finding> found) {

@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.spread;
 
+import io.github.heatswell.plant.ExpansionVessel;
 import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.file.UncertainField;
@@ -10,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 
 /**
  * The house of a scenario and what may be different about it: the uncertain values of the scenario, or, where it has none,
@@ -40,7 +42,25 @@ public record VariedHouse(List<VariedInput> inputs, boolean usual, Function<doub
      * @return what may be different about it
      */
     public static VariedHouse of(Scenario scenario) {
-        return scenario.uncertain().isEmpty() ? usual(scenario) : given(scenario);
+        return scenario.uncertain().isEmpty() ? usual(scenario.system()) : given(scenario);
+    }
+
+    /**
+     * The house of a scenario with another vessel, whose numbers are taken as exact unless the usual uncertainties are
+     * taken.
+     *
+     * @param scenario the scenario
+     * @param vessel the vessel put in
+     * @return what may be different about it
+     */
+    public static VariedHouse with(Scenario scenario, ExpansionVessel vessel) {
+        UnaryOperator<HotWaterSystem> fitted =
+                house -> house.toBuilder().vessel(vessel).build();
+        if (scenario.uncertain().isEmpty()) {
+            return usual(fitted.apply(scenario.system()));
+        }
+        VariedHouse given = given(scenario);
+        return new VariedHouse(given.inputs(), false, given.house().andThen(fitted));
     }
 
     private static VariedHouse given(Scenario scenario) {
@@ -51,8 +71,8 @@ public record VariedHouse(List<VariedInput> inputs, boolean usual, Function<doub
         return new VariedHouse(inputs, false, scenario::drawn);
     }
 
-    private static VariedHouse usual(Scenario scenario) {
-        UncertainHouse house = UncertainHouse.usual(scenario.system());
+    private static VariedHouse usual(HotWaterSystem described) {
+        UncertainHouse house = UncertainHouse.usual(described);
         List<VariedInput> inputs = new ArrayList<>();
         for (int i = 0; i < house.quantities().size(); i++) {
             UsualUncertainty quantity = house.quantities().get(i);

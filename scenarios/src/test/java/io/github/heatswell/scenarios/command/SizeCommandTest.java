@@ -28,7 +28,14 @@ class SizeCommandTest {
         Outcome outcome = execute("size", "orchard-lodge", "-o", folder.toString());
         assertEquals(0, outcome.status(), outcome.err());
         assertEquals(
-                List.of("before-after.png", "before-after.svg", "report.html", "sizing.csv", "sizing.json"),
+                List.of(
+                        "before-after.png",
+                        "before-after.svg",
+                        "report.html",
+                        "sizes.png",
+                        "sizes.svg",
+                        "sizing.csv",
+                        "sizing.json"),
                 names(folder));
         assertTrue(
                 outcome.out().contains("A vessel of 18.00 L, precharged to 4.20 bar, keeps the peak"), outcome.out());
