@@ -87,6 +87,22 @@ public final class VesselChoice {
     }
 
     /**
+     * Sizes for the heat-up from a cold fill alone, which takes a fraction of the time.
+     *
+     * @return the smallest vessel, and what those on sale would do
+     * @throws IllegalArgumentException if no vessel is an answer to what is described, such as a thermostat that is stuck
+     * @throws io.github.heatswell.simulation.SimulationException if the equations could not be integrated
+     */
+    public SizingResult forColdFill() {
+        return VesselSizing.builder(scenario.system(), target())
+                .precharge(rule)
+                .vesselLike(pattern())
+                .sizes(scenario.costs().vessels())
+                .build()
+                .size();
+    }
+
+    /**
      * What the peak must stay below.
      *
      * @return the target with all its bounds

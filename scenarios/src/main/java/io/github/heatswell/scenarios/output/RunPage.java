@@ -4,6 +4,7 @@ import io.github.heatswell.charts.Headline;
 import io.github.heatswell.charts.RunChart;
 import io.github.heatswell.finding.Finding;
 import io.github.heatswell.finding.Findings;
+import io.github.heatswell.plant.Supply;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunSummary;
@@ -62,7 +63,7 @@ final class RunPage {
                 .pictures(List.of(PagePicture.of(chart, answer)))
                 .figures(List.of(figures()))
                 .check(check)
-                .commissioning(result.system().vessel().isPresent())
+                .commissioning(mayBeFitted(found))
                 .findings(PageFindings.notes(found, shown))
                 .options(options())
                 .basis(PageBasis.of(scenario, !check.readings().isEmpty(), shown))
@@ -91,10 +92,16 @@ final class RunPage {
     }
 
     private Options options() {
-        if (!(result.totals().relieved() > 0)) {
-            return Options.none();
-        }
-        Cost cost = PageCosts.of("As it is", YearlyWater.of(result), scenario.costs());
-        return new Options(List.of(), List.of(), List.of(cost));
+        List<Cost> costs = result.totals().relieved() > 0
+                ? List.of(PageCosts.of("As it is", YearlyWater.of(result), scenario.costs()))
+                : List.of();
+        return new Options(PageSizes.of(scenario), List.of(), costs);
+    }
+
+    /** Whether a vessel is there or may be put in: behind a closed feed, and not while something is hazardous. */
+    private boolean mayBeFitted(List<Finding> found) {
+        boolean closed = result.system().supply().arrangement() != Supply.Arrangement.DIRECT;
+        boolean vessel = result.system().vessel().isPresent();
+        return vessel || closed && !PageFindings.hazardous(found);
     }
 }

@@ -18,10 +18,8 @@ import io.github.heatswell.scenarios.report.Heading;
 import io.github.heatswell.scenarios.report.Illustration;
 import io.github.heatswell.scenarios.report.Options;
 import io.github.heatswell.scenarios.report.ReportContent;
-import io.github.heatswell.scenarios.report.SizeRow;
 import io.github.heatswell.scenarios.spread.VariedHouse;
 import io.github.heatswell.scenarios.wording.Shown;
-import io.github.heatswell.sizing.SizedVessel;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.sizing.SizingTarget;
 import io.github.heatswell.units.UnitSystem;
@@ -124,26 +122,12 @@ final class SizingPage {
     }
 
     private Options options() {
-        List<SizeRow> sizes = sizing.outcome() == SizingResult.Outcome.SIZED
-                ? sizing.nominal().stream().map(this::size).toList()
-                : List.of();
         return new Options(
-                sizes,
+                PageSizes.of(sizing, atmosphere),
                 answer.formulas().stream()
                         .map(formula -> PageFormulas.of(formula, shown))
                         .toList(),
                 costs());
-    }
-
-    private SizeRow size(SizedVessel size) {
-        return new SizeRow(
-                size.volume(),
-                size.precharge().gauge(atmosphere),
-                size.peakAbsolute() - atmosphere,
-                size.margin(),
-                size.higher(),
-                size.suffices(),
-                size.price().map(Money::of).orElse(""));
     }
 
     private List<Cost> costs() {

@@ -54,7 +54,12 @@ final class OptionsSection {
         }
         String precharged =
                 alike ? ", precharged to " + shown.pressure(sizes.get(0).prechargeGauge()) : "";
-        Tables.grid(html, new Grid("What each vessel would do" + precharged + "; gauge pressures", columns, rows));
+        Tables.grid(
+                html,
+                new Grid(
+                        "What each vessel would do in the worst heat-up" + precharged + "; gauge pressures",
+                        columns,
+                        rows));
     }
 
     private static List<String> size(SizeRow size, Shown shown) {
