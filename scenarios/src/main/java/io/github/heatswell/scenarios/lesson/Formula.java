@@ -1,6 +1,7 @@
 package io.github.heatswell.scenarios.lesson;
 
 import io.github.heatswell.source.Source;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 
@@ -31,6 +32,26 @@ public record Formula(String text, List<Symbol> symbols, Source source) {
             Texts.require("the letter of a symbol", letter);
             Texts.require("the meaning of " + letter, meaning);
         }
+    }
+
+    /**
+     * A formula with its letters, each followed by its meaning.
+     *
+     * @param text the formula in plain text
+     * @param source where it comes from
+     * @param lettersAndMeanings a letter, its meaning, the next letter, its meaning, and so on
+     * @return the formula
+     * @throws IllegalArgumentException if a meaning is missing or a letter does not stand in the formula
+     */
+    public static Formula of(String text, Source source, String... lettersAndMeanings) {
+        if (lettersAndMeanings.length % 2 != 0) {
+            throw new IllegalArgumentException("every letter needs a meaning; the last one has none");
+        }
+        List<Symbol> symbols = new ArrayList<>();
+        for (int i = 0; i < lettersAndMeanings.length; i += 2) {
+            symbols.add(new Symbol(lettersAndMeanings[i], lettersAndMeanings[i + 1]));
+        }
+        return new Formula(text, symbols, source);
     }
 
     /**

@@ -143,6 +143,17 @@ public final class LessonBuilder {
     }
 
     /**
+     * Where facts come from; may be called again.
+     *
+     * @param more one or more sources
+     * @return this builder
+     */
+    public LessonBuilder sources(Source... more) {
+        sources.addAll(List.of(more));
+        return this;
+    }
+
+    /**
      * What not to touch, and who decides; may be called again.
      *
      * @param text the caution

@@ -38,6 +38,20 @@ public record TryIt(String scenario, List<Change> changes, String shows, Predica
     }
 
     /**
+     * A trial by its changes as they are typed.
+     *
+     * @param scenario the name of a bundled scenario
+     * @param shows what will be seen, in one or two sentences
+     * @param claim the same as a test of the run
+     * @param changes what to change in it, each such as {@code tank.volume=150 L}
+     * @return the trial
+     * @throws IllegalArgumentException if no scenario of that name is bundled, nothing is changed or a change is none
+     */
+    public static TryIt of(String scenario, String shows, Predicate<RunResult> claim, String... changes) {
+        return new TryIt(scenario, List.of(changes).stream().map(Change::of).toList(), shows, claim);
+    }
+
+    /**
      * The command to type.
      *
      * @return the command with one {@code --set} for each change
