@@ -52,7 +52,7 @@ final class ClosingLessons {
                         "weight of a litre of hot water, in kilograms"))
                 .tryIt(TryIt.of(
                         "ferry-cottage",
-                        "With a check valve in the feed the relief valve opens.",
+                        "A check valve lets water in, but not back. With one in the feed the relief valve opens.",
                         Look::opened,
                         "supply.arrangement=check-valve"))
                 .check(
@@ -101,8 +101,9 @@ final class ClosingLessons {
                 .why(
                         "A check valve is a flap that lets water pass one way only. It keeps water of the house out of"
                                 + " the street. A house with such a flap and all taps shut is called closed.",
-                        "The water still grows, but its way back is shut. It is squeezed, and the pressure climbs. At its"
-                                + " set pressure the relief valve opens and lets the rest out.",
+                        "The water still grows, but its way back is shut. It is squeezed, and the pressure climbs. The relief"
+                                + " valve is made to open at a certain pressure, called its set pressure. There it opens and "
+                                + "lets the rest out.",
                         "So the valve is not worn. It does what it is made for, on every heat-up.")
                 .formula(Formula.of(
                         "p rises until V_growth = V_stretch + V_relief",

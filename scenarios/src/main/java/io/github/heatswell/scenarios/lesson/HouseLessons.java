@@ -4,6 +4,7 @@ import io.github.heatswell.finding.Measure.Kind;
 import io.github.heatswell.finding.Statement;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.units.TemperatureUnit;
 import java.util.ArrayList;
 import java.util.List;
@@ -139,9 +140,14 @@ final class HouseLessons {
                         "density when hot, in kg/m3"))
                 .tryIt(TryIt.of(
                         "weir-house-layers",
-                        "A small draw brings less growth than the tank can take up by stretching: the valve stays shut.",
-                        run -> !Look.opened(run),
-                        "draws=[{ at: 07:00, volume: 5 L, flow: 8 L/min }]"))
+                        "A draw of a third of the size lets out less than half as much.",
+                        run -> Look.opened(run)
+                                && Look.relieved(run)
+                                        < 0.5
+                                                * Look.relieved(Catalogue.read("weir-house-layers")
+                                                        .simulation()
+                                                        .run()),
+                        "draws=[{ at: 07:00, volume: 20 L, flow: 8 L/min }]"))
                 .check(
                         "Why does the mixed tank grow more for the same heat?",
                         "Its water starts lukewarm, and lukewarm water grows more per degree than cold water.")

@@ -52,8 +52,7 @@ final class ReliefLessons {
                                         + " times and let out {} a day.",
                                 Look.volume(daily(run.result(2))))))
                 .why(
-                        "A relief valve is held shut by a spring. It opens when the water pushes harder than the spring."
-                                + " That pressure is called its set pressure.",
+                        "A relief valve is held shut by a spring. It opens when the water pushes harder than the spring, at the set pressure.",
                         "What comes out is the water that has no room: the growth beyond the set pressure. It is the same"
                                 + " for a small and for a large valve.",
                         "It comes back on every heat-up, because cold water flows in when the tank cools or a tap is"

@@ -16,7 +16,7 @@ final class SupplyLessons {
         return Lesson.builder("a-high-street-pressure", "A high street pressure")
                 .question("The vessel is sound and well charged, and the valve drips all the same. Why?")
                 .prediction(
-                        "The street stands only a little below the relief set. Does the same vessel still help?",
+                        "The street stands only a little below the set pressure. Does the same vessel still help?",
                         List.of("Yes, as before.", "No, it has almost no room."),
                         run -> Look.opened(run.result(1)) ? 1 : 0)
                 .compare(
@@ -65,7 +65,7 @@ final class SupplyLessons {
                         "supply.pressure=3 bar",
                         "vessel.precharge=3 bar"))
                 .check(
-                        "Supply and relief set are nearly the same. Will a larger vessel help?",
+                        "Supply and set pressure are nearly the same. Will a larger vessel help?",
                         "Hardly. The usable share is close to nothing, so even a large vessel takes up little.")
                 .sources(Sources.HANDBOOK, Sources.BOYLE, Sources.HOUSES)
                 .caution(
@@ -86,7 +86,7 @@ final class SupplyLessons {
                 .question("A reducing valve lowers the pressure of the street. Does it also keep the gauge low?")
                 .prediction(
                         "A reducing valve without a bypass is fitted and the tank is heated. What does the gauge do?",
-                        List.of("It stays at the reduced pressure.", "It climbs to the relief set."),
+                        List.of("It stays at the reduced pressure.", "It climbs to the set pressure."),
                         run -> Look.opened(run.result(0)) ? 1 : 0)
                 .compare(
                         LessonCase.bundled("without a bypass", "tannery-yard"),
@@ -105,7 +105,7 @@ final class SupplyLessons {
                                 Look.gauge(street(run.result(1))),
                                 Look.volume(run.result(1).totals().returned())),
                         Statement.of(
-                                "With the street at {} and the relief set at {} the bypass never opens. {} runs out.",
+                                "With the street at {} and the set pressure at {} the bypass never opens. {} runs out.",
                                 Look.gauge(street(run.result(2))),
                                 Look.gauge(Look.reliefSet(run.result(2))),
                                 Look.volume(Look.relieved(run.result(2))))))
@@ -114,7 +114,7 @@ final class SupplyLessons {
                                 + " it works like a check valve.",
                         "A bypass is a second way around it, with a flap that opens towards the street. It opens once the"
                                 + " house has a little more pressure than the street.",
-                        "So a bypass holds the house at the pressure of the street. If that is above the relief set, the"
+                        "So a bypass holds the house at the pressure of the street. If that is above the set pressure, the"
                                 + " relief valve opens first, and the bypass saves nothing.")
                 .formula(Formula.of(
                         "p_house <= p_street + dp_bypass",
@@ -127,7 +127,7 @@ final class SupplyLessons {
                         "the little more that opens the bypass"))
                 .tryIt(TryIt.of(
                         "tannery-yard-bypass",
-                        "With the street raised above the relief set the relief valve drips in spite of the bypass.",
+                        "With the street raised above the set pressure the relief valve drips in spite of the bypass.",
                         Look::opened,
                         "supply.pressure=6.5 bar"))
                 .check(

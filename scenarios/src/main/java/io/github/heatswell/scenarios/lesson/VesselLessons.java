@@ -117,7 +117,7 @@ final class VesselLessons {
                         "supply pressure, counted from empty space; if it is the lower one, the vessel is empty"))
                 .tryIt(TryIt.of(
                         "orchard-lodge-vessel",
-                        "A precharge above the relief set is no help at all: the valve opens.",
+                        "A precharge above the set pressure is no help at all: the valve opens.",
                         Look::opened,
                         "vessel.precharge=7.5 bar"))
                 .check(
@@ -200,7 +200,7 @@ final class VesselLessons {
                         "highest pressure allowed, counted from empty space"))
                 .tryIt(TryIt.of(
                         "orchard-lodge-vessel",
-                        "A vessel twice as large keeps the gauge more than a bar below the relief set.",
+                        "A vessel twice as large keeps the gauge more than a bar below the set pressure.",
                         run -> Look.peak(run) < Look.reliefSet(run) - 1e5,
                         "vessel.volume=24 L"))
                 .check(
