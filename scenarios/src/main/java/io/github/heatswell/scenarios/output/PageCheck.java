@@ -127,10 +127,11 @@ final class PageCheck {
                     "In " + check.dripping().count() + " of " + check.dripping().of()
                             + " houses that differ from this one within the uncertainties, a relief valve gives off water.");
         }
-        remarks.add("Expected is what a house exactly as described shows. The range holds nine of ten of "
-                + check.result().completed() + " simulated houses within the uncertainties listed further down, and the"
-                + " error of a dial gauge of " + shown.pressure(GAUGE.span()) + ", class 1.6 of EN 837-1. A reading"
-                + " outside means that something is not as described: find out what before anything is changed.");
+        remarks.add("The range holds nine of ten of " + check.result().completed()
+                + " simulated houses within the uncertainties listed further down, and the error of a dial gauge of "
+                + shown.pressure(GAUGE.span())
+                + ", class 1.6 of EN 837-1. If a reading lies outside, find out why before"
+                + " anything is changed.");
         return remarks;
     }
 

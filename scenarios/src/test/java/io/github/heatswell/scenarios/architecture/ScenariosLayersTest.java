@@ -36,4 +36,19 @@ class ScenariosLayersTest {
             .beFreeOfCycles()
             .because("packages in a cycle can only be read, tested and changed together")
             .allowEmptyShould(true);
+
+    @ArchTest
+    static final ArchRule lessonsStandOnFilesAndCatalogueOnly = noClasses()
+            .that()
+            .resideInAPackage("io.github.heatswell.scenarios.lesson..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(
+                    "io.github.heatswell.charts..",
+                    "io.github.heatswell.scenarios.choice..",
+                    "io.github.heatswell.scenarios.spread..",
+                    "io.github.heatswell.scenarios.output..",
+                    "io.github.heatswell.scenarios.interview..",
+                    "io.github.heatswell.scenarios.command..")
+            .because("a lesson is data and words; how it is shown is decided above it");
 }

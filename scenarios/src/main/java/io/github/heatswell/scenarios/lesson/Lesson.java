@@ -1,0 +1,224 @@
+package io.github.heatswell.scenarios.lesson;
+
+import io.github.heatswell.finding.Statement;
+import io.github.heatswell.source.Source;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.regex.Pattern;
+
+/**
+ * One idea, shown by runs. Immutable.
+ */
+public final class Lesson {
+
+    private static final Pattern KEBAB = Pattern.compile("[a-z][a-z0-9]*(-[a-z0-9]+)*");
+
+    private final String id;
+    private final String title;
+    private final String question;
+    private final Prediction prediction;
+    private final List<LessonCase> cases;
+    private final Function<LessonRun, List<Statement>> notice;
+    private final List<String> why;
+    private final Formula formula;
+    private final TryIt tryIt;
+    private final String checkQuestion;
+    private final String checkAnswer;
+    private final List<Source> sources;
+    private final List<String> cautions;
+    private final List<Expectation> expected;
+    private final Optional<LessonSlider> slider;
+    private final List<WorksheetRow> worksheet;
+
+    Lesson(LessonBuilder from) {
+        id = from.id;
+        if (!KEBAB.matcher(id).matches()) {
+            throw new IllegalArgumentException("'" + id + "' is no id of a lesson; write such as 'closing-the-system'");
+        }
+        title = Texts.require("the title", from.title);
+        question = Texts.require("the question", from.question);
+        prediction = Objects.requireNonNull(from.prediction, "prediction");
+        cases = List.copyOf(from.cases);
+        notice = Objects.requireNonNull(from.notice, "notice");
+        why = Texts.require("the paragraphs of why", from.why, 1, Integer.MAX_VALUE);
+        formula = Objects.requireNonNull(from.formula, "formula");
+        tryIt = Objects.requireNonNull(from.tryIt, "tryIt");
+        checkQuestion = Texts.require("the check question", from.checkQuestion);
+        checkAnswer = Texts.require("the answer to the check question", from.checkAnswer);
+        sources = List.copyOf(from.sources);
+        cautions = Texts.require("the cautions", from.cautions, 0, Integer.MAX_VALUE);
+        expected = List.copyOf(from.expected);
+        slider = Optional.ofNullable(from.slider);
+        worksheet = List.copyOf(from.worksheet);
+        checkCounts();
+    }
+
+    private void checkCounts() {
+        Texts.requireCount("the cases", cases.size(), 1, 4);
+        Texts.requireCount("the sources", sources.size(), 1, Integer.MAX_VALUE);
+        Texts.requireCount("the expectations", expected.size(), 1, Integer.MAX_VALUE);
+        slider.ifPresent(moved -> {
+            if (moved.caseIndex() < 0 || moved.caseIndex() >= cases.size()) {
+                throw new IllegalArgumentException("the slider moves case " + moved.caseIndex()
+                        + ", but there are only " + cases.size() + ", counted from 0");
+            }
+        });
+    }
+
+    /**
+     * Starts a lesson.
+     *
+     * @param id a short name in small letters, digits and hyphens, such as {@code closing-the-system}
+     * @param title its heading
+     * @return a builder to describe the rest
+     */
+    public static LessonBuilder builder(String id, String title) {
+        return new LessonBuilder(id, title);
+    }
+
+    /**
+     * The short name.
+     *
+     * @return the id, in small letters, digits and hyphens
+     */
+    public String id() {
+        return id;
+    }
+
+    /**
+     * The heading.
+     *
+     * @return the title
+     */
+    public String title() {
+        return title;
+    }
+
+    /**
+     * What the reader wonders.
+     *
+     * @return the question
+     */
+    public String question() {
+        return question;
+    }
+
+    /**
+     * What to predict before looking.
+     *
+     * @return the prediction
+     */
+    public Prediction prediction() {
+        return prediction;
+    }
+
+    /**
+     * The houses that are compared.
+     *
+     * @return one to four cases
+     */
+    public List<LessonCase> cases() {
+        return cases;
+    }
+
+    /**
+     * What to notice, worked out from the runs.
+     *
+     * @return a function of the runs
+     */
+    public Function<LessonRun, List<Statement>> notice() {
+        return notice;
+    }
+
+    /**
+     * Why it is so, in plain words.
+     *
+     * @return one or more paragraphs
+     */
+    public List<String> why() {
+        return why;
+    }
+
+    /**
+     * The formula that matters.
+     *
+     * @return the formula
+     */
+    public Formula formula() {
+        return formula;
+    }
+
+    /**
+     * What to try oneself.
+     *
+     * @return the trial
+     */
+    public TryIt tryIt() {
+        return tryIt;
+    }
+
+    /**
+     * A question to see whether it was understood.
+     *
+     * @return the question
+     */
+    public String checkQuestion() {
+        return checkQuestion;
+    }
+
+    /**
+     * The answer to the check question.
+     *
+     * @return the answer
+     */
+    public String checkAnswer() {
+        return checkAnswer;
+    }
+
+    /**
+     * Where the facts come from, and how far that was checked.
+     *
+     * @return one or more sources
+     */
+    public List<Source> sources() {
+        return sources;
+    }
+
+    /**
+     * What not to touch, and who decides.
+     *
+     * @return the cautions, shown before anything to try; possibly none
+     */
+    public List<String> cautions() {
+        return cautions;
+    }
+
+    /**
+     * What the runs must show.
+     *
+     * @return one or more expectations
+     */
+    public List<Expectation> expected() {
+        return expected;
+    }
+
+    /**
+     * A field to move.
+     *
+     * @return the slider, if there is one
+     */
+    public Optional<LessonSlider> slider() {
+        return slider;
+    }
+
+    /**
+     * The readings to fill in.
+     *
+     * @return the readings; possibly none
+     */
+    public List<WorksheetRow> worksheet() {
+        return worksheet;
+    }
+}

@@ -1,0 +1,106 @@
+package io.github.heatswell.scenarios.lesson;
+
+import io.github.heatswell.finding.Measure;
+import io.github.heatswell.finding.Statement;
+import io.github.heatswell.result.RunResult;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * A lesson with the results of its cases.
+ *
+ * @param lesson the lesson
+ * @param results one result for each case, in their order
+ */
+public record LessonRun(Lesson lesson, List<RunResult> results) {
+
+    /**
+     * Checks that there is a result for every case.
+     *
+     * @param lesson the lesson
+     * @param results one result for each case, in their order
+     * @throws IllegalArgumentException if there are more or fewer results than cases
+     */
+    public LessonRun {
+        Objects.requireNonNull(lesson, "lesson");
+        results = List.copyOf(results);
+        int cases = lesson.cases().size();
+        if (results.size() != cases) {
+            throw new IllegalArgumentException(
+                    lesson.id() + " has " + cases + " cases and needs as many results, not " + results.size());
+        }
+    }
+
+    /**
+     * Runs all cases of a lesson, one after the other if it has only one, else on several threads.
+     *
+     * @param lesson the lesson
+     * @return the lesson with its results
+     * @throws io.github.heatswell.simulation.SimulationException if a case cannot be simulated
+     */
+    public static LessonRun of(Lesson lesson) {
+        return new LessonRun(
+                lesson,
+                lesson.cases().parallelStream()
+                        .map(one -> one.scenario().simulation().run())
+                        .toList());
+    }
+
+    /**
+     * The result of a case.
+     *
+     * @param index which case, counted from 0
+     * @return its result
+     * @throws IndexOutOfBoundsException if there is no such case
+     */
+    public RunResult result(int index) {
+        return results.get(index);
+    }
+
+    /**
+     * What to notice, in the numbers of this run.
+     *
+     * @return one or more statements
+     */
+    public List<Statement> notice() {
+        return List.copyOf(lesson.notice().apply(this));
+    }
+
+    /**
+     * The option of the prediction that this run shows.
+     *
+     * @return its number, counted from 0
+     * @throws IllegalStateException if the lesson names an option that is not there
+     */
+    public int outcome() {
+        int outcome = lesson.prediction().outcome().applyAsInt(this);
+        if (outcome < 0 || outcome >= lesson.prediction().options().size()) {
+            throw new IllegalStateException(lesson.id() + " has no option " + outcome);
+        }
+        return outcome;
+    }
+
+    /**
+     * The answer key of the worksheet.
+     *
+     * @return an answer for each reading, in their order
+     */
+    public List<WorksheetRow.Answer> answers() {
+        return lesson.worksheet().stream()
+                .map(row -> new WorksheetRow.Answer(
+                        row.label(), new Measure(row.kind(), row.answer().applyAsDouble(this))))
+                .toList();
+    }
+
+    /**
+     * Whether the run shows what the lesson relies on.
+     *
+     * @return every expectation, in their order
+     */
+    public List<Expectation.Checked> checked() {
+        return lesson.expected().stream()
+                .map(one ->
+                        new Expectation.Checked(one.description(), one.holds().test(this)))
+                .toList();
+    }
+}

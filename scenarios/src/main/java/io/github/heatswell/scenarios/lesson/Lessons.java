@@ -1,0 +1,34 @@
+package io.github.heatswell.scenarios.lesson;
+
+import java.util.List;
+
+/**
+ * The course: why relief valves weep in closed systems.
+ */
+public final class Lessons {
+
+    private Lessons() {}
+
+    /**
+     * All lessons of the course.
+     *
+     * @return the lessons, in the order in which they are best read
+     */
+    public static List<Lesson> all() {
+        return List.of(
+                ClosingLessons.open(),
+                ClosingLessons.closing(),
+                ClosingLessons.steepening(),
+                ReliefLessons.everyHeatUp(),
+                ReliefLessons.dropByDrop(),
+                VesselLessons.cushion(),
+                VesselLessons.precharge(),
+                VesselLessons.size(),
+                SupplyLessons.highStreet(),
+                SupplyLessons.reducingValve(),
+                HouseLessons.walls(),
+                HouseLessons.partialDraws(),
+                VesselLessons.lostCharge(),
+                ReliefLessons.runaway());
+    }
+}

@@ -1,0 +1,100 @@
+package io.github.heatswell.scenarios.lesson;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.result.Channel;
+import io.github.heatswell.scenarios.catalogue.Catalogue;
+import io.github.heatswell.scenarios.file.Scenario;
+import java.time.Duration;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** What is no lesson is refused in words. */
+class BadLessonTest {
+
+    private static LessonBuilder good(String id) {
+        return Lesson.builder(id, "A lesson")
+                .question("What happens?")
+                .prediction("Which?", List.of("This.", "That."), run -> 0)
+                .compare(LessonCase.bundled("the lodge", "orchard-lodge"))
+                .notice(run -> List.of())
+                .why("So it is.")
+                .formula(Formula.of("a = b", Sources.HOUSES, "a", "one", "b", "other"))
+                .tryIt(TryIt.of("orchard-lodge", "It runs.", run -> true, "tank.volume=150 L"))
+                .check("Why?", "Because.")
+                .sources(Sources.HOUSES)
+                .expect("It runs.", run -> true);
+    }
+
+    static Stream<Arguments> bad() {
+        return Stream.of(
+                bad(one -> one.question(" "), "the question is missing; write some words"),
+                bad(one -> one.why(), "the paragraphs of why must be at least 1, not 0"),
+                bad(one -> one.compare(), "the cases must be 1 to 4, not 0"),
+                bad(one -> one.check("Why?", ""), "the answer to the check question is missing; write some words"),
+                bad(
+                        one -> one.slider(new LessonSlider(2, "Size", "tank.volume", List.of("1", "2"), "L")),
+                        "the slider moves case 2, but there are only 1, counted from 0"));
+    }
+
+    private static Arguments bad(UnaryOperator<LessonBuilder> spoil, String message) {
+        return Arguments.of(spoil, message);
+    }
+
+    @ParameterizedTest
+    @MethodSource("bad")
+    void aBadLessonIsRefused(UnaryOperator<LessonBuilder> spoil, String message) {
+        LessonBuilder spoilt = spoil.apply(good("a-lesson"));
+        assertEquals(
+                message,
+                assertThrows(IllegalArgumentException.class, spoilt::build).getMessage());
+    }
+
+    @Test
+    void partsAreRefusedWhereTheyEnter() {
+        refused(
+                "'A Lesson' is no id of a lesson; write such as 'closing-the-system'",
+                () -> good("A Lesson").build());
+        refused(
+                "the options of a prediction must be 2 to 4, not 1",
+                () -> new Prediction("Which?", List.of("This."), run -> 0));
+        refused("'c' is explained but does not stand in 'a = b'", () -> Formula.of("a = b", Sources.HOUSES, "c", "x"));
+        refused("every letter needs a meaning; the last one has none", () -> Formula.of("a", Sources.HOUSES, "a"));
+        refused("no scenario of the name nowhere is bundled", () -> TryIt.of("nowhere", "x", run -> true, "a=b"));
+        refused("the changes to try must be at least 1, not 0", () -> TryIt.of("orchard-lodge", "x", run -> true));
+        refused(
+                "a-lesson has 1 cases and needs as many results, not 0",
+                () -> new LessonRun(good("a-lesson").build(), List.of()));
+    }
+
+    private static void refused(String message, org.junit.jupiter.api.function.Executable entering) {
+        assertEquals(
+                message, assertThrows(IllegalArgumentException.class, entering).getMessage());
+    }
+
+    @Test
+    void anOptionThatIsNotThereIsAMistakeOfTheLesson() {
+        Lesson lesson = good("a-lesson")
+                .prediction("Which?", List.of("This.", "That."), run -> 2)
+                .build();
+        assertThrows(IllegalStateException.class, () -> LessonRun.of(lesson).outcome());
+    }
+
+    @Test
+    void aScenarioMadeByAProgramHasNoCommand() {
+        Scenario made = Scenario.of(
+                "orchard-lodge",
+                "Made",
+                Catalogue.read("orchard-lodge").system(),
+                Duration.ofHours(1),
+                Duration.ofMinutes(1));
+        assertTrue(new LessonCase("made", made, Channel.GAUGE_READING).command().isEmpty());
+    }
+}
