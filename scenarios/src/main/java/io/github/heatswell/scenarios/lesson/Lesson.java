@@ -42,13 +42,13 @@ public final class Lesson {
         prediction = Objects.requireNonNull(from.prediction, "prediction");
         cases = List.copyOf(from.cases);
         notice = Objects.requireNonNull(from.notice, "notice");
-        why = Texts.require("the paragraphs of why", from.why, 1, Integer.MAX_VALUE);
+        why = List.copyOf(Texts.require("the paragraphs of why", from.why, 1, Integer.MAX_VALUE));
         formula = Objects.requireNonNull(from.formula, "formula");
         tryIt = Objects.requireNonNull(from.tryIt, "tryIt");
         checkQuestion = Texts.require("the check question", from.checkQuestion);
         checkAnswer = Texts.require("the answer to the check question", from.checkAnswer);
         sources = List.copyOf(from.sources);
-        cautions = Texts.require("the cautions", from.cautions, 0, Integer.MAX_VALUE);
+        cautions = List.copyOf(Texts.require("the cautions", from.cautions, 0, Integer.MAX_VALUE));
         expected = List.copyOf(from.expected);
         slider = Optional.ofNullable(from.slider);
         worksheet = List.copyOf(from.worksheet);

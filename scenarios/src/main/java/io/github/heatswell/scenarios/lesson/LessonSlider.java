@@ -29,7 +29,7 @@ public record LessonSlider(int caseIndex, String label, String field, List<Strin
     public LessonSlider {
         Texts.require("the label of a slider", label);
         Texts.require("the field of a slider", field);
-        values = Texts.require("the values of a slider", values, 2, Integer.MAX_VALUE);
+        values = List.copyOf(Texts.require("the values of a slider", values, 2, Integer.MAX_VALUE));
     }
 
     /**

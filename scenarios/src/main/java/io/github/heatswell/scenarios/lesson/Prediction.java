@@ -23,7 +23,7 @@ public record Prediction(String question, List<String> options, ToIntFunction<Le
      */
     public Prediction {
         Texts.require("the question to predict", question);
-        options = Texts.require("the options of a prediction", options, 2, 4);
+        options = List.copyOf(Texts.require("the options of a prediction", options, 2, 4));
         Objects.requireNonNull(outcome, "outcome");
     }
 }
