@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.report;
 
+import io.github.heatswell.scenarios.markup.Html;
 import io.github.heatswell.scenarios.wording.Shown;
 
 /** What was found about the installation, each finding with the rule it is held against. */

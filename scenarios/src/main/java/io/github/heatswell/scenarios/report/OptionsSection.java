@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.report;
 
+import io.github.heatswell.scenarios.markup.Html;
 import io.github.heatswell.scenarios.wording.Shown;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,5 +1,7 @@
 package io.github.heatswell.scenarios.report;
 
+import io.github.heatswell.scenarios.markup.Html;
+import io.github.heatswell.scenarios.markup.Svg;
 import io.github.heatswell.scenarios.wording.Shown;
 import java.util.List;
 
@@ -25,7 +27,8 @@ final class PictureSection {
         html.leaf("p", "On a narrow screen the picture scrolls sideways.", "class", "hint");
         html.open("figure");
         html.open("div", "class", "scroll", "role", "region", "tabindex", "0", "aria-label", "Picture " + number);
-        html.picture(Svg.of(picture, "p" + number + "-")).closeLine();
+        html.picture(Svg.of(picture.svg(), picture.alternative(), "p" + number + "-"))
+                .closeLine();
         if (!picture.caption().isBlank()) {
             html.leaf("figcaption", picture.caption(), "dir", "auto");
         }

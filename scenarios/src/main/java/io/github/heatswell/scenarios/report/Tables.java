@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.report;
 
+import io.github.heatswell.scenarios.markup.Html;
 import java.util.List;
 
 /** Tables of words. The first cell of every row is its head. */

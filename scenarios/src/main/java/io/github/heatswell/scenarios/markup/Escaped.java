@@ -1,4 +1,4 @@
-package io.github.heatswell.scenarios.report;
+package io.github.heatswell.scenarios.markup;
 
 /** Text made harmless for markup, inside elements and inside attributes. */
 final class Escaped {

@@ -1,4 +1,4 @@
-package io.github.heatswell.scenarios.report;
+package io.github.heatswell.scenarios.markup;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -21,8 +21,7 @@ class SvgTest {
 
     @Test
     void theWordsForThoseWhoCannotSeeItGoAlong() {
-        String markup =
-                Svg.of(new Illustration(svg(""), "", "it \"rises\""), "p1-").markup();
+        String markup = Svg.of(svg(""), "it \"rises\"", "p1-").markup();
         assertTrue(markup.contains("aria-label=\"it &quot;rises&quot;\"") && markup.contains("role=\"img\""), markup);
     }
 
@@ -56,8 +55,7 @@ class SvgTest {
     @ParameterizedTest
     @CsvSource({"'<p/>', the element p", "'', one SVG element", "'<!DOCTYPE svg><svg/>', one SVG element"})
     void whatIsNoPictureIsRefused(String source, String complaint) {
-        Illustration picture = new Illustration(source, "", "");
-        String message = assertThrows(IllegalArgumentException.class, () -> Svg.of(picture, "p1-"))
+        String message = assertThrows(IllegalArgumentException.class, () -> Svg.of(source, "", "p1-"))
                 .getMessage();
         assertTrue(message.contains(complaint), message);
     }
@@ -68,7 +66,7 @@ class SvgTest {
     }
 
     private static String markup(String inside) {
-        return Svg.of(new Illustration(svg(inside), "", "x"), "p1-").markup();
+        return Svg.of(svg(inside), "x", "p1-").markup();
     }
 
     private static String svg(String inside) {

@@ -1,4 +1,4 @@
-package io.github.heatswell.scenarios.report;
+package io.github.heatswell.scenarios.markup;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -12,84 +12,143 @@ import java.util.regex.Pattern;
  * Writes HTML that is also well-formed XML. Texts and values of attributes can only come in through methods that escape
  * them; besides them there are our own style sheet and checked pictures, and no other way in for markup.
  */
-final class Html {
+public final class Html {
 
-    private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9-]*");
+    private static final Pattern NAME = Pattern.compile("[a-z][A-Za-z0-9-]*");
 
     private final StringBuilder page = new StringBuilder();
     private final Deque<String> open = new ArrayDeque<>();
 
     /** Begins the page. */
-    Html() {
+    public Html() {
         page.append("<!DOCTYPE html>\n");
     }
 
-    /** Begins an element; attributes are names and values in turn. */
-    Html open(String element, String... attributes) {
+    /**
+     * Begins an element.
+     *
+     * @param element its name
+     * @param attributes names and values in turn; values are escaped
+     * @return this writer
+     * @throws IllegalArgumentException if a name could carry markup
+     */
+    public Html open(String element, String... attributes) {
         start(element, attributes);
         page.append('>');
         open.push(element);
         return this;
     }
 
-    /** Ends the element begun last. */
-    Html close() {
+    /**
+     * Ends the element begun last.
+     *
+     * @return this writer
+     */
+    public Html close() {
         page.append("</").append(open.pop()).append('>');
         return this;
     }
 
-    /** Ends the element begun last, and the line. */
-    Html closeLine() {
+    /**
+     * Ends the element begun last, and the line.
+     *
+     * @return this writer
+     */
+    public Html closeLine() {
         close();
         page.append('\n');
         return this;
     }
 
-    /** A text, escaped. */
-    Html text(String text) {
+    /**
+     * A text, escaped.
+     *
+     * @param text the text
+     * @return this writer
+     */
+    public Html text(String text) {
         page.append(Escaped.of(text));
         return this;
     }
 
-    /** A text of the user's inside ours, escaped; its direction does not touch what stands around it. */
-    Html quoted(String text) {
+    /**
+     * A text of the user's inside ours, escaped; its direction does not touch what stands around it.
+     *
+     * @param text the text
+     * @return this writer
+     */
+    public Html quoted(String text) {
         return open("bdi").text(text).close();
     }
 
-    /** An element with nothing but a text in it. */
-    Html leaf(String element, String text, String... attributes) {
+    /**
+     * An element with nothing but a text in it.
+     *
+     * @param element its name
+     * @param text the text, escaped
+     * @param attributes names and values in turn; values are escaped
+     * @return this writer
+     * @throws IllegalArgumentException if a name could carry markup
+     */
+    public Html leaf(String element, String text, String... attributes) {
         return open(element, attributes).text(text).closeLine();
     }
 
-    /** An element that never has content. */
-    Html empty(String element, String... attributes) {
+    /**
+     * An element that never has content.
+     *
+     * @param element its name
+     * @param attributes names and values in turn; values are escaped
+     * @return this writer
+     * @throws IllegalArgumentException if a name could carry markup
+     */
+    public Html empty(String element, String... attributes) {
         start(element, attributes);
         page.append(" />");
         return this;
     }
 
-    /** A checked picture. */
-    Html picture(Svg picture) {
+    /**
+     * A checked picture.
+     *
+     * @param picture the picture
+     * @return this writer
+     */
+    public Html picture(Svg picture) {
         page.append(picture.markup());
         return this;
     }
 
-    /** The style sheet of the report. */
-    Html style() {
+    /**
+     * The style sheet of all our pages, inside the page.
+     *
+     * @return this writer
+     */
+    public Html style() {
         page.append("<style>\n").append(styleSheet()).append("</style>\n");
         return this;
     }
 
-    /** The whole page. */
-    String end() {
+    /**
+     * The whole page.
+     *
+     * @return the markup
+     * @throws IllegalStateException if an element is still open
+     */
+    public String end() {
         if (!open.isEmpty()) {
             throw new IllegalStateException("still open: " + open);
         }
         return page.toString();
     }
 
-    static String styleSheet() {
-        try (InputStream in = Html.class.getResourceAsStream("report.css")) {
+    /**
+     * The style sheet of all our pages.
+     *
+     * @return the text of the style sheet
+     */
+    public static String styleSheet() {
+        try (InputStream in = Html.class.getResourceAsStream("page.css")) {
             if (in == null) {
                 throw new IllegalStateException("the style sheet is missing from the program");
             }

@@ -1,4 +1,4 @@
-package io.github.heatswell.scenarios.report;
+package io.github.heatswell.scenarios.markup;
 
 import java.io.IOException;
 import java.io.StringReader;
@@ -25,7 +25,7 @@ import org.xml.sax.SAXException;
  * A picture that may stand inside a page: one SVG element of shapes and words, without anything that acts or that refers
  * to the outside, with ids that begin with a prefix of its own.
  */
-final class Svg {
+public final class Svg {
 
     private static final String NAMESPACE = "http://www.w3.org/2000/svg";
     private static final Set<String> ELEMENTS = Set.of(
@@ -49,24 +49,26 @@ final class Svg {
     private final String prefix;
     private final String markup;
 
-    private Svg(String prefix, Illustration picture) {
+    private Svg(String prefix, String source, String alternative) {
         this.prefix = prefix;
-        Element root = parse(picture.svg());
+        Element root = parse(source);
         check(root);
         root.setAttribute("role", "img");
-        root.setAttribute("aria-label", Escaped.clean(picture.alternative()));
+        root.setAttribute("aria-label", Escaped.clean(alternative));
         this.markup = written(root);
     }
 
     /**
      * Checks a picture.
      *
-     * @param picture the picture; its markup may begin as a file of its own does, but without a document type
+     * @param source the markup; it may begin as a file of its own does, but without a document type
+     * @param alternative what the picture shows, for those who cannot see it
      * @param prefix what its ids shall begin with
+     * @return the picture, ready to stand inside a page
      * @throws IllegalArgumentException if it is not such a picture
      */
-    static Svg of(Illustration picture, String prefix) {
-        return new Svg(prefix, picture);
+    public static Svg of(String source, String alternative, String prefix) {
+        return new Svg(prefix, source, alternative);
     }
 
     /** The element alone. */
