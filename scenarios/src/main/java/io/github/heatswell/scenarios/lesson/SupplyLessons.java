@@ -72,6 +72,12 @@ final class SupplyLessons {
                         "Never raise the set pressure of a relief valve, and never fit one of a higher set pressure to stop"
                                 + " a drip.")
                 .caution(Cautions.GAS_VALVE)
+                .slider(new LessonSlider(
+                        0,
+                        "Pressure of the street; the charge of the vessel stays",
+                        "supply.pressure",
+                        List.of("3", "3.6", "4.2", "5", "5.8", "6.6"),
+                        "bar"))
                 .expect("At the usual street the valve stays shut.", run -> !Look.opened(run.result(0)))
                 .expect("At the high street it opens.", run -> Look.opened(run.result(1)))
                 .expect("The usable share falls to less than a tenth.", run -> factor(run.result(1)) < 0.1)

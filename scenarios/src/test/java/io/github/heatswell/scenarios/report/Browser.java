@@ -13,7 +13,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 
 /** A browser without a screen, started anew for every page. */
-final class Browser {
+public final class Browser {
 
     private static final List<String> NAMES =
             List.of("chromium", "chromium-browser", "google-chrome", "google-chrome-stable");
@@ -31,10 +31,10 @@ final class Browser {
     }
 
     /** What a start printed: the page as it is after loading, and what the browser logged. */
-    record Outcome(String page, String log) {}
+    public record Outcome(String page, String log) {}
 
     /** The browser of this machine; the environment variable HEATSWELL_BROWSER names another. */
-    static Optional<Browser> find(Path folder) {
+    public static Optional<Browser> find(Path folder) {
         String named = System.getenv("HEATSWELL_BROWSER");
         if (named != null && !named.isBlank()) {
             return Optional.of(new Browser(named, folder));
@@ -49,12 +49,12 @@ final class Browser {
     }
 
     /** Loads a page and returns what has become of it. */
-    Outcome load(Path page) throws IOException, InterruptedException {
+    public Outcome load(Path page) throws IOException, InterruptedException {
         return start("--dump-dom", "--virtual-time-budget=5000", page.toUri().toString());
     }
 
     /** Prints a page. */
-    byte[] print(Path page) throws IOException, InterruptedException {
+    public byte[] print(Path page) throws IOException, InterruptedException {
         Path pdf = folder.resolve("print-" + ++starts + ".pdf");
         Outcome outcome = start(
                 "--no-pdf-header-footer", "--print-to-pdf=" + pdf, page.toUri().toString());
