@@ -25,6 +25,16 @@ class CoreLayersTest {
             .allowEmptyShould(true);
 
     @ArchTest
+    static final ArchRule onlyTheDiagnosisOptimises = noClasses()
+            .that()
+            .resideOutsideOfPackage("io.github.heatswell.diagnosis..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("org.hipparchus.optim..")
+            .because("fitting a house to readings is one question asked of the model; nothing else needs an optimiser")
+            .allowEmptyShould(true);
+
+    @ArchTest
     static final ArchRule coreStandsOnJavaAndHipparchusAlone = classes()
             .should()
             .onlyDependOnClassesThat()

@@ -1,0 +1,63 @@
+package io.github.heatswell.diagnosis;
+
+/**
+ * What may be wrong with a system, or nothing. Each is one change of the described house.
+ */
+public enum Cause {
+    /** Everything is as described; if the valve opens all the same, it is the design that lacks a cushion. */
+    AS_DESCRIBED("everything is as described"),
+    /** The vessel's gas charge is lower than described. */
+    PRECHARGE_LOW("the vessel has lost part of its gas charge"),
+    /** The vessel's gas charge is higher than described. */
+    PRECHARGE_HIGH("the vessel is charged too high"),
+    /** The vessel gives less room than described. */
+    VESSEL_SMALL("the vessel gives less room than described"),
+    /** The vessel is full of water. */
+    VESSEL_WATERLOGGED("the vessel is full of water"),
+    /** A closed valve cuts the vessel off. */
+    VESSEL_ISOLATED("the vessel is cut off by a closed valve"),
+    /** There is air in the piping. */
+    TRAPPED_AIR("air is caught in the piping"),
+    /** Street or reducing valve stand at another pressure than described. */
+    SUPPLY_PRESSURE("the supply stands at another pressure than described"),
+    /** The seat of the reducing valve lets the street's pressure creep in. */
+    REDUCING_VALVE_CREEPS("the reducing valve does not close and lets the pressure of the street creep in"),
+    /** The check valve lets water back to the street. */
+    CHECK_VALVE_PASSES("the check valve lets water back to the street"),
+    /** A relief valve opens below its set pressure. */
+    RELIEF_OPENS_LOW("the relief valve opens at a lower pressure than described"),
+    /** A relief valve opens above its set pressure, or not at all. A hazard. */
+    RELIEF_OPENS_HIGH("the relief valve opens at a higher pressure than described, or not at all"),
+    /** A relief valve lets water by while it is closed. */
+    RELIEF_SEAT_WEEPS("the seat of the relief valve lets water by"),
+    /** A relief valve does not close. */
+    RELIEF_STUCK_OPEN("the relief valve is stuck open a little"),
+    /** The water gets hotter than described. */
+    WATER_TOO_HOT("the heater heats further than described"),
+    /** A tap drips or water is lost elsewhere. */
+    LEAK("water is lost at a tap or elsewhere");
+
+    private final String words;
+
+    Cause(String words) {
+        this.words = words;
+    }
+
+    /**
+     * The cause as a statement.
+     *
+     * @return a sentence without full stop, in lower case
+     */
+    public String words() {
+        return words;
+    }
+
+    /**
+     * Whether people may come to harm as long as this lasts.
+     *
+     * @return true if the cause is a hazard that comes before everything else
+     */
+    public boolean isHazard() {
+        return this == RELIEF_OPENS_HIGH || this == WATER_TOO_HOT;
+    }
+}

@@ -1,0 +1,41 @@
+package io.github.heatswell.diagnosis;
+
+import io.github.heatswell.plant.HotWaterSystem;
+import java.util.EnumSet;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Looks for the easiest check on site that two houses would answer differently. */
+final class CheckFinder {
+
+    /** So many uncertainties apart, a reading leaves no doubt. */
+    private static final double CLEAR = 4;
+
+    private CheckFinder() {}
+
+    /** The check with the least effort that is clear; if none is, none. */
+    static Optional<SeparatingCheck> between(HypothesisFit first, HypothesisFit second, Set<SiteCheck> done) {
+        Set<SiteCheck> left = EnumSet.allOf(SiteCheck.class);
+        left.removeAll(done);
+        if (first.house().vessel().isEmpty()) {
+            left.remove(SiteCheck.TYRE_GAUGE);
+        }
+        Map<SiteCheck, Double> one = read(first.house(), left);
+        Map<SiteCheck, Double> other = read(second.house(), left);
+        SeparatingCheck found = null;
+        for (SiteCheck check : left) {
+            double separation = Math.abs(one.get(check) - other.get(check)) / check.usualUncertainty();
+            if (separation > CLEAR
+                    && (found == null || check.effort() < found.check().effort())) {
+                found = new SeparatingCheck(
+                        check, first.cause(), one.get(check), second.cause(), other.get(check), separation);
+            }
+        }
+        return Optional.ofNullable(found);
+    }
+
+    private static Map<SiteCheck, Double> read(HotWaterSystem house, Set<SiteCheck> checks) {
+        return new Spots(house).read(checks);
+    }
+}

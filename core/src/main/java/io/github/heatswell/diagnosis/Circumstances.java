@@ -1,0 +1,92 @@
+package io.github.heatswell.diagnosis;
+
+import io.github.heatswell.plant.HotWaterSystem;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * What the owner knows only roughly whatever the cause is: the pressure of the supply, the heating rate, the set point of the
+ * thermostat, and when the heater came on. How roughly is common practice, no source: a household gauge errs by a tenth of
+ * a bar, the output of a heater by a tenth, and the dial of a thermostat by a degree and a half.
+ */
+final class Circumstances {
+
+    private static final double SUPPLY_SPREAD = 0.1e5;
+    private static final double HEATING_SPREAD = 0.1;
+    private static final double SET_POINT_SPREAD = 1.5;
+    private static final double START_SPREAD = 1_800;
+    /** A rise is seen where so many readings in a row lie so many uncertainties above the beginning. */
+    private static final int IN_A_ROW = 5;
+
+    private static final double VISIBLE = 2;
+
+    private final HotWaterSystem house;
+    private final PressureLog log;
+
+    Circumstances(HotWaterSystem house, PressureLog log) {
+        this.house = house;
+        this.log = log;
+    }
+
+    /** The numbers left open beside those of the cause itself, which come first. */
+    List<FreeParameter> with(List<FreeParameter> ofCause) {
+        List<FreeParameter> all = new ArrayList<>(ofCause);
+        double supply = house.supplyAtStart().gauge(house.site().atmosphere());
+        addUnlessThere(
+                all, FreeParameter.known(Parameter.SUPPLY_PRESSURE, supply, Math.min(SUPPLY_SPREAD, 0.1 * supply)));
+        addUnlessThere(all, FreeParameter.known(Parameter.HEATING_RATE, 1, HEATING_SPREAD));
+        addUnlessThere(
+                all, FreeParameter.known(Parameter.SET_POINT, house.heater().setPoint(), SET_POINT_SPREAD));
+        if (startIsOpen()) {
+            all.add(FreeParameter.known(Parameter.START_OF_HEATING, onset(), START_SPREAD));
+        }
+        return List.copyOf(all);
+    }
+
+    private static void addUnlessThere(List<FreeParameter> all, FreeParameter one) {
+        if (all.stream().noneMatch(there -> there.parameter() == one.parameter())) {
+            all.add(one);
+        }
+    }
+
+    /** When the run starts if that is not open (s, in the time of the log). */
+    double knownStart() {
+        double on = log == null || followsTheClock() ? Double.NaN : new BurnerColumn(log).firstOn();
+        return Double.isNaN(on) ? 0 : on;
+    }
+
+    private boolean startIsOpen() {
+        return log != null && !followsTheClock() && Double.isNaN(new BurnerColumn(log).firstOn());
+    }
+
+    /** Whether something in the house happens by the clock, so that the run must begin with the log. */
+    private boolean followsTheClock() {
+        return !house.draws().draws().isEmpty()
+                || !house.supply().outages().isEmpty()
+                || !house.supply().street().isConstant();
+    }
+
+    /** What the gauge shows at the beginning (Pa, gauge). */
+    private double beginning() {
+        double[] beginning = new double[Math.min(IN_A_ROW, log.count())];
+        for (int i = 0; i < beginning.length; i++) {
+            beginning[i] = log.gauge(i);
+        }
+        Arrays.sort(beginning);
+        return beginning[beginning.length / 2];
+    }
+
+    /** When the pressure begins to rise (s). */
+    private double onset() {
+        double visible = beginning() + VISIBLE * log.uncertainty();
+        int above = 0;
+        for (int i = 0; i < log.count(); i++) {
+            above = log.gauge(i) > visible ? above + 1 : 0;
+            if (above == IN_A_ROW) {
+                return log.time(i - IN_A_ROW + 1);
+            }
+        }
+        return 0;
+    }
+}

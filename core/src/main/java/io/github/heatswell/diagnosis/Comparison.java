@@ -1,0 +1,168 @@
+package io.github.heatswell.diagnosis;
+
+import io.github.heatswell.plant.HotWaterSystem;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.function.Function;
+
+/** Fits every hypothesis, puts them in order, and looks closer at those that explain the readings about as well as the best. */
+final class Comparison {
+
+    /** Hypotheses further behind than this get no intervals of their own. */
+    private static final double FAR_BEHIND = 20;
+
+    /** A hypothesis whose sum of squares is within this of the least may still win when looked at closely. */
+    private static final double CONTENDING = 4;
+
+    private static final double LITTLE_CORRELATION = 0.1;
+
+    private final HotWaterSystem house;
+    private final Target target;
+    private final int threads;
+
+    Comparison(HotWaterSystem house, Target target, int threads) {
+        this.house = house;
+        this.target = target;
+        this.threads = threads;
+    }
+
+    /** A hypothesis with the end of its search. */
+    private record Ended(Trial trial, Search.End end) {
+
+        /** The coordinates that are not those of the cause. */
+        double[] circumstances() {
+            double[] all = end.position();
+            return Arrays.copyOfRange(all, trial.hypothesis().open().size(), all.length);
+        }
+
+        double criterion(double inflation) {
+            int open = trial.hypothesis().open().size();
+            return end.cost() / inflation
+                    + open * Math.log(Math.max(2, trial.target().readings()));
+        }
+    }
+
+    DiagnosisResult of(List<Hypothesis> hypotheses) {
+        ExecutorService pool = Executors.newFixedThreadPool(threads, task -> {
+            Thread thread = new Thread(task, "diagnosis");
+            thread.setDaemon(true);
+            return thread;
+        });
+        try {
+            List<Ended> screened = sideBySide(pool, hypotheses, this::search);
+            Ended least = screened.stream()
+                    .min(Comparator.comparingDouble(e -> e.end.cost()))
+                    .orElseThrow();
+            double[] circumstances = least.circumstances();
+            List<Ended> all = sideBySide(
+                    pool,
+                    screened,
+                    ended -> ended.end.cost() < CONTENDING * least.end.cost()
+                            ? new Ended(ended.trial, Search.closer(ended.trial, ended.end, circumstances))
+                            : ended);
+            return compared(pool, all);
+        } finally {
+            pool.shutdownNow();
+        }
+    }
+
+    private Ended search(Hypothesis hypothesis) {
+        Trial trial = new Trial(house, hypothesis, target);
+        return new Ended(trial, Search.everywhere(trial));
+    }
+
+    private static <T, R> List<R> sideBySide(ExecutorService pool, List<T> items, Function<T, R> work) {
+        List<Future<R>> futures = new ArrayList<>();
+        items.forEach(item -> futures.add(pool.submit(() -> work.apply(item))));
+        List<R> results = new ArrayList<>();
+        for (Future<R> future : futures) {
+            results.add(finished(future));
+        }
+        return results;
+    }
+
+    private static <R> R finished(Future<R> future) {
+        try {
+            return future.get();
+        } catch (InterruptedException stop) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException("the diagnosis was interrupted", stop);
+        } catch (ExecutionException failure) {
+            if (failure.getCause() instanceof RuntimeException unexpected) {
+                throw unexpected;
+            }
+            throw new IllegalStateException("the diagnosis failed", failure.getCause());
+        }
+    }
+
+    private DiagnosisResult compared(ExecutorService pool, List<Ended> all) {
+        double least = all.stream().mapToDouble(e -> e.end.cost()).min().orElseThrow();
+        int circumstances = all.get(0).trial.parameters().size();
+        double inflation = Math.max(1, least / Math.max(1, target.count() - circumstances));
+        List<Ended> order = all.stream()
+                .sorted(Comparator.comparingDouble(e -> e.criterion(inflation)))
+                .toList();
+        double first = order.get(0).criterion(inflation);
+        double sum = order.stream()
+                .mapToDouble(e -> Math.exp(-(e.criterion(inflation) - first) / 2))
+                .sum();
+        Ended best = order.get(0);
+        Forecast forecast = best.trial.forecast(best.end.position());
+        List<HypothesisFit> fits = sideBySide(pool, order, ended -> {
+            double behind = ended.criterion(inflation) - first;
+            return fit(ended, behind, Math.exp(-behind / 2) / sum, forecast);
+        });
+        int simulations = order.stream().mapToInt(e -> e.trial.simulations()).sum();
+        Optional<SeparatingCheck> check = fits.size() < 2
+                ? Optional.empty()
+                : CheckFinder.between(
+                        fits.get(0), fits.get(1), target.spots().all().keySet());
+        double uncertainty = target.log() == null ? Double.NaN : target.log().uncertainty();
+        return new DiagnosisResult(fits, target.readings(), uncertainty, simulations, check);
+    }
+
+    private HypothesisFit fit(Ended ended, double behind, double weight, Forecast best) {
+        Trial trial = ended.trial;
+        double[] position = ended.end.position();
+        Forecast forecast = trial.forecast(position);
+        Optional<Misfit> misfit = Optional.ofNullable(target.log())
+                .map(log -> new MisfitFinder(log, forecast)
+                        .misfit(
+                                ended.end.cost(),
+                                target.count(),
+                                trial.parameters().size()));
+        List<Estimate> estimates = behind > FAR_BEHIND
+                ? List.of()
+                : new Intervals(
+                                trial,
+                                ended.end,
+                                misfit.map(Comparison::inflation).orElse(1.0))
+                        .estimates(behind < DiagnosisResult.ALIKE);
+        return new HypothesisFit(
+                trial.hypothesis().cause(),
+                trial.hypothesis().device(),
+                ended.end.cost(),
+                behind,
+                weight,
+                estimates,
+                Math.min(estimates.size(), trial.hypothesis().open().size()),
+                misfit,
+                target.log() == null ? List.of() : new EvidenceFinder(target.log(), best).about(forecast),
+                trial.house(position),
+                Arrays.stream(forecast.gauge()).boxed().toList());
+    }
+
+    /** Residuals that follow each other carry less than as many that do not. */
+    private static double inflation(Misfit misfit) {
+        double correlation = Math.min(0.95, misfit.correlation());
+        double fewer = correlation > LITTLE_CORRELATION ? (1 + correlation) / (1 - correlation) : 1;
+        return Math.max(1, misfit.reduced()) * fewer;
+    }
+}

@@ -1,0 +1,153 @@
+package io.github.heatswell.diagnosis;
+
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.plant.Start;
+import io.github.heatswell.units.DurationUnit;
+import io.github.heatswell.units.TemperatureUnit;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+
+/**
+ * Looks for the cause behind readings. Each cause is fitted to them by least squares on the simulation; the Bayesian information
+ * criterion (Schwarz, "Estimating the dimension of a model", Annals of Statistics 6, 1978; from memory) then weighs how close each
+ * comes against how many numbers it leaves open. Immutable; the same readings give the same result.
+ */
+public final class Diagnosis {
+
+    private static final double COLDEST = 273.15;
+    private static final double HOTTEST = 372.15;
+    private static final int FIRST_TEMPERATURES = 5;
+
+    private final HotWaterSystem house;
+    private final PressureLog log;
+    private final SpotReadings spots;
+    private final Set<Cause> without;
+    private final int threads;
+
+    private Diagnosis(Builder from) {
+        log = from.log == null ? null : new LogThinning(from.log).thinned();
+        house = log == null ? from.house : startingWith(log, from.house);
+        spots = from.spots;
+        without = EnumSet.copyOf(from.without);
+        threads = from.threads;
+    }
+
+    /**
+     * Starts a diagnosis; a log, readings on site, or both must follow.
+     *
+     * @param house the system as its owner believes it to be, in the state it had at the beginning of the log
+     * @return a builder
+     */
+    public static Builder builder(HotWaterSystem house) {
+        return new Builder(house);
+    }
+
+    /** The house with the clock time and the water temperature of the log's beginning, where the log knows them. */
+    private static HotWaterSystem startingWith(PressureLog log, HotWaterSystem house) {
+        Start.Builder start = Rebuild.start(house.start());
+        log.timeOfDay().ifPresent(time -> start.timeOfDay(time, DurationUnit.SECOND));
+        List<Double> first = new ArrayList<>();
+        for (int i = 0; i < log.count() && first.size() < FIRST_TEMPERATURES; i++) {
+            log.temperature(i).ifPresent(first::add);
+        }
+        if (!first.isEmpty()) {
+            first.sort(null);
+            double middle = first.get(first.size() / 2);
+            start.water(Math.min(HOTTEST, Math.max(COLDEST, middle)), TemperatureUnit.KELVIN);
+        }
+        return house.toBuilder().start(start.build()).build();
+    }
+
+    /**
+     * Looks at every cause.
+     *
+     * @return what the readings say
+     */
+    public DiagnosisResult run() {
+        List<Hypothesis> hypotheses = Hypotheses.of(house).stream()
+                .filter(hypothesis -> !without.contains(hypothesis.cause()))
+                .toList();
+        return new Comparison(house, Target.fine(log, spots), threads).of(hypotheses);
+    }
+
+    /** Builds a {@link Diagnosis}. */
+    public static final class Builder {
+        private final HotWaterSystem house;
+        private final Set<Cause> without = EnumSet.noneOf(Cause.class);
+        private PressureLog log;
+        private SpotReadings spots = SpotReadings.none();
+        private int threads = Runtime.getRuntime().availableProcessors();
+
+        private Builder(HotWaterSystem house) {
+            this.house = Objects.requireNonNull(house, "house");
+        }
+
+        /**
+         * Adds a log.
+         *
+         * @param value the log
+         * @return this builder
+         */
+        public Builder log(PressureLog value) {
+            log = Objects.requireNonNull(value, "log");
+            return this;
+        }
+
+        /**
+         * Adds readings on site.
+         *
+         * @param value the readings
+         * @return this builder
+         */
+        public Builder spots(SpotReadings value) {
+            spots = Objects.requireNonNull(value, "spots");
+            return this;
+        }
+
+        /**
+         * Leaves a cause out that is known not to be the matter.
+         *
+         * @param cause the cause; {@link Cause#AS_DESCRIBED} cannot be left out
+         * @return this builder
+         * @throws IllegalArgumentException if the cause is {@link Cause#AS_DESCRIBED}
+         */
+        public Builder without(Cause cause) {
+            if (cause == Cause.AS_DESCRIBED) {
+                throw new IllegalArgumentException("that everything is as described is always looked at");
+            }
+            without.add(cause);
+            return this;
+        }
+
+        /**
+         * Sets how many causes are looked at side by side; the result does not depend on it.
+         *
+         * @param number the number, at least 1; as many as there are processors if not set
+         * @return this builder
+         * @throws IllegalArgumentException if the number is below 1
+         */
+        public Builder threads(int number) {
+            if (number < 1) {
+                throw new IllegalArgumentException("threads: " + number + " is outside the allowed range, 1 or more");
+            }
+            threads = number;
+            return this;
+        }
+
+        /**
+         * Ends the preparation.
+         *
+         * @return the diagnosis
+         * @throws IllegalArgumentException if there are no readings at all
+         */
+        public Diagnosis build() {
+            if (log == null && spots.isEmpty()) {
+                throw new IllegalArgumentException("a diagnosis needs a log or at least one reading");
+            }
+            return new Diagnosis(this);
+        }
+    }
+}

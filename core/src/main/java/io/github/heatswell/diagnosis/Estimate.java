@@ -1,0 +1,54 @@
+package io.github.heatswell.diagnosis;
+
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * What the readings say about one number of the house.
+ *
+ * @param parameter the number
+ * @param value the value with which the readings are met best, in the SI unit of the parameter
+ * @param low the lower end of the 95 % interval
+ * @param high the upper end of the 95 % interval
+ * @param standing how far the readings carry the value
+ * @param settledBy the check on site that would fix the number, or empty if there is no simple one
+ */
+public record Estimate(
+        Parameter parameter, double value, double low, double high, Standing standing, Optional<SiteCheck> settledBy) {
+
+    /** How far readings carry an estimate. */
+    public enum Standing {
+        /** The readings determine the number, within its interval. */
+        CARRIED,
+        /** The readings say no more than the description did. */
+        AS_DESCRIBED,
+        /** The readings do not carry the number: almost any value would do. */
+        NOT_CARRIED
+    }
+
+    /**
+     * Checks that everything is there.
+     *
+     * @param parameter the number
+     * @param value the value with which the readings are met best, in the SI unit of the parameter
+     * @param low the lower end of the 95 % interval
+     * @param high the upper end of the 95 % interval
+     * @param standing how far the readings carry the value
+     * @param settledBy the check on site that would fix the number, or empty if there is no simple one
+     */
+    public Estimate {
+        Objects.requireNonNull(parameter, "parameter");
+        Objects.requireNonNull(standing, "standing");
+        Objects.requireNonNull(settledBy, "settledBy");
+    }
+
+    /**
+     * Whether a value lies within the interval.
+     *
+     * @param candidate the value, in the SI unit of the parameter
+     * @return true if it lies between both ends or on one
+     */
+    public boolean contains(double candidate) {
+        return candidate >= low && candidate <= high;
+    }
+}

@@ -1,0 +1,108 @@
+package io.github.heatswell.diagnosis;
+
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.result.Channel;
+import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.Regime;
+import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.simulation.Simulation;
+import java.time.Duration;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Set;
+
+/** Simulates a house for as long as there are readings, and reads off what was read. */
+final class Forecaster {
+
+    private static final double FINEST = 1;
+    private static final double MOST_SAMPLES = 6_000;
+    /** So many samples between two readings, for an opening valve lets the pressure jump. */
+    private static final double OVERSAMPLED = 4;
+
+    private static final double SHORTEST = 60;
+
+    private final PressureLog log;
+    private final Set<SiteCheck> checks;
+
+    /** A forecaster for a log, which may be null, and readings on site. */
+    Forecaster(PressureLog log, Set<SiteCheck> checks) {
+        this.log = log;
+        this.checks = checks;
+    }
+
+    /** The samples of one run. */
+    private record Course(double step, double[] gauge, double[] top, Regime[] regimes, int count, RunSummary summary) {
+
+        double between(double[] values, double time) {
+            double place = Math.max(0, time / step);
+            int before = (int) Math.min(place, count - 1.0);
+            if (before >= count - 1) {
+                return values[count - 1];
+            }
+            double share = Math.min(1, place - before);
+            return values[before] + share * (values[before + 1] - values[before]);
+        }
+
+        Regime regime(double time) {
+            return regimes[(int) Math.max(0, Math.min(time / step, count - 1.0))];
+        }
+    }
+
+    /**
+     * Simulates.
+     *
+     * @param house the house
+     * @param start the time of the log (s) at which the run starts
+     */
+    Forecast of(HotWaterSystem house, double start) {
+        Map<SiteCheck, Double> spots = checks.isEmpty() ? Map.of() : new Spots(house).read(checks);
+        if (log == null) {
+            return new Forecast(new double[0], new double[0], new Regime[0], Double.NaN, spots);
+        }
+        Course course = course(house, Math.max(SHORTEST, log.end() - start));
+        int count = log.count();
+        double[] gauge = new double[count];
+        double[] temperature = new double[count];
+        Regime[] regimes = new Regime[count];
+        for (int i = 0; i < count; i++) {
+            double time = log.time(i) - start;
+            gauge[i] = course.between(course.gauge, time);
+            temperature[i] = course.between(course.top, time);
+            regimes[i] = time < 0 ? Regime.FED : course.regime(time);
+        }
+        return new Forecast(gauge, temperature, regimes, firstBurn(course.summary), spots);
+    }
+
+    private Course course(HotWaterSystem house, double duration) {
+        double step = Math.max(FINEST, Math.max(log.interval() / OVERSAMPLED, duration / MOST_SAMPLES));
+        double used = Math.rint(Math.min(step, duration) * 1e3) / 1e3;
+        int most = (int) Math.ceil(duration / used) + 2;
+        double[] gauge = new double[most];
+        double[] top = new double[most];
+        Regime[] regimes = new Regime[most];
+        int[] count = new int[1];
+        RunSummary summary =
+                Simulation.of(house, millis(duration)).sampledEvery(millis(used)).stream((time, values, regime) -> {
+                    int i = count[0]++;
+                    gauge[i] = values[Channel.GAUGE_READING.ordinal()];
+                    top[i] = values[Channel.WATER_TOP.ordinal()];
+                    regimes[i] = regime;
+                });
+        return new Course(used, gauge, top, Arrays.copyOf(regimes, count[0]), count[0], summary);
+    }
+
+    private static double firstBurn(RunSummary summary) {
+        double on = summary.first(EventKind.HEATER_ON).map(e -> e.time()).orElse(0.0);
+        return summary.first(EventKind.HEATER_OFF).map(e -> e.time() - on).orElse(Double.NaN);
+    }
+
+    static Duration millis(double seconds) {
+        return Duration.ofMillis(Math.round(seconds * 1e3));
+    }
+
+    /** An empty map of checks, to be filled. */
+    static Map<SiteCheck, Double> noSpots() {
+        return new EnumMap<>(SiteCheck.class);
+    }
+}

@@ -1,0 +1,153 @@
+package io.github.heatswell.diagnosis;
+
+import static io.github.heatswell.units.PressureUnit.PASCAL;
+
+import io.github.heatswell.plant.ExpansionVessel;
+import io.github.heatswell.plant.Heater;
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.plant.Leak;
+import io.github.heatswell.plant.ReliefValve;
+import io.github.heatswell.plant.Start;
+import io.github.heatswell.plant.Supply;
+import io.github.heatswell.plant.TrappedAir;
+import io.github.heatswell.units.FlowUnit;
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.RatioUnit;
+import io.github.heatswell.units.VolumeUnit;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+
+/** Changes of one house, collected and then carried out together, since some numbers depend on each other. */
+final class HouseEdit {
+
+    private static final double LOWEST_LEAK_PRESSURE = 0.2e5;
+
+    private final HotWaterSystem house;
+    private final double atmosphere;
+    private final String device;
+    private final Map<Parameter, Double> values = new EnumMap<>(Parameter.class);
+    private ExpansionVessel.Condition condition;
+
+    HouseEdit(HotWaterSystem house, String device) {
+        this.house = house;
+        this.device = device;
+        atmosphere = house.site().atmosphere();
+    }
+
+    void set(Parameter parameter, double value) {
+        values.put(parameter, value);
+    }
+
+    void condition(ExpansionVessel.Condition value) {
+        condition = value;
+    }
+
+    private boolean has(Parameter parameter) {
+        return values.containsKey(parameter);
+    }
+
+    private double get(Parameter parameter, double otherwise) {
+        return values.getOrDefault(parameter, otherwise);
+    }
+
+    HotWaterSystem build() {
+        double described = house.supplyAtStart().gauge(atmosphere);
+        double statically = get(Parameter.SUPPLY_PRESSURE, described);
+        HotWaterSystem.Builder builder = HotWaterSystem.builder()
+                .site(house.site())
+                .supply(supply(statically - described))
+                .tank(house.tank())
+                .heater(heater())
+                .draws(house.draws())
+                .gaugeHeight(house.gaugeHeight(), io.github.heatswell.units.LengthUnit.METRE)
+                .start(start(statically - described));
+        house.piping().forEach(builder::addPipe);
+        house.leaks().forEach(builder::addLeak);
+        valves().forEach(builder::addReliefValve);
+        house.vessel().ifPresent(vessel -> builder.vessel(vessel(vessel)));
+        house.trappedAir().ifPresent(builder::trappedAir);
+        if (has(Parameter.TRAPPED_AIR)) {
+            builder.trappedAir(TrappedAir.of(get(Parameter.TRAPPED_AIR, 0), VolumeUnit.CUBIC_METRE));
+        }
+        if (has(Parameter.LEAK)) {
+            builder.addLeak(Leak.of(
+                    get(Parameter.LEAK, 0),
+                    FlowUnit.CUBIC_METRE_PER_SECOND,
+                    Pressure.gauge(Math.max(LOWEST_LEAK_PRESSURE, described), PASCAL)));
+        }
+        return builder.build();
+    }
+
+    private Supply supply(double shift) {
+        if (shift == 0 && !has(Parameter.SEAT_LEAKAGE)) {
+            return house.supply();
+        }
+        Supply.Builder builder = Rebuild.supply(house.supply(), shift, atmosphere);
+        if (has(Parameter.SEAT_LEAKAGE)) {
+            builder.seatLeakage(get(Parameter.SEAT_LEAKAGE, 0), FlowUnit.CUBIC_METRE_PER_SECOND);
+        }
+        return builder.build();
+    }
+
+    /** A start above the supply keeps its distance. */
+    private Start start(double shift) {
+        Start start = house.start();
+        if (start.pressure().isEmpty() || shift == 0) {
+            return start;
+        }
+        double moved = start.pressure().get().gauge(atmosphere) + shift;
+        return Rebuild.start(start).pressure(Pressure.gauge(moved, PASCAL)).build();
+    }
+
+    private Heater heater() {
+        Heater heater = house.heater();
+        double shift = get(Parameter.SET_POINT, heater.setPoint()) - heater.setPoint();
+        return Rebuild.heater(heater, get(Parameter.HEATING_RATE, 1), shift);
+    }
+
+    private ExpansionVessel vessel(ExpansionVessel vessel) {
+        ExpansionVessel.Builder builder = Rebuild.vessel(vessel);
+        if (condition != null) {
+            builder.condition(condition);
+        }
+        if (has(Parameter.PRECHARGE)) {
+            builder.precharge(Pressure.gauge(get(Parameter.PRECHARGE, 0), PASCAL));
+        }
+        if (has(Parameter.VESSEL_VOLUME)) {
+            builder.volume(get(Parameter.VESSEL_VOLUME, 0), VolumeUnit.CUBIC_METRE);
+        }
+        return builder.build();
+    }
+
+    private List<ReliefValve> valves() {
+        List<ReliefValve> valves = new ArrayList<>();
+        for (ReliefValve valve : house.reliefValves()) {
+            valves.add(valve.name().equals(device) ? changed(valve) : valve);
+        }
+        return valves;
+    }
+
+    private ReliefValve changed(ReliefValve valve) {
+        double opens = valve.opens().gauge(atmosphere);
+        double share = valve.reseats().gauge(atmosphere) / opens;
+        if (has(Parameter.STUCK_LIFT)) {
+            return Rebuild.valve(valve)
+                    .stuckOpen(get(Parameter.STUCK_LIFT, 0), RatioUnit.ONE)
+                    .build();
+        }
+        if (has(Parameter.SEAT_WEEP)) {
+            double from = get(Parameter.WEEPS_FROM, 0);
+            return Rebuild.valve(valve)
+                    .leakingSeat(
+                            Pressure.gauge(from, PASCAL), get(Parameter.SEAT_WEEP, 0), FlowUnit.CUBIC_METRE_PER_SECOND)
+                    .build();
+        }
+        if (has(Parameter.OPENING_PRESSURE)) {
+            return Rebuild.opening(
+                    valve, get(Parameter.OPENING_PRESSURE, opens), get(Parameter.RESEAT_SHARE, share), atmosphere);
+        }
+        return valve;
+    }
+}

@@ -1,0 +1,30 @@
+package io.github.heatswell.diagnosis;
+
+import io.github.heatswell.plant.HotWaterSystem;
+import java.util.List;
+import java.util.function.Consumer;
+
+/**
+ * One cause as a change of the described house: what is different for certain, and the numbers that are open.
+ *
+ * @param cause what is wrong
+ * @param device the name of the valve it is about, empty if there is but one such thing
+ * @param change what is different whatever the numbers are
+ * @param open the numbers that say how much is wrong, possibly none
+ */
+record Hypothesis(Cause cause, String device, Consumer<HouseEdit> change, List<FreeParameter> open) {
+
+    Hypothesis {
+        open = List.copyOf(open);
+    }
+
+    /** The house as this hypothesis sees it, with the parameters put to their values. */
+    HotWaterSystem house(HotWaterSystem described, List<FreeParameter> parameters, double[] values) {
+        HouseEdit edit = new HouseEdit(described, device);
+        change.accept(edit);
+        for (int i = 0; i < values.length; i++) {
+            edit.set(parameters.get(i).parameter(), values[i]);
+        }
+        return edit.build();
+    }
+}

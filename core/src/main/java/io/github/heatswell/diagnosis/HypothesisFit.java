@@ -1,0 +1,80 @@
+package io.github.heatswell.diagnosis;
+
+import io.github.heatswell.plant.HotWaterSystem;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * How well one cause explains the readings.
+ *
+ * @param cause the cause
+ * @param device the name of the valve it is about, empty if there is no choice
+ * @param sumOfSquares the sum of squared residuals in standard uncertainties, outliers held back, with what was known
+ *     beforehand (-)
+ * @param criterion the Bayesian information criterion less that of the best hypothesis (-); 0 for the best
+ * @param weight the share of this hypothesis among all, by the criterion (-)
+ * @param estimates the numbers of the house: those of the cause first, then the circumstances every hypothesis leaves open
+ * @param ownNumbers how many of the estimates belong to the cause
+ * @param misfit what is left unexplained of the log, or empty without a log
+ * @param evidence what each part of the log says; empty without a log
+ * @param house the house with which the readings are met best
+ * @param gauge what the gauge shows in that house at the times of the log (Pa, gauge)
+ */
+public record HypothesisFit(
+        Cause cause,
+        String device,
+        double sumOfSquares,
+        double criterion,
+        double weight,
+        List<Estimate> estimates,
+        int ownNumbers,
+        Optional<Misfit> misfit,
+        List<Evidence> evidence,
+        HotWaterSystem house,
+        List<Double> gauge) {
+
+    /**
+     * Checks and copies.
+     *
+     * @param cause the cause
+     * @param device the name of the valve it is about, empty if there is no choice
+     * @param sumOfSquares the sum of squared residuals in standard uncertainties (-)
+     * @param criterion the Bayesian information criterion less that of the best hypothesis (-)
+     * @param weight the share of this hypothesis among all, by the criterion (-)
+     * @param estimates the numbers of the house
+     * @param ownNumbers how many of the estimates belong to the cause
+     * @param misfit what is left unexplained of the log, or empty without a log
+     * @param evidence what each part of the log says; empty without a log
+     * @param house the house with which the readings are met best
+     * @param gauge what the gauge shows in that house at the times of the log (Pa, gauge)
+     */
+    public HypothesisFit {
+        Objects.requireNonNull(cause, "cause");
+        Objects.requireNonNull(device, "device");
+        Objects.requireNonNull(misfit, "misfit");
+        Objects.requireNonNull(house, "house");
+        estimates = List.copyOf(estimates);
+        evidence = List.copyOf(evidence);
+        gauge = List.copyOf(gauge);
+    }
+
+    /**
+     * The estimate of one number.
+     *
+     * @param parameter the number
+     * @return the estimate, or empty if this hypothesis does not leave it open
+     */
+    public Optional<Estimate> estimate(Parameter parameter) {
+        return estimates.stream().filter(e -> e.parameter() == parameter).findFirst();
+    }
+
+    /**
+     * The numbers that say how much is wrong.
+     *
+     * @return the estimates that belong to the cause, possibly none
+     */
+    public List<Estimate> own() {
+        return estimates.subList(0, ownNumbers);
+    }
+}

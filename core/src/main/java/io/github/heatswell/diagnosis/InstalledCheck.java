@@ -1,0 +1,90 @@
+package io.github.heatswell.diagnosis;
+
+import io.github.heatswell.plant.HotWaterSystem;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * After the work is done: do the readings of the check sheet agree with what the plan says they should be?
+ *
+ * @param lines one line for each reading, in the order of {@link SiteCheck}
+ */
+public record InstalledCheck(List<Line> lines) {
+
+    private static final double TOLERATED = 2;
+
+    /**
+     * Copies the lines.
+     *
+     * @param lines one line for each reading, in the order of {@link SiteCheck}
+     */
+    public InstalledCheck {
+        lines = List.copyOf(lines);
+    }
+
+    /**
+     * One reading against the plan.
+     *
+     * @param check what was read
+     * @param planned what the planned system would show (SI unit of the check, pressures gauge)
+     * @param reading what was read, with its uncertainty
+     */
+    public record Line(SiteCheck check, double planned, SpotReading reading) {
+        /**
+         * How far reading and plan lie apart.
+         *
+         * @return reading less plan, in the uncertainty of the reading (-)
+         */
+        public double deviation() {
+            return (reading.value() - planned) / reading.uncertainty();
+        }
+
+        /**
+         * Whether the reading agrees with the plan.
+         *
+         * @return true if both lie no more than twice the uncertainty apart
+         */
+        public boolean agrees() {
+            return Math.abs(deviation()) <= TOLERATED;
+        }
+    }
+
+    /**
+     * Compares readings with a plan.
+     *
+     * @param plan the system as planned
+     * @param readings the check sheet
+     * @return one line for each reading
+     * @throws IllegalArgumentException if there are no readings
+     */
+    public static InstalledCheck of(HotWaterSystem plan, SpotReadings readings) {
+        if (readings.isEmpty()) {
+            throw new IllegalArgumentException("a check of the installation needs at least one reading");
+        }
+        Map<SiteCheck, Double> planned =
+                new EnumMap<>(new Spots(plan).read(readings.all().keySet()));
+        List<Line> lines = new ArrayList<>();
+        readings.all().forEach((check, reading) -> lines.add(new Line(check, planned.get(check), reading)));
+        return new InstalledCheck(lines);
+    }
+
+    /**
+     * Whether the system is installed as planned, as far as it was read.
+     *
+     * @return true if every reading agrees
+     */
+    public boolean asPlanned() {
+        return differences().isEmpty();
+    }
+
+    /**
+     * What differs from the plan.
+     *
+     * @return the lines that do not agree, possibly none
+     */
+    public List<Line> differences() {
+        return lines.stream().filter(line -> !line.agrees()).toList();
+    }
+}

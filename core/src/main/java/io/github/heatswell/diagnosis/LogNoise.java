@@ -1,0 +1,80 @@
+package io.github.heatswell.diagnosis;
+
+import java.util.Arrays;
+
+/**
+ * How far the readings of a log scatter, found from the log itself: each reading is compared with the straight line between its
+ * neighbours, so that slow changes drop out. The largest tenth is left out, in which jumps and outliers sit; for normal scatter
+ * the rest has 0.789 of the standard deviation of the whole (truncated normal distribution).
+ *
+ * @param scatter the standard deviation of a reading (Pa)
+ * @param step the distance of the marks or digits the readings fall on (Pa), 0 if none shows
+ */
+record LogNoise(double scatter, double step) {
+
+    private static final double KEPT = 0.9;
+    private static final double TRUNCATED = 0.7894;
+    private static final int FEW = 10;
+    /** No gauge of a household is read better than this (Pa). */
+    private static final double LEAST = 300;
+    /** Scatter (Pa) taken where the log is too short to tell. */
+    private static final double UNKNOWN = 5_000;
+    /** Readings this close (Pa) are the same reading. */
+    private static final double SAME = 1;
+
+    static LogNoise of(double[] times, double[] gauge) {
+        double step = step(gauge);
+        return new LogNoise(Math.max(scatter(times, gauge), LEAST), step);
+    }
+
+    /** The standard uncertainty (Pa) of one reading: scatter, but never less than the steps leave open. */
+    double uncertainty() {
+        return Math.max(scatter, step / Math.sqrt(12));
+    }
+
+    private static double scatter(double[] times, double[] gauge) {
+        if (times.length < FEW) {
+            return UNKNOWN;
+        }
+        double[] squares = new double[times.length - 2];
+        for (int i = 1; i < times.length - 1; i++) {
+            double share = (times[i] - times[i - 1]) / (times[i + 1] - times[i - 1]);
+            double difference = gauge[i] - (1 - share) * gauge[i - 1] - share * gauge[i + 1];
+            squares[i - 1] = difference * difference / (1 + share * share + (1 - share) * (1 - share));
+        }
+        Arrays.sort(squares);
+        int kept = (int) Math.ceil(KEPT * squares.length);
+        double sum = 0;
+        for (int i = 0; i < kept; i++) {
+            sum += squares[i];
+        }
+        return Math.sqrt(sum / kept) / TRUNCATED;
+    }
+
+    /** The smallest difference of two readings, if all differences are multiples of it and it is coarse. */
+    private static double step(double[] gauge) {
+        double[] sorted = gauge.clone();
+        Arrays.sort(sorted);
+        double smallest = Double.POSITIVE_INFINITY;
+        int levels = 1;
+        for (int i = 1; i < sorted.length; i++) {
+            double difference = sorted[i] - sorted[i - 1];
+            if (difference > SAME) {
+                smallest = Math.min(smallest, difference);
+                levels++;
+            }
+        }
+        boolean coarse = levels > 1 && levels * 3 <= sorted.length + 3;
+        return coarse && multiples(sorted, smallest) ? smallest : 0;
+    }
+
+    private static boolean multiples(double[] sorted, double step) {
+        for (double value : sorted) {
+            double steps = (value - sorted[0]) / step;
+            if (Math.abs(steps - Math.rint(steps)) > 0.05 * Math.max(1, 0.02 * steps)) {
+                return false;
+            }
+        }
+        return true;
+    }
+}

@@ -1,0 +1,89 @@
+package io.github.heatswell.diagnosis;
+
+/**
+ * A number of the house that a diagnosis may change to meet the readings. Values are in SI units.
+ */
+public enum Parameter {
+    /** What the supply stands at when the run starts (Pa, gauge). */
+    SUPPLY_PRESSURE("static pressure of the supply", "Pa", Scale.EVEN, SiteCheck.COLD_STATIC),
+    /** The heat that reaches the water, against that of the description (-). */
+    HEATING_RATE("heating rate against the described one", "", Scale.RATIO, null),
+    /** When the heater came on, in the time of the log (s). */
+    START_OF_HEATING("start of the heat-up", "s", Scale.EVEN, null),
+    /** The temperature at which the thermostat switches off (K). */
+    SET_POINT("temperature the water is heated to", "K", Scale.EVEN, SiteCheck.HOT_TAP),
+    /** The gas pressure of the vessel with its water side empty (Pa, gauge). */
+    PRECHARGE("gas charge of the vessel", "Pa", Scale.RATIO, SiteCheck.TYRE_GAUGE),
+    /** The room of the vessel, gas and water together, that takes part (m3). */
+    VESSEL_VOLUME("volume of the vessel that takes part", "m3", Scale.RATIO, SiteCheck.TYRE_GAUGE),
+    /** Air in the piping, at the pressure the run starts from (m3). */
+    TRAPPED_AIR("air in the piping", "m3", Scale.RATIO, SiteCheck.COLD_STATIC),
+    /** What passes the closed seat of check valve or reducing valve at a difference of one bar (m3/s). */
+    SEAT_LEAKAGE("flow through the closed seat at one bar", "m3/s", Scale.RATIO, SiteCheck.NEXT_MORNING),
+    /** The pressure at which a relief valve opens (Pa, gauge). */
+    OPENING_PRESSURE("opening pressure of the relief valve", "Pa", Scale.RATIO, SiteCheck.HEAT_UP_MAXIMUM),
+    /** The reseat pressure of a relief valve as a share of its opening pressure, both gauge (-). */
+    RESEAT_SHARE("reseat pressure against the opening pressure", "", Scale.EVEN, SiteCheck.CAUGHT_VOLUME),
+    /** What the closed seat of a relief valve lets by at its opening pressure (m3/s). */
+    SEAT_WEEP("flow through the closed seat of the relief valve", "m3/s", Scale.RATIO, SiteCheck.CAUGHT_VOLUME),
+    /** The pressure above which the seat of a relief valve lets water by (Pa, gauge). */
+    WEEPS_FROM(
+            "pressure from which the seat of the relief valve lets water by", "Pa", Scale.EVEN, SiteCheck.NEXT_MORNING),
+    /** The lift at which a relief valve is stuck (-). */
+    STUCK_LIFT("lift at which the relief valve is stuck", "", Scale.RATIO, SiteCheck.CAUGHT_VOLUME),
+    /** What is lost by a leak at the static pressure of the supply (m3/s). */
+    LEAK("flow that is lost", "m3/s", Scale.RATIO, SiteCheck.METER_AT_REST);
+
+    /** How differences of a number count. */
+    enum Scale {
+        /** One more is one more, wherever. */
+        EVEN,
+        /** Twice as much is one step up, half as much one step down. */
+        RATIO
+    }
+
+    private final String words;
+    private final String unit;
+    private final Scale scale;
+    private final SiteCheck settledBy;
+
+    Parameter(String words, String unit, Scale scale, SiteCheck settledBy) {
+        this.words = words;
+        this.unit = unit;
+        this.scale = scale;
+        this.settledBy = settledBy;
+    }
+
+    /**
+     * The number in words.
+     *
+     * @return a description without article or unit
+     */
+    public String words() {
+        return words;
+    }
+
+    /**
+     * The SI unit of the values; pressures are gauge.
+     *
+     * @return the unit, empty for a bare number
+     */
+    public String unit() {
+        return unit;
+    }
+
+    /** The reading on site that would fix the number, or null if there is no simple one. */
+    SiteCheck settledBy() {
+        return settledBy;
+    }
+
+    /** The value on the scale on which differences count the same everywhere. */
+    double toScale(double value) {
+        return scale == Scale.RATIO ? Math.log(value) : value;
+    }
+
+    /** The value from that scale. */
+    double fromScale(double position) {
+        return scale == Scale.RATIO ? Math.exp(position) : position;
+    }
+}

@@ -1,0 +1,270 @@
+package io.github.heatswell.diagnosis;
+
+import java.util.Arrays;
+import java.util.Objects;
+import java.util.OptionalDouble;
+
+/**
+ * What a logger wrote down: pressure over time, possibly with the temperature of the water and whether the heater was on. The log
+ * begins at rest, in the state the described house starts from. Immutable.
+ */
+public final class PressureLog {
+
+    private static final int FEWEST = 3;
+
+    private final double[] times;
+    private final double[] gauge;
+    private final double[] temperature;
+    private final boolean[] burner;
+    private final Double timeOfDay;
+    private final LogNoise noise;
+    private final double uncertainty;
+
+    private PressureLog(Builder from) {
+        times = from.times;
+        gauge = from.gauge;
+        temperature = from.temperature;
+        burner = from.burner;
+        timeOfDay = from.timeOfDay;
+        noise = LogNoise.of(times, gauge);
+        uncertainty = from.uncertainty == null ? noise.uncertainty() : from.uncertainty;
+    }
+
+    /**
+     * Starts a log.
+     *
+     * @param times when each reading was taken (s), from 0, each later than the one before; at least 3
+     * @param gauge the readings (Pa, gauge), one for each time
+     * @return a builder with nothing but the pressure
+     * @throws IllegalArgumentException if there are too few readings, their numbers differ, a value is not finite, or time
+     *     does not run forward from 0
+     */
+    public static Builder builder(double[] times, double[] gauge) {
+        return new Builder(times, gauge);
+    }
+
+    /**
+     * The number of readings.
+     *
+     * @return the number, at least 3
+     */
+    public int count() {
+        return times.length;
+    }
+
+    /**
+     * When a reading was taken.
+     *
+     * @param index the number of the reading, from 0
+     * @return the time (s) since the first
+     */
+    public double time(int index) {
+        return times[index];
+    }
+
+    /**
+     * What the gauge showed.
+     *
+     * @param index the number of the reading, from 0
+     * @return the pressure (Pa, gauge)
+     */
+    public double gauge(int index) {
+        return gauge[index];
+    }
+
+    /**
+     * The temperature of the water, where it was logged.
+     *
+     * @param index the number of the reading, from 0
+     * @return the temperature (K), or empty
+     */
+    public OptionalDouble temperature(int index) {
+        return temperature == null || Double.isNaN(temperature[index])
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(temperature[index]);
+    }
+
+    /**
+     * Whether the log has a column for the temperature.
+     *
+     * @return true if at least some temperatures are known
+     */
+    public boolean hasTemperature() {
+        return temperature != null;
+    }
+
+    /**
+     * Whether the log has a column for burner or element.
+     *
+     * @return true if {@link #burnerOn} tells something
+     */
+    public boolean hasBurner() {
+        return burner != null;
+    }
+
+    /**
+     * Whether the heater was on.
+     *
+     * @param index the number of the reading, from 0
+     * @return true if it was on; false if it was off or is not known
+     */
+    public boolean burnerOn(int index) {
+        return burner != null && burner[index];
+    }
+
+    /**
+     * The clock time of the first reading.
+     *
+     * @return the time (s since midnight), or empty if the log knows no clock
+     */
+    public OptionalDouble timeOfDay() {
+        return timeOfDay == null ? OptionalDouble.empty() : OptionalDouble.of(timeOfDay);
+    }
+
+    /**
+     * The length of the log.
+     *
+     * @return the time (s) of the last reading
+     */
+    public double end() {
+        return times[times.length - 1];
+    }
+
+    /**
+     * The standard uncertainty of one reading: as given, or else found from scatter and steps of the log itself.
+     *
+     * @return the uncertainty (Pa)
+     */
+    public double uncertainty() {
+        return uncertainty;
+    }
+
+    /**
+     * The distance of the marks or digits the readings fall on.
+     *
+     * @return the step (Pa), 0 if none shows
+     */
+    public double step() {
+        return noise.step();
+    }
+
+    /** How far the readings scatter about a smooth course (Pa), whatever uncertainty was given. */
+    double scatter() {
+        return noise.scatter();
+    }
+
+    /** The usual distance (s) of two readings: half of them are closer. */
+    double interval() {
+        double[] distances = new double[times.length - 1];
+        for (int i = 0; i < distances.length; i++) {
+            distances[i] = times[i + 1] - times[i];
+        }
+        Arrays.sort(distances);
+        return distances[distances.length / 2];
+    }
+
+    /** Builds a {@link PressureLog}. */
+    public static final class Builder {
+        private final double[] times;
+        private final double[] gauge;
+        private double[] temperature;
+        private boolean[] burner;
+        private Double timeOfDay;
+        private Double uncertainty;
+
+        private Builder(double[] times, double[] gauge) {
+            this.times = times.clone();
+            this.gauge = gauge.clone();
+            if (times.length < FEWEST) {
+                throw new IllegalArgumentException("a log needs at least " + FEWEST + " readings, not " + times.length);
+            }
+            sameNumber(gauge.length, "pressures");
+            for (int i = 0; i < times.length; i++) {
+                boolean forward = i == 0 ? times[0] == 0 : times[i] > times[i - 1];
+                if (!forward || !(times[i] < Double.POSITIVE_INFINITY)) {
+                    throw new IllegalArgumentException("reading " + (i + 1)
+                            + ": time must begin at 0 s and run forward, but here it is " + times[i] + " s");
+                }
+                if (!Double.isFinite(gauge[i])) {
+                    throw new IllegalArgumentException(
+                            "reading " + (i + 1) + ": a pressure must be a finite number, not " + gauge[i]);
+                }
+            }
+        }
+
+        private void sameNumber(int count, String what) {
+            if (count != times.length) {
+                throw new IllegalArgumentException(
+                        "a log of " + times.length + " times needs as many " + what + ", not " + count);
+            }
+        }
+
+        /**
+         * Adds the temperature of the water at the top of the tank.
+         *
+         * @param values the temperatures (K), one for each time; NaN where none was read
+         * @return this builder
+         * @throws IllegalArgumentException if their number differs from that of the times
+         */
+        public Builder temperature(double... values) {
+            sameNumber(values.length, "temperatures");
+            temperature = values.clone();
+            return this;
+        }
+
+        /**
+         * Adds whether burner or element were on.
+         *
+         * @param values true for on, one for each time
+         * @return this builder
+         * @throws IllegalArgumentException if their number differs from that of the times
+         */
+        public Builder burner(boolean... values) {
+            sameNumber(values.length, "burner states");
+            burner = values.clone();
+            return this;
+        }
+
+        /**
+         * Sets the clock time of the first reading.
+         *
+         * @param seconds the time since midnight (s), 0 to less than a day
+         * @return this builder
+         * @throws IllegalArgumentException if the time is outside its range
+         */
+        public Builder timeOfDay(double seconds) {
+            if (!(seconds >= 0 && seconds < 86_400)) {
+                throw new IllegalArgumentException(
+                        "the clock time of a log is 0 s to less than 86400 s, not " + seconds + " s");
+            }
+            timeOfDay = seconds;
+            return this;
+        }
+
+        /**
+         * Sets the standard uncertainty of a reading, instead of having it found from the log.
+         *
+         * @param pascal the uncertainty (Pa), above 0
+         * @return this builder
+         * @throws IllegalArgumentException if it is not above 0
+         */
+        public Builder uncertainty(double pascal) {
+            if (!(pascal > 0 && pascal < Double.POSITIVE_INFINITY)) {
+                throw new IllegalArgumentException(
+                        "the uncertainty of a log must be above 0 Pa, not " + pascal + " Pa");
+            }
+            uncertainty = pascal;
+            return this;
+        }
+
+        /**
+         * Ends the log.
+         *
+         * @return the log
+         */
+        public PressureLog build() {
+            Objects.requireNonNull(times, "times");
+            return new PressureLog(this);
+        }
+    }
+}

@@ -1,0 +1,104 @@
+package io.github.heatswell.diagnosis;
+
+import io.github.heatswell.draw.DrawProfile;
+import io.github.heatswell.plant.ExpansionVessel;
+import io.github.heatswell.plant.ExpansionVessel.Condition;
+import io.github.heatswell.plant.Heater;
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.plant.Start;
+import io.github.heatswell.result.Channel;
+import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.simulation.Simulation;
+import io.github.heatswell.units.DurationUnit;
+import java.time.Duration;
+import java.util.Map;
+import java.util.Set;
+
+/** What the checks on site would show in a house: each is read off a run as the check is done. */
+final class Spots {
+
+    private static final Duration HOUR = Duration.ofHours(1);
+    private static final double MINUTE = 60;
+
+    private final HotWaterSystem house;
+    private final double atmosphere;
+    private Heating heating;
+
+    Spots(HotWaterSystem house) {
+        this.house = house;
+        atmosphere = house.site().atmosphere();
+    }
+
+    /** The heat-up from cold until the next morning. */
+    private record Heating(RunSummary summary, double first, double highest, double last, double hottest) {}
+
+    Map<SiteCheck, Double> read(Set<SiteCheck> checks) {
+        Map<SiteCheck, Double> found = Forecaster.noSpots();
+        checks.forEach(check -> found.put(check, value(check)));
+        return found;
+    }
+
+    private double value(SiteCheck check) {
+        return switch (check) {
+            case COLD_STATIC -> heating().first;
+            case HEAT_UP_MAXIMUM -> heating().highest;
+            case NEXT_MORNING -> heating().last;
+            case CAUGHT_VOLUME -> heating().summary.totals().relieved();
+            case HOT_TAP -> heating().hottest;
+            case METER_AT_REST -> meter();
+            case TYRE_GAUGE -> tyreGauge();
+        };
+    }
+
+    /** A cold fill stands at supply pressure, so that its first reading shows how far the gauge sits above the drain cock. */
+    private Heating heating() {
+        if (heating == null) {
+            Duration duration = Forecaster.millis(SpotReadings.UNTIL_MORNING);
+            double[] gauge = {Double.NaN, Double.NaN};
+            RunSummary summary = Simulation.of(undrawn(house.heater()), duration).sampledEvery(duration).stream(
+                    (time, values, regime) -> {
+                        int place = Double.isNaN(gauge[0]) ? 0 : 1;
+                        gauge[place] = values[Channel.GAUGE_READING.ordinal()];
+                    });
+            double offset = house.supplyAtStart().gauge(atmosphere) - gauge[0];
+            double highest = summary.gauge(summary.extremes().highestPressure().value()) - offset;
+            double hottest = summary.extremes().highestTemperature().value();
+            heating = new Heating(summary, gauge[0], highest, gauge[1], hottest);
+        }
+        return heating;
+    }
+
+    /** The same house from a cold fill, in which nobody opens a tap. */
+    private HotWaterSystem undrawn(Heater heater) {
+        Start cold = Start.builder()
+                .timeOfDay(house.start().timeOfDay(), DurationUnit.SECOND)
+                .dayOfYear(house.start().dayOfYear())
+                .build();
+        return house.toBuilder()
+                .draws(DrawProfile.none())
+                .start(cold)
+                .heater(heater)
+                .build();
+    }
+
+    /** The meter is read in a house that has come to rest with the heater off. */
+    private double meter() {
+        Heater off = Rebuild.heater(house.heater(), 1e-6, 0);
+        double[] letIn = new double[2];
+        Simulation.of(undrawn(off), HOUR.plusSeconds((long) MINUTE)).sampledEvery(Duration.ofMinutes(1)).stream(
+                (time, values, regime) -> {
+                    double total = values[Channel.INFLOW_TOTAL.ordinal()];
+                    letIn[time <= MINUTE ? 0 : 1] = total;
+                });
+        return letIn[1] - letIn[0];
+    }
+
+    /** A vessel that is full of water for good has no gas to show. */
+    private double tyreGauge() {
+        return house.vessel()
+                .filter(vessel -> vessel.condition() != Condition.WATERLOGGED)
+                .map(ExpansionVessel::precharge)
+                .map(precharge -> precharge.gauge(atmosphere))
+                .orElse(0.0);
+    }
+}
