@@ -1,0 +1,148 @@
+package io.github.heatswell.diagnosis;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.result.Channel;
+import io.github.heatswell.simulation.Simulation;
+import java.time.Duration;
+import java.util.EnumSet;
+import java.util.Map;
+import org.hipparchus.random.RandomGenerator;
+import org.hipparchus.random.Well19937c;
+import org.junit.jupiter.api.Test;
+
+class DiagnosisTest {
+
+    private final RandomGenerator random = new Well19937c(4711);
+    private final HotWaterSystem house = KnownTruth.house(random);
+
+    private KnownTruth known(Cause cause) {
+        Hypothesis truth = Hypotheses.of(house).stream()
+                .filter(h -> h.cause() == cause)
+                .findFirst()
+                .orElseThrow();
+        return KnownTruth.of(house, truth, random);
+    }
+
+    private static PressureLog log(double[] times, double[] gauge) {
+        return PressureLog.builder(times, gauge).build();
+    }
+
+    /** Causes that lose water left out, a leak cannot be explained, and the result must say so. */
+    @Test
+    void reportsMisfitWhenTheCauseIsNotOnTheList() {
+        KnownTruth leak = leaking();
+        Diagnosis.Builder blind = Diagnosis.builder(house).log(leak.log());
+        EnumSet.of(
+                        Cause.LEAK,
+                        Cause.RELIEF_STUCK_OPEN,
+                        Cause.RELIEF_SEAT_WEEPS,
+                        Cause.RELIEF_OPENS_LOW,
+                        Cause.CHECK_VALVE_PASSES,
+                        Cause.REDUCING_VALVE_CREEPS)
+                .forEach(blind::without);
+        assertTrue(blind.build().run().misfit());
+        assertFalse(Diagnosis.builder(house).log(leak.log()).build().run().misfit());
+    }
+
+    /** A leak of 3 mL/min: the pressure falls to that of the supply within hours. */
+    private KnownTruth leaking() {
+        Hypothesis hypothesis = new Hypothesis(
+                Cause.LEAK,
+                "",
+                edit -> {},
+                java.util.List.of(new FreeParameter(
+                        Parameter.LEAK, 4.9e-8, 5.1e-8, java.util.List.of(5e-8), Double.POSITIVE_INFINITY)));
+        return KnownTruth.of(house, hypothesis, random);
+    }
+
+    /** A few wild readings change neither cause nor estimate by more than its interval. */
+    @Test
+    void outliersCountLittle() {
+        PressureLog clean = known(Cause.WATER_TOO_HOT).log();
+        double[] times = new double[clean.count()];
+        double[] gauge = new double[clean.count()];
+        for (int i = 0; i < times.length; i++) {
+            times[i] = clean.time(i);
+            gauge[i] = clean.gauge(i) + (i % 97 == 50 ? 6e5 : 0);
+        }
+        HypothesisFit without =
+                Diagnosis.builder(house).log(clean).build().run().best();
+        HypothesisFit with =
+                Diagnosis.builder(house).log(log(times, gauge)).build().run().best();
+        assertEquals(Cause.WATER_TOO_HOT, without.cause());
+        assertEquals(Cause.WATER_TOO_HOT, with.cause());
+        Estimate estimate = without.estimate(Parameter.SET_POINT).orElseThrow();
+        assertEquals(
+                estimate.value(),
+                with.estimate(Parameter.SET_POINT).orElseThrow().value(),
+                estimate.high() - estimate.low(),
+                "the length of the interval");
+    }
+
+    @Test
+    void aTyreGaugeTellsAWaterloggedVesselFromOneThatIsCutOff() {
+        SpotReadings spots = SpotReadings.none();
+        HotWaterSystem isolated = known(Cause.VESSEL_ISOLATED).truth().house(house, java.util.List.of(), new double[0]);
+        Map<SiteCheck, Double> shown = new Spots(isolated)
+                .read(EnumSet.of(SiteCheck.COLD_STATIC, SiteCheck.HEAT_UP_MAXIMUM, SiteCheck.CAUGHT_VOLUME));
+        for (Map.Entry<SiteCheck, Double> one : shown.entrySet()) {
+            spots = spots.with(one.getKey(), one.getValue());
+        }
+        DiagnosisResult found = Diagnosis.builder(house).spots(spots).build().run();
+        assertFalse(found.isDecided());
+        assertTrue(found.alike().stream().anyMatch(fit -> fit.cause() == Cause.VESSEL_ISOLATED));
+        assertFalse(found.alike().stream().anyMatch(fit -> fit.cause() == Cause.AS_DESCRIBED));
+        double precharge =
+                house.vessel().orElseThrow().precharge().gauge(house.site().atmosphere());
+        DiagnosisResult settled = Diagnosis.builder(house)
+                .spots(spots.with(SiteCheck.TYRE_GAUGE, precharge))
+                .build()
+                .run();
+        assertFalse(settled.alike().stream().anyMatch(fit -> fit.cause() == Cause.VESSEL_WATERLOGGED));
+        assertEquals(Cause.VESSEL_ISOLATED, settled.best().cause());
+    }
+
+    /** The checks agree with the run they are read off. */
+    @Test
+    void anInstalledPlanAgreesWithItself() {
+        double highest = 0;
+        for (double value :
+                Simulation.of(house, Duration.ofHours(12)).run().trace().values(Channel.GAUGE_READING)) {
+            highest = Math.max(highest, value);
+        }
+        SpotReadings readings =
+                SpotReadings.none().with(SiteCheck.HEAT_UP_MAXIMUM, highest).with(SiteCheck.TYRE_GAUGE, 0.5e5);
+        InstalledCheck check = InstalledCheck.of(house, readings);
+        assertFalse(check.asPlanned());
+        assertEquals(1, check.differences().size());
+        assertEquals(SiteCheck.TYRE_GAUGE, check.differences().get(0).check());
+        assertThrows(IllegalArgumentException.class, () -> InstalledCheck.of(house, SpotReadings.none()));
+    }
+
+    @Test
+    void refusesWhatCannotBeRead() {
+        double[] times = {0, 60, 120};
+        double[] gauge = {1, 2, 3};
+        assertThrows(IllegalArgumentException.class, () -> log(new double[] {0, 60}, new double[] {1, 2}));
+        assertThrows(IllegalArgumentException.class, () -> log(new double[] {1, 60, 120}, gauge));
+        assertThrows(IllegalArgumentException.class, () -> log(new double[] {0, 60, 60}, gauge));
+        assertThrows(IllegalArgumentException.class, () -> log(times, new double[] {1, 2, Double.NaN}));
+        assertThrows(IllegalArgumentException.class, () -> log(times, new double[] {1, 2}));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> PressureLog.builder(times, gauge).timeOfDay(86_400));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> PressureLog.builder(times, gauge).uncertainty(0));
+        assertThrows(IllegalArgumentException.class, () -> new SpotReading(1, 0));
+        assertThrows(
+                IllegalArgumentException.class, () -> Diagnosis.builder(house).build());
+        assertThrows(
+                IllegalArgumentException.class, () -> Diagnosis.builder(house).without(Cause.AS_DESCRIBED));
+    }
+}

@@ -1,0 +1,29 @@
+package io.github.heatswell.scenarios.readings;
+
+import io.github.heatswell.scenarios.document.Fault;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/**
+ * Thrown when a file of readings cannot be understood.
+ */
+public final class InvalidReadingsException extends IllegalArgumentException {
+
+    private static final long serialVersionUID = 1L;
+
+    private final transient List<Fault> faults;
+
+    InvalidReadingsException(List<Fault> faults) {
+        super(faults.stream().map(Fault::toString).collect(Collectors.joining("\n")));
+        this.faults = List.copyOf(faults);
+    }
+
+    /**
+     * What is wrong.
+     *
+     * @return at least one fault, in the order of the file
+     */
+    public List<Fault> faults() {
+        return faults;
+    }
+}

@@ -1,0 +1,127 @@
+package io.github.heatswell.scenarios.readings;
+
+import io.github.heatswell.diagnosis.PressureLog;
+import io.github.heatswell.scenarios.wording.Digits;
+import io.github.heatswell.units.PressureUnit;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+
+/** Puts the rows of a file together to a log, and notes what is strange about them. */
+final class LogAssembly {
+
+    private static final int FEWEST = 3;
+    private static final int GAP = 5;
+    private static final double OUTLIER = 8;
+
+    private final LogColumns columns;
+    private final LogClock clock = new LogClock();
+    private final LogRows rows = new LogRows();
+    private double lastRead = Double.NaN;
+    private double lastStep = 1;
+    private double shift;
+    private long forward;
+    private long repeated;
+    private long setBack;
+    private long empty;
+
+    LogAssembly(LogColumns columns) {
+        this.columns = columns;
+    }
+
+    void add(List<String> row) {
+        double read = columns.hasClock() ? clock.read(columns.timeText(row)) : columns.seconds(row);
+        double gauge = columns.gauge(row);
+        double temperature = columns.temperature(row);
+        boolean burner = columns.burner(row);
+        if (Double.isNaN(gauge)) {
+            empty++;
+            return;
+        }
+        double step = read - lastRead;
+        lastRead = read;
+        if (step == 0) {
+            repeated++;
+            return;
+        }
+        if (step < 0) {
+            setBack++;
+            shift += lastStep - step;
+        } else if (step > 0) {
+            forward++;
+            lastStep = step;
+        }
+        rows.add(read + shift, gauge, temperature, burner);
+    }
+
+    LogFile finished() {
+        if (setBack > forward) {
+            throw new IllegalArgumentException("time runs backwards; put the oldest reading first");
+        }
+        if (rows.count() < FEWEST) {
+            throw new IllegalArgumentException(
+                    "there are only " + rows.count() + " readings; a log needs at least " + FEWEST);
+        }
+        PressureLog.Builder builder = PressureLog.builder(rows.times(), rows.gauge());
+        if (columns.hasTemperature()) {
+            builder.temperature(rows.temperature());
+        }
+        if (columns.hasBurner()) {
+            builder.burner(rows.burner());
+        }
+        if (columns.hasClock()) {
+            builder.timeOfDay(clock.firstOfDay());
+        }
+        PressureLog log = builder.build();
+        return new LogFile(log, remarks(log));
+    }
+
+    private List<String> remarks(PressureLog log) {
+        List<String> remarks = new ArrayList<>();
+        note(remarks, empty, "%d rows without a pressure are left out");
+        note(remarks, repeated, "%d rows repeat the time of the row before and are left out");
+        note(remarks, setBack, "the clock was set back %d times; the readings are put one behind the other");
+        if (rows.stride() > 1) {
+            note(remarks, rows.stride(), "there are more readings than can be used; one of %d is kept");
+        }
+        gaps(remarks, log);
+        if (log.step() > 0) {
+            remarks.add("the readings fall on steps of " + Digits.significant(PressureUnit.BAR.fromSi(log.step()), 2)
+                    + " bar");
+        }
+        note(remarks, outliers(log), "%d readings stand out from their neighbours; they count little");
+        return remarks;
+    }
+
+    private static void note(List<String> remarks, long number, String sentence) {
+        if (number > 0) {
+            remarks.add(String.format(Locale.ROOT, sentence, number));
+        }
+    }
+
+    private static void gaps(List<String> remarks, PressureLog log) {
+        double[] steps = new double[log.count() - 1];
+        for (int i = 0; i < steps.length; i++) {
+            steps[i] = log.time(i + 1) - log.time(i);
+        }
+        Arrays.sort(steps);
+        double usual = steps[steps.length / 2];
+        long gaps = Arrays.stream(steps).filter(step -> step > GAP * usual).count();
+        if (gaps > 0) {
+            remarks.add(gaps + " times readings are missing, at most for "
+                    + Digits.significant(steps[steps.length - 1] / 60, 3) + " minutes");
+        }
+    }
+
+    private static long outliers(PressureLog log) {
+        long outliers = 0;
+        for (int i = 1; i < log.count() - 1; i++) {
+            double below = Math.min(log.gauge(i - 1), log.gauge(i + 1));
+            double above = Math.max(log.gauge(i - 1), log.gauge(i + 1));
+            double away = Math.max(below - log.gauge(i), log.gauge(i) - above);
+            outliers += away > OUTLIER * log.uncertainty() ? 1 : 0;
+        }
+        return outliers;
+    }
+}

@@ -1,0 +1,114 @@
+package io.github.heatswell.scenarios.readings;
+
+import io.github.heatswell.charts.table.RowReader;
+import io.github.heatswell.scenarios.document.Fault;
+import io.github.heatswell.scenarios.document.Location;
+import io.github.heatswell.scenarios.wording.Printable;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+
+/**
+ * Reads the file of a pressure logger: delimited text in UTF-8 with a first line that names the columns and their units, such as
+ * {@code time_s,pressure_bar} or {@code time;pressure (psi);temperature (F);burner}. Times are numbers with a unit, dates with times,
+ * or times on a clock, which may pass midnight. With a semicolon or a tab between the columns decimals may have a comma. Files of any
+ * length are read in bounded memory.
+ */
+public final class LogReader {
+
+    private static final char BYTE_ORDER_MARK = '\uFEFF';
+    private static final int HEADER = 4_096;
+
+    private LogReader() {}
+
+    /**
+     * Reads a log.
+     *
+     * @param file the file
+     * @param atmosphere the absolute pressure (Pa) of the air at the gauge, for columns in absolute pressure
+     * @return the log and remarks about the file
+     * @throws InvalidReadingsException if the file cannot be understood; the message names the line
+     * @throws IOException if the file cannot be read
+     */
+    public static LogFile read(Path file, double atmosphere) throws IOException {
+        if (Files.isDirectory(file)) {
+            throw new IOException("this is a folder, not a file");
+        }
+        try (Reader decoded = new InputStreamReader(
+                        Files.newInputStream(file),
+                        StandardCharsets.UTF_8
+                                .newDecoder()
+                                .onMalformedInput(CodingErrorAction.REPORT)
+                                .onUnmappableCharacter(CodingErrorAction.REPORT));
+                BufferedReader text = new BufferedReader(decoded)) {
+            char delimiter = delimiter(text);
+            try (RowReader rows = new RowReader(text, delimiter)) {
+                return read(rows, delimiter, atmosphere);
+            }
+        } catch (CharacterCodingException wrong) {
+            throw fault(1, "the text is not encoded in UTF-8; save the file as UTF-8");
+        }
+    }
+
+    /** What stands most often in the first line; the text is put back to its beginning, without a byte order mark. */
+    private static char delimiter(BufferedReader text) throws IOException {
+        text.mark(1);
+        if (text.read() != BYTE_ORDER_MARK) {
+            text.reset();
+        }
+        text.mark(HEADER + 1);
+        char[] start = new char[HEADER];
+        int length = Math.max(0, text.read(start, 0, HEADER));
+        text.reset();
+        String line = new String(start, 0, length).strip().lines().findFirst().orElse("");
+        if (line.isEmpty()) {
+            throw fault(1, "the file is empty; a log begins with a line that names the columns");
+        }
+        if (line.indexOf('\0') >= 0) {
+            throw fault(1, "the text is not encoded in UTF-8; save the file as UTF-8");
+        }
+        char best = ',';
+        for (char candidate : new char[] {';', '\t'}) {
+            best = count(line, candidate) > count(line, best) ? candidate : best;
+        }
+        if (count(line, best) == 0) {
+            throw fault(
+                    1, Printable.quote(line) + " is one column only; separate columns with commas, semicolons or tabs");
+        }
+        return best;
+    }
+
+    private static long count(String line, char c) {
+        return line.chars().filter(each -> each == c).count();
+    }
+
+    private static LogFile read(RowReader rows, char delimiter, double atmosphere) throws IOException {
+        LogAssembly assembly = null;
+        try {
+            List<String> header = rows.next().orElseThrow(() -> new IllegalArgumentException("the file is empty"));
+            assembly = new LogAssembly(new LogColumns(header, new NumberText(delimiter != ','), atmosphere));
+            for (var row = rows.next(); row.isPresent(); row = rows.next()) {
+                assembly.add(row.get());
+            }
+            return assembly.finished();
+        } catch (IllegalArgumentException wrong) {
+            throw fault(rows.line(), wrong.getMessage());
+        } catch (CharacterCodingException wrong) {
+            throw fault(rows.line() + 1, "the text is not encoded in UTF-8 here; save the file as UTF-8");
+        } catch (IOException wrong) {
+            throw fault(rows.line(), "the columns cannot be told apart here: " + Printable.line(wrong.getMessage()));
+        }
+    }
+
+    private static InvalidReadingsException fault(long line, String message) {
+        int number = (int) Math.min(Integer.MAX_VALUE, line);
+        return new InvalidReadingsException(List.of(new Fault(new Location(number, 1), message)));
+    }
+}

@@ -1,0 +1,85 @@
+package io.github.heatswell.scenarios.readings;
+
+import java.util.Arrays;
+
+/**
+ * Readings as they come, in bounded memory: when there are more than {@link #MOST}, every other one is dropped, and from then on
+ * only every second is kept, and so on.
+ */
+final class LogRows {
+
+    /** The largest number of readings that are kept. */
+    static final int MOST = 1_000_000;
+
+    private static final int FIRST = 1_024;
+
+    private double[][] columns = new double[4][FIRST];
+    private int count;
+    private long seen;
+    private long stride = 1;
+
+    void add(double time, double gauge, double temperature, boolean burner) {
+        if (seen++ % stride != 0) {
+            return;
+        }
+        if (count == MOST) {
+            halve();
+            if ((seen - 1) % stride != 0) {
+                return;
+            }
+        }
+        if (count == columns[0].length) {
+            for (int i = 0; i < columns.length; i++) {
+                columns[i] = Arrays.copyOf(columns[i], Math.min(MOST, 2 * count));
+            }
+        }
+        double[] row = {time, gauge, temperature, burner ? 1 : 0};
+        for (int i = 0; i < row.length; i++) {
+            columns[i][count] = row[i];
+        }
+        count++;
+    }
+
+    private void halve() {
+        for (double[] column : columns) {
+            for (int i = 0; 2 * i < count; i++) {
+                column[i] = column[2 * i];
+            }
+        }
+        count = (count + 1) / 2;
+        stride *= 2;
+    }
+
+    int count() {
+        return count;
+    }
+
+    /** How many readings there were for each that is kept. */
+    long stride() {
+        return stride;
+    }
+
+    double[] times() {
+        double[] times = Arrays.copyOf(columns[0], count);
+        for (int i = count - 1; i >= 0; i--) {
+            times[i] -= times[0];
+        }
+        return times;
+    }
+
+    double[] gauge() {
+        return Arrays.copyOf(columns[1], count);
+    }
+
+    double[] temperature() {
+        return Arrays.copyOf(columns[2], count);
+    }
+
+    boolean[] burner() {
+        boolean[] burner = new boolean[count];
+        for (int i = 0; i < count; i++) {
+            burner[i] = columns[3][i] != 0;
+        }
+        return burner;
+    }
+}

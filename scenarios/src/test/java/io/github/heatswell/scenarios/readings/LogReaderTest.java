@@ -1,0 +1,140 @@
+package io.github.heatswell.scenarios.readings;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.diagnosis.PressureLog;
+import io.github.heatswell.units.PressureUnit;
+import java.io.BufferedWriter;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class LogReaderTest {
+
+    private static final double AIR = 101_325;
+
+    @TempDir
+    Path folder;
+
+    private LogFile read(String text) throws IOException {
+        return LogReader.read(Files.writeString(folder.resolve("log.csv"), text.replace("|", "\n")), AIR);
+    }
+
+    /** Validation: unit definitions; every row says 3 bar gauge after two minutes. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '!',
+            value = {
+                "time_s,pressure_bar|0,1|60,2|120,3",
+                "time_min,pressure (kPa)|0,100|1,200|2,300",
+                "Time [s];Pressure [bar]|0;1|60;2|120;3,0",
+                "time_s,pressure (bar abs)|0,2|60,3|120,4.01325",
+                "time,pressure_bar|23:58,1|23:59,2|00:00,3",
+                "time,pressure_bar,note|2026-03-01T06:00,1,=A1|2026-03-01 06:01,2,@x|2026-03-01T06:02:00Z,3,<b>",
+                "\uFEFFtime_h\tpressure_psi|0\t1|0.01\t2|0.033333333333333\t43.5113213"
+            })
+    void readsManyForms(String text) throws IOException {
+        PressureLog log = read(text).log();
+        assertEquals(3, log.count());
+        assertEquals(120, log.end(), 1e-6, "digits of the text");
+        assertEquals(3e5, log.gauge(2), 0.01, "digits of the text");
+    }
+
+    @Test
+    void readsTemperatureAndBurner() throws IOException {
+        PressureLog log = read("time_s,pressure_bar,temperature_C,burner|0,1,10,off|60,1,20,on|120,2,,on")
+                .log();
+        assertEquals(293.15, log.temperature(1).orElseThrow(), 1e-9, "definition of the degree Celsius");
+        assertTrue(log.temperature(2).isEmpty());
+        assertTrue(log.burnerOn(1) && !log.burnerOn(0));
+    }
+
+    @Test
+    void knowsTheClock() throws IOException {
+        PressureLog log = read("time,pressure_bar|06:30,1|06:31,2|06:32,3").log();
+        assertEquals(6.5 * 3600, log.timeOfDay().orElseThrow(), 0, "whole minutes");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '!',
+            value = {
+                "!1:1: the file is empty",
+                "time_s pressure_bar|0 1!one column only",
+                "0,1|60,2|120,3!1:1: the first line must name the columns",
+                "time_s,pressure|0,1!has no unit",
+                "time_s,pressure_furlong|0,1!is no unit known here",
+                "time_s,pressure_bar,pressure_psi|0,1,1!two columns",
+                "time_s,pressure_bar|0,1|60,x|120,1!3:1: pressure: 'x' is not a number",
+                "time_s,pressure_bar|0,1|60,=1+1|120,1!3:1: pressure: '=1+1' is not a number",
+                "time_s,pressure_bar|0,1|60,NaN|120,1!3:1: pressure: 'NaN' is not a number",
+                "time_s,pressure_bar|0,1|60,1e999|120,1!1e999' is not a number",
+                "time,pressure_bar|0,1|1,1!no time on a clock",
+                "time,pressure_bar|2026-13-01T00:00,1!neither a date",
+                "time_s,pressure_bar|180,1|120,1|60,1|0,1!time runs backwards",
+                "time_s,pressure_bar|0,1|60,1!only 2 readings",
+                "time_s,pressure_bar,burner|0,1,perhaps!neither on nor off",
+                "time_s,pressure_bar|0,\"1|60,2!cannot be told apart"
+            })
+    void saysWhatIsWrong(String text, String message) {
+        InvalidReadingsException refused =
+                assertThrows(InvalidReadingsException.class, () -> read(text == null ? "" : text));
+        assertTrue(refused.getMessage().contains(message), refused.getMessage());
+    }
+
+    @Test
+    void refusesAnotherEncoding() throws IOException {
+        Path file = folder.resolve("utf16.csv");
+        Files.write(file, "time_s,pressure_bar\n0,1\n".getBytes(StandardCharsets.UTF_16));
+        InvalidReadingsException refused =
+                assertThrows(InvalidReadingsException.class, () -> LogReader.read(file, AIR));
+        assertTrue(refused.getMessage().contains("UTF-8"), refused.getMessage());
+    }
+
+    @Test
+    void notesWhatIsStrange() throws IOException {
+        StringBuilder text = new StringBuilder("time_s,pressure_psi\n");
+        for (int i = 0; i < 100; i++) {
+            int minute = i < 50 ? i : i + 200;
+            text.append(60 * minute)
+                    .append(',')
+                    .append(i == 70 ? 99 : 40 + i / 10)
+                    .append('\n');
+        }
+        text.append("17940,50\n17940,51\n18000,\n");
+        LogFile file = read(text.append("100,50\n160,50\n").toString());
+        String remarks = String.join("; ", file.remarks());
+        assertTrue(remarks.contains("1 rows without a pressure"), remarks);
+        assertTrue(remarks.contains("repeat the time"), remarks);
+        assertTrue(remarks.contains("set back 1 times"), remarks);
+        assertTrue(remarks.contains("at most for 201 minutes"), remarks);
+        assertTrue(remarks.contains("steps of 0.069 bar"), remarks);
+        assertTrue(remarks.contains("1 readings stand out"), remarks);
+        assertEquals(PressureUnit.PSI.factor(), file.log().step(), 1, "one psi, to a pascal");
+    }
+
+    /** Two and a half million rows end up as fewer than a million, evenly. */
+    @Test
+    void thinsWhatIsTooMuch() throws IOException {
+        Path path = folder.resolve("long.csv");
+        try (BufferedWriter out = Files.newBufferedWriter(path)) {
+            out.write("time_s,pressure_bar\n");
+            for (int i = 0; i < 2_500_000; i++) {
+                out.write(i + ",4." + i % 10 + "\n");
+            }
+        }
+        LogFile file = LogReader.read(path, AIR);
+        assertEquals(625_000, file.log().count());
+        assertEquals(4, file.log().time(1), 0, "whole seconds");
+        assertTrue(
+                file.remarks().get(0).contains("one of 4 is kept"),
+                file.remarks().toString());
+    }
+}

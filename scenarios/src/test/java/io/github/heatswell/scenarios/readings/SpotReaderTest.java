@@ -1,0 +1,49 @@
+package io.github.heatswell.scenarios.readings;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.diagnosis.SiteCheck;
+import io.github.heatswell.diagnosis.SpotReadings;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class SpotReaderTest {
+
+    private static final double AIR = 101_325;
+
+    @TempDir
+    Path folder;
+
+    private SpotReadings read(String text) throws IOException {
+        return SpotReader.read(Files.writeString(folder.resolve("readings.yaml"), text), AIR);
+    }
+
+    /** Validation: unit definitions. */
+    @Test
+    void readsValuesAndUncertainties() throws IOException {
+        SpotReadings readings =
+                read("cold-static: 4.2 bar\ntyre-gauge: 290 kPa ± 5 kPa\ncaught-volume: 1.5 L +/- 0.2 L\n"
+                        + "hot-tap: 60 C\nheat-up-maximum: 8.01325 bar abs\n");
+        assertEquals(4.2e5, readings.all().get(SiteCheck.COLD_STATIC).value(), 1e-6, "rounding");
+        assertEquals(5e3, readings.all().get(SiteCheck.TYRE_GAUGE).uncertainty(), 1e-9, "rounding");
+        assertEquals(0.2e-3, readings.all().get(SiteCheck.CAUGHT_VOLUME).uncertainty(), 1e-12, "rounding");
+        assertEquals(333.15, readings.all().get(SiteCheck.HOT_TAP).value(), 1e-9, "rounding");
+        assertEquals(7e5, readings.all().get(SiteCheck.HEAT_UP_MAXIMUM).value(), 1e-6, "rounding");
+    }
+
+    @Test
+    void namesEveryFault() {
+        InvalidReadingsException refused = assertThrows(
+                InvalidReadingsException.class,
+                () -> read("cold-statik: 4 bar\ntyre-gauge: 3\nhot-tap: [1]\nnext-morning: 4 bar ± 0 bar\n"));
+        assertEquals(4, refused.faults().size(), refused.getMessage());
+        assertTrue(refused.getMessage().contains("cold-static"), refused.getMessage());
+        assertTrue(refused.getMessage().contains("2:13: tyre-gauge: '3' has no unit"), refused.getMessage());
+        assertTrue(refused.getMessage().contains("must be above 0"), refused.getMessage());
+    }
+}
