@@ -23,8 +23,8 @@ final class Comparison {
 
     /**
      * How much larger the variance of an estimate is than the curvature of the sum of squares says, because valves that open and
-     * close make that sum rough. Not derived but measured: on logs of known truth the plain intervals were about 1.5 times too
-     * narrow.
+     * close make that sum rough. Not derived but chosen on 60 logs of known truth; with it 124 of 142 intervals of 200 such logs
+     * hold the truth, which is 87 %, not yet 95 %.
      */
     private static final double ROUGHNESS = 2.25;
 

@@ -56,7 +56,8 @@ public record DiagnosisResult(
     }
 
     /**
-     * Whether the readings single out one cause.
+     * Whether the readings single out one cause. A fault too slight to show in the readings is never singled out and not ruled
+     * out either: that everything is as described then explains them as well, with fewer numbers.
      *
      * @return true if no other explains them about as well
      */

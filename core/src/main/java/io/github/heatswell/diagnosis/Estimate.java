@@ -4,7 +4,8 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * What the readings say about one number of the house.
+ * What the readings say about one number of the house. The 95 % intervals held the truth in 87 % of the estimates on simulated logs
+ * of known truth; take them for a little too narrow.
  *
  * @param parameter the number
  * @param value the value with which the readings are met best, in the SI unit of the parameter

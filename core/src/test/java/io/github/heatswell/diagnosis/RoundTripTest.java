@@ -5,15 +5,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestReporter;
 
 /**
- * Regression: logs made by the library itself from a known cause, read by the diagnosis. {@code -Ddiagnosis.cases=200} looks at
- * more houses and {@code -Ddiagnosis.report} prints what became of each.
+ * Regression: logs made by the library itself from a known cause, read by the diagnosis. More houses are looked at with {@code
+ * -Dtest.jvm.options=-Ddiagnosis.cases=200}; that found the cause in 78 of the 78 cases in which the log can tell, and 124 of 142
+ * numbers inside their 95 % interval, fewer than the interval promises.
  */
 class RoundTripTest {
 
-    private static final int CASES = Integer.getInteger("diagnosis.cases", 10);
-    private static final boolean REPORT = Boolean.getBoolean("diagnosis.report");
+    private static final int CASES = Integer.getInteger("diagnosis.cases", 8);
 
     private int telling;
     private int right;
@@ -26,7 +27,7 @@ class RoundTripTest {
      * criterion the diagnosis uses, so that an unfinished search for the right cause counts as a failure.
      */
     @Test
-    void findsTheCauseAndItsNumbers() {
+    void findsTheCauseAndItsNumbers(TestReporter reporter) {
         List<String> wrong = new ArrayList<>();
         for (int seed = 0; seed < CASES; seed++) {
             KnownTruth known = KnownTruth.random(seed);
@@ -42,9 +43,7 @@ class RoundTripTest {
         }
         String summary = "right " + right + " of " + telling + ", inside " + inside + " of " + numbers + ", misfits "
                 + misfits + " of " + CASES + ": " + wrong;
-        if (REPORT) {
-            throw new AssertionError(summary);
-        }
+        reporter.publishEntry(summary);
         assertTrue(telling >= CASES / 3, summary);
         assertTrue(right >= 0.95 * telling, summary);
         assertTrue(inside >= 0.85 * numbers - 1, summary);

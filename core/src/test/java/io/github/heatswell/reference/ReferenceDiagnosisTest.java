@@ -1,0 +1,103 @@
+package io.github.heatswell.reference;
+
+import static io.github.heatswell.units.PressureUnit.BAR;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.diagnosis.Cause;
+import io.github.heatswell.diagnosis.Diagnosis;
+import io.github.heatswell.diagnosis.DiagnosisResult;
+import io.github.heatswell.diagnosis.Parameter;
+import io.github.heatswell.diagnosis.PressureLog;
+import io.github.heatswell.plant.ExpansionVessel;
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.RatioUnit;
+import io.github.heatswell.units.VolumeUnit;
+import io.github.heatswell.water.GibbsPolynomialWater;
+import java.util.ArrayList;
+import java.util.List;
+import org.hipparchus.random.RandomGenerator;
+import org.hipparchus.random.Well19937c;
+import org.junit.jupiter.api.Test;
+
+/** Validation: the diagnosis reads logs that the integration of the unreduced equations made, with another solver. */
+class ReferenceDiagnosisTest {
+
+    private final HotWaterSystem described = ComparisonCase.all().stream()
+            .filter(one -> "vessel floats".equals(one.name()))
+            .findFirst()
+            .orElseThrow()
+            .system();
+
+    private HotWaterSystem with(double litres, double prechargeBar, ExpansionVessel.Condition condition) {
+        ExpansionVessel vessel = ExpansionVessel.builder()
+                .volume(litres, VolumeUnit.LITRE)
+                .precharge(Pressure.gauge(prechargeBar, BAR))
+                .acceptance(90, RatioUnit.PERCENT)
+                .condition(condition)
+                .build();
+        return described.toBuilder().vessel(vessel).build();
+    }
+
+    /** One reading a minute, scatter of one per cent, steps of 1 psi; the heater comes on after twenty minutes. */
+    private static PressureLog log(HotWaterSystem real) {
+        UnreducedSystem equations = new UnreducedSystem(real, GibbsPolynomialWater.instance(), Conductances.ample());
+        double atmosphere = real.site().atmosphere();
+        RandomGenerator random = new Well19937c(99);
+        List<Double> gauge = new ArrayList<>();
+        ReferenceRun.of(equations, 8 * 3600, 60, 1e-8).samples().forEach(s -> gauge.add(s.pressure() - atmosphere));
+        double[] times = new double[8 * 60];
+        double[] readings = new double[times.length];
+        double psi = PressureUnit.PSI.factor();
+        for (int i = 0; i < times.length; i++) {
+            times[i] = 60.0 * i;
+            double p = gauge.get(Math.max(0, i - 20)) * (1 + 0.01 * random.nextGaussian());
+            readings[i] = psi * Math.rint(p / psi);
+        }
+        return PressureLog.builder(times, readings).build();
+    }
+
+    private DiagnosisResult diagnosed(HotWaterSystem real) {
+        return Diagnosis.builder(described).log(log(real)).build().run();
+    }
+
+    @Test
+    void whatIsSoundIsFoundSound() {
+        DiagnosisResult found = diagnosed(described);
+        assertEquals(Cause.AS_DESCRIBED, found.best().cause());
+        assertFalse(found.misfit());
+    }
+
+    @Test
+    void aLostChargeIsFound() {
+        DiagnosisResult found = diagnosed(with(24, 1.8, ExpansionVessel.Condition.SOUND));
+        assertEquals(Cause.PRECHARGE_LOW, found.best().cause());
+        assertTrue(found.best().estimate(Parameter.PRECHARGE).orElseThrow().contains(1.8e5));
+        assertFalse(found.misfit());
+    }
+
+    /**
+     * A small vessel and a low charge leave much the same trace. The search for the volume stops short of the truth on the ridge
+     * between volume and set point, so that only this much is promised: the small vessel is among the causes that are left, and
+     * nothing is decided.
+     */
+    @Test
+    void aSmallVesselIsNotRuledOut() {
+        DiagnosisResult found = diagnosed(with(9, 4.0, ExpansionVessel.Condition.SOUND));
+        assertTrue(found.alike().stream().anyMatch(fit -> fit.cause() == Cause.VESSEL_SMALL));
+        assertTrue(found.alike().stream().noneMatch(fit -> fit.cause() == Cause.AS_DESCRIBED));
+        assertFalse(found.isDecided());
+        assertFalse(found.misfit());
+    }
+
+    @Test
+    void aMissingCushionIsFound() {
+        DiagnosisResult found = diagnosed(described.toBuilder().withoutVessel().build());
+        assertTrue(found.alike().stream().anyMatch(fit -> fit.cause() == Cause.VESSEL_ISOLATED));
+        assertTrue(found.alike().stream().noneMatch(fit -> fit.cause() == Cause.AS_DESCRIBED));
+        assertFalse(found.misfit());
+    }
+}
