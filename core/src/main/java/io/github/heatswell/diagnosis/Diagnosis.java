@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -59,6 +60,15 @@ public final class Diagnosis {
             start.water(Math.min(HOTTEST, Math.max(COLDEST, middle)), TemperatureUnit.KELVIN);
         }
         return house.toBuilder().start(start.build()).build();
+    }
+
+    /**
+     * The log as it is used: of a long one the first days, and not more readings than tell something.
+     *
+     * @return the log, or empty if there are readings on site only
+     */
+    public Optional<PressureLog> log() {
+        return Optional.ofNullable(log);
     }
 
     /**

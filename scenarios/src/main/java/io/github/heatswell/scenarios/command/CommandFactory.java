@@ -65,6 +65,7 @@ public final class CommandFactory {
         top.addSubcommand("map", MapCommand.spec());
         top.addSubcommand("spread", SpreadCommand.spec());
         top.addSubcommand("interview", InterviewCommand.spec());
+        top.addSubcommand("diagnose", DiagnoseCommand.spec());
         top.addSubcommand("lessons", LessonsCommand.spec());
         top.addSubcommand("list", ListCommand.spec());
         top.addSubcommand("show", ShowCommand.spec());

@@ -1,0 +1,67 @@
+package io.github.heatswell.charts;
+
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * Readings of a gauge and the runs that are to explain them.
+ *
+ * @param title what was found, in a sentence
+ * @param facts what else to know, in a sentence or two
+ * @param times when the gauge was read (s), rising
+ * @param readings what it showed (Pa, gauge)
+ * @param runs the runs, the best first, at most three
+ */
+public record LoggedRuns(
+        String title, String facts, List<Double> times, List<Double> readings, List<NamedReadings> runs) {
+
+    private static final int MOST_RUNS = 3;
+
+    /**
+     * What the gauge would show in a run at the times of the readings.
+     *
+     * @param name what the run is called
+     * @param gauge the readings (Pa, gauge), as many as there are times
+     */
+    public record NamedReadings(String name, List<Double> gauge) {
+
+        /**
+         * Copies the readings.
+         *
+         * @param name what the run is called
+         * @param gauge the readings (Pa, gauge), as many as there are times
+         */
+        public NamedReadings {
+            Objects.requireNonNull(name, "name");
+            gauge = List.copyOf(gauge);
+        }
+    }
+
+    /**
+     * Copies the lists.
+     *
+     * @param title what was found, in a sentence
+     * @param facts what else to know, in a sentence or two
+     * @param times when the gauge was read (s), rising
+     * @param readings what it showed (Pa, gauge)
+     * @param runs the runs, the best first, at most three
+     * @throws IllegalArgumentException if there is no run or more than three, or if the numbers of readings differ
+     */
+    public LoggedRuns {
+        Objects.requireNonNull(title, "title");
+        Objects.requireNonNull(facts, "facts");
+        times = List.copyOf(times);
+        readings = List.copyOf(readings);
+        runs = List.copyOf(runs);
+        if (runs.isEmpty() || runs.size() > MOST_RUNS) {
+            throw new IllegalArgumentException("runs: " + runs.size() + " is outside the allowed range, 1 to 3");
+        }
+        int count = times.size();
+        if (count == 0
+                || readings.size() != count
+                || runs.stream().anyMatch(run -> run.gauge().size() != count)) {
+            throw new IllegalArgumentException(
+                    "readings: there must be one for every time, of the log and of each run");
+        }
+    }
+}

@@ -1,0 +1,161 @@
+package io.github.heatswell.scenarios.output;
+
+import io.github.heatswell.diagnosis.DiagnosisResult;
+import io.github.heatswell.diagnosis.Estimate;
+import io.github.heatswell.diagnosis.Evidence;
+import io.github.heatswell.diagnosis.HypothesisFit;
+import io.github.heatswell.diagnosis.InstalledCheck;
+import io.github.heatswell.scenarios.wording.Digits;
+import io.github.heatswell.scenarios.wording.Printable;
+import io.github.heatswell.scenarios.wording.Shown;
+import io.github.heatswell.scenarios.wording.Wrapped;
+import io.github.heatswell.units.UnitSystem;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/**
+ * What readings say of a house, for reading on a terminal of 80 columns. What may hurt somebody comes first.
+ */
+public final class DiagnosisReport {
+
+    private static final int MOST_CAUSES = 6;
+    private static final double HUNDRED = 100;
+
+    private final DiagnosisAnswer answer;
+    private final DiagnosisResult result;
+    private final Shown shown;
+    private final DiagnosisWords words;
+    private final StringBuilder text = new StringBuilder();
+    private String written = "";
+
+    /**
+     * Prepares the report.
+     *
+     * @param answer what was found
+     * @param units the units to show it in
+     */
+    public DiagnosisReport(DiagnosisAnswer answer, UnitSystem units) {
+        this.answer = answer;
+        this.result = answer.result();
+        this.shown = new Shown(units);
+        this.words = new DiagnosisWords(result, shown);
+    }
+
+    /**
+     * Tells the report that files were written.
+     *
+     * @param folder where they are
+     * @param files the files
+     */
+    public void written(Path folder, List<ResultFile> files) {
+        written = WrittenFiles.line(folder, files);
+    }
+
+    /**
+     * The report.
+     *
+     * @return lines of at most 79 columns, but for paths
+     */
+    public String text() {
+        text.setLength(0);
+        hazards();
+        line(answer.scenario().title() + ": what do the readings say?");
+        text.append('\n');
+        line(words.answer());
+        result.check().ifPresent(check -> line(words.check(check)));
+        text.append('\n');
+        answer.installed().ifPresent(this::installed);
+        causes();
+        numbers();
+        evidence();
+        remarks();
+        return text.append(written).append('\n').append(Caution.text()).toString();
+    }
+
+    private void hazards() {
+        List<HypothesisFit> hazards =
+                result.alike().stream().filter(fit -> fit.cause().isHazard()).toList();
+        if (!hazards.isEmpty()) {
+            text.append(Wrapped.lines(
+                            "HAZARD: it may be that "
+                                    + hazards.stream()
+                                            .map(DiagnosisWords::cause)
+                                            .collect(Collectors.joining(", or that "))
+                                    + ". Turn the heater off until a licensed professional has looked at it.",
+                            "",
+                            "        "))
+                    .append('\n');
+        }
+    }
+
+    private void installed(InstalledCheck check) {
+        text.append(check.asPlanned() ? "Readings on site, all as described:\n" : "Readings on site:\n");
+        for (InstalledCheck.Line line : check.lines()) {
+            bullet(line.check().words() + ": read "
+                    + words.value(line.check(), line.reading().value()) + ", described "
+                    + words.value(line.check(), line.planned()) + (line.agrees() ? ", agrees" : ", DIFFERS"));
+        }
+        text.append('\n');
+    }
+
+    private void causes() {
+        text.append("Causes, the likeliest first:\n");
+        for (HypothesisFit fit :
+                result.fits().subList(0, Math.min(MOST_CAUSES, result.fits().size()))) {
+            bullet(Digits.fixed(HUNDRED * fit.weight(), 1) + " %  " + DiagnosisWords.cause(fit));
+        }
+        text.append('\n');
+    }
+
+    private void numbers() {
+        text.append("Numbers, with the likeliest cause:\n");
+        for (Estimate estimate : result.best().estimates()) {
+            bullet(words.estimate(estimate));
+        }
+        text.append('\n');
+    }
+
+    private void evidence() {
+        List<HypothesisFit> others = result.fits().stream()
+                .skip(1)
+                .filter(fit -> fit.evidence().stream().anyMatch(Evidence::against))
+                .limit(MOST_CAUSES - 1)
+                .toList();
+        if (others.isEmpty()) {
+            return;
+        }
+        text.append("What speaks against the others:\n");
+        for (HypothesisFit fit : others) {
+            String parts = fit.evidence().stream()
+                    .filter(Evidence::against)
+                    .map(part ->
+                            part.part().words() + " (off by " + shown.pressure(part.meanDifference()) + " in the mean)")
+                    .collect(Collectors.joining(", "));
+            bullet(fit.cause().words() + ": " + parts);
+        }
+        text.append('\n');
+    }
+
+    private void remarks() {
+        bulletList("About the log:", answer.readings().remarks());
+        line(result.readings() + " readings, each taken as good to " + shown.pressure(result.uncertainty()) + "; "
+                + result.simulations() + " runs.");
+    }
+
+    private void bulletList(String heading, List<String> lines) {
+        if (!lines.isEmpty()) {
+            text.append(heading).append('\n');
+            lines.forEach(this::bullet);
+            text.append('\n');
+        }
+    }
+
+    private void bullet(String content) {
+        text.append(Wrapped.lines(Printable.line(content), "  ", "    "));
+    }
+
+    private void line(String content) {
+        text.append(Wrapped.lines(Printable.line(content), "", ""));
+    }
+}

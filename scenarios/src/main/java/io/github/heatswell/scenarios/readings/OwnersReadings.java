@@ -1,0 +1,73 @@
+package io.github.heatswell.scenarios.readings;
+
+import io.github.heatswell.diagnosis.PressureLog;
+import io.github.heatswell.diagnosis.SiteCheck;
+import io.github.heatswell.diagnosis.SpotReading;
+import io.github.heatswell.diagnosis.SpotReadings;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * Everything an owner has read.
+ *
+ * @param log the log of a gauge, if there is one
+ * @param spots readings on site, possibly none
+ * @param remarks what was odd about the log
+ */
+public record OwnersReadings(Optional<PressureLog> log, SpotReadings spots, List<String> remarks) {
+
+    /**
+     * Copies the remarks.
+     *
+     * @param log the log of a gauge, if there is one
+     * @param spots readings on site, possibly none
+     * @param remarks what was odd about the log
+     */
+    public OwnersReadings {
+        Objects.requireNonNull(log, "log");
+        Objects.requireNonNull(spots, "spots");
+        remarks = List.copyOf(remarks);
+    }
+
+    /**
+     * No readings yet.
+     *
+     * @return nothing read
+     */
+    public static OwnersReadings none() {
+        return new OwnersReadings(Optional.empty(), SpotReadings.none(), List.of());
+    }
+
+    /**
+     * The same with the readings of one more file: what ends in .yaml or .yml holds readings on site, anything else is a log.
+     *
+     * @param file the file
+     * @param atmosphere the pressure of the air at the site (Pa, absolute)
+     * @return all readings
+     * @throws InvalidReadingsException if the file makes no sense; it lists what is wrong with lines and columns
+     * @throws IllegalArgumentException if it is a second log
+     * @throws IOException if the file cannot be read
+     */
+    public OwnersReadings with(Path file, double atmosphere) throws IOException {
+        String name = file.toString().toLowerCase(Locale.ROOT);
+        if (!name.endsWith(".yaml") && !name.endsWith(".yml")) {
+            if (log.isPresent()) {
+                throw new IllegalArgumentException("there is a log already; one diagnosis takes one log");
+            }
+            LogFile read = LogReader.read(file, atmosphere);
+            return new OwnersReadings(Optional.of(read.log()), spots, read.remarks());
+        }
+        SpotReadings more = spots;
+        for (Map.Entry<SiteCheck, SpotReading> reading :
+                SpotReader.read(file, atmosphere).all().entrySet()) {
+            more = more.with(reading.getKey(), reading.getValue());
+        }
+        return new OwnersReadings(log, more, new ArrayList<>(remarks));
+    }
+}
