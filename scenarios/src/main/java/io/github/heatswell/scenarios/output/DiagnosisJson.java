@@ -36,9 +36,9 @@ final class DiagnosisJson {
                     result.alike().stream().anyMatch(fit -> fit.cause().isHazard()));
             json.text("scenario", answer.scenario().name()).text("heatswell_version", Version.number());
             json.flag("decided", result.isDecided()).flag("misfit", result.misfit());
-            json.count("readings", result.readings())
-                    .number("uncertainty_pa", result.uncertainty())
-                    .count("simulations", result.simulations());
+            json.count("readings", result.readings());
+            number("uncertainty_pa", result.uncertainty());
+            json.count("simulations", result.simulations());
             json.array("causes", () -> {
                 for (HypothesisFit fit : result.fits()) {
                     json.object(() -> cause(fit));
@@ -52,10 +52,10 @@ final class DiagnosisJson {
     private void cause(HypothesisFit fit) throws IOException {
         json.text("cause", lower(fit.cause()))
                 .text("description", fit.cause().words())
-                .text("device", fit.device())
-                .number("weight", fit.weight())
-                .number("sum_of_squares", fit.sumOfSquares())
-                .number("criterion", fit.criterion());
+                .text("device", fit.device());
+        number("weight", fit.weight());
+        number("sum_of_squares", fit.sumOfSquares());
+        number("criterion", fit.criterion());
         json.array("estimates", () -> {
             for (Estimate estimate : fit.estimates()) {
                 json.object(() -> estimate(estimate));

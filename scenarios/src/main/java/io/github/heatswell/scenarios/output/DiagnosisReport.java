@@ -139,8 +139,10 @@ public final class DiagnosisReport {
 
     private void remarks() {
         bulletList("About the log:", answer.readings().remarks());
-        line(result.readings() + " readings, each taken as good to " + shown.pressure(result.uncertainty()) + "; "
-                + result.simulations() + " runs.");
+        String good = answer.log().isPresent() && Double.isFinite(result.uncertainty())
+                ? ", those of the log each taken as good to " + shown.pressure(result.uncertainty())
+                : "";
+        line(result.readings() + " readings" + good + "; " + result.simulations() + " runs.");
     }
 
     private void bulletList(String heading, List<String> lines) {

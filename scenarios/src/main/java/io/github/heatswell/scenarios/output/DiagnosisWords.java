@@ -43,7 +43,8 @@ final class DiagnosisWords {
 
     /** What a check on site would show for each of the causes it separates. */
     String check(SeparatingCheck check) {
-        return "To tell them apart, read " + check.check().words() + ": "
+        return (result.isDecided() ? "To make sure, read " : "To tell them apart, read ")
+                + check.check().words() + ": "
                 + value(check.check(), check.expectedFirst()) + " if "
                 + check.first().words() + ", "
                 + value(check.check(), check.expectedSecond()) + " if "

@@ -35,6 +35,7 @@ class CommandLineTest {
         "map --help, help-map.txt",
         "spread --help, help-spread.txt",
         "interview --help, help-interview.txt",
+        "diagnose --help, help-diagnose.txt",
         "lessons --help, help-lessons.txt",
         "list --help, help-list.txt",
         "show --help, help-show.txt",

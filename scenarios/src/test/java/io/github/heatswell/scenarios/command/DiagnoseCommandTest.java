@@ -1,0 +1,135 @@
+package io.github.heatswell.scenarios.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.result.Channel;
+import io.github.heatswell.result.Trace;
+import io.github.heatswell.scenarios.catalogue.Catalogue;
+import io.github.heatswell.scenarios.file.Change;
+import io.github.heatswell.units.PressureUnit;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Random;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Readings of known origin, and files that hold none. */
+class DiagnoseCommandTest {
+
+    @TempDir
+    private Path folder;
+
+    /** What a command printed and returned. */
+    private record Outcome(int status, String out, String err) {}
+
+    /** A gauge of whole psi and half a psi of noise reads a house whose vessel is cut off. */
+    @Test
+    void aVesselThatIsCutOffIsFoundFromALog() throws IOException {
+        Path log = log("vessel.condition=isolated");
+        Path out = folder.resolve("out");
+        Outcome outcome = execute("diagnose", "orchard-lodge-vessel", "-r", log.toString(), "-o", out.toString());
+        assertEquals(0, outcome.status(), outcome.err());
+        try (Stream<Path> files = Files.list(out)) {
+            assertEquals(
+                    List.of("diagnosis.json", "readings.csv", "readings.png", "readings.svg"),
+                    files.map(file -> file.getFileName().toString()).sorted().toList());
+        }
+        String text = outcome.out().replaceAll("\\s+", " ");
+        assertTrue(
+                text.contains("the vessel is cut off by a closed valve")
+                        || text.contains("the vessel is full of water"),
+                outcome.out());
+        assertFalse(
+                text.contains("what do the readings say? The readings are explained best by this: everything"), text);
+        assertTrue(Files.readAllLines(out.resolve("readings.csv")).get(0).startsWith("time_s,reading_gauge_bar,"));
+        outcome.out()
+                .lines()
+                .filter(line -> !line.contains(folder.toString()))
+                .forEach(line -> assertTrue(line.length() <= 79, line));
+    }
+
+    @Test
+    void readingsOnSiteAreHeldAgainstThePlan() throws IOException {
+        Path spots = Files.writeString(folder.resolve("spots.yaml"), "cold-static: 61 psi\ntyre-gauge: 1.5 bar\n");
+        Outcome outcome = execute(
+                "diagnose",
+                "orchard-lodge-vessel",
+                "-r",
+                spots.toString(),
+                "-o",
+                folder.resolve("o").toString());
+        assertEquals(0, outcome.status(), outcome.err());
+        String text = outcome.out().replaceAll("\\s+", " ");
+        assertTrue(text.contains("read 4.21 bar, described 4.20 bar, agrees"), outcome.out());
+        assertTrue(text.contains("read 1.50 bar, described 4.20 bar, DIFFERS"), outcome.out());
+        assertTrue(text.contains("the vessel has lost part of its gas charge"), outcome.out());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '\0', textBlock = """
+            time_s,pressure\\n0,4                  | 1
+            0,4.2\\n60,4.3                         | 1
+            time_s,pressure_bar\\n0,4.2\\n60,much  | 3
+            time_s;pressure_bar                   | 1
+            """)
+    void badLogsSayWhere(String content, int line) throws IOException {
+        Path bad = Files.writeString(folder.resolve("bad.csv"), content.replace("\\n", "\n"));
+        Path out = folder.resolve("none");
+        Outcome outcome = execute("diagnose", "orchard-lodge-vessel", "-r", bad.toString(), "-o", out.toString());
+        assertEquals(2, outcome.status(), outcome.err());
+        assertEquals("", outcome.out());
+        assertTrue(outcome.err().startsWith(bad + ":" + line + ":"), outcome.err());
+        assertFalse(Files.exists(out));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '\0', textBlock = """
+            diagnose orchard-lodge                            | heatswell: Missing required option: '--readings=FILE'
+            diagnose orchard-lodge -r nowhere.csv             | nowhere.csv: there is no such file
+            diagnose orchard-lodge quarry-row -r nowhere.csv  | heatswell: diagnose takes one scenario, not 2
+            """)
+    void badQuestionsSayWhatIsWrong(String arguments, String complaint) {
+        Outcome outcome = execute(arguments.split(" "));
+        assertEquals(complaint, outcome.err().lines().findFirst().orElse(""));
+        assertEquals(2, outcome.status());
+    }
+
+    private Path log(String change) throws IOException {
+        Trace trace = Catalogue.read("orchard-lodge-vessel")
+                .with(List.of(Change.of(change)))
+                .simulation()
+                .run()
+                .trace();
+        Random random = new Random(5);
+        StringBuilder text = new StringBuilder("time_s,pressure_psi\n");
+        for (int i = 0; i < trace.count(); i++) {
+            double psi = PressureUnit.PSI.fromSi(trace.value(Channel.GAUGE_READING, i)) + 0.5 * random.nextGaussian();
+            text.append(Math.round(trace.grid().time(i)))
+                    .append(',')
+                    .append(Math.round(psi))
+                    .append('\n');
+        }
+        return Files.writeString(folder.resolve("log.csv"), text);
+    }
+
+    private static Outcome execute(String... arguments) {
+        StringWriter out = new StringWriter();
+        StringWriter err = new StringWriter();
+        int status = CommandFactory.heatswell(new PrintWriter(out), new PrintWriter(err))
+                .execute(arguments);
+        return new Outcome(status, plain(out), plain(err));
+    }
+
+    private static String plain(StringWriter text) {
+        return text.toString().replace("\r\n", "\n");
+    }
+}
