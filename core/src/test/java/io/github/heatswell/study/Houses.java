@@ -22,13 +22,13 @@ import io.github.heatswell.units.TemperatureDifferenceUnit;
 import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.VolumeUnit;
 
-/** Invented houses to study. */
-final class Houses {
+/** Invented houses to study and to check. */
+public final class Houses {
 
     private Houses() {}
 
     /** A lodge in the hills: steel tank, gas burner, check valve, a little copper pipe, nothing that gives way. */
-    static HotWaterSystem.Builder lodge(double supplyBar, double setCelsius) {
+    public static HotWaterSystem.Builder lodge(double supplyBar, double setCelsius) {
         return HotWaterSystem.builder()
                 .site(site(310, 17))
                 .supply(supply(Supply.Arrangement.CHECK_VALVE, Pressure.gauge(supplyBar, BAR), 9))
@@ -38,7 +38,7 @@ final class Houses {
     }
 
     /** A rigid, perfectly insulated tank at sea level without piping: the textbook case. */
-    static HotWaterSystem.Builder textbook(double litres, double setCelsius) {
+    public static HotWaterSystem.Builder textbook(double litres, double setCelsius) {
         return HotWaterSystem.builder()
                 .site(site(0, 20))
                 .supply(supply(Supply.Arrangement.CHECK_VALVE, Pressure.absolute(4, BAR), 10))
@@ -46,14 +46,14 @@ final class Houses {
                 .heater(heater(4.5, 100, setCelsius, 0.5));
     }
 
-    static Site site(double metres, double roomCelsius) {
+    public static Site site(double metres, double roomCelsius) {
         return Site.builder()
                 .altitude(metres, LengthUnit.METRE)
                 .room(roomCelsius, TemperatureUnit.CELSIUS)
                 .build();
     }
 
-    static Supply supply(Supply.Arrangement arrangement, Pressure pressure, double celsius) {
+    public static Supply supply(Supply.Arrangement arrangement, Pressure pressure, double celsius) {
         return Supply.builder()
                 .arrangement(arrangement)
                 .pressure(pressure)
@@ -61,7 +61,7 @@ final class Houses {
                 .build();
     }
 
-    static Tank tank(double litres, Shell shell, double wattPerKelvin, double workingBar) {
+    public static Tank tank(double litres, Shell shell, double wattPerKelvin, double workingBar) {
         return Tank.builder()
                 .volume(litres, VolumeUnit.LITRE)
                 .shell(shell)
@@ -70,11 +70,11 @@ final class Houses {
                 .build();
     }
 
-    static Shell steel(double diameterMillimetre, double wallMillimetre) {
+    public static Shell steel(double diameterMillimetre, double wallMillimetre) {
         return Shell.cylinder(Material.STEEL, diameterMillimetre, wallMillimetre, LengthUnit.MILLIMETRE);
     }
 
-    static Heater heater(double kilowatt, double percent, double setCelsius, double differentialKelvin) {
+    public static Heater heater(double kilowatt, double percent, double setCelsius, double differentialKelvin) {
         return Heater.builder()
                 .energy(Heater.Energy.GAS)
                 .input(kilowatt, PowerUnit.KILOWATT)
@@ -84,7 +84,7 @@ final class Houses {
                 .build();
     }
 
-    static PipeRun copper(double metres) {
+    public static PipeRun copper(double metres) {
         return PipeRun.builder()
                 .material(Material.COPPER)
                 .outsideDiameter(22, LengthUnit.MILLIMETRE)
@@ -94,7 +94,7 @@ final class Houses {
     }
 
     /** A modulating valve, fully lifted a tenth above its set pressure; it reseats a fifth below. */
-    static ReliefValve valve(double opensBar) {
+    public static ReliefValve valve(double opensBar) {
         return ReliefValve.builder()
                 .name("expansion valve")
                 .opens(Pressure.gauge(opensBar, BAR))
@@ -105,7 +105,7 @@ final class Houses {
                 .build();
     }
 
-    static ExpansionVessel vessel(double litres, double prechargeBar) {
+    public static ExpansionVessel vessel(double litres, double prechargeBar) {
         return ExpansionVessel.builder()
                 .volume(litres, VolumeUnit.LITRE)
                 .precharge(Pressure.gauge(prechargeBar, BAR))

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.study.Distribution;
+import io.github.heatswell.study.Houses;
 import io.github.heatswell.study.UncertainHouse;
 import io.github.heatswell.study.UsualUncertainty;
 import org.junit.jupiter.api.Test;

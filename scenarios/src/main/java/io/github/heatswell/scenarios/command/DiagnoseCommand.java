@@ -6,7 +6,6 @@ import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.output.DiagnosisAnswer;
 import io.github.heatswell.scenarios.output.DiagnosisFiles;
 import io.github.heatswell.scenarios.output.DiagnosisReport;
-import io.github.heatswell.scenarios.output.OutputException;
 import io.github.heatswell.scenarios.output.ResultFile;
 import io.github.heatswell.scenarios.output.ResultFolder;
 import io.github.heatswell.scenarios.readings.InvalidReadingsException;
@@ -125,14 +124,7 @@ final class DiagnoseCommand {
         ResultFolder folder = Folders.of(arguments, batch, 0, FOLDER_ENDING);
         List<ResultFile> files = DiagnosisFiles.of(answer, batch.units());
         DiagnosisReport report = new DiagnosisReport(answer, batch.units());
-        ExitStatus written = ExitStatus.RAN;
-        try {
-            folder.write(files);
-            report.written(folder.path(), files);
-        } catch (OutputException e) {
-            console.complain(batch.name(0) + ": " + e.getMessage());
-            written = ExitStatus.NOT_WRITTEN;
-        }
+        ExitStatus written = Folders.write(folder, files, batch.name(0), console, report::written);
         console.print(report.text());
         return written;
     }

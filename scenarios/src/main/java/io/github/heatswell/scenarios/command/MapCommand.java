@@ -3,7 +3,6 @@ package io.github.heatswell.scenarios.command;
 import io.github.heatswell.scenarios.choice.VesselChoice;
 import io.github.heatswell.scenarios.output.MapFiles;
 import io.github.heatswell.scenarios.output.MapReport;
-import io.github.heatswell.scenarios.output.OutputException;
 import io.github.heatswell.scenarios.output.ResultFile;
 import io.github.heatswell.scenarios.output.ResultFolder;
 import io.github.heatswell.sizing.PeakMap;
@@ -82,17 +81,8 @@ final class MapCommand {
         ResultFolder folder = Folders.of(arguments, batch, index, FOLDER_ENDING);
         List<ResultFile> files = MapFiles.of(map, batch.units());
         MapReport report = new MapReport(batch.scenario(index), map, batch.units());
-        ExitStatus written = ExitStatus.RAN;
-        try {
-            folder.write(files);
-            report.written(folder.path(), files);
-        } catch (OutputException e) {
-            console.complain(batch.name(index) + ": " + e.getMessage());
-            written = ExitStatus.NOT_WRITTEN;
-        }
-        if (index > 0) {
-            console.print("\n" + "-".repeat(79) + "\n\n");
-        }
+        ExitStatus written = Folders.write(folder, files, batch.name(index), console, report::written);
+        Folders.between(index, console);
         console.print(report.text());
         return written;
     }

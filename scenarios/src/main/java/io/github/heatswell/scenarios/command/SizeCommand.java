@@ -3,7 +3,6 @@ package io.github.heatswell.scenarios.command;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.scenarios.choice.VesselChoice;
 import io.github.heatswell.scenarios.file.Scenario;
-import io.github.heatswell.scenarios.output.OutputException;
 import io.github.heatswell.scenarios.output.ResultFile;
 import io.github.heatswell.scenarios.output.ResultFolder;
 import io.github.heatswell.scenarios.output.SizingFiles;
@@ -91,9 +90,7 @@ final class SizeCommand {
     private ExitStatus report(int index, VesselAnswer answer) {
         SizingReport report = new SizingReport(answer, batch.units());
         ExitStatus written = write(index, answer, report);
-        if (index > 0) {
-            console.print("\n" + "-".repeat(79) + "\n\n");
-        }
+        Folders.between(index, console);
         console.print(report.text());
         boolean hazard = answer.asItIs().hazard().isPresent();
         return written.and(hazard ? ExitStatus.HAZARD : ExitStatus.RAN);
@@ -102,13 +99,6 @@ final class SizeCommand {
     private ExitStatus write(int index, VesselAnswer answer, SizingReport report) {
         ResultFolder folder = Folders.of(arguments, batch, index, FOLDER_ENDING);
         List<ResultFile> files = SizingFiles.of(answer, batch.units());
-        try {
-            folder.write(files);
-        } catch (OutputException e) {
-            console.complain(batch.name(index) + ": " + e.getMessage());
-            return ExitStatus.NOT_WRITTEN;
-        }
-        report.written(folder.path(), files);
-        return ExitStatus.RAN;
+        return Folders.write(folder, files, batch.name(index), console, report::written);
     }
 }

@@ -1,6 +1,5 @@
 package io.github.heatswell.scenarios.command;
 
-import io.github.heatswell.scenarios.output.OutputException;
 import io.github.heatswell.scenarios.output.ResultFile;
 import io.github.heatswell.scenarios.output.ResultFolder;
 import io.github.heatswell.scenarios.output.SpreadFiles;
@@ -114,9 +113,7 @@ final class SpreadCommand {
     private ExitStatus report(int index, SpreadAnswer answer) {
         SpreadReport report = new SpreadReport(answer, batch.units());
         ExitStatus written = write(index, answer, report);
-        if (index > 0) {
-            console.print("\n" + "-".repeat(79) + "\n\n");
-        }
+        Folders.between(index, console);
         console.print(report.text());
         return written.and(answer.hazardous().count() > 0 ? ExitStatus.HAZARD : ExitStatus.RAN);
     }
@@ -124,13 +121,6 @@ final class SpreadCommand {
     private ExitStatus write(int index, SpreadAnswer answer, SpreadReport report) {
         ResultFolder folder = Folders.of(arguments, batch, index, FOLDER_ENDING);
         List<ResultFile> files = SpreadFiles.of(answer, batch.units());
-        try {
-            folder.write(files);
-        } catch (OutputException e) {
-            console.complain(batch.name(index) + ": " + e.getMessage());
-            return ExitStatus.NOT_WRITTEN;
-        }
-        report.written(folder.path(), files);
-        return ExitStatus.RAN;
+        return Folders.write(folder, files, batch.name(index), console, report::written);
     }
 }

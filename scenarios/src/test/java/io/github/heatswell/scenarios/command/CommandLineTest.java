@@ -6,8 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.scenarios.catalogue.Catalogue;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -22,9 +20,6 @@ class CommandLineTest {
 
     @TempDir
     private Path folder;
-
-    /** What a command printed and returned. */
-    private record Outcome(int status, String out, String err) {}
 
     @ParameterizedTest
     @CsvSource({
@@ -42,7 +37,7 @@ class CommandLineTest {
         "list, list.txt"
     })
     void helpReadsAsItWasLookedAt(String arguments, String golden) throws IOException {
-        Outcome outcome = execute(arguments.split(" "));
+        Outcome outcome = Outcome.execute(arguments.split(" "));
         Path expected = Path.of("src/test/resources/io/github/heatswell/scenarios/command", golden);
         if (System.getProperty("golden.rewrite") != null) {
             Files.createDirectories(expected.getParent());
@@ -57,13 +52,13 @@ class CommandLineTest {
     @Test
     void showPrintsTheFileAsItIs() {
         for (String name : Catalogue.names()) {
-            assertEquals(new Outcome(0, Catalogue.text(name), ""), execute("show", name));
+            assertEquals(new Outcome(0, Catalogue.text(name), ""), Outcome.execute("show", name));
         }
     }
 
     @Test
     void theVersionIsTheBuilds() {
-        Outcome outcome = execute("--version");
+        Outcome outcome = Outcome.execute("--version");
         assertTrue(outcome.out().matches("heatswell \\d+\\.\\d+\\.\\d+\\S*\\R"), outcome.out());
     }
 
@@ -88,7 +83,7 @@ class CommandLineTest {
             show orchard-lodge quarry-row    | heatswell: 'quarry-row' is one argument too many
             """)
     void badCommandLinesSayWhatIsWrong(String arguments, String complaint) {
-        Outcome outcome = execute(arguments.split(" "));
+        Outcome outcome = Outcome.execute(arguments.split(" "));
         assertEquals(complaint, outcome.err().lines().findFirst().orElse(""));
         assertEquals("", outcome.out());
         assertEquals(2, outcome.status());
@@ -96,16 +91,16 @@ class CommandLineTest {
 
     @Test
     void withoutACommandTheHelpIsAComplaint() {
-        Outcome outcome = execute();
+        Outcome outcome = Outcome.execute();
         assertEquals(2, outcome.status());
         assertEquals("", outcome.out());
-        assertEquals(execute("--help").out(), outcome.err());
+        assertEquals(Outcome.execute("--help").out(), outcome.err());
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"../x", "\u001b[2J", "a\u0000b", "\u202e"})
     void namesFromOutsideCommandNoTerminal(String name) {
-        Outcome outcome = execute("run", name);
+        Outcome outcome = Outcome.execute("run", name);
         assertEquals(2, outcome.status());
         assertTrue(outcome.err().chars().allMatch(c -> c == '\n' || c == '\r' || c >= 32), outcome.err());
     }
@@ -113,7 +108,7 @@ class CommandLineTest {
     @Test
     void aLongRunIsWrittenAsItGoes() throws IOException {
         Path out = folder.resolve("long");
-        Outcome outcome = execute("run", "mill-cottage", "--sample", "1s", "--out", out.toString());
+        Outcome outcome = Outcome.execute("run", "mill-cottage", "--sample", "1s", "--out", out.toString());
         assertEquals(0, outcome.status(), outcome.err());
         assertTrue(outcome.out().contains("Written into " + out), outcome.out());
         try (Stream<String> lines = Files.lines(out.resolve("trace.csv"))) {
@@ -125,7 +120,7 @@ class CommandLineTest {
     @Test
     void aLongRunThatCannotBeWrittenLeavesNothing() throws IOException {
         Path out = Files.writeString(folder.resolve("occupied"), "a file");
-        Outcome outcome = execute("run", "mill-cottage", "--sample", "1s", "--out", out.toString());
+        Outcome outcome = Outcome.execute("run", "mill-cottage", "--sample", "1s", "--out", out.toString());
         assertEquals(4, outcome.status());
         assertEquals("", outcome.out());
         assertTrue(outcome.err().contains("is a file; results need a folder there"), outcome.err());
@@ -134,7 +129,7 @@ class CommandLineTest {
     @Test
     void aRunWritesItsFilesAndSaysWhere() throws IOException {
         Path out = folder.resolve("results");
-        Outcome outcome = execute("run", "orchard-lodge", "--out", out.toString());
+        Outcome outcome = Outcome.execute("run", "orchard-lodge", "--out", out.toString());
         assertEquals(0, outcome.status(), outcome.err());
         assertEquals("", outcome.err());
         assertEquals(
@@ -146,14 +141,15 @@ class CommandLineTest {
     @Test
     void severalRunsGoIntoFoldersOfTheirOwn() throws IOException {
         Path mine = Files.writeString(folder.resolve("orchard-lodge.yaml"), Catalogue.text("orchard-lodge-vessel"));
-        Outcome outcome = execute("run", "orchard-lodge", mine.toString(), "quarry-row", "-o", folder.toString());
+        Outcome outcome =
+                Outcome.execute("run", "orchard-lodge", mine.toString(), "quarry-row", "-o", folder.toString());
         assertEquals(3, outcome.status(), outcome.err());
         assertEquals(List.of("orchard-lodge", "orchard-lodge-2", "orchard-lodge.yaml", "quarry-row"), names(folder));
     }
 
     @Test
     void aComparisonWritesOnePictureAndOneTable() throws IOException {
-        Outcome outcome = execute(
+        Outcome outcome = Outcome.execute(
                 "compare",
                 "orchard-lodge",
                 "orchard-lodge-vessel",
@@ -166,10 +162,11 @@ class CommandLineTest {
 
     @Test
     void aHazardHasItsOwnStatus() {
-        assertEquals(3, execute("run", "quarry-row", "-o", folder.toString()).status());
+        assertEquals(
+                3, Outcome.execute("run", "quarry-row", "-o", folder.toString()).status());
         assertEquals(
                 3,
-                execute("compare", "quarry-row", "orchard-lodge", "-o", folder.toString())
+                Outcome.execute("compare", "quarry-row", "orchard-lodge", "-o", folder.toString())
                         .status());
     }
 
@@ -177,7 +174,7 @@ class CommandLineTest {
     void oneBadFileKeepsEverythingFromRunning() throws IOException {
         Path bad = Files.writeString(folder.resolve("bad.yaml"), "tank: { volume: -230 L }\n");
         Path out = folder.resolve("results");
-        Outcome outcome = execute("run", "orchard-lodge", bad.toString(), "nowhere", "-o", out.toString());
+        Outcome outcome = Outcome.execute("run", "orchard-lodge", bad.toString(), "nowhere", "-o", out.toString());
         assertEquals(2, outcome.status());
         assertEquals("", outcome.out());
         assertFalse(Files.exists(out));
@@ -189,7 +186,7 @@ class CommandLineTest {
     @Test
     void resultsThatCannotBeWrittenAreReportedAllTheSame() throws IOException {
         Path file = Files.writeString(folder.resolve("file"), "mine");
-        Outcome outcome = execute("run", "quarry-row", "-o", file.toString());
+        Outcome outcome = Outcome.execute("run", "quarry-row", "-o", file.toString());
         assertEquals(4, outcome.status());
         assertEquals("quarry-row: " + file + " is a file; results need a folder there\n", outcome.err());
         assertTrue(outcome.out().startsWith("HAZARD"));
@@ -199,7 +196,7 @@ class CommandLineTest {
     @Test
     void aFileThatIsWrongThroughoutDoesNotFloodTheScreen() throws IOException {
         Path bad = Files.writeString(folder.resolve("bad.yaml"), many());
-        Outcome outcome = execute("run", bad.toString());
+        Outcome outcome = Outcome.execute("run", bad.toString());
         List<String> lines = outcome.err().lines().toList();
         assertEquals(51, lines.size());
         assertTrue(lines.get(50).startsWith("... and "), lines.get(50));
@@ -207,13 +204,13 @@ class CommandLineTest {
 
     @Test
     void anotherSamplingIsTaken() throws IOException {
-        execute("run", "orchard-lodge", "-o", folder.toString(), "--sample", "10s");
+        Outcome.execute("run", "orchard-lodge", "-o", folder.toString(), "--sample", "10s");
         assertEquals(1 + 1441, Files.readAllLines(folder.resolve("trace.csv")).size());
     }
 
     @Test
     void usUnitsAreTaken() throws IOException {
-        Outcome outcome = execute("run", "orchard-lodge", "-o", folder.toString(), "-u", "US");
+        Outcome outcome = Outcome.execute("run", "orchard-lodge", "-o", folder.toString(), "-u", "US");
         assertTrue(outcome.out().contains("101.5 psi"), outcome.out());
         assertTrue(Files.readString(folder.resolve("trace.csv")).contains("psi"));
     }
@@ -224,19 +221,6 @@ class CommandLineTest {
             text.append("key").append(i).append(": 1\n");
         }
         return text.toString();
-    }
-
-    private static Outcome execute(String... arguments) {
-        StringWriter out = new StringWriter();
-        StringWriter err = new StringWriter();
-        int status = CommandFactory.heatswell(new PrintWriter(out), new PrintWriter(err))
-                .execute(arguments);
-        return new Outcome(status, plain(out), plain(err));
-    }
-
-    /** The text with line ends as in the golden files, whatever the machine's are. */
-    private static String plain(StringWriter text) {
-        return text.toString().replace("\r\n", "\n");
     }
 
     private static List<String> names(Path folder) throws IOException {

@@ -10,8 +10,6 @@ import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.units.PressureUnit;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -28,15 +26,13 @@ class DiagnoseCommandTest {
     @TempDir
     private Path folder;
 
-    /** What a command printed and returned. */
-    private record Outcome(int status, String out, String err) {}
-
     /** A gauge of whole psi and half a psi of noise reads a house whose vessel is cut off. */
     @Test
     void aVesselThatIsCutOffIsFoundFromALog() throws IOException {
         Path log = log("vessel.condition=isolated");
         Path out = folder.resolve("out");
-        Outcome outcome = execute("diagnose", "orchard-lodge-vessel", "-r", log.toString(), "-o", out.toString());
+        Outcome outcome =
+                Outcome.execute("diagnose", "orchard-lodge-vessel", "-r", log.toString(), "-o", out.toString());
         assertEquals(0, outcome.status(), outcome.err());
         try (Stream<Path> files = Files.list(out)) {
             assertEquals(
@@ -60,7 +56,7 @@ class DiagnoseCommandTest {
     @Test
     void readingsOnSiteAreHeldAgainstThePlan() throws IOException {
         Path spots = Files.writeString(folder.resolve("spots.yaml"), "cold-static: 61 psi\ntyre-gauge: 1.5 bar\n");
-        Outcome outcome = execute(
+        Outcome outcome = Outcome.execute(
                 "diagnose",
                 "orchard-lodge-vessel",
                 "-r",
@@ -84,7 +80,8 @@ class DiagnoseCommandTest {
     void badLogsSayWhere(String content, int line) throws IOException {
         Path bad = Files.writeString(folder.resolve("bad.csv"), content.replace("\\n", "\n"));
         Path out = folder.resolve("none");
-        Outcome outcome = execute("diagnose", "orchard-lodge-vessel", "-r", bad.toString(), "-o", out.toString());
+        Outcome outcome =
+                Outcome.execute("diagnose", "orchard-lodge-vessel", "-r", bad.toString(), "-o", out.toString());
         assertEquals(2, outcome.status(), outcome.err());
         assertEquals("", outcome.out());
         assertTrue(outcome.err().startsWith(bad + ":" + line + ":"), outcome.err());
@@ -98,7 +95,7 @@ class DiagnoseCommandTest {
             diagnose orchard-lodge quarry-row -r nowhere.csv  | heatswell: diagnose takes one scenario, not 2
             """)
     void badQuestionsSayWhatIsWrong(String arguments, String complaint) {
-        Outcome outcome = execute(arguments.split(" "));
+        Outcome outcome = Outcome.execute(arguments.split(" "));
         assertEquals(complaint, outcome.err().lines().findFirst().orElse(""));
         assertEquals(2, outcome.status());
     }
@@ -119,17 +116,5 @@ class DiagnoseCommandTest {
                     .append('\n');
         }
         return Files.writeString(folder.resolve("log.csv"), text);
-    }
-
-    private static Outcome execute(String... arguments) {
-        StringWriter out = new StringWriter();
-        StringWriter err = new StringWriter();
-        int status = CommandFactory.heatswell(new PrintWriter(out), new PrintWriter(err))
-                .execute(arguments);
-        return new Outcome(status, plain(out), plain(err));
-    }
-
-    private static String plain(StringWriter text) {
-        return text.toString().replace("\r\n", "\n");
     }
 }

@@ -4,8 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -20,12 +18,9 @@ class SizeCommandTest {
     @TempDir
     private Path folder;
 
-    /** What a command printed and returned. */
-    private record Outcome(int status, String out, String err) {}
-
     @Test
     void itWritesItsFilesAndSaysWhichVessel() throws IOException {
-        Outcome outcome = execute("size", "orchard-lodge", "-o", folder.toString());
+        Outcome outcome = Outcome.execute("size", "orchard-lodge", "-o", folder.toString());
         assertEquals(0, outcome.status(), outcome.err());
         assertEquals(
                 List.of(
@@ -58,7 +53,7 @@ class SizeCommandTest {
     })
     void everyLineFitsTheTerminal(String name, int status, String words) {
         for (String units : List.of("si", "us")) {
-            Outcome outcome = execute("size", name, "-u", units, "-o", folder.toString());
+            Outcome outcome = Outcome.execute("size", name, "-u", units, "-o", folder.toString());
             assertEquals(status, outcome.status(), outcome.err());
             outcome.out()
                     .lines()
@@ -78,22 +73,10 @@ class SizeCommandTest {
             size mill-cottage-thermostat          | mill-cottage-thermostat: no vessel can be sized: thermostat: is stuck; repair it, a vessel is no answer to that
             """)
     void badQuestionsSayWhatIsWrong(String arguments, String complaint) {
-        Outcome outcome = execute(arguments.split(" "));
+        Outcome outcome = Outcome.execute(arguments.split(" "));
         assertEquals(complaint, outcome.err().lines().findFirst().orElse(""));
         assertEquals("", outcome.out());
         assertEquals(2, outcome.status());
-    }
-
-    private static Outcome execute(String... arguments) {
-        StringWriter out = new StringWriter();
-        StringWriter err = new StringWriter();
-        int status = CommandFactory.heatswell(new PrintWriter(out), new PrintWriter(err))
-                .execute(arguments);
-        return new Outcome(status, plain(out), plain(err));
-    }
-
-    private static String plain(StringWriter text) {
-        return text.toString().replace("\r\n", "\n");
     }
 
     private static List<String> names(Path folder) throws IOException {

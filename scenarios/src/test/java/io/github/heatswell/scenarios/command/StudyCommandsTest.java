@@ -4,8 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -21,12 +19,9 @@ class StudyCommandsTest {
     @TempDir
     private Path folder;
 
-    /** What a command printed and returned. */
-    private record Outcome(int status, String out, String err) {}
-
     @Test
     void aSpreadWritesQuantilesSamplesAndAPicture() throws IOException {
-        Outcome outcome = execute(
+        Outcome outcome = Outcome.execute(
                 "spread",
                 "orchard-lodge",
                 "--set",
@@ -49,14 +44,14 @@ class StudyCommandsTest {
 
     @Test
     void hazardsOfSamplesComeFirst() {
-        Outcome outcome = execute("spread", "quarry-row", "-n", "16", "-o", folder.toString());
+        Outcome outcome = Outcome.execute("spread", "quarry-row", "-n", "16", "-o", folder.toString());
         assertEquals(3, outcome.status(), outcome.err());
         assertTrue(outcome.out().startsWith("HAZARD: the run ends in one, in 16 of 16 samples"), outcome.out());
     }
 
     @Test
     void aMapWritesATableAndAPicture() throws IOException {
-        Outcome outcome = execute("map", "orchard-lodge-vessel", "-u", "us", "-o", folder.toString());
+        Outcome outcome = Outcome.execute("map", "orchard-lodge-vessel", "-u", "us", "-o", folder.toString());
         assertEquals(0, outcome.status(), outcome.err());
         assertEquals(List.of("map.csv", "map.png", "map.svg"), names());
         assertTrue(Files.readAllLines(folder.resolve("map.csv")).size() > 1000);
@@ -72,22 +67,10 @@ class StudyCommandsTest {
             map mill-cottage-thermostat            | mill-cottage-thermostat: no map can be drawn: thermostat: is stuck; repair it, a vessel is no answer to that
             """)
     void badQuestionsSayWhatIsWrong(String arguments, String complaint) {
-        Outcome outcome = execute(arguments.split(" "));
+        Outcome outcome = Outcome.execute(arguments.split(" "));
         assertEquals(complaint, outcome.err().lines().findFirst().orElse(""));
         assertEquals("", outcome.out());
         assertEquals(2, outcome.status());
-    }
-
-    private static Outcome execute(String... arguments) {
-        StringWriter out = new StringWriter();
-        StringWriter err = new StringWriter();
-        int status = CommandFactory.heatswell(new PrintWriter(out), new PrintWriter(err))
-                .execute(arguments);
-        return new Outcome(status, plain(out), plain(err));
-    }
-
-    private static String plain(StringWriter text) {
-        return text.toString().replace("\r\n", "\n");
     }
 
     private List<String> names() throws IOException {

@@ -28,9 +28,6 @@ class VaryTest {
     @TempDir
     private Path folder;
 
-    /** What a command printed and returned. */
-    private record Outcome(int status, String out, String err) {}
-
     @Test
     void everyRowIsThatOfAScenarioWithTheValue() throws IOException {
         Outcome outcome =
