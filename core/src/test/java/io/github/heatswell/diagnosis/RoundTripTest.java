@@ -14,7 +14,7 @@ import org.junit.jupiter.api.TestReporter;
  */
 class RoundTripTest {
 
-    private static final int CASES = Integer.getInteger("diagnosis.cases", 8);
+    private static final int CASES = Integer.getInteger("diagnosis.cases", 5);
 
     private int telling;
     private int right;
