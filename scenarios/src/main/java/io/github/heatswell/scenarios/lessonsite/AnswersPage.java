@@ -1,45 +1,53 @@
 package io.github.heatswell.scenarios.lessonsite;
 
-import io.github.heatswell.scenarios.lesson.LessonRun;
+import io.github.heatswell.scenarios.lesson.Lesson;
 import io.github.heatswell.scenarios.lesson.WorksheetRow;
 import io.github.heatswell.scenarios.markup.Html;
+import io.github.heatswell.units.UnitSystem;
 import java.util.List;
 
-/** The key to all worksheets. */
+/** The answer key of all worksheets, on a page of its own. */
 final class AnswersPage {
 
     private AnswersPage() {}
 
-    static String of(Frame frame, List<LessonRun> runs) {
-        return frame.page(
-                "Answers", html -> Frame.link(html, "index.html", "All lessons"), html -> content(html, runs));
-    }
-
-    private static void content(Html html, List<LessonRun> runs) {
-        html.leaf("h1", "Answers to the worksheets");
-        html.leaf("p", "Readings taken off a picture may differ in the last digit.");
-        for (LessonRun run : runs) {
-            html.open("section").leaf("h2", run.lesson().title());
-            html.leaf("p", "Prediction: " + run.lesson().prediction().options().get(run.outcome()));
-            if (!run.answers().isEmpty()) {
-                readings(html, run);
-            }
-            html.leaf("p", run.lesson().checkQuestion() + " " + run.lesson().checkAnswer());
-            html.closeLine();
+    static String of(Course course, List<SolvedLesson> solved, UnitSystem first) {
+        Html html = Frame.begin("Answer key", "answers", true);
+        Frame.contents(html, course, Course.ANSWERS);
+        html.open("main", "id", "main").leaf("h1", "Answer key");
+        html.leaf(
+                "p",
+                "The numbers are those of the runs behind the pages. A reading from a picture is good if it is within the"
+                        + " width of a line or two.");
+        Frame.units(html, first);
+        InBoth units = new InBoth(first);
+        for (int i = 0; i < solved.size(); i++) {
+            lesson(html, i + 1, solved.get(i), units);
         }
+        html.closeLine();
+        return Frame.end(html, true);
     }
 
-    private static void readings(Html html, LessonRun run) {
-        html.open("table", "class", "key")
-                .leaf("caption", "Readings: " + run.lesson().title());
-        html.open("thead").open("tr");
-        html.leaf("th", "What", "scope", "col").leaf("th", "Reading", "scope", "col");
-        html.closeLine().closeLine().open("tbody");
-        for (WorksheetRow.Answer answer : run.answers()) {
-            html.open("tr").leaf("th", answer.label(), "scope", "row").open("td");
-            Quantity.write(html, answer.value());
+    private static void lesson(Html html, int number, SolvedLesson solved, InBoth units) {
+        Lesson lesson = solved.lesson();
+        html.open("section", "class", "key", "aria-labelledby", "key-" + lesson.id());
+        html.leaf("h2", number + ". " + lesson.title(), "id", "key-" + lesson.id());
+        html.open("p")
+                .leaf("span", lesson.prediction().question(), "class", "quiet")
+                .text(" ");
+        html.leaf("strong", lesson.prediction().options().get(solved.run().outcome()))
+                .closeLine();
+        if (!lesson.worksheet().isEmpty()) {
+            html.open("table").leaf("caption", "Readings").open("tbody");
+            for (WorksheetRow.Answer answer : solved.run().answers()) {
+                html.open("tr").leaf("th", answer.label(), "scope", "row");
+                units.measure(html.open("td"), answer.value());
+                html.close().closeLine();
+            }
             html.closeLine().closeLine();
         }
-        html.closeLine().closeLine();
+        html.open("p").leaf("span", lesson.checkQuestion(), "class", "quiet").text(" ");
+        html.text(lesson.checkAnswer()).closeLine();
+        html.closeLine();
     }
 }

@@ -4,63 +4,94 @@ import io.github.heatswell.scenarios.lesson.Lesson;
 import io.github.heatswell.scenarios.markup.Html;
 import io.github.heatswell.units.UnitSystem;
 import java.util.List;
-import java.util.Locale;
-import java.util.function.Consumer;
 
-/**
- * What all pages of the site have in common.
- *
- * @param lessons the lessons in order
- * @param first the unit system shown first
- */
-record Frame(List<Lesson> lessons, UnitSystem first) {
+/** What is around every page: its head, the way to the others, and the choice of units. */
+final class Frame {
 
-    static final String COURSE = "Why relief valves weep in closed systems";
+    private Frame() {}
 
-    private static final String STYLE = "site.css";
-    private static final String SCRIPT = "site.js";
-
-    /** A page. */
-    String page(String title, Consumer<Html> links, Consumer<Html> content) {
-        String units = first.name().toLowerCase(Locale.ROOT);
+    /** Begins a page up to and with the beginning of its main part. */
+    static Html begin(String title, String kind, boolean acts) {
         Html html = new Html();
         html.open("html", "lang", "en").open("head");
         html.empty("meta", "charset", "utf-8");
         html.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
-        html.leaf("title", title.equals(COURSE) ? title : title + " – " + COURSE);
-        html.empty("link", "rel", "stylesheet", "href", STYLE);
-        html.closeLine();
-        html.open("body", "data-units", units).open("main");
-        html.open("nav", "aria-label", "Lessons").open("ul");
-        links.accept(html);
-        html.closeLine().closeLine();
-        units(html);
-        content.accept(html);
-        html.closeLine();
-        html.open("script", "src", SCRIPT).closeLine();
+        html.empty("meta", "name", "color-scheme", "content", "light");
+        html.leaf("title", title);
+        html.empty("link", "rel", "stylesheet", "href", Course.STYLE).closeLine();
+        html.open("body", "class", kind);
+        html.leaf("a", "Skip to the content", "class", "skip", "href", "#main");
+        return html;
+    }
+
+    /** Ends a page. */
+    static String end(Html html, boolean acts) {
+        html.open("footer")
+                .leaf(
+                        "p",
+                        "Made by Heatswell from its own simulation. The houses are invented. Hot water scalds; local code"
+                                + " and a licensed professional decide.")
+                .closeLine();
+        if (acts) {
+            html.open("script", "src", Course.SCRIPT).closeLine();
+        }
         return html.closeLine().closeLine().end();
     }
 
-    private static void units(Html html) {
-        html.open("div", "class", "switch", "hidden", "hidden", "role", "group", "aria-label", "Units");
-        html.open("span").text("Units:").close();
-        html.leaf("button", "bar, °C, litres", "type", "button", "data-units", "si");
-        html.leaf("button", "psi, °F, gallons", "type", "button", "data-units", "us");
+    /** The way to the other pages; the contents are folded. */
+    static void contents(Html html, Course course, String current) {
+        html.open("header").open("nav", "aria-label", "Course");
+        html.open("details", "class", "contents").leaf("summary", "Contents");
+        link(html.open("p"), Course.INDEX, "About this course", current);
+        html.closeLine().open("ol");
+        for (Lesson lesson : course.lessons()) {
+            link(html.open("li"), Course.page(lesson), lesson.title(), current);
+            html.closeLine();
+        }
+        html.closeLine();
+        link(html.open("p"), Course.ANSWERS, "Answer key for teachers", current);
+        html.closeLine().closeLine().closeLine().closeLine();
+    }
+
+    private static void link(Html html, String page, String text, String current) {
+        if (page.equals(current)) {
+            html.leaf("a", text, "href", page, "aria-current", "page");
+        } else {
+            html.leaf("a", text, "href", page);
+        }
+    }
+
+    /** The choice of units; without a script there is none, and both are shown. */
+    static void units(Html html, UnitSystem first) {
+        html.open("fieldset", "id", "units", "class", "units", "hidden", "hidden");
+        html.leaf("legend", "Units");
+        choice(html, "both", "both", true);
+        List<UnitSystem> order = List.of(first, new InBoth(first).second());
+        for (UnitSystem units : order) {
+            boolean si = units == UnitSystem.SI;
+            choice(html, InBoth.mark(units), si ? "bar, \u00b0C, L" : "psi, \u00b0F, gal", false);
+        }
         html.closeLine();
     }
 
-    /** A link in the list at the top. */
-    static void link(Html html, String to, String text) {
-        html.open("li").leaf("a", text, "href", to).closeLine();
-    }
-
-    /** The page of a lesson. */
-    static String file(Lesson lesson) {
-        return lesson.id() + ".html";
-    }
-
-    /** The sheet to fill in that goes with a lesson. */
-    static String worksheet(Lesson lesson) {
-        return "worksheet-" + lesson.id() + ".html";
+    private static void choice(Html html, String value, String text, boolean chosen) {
+        html.open("label");
+        if (chosen) {
+            html.empty(
+                    "input",
+                    "type",
+                    "radio",
+                    "name",
+                    "units",
+                    "value",
+                    value,
+                    "checked",
+                    "checked",
+                    "autocomplete",
+                    "off");
+        } else {
+            html.empty("input", "type", "radio", "name", "units", "value", value, "autocomplete", "off");
+        }
+        html.leaf("span", text).closeLine();
     }
 }

@@ -2,58 +2,89 @@ package io.github.heatswell.scenarios.lessonsite;
 
 import io.github.heatswell.scenarios.lesson.Lesson;
 import io.github.heatswell.scenarios.markup.Html;
+import io.github.heatswell.units.UnitSystem;
 import java.util.List;
 
-/** The page that leads to all others. */
+/** The first page: what the course is, its lessons in order, and how to use it. */
 final class IndexPage {
 
     private static final List<String> CAUTIONS = List.of(
-            "Hot water scalds. Above 60 °C it burns within seconds.",
-            "Never plug, cap or downsize a relief valve. A heater without relief can explode.",
-            "Leave gas valves, wiring and the heater's own controls to people licensed for them.",
-            "Local code and a licensed professional decide what may be built. These lessons decide nothing.");
+            "Hot water scalds within seconds. A gauge, a valve and the pipes beside them can be hot.",
+            "Never plug, cap or downsize a relief valve. A heater without working relief can explode.",
+            "Turn the heater off, let it cool and relieve the pressure before any work. Gas and electricity kill.",
+            "Local code and a licensed professional decide what may be built and who may build it. Nothing here does.");
+
+    private static final List<String> TEACHING = List.of(
+            "Projecting: the pages enlarge with the browser (Ctrl and +), and the picture grows with the window. Let the"
+                    + " class vote on the prediction before you unfold the rest.",
+            "Worksheets: each is one sheet of A4 or US Letter. Print the page of the worksheet, not that of the lesson.",
+            "The answer key is a page of its own. Leave answers.html out when you copy the folder for the class.",
+            "The page of a lesson prints too, with everything unfolded.",
+            "No account, no server, no network: copy the folder to a stick or a shared drive and open index.html.",
+            "A lesson takes a quarter of an hour. Lessons 1 to 4 stand on their own; the others build on them.");
 
     private IndexPage() {}
 
-    static String of(Frame frame) {
-        return frame.page(
-                Frame.COURSE, html -> Frame.link(html, "answers.html", "Answers"), html -> content(html, frame));
+    static String of(Course course, UnitSystem first) {
+        Html html = Frame.begin("Why relief valves weep: a course in pressure", "index", false);
+        html.open("main", "id", "main").leaf("h1", "Why relief valves weep");
+        html.leaf(
+                "p",
+                "A course of " + course.lessons().size()
+                        + " short lessons on the pressure in a closed hot-water system."
+                        + " Each asks a question, lets you predict, and shows what a simulated house does.",
+                "class",
+                "question");
+        Parts.cautions(html, CAUTIONS);
+        html.leaf("h2", "The lessons");
+        html.leaf("p", "They are best read in this order.");
+        html.open("ol", "class", "course");
+        course.lessons().forEach(lesson -> entry(html, lesson));
+        html.closeLine();
+        using(html, first);
+        html.leaf("h2", "For teachers");
+        Parts.list(html, "ul", TEACHING);
+        html.open("p").leaf("a", "Answer key", "href", Course.ANSWERS).closeLine();
+        licence(html);
+        html.closeLine();
+        return Frame.end(html, false);
     }
 
-    private static void content(Html html, Frame frame) {
-        html.leaf("h1", Frame.COURSE);
-        html.leaf(
-                "p",
-                "A heater warms water, the water grows, and a valve drips. These "
-                        + frame.lessons().size()
-                        + " lessons show why. Every curve and every number in them was computed by Heatswell, and checked"
-                        + " when these pages were made. All houses are invented.");
-        html.leaf("h2", "Cautions");
-        html.open("ul");
-        CAUTIONS.forEach(caution -> html.leaf("li", caution));
+    private static void entry(Html html, Lesson lesson) {
+        html.open("li").leaf("a", lesson.title(), "href", Course.page(lesson));
+        html.leaf("span", lesson.question());
+        html.open("span", "class", "sheet");
+        html.leaf("a", "Worksheet: " + lesson.title(), "href", Course.worksheet(lesson))
+                .closeLine();
         html.closeLine();
-        html.leaf("h2", "Lessons");
-        html.open("ol", "class", "lessons");
-        for (Lesson lesson : frame.lessons()) {
-            html.open("li").leaf("a", lesson.title(), "href", Frame.file(lesson));
-            html.open("span", "class", "note").text(lesson.question()).close();
-            html.open("span", "class", "note").open("a", "href", Frame.worksheet(lesson));
-            html.text("Worksheet: " + lesson.title()).close().close();
-            html.closeLine();
-        }
-        html.closeLine();
-        html.leaf("h2", "How to use them");
+    }
+
+    private static void using(Html html, UnitSystem first) {
+        html.leaf("h2", "How to use it");
+        Parts.list(
+                html,
+                "ol",
+                List.of(
+                        "Read the question and choose an answer before you look. A wrong guess teaches more than none.",
+                        "Unfold the rest: the picture, what to notice, why it is so, and something to try.",
+                        "Answer the question at the end without looking back.",
+                        "Pressures are what a gauge shows. " + order(first)
+                                + " come first, the others stand beside them; on the page of a lesson you can choose."));
+    }
+
+    private static String order(UnitSystem first) {
+        return first == UnitSystem.SI ? "Bar, degrees Celsius and litres" : "Psi, degrees Fahrenheit and gallons";
+    }
+
+    private static void licence(Html html) {
+        html.leaf("h2", "Where the numbers come from, and the licence");
         html.leaf(
                 "p",
-                "Alone: read the question, write down what you expect, then look. Where there is a slider, move it by"
-                        + " finger, mouse or arrow keys. Every lesson ends with a question; its answer is folded away.");
+                "Every number and every curve was computed by Heatswell when this folder was written. The houses are"
+                        + " invented. It is a model: it leaves out pressure waves, flow losses in the piping and what"
+                        + " happens once a tank fails. Each lesson names its sources, and how far they were checked.");
         html.leaf(
                 "p",
-                "In class: project a lesson and let everybody predict before you open the picture. Print the worksheets,"
-                        + " one sheet each. The answers stand on a page of their own.");
-        html.leaf(
-                "p",
-                "The pages need no network and no server. Without script they show everything but the sliders; with it,"
-                        + " the buttons on top switch the units.");
+                "Apache License 2.0. You may copy, change and share these pages; keep this notice of the licence.");
     }
 }

@@ -3,169 +3,155 @@ package io.github.heatswell.scenarios.lessonsite;
 import io.github.heatswell.finding.Statement;
 import io.github.heatswell.scenarios.lesson.Formula;
 import io.github.heatswell.scenarios.lesson.Lesson;
-import io.github.heatswell.scenarios.lesson.LessonRun;
 import io.github.heatswell.scenarios.markup.Html;
-import io.github.heatswell.scenarios.markup.Svg;
-import io.github.heatswell.source.Source;
 import io.github.heatswell.units.UnitSystem;
 import java.util.List;
-import java.util.function.Consumer;
 
-/** The page of one lesson. */
+/** The page of a lesson: question and prediction, and folded below them what the run shows, why, and what to try. */
 final class LessonPage {
 
-    private final Frame frame;
-    private final LessonRun run;
+    private final Html html;
+    private final Course course;
+    private final SolvedLesson solved;
     private final Lesson lesson;
-    private final Pictures pictures;
+    private final InBoth units;
+    private final int number;
 
-    private LessonPage(Frame frame, LessonRun run, Pictures pictures) {
-        this.frame = frame;
-        this.run = run;
-        this.lesson = run.lesson();
-        this.pictures = pictures;
+    private LessonPage(Course course, SolvedLesson solved, UnitSystem first) {
+        this.course = course;
+        this.solved = solved;
+        this.lesson = solved.lesson();
+        this.units = new InBoth(first);
+        this.number = course.lessons().indexOf(lesson) + 1;
+        this.html = Frame.begin(number + ". " + lesson.title(), "lesson", true);
     }
 
-    static String of(Frame frame, LessonRun run, Pictures pictures) {
-        LessonPage page = new LessonPage(frame, run, pictures);
-        return frame.page(page.lesson.title(), page::links, page::content);
+    static String of(Course course, SolvedLesson solved, UnitSystem first) {
+        return new LessonPage(course, solved, first).write();
     }
 
-    private void links(Html html) {
-        List<Lesson> all = frame.lessons();
-        int here = all.indexOf(lesson);
-        Frame.link(html, "index.html", "All lessons");
-        if (here > 0) {
-            Frame.link(
-                    html,
-                    Frame.file(all.get(here - 1)),
-                    "Before: " + all.get(here - 1).title());
-        }
-        if (here < all.size() - 1) {
-            Frame.link(
-                    html,
-                    Frame.file(all.get(here + 1)),
-                    "Next: " + all.get(here + 1).title());
-        }
-        Frame.link(html, Frame.worksheet(lesson), "Worksheet");
-    }
-
-    private void content(Html html) {
+    private String write() {
+        Frame.contents(html, course, Course.page(lesson));
+        html.open("main", "id", "main");
+        html.leaf("p", "Lesson " + number + " of " + course.lessons().size(), "class", "quiet");
         html.leaf("h1", lesson.title());
-        cautions(html);
-        html.leaf("p", lesson.question(), "class", "answer");
-        section(html, "Predict", this::prediction);
-        html.open("details", "class", "look", "open", "open");
-        html.leaf("summary", "Look, once you have predicted");
-        section(html, "The picture", this::picture);
-        section(html, "What to notice", this::notice);
+        Parts.cautions(html, lesson.cautions());
+        html.leaf("p", lesson.question(), "class", "question");
+        Frame.units(html, units.first());
+        prediction();
+        html.open("details", "id", "look", "class", "look");
+        html.leaf("summary", "I have chosen. Show what happens");
+        outcome();
+        picture();
+        notice();
+        solved.grid().ifPresent(grid -> SliderPart.write(html, lesson, grid, units));
+        why();
+        TryPart.write(html, lesson);
+        check();
+        sources();
         html.closeLine();
-        section(html, "Why", this::why);
-        section(html, "Try it yourself", this::trial);
-        section(html, "Check", this::check);
-        section(html, "Sources", this::sources);
+        neighbours();
+        html.closeLine();
+        return Frame.end(html, true);
     }
 
-    private static void section(Html html, String title, Consumer<Html> inside) {
-        html.open("section").leaf("h2", title);
-        inside.accept(html);
+    private void prediction() {
+        html.leaf("h2", "Predict first", "id", "predict");
+        html.open("fieldset", "class", "prediction");
+        html.leaf("legend", lesson.prediction().question());
+        for (String option : lesson.prediction().options()) {
+            html.open("label").empty("input", "type", "radio", "name", "prediction", "autocomplete", "off");
+            html.leaf("span", option).closeLine();
+        }
         html.closeLine();
     }
 
-    private void cautions(Html html) {
-        for (String caution : lesson.cautions()) {
-            html.open("div", "class", "alarm");
-            html.open("p").leaf("strong", "CAUTION").text(caution).closeLine();
+    private void outcome() {
+        int outcome = solved.run().outcome();
+        String right = lesson.prediction().options().get(outcome);
+        html.open("section", "aria-labelledby", "outcome").leaf("h2", "What happens", "id", "outcome");
+        html.open("p", "class", "outcome").text("The run shows: ");
+        html.leaf("strong", right).closeLine();
+        html.leaf("p", "", "id", "verdict", "hidden", "hidden", "data-outcome", Integer.toString(outcome));
+    }
+
+    private void picture() {
+        html.open("div", "class", InBoth.mark(units.first()));
+        Parts.pictures(html, solved, units.first());
+        html.closeLine();
+        UnitSystem second = units.second();
+        html.open("details", "class", "other " + InBoth.mark(second));
+        html.leaf("summary", "The same picture in " + (second == UnitSystem.US ? "psi" : "bar"));
+        Parts.pictures(html, solved, second);
+        html.closeLine().closeLine();
+    }
+
+    private void notice() {
+        html.open("section", "aria-labelledby", "notice").leaf("h2", "What to notice", "id", "notice");
+        html.open("ul", "class", "notice");
+        for (Statement statement : solved.run().notice()) {
+            units.statement(html.open("li"), statement);
             html.closeLine();
         }
+        html.closeLine().closeLine();
     }
 
-    private void prediction(Html html) {
-        html.leaf("p", lesson.prediction().question());
-        html.open("ol", "type", "A");
-        lesson.prediction().options().forEach(option -> html.leaf("li", option));
+    private void why() {
+        html.open("section", "aria-labelledby", "why").leaf("h2", "Why", "id", "why");
+        lesson.why().forEach(text -> html.leaf("p", text));
+        Formula formula = lesson.formula();
+        FormulaText.write(html.open("p", "class", "formula"), formula.text());
         html.closeLine();
-    }
-
-    private void picture(Html html) {
-        figure(html, UnitSystem.SI, "si-only");
-        figure(html, UnitSystem.US, "us-only");
-        pictures.slider().ifPresent(slider -> slider.write(html));
-    }
-
-    private void figure(Html html, UnitSystem units, String shownWith) {
-        String alternative = pictures.headline(units);
-        html.open("figure", "class", shownWith);
-        html.open("div", "class", "scroll", "tabindex", "0", "role", "group", "aria-label", "Picture, may be scrolled");
-        html.picture(Svg.of(pictures.svg(units), alternative, shownWith + "-")).closeLine();
-        html.leaf("figcaption", "Computed by Heatswell; the houses are invented.")
-                .closeLine();
-    }
-
-    private void notice(Html html) {
-        html.open("ul");
-        for (Statement statement : run.notice()) {
-            html.open("li");
-            Quantity.write(html, statement);
-            html.closeLine();
+        html.open("dl", "class", "symbols");
+        for (Formula.Symbol symbol : formula.symbols()) {
+            FormulaText.write(html.open("div").open("dt"), symbol.letter());
+            html.close().leaf("dd", symbol.meaning()).closeLine();
         }
         html.closeLine();
         html.leaf(
                 "p",
-                "So the answer to the prediction is: "
-                        + lesson.prediction().options().get(run.outcome()));
+                "Formula from: " + formula.source().text() + " (" + Parts.standing(formula.source()) + ").",
+                "class",
+                "quiet");
+        html.closeLine();
     }
 
-    private void why(Html html) {
-        lesson.why().forEach(paragraph -> html.leaf("p", paragraph));
-        Formula formula = lesson.formula();
-        html.open("div", "class", "formula");
-        html.open("p").leaf("code", formula.text()).closeLine();
-        html.open("dl");
-        for (Formula.Symbol symbol : formula.symbols()) {
-            html.open("div")
-                    .leaf("dt", symbol.letter())
-                    .leaf("dd", symbol.meaning())
-                    .closeLine();
+    private void check() {
+        html.open("section", "aria-labelledby", "check").leaf("h2", "Check yourself", "id", "check");
+        html.leaf("p", lesson.checkQuestion());
+        html.open("details", "class", "answer").leaf("summary", "Answer").leaf("p", lesson.checkAnswer());
+        html.closeLine().closeLine();
+    }
+
+    private void sources() {
+        html.open("section", "aria-labelledby", "sources").leaf("h2", "Sources", "id", "sources");
+        Parts.sources(html, lesson.sources());
+        List<String> commands =
+                lesson.cases().stream().flatMap(one -> one.command().stream()).toList();
+        if (!commands.isEmpty()) {
+            html.leaf("p", "The runs of this page, to make them again:");
+            html.open("ul", "class", "commands");
+            commands.forEach(command -> html.open("li").leaf("code", command).closeLine());
+            html.closeLine();
         }
         html.closeLine();
-        html.leaf("p", "From: " + words(formula.source()), "class", "quiet").closeLine();
     }
 
-    private void trial(Html html) {
-        html.leaf("p", lesson.tryIt().shows());
-        html.leaf("p", "Type this where Heatswell is installed:");
-        html.open("pre").leaf("code", lesson.tryIt().command()).closeLine();
-        html.open("p").text("Or change the file ");
-        html.leaf("a", Scenarios.file(lesson), "href", Scenarios.file(lesson));
-        html.text(" and run it. The lines to change:").closeLine();
-        html.open("ul");
-        lesson.tryIt()
-                .changes()
-                .forEach(change ->
-                        html.open("li").leaf("code", change.toString()).closeLine());
+    private void neighbours() {
+        html.open("nav", "class", "neighbours", "aria-label", "Lessons before and after");
+        if (number > 1) {
+            Lesson before = course.lessons().get(number - 2);
+            html.leaf("a", "Before: " + before.title(), "href", Course.page(before), "rel", "prev");
+        } else {
+            html.leaf("a", "About this course", "href", Course.INDEX);
+        }
+        html.leaf("a", "Worksheet", "href", Course.worksheet(lesson));
+        if (number < course.lessons().size()) {
+            Lesson next = course.lessons().get(number);
+            html.leaf("a", "Next: " + next.title(), "href", Course.page(next), "rel", "next");
+        } else {
+            html.leaf("a", "End of the course: contents", "href", Course.INDEX);
+        }
         html.closeLine();
-    }
-
-    private void check(Html html) {
-        html.leaf("p", lesson.checkQuestion());
-        html.open("details").leaf("summary", "Answer");
-        html.leaf("p", lesson.checkAnswer()).closeLine();
-    }
-
-    private void sources(Html html) {
-        html.open("ul");
-        lesson.sources().forEach(source -> html.leaf("li", words(source)));
-        html.closeLine();
-    }
-
-    private static String words(Source source) {
-        return source.text()
-                + switch (source.standing()) {
-                    case SEEN -> " (the text itself was read)";
-                    case SECOND_HAND -> " (read where somebody else quotes it)";
-                    case FROM_MEMORY -> " (from memory, not checked against a copy)";
-                    case GIVEN -> "";
-                };
     }
 }

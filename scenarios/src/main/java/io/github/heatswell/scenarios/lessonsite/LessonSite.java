@@ -3,7 +3,6 @@ package io.github.heatswell.scenarios.lessonsite;
 import io.github.heatswell.scenarios.lesson.Expectation;
 import io.github.heatswell.scenarios.lesson.Lesson;
 import io.github.heatswell.scenarios.lesson.LessonRun;
-import io.github.heatswell.scenarios.markup.Html;
 import io.github.heatswell.scenarios.output.ResultFile;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
@@ -25,47 +24,41 @@ public final class LessonSite {
      * Simulates the lessons, makes sure that what they rely on holds, and makes the pages.
      *
      * @param lessons the lessons in order, with different ids
-     * @param first the unit system shown first; the other can be switched to
+     * @param first the unit system shown first; the other stands beside it and may be chosen
      * @return the files of the site; index.html is where to begin
      * @throws IllegalStateException if a run does not show what its lesson says; the message names both
      */
     public static List<ResultFile> files(List<Lesson> lessons, UnitSystem first) {
-        Frame frame = new Frame(lessons, first);
-        List<LessonRun> runs = lessons.parallelStream().map(LessonSite::checked).toList();
+        Course course = new Course(lessons);
+        List<SolvedLesson> solved = Solver.solve(lessons);
+        solved.forEach(one -> check(one.run()));
         List<ResultFile> files = new ArrayList<>();
-        files.add(page("index.html", IndexPage.of(frame)));
-        files.add(page("site.css", Html.styleSheet() + "\n" + own("lessons.css")));
-        files.add(page("site.js", own("lessons.js")));
-        files.addAll(
-                runs.parallelStream().flatMap(run -> pages(frame, run).stream()).toList());
-        files.add(page("answers.html", AnswersPage.of(frame, runs)));
+        files.add(page(Course.INDEX, IndexPage.of(course, first)));
+        files.add(page(Course.STYLE, own("lessons.css")));
+        files.add(page(Course.SCRIPT, own("lessons.js")));
+        for (SolvedLesson one : solved) {
+            files.add(page(Course.page(one.lesson()), LessonPage.of(course, one, first)));
+            files.add(page(Course.worksheet(one.lesson()), WorksheetPage.of(course, one, first)));
+            files.add(page(Course.scenario(one.lesson()), TryPart.scenario(one.lesson())));
+        }
+        files.add(page(Course.ANSWERS, AnswersPage.of(course, solved, first)));
         return List.copyOf(files);
     }
 
-    private static List<ResultFile> pages(Frame frame, LessonRun run) {
-        Lesson lesson = run.lesson();
-        return List.of(
-                page(Frame.file(lesson), LessonPage.of(frame, run, new Pictures(run))),
-                page(Frame.worksheet(lesson), WorksheetPage.of(frame, lesson)),
-                page(Scenarios.file(lesson), Scenarios.text(lesson)));
-    }
-
-    private static LessonRun checked(Lesson lesson) {
-        LessonRun run = LessonRun.of(lesson);
+    private static void check(LessonRun run) {
         for (Expectation.Checked expectation : run.checked()) {
             if (!expectation.held()) {
-                throw new IllegalStateException("the run of lesson '" + lesson.id() + "' does not show what it should: "
-                        + expectation.description());
+                throw new IllegalStateException("the run of lesson '"
+                        + run.lesson().id() + "' does not show what it should: " + expectation.description());
             }
         }
-        return run;
     }
 
     private static ResultFile page(String name, String text) {
         return ResultFile.ofText(name, out -> out.append(text));
     }
 
-    private static String own(String name) {
+    static String own(String name) {
         try (InputStream in = LessonSite.class.getResourceAsStream(name)) {
             if (in == null) {
                 throw new IllegalStateException(name + " is missing from the program");

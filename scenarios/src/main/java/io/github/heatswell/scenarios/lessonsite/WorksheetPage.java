@@ -1,85 +1,100 @@
 package io.github.heatswell.scenarios.lessonsite;
 
-import io.github.heatswell.finding.Measure;
 import io.github.heatswell.scenarios.lesson.Lesson;
 import io.github.heatswell.scenarios.lesson.WorksheetRow;
 import io.github.heatswell.scenarios.markup.Html;
+import io.github.heatswell.units.UnitSystem;
+import java.util.stream.Collectors;
 
-/** A sheet to print, with room for a prediction, for readings and for an answer. */
+/** The worksheet of a lesson, one sheet of paper: what to predict, an empty graph, readings to fill in, and a question. */
 final class WorksheetPage {
 
-    private static final int LINES = 3;
+    private final Html html;
+    private final Course course;
+    private final SolvedLesson solved;
+    private final Lesson lesson;
+    private final InBoth units;
 
-    private WorksheetPage() {}
-
-    static String of(Frame frame, Lesson lesson) {
-        return frame.page(
-                "Worksheet: " + lesson.title(),
-                html -> {
-                    Frame.link(html, "index.html", "All lessons");
-                    Frame.link(html, Frame.file(lesson), "The lesson");
-                },
-                html -> content(html, lesson));
+    private WorksheetPage(Course course, SolvedLesson solved, UnitSystem first) {
+        this.course = course;
+        this.solved = solved;
+        this.lesson = solved.lesson();
+        this.units = new InBoth(first);
+        this.html = Frame.begin("Worksheet: " + lesson.title(), "worksheet", false);
     }
 
-    private static void content(Html html, Lesson lesson) {
+    static String of(Course course, SolvedLesson solved, UnitSystem first) {
+        return new WorksheetPage(course, solved, first).write();
+    }
+
+    private String write() {
+        Frame.contents(html, course, "");
+        html.open("main", "id", "main");
+        html.open("p", "class", "name");
+        html.leaf("span", "Name").leaf("span", "Date").closeLine();
         html.leaf("h1", lesson.title());
-        html.leaf("p", lesson.question());
-        html.open("div", "class", "fields");
-        for (String field : new String[] {"Name", "Date"}) {
-            html.open("div").leaf("span", field, "class", "quiet");
-            html.open("span", "class", "blank").closeLine().closeLine();
+        for (String caution : lesson.cautions()) {
+            html.open("p", "class", "warned")
+                    .leaf("strong", "Caution: ")
+                    .text(caution)
+                    .closeLine();
         }
-        html.closeLine();
-        html.leaf("h2", "My prediction");
-        html.leaf("p", lesson.prediction().question());
-        html.open("ul", "class", "ticks");
-        for (String option : lesson.prediction().options()) {
-            html.open("li").open("label").empty("input", "type", "checkbox");
-            html.leaf("span", option).closeLine().closeLine();
-        }
-        html.closeLine();
-        if (!lesson.worksheet().isEmpty()) {
-            readings(html, lesson);
-        }
-        html.leaf("h2", lesson.checkQuestion());
-        for (int i = 0; i < LINES; i++) {
-            html.open("span", "class", "line").closeLine();
-        }
+        html.leaf("p", lesson.question(), "class", "question");
+        prediction();
+        readings();
+        html.leaf("h2", (lesson.worksheet().isEmpty() ? 2 : 3) + ". Explain");
+        html.leaf("p", lesson.checkQuestion());
+        lines(3);
+        html.open("p", "class", "back").leaf("a", "Back to the lesson", "href", Course.page(lesson));
+        html.closeLine().closeLine();
+        return Frame.end(html, false);
     }
 
-    private static void readings(Html html, Lesson lesson) {
-        html.leaf("h2", "My readings");
-        html.open("table").leaf("caption", "Read them off the picture, or off your own run");
-        html.open("thead").open("tr");
-        for (String column : new String[] {"What", "Unit", "My reading"}) {
-            html.leaf("th", column, "scope", "col");
+    private void prediction() {
+        html.leaf("h2", "1. Predict");
+        html.leaf("p", lesson.prediction().question());
+        html.open("ul", "class", "boxes");
+        lesson.prediction().options().forEach(option -> html.leaf("li", option));
+        html.closeLine();
+        String several = solved.run().results().size() > 1 ? ", one for each house (" + labels() + ")" : "";
+        html.leaf(
+                "p",
+                "Sketch the curve you expect" + several + ". Then look at the lesson and draw what the run shows"
+                        + " in another colour.");
+        html.open("figure");
+        html.open("div", "class", "scroll", "role", "region", "tabindex", "0", "aria-label", "Empty graph");
+        html.picture(SketchGrid.of(solved.run(), units.first())).closeLine().closeLine();
+    }
+
+    private String labels() {
+        return lesson.cases().stream()
+                .map(one -> "\u201c" + one.label() + "\u201d")
+                .collect(Collectors.joining(", "));
+    }
+
+    private void readings() {
+        if (lesson.worksheet().isEmpty()) {
+            return;
         }
-        html.closeLine().closeLine().open("tbody");
+        html.leaf("h2", "2. Look and read off");
+        html.open("table", "class", "readings").leaf("caption", "From the picture and the text of the lesson");
+        html.open("thead").open("tr");
+        html.leaf("th", "What", "scope", "col").leaf("th", "Your reading", "scope", "col");
+        html.leaf("th", "Unit", "scope", "col").closeLine().closeLine();
+        html.open("tbody");
         for (WorksheetRow row : lesson.worksheet()) {
-            html.open("tr").leaf("th", row.label(), "scope", "row");
-            html.leaf("td", unit(row.kind()));
-            html.open("td")
-                    .open("span", "class", "blank")
-                    .closeLine()
-                    .closeLine()
+            String first = Kinds.unit(row.kind(), units.first());
+            String second = Kinds.unit(row.kind(), units.second());
+            html.open("tr").leaf("th", row.label(), "scope", "row").leaf("td", "", "class", "blank");
+            html.leaf("td", first.equals(second) ? first : first + " or " + second)
                     .closeLine();
         }
         html.closeLine().closeLine();
     }
 
-    private static String unit(Measure.Kind kind) {
-        return switch (kind) {
-            case GAUGE_PRESSURE, PRESSURE_DIFFERENCE -> "bar or psi";
-            case TEMPERATURE, TEMPERATURE_DIFFERENCE -> "degrees";
-            case VOLUME -> "L or gal";
-            case FLOW -> "a minute";
-            case POWER -> "kW or Btu/h";
-            case MASS -> "kg or lb";
-            case LENGTH -> "m or in";
-            case MOMENT -> "N m or lb ft";
-            case TIME -> "time";
-            case SHARE -> "%";
-        };
+    private void lines(int count) {
+        for (int i = 0; i < count; i++) {
+            html.open("div", "class", "line").closeLine();
+        }
     }
 }

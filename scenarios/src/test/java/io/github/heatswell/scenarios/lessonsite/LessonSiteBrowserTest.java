@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import io.github.heatswell.finding.Measure;
 import io.github.heatswell.result.Channel;
+import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.lesson.Lesson;
@@ -20,7 +21,6 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.MatchResult;
@@ -77,7 +77,11 @@ class LessonSiteBrowserTest {
         Path wrapper = site.resolve("measure.html");
         Files.writeString(
                 wrapper,
-                own("/io/github/heatswell/scenarios/report/measure.html").replace("FRAMES", frames));
+                own("/io/github/heatswell/scenarios/report/measure.html")
+                        .replace("FRAMES", frames)
+                        .replace(
+                                "const view =",
+                                "page.querySelectorAll('details').forEach(d => { d.open = true; });\n    const view ="));
         Browser.Outcome outcome = browser.load(wrapper);
         assertFalse(outcome.log().contains("CONSOLE"), outcome.log());
         assertTrue(outcome.page().contains("measured " + pages.size() * WIDTHS.length + " pages"), outcome.page());
@@ -113,66 +117,118 @@ class LessonSiteBrowserTest {
         Browser.Outcome outcome = browser.load(wrapper);
         assertFalse(outcome.log().contains("CONSOLE"), outcome.log());
         List<String[]> lines = moved(outcome.page());
-        assertEquals(List.of("focused", "true", "range", slider.label()), List.of(lines.get(0)));
-        List<String[]> steps = lines.subList(1, lines.size() - 2);
-        assertTrue(steps.size() > slider.values().size());
+        assertEquals(List.of("shut", "false", "false"), List.of(lines.get(0)));
+        assertEquals(
+                List.of("focused", "true", slider.label()),
+                List.of(lines.get(1)).subList(0, 3));
+        List<String[]> steps =
+                lines.stream().filter(line -> line[0].equals("at")).toList();
+        assertEquals(2 * steps(lesson).size() - 1, steps.size());
         for (String value : slider.values()) {
             assertShown(lesson, slider, value, steps);
         }
-        assertEquals("us", lines.get(lines.size() - 2)[1]);
-        assertTrue(lines.get(lines.size() - 2)[2].contains("psi"), lines.get(lines.size() - 2)[2]);
-        assertTrue(lines.get(lines.size() - 1)[1].startsWith("us-only"), lines.get(lines.size() - 1)[1]);
+        assertBetween(steps);
+        assertUnits(lines.stream().filter(line -> line[0].equals("units")).toList());
+        List<String[]> predicted =
+                lines.stream().filter(line -> line[0].equals("predicted")).toList();
+        assertEquals(lesson.prediction().options().size(), predicted.size());
+        for (String[] line : predicted) {
+            assertEquals(line[1].equals(line[2]), line[3].equals("That is what you predicted."), line[3]);
+        }
     }
 
-    /** The curve on the page is that of a run made here, to a whole kilopascal, which is less than a tenth of a point of the
-     * picture. */
-    private void assertShown(Lesson lesson, LessonSlider slider, String value, List<String[]> steps)
-            throws IOException {
+    private static List<String> steps(Lesson lesson) {
+        return SliderValues.refined(lesson.slider().orElseThrow()).values();
+    }
+
+    /** The curve on the page is that of a run made here, to the whole kilopascal that the page holds. */
+    private static void assertShown(Lesson lesson, LessonSlider slider, String value, List<String[]> steps) {
         RunResult run = lesson.cases()
                 .get(slider.caseIndex())
                 .scenario()
                 .with(List.of(new Change(slider.field(), value + " " + slider.unit())))
                 .simulation()
                 .run();
+        String[] shown = steps.get(2 * steps(lesson).indexOf(value));
+        assertTrue(
+                shown[3].startsWith("Computed run: " + value + "\u00a0" + slider.unit())
+                        || shown[3].startsWith("Computed run: " + value + " " + slider.unit()),
+                shown[3]);
         Measure peak = new Measure(
                 Measure.Kind.GAUGE_PRESSURE,
                 run.gauge(run.extremes().highestPressure().value()));
-        List<String[]> shown = steps.stream()
-                .filter(step -> step[2].startsWith("Computed run: " + value + " " + slider.unit() + "."))
-                .toList();
-        assertEquals(1, shown.size(), value);
-        assertTrue(shown.get(0)[2].contains("The peak is " + peak.text(UnitSystem.SI)), shown.get(0)[2]);
-        assertEquals(shown.get(0)[2], shown.get(0)[3]);
-        List<Double> heights = new ArrayList<>();
-        for (String point : shown.get(0)[1].split(" ")) {
-            heights.add(Double.parseDouble(point.substring(point.indexOf(',') + 1)));
+        // the page holds the peak in whole kilopascals, a hundredth of a bar
+        assertEquals(number(peak.text(UnitSystem.SI)), number(shown[4]), 0.01, value);
+        assertEquals(run.first(EventKind.RELIEF_OPENED).isPresent(), shown[5].startsWith("opens after"), shown[5]);
+        assertEquals(run.first(EventKind.RELIEF_OPENED).isPresent() ? "1" : "0", shown[9], value);
+        assertEquals("1", shown[8], "the mark of the peak");
+        assertEquals(run.totals().relieved() > 1e-6, !shown[6].equals("nothing"), shown[6]);
+        assertTrue(shown[7].contains(shown[3]) && shown[7].contains(shown[5]), shown[7]);
+        List<Long> course = pressures(shown[2]);
+        int stride = (run.trace().count() + 239) / 240;
+        for (int i = 0; i < course.size(); i++) {
+            double gauge = run.gauge(run.trace().value(Channel.PRESSURE_ABSOLUTE, i * stride));
+            assertEquals(gauge / 1e3, course.get(i), 0.5 + 1e-9, lesson.id() + " " + value + " at " + i);
         }
-        int stride = Math.max(1, (run.trace().count() - 1 + 199) / 200);
-        double first = run.trace().value(Channel.GAUGE_READING, 0);
-        int index = heights.size() / 3;
-        double later = run.trace().value(Channel.GAUGE_READING, index * stride);
-        double scale = scale(lesson);
-        assertEquals((first - later) * scale, heights.get(index) - heights.get(0), 0.2, lesson.id() + " " + value);
+        assertTrue(
+                course.stream().anyMatch(pressure -> pressure == Math.round(peak.value() / 1e3))
+                        || shown[2].matches(".*L\\d+\\.\\d+ " + Math.round(peak.value() / 1e3) + "(L.*|$)"),
+                "the curve reaches the peak");
+        assertTrue((course.size() - 1) * stride > run.trace().count() - 1 - stride, "the curve goes to the end");
     }
 
-    /** Points of the picture for a pascal: its axis begins at zero. */
-    private double scale(Lesson lesson) throws IOException {
-        Matcher high = Pattern.compile("&quot;height&quot;:([0-9.]+),.*&quot;high&quot;:(\\d+)")
-                .matcher(Files.readString(site.resolve(lesson.id() + ".html")));
-        assertTrue(high.find(), lesson.id());
-        return Double.parseDouble(high.group(1)) / (Double.parseDouble(high.group(2)) * 1e3);
+    /** Between two runs the page says so and draws both, with the marks of both: it makes nothing up. */
+    private static void assertBetween(List<String[]> steps) {
+        for (int i = 1; i < steps.size(); i += 2) {
+            String[] before = steps.get(i - 1);
+            String[] between = steps.get(i);
+            String[] after = steps.get(i + 1);
+            assertTrue(between[3].matches("Between the runs of .* and .*"), between[3]);
+            assertEquals(before[2] + ";" + after[2], between[2]);
+            assertEquals("2", between[8]);
+            assertEquals(Integer.parseInt(before[9]) + Integer.parseInt(after[9]), Integer.parseInt(between[9]));
+        }
+    }
+
+    private static void assertUnits(List<String[]> units) {
+        assertEquals(
+                List.of("us", "false", "true", "false", "false", "true"),
+                List.of(units.get(0)).subList(1, 7));
+        assertEquals(
+                List.of("si", "true", "false", "false", "true", "false"),
+                List.of(units.get(1)).subList(1, 7));
+        assertEquals(
+                List.of("both", "true", "true", "true", "true", "false"),
+                List.of(units.get(2)).subList(1, 7));
+        assertTrue(units.get(0)[7].matches("[0-9.]+\u00a0psi, after .*"), units.get(0)[7]);
+        assertTrue(units.get(1)[7].matches("[0-9.]+\u00a0bar, after .*"), units.get(1)[7]);
+        assertTrue(units.get(2)[7].matches("[0-9.]+\u00a0bar \\([0-9.]+\u00a0psi\\), after .*"), units.get(2)[7]);
+    }
+
+    /** The heights of a curve at its samples, which the page draws in kilopascals. */
+    private static List<Long> pressures(String path) {
+        return Pattern.compile("[ML]\\d+ (-?\\d+)")
+                .matcher(path)
+                .results()
+                .map(point -> Long.valueOf(point.group(1)))
+                .toList();
+    }
+
+    private static double number(String text) {
+        return Double.parseDouble(text.replaceAll("^([0-9.]+).*", "$1"));
     }
 
     @Test
     void withoutScriptTheStillPictureIsThere() throws Exception {
         String page = Files.readString(site.resolve("the-precharge.html"));
         Path still = site.resolve("still.html");
-        Files.writeString(still, page.replaceAll("<script src=\"site.js\"></script>", ""));
+        Files.writeString(still, page.replace("<script src=\"site.js\"></script>", ""));
         String loaded = browser.load(still).page();
+        assertTrue(loaded.matches("(?s).*<div class=\"si\"><figure>.*<svg.*"), "the still picture");
         assertTrue(
-                loaded.matches("(?s).*<polyline[^>]*points=\"9[0-9.]+,[0-9.]+ .*"), "the curve of the still picture");
-        assertTrue(loaded.contains("class=\"moving\" hidden"), "no slider that does nothing");
-        assertTrue(loaded.contains("<details class=\"look\" open"), "nothing is folded away that cannot be opened");
+                loaded.contains("<section id=\"explore\" aria-labelledby=\"explore-head\" hidden"), "no dead slider");
+        assertTrue(loaded.contains("<fieldset id=\"units\" class=\"units\" hidden"), "no dead choice");
+        assertTrue(loaded.contains("<span class=\"us\">"), "both units");
     }
 
     @Test
@@ -194,7 +250,11 @@ class LessonSiteBrowserTest {
         Matcher text =
                 Pattern.compile("<pre id=\"moved\">(.*?)</pre>", Pattern.DOTALL).matcher(page);
         assertTrue(text.find() && !text.group(1).isBlank(), "the slider was not moved");
-        return text.group(1).lines().map(line -> line.split("\\|")).toList();
+        return text.group(1)
+                .replace("&nbsp;", "\u00a0")
+                .lines()
+                .map(line -> line.split("\\|"))
+                .toList();
     }
 
     private static String own(String name) throws IOException {

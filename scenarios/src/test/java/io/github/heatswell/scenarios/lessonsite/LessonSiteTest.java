@@ -11,6 +11,8 @@ import io.github.heatswell.scenarios.lesson.Formula;
 import io.github.heatswell.scenarios.lesson.Lesson;
 import io.github.heatswell.scenarios.lesson.LessonBuilder;
 import io.github.heatswell.scenarios.lesson.LessonCase;
+import io.github.heatswell.scenarios.lesson.LessonRun;
+import io.github.heatswell.scenarios.lesson.LessonSlider;
 import io.github.heatswell.scenarios.lesson.Lessons;
 import io.github.heatswell.scenarios.lesson.TryIt;
 import io.github.heatswell.scenarios.output.ResultFolder;
@@ -33,6 +35,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
+import org.w3c.dom.Node;
 import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
 
@@ -88,14 +91,139 @@ class LessonSiteTest {
     }
 
     @Test
-    void everyLinkLeadsToAFileOfTheSite() {
+    void everyLinkLeadsIntoTheSite() {
         Pattern link = Pattern.compile("(?:href|src)=\"([^\"]+)\"");
         for (String name : PAGES.keySet()) {
             Matcher links = link.matcher(PAGES.get(name));
             while (links.find()) {
-                assertTrue(Files.exists(site.resolve(links.group(1))), name + " leads to " + links.group(1));
+                String to = links.group(1);
+                boolean there = to.startsWith("#")
+                        ? PAGES.get(name).contains(" id=\"" + to.substring(1) + "\"")
+                        : Files.exists(site.resolve(to));
+                assertTrue(there, name + " leads to " + to);
             }
         }
+    }
+
+    /** What to notice stands there in both unit systems, as the run has it, and either can be read alone. */
+    @Test
+    void everyNumberIsThatOfTheRunInEitherUnits() throws Exception {
+        Lesson lesson = Lessons.all().get(1);
+        List<Statement> noticed = LessonRun.of(lesson).notice();
+        NodeList lists = parsed(PAGES.get(lesson.id() + ".html")).getElementsByTagName("ul");
+        Element list = null;
+        for (int i = 0; i < lists.getLength(); i++) {
+            Element one = (Element) lists.item(i);
+            list = one.getAttribute("class").equals("notice") ? one : list;
+        }
+        NodeList items = list.getElementsByTagName("li");
+        assertEquals(noticed.size(), items.getLength());
+        for (int i = 0; i < noticed.size(); i++) {
+            Element item = (Element) items.item(i);
+            assertEquals(noticed.get(i).text(UnitSystem.SI), without(item, Set.of("us", "both")));
+            assertEquals(noticed.get(i).text(UnitSystem.US), without(item, Set.of("si", "both")));
+        }
+    }
+
+    /** The text without the parts of some classes. */
+    private static String without(Element element, Set<String> classes) {
+        StringBuilder text = new StringBuilder();
+        for (Node child = element.getFirstChild(); child != null; child = child.getNextSibling()) {
+            boolean left = child instanceof Element part && classes.contains(part.getAttribute("class"));
+            text.append(left ? "" : child.getTextContent());
+        }
+        return text.toString().replace('\u00a0', ' ');
+    }
+
+    @Test
+    void theHouseToTryStandsOnThePageAsInTheFile() throws Exception {
+        for (Lesson lesson : Lessons.all()) {
+            Document page = parsed(PAGES.get(lesson.id() + ".html"));
+            NodeList texts = page.getElementsByTagName("pre");
+            assertEquals(
+                    lesson.tryIt().command(), texts.item(0).getTextContent().strip());
+            assertEquals(
+                    Files.readString(site.resolve(lesson.id() + ".yaml")).strip(),
+                    texts.item(1).getTextContent().strip());
+        }
+    }
+
+    @Test
+    void theUnitsAskedForComeFirst(@TempDir Path other) throws Exception {
+        List<Lesson> one = List.of(Lessons.all().get(0));
+        ResultFolder.at(other).write(LessonSite.files(one, UnitSystem.US));
+        String page = Files.readString(other.resolve(one.get(0).id() + ".html"));
+        assertTrue(page.contains("</span><span class=\"both\"> (</span><span class=\"si\">"));
+        assertFalse(page.contains("</span><span class=\"both\"> (</span><span class=\"us\">"));
+        assertTrue(page.contains("The same picture in bar"));
+    }
+
+    /** Regression: between the values of a lesson, so many more that the steps are small, and none twice. */
+    @Test
+    void slidersGetValuesBetweenThoseOfTheLesson() {
+        LessonSlider two = new LessonSlider(0, "size", "vessel.volume", List.of("2", "4"), "L");
+        List<String> values = SliderValues.refined(two).values();
+        assertEquals(17, values.size());
+        assertEquals(List.of("2", "2.13", "2.25"), values.subList(0, 3)); // an eighth is 0.125, two decimals are kept
+        assertEquals("4", values.get(16));
+        LessonSlider words = new LessonSlider(0, "fault", "vessel.condition", List.of("sound", "isolated"), "");
+        assertEquals(List.of("sound", "isolated"), SliderValues.refined(words).values());
+        assertEquals("isolated", SliderValues.shown(words, 1, UnitSystem.US));
+        assertEquals("1.1 gal", SliderValues.shown(two, 1, UnitSystem.US)); // 4 L are 1.06 gallons
+        for (Lesson lesson : Lessons.all()) {
+            lesson.slider().ifPresent(slider -> {
+                List<String> refined = SliderValues.refined(slider).values();
+                assertTrue(refined.containsAll(slider.values()) && refined.size() >= 15 && refined.size() <= 40);
+                assertEquals(refined.size(), new HashSet<>(refined).size());
+            });
+        }
+    }
+
+    /** Validation: WCAG 2.1, success criteria 1.4.3 and 1.4.11 (AA): text 4.5 to 1, what shows a control or a curve 3 to 1. */
+    @Test
+    void everythingCanBeReadOnItsBackground() {
+        String css = LessonSite.own("lessons.css");
+        assertFalse(css.contains("url(") || css.contains("@import") || css.contains("http"));
+        Set<String> backgrounds = colours(css, "background");
+        Set<String> texts = colours(css, "(?<![-\\w])(?:color|fill)");
+        assertTrue(texts.contains("#4c5b63") && backgrounds.contains("#f4f8f8"), texts + " on " + backgrounds);
+        for (String text : texts) {
+            for (String background : backgrounds) {
+                boolean inverse = text.equals("#ffffff") || background.equals("#0f4a4f");
+                // White is written on the dark bar only; a circle filled white is told by its edge.
+                double contrast = contrast(text, inverse ? text.equals("#ffffff") ? "#0f4a4f" : "#ffffff" : background);
+                assertTrue(contrast >= 4.5, text + " on " + background);
+            }
+        }
+        for (String line : colours(css, "stroke")) {
+            // The lines of the grid only guide the eye.
+            assertTrue(line.equals("#d5dcdf") || contrast(line, "#ffffff") >= 3, line);
+        }
+    }
+
+    private static Set<String> colours(String css, String property) {
+        Set<String> colours = new HashSet<>();
+        Pattern.compile(property + "[a-z-]*:[^;]*?(#[0-9a-f]{6})")
+                .matcher(css)
+                .results()
+                .forEach(match -> colours.add(match.group(1)));
+        return colours;
+    }
+
+    private static double contrast(String one, String other) {
+        double a = luminance(one);
+        double b = luminance(other);
+        return (Math.max(a, b) + 0.05) / (Math.min(a, b) + 0.05);
+    }
+
+    private static double luminance(String colour) {
+        int rgb = Integer.parseInt(colour.substring(1), 16);
+        return 0.2126 * linear(rgb >> 16) + 0.7152 * linear(rgb >> 8 & 255) + 0.0722 * linear(rgb & 255);
+    }
+
+    private static double linear(int channel) {
+        double share = channel / 255.0;
+        return share <= 0.03928 ? share / 12.92 : Math.pow((share + 0.055) / 1.055, 2.4);
     }
 
     @Test
@@ -170,6 +298,12 @@ class LessonSiteTest {
                 assertFalse(attribute.startsWith("on"), name + ": " + attribute);
                 assertFalse(attribute.matches("src|href") && value.contains(":"), name + ": " + value);
             }
+            if (tag.equals("input")) {
+                boolean inside = element.getParentNode().getNodeName().equals("label");
+                assertTrue(inside || text.contains("for=\"" + element.getAttribute("id") + "\""), name);
+            }
+            String named = element.getAttribute("aria-labelledby") + element.getAttribute("for");
+            assertTrue(named.isEmpty() || text.contains(" id=\"" + named + "\""), name + ": " + named);
             String id = element.getAttribute("id");
             assertTrue(id.isEmpty() || ids.add(id), name + ": " + id + " is there twice");
         }

@@ -1,0 +1,100 @@
+package io.github.heatswell.scenarios.lessonsite;
+
+import io.github.heatswell.charts.NamedRun;
+import io.github.heatswell.charts.RunChart;
+import io.github.heatswell.finding.Statement;
+import io.github.heatswell.result.Channel;
+import io.github.heatswell.scenarios.lesson.Lesson;
+import io.github.heatswell.scenarios.lesson.LessonCase;
+import io.github.heatswell.scenarios.lesson.LessonRun;
+import io.github.heatswell.scenarios.markup.Svg;
+import io.github.heatswell.units.UnitSystem;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/**
+ * A lesson with everything computed that its pages show.
+ *
+ * @param run the runs of its cases
+ * @param pictures the pictures of these runs in each system of units
+ * @param grid the runs of its slider, if it has one
+ */
+record SolvedLesson(LessonRun run, Map<UnitSystem, List<Drawn>> pictures, Optional<SliderGrid> grid) {
+
+    private static final int WIDTH = 760;
+    private static final int HEIGHT = 560;
+    private static final Pattern PLACE = Pattern.compile("\\W+");
+
+    Lesson lesson() {
+        return run.lesson();
+    }
+
+    List<Drawn> pictures(UnitSystem units) {
+        return pictures.get(units);
+    }
+
+    /**
+     * A picture.
+     *
+     * @param label which case it shows, or nothing if it shows them all
+     * @param svg the picture
+     */
+    record Drawn(String label, Svg svg) {}
+
+    static SolvedLesson of(LessonRun run, List<SliderStep> steps) {
+        Map<UnitSystem, List<Drawn>> pictures = new EnumMap<>(UnitSystem.class);
+        for (UnitSystem units : UnitSystem.values()) {
+            pictures.put(units, draw(run, units));
+        }
+        Optional<SliderGrid> grid =
+                run.lesson().slider().map(slider -> SliderGrid.of(steps, run.result(slider.caseIndex())));
+        return new SolvedLesson(run, pictures, grid);
+    }
+
+    private static List<Drawn> draw(LessonRun run, UnitSystem units) {
+        List<LessonCase> cases = run.lesson().cases();
+        if (cases.size() > 1 && cases.stream().noneMatch(SolvedLesson::showsHeat)) {
+            List<NamedRun> runs = new ArrayList<>();
+            for (int i = 0; i < cases.size(); i++) {
+                runs.add(new NamedRun(cases.get(i).label(), run.result(i)));
+            }
+            return List.of(drawn(run, "", RunChart.comparing(runs, units), units));
+        }
+        List<Drawn> drawn = new ArrayList<>();
+        for (int i = 0; i < cases.size(); i++) {
+            String label = cases.size() == 1 ? "" : cases.get(i).label();
+            drawn.add(drawn(run, label, RunChart.of(run.result(i), units), units));
+        }
+        return drawn;
+    }
+
+    /** Only the picture of a single run has a panel for the temperature. */
+    private static boolean showsHeat(LessonCase one) {
+        return one.channel() == Channel.WATER_MEAN
+                || one.channel() == Channel.WATER_TOP
+                || one.channel() == Channel.WATER_BOTTOM;
+    }
+
+    private static Drawn drawn(LessonRun run, String label, RunChart chart, UnitSystem units) {
+        StringBuilder svg = new StringBuilder();
+        try {
+            chart.withSize(WIDTH, HEIGHT).writeSvg(svg);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        StringBuilder words = new StringBuilder("Chart of the gauge pressure over time");
+        words.append(label.isEmpty() ? "." : ", " + label + ".");
+        for (Statement statement : run.notice()) {
+            words.append(' ').append(statement.text(units));
+        }
+        String prefix =
+                (units == UnitSystem.SI ? "si-" : "us-") + PLACE.matcher(label).replaceAll("-") + "-";
+        return new Drawn(label, Svg.of(svg.toString(), words.toString(), prefix));
+    }
+}
