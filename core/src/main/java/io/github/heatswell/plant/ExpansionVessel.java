@@ -70,6 +70,7 @@ public final class ExpansionVessel {
         builder.temperature = temperature;
         builder.height = height;
         builder.condition = condition;
+        builder.body = body;
         return builder;
     }
 

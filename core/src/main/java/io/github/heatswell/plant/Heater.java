@@ -58,6 +58,7 @@ public final class Heater {
         builder.simultaneous = simultaneous;
         builder.thermostatStuck = thermostatStuck;
         builder.cutOut = cutOut;
+        builder.mixedTo = mixedTo;
         builder.lower.copy(elements.get(0));
         builder.upper = elements.size() > 1 ? elements.get(1) : null;
         return builder;

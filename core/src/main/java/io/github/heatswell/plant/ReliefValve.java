@@ -94,6 +94,7 @@ public final class ReliefValve {
         builder.stuckLift = stuckLift;
         builder.leakage = leakage;
         builder.leaksFrom = leaksFrom;
+        builder.ratedInput = ratedInput;
         return builder;
     }
 

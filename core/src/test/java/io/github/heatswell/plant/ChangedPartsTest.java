@@ -111,6 +111,7 @@ class ChangedPartsTest {
                 .simultaneous(true)
                 .thermostatStuck(true)
                 .cutOut(85, TemperatureUnit.CELSIUS)
+                .mixedTo(48, TemperatureUnit.CELSIUS)
                 .build();
         List<Function<Element, Object>> element =
                 List.of(Element::input, Element::setPoint, Element::differential, Element::height);
@@ -123,7 +124,8 @@ class ChangedPartsTest {
                         Heater::recoveryEfficiency,
                         Heater::simultaneous,
                         Heater::thermostatStuck,
-                        Heater::cutOut));
+                        Heater::cutOut,
+                        Heater::mixedTo));
         for (int i = 0; i < 2; i++) {
             same(heater.elements().get(i), heater.toBuilder().build().elements().get(i), element);
         }
@@ -141,6 +143,7 @@ class ChangedPartsTest {
                 .temperature(24, TemperatureUnit.CELSIUS)
                 .height(-1, LengthUnit.METRE)
                 .condition(ExpansionVessel.Condition.ISOLATED)
+                .body(VesselBody.builder().rating(Pressure.gauge(10, BAR)).build())
                 .build();
 
         same(
@@ -154,7 +157,8 @@ class ChangedPartsTest {
                         ExpansionVessel::chargedAt,
                         ExpansionVessel::temperature,
                         ExpansionVessel::height,
-                        ExpansionVessel::condition));
+                        ExpansionVessel::condition,
+                        ExpansionVessel::body));
     }
 
     @Test
@@ -169,7 +173,8 @@ class ChangedPartsTest {
                 .location(ReliefValve.Location.TANK_TOP)
                 .height(1.3, LengthUnit.METRE)
                 .opensAt(99, TemperatureUnit.CELSIUS)
-                .reseatsAt(85, TemperatureUnit.CELSIUS);
+                .reseatsAt(85, TemperatureUnit.CELSIUS)
+                .ratedInput(30, PowerUnit.KILOWATT);
         for (ReliefValve valve : List.of(
                 builder.leakingSeat(Pressure.gauge(3, BAR), 0.01, FlowUnit.LITRE_PER_MINUTE)
                         .build(),
@@ -191,7 +196,8 @@ class ChangedPartsTest {
                             ReliefValve::condition,
                             ReliefValve::stuckLift,
                             ReliefValve::leakage,
-                            ReliefValve::leaksFrom));
+                            ReliefValve::leaksFrom,
+                            ReliefValve::ratedInput));
         }
     }
 
