@@ -1,0 +1,50 @@
+package io.github.heatswell.outlook;
+
+import java.util.OptionalDouble;
+
+/**
+ * How low the charge may fade.
+ *
+ * @param drippingBelowGauge the precharge below which a relief valve gives off water on the worst day of the year (Pa,
+ *     gauge): 0 if it stays shut with any charge, empty if it drips with the charge of today
+ * @param rechargeBelowGauge the reading of the drained vessel that calls for the pump (Pa, gauge), with a margin for the
+ *     tyre gauge, not above today's charge; empty as the other
+ * @param rechargeAfter when the expected fading comes to it (years), infinite if never; empty as the others
+ */
+public record ChargeLimit(
+        OptionalDouble drippingBelowGauge, OptionalDouble rechargeBelowGauge, OptionalDouble rechargeAfter) {
+
+    /** How much above the limit the pump is called for (Pa): common practice, no source. */
+    public static final double MARGIN = 0.2e5;
+
+    private static final double WITHIN = 100;
+
+    static ChargeLimit of(Ageing house, GasLoss loss) {
+        double today = house.prechargeGauge();
+        if (house.dripsAt(today)) {
+            return new ChargeLimit(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+        }
+        double limit = limit(house, today);
+        double recharge = limit == 0 ? 0 : Math.min(today, limit + MARGIN);
+        double after = limit == 0 ? Double.POSITIVE_INFINITY : loss.yearsUntil(today, recharge, house.staticGauge());
+        return new ChargeLimit(OptionalDouble.of(limit), OptionalDouble.of(recharge), OptionalDouble.of(after));
+    }
+
+    /** Halves the range between a charge that drips and one that does not. */
+    private static double limit(Ageing house, double dry) {
+        if (!house.dripsAt(0)) {
+            return 0;
+        }
+        double low = 0;
+        double high = dry;
+        while (high - low > WITHIN) {
+            double middle = (low + high) / 2;
+            if (house.dripsAt(middle)) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return high;
+    }
+}

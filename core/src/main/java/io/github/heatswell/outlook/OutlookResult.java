@@ -1,0 +1,77 @@
+package io.github.heatswell.outlook;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+
+/**
+ * What the years will do.
+ *
+ * @param years how many
+ * @param expected the course by the rate of fading that is expected
+ * @param slow the course if the charge fades as slowly as may be
+ * @param fast the course if it fades as fast as may be
+ * @param larger the expected course with larger vessels, charged as the present one is today, the smallest first
+ * @param onset when dripping begins with the present vessel, with its uncertainty
+ * @param limit how low the charge of the present vessel may fade
+ */
+public record OutlookResult(
+        int years,
+        OutlookCourse expected,
+        OutlookCourse slow,
+        OutlookCourse fast,
+        List<OutlookCourse> larger,
+        DripOnset onset,
+        ChargeLimit limit) {
+
+    private static final double LONGEST_UNCHECKED = 1;
+    private static final double SHORTEST_UNCHECKED = 1.0 / OutlookMonth.MONTHS_OF_YEAR;
+
+    /**
+     * Checks that everything is there and copies the list.
+     *
+     * @param years how many
+     * @param expected the course by the rate of fading that is expected
+     * @param slow the course if the charge fades as slowly as may be
+     * @param fast the course if it fades as fast as may be
+     * @param larger the expected course with larger vessels, charged as the present one is today, the smallest first
+     * @param onset when dripping begins with the present vessel, with its uncertainty
+     * @param limit how low the charge of the present vessel may fade
+     */
+    public OutlookResult {
+        Objects.requireNonNull(expected, "expected");
+        Objects.requireNonNull(slow, "slow");
+        Objects.requireNonNull(fast, "fast");
+        Objects.requireNonNull(onset, "onset");
+        Objects.requireNonNull(limit, "limit");
+        larger = List.copyOf(larger);
+    }
+
+    /**
+     * How long the charge may go unchecked: a year, which is common practice, or half of the time to the earliest dripping
+     * that must be reckoned with ({@link DripOnset#early}) if that is shorter, but not less than a month.
+     *
+     * @return the time between two checks (years); empty if the valve drips at once, so that there is nothing to wait for
+     */
+    public OptionalDouble checkEvery() {
+        if (limit.drippingBelowGauge().isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        double half = onset.early().orElse(years) / 2;
+        return OptionalDouble.of(Math.max(SHORTEST_UNCHECKED, Math.min(LONGEST_UNCHECKED, half)));
+    }
+
+    /**
+     * The first month, in any of the courses of the present vessel, whose worst day comes to a hazard or exceeds the tank's
+     * working pressure.
+     *
+     * @return the month, or empty if there is none
+     */
+    public Optional<OutlookMonth> firstAlarm() {
+        return Stream.of(fast, expected, slow)
+                .flatMap(course -> course.firstAlarm().stream())
+                .findFirst();
+    }
+}
