@@ -70,7 +70,7 @@ final class Ageing {
      */
     OptionalDouble firstDripping(int years, GasLoss loss) {
         if (drips(0, loss)) {
-            return OptionalDouble.of(0);
+            return OptionalDouble.of(seasons.yearsUntil(0));
         }
         int from = 1;
         for (int month = seasons.coldestMonth(); month < years * MONTHS; month += MONTHS) {

@@ -81,6 +81,20 @@ public record OutlookCourse(double vesselVolume, GasLoss loss, List<OutlookMonth
     }
 
     /**
+     * The highest pressure in one of the years.
+     *
+     * @param year the year, counted from 0, below the number of years
+     * @return the pressure (Pa, gauge)
+     */
+    public double highestInYear(int year) {
+        double highest = Double.NEGATIVE_INFINITY;
+        for (OutlookMonth month : months) {
+            highest = month.year() == year ? Math.max(highest, month.peakGauge()) : highest;
+        }
+        return highest;
+    }
+
+    /**
      * What the relief valves give off in all the years.
      *
      * @return the volume (m3), 0 or more

@@ -66,6 +66,7 @@ public final class CommandFactory {
         top.addSubcommand("spread", SpreadCommand.spec());
         top.addSubcommand("interview", InterviewCommand.spec());
         top.addSubcommand("diagnose", DiagnoseCommand.spec());
+        top.addSubcommand("outlook", OutlookCommand.spec());
         top.addSubcommand("lessons", LessonsCommand.spec());
         top.addSubcommand("list", ListCommand.spec());
         top.addSubcommand("show", ShowCommand.spec());

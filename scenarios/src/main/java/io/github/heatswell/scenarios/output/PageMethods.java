@@ -38,6 +38,19 @@ final class PageMethods {
         return notes;
     }
 
+    /** Of runs through the years. */
+    static List<MethodNote> ofYears(String fading) {
+        List<MethodNote> notes = new ArrayList<>(model());
+        notes.add(new MethodNote("Fading", fading));
+        notes.add(new MethodNote(
+                "Years",
+                "For every month the day with the coldest supply is simulated, with the charge left on that day. The"
+                        + " charge falls in proportion to its gauge pressure, and while water lies in the vessel in"
+                        + " proportion to the supply's static pressure. Years have 365 days."));
+        notes.add(version());
+        return notes;
+    }
+
     private static List<MethodNote> model() {
         return List.of(
                 new MethodNote(

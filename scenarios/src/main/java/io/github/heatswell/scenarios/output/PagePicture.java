@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.output;
 
+import io.github.heatswell.charts.OutlookChart;
 import io.github.heatswell.charts.RunChart;
 import io.github.heatswell.charts.SizingChart;
 import io.github.heatswell.scenarios.report.Illustration;
@@ -29,5 +30,14 @@ final class PagePicture {
                 svg.toString(),
                 "Peak of the worst heat-up over the volume of the vessel, gauge pressure.",
                 "Chart of the peak pressure over the sizes on sale. " + chart.headline());
+    }
+
+    static Illustration of(OutlookChart chart) throws IOException {
+        StringBuilder svg = new StringBuilder();
+        chart.withSize(WIDTH, HEIGHT).writeSvg(svg);
+        return new Illustration(
+                svg.toString(),
+                "Gauge pressure on the worst day of each month above, and what the relief valves give off below.",
+                "Chart of the peak pressure over the years. " + chart.headline());
     }
 }

@@ -47,6 +47,7 @@ class ScenariosLayersTest {
                     "io.github.heatswell.charts..",
                     "io.github.heatswell.scenarios.choice..",
                     "io.github.heatswell.scenarios.spread..",
+                    "io.github.heatswell.scenarios.outlook..",
                     "io.github.heatswell.scenarios.output..",
                     "io.github.heatswell.scenarios.interview..",
                     "io.github.heatswell.scenarios.command..")

@@ -31,6 +31,7 @@ class CommandLineTest {
         "spread --help, help-spread.txt",
         "interview --help, help-interview.txt",
         "diagnose --help, help-diagnose.txt",
+        "outlook --help, help-outlook.txt",
         "lessons --help, help-lessons.txt",
         "list --help, help-list.txt",
         "show --help, help-show.txt",

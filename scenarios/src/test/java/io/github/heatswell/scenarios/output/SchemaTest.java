@@ -11,6 +11,7 @@ import com.networknt.schema.ValidationMessage;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.choice.VesselChoice;
 import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.outlook.HouseOutlook;
 import io.github.heatswell.scenarios.spread.HouseSpread;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -28,6 +29,7 @@ class SchemaTest {
 
     private static final JsonSchema SUMMARY = schema("summary.schema.json");
     private static final JsonSchema SPREAD = schema("spread.schema.json");
+    private static final JsonSchema OUTLOOK = schema("outlook.schema.json");
     private static final JsonSchema SIZING = schema("sizing.schema.json");
 
     @ParameterizedTest
@@ -61,6 +63,20 @@ class SchemaTest {
         SpreadJson.write(
                 HouseSpread.of(Catalogue.read(name)).samples(32).build().answer(), out);
         assertEquals(Set.of(), SPREAD.validate(out.toString(StandardCharsets.UTF_8), InputFormat.JSON));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"orchard-lodge-vessel", "mill-cottage-small-vessel"})
+    void outlooksKeepToTheirSchema(String name) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        OutlookJson.write(
+                HouseOutlook.of(Catalogue.read(name))
+                        .years(5)
+                        .sampled(study -> study.samples(16))
+                        .build()
+                        .answer(),
+                out);
+        assertEquals(Set.of(), OUTLOOK.validate(out.toString(StandardCharsets.UTF_8), InputFormat.JSON));
     }
 
     @Test

@@ -1,0 +1,95 @@
+package io.github.heatswell.scenarios.command;
+
+import io.github.heatswell.outlook.Fading;
+import io.github.heatswell.outlook.GasLoss;
+import io.github.heatswell.outlook.Outlook;
+import io.github.heatswell.scenarios.quantity.Amount;
+import io.github.heatswell.scenarios.quantity.Kind;
+import io.github.heatswell.scenarios.quantity.QuantityReader;
+import io.github.heatswell.scenarios.wording.Printable;
+import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.RatioUnit;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.TypeConversionException;
+
+/** The options of an outlook. */
+final class OutlookSpecs {
+
+    static final String YEARS = "--years";
+    static final String FADE = "--fade";
+    static final String STREET_SWING = "--street-swing";
+    static final int USUAL_YEARS = 10;
+
+    private static final String RANGE = " to ";
+
+    private OutlookSpecs() {}
+
+    static OptionSpec years() {
+        return OptionSpec.builder("-y", YEARS)
+                .paramLabel("NUMBER")
+                .type(Integer.class)
+                .converters(OutlookSpecs::years)
+                .description("How many years to look ahead, 1 to 40. Default: 10.")
+                .build();
+    }
+
+    static OptionSpec fade() {
+        return OptionSpec.builder(FADE)
+                .paramLabel("RATE")
+                .type(Fading.class)
+                .converters(OutlookSpecs::fading)
+                .description(
+                        "How much of its gauge pressure the charge loses in a year, such as '8 %%', or a range such as"
+                                + " '5 %% to 20 %%' with its geometric mean expected. Default: 8.5 %%, and anything from 3 %% to"
+                                + " 25 %%: worked out for a butyl diaphragm, within a factor of three.")
+                .build();
+    }
+
+    static OptionSpec streetSwing() {
+        return OptionSpec.builder(STREET_SWING)
+                .paramLabel("PRESSURE")
+                .type(Double.class)
+                .converters(OutlookSpecs::swing)
+                .description(
+                        "How far the street's pressure goes up and down over the year, such as '0.6 bar' from lowest"
+                                + " to highest; highest when its water is coldest. Default: 0 bar.")
+                .build();
+    }
+
+    private static Integer years(String text) {
+        if (!text.matches("\\d{1,3}") || Integer.parseInt(text) < 1 || Integer.parseInt(text) > Outlook.MOST_YEARS) {
+            throw new TypeConversionException(
+                    Printable.quote(text) + " is no number of years from 1 to " + Outlook.MOST_YEARS);
+        }
+        return Integer.valueOf(text);
+    }
+
+    private static Fading fading(String text) {
+        try {
+            int middle = text.indexOf(RANGE);
+            if (middle < 0) {
+                return Fading.exactly(loss(text));
+            }
+            GasLoss slow = loss(text.substring(0, middle));
+            GasLoss fast = loss(text.substring(middle + RANGE.length()));
+            double between = Math.sqrt(slow.yearly() * fast.yearly());
+            return new Fading(new GasLoss(between), slow, fast);
+        } catch (IllegalArgumentException e) {
+            throw new TypeConversionException(e.getMessage());
+        }
+    }
+
+    private static GasLoss loss(String text) {
+        Amount<RatioUnit> rate = QuantityReader.read(text.strip(), Kind.RATIO);
+        return new GasLoss(rate.unit().toSi(rate.value()));
+    }
+
+    private static Double swing(String text) {
+        try {
+            Amount<PressureUnit> swing = QuantityReader.read(text, Kind.PRESSURE);
+            return swing.unit().toSi(swing.value());
+        } catch (IllegalArgumentException e) {
+            throw new TypeConversionException(e.getMessage());
+        }
+    }
+}

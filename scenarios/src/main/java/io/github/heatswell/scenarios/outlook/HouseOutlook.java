@@ -1,0 +1,144 @@
+package io.github.heatswell.scenarios.outlook;
+
+import io.github.heatswell.outlook.Fading;
+import io.github.heatswell.outlook.Outlook;
+import io.github.heatswell.plant.ExpansionVessel;
+import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.spread.VariedHouse;
+import io.github.heatswell.scenarios.spread.VariedInput;
+import io.github.heatswell.sizing.NominalSize;
+import io.github.heatswell.study.Study;
+import java.util.List;
+import java.util.Objects;
+import java.util.function.UnaryOperator;
+
+/**
+ * The question what the years will do to the house of a scenario.
+ */
+public final class HouseOutlook {
+
+    private static final int LARGER = 2;
+    private static final double CLEARLY_LARGER = 1.05;
+
+    private final Scenario scenario;
+    private final VariedHouse house;
+    private final Fading fading;
+    private final double streetSwing;
+    private final Outlook outlook;
+
+    private HouseOutlook(Builder from, Outlook outlook) {
+        this.scenario = from.scenario;
+        this.house = from.house;
+        this.fading = from.fading;
+        this.streetSwing = from.streetSwing;
+        this.outlook = outlook;
+    }
+
+    /**
+     * Starts the question.
+     *
+     * @param scenario the house with its vessel, its run, its uncertain values and the sizes on sale
+     * @return a builder for ten years, the usual rates of fading, a street without seasons and the next two larger sizes
+     */
+    public static Builder of(Scenario scenario) {
+        return new Builder(scenario);
+    }
+
+    /**
+     * Simulates the years.
+     *
+     * @return what was found
+     */
+    public OutlookAnswer answer() {
+        return new OutlookAnswer(scenario, house, fading, streetSwing, outlook.simulate());
+    }
+
+    /** Builds a {@link HouseOutlook}. */
+    public static final class Builder {
+        private final Scenario scenario;
+        private final VariedHouse house;
+        private Fading fading = Fading.usual();
+        private double streetSwing;
+        private int years = 10;
+        private UnaryOperator<Study.Builder> sampled = UnaryOperator.identity();
+
+        private Builder(Scenario scenario) {
+            this.scenario = Objects.requireNonNull(scenario, "scenario");
+            house = VariedHouse.of(scenario);
+        }
+
+        /**
+         * Sets how far to look ahead.
+         *
+         * @param number the number of years, 1 to 40
+         * @return this builder
+         */
+        public Builder years(int number) {
+            years = number;
+            return this;
+        }
+
+        /**
+         * Sets how fast the charge fades.
+         *
+         * @param value the rates
+         * @return this builder
+         */
+        public Builder fading(Fading value) {
+            fading = Objects.requireNonNull(value, "fading");
+            return this;
+        }
+
+        /**
+         * Sets how far the street's pressure goes up and down over the year, highest when its water is coldest.
+         *
+         * @param pascal the highest less the lowest (Pa), 0 to 10 bar
+         * @return this builder
+         */
+        public Builder streetSwing(double pascal) {
+            streetSwing = pascal;
+            return this;
+        }
+
+        /**
+         * Sets how the uncertain houses are sampled.
+         *
+         * @param settings sets samples, seed, threads, progress or the stop signal
+         * @return this builder
+         */
+        public Builder sampled(UnaryOperator<Study.Builder> settings) {
+            sampled = Objects.requireNonNull(settings, "settings");
+            return this;
+        }
+
+        /**
+         * Ends the question.
+         *
+         * @return the question, ready to be answered
+         * @throws IllegalArgumentException if there is no sound vessel, or a number is outside its range
+         */
+        public HouseOutlook build() {
+            Outlook outlook = Outlook.builder(scenario.system(), scenario.duration())
+                    .years(years)
+                    .fading(fading)
+                    .streetSwing(streetSwing)
+                    .larger(larger())
+                    .uncertain(house.inputs().stream().map(VariedInput::input).toList(), house.house())
+                    .sampled(sampled)
+                    .build();
+            return new HouseOutlook(this, outlook);
+        }
+
+        /** The next sizes on sale above that of the vessel. */
+        private List<Double> larger() {
+            double present =
+                    scenario.system().vessel().map(ExpansionVessel::volume).orElse(Double.POSITIVE_INFINITY);
+            return scenario.costs().vessels().stream()
+                    .map(NominalSize::volume)
+                    .filter(volume -> volume > CLEARLY_LARGER * present)
+                    .sorted()
+                    .limit(LARGER)
+                    .toList();
+        }
+    }
+}

@@ -1,0 +1,58 @@
+package io.github.heatswell.scenarios.outlook;
+
+import io.github.heatswell.outlook.Fading;
+import io.github.heatswell.outlook.OutlookCourse;
+import io.github.heatswell.outlook.OutlookResult;
+import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.spread.VariedHouse;
+import java.util.Objects;
+
+/**
+ * What the years will do to the house of a scenario.
+ *
+ * @param scenario the house, its run and its prices
+ * @param house what is uncertain about it
+ * @param fading how fast its charge fades
+ * @param streetSwing the highest less the lowest pressure of the street in a year (Pa), 0 or more
+ * @param result what was found
+ */
+public record OutlookAnswer(
+        Scenario scenario, VariedHouse house, Fading fading, double streetSwing, OutlookResult result) {
+
+    /**
+     * Checks that everything is there.
+     *
+     * @param scenario the house, its run and its prices
+     * @param house what is uncertain about it
+     * @param fading how fast its charge fades
+     * @param streetSwing the highest less the lowest pressure of the street in a year (Pa), 0 or more
+     * @param result what was found
+     */
+    public OutlookAnswer {
+        Objects.requireNonNull(scenario, "scenario");
+        Objects.requireNonNull(house, "house");
+        Objects.requireNonNull(fading, "fading");
+        Objects.requireNonNull(result, "result");
+    }
+
+    /**
+     * What the water given off in one of the years costs.
+     *
+     * @param course the course
+     * @param year the year, counted from 0
+     * @return the price in the scenario's currency, not rounded
+     */
+    public double cost(OutlookCourse course, int year) {
+        return scenario.costs().ofWater(course.relievedInYear(year));
+    }
+
+    /**
+     * What the water given off in all the years costs.
+     *
+     * @param course the course
+     * @return the price in the scenario's currency, not rounded
+     */
+    public double cost(OutlookCourse course) {
+        return scenario.costs().ofWater(course.relieved());
+    }
+}

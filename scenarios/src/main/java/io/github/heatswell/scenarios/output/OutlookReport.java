@@ -1,0 +1,149 @@
+package io.github.heatswell.scenarios.output;
+
+import io.github.heatswell.finding.Finding;
+import io.github.heatswell.finding.Findings;
+import io.github.heatswell.finding.Severity;
+import io.github.heatswell.outlook.OutlookCourse;
+import io.github.heatswell.outlook.OutlookMonth;
+import io.github.heatswell.outlook.OutlookResult;
+import io.github.heatswell.scenarios.outlook.OutlookAnswer;
+import io.github.heatswell.scenarios.wording.Shown;
+import io.github.heatswell.scenarios.wording.Wrapped;
+import io.github.heatswell.units.UnitSystem;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * What the years will do, for reading on a terminal of 80 columns.
+ */
+public final class OutlookReport {
+
+    private static final String YEAR_ROW = "  %4s %14s %14s %14s %16s";
+    private static final String VESSEL_ROW = "  %-12s %-24s %14s %16s";
+
+    private final OutlookAnswer answer;
+    private final OutlookResult result;
+    private final OutlookWords words;
+    private final Shown shown;
+    private final StringBuilder text = new StringBuilder();
+    private String written = "";
+
+    /**
+     * Prepares the report.
+     *
+     * @param answer what was found
+     * @param units the units to show it in
+     */
+    public OutlookReport(OutlookAnswer answer, UnitSystem units) {
+        this.answer = answer;
+        this.result = answer.result();
+        this.shown = new Shown(units);
+        this.words = new OutlookWords(answer, shown);
+    }
+
+    /**
+     * Tells the report that files were written.
+     *
+     * @param folder where they are
+     * @param files the files
+     */
+    public void written(Path folder, List<ResultFile> files) {
+        written = WrittenFiles.line(folder, files);
+    }
+
+    /**
+     * Whether the house comes to a hazard in one of the years.
+     *
+     * @return true if the run of some worst day ends in one
+     */
+    public boolean isHazard() {
+        return words.isHazard();
+    }
+
+    /**
+     * The report.
+     *
+     * @return lines of at most 79 columns, but for paths
+     */
+    public String text() {
+        text.setLength(0);
+        words.alarm()
+                .ifPresent(alarm -> text.append(
+                                Wrapped.lines((words.isHazard() ? "HAZARD: " : "WARNING: ") + alarm, "", "        "))
+                        .append('\n'));
+        paragraph(
+                answer.scenario().title() + ": the next " + (result.years() == 1 ? "year" : result.years() + " years"));
+        paragraph(words.headline());
+        paragraph(words.interval());
+        paragraph(words.care());
+        years();
+        vessels();
+        paragraph(words.basis());
+        text.append(FindingRows.of(hazards(), shown.units()));
+        return text.append(written).append('\n').append(Caution.text()).toString();
+    }
+
+    private void paragraph(String words) {
+        text.append(Wrapped.lines(words, "", "")).append('\n');
+    }
+
+    /** What people may be hurt by in the house as described. */
+    private List<Finding> hazards() {
+        return Findings.of(answer.scenario().system()).stream()
+                .filter(finding -> finding.severity() == Severity.HAZARD)
+                .toList();
+    }
+
+    private void years() {
+        row(YEAR_ROW, "year", "charge at end", "highest peak", "given off", "water's price");
+        List<OutlookMonth> months = result.expected().months();
+        for (int year = 0; year < result.years(); year++) {
+            row(
+                    YEAR_ROW,
+                    String.valueOf(year + 1),
+                    shown.pressure(months.get((year + 1) * OutlookMonth.MONTHS_OF_YEAR - 1)
+                            .prechargeGauge()),
+                    shown.pressure(result.expected().highestInYear(year)),
+                    shown.volume(result.expected().relievedInYear(year)),
+                    Money.of(
+                            answer.cost(result.expected(), year),
+                            answer.scenario().costs().currency()));
+        }
+        text.append(Wrapped.lines("Every day taken to be like the worst of its month. " + price(), "  ", "  "))
+                .append('\n');
+    }
+
+    private String price() {
+        return "Water at "
+                + Money.of(
+                        answer.scenario().costs().ofWater(1),
+                        answer.scenario().costs().currency())
+                + " a cubic metre"
+                + (answer.scenario().costs().waterInvented() ? ", a price that is invented." : ".");
+    }
+
+    private void vessels() {
+        row(VESSEL_ROW, "vessel", "drips from", "given off", "water's price");
+        vessel(shown.volume(result.expected().vesselVolume()), result.expected());
+        if (!result.slow().loss().equals(result.fast().loss())) {
+            vessel("  if slow", result.slow());
+            vessel("  if fast", result.fast());
+        }
+        result.larger().forEach(course -> vessel(shown.volume(course.vesselVolume()), course));
+        text.append('\n');
+    }
+
+    private void vessel(String name, OutlookCourse course) {
+        row(
+                VESSEL_ROW,
+                name,
+                words.begins(course),
+                shown.volume(course.relieved()),
+                Money.of(answer.cost(course), answer.scenario().costs().currency()));
+    }
+
+    private void row(String form, Object... cells) {
+        text.append(String.format(Locale.ROOT, form, cells).stripTrailing()).append('\n');
+    }
+}

@@ -1,0 +1,159 @@
+package io.github.heatswell.scenarios.output;
+
+import io.github.heatswell.outlook.ChargeLimit;
+import io.github.heatswell.outlook.DripOnset;
+import io.github.heatswell.outlook.Fading;
+import io.github.heatswell.outlook.GasLoss;
+import io.github.heatswell.outlook.OutlookCourse;
+import io.github.heatswell.outlook.OutlookMonth;
+import io.github.heatswell.outlook.OutlookResult;
+import io.github.heatswell.scenarios.outlook.OutlookAnswer;
+import io.github.heatswell.scenarios.wording.Digits;
+import io.github.heatswell.scenarios.wording.Shown;
+import java.time.LocalDate;
+import java.time.format.TextStyle;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** What the years will do, in sentences that the reports have in common. */
+final class OutlookWords {
+
+    private static final int MONTHS = OutlookMonth.MONTHS_OF_YEAR;
+    private static final int ANY_COMMON_YEAR = 2001;
+    private static final double PERCENT = 100;
+
+    private final OutlookAnswer answer;
+    private final OutlookResult result;
+    private final Shown shown;
+
+    OutlookWords(OutlookAnswer answer, Shown shown) {
+        this.answer = answer;
+        this.result = answer.result();
+        this.shown = shown;
+    }
+
+    /** The worst that happens in any of the courses of the present vessel, or nothing. */
+    Optional<String> alarm() {
+        return result.firstAlarm()
+                .map(month -> month.alarm().orElseThrow().description() + " on the worst day of " + month(month)
+                        + ", with " + shown.pressure(month.prechargeGauge()) + " of charge left. "
+                        + Hazards.meaning(month.alarm().orElseThrow()));
+    }
+
+    /** Whether the worst that happens is a hazard and not only a limit passed. */
+    boolean isHazard() {
+        return result.firstAlarm()
+                .flatMap(OutlookMonth::alarm)
+                .filter(kind -> kind.endsRun())
+                .isPresent();
+    }
+
+    /** When dripping begins, by the expected course. */
+    String headline() {
+        OutlookCourse course = result.expected();
+        Optional<OutlookMonth> first = course.firstDripping();
+        if (first.isEmpty()) {
+            return "By the expected fading of the charge, no relief valve drips in the next " + years(result.years())
+                    + ".";
+        }
+        if (first.get().number() > 0) {
+            return "By the expected fading of the charge, a relief valve begins to drip in " + month(first.get())
+                    + ", with " + shown.pressure(first.get().prechargeGauge()) + " of charge left.";
+        }
+        return course.drippingAgain()
+                .map(again ->
+                        "A relief valve drips from the start, stops when the charge has faded, and drips again from "
+                                + month(again) + ": there is too much charge now, and too little later.")
+                .orElse("A relief valve drips already with the charge of today, on the worst day of the first month: it"
+                        + " is not the fading that makes it drip.");
+    }
+
+    /** How sure that is. */
+    String interval() {
+        DripOnset onset = result.onset();
+        int percent = (int) Math.round(PERCENT * onset.withinYears().value());
+        return "Reckoned " + onset.withinYears().of() + " times with what is uncertain, dripping begins in " + percent
+                + " % of the houses within " + years(result.years()) + ": "
+                + onset.early().stream()
+                        .mapToObj(time -> "in one of twenty by " + after(time))
+                        .findFirst()
+                        .orElse("in fewer than one of twenty")
+                + ", " + by("in half", onset.middle()) + ", " + by("in all but one of twenty", onset.late()) + ".";
+    }
+
+    private String by(String share, OptionalDouble time) {
+        return time.isPresent() ? share + " by " + after(time.getAsDouble()) : share + " later than that";
+    }
+
+    /** When to check and when to pump. */
+    String care() {
+        ChargeLimit limit = result.limit();
+        if (limit.rechargeBelowGauge().isEmpty()) {
+            return "Pumping at intervals does not help here: first find the vessel and charge that stay dry ('heatswell"
+                    + " size' proposes them).";
+        }
+        String check =
+                "Check the charge every " + interval(result.checkEvery().orElseThrow()) + ", with the vessel drained.";
+        if (limit.drippingBelowGauge().getAsDouble() == 0) {
+            return check + " No relief valve drips on the worst day even without any charge.";
+        }
+        double today = result.expected().months().get(0).prechargeGauge();
+        double after = limit.rechargeAfter().getAsDouble();
+        return check + " Pump it up again to " + shown.pressure(today) + " when it reads "
+                + shown.pressure(limit.rechargeBelowGauge().getAsDouble()) + " or less"
+                + (after <= result.years() ? ", which is expected after " + after(after) : "")
+                + "; below " + shown.pressure(limit.drippingBelowGauge().getAsDouble()) + " the valve drips.";
+    }
+
+    /** On what the fading rests. */
+    String basis() {
+        Fading fading = answer.fading();
+        String rate = fading.slow().equals(fading.fast())
+                ? rate(fading.expected()) + " of its gauge pressure a year"
+                : rate(fading.expected()) + " of its gauge pressure a year, and anything from " + rate(fading.slow())
+                        + " to " + rate(fading.fast());
+        return "The charge is taken to fade by " + rate + ". "
+                + (fading.equals(Fading.usual())
+                        ? "This rests on little: " + GasLoss.SOURCE.text()
+                                + ", from memory. Two readings of the drained"
+                                + " vessel, a year apart, are better; give what they say with --fade."
+                        : "This rate was given.");
+    }
+
+    /** Where a course begins to drip. */
+    String begins(OutlookCourse course) {
+        return course.firstDripping().map(this::month).orElse("never");
+    }
+
+    /** A month by its name and year. */
+    String month(OutlookMonth month) {
+        return LocalDate.ofYearDay(ANY_COMMON_YEAR, month.dayOfYear())
+                        .getMonth()
+                        .getDisplayName(TextStyle.FULL, Locale.ENGLISH)
+                + " of year " + (month.year() + 1);
+    }
+
+    /** A rate of fading. */
+    static String rate(GasLoss loss) {
+        return Digits.significant(PERCENT * loss.yearly(), 2) + " %";
+    }
+
+    private static String years(int number) {
+        return number == 1 ? "year" : number + " years";
+    }
+
+    /** A time from now, to the month. */
+    private static String after(double years) {
+        long months = Math.round(years * MONTHS);
+        if (months < 2 * MONTHS) {
+            return months <= 1 ? "a month" : months + " months";
+        }
+        return Digits.fixed(years, 1) + " years";
+    }
+
+    private static String interval(double years) {
+        long months = Math.max(1, (long) Math.floor(years * MONTHS));
+        return months >= MONTHS ? "year" : months == 1 ? "month" : months + " months";
+    }
+}
