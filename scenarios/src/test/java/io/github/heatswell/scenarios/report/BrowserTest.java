@@ -52,6 +52,7 @@ class BrowserTest {
         pages.add(Pages.ofRun("orchard-lodge-vessel", UnitSystem.SI, folder));
         pages.add(Pages.ofRun("quarry-row", UnitSystem.US, folder));
         pages.add(Pages.ofComparison(List.of("orchard-lodge", "orchard-lodge-vessel", "quarry-row"), folder));
+        pages.add(Pages.ofOutlook("orchard-lodge-vessel", UnitSystem.SI, folder));
         pages.add(Pages.text(Samples.ordinary(UnitSystem.SI)));
         assertFits(pages);
     }

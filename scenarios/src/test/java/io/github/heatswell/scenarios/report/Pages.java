@@ -2,6 +2,9 @@ package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.outlook.HouseOutlook;
+import io.github.heatswell.scenarios.outlook.OutlookAnswer;
+import io.github.heatswell.scenarios.output.OutlookFiles;
 import io.github.heatswell.scenarios.output.ResultFolder;
 import io.github.heatswell.scenarios.output.Results;
 import io.github.heatswell.scenarios.variation.Variant;
@@ -46,6 +49,17 @@ final class Pages {
                 .toList();
         Path place = folder.resolve("comparison");
         ResultFolder.at(place).write(Results.comparing(List.of(), VariantRuns.of(variants, 2), UnitSystem.SI));
+        return Files.readString(place.resolve("report.html"));
+    }
+
+    /** The report of an outlook, as the program writes it. */
+    static String ofOutlook(String name, UnitSystem units, Path folder) throws IOException {
+        OutlookAnswer answer = HouseOutlook.of(Catalogue.read(name))
+                .sampled(study -> study.samples(16))
+                .build()
+                .answer();
+        Path place = folder.resolve(name + "-outlook-" + units);
+        ResultFolder.at(place).write(OutlookFiles.of(answer, units));
         return Files.readString(place.resolve("report.html"));
     }
 
