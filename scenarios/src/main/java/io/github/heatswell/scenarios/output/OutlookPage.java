@@ -55,7 +55,7 @@ final class OutlookPage {
                 .pictures(List.of(PagePicture.of(chart)))
                 .figures(List.of(years(), vessels()))
                 .findings(PageFindings.notes(found, shown))
-                .basis(PageBasis.of(answer.scenario(), true, shown))
+                .basis(PageBasis.ofYears(answer.scenario(), shown))
                 .methods(PageMethods.ofYears(words.basis()))
                 .build();
     }

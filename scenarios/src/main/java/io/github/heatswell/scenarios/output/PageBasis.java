@@ -22,11 +22,20 @@ final class PageBasis {
      * @param shown the units
      */
     static Basis of(Scenario scenario, boolean checked, Shown shown) {
+        return of(scenario, checked ? usual(scenario, "; for the check sheet only") : List.of(), shown);
+    }
+
+    /** What an outlook rests on. */
+    static Basis ofYears(Scenario scenario, Shown shown) {
+        return of(scenario, usual(scenario, ""), shown);
+    }
+
+    private static Basis of(Scenario scenario, List<UncertainInput> usual, Shown shown) {
         List<AssumedValue> assumed = scenario.assumptions().stream()
                 .map(value ->
                         new AssumedValue(value.field(), PageWords.inBoth(value.value(), shown.units()), value.basis()))
                 .toList();
-        List<UncertainInput> uncertain = scenario.uncertain().isEmpty() && checked ? usual(scenario) : given(scenario);
+        List<UncertainInput> uncertain = scenario.uncertain().isEmpty() ? usual : given(scenario);
         return new Basis(
                 assumed, scenario.changes().stream().map(Change::toString).toList(), uncertain);
     }
@@ -40,11 +49,11 @@ final class PageBasis {
                 .toList();
     }
 
-    /** What the range of the check sheet rests on where nothing was said. */
-    private static List<UncertainInput> usual(Scenario scenario) {
+    /** What a range rests on where nothing was said. */
+    private static List<UncertainInput> usual(Scenario scenario, String use) {
         return VariedHouse.of(scenario).inputs().stream()
-                .map(input -> new UncertainInput(
-                        input.name(), input.words(), "usual; common practice, no source; for the check sheet only"))
+                .map(input ->
+                        new UncertainInput(input.name(), input.words(), "usual; common practice, no source" + use))
                 .toList();
     }
 }
