@@ -10,6 +10,7 @@ import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.VolumeUnit;
 import java.time.Duration;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** One house on the worst day of each month, as it ages. Immutable. */
@@ -58,10 +59,7 @@ final class Ageing {
                 precharge,
                 found.gauge(found.extremes().highestPressure().value()),
                 found.totals().relieved() / Math.max(1, found.end() / DAY),
-                found.events().stream()
-                        .map(Event::kind)
-                        .filter(kind -> kind.endsRun() || kind == EventKind.WORKING_PRESSURE_EXCEEDED)
-                        .reduce((first, second) -> second.endsRun() ? second : first));
+                alarm(found));
     }
 
     /**
@@ -95,10 +93,17 @@ final class Ageing {
         return month(month, vessel.volume(), loss).drips();
     }
 
-    /** Whether a relief valve gives off water on the worst day of a year if the charge is this (Pa, gauge). */
-    boolean dripsAt(double precharge) {
+    /** Whether the worst day of a year stays dry and within the tank's working pressure with this charge (Pa, gauge). */
+    boolean isSoundAt(double precharge) {
         RunSummary found = run(seasons.worstDay(seasons.coldestMonth()), vessel.volume(), precharge);
-        return found.totals().relieved() > 0;
+        return found.totals().relieved() == 0 && alarm(found).isEmpty();
+    }
+
+    private static Optional<EventKind> alarm(RunSummary found) {
+        return found.events().stream()
+                .map(Event::kind)
+                .filter(kind -> kind.endsRun() || kind == EventKind.WORKING_PRESSURE_EXCEEDED)
+                .reduce((first, second) -> second.endsRun() ? second : first);
     }
 
     private RunSummary run(HotWaterSystem worstDay, double volume, double precharge) {

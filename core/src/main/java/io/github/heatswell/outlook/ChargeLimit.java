@@ -5,14 +5,13 @@ import java.util.OptionalDouble;
 /**
  * How low the charge may fade.
  *
- * @param drippingBelowGauge the precharge below which a relief valve gives off water on the worst day of the year (Pa,
- *     gauge): 0 if it stays shut with any charge, empty if it drips with the charge of today
+ * @param lowestGauge the lowest precharge with which on the worst day of the year no relief valve gives off water and the
+ *     tank's working pressure is kept (Pa, gauge): 0 if any charge will do, empty if that of today does not
  * @param rechargeBelowGauge the reading of the drained vessel that calls for the pump (Pa, gauge), with a margin for the
  *     tyre gauge, not above today's charge; empty as the other
  * @param rechargeAfter when the expected fading comes to it (years), infinite if never; empty as the others
  */
-public record ChargeLimit(
-        OptionalDouble drippingBelowGauge, OptionalDouble rechargeBelowGauge, OptionalDouble rechargeAfter) {
+public record ChargeLimit(OptionalDouble lowestGauge, OptionalDouble rechargeBelowGauge, OptionalDouble rechargeAfter) {
 
     /** How much above the limit the pump is called for (Pa): common practice, no source. */
     public static final double MARGIN = 0.2e5;
@@ -21,7 +20,7 @@ public record ChargeLimit(
 
     static ChargeLimit of(Ageing house, GasLoss loss) {
         double today = house.prechargeGauge();
-        if (house.dripsAt(today)) {
+        if (!house.isSoundAt(today)) {
             return new ChargeLimit(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
         }
         double limit = limit(house, today);
@@ -30,19 +29,19 @@ public record ChargeLimit(
         return new ChargeLimit(OptionalDouble.of(limit), OptionalDouble.of(recharge), OptionalDouble.of(after));
     }
 
-    /** Halves the range between a charge that drips and one that does not. */
-    private static double limit(Ageing house, double dry) {
-        if (!house.dripsAt(0)) {
+    /** Halves the range between a charge that will not do and one that does. */
+    private static double limit(Ageing house, double sound) {
+        if (house.isSoundAt(0)) {
             return 0;
         }
         double low = 0;
-        double high = dry;
+        double high = sound;
         while (high - low > WITHIN) {
             double middle = (low + high) / 2;
-            if (house.dripsAt(middle)) {
-                low = middle;
-            } else {
+            if (house.isSoundAt(middle)) {
                 high = middle;
+            } else {
+                low = middle;
             }
         }
         return high;

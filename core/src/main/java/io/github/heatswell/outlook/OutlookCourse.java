@@ -58,12 +58,18 @@ public record OutlookCourse(double vesselVolume, GasLoss loss, List<OutlookMonth
     }
 
     /**
-     * The first month whose worst day comes to a hazard or exceeds the tank's working pressure.
+     * The first month whose worst day ends in a hazard, or, if none does, the first in which the tank's working pressure is
+     * exceeded.
      *
-     * @return the month, or empty if there is none
+     * @return the month, or empty if there is neither
      */
-    public Optional<OutlookMonth> firstAlarm() {
-        return months.stream().filter(month -> month.alarm().isPresent()).findFirst();
+    public Optional<OutlookMonth> gravest() {
+        return months.stream()
+                .filter(OutlookMonth::isHazard)
+                .findFirst()
+                .or(() -> months.stream()
+                        .filter(month -> month.alarm().isPresent())
+                        .findFirst());
     }
 
     /**

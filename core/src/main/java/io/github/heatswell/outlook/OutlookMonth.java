@@ -54,6 +54,15 @@ public record OutlookMonth(
     }
 
     /**
+     * Whether the run of the day ends in a hazard.
+     *
+     * @return true if what follows is beyond what the model describes
+     */
+    public boolean isHazard() {
+        return alarm.filter(EventKind::endsRun).isPresent();
+    }
+
+    /**
      * What the relief valves would give off if every day of the month were like this one, which is more than they do.
      *
      * @return the volume (m3), 0 or more

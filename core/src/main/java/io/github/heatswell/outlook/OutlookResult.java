@@ -51,12 +51,13 @@ public record OutlookResult(
 
     /**
      * How long the charge may go unchecked: a year, which is common practice, or half of the time to the earliest dripping
-     * that must be reckoned with ({@link DripOnset#early}) if that is shorter, but not less than a month.
+     * that must be reckoned with ({@link DripOnset#early}, or all the time looked at if it is later) if that is shorter, but not
+     * less than a month.
      *
-     * @return the time between two checks (years); empty if the valve drips at once, so that there is nothing to wait for
+     * @return the time between two checks (years); empty if today's charge is no good, so that there is nothing to wait for
      */
     public OptionalDouble checkEvery() {
-        if (limit.drippingBelowGauge().isEmpty()) {
+        if (limit.lowestGauge().isEmpty()) {
             return OptionalDouble.empty();
         }
         double half = onset.early().orElse(years) / 2;
@@ -64,14 +65,14 @@ public record OutlookResult(
     }
 
     /**
-     * The first month, in any of the courses of the present vessel, whose worst day comes to a hazard or exceeds the tank's
-     * working pressure.
+     * The first month, in any of the courses of the present vessel, whose worst day ends in a hazard, or, if none does, in
+     * which the tank's working pressure is exceeded.
      *
-     * @return the month, or empty if there is none
+     * @return the month, or empty if there is neither
      */
-    public Optional<OutlookMonth> firstAlarm() {
-        return Stream.of(fast, expected, slow)
-                .flatMap(course -> course.firstAlarm().stream())
-                .findFirst();
+    public Optional<OutlookMonth> gravest() {
+        return Stream.of(expected, fast, slow)
+                .flatMap(course -> course.gravest().stream())
+                .reduce((one, other) -> other.isHazard() && !one.isHazard() ? other : one);
     }
 }

@@ -33,8 +33,8 @@ final class OutlookJson {
     private void write() throws IOException {
         json.object(() -> {
             alarm(
-                    "first_alarm",
-                    result.firstAlarm()
+                    "gravest_alarm",
+                    result.gravest()
                             .flatMap(OutlookMonth::alarm)
                             .map(Enum::name)
                             .orElse(""));
@@ -65,7 +65,7 @@ final class OutlookJson {
     }
 
     private void charge() throws IOException {
-        number("drips_below_gauge_pa", result.limit().drippingBelowGauge());
+        number("lowest_gauge_pa", result.limit().lowestGauge());
         number("recharge_below_gauge_pa", result.limit().rechargeBelowGauge());
         number("recharge_after_years", result.limit().rechargeAfter());
         number("check_every_years", result.checkEvery());

@@ -35,7 +35,7 @@ final class OutlookWords {
 
     /** The worst that happens in any of the courses of the present vessel, or nothing. */
     Optional<String> alarm() {
-        return result.firstAlarm()
+        return result.gravest()
                 .map(month -> month.alarm().orElseThrow().description() + " on the worst day of " + month(month)
                         + ", with " + shown.pressure(month.prechargeGauge()) + " of charge left. "
                         + Hazards.meaning(month.alarm().orElseThrow()));
@@ -43,19 +43,20 @@ final class OutlookWords {
 
     /** Whether the worst that happens is a hazard and not only a limit passed. */
     boolean isHazard() {
-        return result.firstAlarm()
-                .flatMap(OutlookMonth::alarm)
-                .filter(kind -> kind.endsRun())
-                .isPresent();
+        return result.gravest().filter(OutlookMonth::isHazard).isPresent();
     }
 
     /** When dripping begins, by the expected course. */
     String headline() {
         OutlookCourse course = result.expected();
+        Optional<OutlookMonth> hazard = course.gravest().filter(OutlookMonth::isHazard);
+        if (hazard.isPresent()) {
+            return "By the expected fading of the charge, the worst day of " + month(hazard.get())
+                    + " ends in a hazard: " + hazard.get().alarm().orElseThrow().description() + ".";
+        }
         Optional<OutlookMonth> first = course.firstDripping();
         if (first.isEmpty()) {
-            return "By the expected fading of the charge, no relief valve drips in the next " + years(result.years())
-                    + ".";
+            return "By the expected fading of the charge, no relief valve drips within " + years(result.years()) + ".";
         }
         if (first.get().number() > 0) {
             return "By the expected fading of the charge, a relief valve begins to drip in " + month(first.get())
@@ -72,38 +73,44 @@ final class OutlookWords {
     /** How sure that is. */
     String interval() {
         DripOnset onset = result.onset();
+        String reckoned = "Reckoned " + onset.withinYears().of() + " times with what is uncertain, ";
+        if (onset.withinYears().count() == 0) {
+            return reckoned + "no house drips within " + years(result.years()) + ".";
+        }
         int percent = (int) Math.round(PERCENT * onset.withinYears().value());
-        return "Reckoned " + onset.withinYears().of() + " times with what is uncertain, dripping begins in " + percent
-                + " % of the houses within " + years(result.years()) + ": "
-                + onset.early().stream()
-                        .mapToObj(time -> "in one of twenty by " + after(time))
-                        .findFirst()
-                        .orElse("in fewer than one of twenty")
-                + ", " + by("in half", onset.middle()) + ", " + by("in all but one of twenty", onset.late()) + ".";
+        return reckoned + "dripping begins in " + percent + " % of the houses within " + years(result.years()) + ": "
+                + by("in one of twenty", onset.early()) + ", " + by("in half", onset.middle()) + ", "
+                + by("in all but one of twenty", onset.late()) + ".";
     }
 
     private String by(String share, OptionalDouble time) {
-        return time.isPresent() ? share + " by " + after(time.getAsDouble()) : share + " later than that";
+        if (time.isEmpty()) {
+            return share + " later than that";
+        }
+        return share + (time.getAsDouble() * MONTHS < 1 ? " at once" : " by " + after(time.getAsDouble()));
     }
 
     /** When to check and when to pump. */
     String care() {
         ChargeLimit limit = result.limit();
         if (limit.rechargeBelowGauge().isEmpty()) {
-            return "Pumping at intervals does not help here: first find the vessel and charge that stay dry ('heatswell"
-                    + " size' proposes them).";
+            return "Pumping at intervals does not help here: first find the vessel and charge that do ('heatswell size'"
+                    + " proposes them).";
         }
         String check =
                 "Check the charge every " + interval(result.checkEvery().orElseThrow()) + ", with the vessel drained.";
-        if (limit.drippingBelowGauge().getAsDouble() == 0) {
-            return check + " No relief valve drips on the worst day even without any charge.";
+        if (limit.lowestGauge().getAsDouble() == 0) {
+            return check + " Even without any charge the worst day stays dry.";
         }
         double today = result.expected().months().get(0).prechargeGauge();
         double after = limit.rechargeAfter().getAsDouble();
         return check + " Pump it up again to " + shown.pressure(today) + " when it reads "
                 + shown.pressure(limit.rechargeBelowGauge().getAsDouble()) + " or less"
                 + (after <= result.years() ? ", which is expected after " + after(after) : "")
-                + "; below " + shown.pressure(limit.drippingBelowGauge().getAsDouble()) + " the valve drips.";
+                + "; below " + shown.pressure(limit.lowestGauge().getAsDouble())
+                + (result.gravest().isPresent()
+                        ? " the worst day is no longer dry and within the tank's working pressure."
+                        : " the valve drips.");
     }
 
     /** On what the fading rests. */
@@ -140,14 +147,14 @@ final class OutlookWords {
     }
 
     private static String years(int number) {
-        return number == 1 ? "year" : number + " years";
+        return number == 1 ? "a year" : number + " years";
     }
 
     /** A time from now, to the month. */
     private static String after(double years) {
         long months = Math.round(years * MONTHS);
         if (months < 2 * MONTHS) {
-            return months <= 1 ? "a month" : months + " months";
+            return months == 1 ? "a month" : months + " months";
         }
         return Digits.fixed(years, 1) + " years";
     }

@@ -1,0 +1,85 @@
+package io.github.heatswell.charts;
+
+import io.github.heatswell.outlook.OutlookCourse;
+import io.github.heatswell.outlook.OutlookMonth;
+import io.github.heatswell.outlook.OutlookResult;
+import java.util.Optional;
+
+/** What the years will do, in the words that stand above their picture. */
+final class OutlookHeadline {
+
+    private static final int[] LENGTHS = {31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
+    private static final double PERCENT = 100;
+
+    private final OutlookResult result;
+    private final Amounts amounts;
+
+    OutlookHeadline(OutlookResult result, Amounts amounts) {
+        this.result = result;
+        this.amounts = amounts;
+    }
+
+    /** When the valve begins to drip, as expected. */
+    String sentence() {
+        OutlookCourse course = result.expected();
+        Optional<OutlookMonth> hazard = course.gravest().filter(OutlookMonth::isHazard);
+        if (hazard.isPresent()) {
+            return "As the charge fades: " + hazard.get().alarm().orElseThrow().description() + " in "
+                    + when(hazard.get());
+        }
+        Optional<OutlookMonth> first = course.firstDripping();
+        if (first.isEmpty()) {
+            return "No relief valve drips in " + years() + " of fading charge";
+        }
+        if (first.get().number() > 0) {
+            return "A relief valve drips from " + when(first.get()) + ", once the charge is down to "
+                    + amounts.foundPressure(first.get().prechargeGauge());
+        }
+        return course.drippingAgain()
+                .map(again -> "Too much charge makes a relief valve drip now, too little from " + when(again))
+                .orElse("A relief valve drips with the charge of today; fading is not the cause");
+    }
+
+    /** The worst that happens with the present vessel, if the run of some day ends in it. */
+    String hazard() {
+        return result.gravest()
+                .filter(OutlookMonth::isHazard)
+                .map(month -> "Hazard: " + month.alarm().orElseThrow().description() + " on the worst day of "
+                        + when(month) + ". What follows is not modelled.")
+                .orElse("");
+    }
+
+    /** The vessel and how its charge fades. */
+    String facts() {
+        OutlookCourse course = result.expected();
+        String rates = result.slow().loss().equals(result.fast().loss())
+                ? ""
+                : " (band: " + percent(result.slow()) + " to " + percent(result.fast()) + ")";
+        return amounts.chosenVolume(course.vesselVolume()) + " vessel, charged to "
+                + amounts.chosenPressure(course.months().get(0).prechargeGauge()) + ", losing " + percent(course)
+                + " of its gauge pressure a year" + rates + ". Each point is the worst day of its month.";
+    }
+
+    /** A month by its name and its year from now. */
+    static String when(OutlookMonth month) {
+        int left = month.dayOfYear() - 1;
+        int name = 0;
+        while (left >= LENGTHS[name]) {
+            left -= LENGTHS[name];
+            name++;
+        }
+        return Dates.monthName(name) + " of year " + (month.year() + 1);
+    }
+
+    private static String percent(OutlookCourse course) {
+        double percent = PERCENT * course.loss().yearly();
+        return (percent == Math.rint(percent)
+                        ? String.valueOf((int) percent)
+                        : String.valueOf(Math.round(percent * 10) / 10.0))
+                + " %";
+    }
+
+    private String years() {
+        return result.years() == 1 ? "a year" : result.years() + " years";
+    }
+}

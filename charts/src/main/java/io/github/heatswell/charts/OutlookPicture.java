@@ -1,0 +1,200 @@
+package io.github.heatswell.charts;
+
+import io.github.heatswell.charts.picture.Area;
+import io.github.heatswell.charts.picture.Axis;
+import io.github.heatswell.charts.picture.Caption;
+import io.github.heatswell.charts.picture.Curve;
+import io.github.heatswell.charts.picture.Level;
+import io.github.heatswell.charts.picture.Mark;
+import io.github.heatswell.charts.picture.Panel;
+import io.github.heatswell.charts.picture.Picture;
+import io.github.heatswell.charts.picture.Points;
+import io.github.heatswell.charts.picture.Size;
+import io.github.heatswell.outlook.OutlookCourse;
+import io.github.heatswell.outlook.OutlookMonth;
+import io.github.heatswell.outlook.OutlookResult;
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.plant.ReliefValve;
+import io.github.heatswell.units.UnitSystem;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+
+/** Composes the picture of the years: peaks and the charge that is left above, what is given off in each year below. */
+final class OutlookPicture {
+
+    private static final double[] STEPS = {0.25, 0.5, 1, 2, 5, 10};
+
+    /** Larger vessels shown beside the present one: one line is left for the charge. */
+    private static final int MOST_LARGER = Curve.Role.MOST_RUNS - 2;
+
+    private final OutlookResult result;
+    private final HotWaterSystem house;
+    private final Amounts amounts;
+    private final Size size;
+    private final OutlookHeadline words;
+
+    OutlookPicture(OutlookResult result, HotWaterSystem house, UnitSystem units, Size size) {
+        this.result = result;
+        this.house = house;
+        this.amounts = new Amounts(units);
+        this.size = size;
+        this.words = new OutlookHeadline(result, amounts);
+    }
+
+    Picture compose() {
+        Caption caption = new Caption(words.hazard(), words.sentence(), words.facts());
+        return new Picture(size, caption, time(), OptionalDouble.empty(), pressures(), givenOff());
+    }
+
+    private Axis time() {
+        int tick = 0;
+        while (tick < STEPS.length - 1 && result.years() / STEPS[tick] > PlotWidth.mostTicks(size)) {
+            tick++;
+        }
+        return new Axis("years from now", 0, result.years(), STEPS[tick]);
+    }
+
+    private Panel pressures() {
+        Points peaks = monthly(result.expected(), OutlookMonth::peakGauge);
+        Points charge = monthly(result.expected(), OutlookMonth::prechargeGauge);
+        Area band = band();
+        List<Curve> curves = new ArrayList<>();
+        curves.add(new Curve(Curve.Role.RUN_1, "peak, " + vessel(result.expected()), "", peaks));
+        ValueScale.Range range = new ValueScale.Range(charge.lowest(), peaks.highest())
+                .with(band.low().lowest())
+                .with(band.high().highest());
+        List<OutlookCourse> larger = larger();
+        for (int i = 0; i < larger.size(); i++) {
+            Points line = monthly(larger.get(i), OutlookMonth::peakGauge);
+            range = range.with(line.lowest());
+            curves.add(new Curve(Curve.Role.ofRun(i + 1), "peak, " + vessel(larger.get(i)), "", line));
+        }
+        curves.add(new Curve(Curve.Role.ofRun(Curve.Role.MOST_RUNS - 1), "charge left", "", charge));
+        List<Level> levels = levels();
+        Axis axis = PressureScale.around(range, levels, 0, amounts);
+        return new Panel(axis, List.of(band), curves, levels, marks(), List.of());
+    }
+
+    /** Where the peaks lie between the slowest and the fastest fading. */
+    private Area band() {
+        Points slow = monthly(result.slow(), OutlookMonth::peakGauge);
+        Points fast = monthly(result.fast(), OutlookMonth::peakGauge);
+        double[] times = slow.toArrays()[0];
+        double[] low = new double[times.length];
+        double[] high = new double[times.length];
+        for (int i = 0; i < times.length; i++) {
+            low[i] = Math.min(slow.value(i), fast.value(i));
+            high[i] = Math.max(slow.value(i), fast.value(i));
+        }
+        return new Area(
+                Area.Role.PRESSURE_RANGE,
+                "peak from the slowest to the fastest fading",
+                new Points(times, low),
+                new Points(times, high));
+    }
+
+    private List<OutlookCourse> larger() {
+        return result.larger().subList(0, Math.min(MOST_LARGER, result.larger().size()));
+    }
+
+    private List<Level> levels() {
+        double atmosphere = house.site().atmosphere();
+        List<Level> levels = new ArrayList<>();
+        house.reliefValves().stream()
+                .min(Comparator.comparingDouble((ReliefValve valve) -> AtDrainCock.opens(house, valve)))
+                .ifPresent(valve ->
+                        levels.add(level(Level.Kind.RELIEF_SET, AtDrainCock.opens(house, valve), "relief opens")));
+        levels.add(level(
+                Level.Kind.WORKING_PRESSURE,
+                house.tank().workingPressure().gauge(atmosphere),
+                "tank working pressure"));
+        levels.add(level(Level.Kind.SUPPLY, house.supplyAtStart().gauge(atmosphere), "supply"));
+        return levels;
+    }
+
+    private Level level(Level.Kind kind, double gauge, String name) {
+        return new Level(kind, amounts.units().pressure().fromSi(gauge), amounts.chosenPressure(gauge), name);
+    }
+
+    private List<Mark> marks() {
+        List<Mark> marks = new ArrayList<>();
+        result.expected().gravest().ifPresent(month -> {
+            Mark.Kind kind = month.isHazard() ? Mark.Kind.HAZARD : Mark.Kind.WORKING_PRESSURE_EXCEEDED;
+            marks.add(mark(kind, month, month.alarm().orElseThrow().description() + ", "));
+        });
+        result.expected()
+                .firstDripping()
+                .ifPresent(month -> marks.add(mark(Mark.Kind.RELIEF_OPENED, month, "drips from ")));
+        result.expected()
+                .drippingAgain()
+                .ifPresent(month -> marks.add(mark(Mark.Kind.RELIEF_OPENED, month, "drips again from ")));
+        return marks.stream().sorted(Comparator.comparingDouble(Mark::time)).toList();
+    }
+
+    private Mark mark(Mark.Kind kind, OutlookMonth month, String what) {
+        double peak = amounts.units().pressure().fromSi(month.peakGauge());
+        return new Mark(kind, month.years(), peak, what + OutlookHeadline.when(month));
+    }
+
+    private Panel givenOff() {
+        List<OutlookCourse> others = new ArrayList<>(larger());
+        double most = most(result.expected());
+        for (OutlookCourse course : others) {
+            most = Math.max(most, most(course));
+        }
+        String unit = " each year (" + amounts.volumeUnit() + ")";
+        if (most == 0) {
+            Axis axis = ValueScale.fromZero("no water given off" + unit, 1);
+            return new Panel(axis, List.of(), List.of(), List.of(), List.of(), List.of());
+        }
+        Axis axis = ValueScale.fromZero("water given off" + unit, most);
+        List<Curve> curves = new ArrayList<>();
+        for (int i = 0; i < others.size(); i++) {
+            curves.add(new Curve(Curve.Role.ofRun(i + 1), vessel(others.get(i)), "", yearly(others.get(i))));
+        }
+        Points bars = yearly(result.expected());
+        Points foot = new Points(bars.toArrays()[0], new double[bars.count()]);
+        Area area = new Area(Area.Role.GIVEN_OFF, vessel(result.expected()), foot, bars);
+        return new Panel(axis, List.of(area), curves, List.of(), List.of(), List.of());
+    }
+
+    private double most(OutlookCourse course) {
+        return yearly(course).highest();
+    }
+
+    /** One corner for the worst day of each month; the last one holds to the end of the axis. */
+    private Points monthly(OutlookCourse course, Function<OutlookMonth, Double> pascal) {
+        List<OutlookMonth> months = course.months();
+        int last = months.size();
+        double[] times = new double[last + 1];
+        double[] values = new double[last + 1];
+        for (int i = 0; i < last; i++) {
+            times[i] = months.get(i).years();
+            values[i] = amounts.units().pressure().fromSi(pascal.apply(months.get(i)));
+        }
+        times[last] = result.years();
+        values[last] = values[last - 1];
+        return new Points(times, values);
+    }
+
+    /** Steps, a year wide each. */
+    private Points yearly(OutlookCourse course) {
+        double[] times = new double[2 * result.years()];
+        double[] values = new double[2 * result.years()];
+        for (int year = 0; year < result.years(); year++) {
+            double given = amounts.units().volume().fromSi(course.relievedInYear(year));
+            times[2 * year] = year;
+            times[2 * year + 1] = year + 1.0;
+            values[2 * year] = given;
+            values[2 * year + 1] = given;
+        }
+        return new Points(times, values);
+    }
+
+    private String vessel(OutlookCourse course) {
+        return amounts.chosenVolume(course.vesselVolume());
+    }
+}

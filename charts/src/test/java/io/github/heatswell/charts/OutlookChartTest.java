@@ -1,0 +1,159 @@
+package io.github.heatswell.charts;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.charts.picture.Area;
+import io.github.heatswell.charts.picture.Curve;
+import io.github.heatswell.charts.picture.Mark;
+import io.github.heatswell.charts.picture.Panel;
+import io.github.heatswell.charts.picture.Picture;
+import io.github.heatswell.charts.table.OutlookTable;
+import io.github.heatswell.outlook.Fading;
+import io.github.heatswell.outlook.GasLoss;
+import io.github.heatswell.outlook.Outlook;
+import io.github.heatswell.outlook.OutlookMonth;
+import io.github.heatswell.outlook.OutlookResult;
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.plant.ReliefValve.Character;
+import io.github.heatswell.units.UnitSystem;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.time.Duration;
+import java.util.List;
+import java.util.stream.DoubleStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** What the picture and the table of the years say. */
+class OutlookChartTest {
+
+    private static HotWaterSystem house(double litres, double prechargeBar) {
+        return Plants.bare()
+                .addReliefValve(Plants.valve("safety valve", 7, 6.3, Character.MODULATING))
+                .vessel(Plants.vessel(litres, prechargeBar))
+                .build();
+    }
+
+    private static OutlookResult years(HotWaterSystem house, int years, double... larger) {
+        return Outlook.builder(house, Duration.ofHours(4))
+                .years(years)
+                .fading(new Fading(new GasLoss(0.1), new GasLoss(0.05), new GasLoss(0.3)))
+                .larger(DoubleStream.of(larger).boxed().toList())
+                .sampled(study -> study.samples(16))
+                .build()
+                .simulate();
+    }
+
+    @Test
+    void theTitleSaysWhenDrippingBegins() {
+        HotWaterSystem house = house(18, 4.2);
+        OutlookResult found = years(house, 12);
+        OutlookMonth first = found.expected().firstDripping().orElseThrow();
+        OutlookChart chart = OutlookChart.of(found, house, UnitSystem.SI);
+        assertTrue(
+                chart.headline()
+                        .matches("A relief valve drips from [A-Z][a-z]{2} of year " + (first.year() + 1)
+                                + ", once the charge is down to \\d\\.\\d bar"),
+                chart.headline());
+        Mark mark = chart.picture().upper().marks().get(0);
+        assertEquals(Mark.Kind.RELIEF_OPENED, mark.kind());
+        assertEquals(first.years(), mark.time());
+        assertEquals(7, mark.value(), 0.2); // bar, the set pressure and what lifts the valve
+    }
+
+    @Test
+    void otherEndingsHaveOtherTitles() {
+        HotWaterSystem dry = house(35, 4.2);
+        assertEquals(
+                "No relief valve drips in a year of fading charge",
+                OutlookChart.of(years(dry, 1), dry, UnitSystem.SI).headline());
+        HotWaterSystem small = house(3, 4.2);
+        assertEquals(
+                "A relief valve drips with the charge of today; fading is not the cause",
+                OutlookChart.of(years(small, 2), small, UnitSystem.SI).headline());
+        HotWaterSystem over = house(35, 6.8);
+        assertTrue(OutlookChart.of(years(over, 20), over, UnitSystem.SI)
+                .headline()
+                .startsWith("Too much charge makes a relief valve drip now, too little from "));
+        HotWaterSystem closed = Plants.bare().vessel(Plants.vessel(18, 4.2)).build();
+        OutlookChart hazard = OutlookChart.of(years(closed, 20), closed, UnitSystem.SI);
+        assertTrue(hazard.headline().startsWith("As the charge fades: test pressure reached in "), hazard.headline());
+        assertTrue(
+                hazard.picture().caption().hazard().startsWith("Hazard: test pressure reached on the worst day of "));
+        assertEquals(Mark.Kind.HAZARD, hazard.picture().upper().marks().get(0).kind());
+    }
+
+    /** Contract: every line reaches from edge to edge, the band lies around the expected peaks, the bars add up. */
+    @ParameterizedTest
+    @EnumSource(UnitSystem.class)
+    void thePanelsShowTheCourses(UnitSystem units) {
+        HotWaterSystem house = house(18, 4.2);
+        OutlookResult found = years(house, 12, 0.024, 0.035);
+        Picture picture = OutlookChart.of(found, house, units).picture();
+        List<Curve> curves = picture.upper().curves();
+        assertEquals(4, curves.size());
+        assertEquals(4, curves.stream().map(Curve::role).distinct().count(), "no two lines look alike");
+        for (Curve curve : curves) {
+            assertEquals(12, curve.points().time(curve.points().count() - 1));
+        }
+        Area band = picture.upper().areas().get(0);
+        for (int i = 0; i < band.low().count(); i++) {
+            double expected = curves.get(0).points().value(i);
+            assertTrue(band.low().value(i) <= expected + 1e-9
+                    && expected <= band.high().value(i) + 1e-9);
+        }
+        Panel lower = picture.lower();
+        assertEquals(2, lower.curves().size());
+        double sum = 0;
+        for (int year = 0; year < 12; year++) {
+            sum += lower.areas().get(0).high().value(2 * year);
+        }
+        assertEquals(units.volume().fromSi(found.expected().relieved()), sum, 1e-9 * sum);
+    }
+
+    @Test
+    void nothingGivenOffIsSaid() {
+        HotWaterSystem house = house(35, 4.2);
+        Panel lower =
+                OutlookChart.of(years(house, 1), house, UnitSystem.SI).picture().lower();
+        assertEquals("no water given off each year (L)", lower.axis().label());
+        assertEquals(List.of(), lower.areas());
+    }
+
+    @Test
+    void thePictureFitsItsPaper() throws Exception {
+        HotWaterSystem house = house(18, 4.2);
+        OutlookChart chart = OutlookChart.of(years(house, 12, 0.024, 0.035), house, UnitSystem.US);
+        ByteArrayOutputStream png = new ByteArrayOutputStream();
+        chart.withSize(760, 620).writePng(png);
+        BufferedImage image = Pictures.png(png.toByteArray());
+        assertTrue(image.getWidth() == 1520 && Pictures.rimIsFree(image));
+        StringBuilder svg = new StringBuilder();
+        chart.writeSvg(svg);
+        assertTrue(Pictures.words(Pictures.svg(svg.toString())).contains("charge left"));
+        assertThrows(
+                IllegalArgumentException.class, () -> chart.withSize(100, 620).writePng(png));
+    }
+
+    @Test
+    void theTableHasEveryMonthOfEveryCourse() throws IOException {
+        OutlookResult found = years(house(18, 4.2), 2, 0.024);
+        StringBuilder si = new StringBuilder();
+        OutlookTable.write(found, UnitSystem.SI, si);
+        List<String> rows = si.toString().lines().toList();
+        assertEquals(
+                "course,vessel_L,month,years,day_of_year,precharge_gauge_bar,peak_pressure_gauge_bar,relieved_daily_L,alarm",
+                rows.get(0));
+        assertEquals(1 + 4 * 24, rows.size());
+        assertTrue(rows.get(1).startsWith("expected,18.0000,1,0.0000,1,4.20000,"), rows.get(1));
+        assertTrue(rows.get(25).startsWith("slow,18.0000,1,"), rows.get(25));
+        assertTrue(rows.get(73).startsWith("larger,24.0000,1,"), rows.get(73));
+        StringBuilder us = new StringBuilder();
+        OutlookTable.write(found, UnitSystem.US, us);
+        assertTrue(us.toString().startsWith("course,vessel_gal,month,years,day_of_year,precharge_gauge_psi,"));
+    }
+}
