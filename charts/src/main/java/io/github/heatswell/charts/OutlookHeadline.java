@@ -72,11 +72,8 @@ final class OutlookHeadline {
     }
 
     private static String percent(OutlookCourse course) {
-        double percent = PERCENT * course.loss().yearly();
-        return (percent == Math.rint(percent)
-                        ? String.valueOf((int) percent)
-                        : String.valueOf(Math.round(percent * 10) / 10.0))
-                + " %";
+        long tenths = Math.round(10 * PERCENT * course.loss().yearly());
+        return tenths / 10 + (tenths % 10 == 0 ? "" : "." + tenths % 10) + " %";
     }
 
     private String years() {
