@@ -67,6 +67,9 @@ class LogReaderTest {
             delimiter = '!',
             value = {
                 "!1:1: the file is empty",
+                "time_s/pressure_bar|0/1!1:1: 'time_s/pressure_bar' is one column only",
+                "time_s,pressure_bar|0;1|60;2|120;3!2:1: ",
+                "time_s,pressure_bar|0,1|60,2 bar|120,1!3:1: pressure: '2 bar' is not a number",
                 "time_s pressure_bar|0 1!one column only",
                 "0,1|60,2|120,3!1:1: the first line must name the columns",
                 "time_s,pressure|0,1!has no unit",
