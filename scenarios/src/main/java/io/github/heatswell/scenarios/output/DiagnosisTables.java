@@ -50,23 +50,24 @@ final class DiagnosisTables {
     Optional<Grid> evidence() {
         List<List<String>> rows = ranked().stream()
                 .filter(fit -> !fit.evidence().isEmpty())
-                .map(fit ->
-                        List.of(PageWords.capitalised(DiagnosisWords.cause(fit)), parts(fit, false), parts(fit, true)))
+                .map(fit -> List.of(
+                        PageWords.capitalised(DiagnosisWords.cause(fit)),
+                        "For it: " + parts(fit, false) + ". Against it: " + parts(fit, true) + "."))
                 .toList();
         return rows.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new Grid(
                         "What speaks for and against each cause. A part of the log speaks against a cause if it alone makes"
-                                + " it twenty times less likely than the likeliest. In brackets: by how much the forecast lies"
+                                + " it twenty times less likely than the likeliest. In brackets, by how much the forecast lies"
                                 + " above the log (+) or below it (-) in the mean.",
-                        List.of("Cause", "Agrees as well as the likeliest", "Speaks against it"),
+                        List.of("Cause", "What the log says"),
                         rows));
     }
 
     private String parts(HypothesisFit fit, boolean against) {
         String parts = fit.evidence().stream()
                 .filter(part -> part.against() == against)
-                .map(this::part)
+                .map(part -> against ? part(part) : part.part().words())
                 .collect(Collectors.joining("; "));
         return parts.isEmpty() ? "nothing" : parts;
     }
@@ -162,7 +163,9 @@ final class DiagnosisTables {
         return new Grid("About the readings", List.of("What", "Found"), rows);
     }
 
+    /** The likeliest, and in any case all that explain the readings about as well as the first. */
     private List<HypothesisFit> ranked() {
-        return result.fits().subList(0, Math.min(MOST_CAUSES, result.fits().size()));
+        int number = Math.max(MOST_CAUSES, result.alike().size());
+        return result.fits().subList(0, Math.min(number, result.fits().size()));
     }
 }

@@ -18,6 +18,7 @@ import java.util.stream.Collectors;
 final class DiagnosisWords {
 
     private static final double HUNDRED = 100;
+    private static final int MOST_NAMED = 4;
     private static final Set<SiteCheck> HEATED =
             Set.of(SiteCheck.HEAT_UP_MAXIMUM, SiteCheck.NEXT_MORNING, SiteCheck.CAUGHT_VOLUME, SiteCheck.HOT_TAP);
 
@@ -38,8 +39,12 @@ final class DiagnosisWords {
         if (result.isDecided()) {
             return "The readings are explained best by this: " + cause(result.best()) + "." + misfit;
         }
-        String causes = result.alike().stream().map(DiagnosisWords::cause).collect(Collectors.joining("; or "));
-        return "The readings cannot tell between these: " + causes + "." + misfit;
+        List<HypothesisFit> alike = result.alike();
+        String causes =
+                alike.stream().limit(MOST_NAMED).map(DiagnosisWords::cause).collect(Collectors.joining("; or "));
+        int others = alike.size() - MOST_NAMED;
+        String more = others > 0 ? "; or " + (others == 1 ? "one other cause" : others + " other causes") : "";
+        return "The readings cannot tell between these: " + causes + more + "." + misfit;
     }
 
     static String cause(HypothesisFit fit) {

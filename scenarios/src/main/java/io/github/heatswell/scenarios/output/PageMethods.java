@@ -64,7 +64,7 @@ final class PageMethods {
                 "Intervals",
                 "They hold for the cause they stand with. On simulated logs of known truth they held it less often than in"
                         + " 95 of 100 cases: take them for a little too narrow."));
-        notes.add(new MethodNote("Simulations", simulations + " runs."));
+        notes.add(new MethodNote("Runs", simulations + " simulations."));
         notes.add(version());
         return notes;
     }

@@ -52,7 +52,8 @@ public final class Diagnoses {
         return Files.writeString(folder.resolve("spots.yaml"), "cold-static: 61 psi\ntyre-gauge: 4.2 bar\n");
     }
 
-    private static Path log(String name, String change, Path folder) throws IOException {
+    /** A log of a house with a change. */
+    public static Path log(String name, String change, Path folder) throws IOException {
         Trace trace = Catalogue.read(name)
                 .with(List.of(Change.of(change)))
                 .simulation()
