@@ -60,7 +60,8 @@ final class DiagnoseCommand {
                 "Describe the house as it should be; the readings say what it is. Ranks the causes by how well each"
                         + " explains the readings, gives the numbers the readings carry with their intervals, and names"
                         + " the check on site that would settle the rest. Writes into a folder:",
-                "  diagnosis.json and, with a log, readings.csv, readings.png, readings.svg",
+                "  diagnosis.json, report.html and, with a log,",
+                "  readings.csv, readings.png, readings.svg",
                 "Pressures are gauge readings.");
         return spec;
     }

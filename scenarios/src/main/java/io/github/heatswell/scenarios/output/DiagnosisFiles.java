@@ -6,6 +6,7 @@ import io.github.heatswell.charts.LoggedRuns.NamedReadings;
 import io.github.heatswell.charts.table.ReadingsTable;
 import io.github.heatswell.diagnosis.HypothesisFit;
 import io.github.heatswell.diagnosis.PressureLog;
+import io.github.heatswell.scenarios.report.ReportPage;
 import io.github.heatswell.scenarios.wording.Shown;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
@@ -26,17 +27,21 @@ public final class DiagnosisFiles {
      *
      * @param answer what was found
      * @param units the units of table and picture; the JSON is in SI units always
-     * @return diagnosis.json and, with a log, readings.csv, readings.png and readings.svg
+     * @return diagnosis.json and, with a log, readings.csv, readings.png and readings.svg; report.html
      */
     public static List<ResultFile> of(DiagnosisAnswer answer, UnitSystem units) {
         List<ResultFile> files = new ArrayList<>();
         files.add(ResultFile.of("diagnosis.json", out -> DiagnosisJson.write(answer, out)));
-        logged(answer, units).ifPresent(logged -> {
-            DiagnosisChart chart = DiagnosisChart.of(logged, units);
+        Optional<LoggedRuns> runs = logged(answer, units);
+        Optional<DiagnosisChart> drawn = runs.map(logged -> DiagnosisChart.of(logged, units));
+        runs.ifPresent(logged -> {
+            DiagnosisChart chart = drawn.orElseThrow();
             files.add(ResultFile.ofText("readings.csv", out -> ReadingsTable.write(logged, units, out)));
             files.add(ResultFile.of("readings.png", chart::writePng));
             files.add(ResultFile.ofText("readings.svg", chart::writeSvg));
         });
+        files.add(
+                ResultFile.ofText("report.html", out -> ReportPage.write(DiagnosisPage.of(answer, drawn, units), out)));
         return List.copyOf(files);
     }
 

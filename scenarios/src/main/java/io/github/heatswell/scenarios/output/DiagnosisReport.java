@@ -74,19 +74,9 @@ public final class DiagnosisReport {
     }
 
     private void hazards() {
-        List<HypothesisFit> hazards =
-                result.alike().stream().filter(fit -> fit.cause().isHazard()).toList();
-        if (!hazards.isEmpty()) {
-            text.append(Wrapped.lines(
-                            "HAZARD: it may be that "
-                                    + hazards.stream()
-                                            .map(DiagnosisWords::cause)
-                                            .collect(Collectors.joining(", or that "))
-                                    + ". Turn the heater off until a licensed professional has looked at it.",
-                            "",
-                            "        "))
-                    .append('\n');
-        }
+        words.hazard()
+                .ifPresent(hazard -> text.append(Wrapped.lines(Printable.line("HAZARD: " + hazard), "", "        "))
+                        .append('\n'));
     }
 
     private void installed(InstalledCheck check) {

@@ -9,12 +9,18 @@ import io.github.heatswell.scenarios.wording.Digits;
 import io.github.heatswell.scenarios.wording.Shown;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.UnitSystem;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** A diagnosis in sentences. */
 final class DiagnosisWords {
 
     private static final double HUNDRED = 100;
+    private static final int MOST_NAMED = 4;
+    private static final Set<SiteCheck> HEATED =
+            Set.of(SiteCheck.HEAT_UP_MAXIMUM, SiteCheck.NEXT_MORNING, SiteCheck.CAUGHT_VOLUME, SiteCheck.HOT_TAP);
 
     private final DiagnosisResult result;
     private final Shown shown;
@@ -33,8 +39,12 @@ final class DiagnosisWords {
         if (result.isDecided()) {
             return "The readings are explained best by this: " + cause(result.best()) + "." + misfit;
         }
-        String causes = result.alike().stream().map(DiagnosisWords::cause).collect(Collectors.joining("; or "));
-        return "The readings cannot tell between these: " + causes + "." + misfit;
+        List<HypothesisFit> alike = result.alike();
+        String causes =
+                alike.stream().limit(MOST_NAMED).map(DiagnosisWords::cause).collect(Collectors.joining("; or "));
+        int others = alike.size() - MOST_NAMED;
+        String more = others > 0 ? "; or " + (others == 1 ? "one other cause" : others + " other causes") : "";
+        return "The readings cannot tell between these: " + causes + more + "." + misfit;
     }
 
     static String cause(HypothesisFit fit) {
@@ -48,7 +58,25 @@ final class DiagnosisWords {
                 + value(check.check(), check.expectedFirst()) + " if "
                 + check.first().words() + ", "
                 + value(check.check(), check.expectedSecond()) + " if "
-                + check.second().words() + ".";
+                + check.second().words() + "." + heating(check);
+    }
+
+    /** Who is to do a check that takes heating while somebody may come to harm by it; nothing otherwise. */
+    String heating(SeparatingCheck check) {
+        return HEATED.contains(check.check()) && hazard().isPresent()
+                ? " This takes heating, and there may be a hazard: leave it to a licensed professional."
+                : "";
+    }
+
+    /** What may hurt somebody, and what to do; empty if no likely cause is a hazard. */
+    Optional<String> hazard() {
+        List<HypothesisFit> hazards =
+                result.alike().stream().filter(fit -> fit.cause().isHazard()).toList();
+        return hazards.isEmpty()
+                ? Optional.empty()
+                : Optional.of("it may be that "
+                        + hazards.stream().map(DiagnosisWords::cause).collect(Collectors.joining(", or that "))
+                        + ". Turn the heater off until a licensed professional has looked at it.");
     }
 
     String value(SiteCheck check, double value) {
@@ -74,7 +102,7 @@ final class DiagnosisWords {
         };
     }
 
-    private String value(Estimate estimate, double value) {
+    String value(Estimate estimate, double value) {
         return switch (estimate.parameter().unit()) {
             case "Pa" -> shown.pressure(value);
             case "K" -> shown.temperature(value);
@@ -86,8 +114,9 @@ final class DiagnosisWords {
     }
 
     private String flow(double value) {
-        return shown.units() == UnitSystem.SI
-                ? Digits.fixed(FlowUnit.MILLILITRE_PER_MINUTE.fromSi(value), 1) + " mL/min"
-                : Digits.significant(FlowUnit.US_GALLON_PER_MINUTE.fromSi(value), 3) + " gal/min";
+        String metric = Digits.fixed(FlowUnit.MILLILITRE_PER_MINUTE.fromSi(value), 1) + " mL/min";
+        String us = Digits.significant(FlowUnit.US_GALLON_PER_MINUTE.fromSi(value), 3) + " gal/min";
+        String first = shown.units() == UnitSystem.SI ? metric : us;
+        return shown.both() ? first + " (" + (first.equals(metric) ? us : metric) + ")" : first;
     }
 }

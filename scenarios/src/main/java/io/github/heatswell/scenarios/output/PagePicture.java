@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.output;
 
+import io.github.heatswell.charts.DiagnosisChart;
 import io.github.heatswell.charts.OutlookChart;
 import io.github.heatswell.charts.RunChart;
 import io.github.heatswell.charts.SizingChart;
@@ -21,6 +22,15 @@ final class PagePicture {
                 svg.toString(),
                 "Gauge pressure above, and what went with it below. The table gives the numbers in both unit systems.",
                 "Chart of the pressure over time. " + answer);
+    }
+
+    static Illustration of(DiagnosisChart chart, String answer) throws IOException {
+        StringBuilder svg = new StringBuilder();
+        chart.withSize(WIDTH, HEIGHT).writeSvg(svg);
+        return new Illustration(
+                svg.toString(),
+                "The readings and the likeliest causes above, what each cause leaves unexplained below; gauge pressure.",
+                "Chart of the readings over time. " + answer);
     }
 
     static Illustration of(SizingChart chart) throws IOException {

@@ -34,6 +34,8 @@ final class PageWords {
     /** Units for the same kind of quantity. */
     private record Pair(Unit metric, Unit us) {}
 
+    private static final Pattern BARS = Pattern.compile("(?<![\\d.])(\\d+(?:\\.\\d+)?) bar\\b");
+
     private PageWords() {}
 
     /** A sentence in which no number parts from its unit at the end of a line. */
@@ -48,6 +50,11 @@ final class PageWords {
     /** A sentence whose litres are followed or preceded by gallons. */
     static String volumesInBoth(String sentence, Shown shown) {
         return LITRES.matcher(sentence).replaceAll(match -> inBoth(match.group(1) + " L", shown.units()));
+    }
+
+    /** A sentence whose bars are followed or preceded by psi. */
+    static String pressuresInBoth(String sentence, Shown shown) {
+        return BARS.matcher(sentence).replaceAll(match -> inBoth(match.group(1) + " bar", shown.units()));
     }
 
     /** A value as a scenario file has it, in both unit systems where they have different units for it. */

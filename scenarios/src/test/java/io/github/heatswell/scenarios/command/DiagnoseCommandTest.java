@@ -36,7 +36,7 @@ class DiagnoseCommandTest {
         assertEquals(0, outcome.status(), outcome.err());
         try (Stream<Path> files = Files.list(out)) {
             assertEquals(
-                    List.of("diagnosis.json", "readings.csv", "readings.png", "readings.svg"),
+                    List.of("diagnosis.json", "readings.csv", "readings.png", "readings.svg", "report.html"),
                     files.map(file -> file.getFileName().toString()).sorted().toList());
         }
         String text = outcome.out().replaceAll("\\s+", " ");

@@ -19,8 +19,10 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -30,7 +32,11 @@ class SchemaTest {
     private static final JsonSchema SUMMARY = schema("summary.schema.json");
     private static final JsonSchema SPREAD = schema("spread.schema.json");
     private static final JsonSchema OUTLOOK = schema("outlook.schema.json");
+    private static final JsonSchema DIAGNOSIS = schema("diagnosis.schema.json");
     private static final JsonSchema SIZING = schema("sizing.schema.json");
+
+    @TempDir
+    Path folder;
 
     @ParameterizedTest
     @ValueSource(
@@ -77,6 +83,21 @@ class SchemaTest {
                         .answer(),
                 out);
         assertEquals(Set.of(), OUTLOOK.validate(out.toString(StandardCharsets.UTF_8), InputFormat.JSON));
+    }
+
+    /** From a log with readings on site, and from these alone. */
+    @Test
+    void diagnosesKeepToTheirSchema() throws IOException {
+        for (DiagnosisAnswer answer : List.of(
+                Diagnoses.of("orchard-lodge-vessel", "vessel.condition=isolated", folder),
+                Diagnoses.ofSpots("orchard-lodge-vessel", folder))) {
+            ByteArrayOutputStream out = new ByteArrayOutputStream();
+            DiagnosisJson.write(answer, out);
+            String json = out.toString(StandardCharsets.UTF_8);
+            assertEquals(Set.of(), DIAGNOSIS.validate(json, InputFormat.JSON));
+            String spoilt = json.replaceFirst("\"weight\"", "\"wait\"");
+            assertFalse(DIAGNOSIS.validate(spoilt, InputFormat.JSON).isEmpty(), spoilt);
+        }
     }
 
     @Test

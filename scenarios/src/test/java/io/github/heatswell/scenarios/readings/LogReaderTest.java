@@ -11,7 +11,9 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -67,6 +69,9 @@ class LogReaderTest {
             delimiter = '!',
             value = {
                 "!1:1: the file is empty",
+                "time_s/pressure_bar|0/1!1:1: 'time_s/pressure_bar' is one column only",
+                "time_s,pressure_bar|0;1|60;2|120;3!2:1: ",
+                "time_s,pressure_bar|0,1|60,2 bar|120,1!3:1: pressure: '2 bar' is not a number",
                 "time_s pressure_bar|0 1!one column only",
                 "0,1|60,2|120,3!1:1: the first line must name the columns",
                 "time_s,pressure|0,1!has no unit",
@@ -136,5 +141,27 @@ class LogReaderTest {
         assertTrue(
                 file.remarks().get(0).contains("one of 4 is kept"),
                 file.remarks().toString());
+    }
+
+    /**
+     * Ten million rows, and a fault in the row after them: the long look, with the system property {@code long.look}.
+     */
+    @Test
+    @EnabledIfSystemProperty(named = "long.look", matches = "true")
+    void readsTenMillionRows() throws IOException {
+        Path path = folder.resolve("longest.csv");
+        try (BufferedWriter out = Files.newBufferedWriter(path)) {
+            out.write("time_s,pressure_bar\n");
+            for (int i = 0; i < 10_000_000; i++) {
+                out.write(i + ",4." + i % 10 + "\n");
+            }
+        }
+        LogFile file = LogReader.read(path, AIR);
+        assertEquals(625_000, file.log().count());
+        assertEquals(16, file.log().time(1), 0, "whole seconds");
+        Files.writeString(path, "0,x\n", StandardOpenOption.APPEND);
+        InvalidReadingsException refused =
+                assertThrows(InvalidReadingsException.class, () -> LogReader.read(path, AIR));
+        assertTrue(refused.getMessage().startsWith("10000002:1: pressure: 'x'"), refused.getMessage());
     }
 }

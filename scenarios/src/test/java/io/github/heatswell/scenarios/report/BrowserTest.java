@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import io.github.heatswell.scenarios.output.Diagnoses;
+import io.github.heatswell.scenarios.output.DiagnosisAnswer;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -53,6 +55,9 @@ class BrowserTest {
         pages.add(Pages.ofRun("quarry-row", UnitSystem.US, folder));
         pages.add(Pages.ofComparison(List.of("orchard-lodge", "orchard-lodge-vessel", "quarry-row"), folder));
         pages.add(Pages.ofOutlook("orchard-lodge-vessel", UnitSystem.SI, folder));
+        DiagnosisAnswer logged = Diagnoses.of("orchard-lodge-vessel", "vessel.condition=isolated", folder);
+        pages.add(Pages.ofDiagnosis(logged, UnitSystem.SI, folder));
+        pages.add(Pages.ofDiagnosis(logged, UnitSystem.US, folder));
         pages.add(Pages.text(Samples.ordinary(UnitSystem.SI)));
         assertFits(pages);
     }

@@ -4,6 +4,8 @@ import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.outlook.HouseOutlook;
 import io.github.heatswell.scenarios.outlook.OutlookAnswer;
+import io.github.heatswell.scenarios.output.DiagnosisAnswer;
+import io.github.heatswell.scenarios.output.DiagnosisFiles;
 import io.github.heatswell.scenarios.output.OutlookFiles;
 import io.github.heatswell.scenarios.output.ResultFolder;
 import io.github.heatswell.scenarios.output.Results;
@@ -60,6 +62,13 @@ final class Pages {
                 .answer();
         Path place = folder.resolve(name + "-outlook-" + units);
         ResultFolder.at(place).write(OutlookFiles.of(answer, units));
+        return Files.readString(place.resolve("report.html"));
+    }
+
+    /** The report of a diagnosis, as the program writes it. */
+    static String ofDiagnosis(DiagnosisAnswer answer, UnitSystem units, Path folder) throws IOException {
+        Path place = folder.resolve("diagnosis-" + units);
+        ResultFolder.at(place).write(DiagnosisFiles.of(answer, units));
         return Files.readString(place.resolve("report.html"));
     }
 

@@ -1,0 +1,91 @@
+package io.github.heatswell.scenarios.output;
+
+import io.github.heatswell.charts.DiagnosisChart;
+import io.github.heatswell.diagnosis.DiagnosisResult;
+import io.github.heatswell.finding.Finding;
+import io.github.heatswell.finding.Findings;
+import io.github.heatswell.scenarios.report.AlarmNote;
+import io.github.heatswell.scenarios.report.Answer;
+import io.github.heatswell.scenarios.report.Grid;
+import io.github.heatswell.scenarios.report.Heading;
+import io.github.heatswell.scenarios.report.Illustration;
+import io.github.heatswell.scenarios.report.ReportContent;
+import io.github.heatswell.scenarios.wording.Shown;
+import io.github.heatswell.units.UnitSystem;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What the printed report says of a diagnosis. */
+final class DiagnosisPage {
+
+    private final DiagnosisAnswer answer;
+    private final DiagnosisResult result;
+    private final Shown shown;
+    private final DiagnosisWords words;
+
+    private DiagnosisPage(DiagnosisAnswer answer, UnitSystem units) {
+        this.answer = answer;
+        this.result = answer.result();
+        this.shown = Shown.inBoth(units);
+        this.words = new DiagnosisWords(result, shown);
+    }
+
+    /**
+     * What the report says.
+     *
+     * @param answer what was found
+     * @param chart the log with the likeliest causes; empty without a log
+     * @param units the units that come first
+     * @throws IOException if there are no fonts to draw with
+     */
+    static ReportContent of(DiagnosisAnswer answer, Optional<DiagnosisChart> chart, UnitSystem units)
+            throws IOException {
+        return new DiagnosisPage(answer, units).content(chart);
+    }
+
+    private ReportContent content(Optional<DiagnosisChart> chart) throws IOException {
+        List<Finding> found = Findings.of(answer.scenario().system());
+        String title = answer.scenario().title() + ": what do the readings say?";
+        List<Illustration> pictures =
+                chart.isPresent() ? List.of(PagePicture.of(chart.get(), words.answer())) : List.of();
+        return ReportContent.builder(
+                        new Heading(title, "", "", answer.scenario().name(), Optional.empty()), shown.units())
+                .alarms(alarms(found))
+                .answer(new Answer(
+                        words.answer(),
+                        result.check().map(words::check).stream().toList()))
+                .pictures(pictures)
+                .figures(figures())
+                .findings(PageFindings.notes(found, shown))
+                .basis(PageBasis.of(answer.scenario(), false, shown))
+                .methods(PageMethods.ofDiagnosis(result.simulations()))
+                .build();
+    }
+
+    private List<AlarmNote> alarms(List<Finding> found) {
+        List<AlarmNote> alarms = new ArrayList<>();
+        words.hazard()
+                .ifPresentOrElse(
+                        text -> alarms.add(new AlarmNote("HAZARD", PageWords.capitalised(text))),
+                        () -> alarms.add(new AlarmNote(
+                                "CAUTION",
+                                "None of the causes that explain the readings well is a hazard in itself. Whether the"
+                                        + " house is safe, readings of a gauge cannot say.")));
+        alarms.addAll(PageFindings.alarms(found, shown));
+        return alarms;
+    }
+
+    private List<Grid> figures() {
+        DiagnosisTables tables = new DiagnosisTables(answer, shown);
+        List<Grid> figures = new ArrayList<>();
+        figures.add(tables.causes());
+        tables.evidence().ifPresent(figures::add);
+        figures.addAll(tables.estimates());
+        tables.check().ifPresent(figures::add);
+        tables.installed().ifPresent(figures::add);
+        figures.add(tables.readings());
+        return figures;
+    }
+}
