@@ -85,6 +85,21 @@ final class Balance {
         }
     }
 
+    /** Whether any burner or element is on. */
+    boolean isHeating(Modes modes) {
+        for (int i = 0; i < plant.sources.size(); i++) {
+            if (modes.isOn(i, plant)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Whether a tap is open. */
+    boolean isDrawing() {
+        return conditions.draw() != null;
+    }
+
     /**
      * Computes the rates.
      *

@@ -45,6 +45,7 @@ final class SegmentSolver {
     private final double relativeTolerance;
     private final StepCurve curve;
     private final FirstDue first;
+    private final FirstStep[] firstSteps = FirstStep.ofEveryKind();
     private long evaluations;
     private long steps;
     private int segments;
@@ -112,6 +113,8 @@ final class SegmentSolver {
      */
     Outcome advance(double[] start, Modes modes, List<Watch> watches, double length, StepReader reader) {
         first.begin(modes, watches);
+        FirstStep guess = firstSteps[FirstStep.kind(modes, balance.isHeating(modes), balance.isDrawing())];
+        integrator.setInitialStepSize(guess.length());
         integrator.clearStepHandlers();
         integrator.clearStepEndHandlers();
         integrator.setMaxEvaluations(MOST_EVALUATIONS);
@@ -122,11 +125,13 @@ final class SegmentSolver {
                 steps++;
                 curve.load(interpolator);
                 first.isIn(curve);
+                guess.see(curve.to() - curve.from());
                 reader.read(curve);
             }
         });
         integrator.addStepEndHandler((state, forward) -> first.due() == null ? Action.CONTINUE : Action.STOP);
         integrator.integrate(new Equations(modes, start.length), new ODEState(0, start), length);
+        guess.end();
         evaluations += integrator.getEvaluations();
         segments++;
         return new Outcome(curve.to(), curve.last(), Optional.ofNullable(first.due()));
