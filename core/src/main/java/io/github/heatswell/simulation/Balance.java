@@ -51,6 +51,8 @@ final class Balance {
     private final double referenceEnthalpy;
     private final double[] probe;
 
+    private double lastColdTemperature = Double.NaN;
+    private double lastColdPressure = Double.NaN;
     private Conditions conditions;
     private double mixedDensity;
 
@@ -85,6 +87,21 @@ final class Balance {
         }
     }
 
+    /** Whether any burner or element is on. */
+    boolean isHeating(Modes modes) {
+        for (int i = 0; i < plant.sources.size(); i++) {
+            if (modes.isOn(i, plant)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Whether a tap is open. */
+    boolean isDrawing() {
+        return conditions.draw() != null;
+    }
+
     /**
      * Computes the rates.
      *
@@ -113,7 +130,7 @@ final class Balance {
 
     private void prepare(double[] y, Modes modes) {
         double p = y[StateVector.PRESSURE];
-        water.evaluate(y[StateVector.COLD], p, cold);
+        prepareCold(y[StateVector.COLD], p);
         column.prepare(y, vector, modes);
         branch.prepare(y, modes.diaphragm, cold, conditions.coldRate());
         relief.prepare(p, modes, cold.density(), column.topDensity());
@@ -126,6 +143,15 @@ final class Balance {
                 + (modes.rule == PressureRule.FILLING
                         ? cold.density() * plant.feed.fillingSlope(p, y[StateVector.STREET])
                         : 0);
+    }
+
+    /** Cold water stands at one pressure for most of a day, and at one temperature: its properties are looked up once. */
+    private void prepareCold(double temperature, double p) {
+        if (Double.compare(temperature, lastColdTemperature) != 0 || Double.compare(p, lastColdPressure) != 0) {
+            water.evaluate(temperature, p, cold);
+            lastColdTemperature = temperature;
+            lastColdPressure = p;
+        }
     }
 
     /** What the running draw takes from the top of the tank (kg/s). */
@@ -352,7 +378,7 @@ final class Balance {
     double inventory(double[] y, Modes modes) {
         double p = y[StateVector.PRESSURE];
         column.prepare(y, vector, modes);
-        water.evaluate(y[StateVector.COLD], p, cold);
+        prepareCold(y[StateVector.COLD], p);
         return column.mass() + cold.density() * branch.volume(y, modes.diaphragm);
     }
 

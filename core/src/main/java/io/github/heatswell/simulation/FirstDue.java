@@ -1,116 +1,115 @@
 package io.github.heatswell.simulation;
 
-import io.github.heatswell.simulation.Modes.PressureRule;
-import java.util.Comparator;
 import java.util.List;
 import org.hipparchus.analysis.UnivariateFunction;
-import org.hipparchus.analysis.solvers.BracketedUnivariateSolver;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
-import org.hipparchus.ode.ODEStateAndDerivative;
-import org.hipparchus.ode.events.Action;
-import org.hipparchus.ode.events.AdaptableInterval;
-import org.hipparchus.ode.events.ODEEventDetector;
-import org.hipparchus.ode.events.ODEEventHandler;
 
 /**
- * All watches of a segment as one event function, the least of their distances. It is positive at the start (what is due
- * at once is handled before), so its first fall to zero is the first watch due, and there the segment stops.
+ * Finds the first watch that falls due in a step. All distances are positive at the start of a segment (what is due at once
+ * is handled before); the first that is not positive at the end of a step has fallen to zero in it.
+ *
+ * <p>The library's own event detectors would be asked at many points of every step. Here each watch is asked once for each
+ * step, and only those that fell due are located, on the polynomial that the step's solution is.
  */
-final class FirstDue implements ODEEventDetector, ODEEventHandler {
+final class FirstDue {
 
     /** Event times are located this finely (s). */
     private static final double TIME_ACCURACY = 1e-9;
-    /** Looking this far ahead (s) puts the watch that is due beyond doubt. */
-    private static final double LOOK_AHEAD = 10 * TIME_ACCURACY;
 
     private static final int MOST_ITERATIONS = 200;
     private static final int SOLVER_ORDER = 5;
 
     private final Balance balance;
-    private final Modes modes;
-    private final List<Watch> watches;
-    private final double checkInterval;
+    private final BracketingNthOrderBrentSolver solver =
+            new BracketingNthOrderBrentSolver(0, TIME_ACCURACY, 0, SOLVER_ORDER);
+    private final double[] state;
+    private final double[] rates;
+
+    private Modes modes;
+    private List<Watch> watches;
     /** Whether a watch may ask for a flow; in a sealed system all of them ask for the state only. */
-    private final boolean flowsMatter;
+    private boolean flowsMatter;
 
-    private double[] rates = {};
-    private boolean met;
+    private Watch due;
+    private double dueAt;
 
-    FirstDue(Balance balance, Modes modes, List<Watch> watches, double checkInterval) {
+    FirstDue(Balance balance, int dimension) {
         this.balance = balance;
-        this.modes = modes;
-        this.watches = watches;
-        this.checkInterval = checkInterval;
-        flowsMatter = modes.rule != PressureRule.FREE || modes.anyValveOpen();
+        state = new double[dimension];
+        rates = new double[dimension];
     }
 
-    /** Whether a watch fell due. */
-    boolean met() {
-        return met;
+    /** A segment begins. */
+    void begin(Modes now, List<Watch> toWatch) {
+        modes = now;
+        watches = toWatch;
+        flowsMatter = now.rule != Modes.PressureRule.FREE || now.anyValveOpen();
+        due = null;
     }
 
-    /**
-     * The watch that is due at a state, or about to be. Distances have different units and cannot be compared with each
-     * other, so the state is moved on by a moment, after which only what is due lies below zero.
-     */
-    Watch dueAt(double[] y) {
-        evaluate(y);
-        double[] ahead = y.clone();
-        for (int i = 0; i < ahead.length; i++) {
-            ahead[i] += LOOK_AHEAD * rates[i];
-        }
-        evaluate(ahead);
-        return watches.stream()
-                .min(Comparator.comparingDouble(watch -> watch.distance().from(ahead)))
-                .orElseThrow();
+    /** The watch that fell due, or null if none did. */
+    Watch due() {
+        return due;
     }
 
-    @Override
-    public double g(ODEStateAndDerivative state) {
-        double[] y = state.getPrimaryState();
+    /** Looks at a step and cuts it where the first watch falls due; says whether one does. */
+    boolean isIn(StepCurve step) {
+        double[] end = step.last();
         if (flowsMatter) {
-            evaluate(y);
+            balance.evaluate(end, modes, rates);
         }
-        double least = Double.POSITIVE_INFINITY;
+        boolean any = false;
+        dueAt = step.to();
         for (Watch watch : watches) {
-            least = Math.min(least, watch.distance().from(y));
+            if (!(watch.distance().from(end) > 0)) {
+                any = true;
+                break;
+            }
         }
-        return least;
-    }
-
-    private void evaluate(double[] y) {
-        if (rates.length != y.length) {
-            rates = new double[y.length];
+        if (any) {
+            locate(step, end);
+            step.cutAt(dueAt);
         }
-        balance.evaluate(y, modes, rates);
+        return any;
     }
 
-    @Override
-    public Action eventOccurred(ODEStateAndDerivative state, ODEEventDetector detector, boolean increasing) {
-        if (increasing) {
-            return Action.CONTINUE;
+    /** Of all watches that are due at the end, the one that fell due first. */
+    private void locate(StepCurve step, double[] end) {
+        boolean[] fell = new boolean[watches.size()];
+        if (flowsMatter) {
+            balance.evaluate(end, modes, rates);
         }
-        met = true;
-        return Action.STOP;
+        for (int i = 0; i < fell.length; i++) {
+            fell[i] = !(watches.get(i).distance().from(end) > 0);
+        }
+        for (int i = 0; i < fell.length; i++) {
+            if (fell[i]) {
+                Watch watch = watches.get(i);
+                double at = time(watch, step);
+                if (due == null || at < dueAt) {
+                    due = watch;
+                    dueAt = at;
+                }
+            }
+        }
     }
 
-    @Override
-    public AdaptableInterval getMaxCheckInterval() {
-        return AdaptableInterval.of(checkInterval);
-    }
-
-    @Override
-    public int getMaxIterationCount() {
-        return MOST_ITERATIONS;
-    }
-
-    @Override
-    public BracketedUnivariateSolver<UnivariateFunction> getSolver() {
-        return new BracketingNthOrderBrentSolver(0, TIME_ACCURACY, 0, SOLVER_ORDER);
-    }
-
-    @Override
-    public ODEEventHandler getHandler() {
-        return this;
+    private double time(Watch watch, StepCurve step) {
+        UnivariateFunction distance = time -> {
+            step.at(time, state);
+            if (flowsMatter) {
+                balance.evaluate(state, modes, rates);
+            }
+            return watch.distance().from(state);
+        };
+        double atStart = distance.value(step.from());
+        if (!(atStart > 0)) {
+            return step.from();
+        }
+        if (!(distance.value(step.to()) < 0)) {
+            return step.to();
+        }
+        return solver.solveInterval(MOST_ITERATIONS, distance, step.from(), step.to())
+                .getRightAbscissa();
     }
 }

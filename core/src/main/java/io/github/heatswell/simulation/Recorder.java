@@ -89,17 +89,14 @@ final class Recorder {
     }
 
     /** A step of the segment is finished. */
-    void step(SegmentSolver.Step step) {
+    void step(StepCurve step) {
         double end = segmentStart + step.to();
         double last = end - TimeGrid.SAME_INSTANT * interval;
-        if (nextSample() < last) {
-            StepCurve curve = new StepCurve(step);
-            for (double next = nextSample(); next < last; next = nextSample()) {
-                curve.at(Math.max(step.from(), next - segmentStart), inside);
-                sample(next, inside);
-            }
+        for (double next = nextSample(); next < last; next = nextSample()) {
+            step.at(Math.max(step.from(), next - segmentStart), inside);
+            sample(next, inside);
         }
-        look(end, step.state(step.to()));
+        look(end, step.last());
         seeTurningPoint(step);
     }
 
@@ -187,21 +184,22 @@ final class Recorder {
     }
 
     /** Looks where pressure turned round inside a step, by bisection on its rate. */
-    private void seeTurningPoint(SegmentSolver.Step step) {
-        double low = step.from();
-        double high = step.to();
-        double before = step.rates(low)[StateVector.PRESSURE];
-        if (!(before * step.rates(high)[StateVector.PRESSURE] < 0)) {
+    private void seeTurningPoint(StepCurve step) {
+        if (!step.turns(StateVector.PRESSURE)) {
             return;
         }
+        double low = step.from();
+        double high = step.to();
+        double before = step.rate(StateVector.PRESSURE, low);
         while (high - low > 1e-3) {
             double middle = 0.5 * (low + high);
-            if (before * step.rates(middle)[StateVector.PRESSURE] > 0) {
+            if (before * step.rate(StateVector.PRESSURE, middle) > 0) {
                 low = middle;
             } else {
                 high = middle;
             }
         }
-        look(segmentStart + low, step.state(low));
+        step.at(low, inside);
+        look(segmentStart + low, inside);
     }
 }

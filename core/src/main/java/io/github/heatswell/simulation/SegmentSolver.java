@@ -6,10 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import org.hipparchus.exception.MathRuntimeException;
 import org.hipparchus.ode.ODEState;
-import org.hipparchus.ode.ODEStateAndDerivative;
 import org.hipparchus.ode.OrdinaryDifferentialEquation;
+import org.hipparchus.ode.events.Action;
 import org.hipparchus.ode.nonstiff.DormandPrince54Integrator;
-import org.hipparchus.ode.sampling.ODEStateInterpolator;
 
 /**
  * Integrates one segment: from a state with fixed modes to the first watch that falls due, or to the end of the time
@@ -44,6 +43,9 @@ final class SegmentSolver {
     private final DormandPrince54Integrator integrator;
     private final Balance balance;
     private final double relativeTolerance;
+    private final StepCurve curve;
+    private final FirstDue first;
+    private final FirstStep[] firstSteps = FirstStep.ofEveryKind();
     private long evaluations;
     private long steps;
     private int segments;
@@ -51,6 +53,8 @@ final class SegmentSolver {
     SegmentSolver(Plant plant, StateVector vector, Balance balance, double relativeTolerance) {
         this.balance = balance;
         this.relativeTolerance = relativeTolerance;
+        curve = new StepCurve(vector.length);
+        first = new FirstDue(balance, vector.length);
         double[] absolute = new double[vector.length];
         double[] relative = new double[absolute.length];
         Arrays.fill(absolute, MASS_TOLERANCE);
@@ -92,24 +96,9 @@ final class SegmentSolver {
         /**
          * Takes one step.
          *
-         * @param step the continuous solution over the step, in time since the start of the segment
+         * @param step the continuous solution over the step, in time since the start of the segment; valid during the call
          */
-        void read(Step step);
-    }
-
-    /** The continuous solution over one step. */
-    interface Step {
-        /** Start of the step (s) since the start of the segment. */
-        double from();
-
-        /** End of the step (s) since the start of the segment. */
-        double to();
-
-        /** The state at a time (s) within the step. */
-        double[] state(double time);
-
-        /** The rates of change at a time (s) within the step. */
-        double[] rates(double time);
+        void read(StepCurve step);
     }
 
     /**
@@ -123,56 +112,34 @@ final class SegmentSolver {
      * @throws MathRuntimeException if the solver gives up
      */
     Outcome advance(double[] start, Modes modes, List<Watch> watches, double length, StepReader reader) {
-        FirstDue first = new FirstDue(balance, modes, watches, LONGEST_STEP);
-        integrator.clearEventDetectors();
+        first.begin(modes, watches);
+        FirstStep guess = firstSteps[FirstStep.kind(modes, balance.isHeating(modes), balance.isDrawing())];
+        integrator.setInitialStepSize(guess.length());
         integrator.clearStepHandlers();
+        integrator.clearStepEndHandlers();
         integrator.setMaxEvaluations(MOST_EVALUATIONS);
-        integrator.addEventDetector(first);
         integrator.addStepHandler(interpolator -> {
-            steps++;
-            reader.read(new InterpolatedStep(interpolator));
+            // behind the end of a step nothing is left of it, and that is reported too
+            if (interpolator.getCurrentState().getTime()
+                    > interpolator.getPreviousState().getTime()) {
+                steps++;
+                curve.load(interpolator);
+                first.isIn(curve);
+                guess.see(curve.to() - curve.from());
+                reader.read(curve);
+            }
         });
-        ODEStateAndDerivative end =
-                integrator.integrate(new Equations(modes, start.length), new ODEState(0, start), length);
+        integrator.addStepEndHandler((state, forward) -> first.due() == null ? Action.CONTINUE : Action.STOP);
+        integrator.integrate(new Equations(modes, start.length), new ODEState(0, start), length);
+        guess.end();
         evaluations += integrator.getEvaluations();
         segments++;
-        double[] state = end.getPrimaryState();
-        return new Outcome(end.getTime(), state, first.met() ? Optional.of(first.dueAt(state)) : Optional.empty());
+        return new Outcome(curve.to(), curve.last(), Optional.ofNullable(first.due()));
     }
 
     /** How the numbers were made so far. */
     Numerics numerics() {
         return new Numerics(integrator.getName(), relativeTolerance, evaluations, steps, segments);
-    }
-
-    private record InterpolatedStep(ODEStateInterpolator interpolator) implements Step {
-        @Override
-        public double from() {
-            return interpolator.getPreviousState().getTime();
-        }
-
-        @Override
-        public double to() {
-            return interpolator.getCurrentState().getTime();
-        }
-
-        @Override
-        public double[] state(double time) {
-            return at(time).getPrimaryState();
-        }
-
-        @Override
-        public double[] rates(double time) {
-            return at(time).getPrimaryDerivative();
-        }
-
-        /** The ends of the step are known without interpolation. */
-        private ODEStateAndDerivative at(double time) {
-            if (time == from()) {
-                return interpolator.getPreviousState();
-            }
-            return time == to() ? interpolator.getCurrentState() : interpolator.getInterpolatedState(time);
-        }
     }
 
     private final class Equations implements OrdinaryDifferentialEquation {

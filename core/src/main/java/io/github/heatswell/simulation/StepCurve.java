@@ -1,31 +1,103 @@
 package io.github.heatswell.simulation;
 
+import org.hipparchus.ode.ODEStateAndDerivative;
+import org.hipparchus.ode.sampling.ODEStateInterpolator;
+
 /**
- * The continuous solution over one step, for reading many samples off it. The solver's own interpolant is a polynomial of
- * degree four in time, so five of its states determine it, and every further one costs a few multiplications.
+ * The continuous solution over one step, for reading many states off it. The solver's own interpolant is a polynomial of
+ * degree four in time that meets state and rates at both ends, so one state in the middle determines it: the cubic through
+ * both ends, and {@code 16 c s^2 (1 - s)^2} with what the middle differs from it. It is worked out when the first state
+ * inside is asked for, since most steps are not looked into.
+ *
+ * <p>Working memory of one run, filled anew for every step; not thread-safe.
  */
 final class StepCurve {
 
-    private static final int DEGREE = 4;
+    private final double[] constant;
+    private final double[] linear;
+    private final double[] square;
+    private final double[] cube;
+    private final double[] fourth;
 
-    private final double from;
-    private final double spacing;
-    /** Newton's forward differences: the state, and its first to fourth differences. */
-    private final double[][] differences = new double[DEGREE + 1][];
+    private ODEStateInterpolator interpolator;
+    private double[] first;
+    private double[] last;
+    private double[] firstRates;
+    private double[] lastRates;
+    private boolean ready;
+    private double from;
+    private double length;
+    private double to;
 
-    StepCurve(SegmentSolver.Step step) {
-        from = step.from();
-        spacing = (step.to() - from) / DEGREE;
-        for (int i = 0; i <= DEGREE; i++) {
-            differences[i] = step.state(i == DEGREE ? step.to() : from + i * spacing);
+    StepCurve(int dimension) {
+        constant = new double[dimension];
+        linear = new double[dimension];
+        square = new double[dimension];
+        cube = new double[dimension];
+        fourth = new double[dimension];
+    }
+
+    /** Takes over a finished step. */
+    void load(ODEStateInterpolator step) {
+        interpolator = step;
+        ODEStateAndDerivative start = step.getPreviousState();
+        ODEStateAndDerivative end = step.getCurrentState();
+        first = start.getPrimaryState();
+        last = end.getPrimaryState();
+        firstRates = start.getPrimaryDerivative();
+        lastRates = end.getPrimaryDerivative();
+        from = start.getTime();
+        to = end.getTime();
+        length = to - from;
+        ready = false;
+    }
+
+    /** Start of the step (s) since the start of the segment. */
+    double from() {
+        return from;
+    }
+
+    /** End of the step (s) since the start of the segment, or where it was cut. */
+    double to() {
+        return to;
+    }
+
+    /** The state at the end; not to be changed. */
+    double[] last() {
+        return last;
+    }
+
+    /**
+     * Lets the step end earlier.
+     *
+     * @param time the new end (s) since the start of the segment
+     */
+    void cutAt(double time) {
+        double[] state = new double[last.length];
+        at(time, state);
+        last = state;
+        to = time;
+    }
+
+    /** Whether a component of the state, after rising, falls, or after falling, rises, judged by its rates at the ends. */
+    boolean turns(int component) {
+        return firstRates[component] * rate(component, to) < 0;
+    }
+
+    /**
+     * The rate of a component.
+     *
+     * @param component its place in the state
+     * @param time a time (s) within the step
+     */
+    double rate(int component, double time) {
+        if (time == from + length) {
+            return lastRates[component];
         }
-        for (int order = 1; order <= DEGREE; order++) {
-            for (int i = DEGREE; i >= order; i--) {
-                for (int k = 0; k < differences[i].length; k++) {
-                    differences[i][k] -= differences[i - 1][k];
-                }
-            }
-        }
+        prepare();
+        double s = (time - from) / length;
+        return (linear[component] + s * (2 * square[component] + s * (3 * cube[component] + s * 4 * fourth[component])))
+                / length;
     }
 
     /**
@@ -35,17 +107,29 @@ final class StepCurve {
      * @param into the state, overwritten
      */
     void at(double time, double[] into) {
-        double s = (time - from) / spacing;
-        double first = s;
-        double second = first * (s - 1) / 2;
-        double third = second * (s - 2) / 3;
-        double fourth = third * (s - 3) / 4;
+        prepare();
+        double s = (time - from) / length;
         for (int k = 0; k < into.length; k++) {
-            into[k] = differences[0][k]
-                    + first * differences[1][k]
-                    + second * differences[2][k]
-                    + third * differences[3][k]
-                    + fourth * differences[4][k];
+            into[k] = constant[k] + s * (linear[k] + s * (square[k] + s * (cube[k] + s * fourth[k])));
+        }
+    }
+
+    private void prepare() {
+        if (ready) {
+            return;
+        }
+        ready = true;
+        double[] middle = interpolator.getInterpolatedState(from + 0.5 * length).getPrimaryState();
+        for (int k = 0; k < constant.length; k++) {
+            double change = last[k] - first[k];
+            double atFirst = length * firstRates[k];
+            double atLast = length * lastRates[k];
+            double bend = 16 * (middle[k] - first[k] - 0.5 * change - 0.125 * (atFirst - atLast));
+            constant[k] = first[k];
+            linear[k] = atFirst;
+            square[k] = 3 * change - 2 * atFirst - atLast + bend;
+            cube[k] = atFirst + atLast - 2 * change - 2 * bend;
+            fourth[k] = bend;
         }
     }
 }
