@@ -31,7 +31,11 @@ public class StudyBenchmark {
     @Param({"0", "12"})
     public double vessel;
 
-    /** {@return what 10 000 days found} */
+    /** How many houses. */
+    @Param({"10000"})
+    public int houses;
+
+    /** {@return what so many days found} */
     @Benchmark
     public StudyResult days() {
         return Study.builder()
@@ -42,7 +46,7 @@ public class StudyBenchmark {
                 .input("tank volume (L)", Distribution.around(230, 7))
                 .outputs(HouseDay.outputs())
                 .model(HouseDay.of(this::house, Duration.ofDays(1)))
-                .samples(10_000)
+                .samples(houses)
                 .threads(threads)
                 .build()
                 .run();

@@ -91,7 +91,7 @@ final class StepCurve {
      * @param time a time (s) within the step
      */
     double rate(int component, double time) {
-        if (time == from + length) {
+        if (time >= from + length) {
             return lastRates[component];
         }
         prepare();

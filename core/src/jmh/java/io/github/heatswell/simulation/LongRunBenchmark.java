@@ -15,36 +15,50 @@ import org.openjdk.jmh.annotations.Fork;
 import org.openjdk.jmh.annotations.Measurement;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import org.openjdk.jmh.infra.Blackhole;
 
-/** How long a year takes, streamed at one sample a minute, in a heap of 128 MB. */
+/**
+ * How long a day to some years take, streamed at one sample a minute, in a heap of 128 MB: the time should grow as the days do.
+ */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.SingleShotTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 @Fork(value = 1, jvmArgsAppend = "-Xmx128m")
 @Warmup(iterations = 3)
 @Measurement(iterations = 5)
-public class YearBenchmark {
+public class LongRunBenchmark {
 
-    private final Simulation year = Simulation.of(
-            Systems.lodge()
-                    .addReliefValve(Systems.valve(ReliefValve.Character.MODULATING))
-                    .vessel(Systems.vessel(12, Pressure.gauge(4.2, BAR), 60))
-                    .draws(StandardProfiles.load().find("eu-m").orElseThrow())
-                    .build(),
-            Duration.ofDays(365));
+    /** How many days. */
+    @Param({"1", "10", "100", "365", "1000"})
+    public int days;
+
+    private Simulation run;
+
+    /** Describes the house. */
+    @Setup
+    public void describe() {
+        run = Simulation.of(
+                Systems.lodge()
+                        .addReliefValve(Systems.valve(ReliefValve.Character.MODULATING))
+                        .vessel(Systems.vessel(12, Pressure.gauge(4.2, BAR), 60))
+                        .draws(StandardProfiles.load().find("eu-m").orElseThrow())
+                        .build(),
+                Duration.ofDays(days));
+    }
 
     /**
-     * A year with a vessel and the draws of EU profile M.
+     * A run with a vessel and the draws of EU profile M.
      *
      * @param sink takes the samples
-     * @return what the year found
+     * @return what it found
      */
     @Benchmark
     public RunSummary streamed(Blackhole sink) {
-        return year.stream((time, values, regime) -> sink.consume(values[Channel.PRESSURE_ABSOLUTE.ordinal()]));
+        return run.stream((time, values, regime) -> sink.consume(values[Channel.PRESSURE_ABSOLUTE.ordinal()]));
     }
 }
