@@ -52,64 +52,59 @@ final class FirstDue {
         return due;
     }
 
-    /** Looks at a step and cuts it where the first watch falls due; says whether one does. */
+    /**
+     * Looks at a step and cuts it where the first watch falls due; says whether one does. The balance must have been
+     * evaluated last at the end of the step, where the solver's method takes its last look.
+     */
     boolean isIn(StepCurve step) {
         double[] end = step.last();
-        if (flowsMatter) {
-            balance.evaluate(end, modes, rates);
-        }
-        boolean any = false;
-        dueAt = step.to();
         for (Watch watch : watches) {
             if (!(watch.distance().from(end) > 0)) {
-                any = true;
-                break;
+                locate(step, end);
+                step.cutAt(dueAt);
+                return true;
             }
         }
-        if (any) {
-            locate(step, end);
-            step.cutAt(dueAt);
-        }
-        return any;
+        return false;
     }
 
     /** Of all watches that are due at the end, the one that fell due first. */
     private void locate(StepCurve step, double[] end) {
-        boolean[] fell = new boolean[watches.size()];
-        if (flowsMatter) {
-            balance.evaluate(end, modes, rates);
+        double[] atEnd = new double[watches.size()];
+        for (int i = 0; i < atEnd.length; i++) {
+            atEnd[i] = watches.get(i).distance().from(end);
         }
-        for (int i = 0; i < fell.length; i++) {
-            fell[i] = !(watches.get(i).distance().from(end) > 0);
-        }
-        for (int i = 0; i < fell.length; i++) {
-            if (fell[i]) {
-                Watch watch = watches.get(i);
-                double at = time(watch, step);
+        for (int i = 0; i < atEnd.length; i++) {
+            if (!(atEnd[i] > 0)) {
+                double at = time(watches.get(i), step, atEnd[i]);
                 if (due == null || at < dueAt) {
-                    due = watch;
+                    due = watches.get(i);
                     dueAt = at;
                 }
             }
         }
     }
 
-    private double time(Watch watch, StepCurve step) {
-        UnivariateFunction distance = time -> {
-            step.at(time, state);
-            if (flowsMatter) {
-                balance.evaluate(state, modes, rates);
-            }
-            return watch.distance().from(state);
-        };
-        double atStart = distance.value(step.from());
+    private double time(Watch watch, StepCurve step, double atEnd) {
+        double atStart = distance(watch, step, step.from());
         if (!(atStart > 0)) {
             return step.from();
         }
-        if (!(distance.value(step.to()) < 0)) {
+        if (!(atEnd < 0)) {
             return step.to();
         }
+        // the ends are known, and the solver asks for them first
+        UnivariateFunction distance =
+                time -> time == step.from() ? atStart : time == step.to() ? atEnd : distance(watch, step, time);
         return solver.solveInterval(MOST_ITERATIONS, distance, step.from(), step.to())
                 .getRightAbscissa();
+    }
+
+    private double distance(Watch watch, StepCurve step, double time) {
+        step.at(time, state);
+        if (flowsMatter) {
+            balance.evaluate(state, modes, rates);
+        }
+        return watch.distance().from(state);
     }
 }

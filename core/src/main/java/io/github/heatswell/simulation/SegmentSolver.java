@@ -5,10 +5,9 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.hipparchus.exception.MathRuntimeException;
+import org.hipparchus.ode.ExpandableODE;
 import org.hipparchus.ode.ODEState;
 import org.hipparchus.ode.OrdinaryDifferentialEquation;
-import org.hipparchus.ode.events.Action;
-import org.hipparchus.ode.nonstiff.DormandPrince54Integrator;
 
 /**
  * Integrates one segment: from a state with fixed modes to the first watch that falls due, or to the end of the time
@@ -40,7 +39,7 @@ final class SegmentSolver {
 
     private static final int MOST_EVALUATIONS = 2_000_000;
 
-    private final DormandPrince54Integrator integrator;
+    private final StoppableIntegrator integrator;
     private final Balance balance;
     private final double relativeTolerance;
     private final StepCurve curve;
@@ -68,7 +67,7 @@ final class SegmentSolver {
         absolute[StateVector.DELIVERED] = ENERGY_TOLERANCE;
         absolute[StateVector.HEAT_LOST] = ENERGY_TOLERANCE;
         absolute[StateVector.CARRIED] = ENERGY_TOLERANCE;
-        integrator = new DormandPrince54Integrator(SHORTEST_STEP, LONGEST_STEP, absolute, relative);
+        integrator = new StoppableIntegrator(SHORTEST_STEP, LONGEST_STEP, absolute, relative);
     }
 
     /**
@@ -115,21 +114,15 @@ final class SegmentSolver {
         first.begin(modes, watches);
         FirstStep guess = firstSteps[FirstStep.kind(modes, balance.isHeating(modes), balance.isDrawing())];
         integrator.setInitialStepSize(guess.length());
-        integrator.clearStepHandlers();
-        integrator.clearStepEndHandlers();
         integrator.setMaxEvaluations(MOST_EVALUATIONS);
-        integrator.addStepHandler(interpolator -> {
-            // behind the end of a step nothing is left of it, and that is reported too
-            if (interpolator.getCurrentState().getTime()
-                    > interpolator.getPreviousState().getTime()) {
-                steps++;
-                curve.load(interpolator);
-                first.isIn(curve);
-                guess.see(curve.to() - curve.from());
-                reader.read(curve);
-            }
+        integrator.handTo(step -> {
+            steps++;
+            curve.load(step);
+            boolean due = first.isIn(curve);
+            guess.see(curve.to() - curve.from());
+            reader.read(curve);
+            return !due;
         });
-        integrator.addStepEndHandler((state, forward) -> first.due() == null ? Action.CONTINUE : Action.STOP);
         integrator.integrate(new Equations(modes, start.length), new ODEState(0, start), length);
         guess.end();
         evaluations += integrator.getEvaluations();
@@ -142,25 +135,34 @@ final class SegmentSolver {
         return new Numerics(integrator.getName(), relativeTolerance, evaluations, steps, segments);
     }
 
-    private final class Equations implements OrdinaryDifferentialEquation {
+    /** The equations as the solver calls them, past its means for states of several parts, which copy every state. */
+    private final class Equations extends ExpandableODE {
         private final Modes modes;
-        private final int dimension;
 
         Equations(Modes modes, int dimension) {
-            this.modes = modes;
-            this.dimension = dimension;
-        }
+            super(new OrdinaryDifferentialEquation() {
+                @Override
+                public int getDimension() {
+                    return dimension;
+                }
 
-        @Override
-        public int getDimension() {
-            return dimension;
+                @Override
+                public double[] computeDerivatives(double time, double[] y) {
+                    return rates(y, modes);
+                }
+            });
+            this.modes = modes;
         }
 
         @Override
         public double[] computeDerivatives(double time, double[] y) {
-            double[] rates = new double[dimension];
-            balance.evaluate(y, modes, rates);
-            return rates;
+            return rates(y, modes);
         }
+    }
+
+    private double[] rates(double[] y, Modes modes) {
+        double[] rates = new double[y.length];
+        balance.evaluate(y, modes, rates);
+        return rates;
     }
 }

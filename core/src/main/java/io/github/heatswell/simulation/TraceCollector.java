@@ -36,7 +36,9 @@ final class TraceCollector implements SampleListener {
     Trace trace() {
         Map<Channel, double[]> trimmed = new EnumMap<>(Channel.class);
         for (Channel channel : Channel.values()) {
-            trimmed.put(channel, Arrays.copyOf(columns[channel.ordinal()], regimes.size()));
+            double[] column = columns[channel.ordinal()];
+            boolean full = column.length == regimes.size();
+            trimmed.put(channel, full ? column : Arrays.copyOf(column, regimes.size()));
         }
         return new Trace(new TimeGrid(interval, last), trimmed, regimes);
     }

