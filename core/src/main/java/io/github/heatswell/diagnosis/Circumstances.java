@@ -15,7 +15,9 @@ final class Circumstances {
     private static final double SUPPLY_SPREAD = 0.1e5;
     private static final double HEATING_SPREAD = 0.1;
     private static final double SET_POINT_SPREAD = 1.5;
-    private static final double START_SPREAD = 1_800;
+    /** A leak may hide the first hours of a rise (s). */
+    private static final double START_RANGE = 3 * 3_600.0;
+
     /** A rise is seen where so many readings in a row lie so many uncertainties above the beginning. */
     private static final int IN_A_ROW = 5;
 
@@ -39,7 +41,8 @@ final class Circumstances {
         addUnlessThere(
                 all, FreeParameter.known(Parameter.SET_POINT, house.heater().setPoint(), SET_POINT_SPREAD));
         if (startIsOpen()) {
-            all.add(FreeParameter.known(Parameter.START_OF_HEATING, onset(), START_SPREAD));
+            double onset = onset();
+            all.add(FreeParameter.open(Parameter.START_OF_HEATING, onset - START_RANGE, onset + START_RANGE, 0.5));
         }
         return List.copyOf(all);
     }
@@ -68,7 +71,7 @@ final class Circumstances {
     }
 
     /** What the gauge shows at the beginning (Pa, gauge). */
-    private double beginning() {
+    double beginning() {
         double[] beginning = new double[Math.min(IN_A_ROW, log.count())];
         for (int i = 0; i < beginning.length; i++) {
             beginning[i] = log.gauge(i);

@@ -21,9 +21,14 @@ final class Forecaster {
     private static final double OVERSAMPLED = 4;
 
     private static final double SHORTEST = 60;
+    /** A run is made longer in steps of so much (s), to serve for several starts. */
+    private static final double EARLIER = 1_800;
 
     private final PressureLog log;
     private final Set<SiteCheck> checks;
+    private HotWaterSystem lastHouse;
+    private double lastStart;
+    private Course last;
 
     /** A forecaster for a log, which may be null, and readings on site. */
     Forecaster(PressureLog log, Set<SiteCheck> checks) {
@@ -60,7 +65,7 @@ final class Forecaster {
         if (log == null) {
             return new Forecast(new double[0], new double[0], new Regime[0], Double.NaN, spots);
         }
-        Course course = course(house, Math.max(SHORTEST, log.end() - start));
+        Course course = course(house, start);
         int count = log.count();
         double[] gauge = new double[count];
         double[] temperature = new double[count];
@@ -74,7 +79,19 @@ final class Forecaster {
         return new Forecast(gauge, temperature, regimes, firstBurn(course.summary), spots);
     }
 
-    private Course course(HotWaterSystem house, double duration) {
+    /** One run serves every start of the heat-up that it is long enough for. */
+    private Course course(HotWaterSystem house, double start) {
+        if (house.equals(lastHouse) && start >= lastStart) {
+            return last;
+        }
+        double earliest = Math.floor(Math.min(0, start) / EARLIER) * EARLIER;
+        last = run(house, Math.max(SHORTEST, log.end() - earliest));
+        lastHouse = house;
+        lastStart = earliest;
+        return last;
+    }
+
+    private Course run(HotWaterSystem house, double duration) {
         double step = Math.max(FINEST, Math.max(log.interval() / OVERSAMPLED, duration / MOST_SAMPLES));
         double used = Math.rint(Math.min(step, duration) * 1e3) / 1e3;
         int most = (int) Math.ceil(duration / used) + 2;

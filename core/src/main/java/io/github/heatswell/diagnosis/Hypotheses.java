@@ -51,7 +51,9 @@ final class Hypotheses {
                 .filter(v -> v.condition() == ReliefValve.Condition.SOUND)
                 .forEach(list::relief);
         double set = house.heater().setPoint();
-        list.add(Cause.WATER_TOO_HOT, FreeParameter.open(SET_POINT, set + 3, Math.max(set + 8, HOTTEST), 0.2, 0.6));
+        list.add(
+                Cause.WATER_TOO_HOT,
+                FreeParameter.open(SET_POINT, set + 3, Math.max(set + 8, HOTTEST), 0.1, 0.3, 0.5, 0.7, 0.9));
         list.add(
                 Cause.LEAK,
                 FreeParameter.open(
@@ -83,7 +85,9 @@ final class Hypotheses {
                 Cause.PRECHARGE_LOW,
                 FreeParameter.open(PRECHARGE, 0.1e5, JUST_BELOW * precharge, 0.97, 0.9, 0.8, 0.7, 0.5, 0.3));
         if (JUST_ABOVE * precharge < most) {
-            add(Cause.PRECHARGE_HIGH, FreeParameter.open(PRECHARGE, JUST_ABOVE * precharge, most, 0.2, 0.5, 0.8));
+            add(
+                    Cause.PRECHARGE_HIGH,
+                    FreeParameter.open(PRECHARGE, JUST_ABOVE * precharge, most, 0.1, 0.25, 0.4, 0.6, 0.8));
         }
         double volume = vessel.volume();
         add(
@@ -177,7 +181,7 @@ final class Hypotheses {
             add(
                     valve,
                     Cause.RELIEF_OPENS_HIGH,
-                    FreeParameter.open(OPENING_PRESSURE, JUST_ABOVE * opens, most, 0.1, 0.3, 0.6));
+                    FreeParameter.open(OPENING_PRESSURE, JUST_ABOVE * opens, most, 0.05, 0.15, 0.3, 0.5, 0.75));
         }
         FreeParameter weep = FreeParameter.open(
                 SEAT_WEEP, 0.5 * MILLILITRE_PER_MINUTE, 5_000 * MILLILITRE_PER_MINUTE, 0.3, 0.45, 0.6, 0.75);

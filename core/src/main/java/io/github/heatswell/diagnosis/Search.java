@@ -1,5 +1,6 @@
 package io.github.heatswell.diagnosis;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -24,12 +25,19 @@ final class Search {
 
     private static final Effort SCREENING = new Effort(8, 2e-3);
     private static final Effort FINISHING = new Effort(20, 5e-5);
-    private static final int MOST_RENEWALS = 4;
+    private static final Effort PROFILING = new Effort(5, 2e-3);
+    private static final int MOST_RENEWALS = 6;
+    private static final int RIDGES = 3;
+    /** Steps along a ridge in standard deviations. */
+    private static final List<Double> ALONG = List.of(-8.0, -3.0, -1.0, 1.0, 3.0, 8.0);
+
     /** A gain in the sum of squares below this changes no conclusion. */
     private static final double WORTH_IT = 0.3;
 
-    private static final int PROMISING = 4;
-    private static final int FOLLOWED = 3;
+    private static final Breadth QUICK = new Breadth(2, 1);
+    private static final Breadth THOROUGH = new Breadth(4, 3);
+    private static final int BEGINNINGS = 16;
+    private static final double BEGINNING = 0.3;
     private static final List<Double> FAR = List.of(-2.5, -1.2, -0.5, 0.5, 1.2);
     private static final List<Double> NEAR = List.of(-0.6, -0.15, 0.15, 0.6);
     /** Steps are bounded in units of the residuals, of which a log has hundreds. */
@@ -55,6 +63,9 @@ final class Search {
     /** When a search may stop: after so many iterations, or when an iteration gains less than this share. */
     private record Effort(int iterations, double gain) {}
 
+    /** Of how many starts the surroundings are looked at, and how many of these are followed. */
+    private record Breadth(int promising, int followed) {}
+
     /**
      * Where a search ended.
      *
@@ -63,16 +74,41 @@ final class Search {
      */
     record End(double[] position, double cost) {}
 
-    /** Searches from all starts, in long blocks first. */
-    static End everywhere(Trial trial) {
+    /** Searches from all starts, in long blocks first, just well enough to tell which causes are worth more. */
+    static End quickly(Trial trial) {
+        return everywhere(trial, trial.starts(), QUICK);
+    }
+
+    /**
+     * A second look at a cause, also with what a better cause says of everything else.
+     *
+     * @param trial what is searched
+     * @param from where the first look ended
+     * @param circumstances the last coordinates of a better search
+     * @param thorough whether it is worth more than a quick look
+     */
+    static End again(Trial trial, End from, double[] circumstances, boolean thorough) {
+        double[] other = new double[from.position().length];
+        int shared = Math.min(circumstances.length, other.length);
+        System.arraycopy(circumstances, circumstances.length - shared, other, other.length - shared, shared);
+        List<double[]> starts = new ArrayList<>(trial.starts(other));
+        if (thorough) {
+            starts.addAll(trial.starts());
+        }
+        End end = everywhere(trial, starts, thorough ? THOROUGH : QUICK);
+        return end.cost() < from.cost() ? end : from;
+    }
+
+    private static End everywhere(Trial trial, List<double[]> starts, Breadth breadth) {
         Trial coarse = trial.coarse();
         Search first = new Search(coarse, -1, SCREENING);
-        List<double[]> promising = coarse.starts().stream()
+        List<double[]> promising = starts.stream()
+                .map(first::begun)
                 .sorted(Comparator.comparingDouble(first::cost))
-                .limit(PROMISING)
+                .limit(breadth.promising)
                 .map(start -> first.scanned(start, FAR))
                 .sorted(Comparator.comparingDouble(first::cost))
-                .limit(FOLLOWED)
+                .limit(breadth.followed)
                 .toList();
         Search search = new Search(trial, -1, SCREENING);
         for (double[] start : promising) {
@@ -81,8 +117,29 @@ final class Search {
             search.cost(first.bestPosition);
         }
         trial.count(coarse.simulations());
-        search.follow(search.bestPosition);
+        if (breadth.followed > 1) {
+            search.follow(search.bestPosition);
+        }
         return new End(search.bestPosition, search.bestCost);
+    }
+
+    /** A start with the best start of the heat-up, which costs no run. */
+    private double[] begun(double[] start) {
+        if (!trial.startIsOpen()) {
+            return start;
+        }
+        double[] best = start.clone();
+        double least = cost(best);
+        for (int i = -BEGINNINGS; i <= BEGINNINGS; i++) {
+            double[] aside = start.clone();
+            aside[start.length - 1] = BEGINNING * i;
+            double cost = cost(aside);
+            if (cost < least) {
+                least = cost;
+                best = aside;
+            }
+        }
+        return best;
     }
 
     /** The best of the positions around a start, one coordinate after the other, the last first: when the heat-up began. */
@@ -121,6 +178,7 @@ final class Search {
         for (int i = 0; i < MOST_RENEWALS; i++) {
             double before = search.bestCost;
             search.follow(search.bestPosition);
+            search.ridges();
             search.scanned(search.bestPosition, NEAR);
             if (before - search.bestCost < WORTH_IT) {
                 break;
@@ -129,11 +187,40 @@ final class Search {
         return new End(search.bestPosition, search.bestCost);
     }
 
-    /** Searches with one parameter held where it is. */
-    static End holding(Trial trial, int index, double[] start) {
-        Search search = new Search(trial, index, SCREENING);
-        search.follow(start);
+    /** Searches with one parameter held where it is, from the best start, unless even that is too far off. */
+    static End holding(Trial trial, int index, double tooMuch, List<double[]> starts) {
+        Search search = new Search(trial, index, PROFILING);
+        starts.forEach(search::cost);
+        if (search.bestCost < tooMuch) {
+            search.follow(search.bestPosition);
+        }
         return new End(search.bestPosition, search.bestCost);
+    }
+
+    /**
+     * Goes along the ridges on which the position is known least, steps across them as the slopes promise, and keeps the best.
+     */
+    private void ridges() {
+        double[] lengths = new double[held.length];
+        Arrays.fill(lengths, DIFFERENCE);
+        double[] home = bestPosition;
+        Slopes slopes = new Slopes(trial, home, lengths);
+        for (int rank = 0; rank < Math.min(RIDGES, home.length); rank++) {
+            double[] direction = slopes.weakest(rank);
+            for (double along : ALONG) {
+                double[] aside = trial.clamp(sum(home, direction, along));
+                double[] across = slopes.across(residuals(aside), direction);
+                cost(sum(aside, across, 1));
+            }
+        }
+    }
+
+    private static double[] sum(double[] position, double[] step, double times) {
+        double[] sum = position.clone();
+        for (int i = 0; i < sum.length; i++) {
+            sum[i] += times * step[i];
+        }
+        return sum;
     }
 
     private double cost(double[] position) {
@@ -190,7 +277,7 @@ final class Search {
             double[] here = residuals(position).clone();
             RealMatrix jacobian = new Array2DRowRealMatrix(here.length, position.length);
             double[] home = position.clone();
-            for (int i = 0; i < position.length; i++) {
+            for (int i = position.length - 1; i >= 0; i--) {
                 if (held[i]) {
                     continue;
                 }

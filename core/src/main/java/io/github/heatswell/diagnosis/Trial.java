@@ -14,6 +14,10 @@ final class Trial {
 
     /** A residual (standard uncertainties) for what cannot be simulated: worse than anything that can. */
     private static final double HOPELESS = 1e3;
+    /** Of a metre of water (Pa/m). */
+    private static final double WEIGHT_OF_WATER = 9_800;
+    /** Further from the described value (standard deviations) no search begins. */
+    private static final double MOST_LIKELY = 3;
 
     private final HotWaterSystem described;
     private final Hypothesis hypothesis;
@@ -21,6 +25,8 @@ final class Trial {
     private final List<FreeParameter> parameters;
     private final double knownStart;
     private final Forecaster forecaster;
+    private double[] lastValues;
+    private HotWaterSystem lastHouse;
     private int simulations;
 
     Trial(HotWaterSystem described, Hypothesis hypothesis, Target target) {
@@ -55,9 +61,36 @@ final class Trial {
         return simulations;
     }
 
-    /** Positions to begin a search from: every combination of the starts of the cause's own parameters. */
+    /**
+     * Positions to begin a search from: every combination of the starts of the cause's own parameters, with the supply as described
+     * and as the log begins.
+     */
     List<double[]> starts() {
-        List<double[]> starts = List.of(new double[parameters.size()]);
+        double[] described = new double[parameters.size()];
+        double[] begun = described.clone();
+        for (int i = 0; target.log() != null && i < begun.length; i++) {
+            if (parameters.get(i).parameter() == Parameter.SUPPLY_PRESSURE) {
+                begun[i] = begun(i);
+            }
+        }
+        List<double[]> starts = new ArrayList<>(starts(begun));
+        starts.add(begun);
+        starts.addAll(starts(described));
+        return starts;
+    }
+
+    /** The position of the supply with which the gauge begins as the log does, within what is likely. */
+    private double begun(int index) {
+        FreeParameter supply = parameters.get(index);
+        double shown = new Circumstances(described, target.log()).beginning();
+        double above = described.gaugeHeight() * WEIGHT_OF_WATER;
+        double position = supply.position(Math.max(supply.low(), shown + above));
+        return supply.isOpen() ? position : Math.max(-MOST_LIKELY, Math.min(MOST_LIKELY, position));
+    }
+
+    /** Every combination of the starts of the cause's own parameters, with all others where they are. */
+    List<double[]> starts(double[] from) {
+        List<double[]> starts = List.of(from);
         for (int i = 0; i < hypothesis.open().size(); i++) {
             FreeParameter parameter = parameters.get(i);
             List<double[]> more = new ArrayList<>();
@@ -86,12 +119,15 @@ final class Trial {
         return allowed;
     }
 
-    /** The house at a position. */
+    /** The house at a position; the same as before if nothing of the house differs. */
     HotWaterSystem house(double[] position) {
-        return hypothesis.house(
-                described,
-                houseParameters(),
-                Arrays.copyOf(values(position), houseParameters().size()));
+        double[] values = Arrays.copyOf(values(position), houseParameters().size());
+        if (!Arrays.equals(values, lastValues)) {
+            lastHouse = hypothesis.house(described, houseParameters(), values);
+            lastValues = values;
+            simulations++;
+        }
+        return lastHouse;
     }
 
     double[] values(double[] position) {
@@ -105,20 +141,22 @@ final class Trial {
     /** Parameters of the house; the start of the heat-up, always the last, is none. */
     private List<FreeParameter> houseParameters() {
         int last = parameters.size() - 1;
-        boolean open = parameters.get(last).parameter() == Parameter.START_OF_HEATING;
-        return open ? parameters.subList(0, last) : parameters;
+        return startIsOpen() ? parameters.subList(0, last) : parameters;
     }
 
     private double start(double[] position) {
         int last = parameters.size() - 1;
-        boolean open = parameters.get(last).parameter() == Parameter.START_OF_HEATING;
-        return open ? parameters.get(last).value(position[last]) : knownStart;
+        return startIsOpen() ? parameters.get(last).value(position[last]) : knownStart;
     }
 
     /** What could be read at a position. */
     Forecast forecast(double[] position) {
-        simulations++;
         return forecaster.of(house(position), start(position));
+    }
+
+    /** Whether the last parameter is the start of the heat-up, other values of which need no other run. */
+    boolean startIsOpen() {
+        return parameters.get(parameters.size() - 1).parameter() == Parameter.START_OF_HEATING;
     }
 
     /** Residuals of the readings and then of what is known beforehand. */

@@ -9,8 +9,8 @@ import org.junit.jupiter.api.TestReporter;
 
 /**
  * Regression: logs made by the library itself from a known cause, read by the diagnosis. More houses are looked at with {@code
- * -Dtest.jvm.options=-Ddiagnosis.cases=200}; that found the cause in 78 of the 78 cases in which the log can tell, and 124 of 142
- * numbers inside their 95 % interval, fewer than the interval promises.
+ * -Dtest.jvm.options=-Ddiagnosis.cases=200}. With the true cause alone fitted to 216 logs (the houses 1000 to 1269 whose cause has
+ * numbers), 162 of 166 carried numbers lay inside their 95 % interval; in 8 searches the end was worse than the truth.
  */
 class RoundTripTest {
 

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.heatswell.diagnosis.Cause;
 import io.github.heatswell.diagnosis.Diagnosis;
 import io.github.heatswell.diagnosis.DiagnosisResult;
+import io.github.heatswell.diagnosis.HypothesisFit;
 import io.github.heatswell.diagnosis.Parameter;
 import io.github.heatswell.diagnosis.PressureLog;
 import io.github.heatswell.plant.ExpansionVessel;
@@ -71,26 +72,26 @@ class ReferenceDiagnosisTest {
         assertFalse(found.misfit());
     }
 
-    @Test
-    void aLostChargeIsFound() {
-        DiagnosisResult found = diagnosed(with(24, 1.8, ExpansionVessel.Condition.SOUND));
-        assertEquals(Cause.PRECHARGE_LOW, found.best().cause());
-        assertTrue(found.best().estimate(Parameter.PRECHARGE).orElseThrow().contains(1.8e5));
+    /** A vessel that is too small and one that lost charge explain such a log to within 1 of the criterion. */
+    private static void isOneOfTwo(DiagnosisResult found, Cause truth, Parameter parameter, double value) {
+        HypothesisFit fit = found.of(truth).orElseThrow();
+        assertTrue(fit.criterion() < 1, "the criterion, of which 6 is the limit");
+        assertTrue(fit.estimate(parameter).orElseThrow().contains(value));
+        assertTrue(found.alike().stream().noneMatch(one -> one.cause() == Cause.AS_DESCRIBED));
+        assertFalse(found.isDecided());
         assertFalse(found.misfit());
     }
 
-    /**
-     * A small vessel and a low charge leave much the same trace. The search for the volume stops short of the truth on the ridge
-     * between volume and set point, so that only this much is promised: the small vessel is among the causes that are left, and
-     * nothing is decided.
-     */
     @Test
-    void aSmallVesselIsNotRuledOut() {
+    void aLostChargeIsFound() {
+        DiagnosisResult found = diagnosed(with(24, 1.8, ExpansionVessel.Condition.SOUND));
+        isOneOfTwo(found, Cause.PRECHARGE_LOW, Parameter.PRECHARGE, 1.8e5);
+    }
+
+    @Test
+    void aSmallVesselIsFound() {
         DiagnosisResult found = diagnosed(with(9, 4.0, ExpansionVessel.Condition.SOUND));
-        assertTrue(found.alike().stream().anyMatch(fit -> fit.cause() == Cause.VESSEL_SMALL));
-        assertTrue(found.alike().stream().noneMatch(fit -> fit.cause() == Cause.AS_DESCRIBED));
-        assertFalse(found.isDecided());
-        assertFalse(found.misfit());
+        isOneOfTwo(found, Cause.VESSEL_SMALL, Parameter.VESSEL_VOLUME, 9e-3);
     }
 
     @Test
