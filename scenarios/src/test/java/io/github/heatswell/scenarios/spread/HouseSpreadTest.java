@@ -61,7 +61,8 @@ class HouseSpreadTest {
         for (int i = 0; i < 64; i++) {
             assertEquals(one.result().output(i, 0), three.result().output(i, 0));
         }
-        assertFalse(one.peak().quantile(0.5) == other.peak().quantile(0.5));
+        // the peak is where the valve opens, in every house; what it gives off differs
+        assertFalse(one.relieved().quantile(0.5) == other.relieved().quantile(0.5));
     }
 
     @Test
