@@ -16,7 +16,7 @@ import java.util.Set;
 final class Forecaster {
 
     private static final double FINEST = 1;
-    private static final double MOST_SAMPLES = 6_000;
+    private static final double MOST_SAMPLES = 2_400;
     /** So many samples between two readings, for an opening valve lets the pressure jump. */
     private static final double OVERSAMPLED = 4;
 

@@ -5,15 +5,24 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.draw.StandardProfiles;
 import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.plant.ReliefValve;
+import io.github.heatswell.plant.Start;
 import io.github.heatswell.result.Channel;
+import io.github.heatswell.result.Trace;
 import io.github.heatswell.simulation.Simulation;
+import io.github.heatswell.units.DurationUnit;
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.PressureUnit;
 import java.time.Duration;
 import java.util.EnumSet;
 import java.util.Map;
 import org.hipparchus.random.RandomGenerator;
 import org.hipparchus.random.Well19937c;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 class DiagnosisTest {
 
@@ -58,6 +67,59 @@ class DiagnosisTest {
                 java.util.List.of(new FreeParameter(
                         Parameter.LEAK, 4.9e-8, 5.1e-8, java.util.List.of(5e-8), Double.POSITIVE_INFINITY)));
         return KnownTruth.of(house, hypothesis, random);
+    }
+
+    /**
+     * A morning with draws, logged with the water's temperature and the burner: the lost charge is among the causes that explain
+     * it, with the truth in its interval, and that all is well is ruled out.
+     */
+    @ParameterizedTest
+    @EnumSource(ReliefValve.Character.class)
+    void aMorningOfDrawsIsExplained(ReliefValve.Character character) {
+        ReliefValve valve =
+                house.reliefValves().get(0).toBuilder().character(character).build();
+        HotWaterSystem drawing = house.toBuilder()
+                .withoutReliefValves()
+                .addReliefValve(valve)
+                .draws(StandardProfiles.load().find("eu-m").orElseThrow())
+                .start(Start.builder().timeOfDay(6.5, DurationUnit.HOUR).build())
+                .build();
+        double described =
+                drawing.vessel().orElseThrow().precharge().gauge(drawing.site().atmosphere());
+        HotWaterSystem real = drawing.toBuilder()
+                .vessel(drawing.vessel().orElseThrow().toBuilder()
+                        .precharge(Pressure.gauge(0.6 * described, PressureUnit.PASCAL))
+                        .build())
+                .build();
+        DiagnosisResult found =
+                Diagnosis.builder(drawing).log(morning(real)).build().run();
+        HypothesisFit lost = found.of(Cause.PRECHARGE_LOW).orElseThrow();
+        assertTrue(found.alike().contains(lost), found.fits()::toString);
+        assertTrue(lost.estimates().get(0).contains(0.6 * described), lost.estimates()::toString);
+        assertTrue(found.alike().stream().noneMatch(fit -> fit.cause() == Cause.AS_DESCRIBED));
+    }
+
+    /** Five hours, a reading each minute: pressure in steps of 1 psi with noise, temperature to 0.5 K, burner on or off. */
+    private PressureLog morning(HotWaterSystem real) {
+        Trace trace = Simulation.of(real, Duration.ofHours(5)).run().trace();
+        int count = trace.count() - 1;
+        double[] times = new double[count];
+        double[] gauge = new double[count];
+        double[] temperature = new double[count];
+        boolean[] burner = new boolean[count];
+        double psi = PressureUnit.PSI.factor();
+        for (int i = 0; i < count; i++) {
+            times[i] = 60.0 * i;
+            double read = trace.value(Channel.GAUGE_READING, i) * (1 + 0.005 * random.nextGaussian());
+            gauge[i] = psi * Math.rint(read / psi);
+            temperature[i] = Math.rint(2 * trace.value(Channel.WATER_TOP, i)) / 2;
+            burner[i] = trace.value(Channel.HEATER_POWER, i) > 0;
+        }
+        return PressureLog.builder(times, gauge)
+                .timeOfDay(6.5 * 3600)
+                .temperature(temperature)
+                .burner(burner)
+                .build();
     }
 
     /** A few wild readings change neither cause nor estimate by more than its interval. */
