@@ -9,12 +9,13 @@ import org.junit.jupiter.api.TestReporter;
 
 /**
  * Regression: logs made by the library itself from a known cause, read by the diagnosis. More houses are looked at with {@code
- * -Dtest.jvm.options=-Ddiagnosis.cases=200}. With the true cause alone fitted to 216 logs (the houses 1000 to 1269 whose cause has
+ * -Dtest.jvm.options=-Ddiagnosis.cases=200}, and others from another {@code diagnosis.from} on. With the true cause alone fitted to 216 logs (the houses 1000 to 1269 whose cause has
  * numbers), 162 of 166 carried numbers lay inside their 95 % interval; in 8 searches the end was worse than the truth.
  */
 class RoundTripTest {
 
     private static final int CASES = Integer.getInteger("diagnosis.cases", 5);
+    private static final int FROM = Integer.getInteger("diagnosis.from", 0);
 
     private int telling;
     private int right;
@@ -29,7 +30,7 @@ class RoundTripTest {
     @Test
     void findsTheCauseAndItsNumbers(TestReporter reporter) {
         List<String> wrong = new ArrayList<>();
-        for (int seed = 0; seed < CASES; seed++) {
+        for (int seed = FROM; seed < FROM + CASES; seed++) {
             KnownTruth known = KnownTruth.random(seed);
             DiagnosisResult found = Diagnosis.builder(known.described())
                     .log(known.log())
@@ -46,7 +47,7 @@ class RoundTripTest {
         reporter.publishEntry(summary);
         assertTrue(telling >= CASES / 3, summary);
         assertTrue(right >= 0.95 * telling, summary);
-        assertTrue(inside >= 0.85 * numbers - 1, summary);
+        assertTrue(inside >= 0.9 * numbers - 1, summary);
         assertTrue(misfits <= 0.05 * CASES + 1, summary);
     }
 
