@@ -4,6 +4,7 @@ import io.github.heatswell.outlook.OutlookCourse;
 import io.github.heatswell.outlook.OutlookMonth;
 import io.github.heatswell.outlook.OutlookResult;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** What the years will do, in the words that stand above their picture. */
 final class OutlookHeadline {
@@ -24,20 +25,30 @@ final class OutlookHeadline {
         OutlookCourse course = result.expected();
         Optional<OutlookMonth> hazard = course.gravest().filter(OutlookMonth::isHazard);
         if (hazard.isPresent()) {
-            return "As the charge fades: " + hazard.get().alarm().orElseThrow().description() + " in "
-                    + when(hazard.get());
+            return "By the expected fading: "
+                    + hazard.get().alarm().orElseThrow().description() + " in " + when(hazard.get());
         }
         Optional<OutlookMonth> first = course.firstDripping();
         if (first.isEmpty()) {
-            return "No relief valve drips in " + years() + " of fading charge";
+            return "No relief valve drips in " + years() + " of fading charge" + early(result.years());
         }
         if (first.get().number() > 0) {
             return "A relief valve drips from " + when(first.get()) + ", once the charge is down to "
-                    + amounts.foundPressure(first.get().prechargeGauge());
+                    + amounts.foundPressure(first.get().prechargeGauge())
+                    + early(first.get().year());
         }
         return course.drippingAgain()
                 .map(again -> "Too much charge makes a relief valve drip now, too little from " + when(again))
                 .orElse("A relief valve drips with the charge of today; fading is not the cause");
+    }
+
+    /** By when it drips in one of twenty houses that differ as this one is uncertain, if that is in an earlier year. */
+    private String early(int beforeYear) {
+        OptionalDouble early = result.onset().early();
+        if (early.isEmpty() || (int) early.getAsDouble() >= beforeYear) {
+            return "";
+        }
+        return "; in one house of twenty already in year " + ((int) early.getAsDouble() + 1);
     }
 
     /** The worst that happens with the present vessel, if the run of some day ends in it. */
@@ -45,8 +56,16 @@ final class OutlookHeadline {
         return result.gravest()
                 .filter(OutlookMonth::isHazard)
                 .map(month -> "Hazard: " + month.alarm().orElseThrow().description() + " on the worst day of "
-                        + when(month) + ". What follows is not modelled.")
+                        + when(month) + fading(month) + ". What follows is not modelled.")
                 .orElse("");
+    }
+
+    /** By which fading a month has come, if it is not the expected one. */
+    String fading(OutlookMonth month) {
+        if (result.expected().months().contains(month)) {
+            return "";
+        }
+        return result.fast().months().contains(month) ? ", by the fastest fading" : ", by the slowest fading";
     }
 
     /** The vessel and how its charge fades. */

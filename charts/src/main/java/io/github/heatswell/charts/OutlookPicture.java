@@ -21,14 +21,15 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /** Composes the picture of the years: peaks and the charge that is left above, what is given off in each year below. */
 final class OutlookPicture {
 
     private static final double[] STEPS = {0.25, 0.5, 1, 2, 5, 10};
 
-    /** Larger vessels shown beside the present one: one line is left for the charge. */
-    private static final int MOST_LARGER = Curve.Role.MOST_RUNS - 2;
+    /** Larger vessels shown beside the present one. */
+    private static final int MOST_LARGER = 3;
 
     private final OutlookResult result;
     private final HotWaterSystem house;
@@ -78,22 +79,13 @@ final class OutlookPicture {
         return new Panel(axis, List.of(band), curves, levels, marks(), List.of());
     }
 
-    /** Where the peaks lie between the slowest and the fastest fading. */
     private Area band() {
-        Points slow = monthly(result.slow(), OutlookMonth::peakGauge);
-        Points fast = monthly(result.fast(), OutlookMonth::peakGauge);
-        double[] times = slow.toArrays()[0];
-        double[] low = new double[times.length];
-        double[] high = new double[times.length];
-        for (int i = 0; i < times.length; i++) {
-            low[i] = Math.min(slow.value(i), fast.value(i));
-            high[i] = Math.max(slow.value(i), fast.value(i));
-        }
+        FadingRange range = new FadingRange(result);
         return new Area(
                 Area.Role.PRESSURE_RANGE,
                 "peak from the slowest to the fastest fading",
-                new Points(times, low),
-                new Points(times, high));
+                monthly(range.low()),
+                monthly(range.high()));
     }
 
     private List<OutlookCourse> larger() {
@@ -121,10 +113,10 @@ final class OutlookPicture {
 
     private List<Mark> marks() {
         List<Mark> marks = new ArrayList<>();
-        result.expected().gravest().ifPresent(month -> {
-            Mark.Kind kind = month.isHazard() ? Mark.Kind.HAZARD : Mark.Kind.WORKING_PRESSURE_EXCEEDED;
-            marks.add(mark(kind, month, month.alarm().orElseThrow().description() + ", "));
-        });
+        Stream.concat(result.gravest().stream(), result.expected().gravest().stream())
+                .distinct()
+                .map(this::alarm)
+                .forEach(marks::add);
         result.expected()
                 .firstDripping()
                 .ifPresent(month -> marks.add(mark(Mark.Kind.RELIEF_OPENED, month, "drips from ")));
@@ -134,16 +126,31 @@ final class OutlookPicture {
         return marks.stream().sorted(Comparator.comparingDouble(Mark::time)).toList();
     }
 
+    private Mark alarm(OutlookMonth month) {
+        Mark.Kind kind = month.isHazard() ? Mark.Kind.HAZARD : Mark.Kind.WORKING_PRESSURE_EXCEEDED;
+        return mark(kind, month, month.alarm().orElseThrow().description() + ", ");
+    }
+
     private Mark mark(Mark.Kind kind, OutlookMonth month, String what) {
         double peak = amounts.units().pressure().fromSi(month.peakGauge());
-        return new Mark(kind, month.years(), peak, what + OutlookHeadline.when(month));
+        return new Mark(kind, month.years(), peak, what + OutlookHeadline.when(month) + words.fading(month));
     }
 
     private Panel givenOff() {
-        List<OutlookCourse> others = new ArrayList<>(larger());
-        double most = most(result.expected());
-        for (OutlookCourse course : others) {
-            most = Math.max(most, most(course));
+        List<Curve> curves = new ArrayList<>();
+        List<OutlookCourse> larger = larger();
+        for (int i = 0; i < larger.size(); i++) {
+            curves.add(new Curve(Curve.Role.ofRun(i + 1), vessel(larger.get(i)), "", yearly(larger.get(i))));
+        }
+        if (!result.slow().loss().equals(result.fast().loss())) {
+            String vessel = vessel(result.expected());
+            curves.add(new Curve(Curve.Role.FAST_FADING, vessel + ", fastest fading", "", yearly(result.fast())));
+            curves.add(new Curve(Curve.Role.SLOW_FADING, vessel + ", slowest fading", "", yearly(result.slow())));
+        }
+        Points bars = yearly(result.expected());
+        double most = bars.highest();
+        for (Curve curve : curves) {
+            most = Math.max(most, curve.points().highest());
         }
         String unit = " each year (" + amounts.volumeUnit() + ")";
         if (most == 0) {
@@ -151,29 +158,23 @@ final class OutlookPicture {
             return new Panel(axis, List.of(), List.of(), List.of(), List.of(), List.of());
         }
         Axis axis = ValueScale.fromZero("water given off" + unit, most);
-        List<Curve> curves = new ArrayList<>();
-        for (int i = 0; i < others.size(); i++) {
-            curves.add(new Curve(Curve.Role.ofRun(i + 1), vessel(others.get(i)), "", yearly(others.get(i))));
-        }
-        Points bars = yearly(result.expected());
         Points foot = new Points(bars.toArrays()[0], new double[bars.count()]);
         Area area = new Area(Area.Role.GIVEN_OFF, vessel(result.expected()), foot, bars);
         return new Panel(axis, List.of(area), curves, List.of(), List.of(), List.of());
     }
 
-    private double most(OutlookCourse course) {
-        return yearly(course).highest();
+    private Points monthly(OutlookCourse course, Function<OutlookMonth, Double> pascal) {
+        return monthly(course.months().stream().map(pascal).toList());
     }
 
     /** One corner for the worst day of each month; the last one holds to the end of the axis. */
-    private Points monthly(OutlookCourse course, Function<OutlookMonth, Double> pascal) {
-        List<OutlookMonth> months = course.months();
-        int last = months.size();
+    private Points monthly(List<Double> pascal) {
+        int last = pascal.size();
         double[] times = new double[last + 1];
         double[] values = new double[last + 1];
         for (int i = 0; i < last; i++) {
-            times[i] = months.get(i).years();
-            values[i] = amounts.units().pressure().fromSi(pascal.apply(months.get(i)));
+            times[i] = result.expected().months().get(i).years();
+            values[i] = amounts.units().pressure().fromSi(pascal.get(i));
         }
         times[last] = result.years();
         values[last] = values[last - 1];

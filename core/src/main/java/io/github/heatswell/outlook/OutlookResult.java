@@ -1,5 +1,6 @@
 package io.github.heatswell.outlook;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -65,14 +66,15 @@ public record OutlookResult(
     }
 
     /**
-     * The first month, in any of the courses of the present vessel, whose worst day ends in a hazard, or, if none does, in
-     * which the tank's working pressure is exceeded.
+     * The earliest month, in any of the courses of the present vessel, whose worst day ends in a hazard, or, if none does, in
+     * which the tank's working pressure is exceeded. If several courses have the same, that of the expected one.
      *
      * @return the month, or empty if there is neither
      */
     public Optional<OutlookMonth> gravest() {
         return Stream.of(expected, fast, slow)
                 .flatMap(course -> course.gravest().stream())
-                .reduce((one, other) -> other.isHazard() && !one.isHazard() ? other : one);
+                .min(Comparator.comparing((OutlookMonth month) -> !month.isHazard())
+                        .thenComparingInt(OutlookMonth::number));
     }
 }

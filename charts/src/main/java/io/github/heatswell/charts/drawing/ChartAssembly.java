@@ -9,6 +9,7 @@ import io.github.heatswell.charts.picture.Panel;
 import io.github.heatswell.charts.picture.Picture;
 import java.awt.Shape;
 import java.awt.geom.Path2D;
+import java.math.BigDecimal;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import java.util.Locale;
@@ -143,7 +144,7 @@ final class ChartAssembly {
     }
 
     private static DecimalFormat format(double tick) {
-        int decimals = (int) Math.max(0, -Math.floor(Math.log10(tick) + 1e-9));
+        int decimals = Math.max(0, BigDecimal.valueOf(tick).stripTrailingZeros().scale());
         String pattern = decimals == 0 ? "0" : "0." + "0".repeat(decimals);
         return new DecimalFormat(pattern, DecimalFormatSymbols.getInstance(Locale.ROOT));
     }

@@ -35,6 +35,8 @@ final class Strokes {
             case TEMPERATURE -> solid(2.1f);
             case STREET -> dashed(1.7f, 1.7f, 3.2f);
             case DAY_EDGE -> solid(1.1f);
+            case SLOW_FADING -> dashed(1.3f, 1.5f, 2);
+            case FAST_FADING -> dashed(1.3f, 9, 2.5f, 1.5f, 2.5f);
             default -> RUNS[role.ordinal() - Curve.Role.RUN_1.ordinal()];
         };
     }
@@ -42,6 +44,7 @@ final class Strokes {
     static Color color(Curve.Role role) {
         return switch (role) {
             case PRESSURE, DAY_EDGE -> Ink.PRESSURE;
+            case SLOW_FADING, FAST_FADING -> Ink.TEXT;
             case TEMPERATURE -> Ink.TEMPERATURE;
             case STREET -> Ink.SUPPLY;
             default -> Ink.run(role.ordinal() - Curve.Role.RUN_1.ordinal());

@@ -37,6 +37,10 @@ public record Curve(Role role, String name, String finding, Points points) {
         STREET,
         /** The lower or upper edge of each day's pressure. */
         DAY_EDGE,
+        /** What comes if a charge fades as slowly as may be. */
+        SLOW_FADING,
+        /** What comes if a charge fades as fast as may be. */
+        FAST_FADING,
         /** The first of several runs. */
         RUN_1,
         /** The second of several runs. */
