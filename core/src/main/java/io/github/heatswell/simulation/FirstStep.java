@@ -6,7 +6,10 @@ import java.util.Arrays;
  * How long the first step of a segment is tried. A run is a chain of short segments of few kinds, and those of one kind are
  * alike; so a segment begins with about the step the last one of its kind found long enough to end with, in place of the
  * solver's own guess, which begins small and grows tenfold with each step. A step that is too long is refused by the solver
- * and tried shorter, so that the guess is a matter of speed and not of accuracy.
+ * and tried shorter.
+ *
+ * <p>The guess is not free of consequences in a tank of many layers that are all but equally warm: which of them mix is chosen
+ * from differences as small as the solver's error, and longer first steps than these have been seen to mix too many.
  */
 final class FirstStep {
 
