@@ -126,7 +126,8 @@ final class ModeChooser {
         balance.evaluate(y, held, rates);
         boolean closes = balance.supplyFlow() < -NO_FLOW && !plant.feed.open;
         if (Math.abs(p - standing) <= (closes ? CLOSES_WITHIN : AT_FEED)) {
-            y[StateVector.PRESSURE] = standing;
+            // what has risen above the feed stays there: put back, it would undo what the rise has just opened
+            y[StateVector.PRESSURE] = closes ? Math.max(p, standing) : standing;
             return closes ? modes.withRule(PressureRule.FREE) : held;
         }
         Modes filling = modes.withRule(PressureRule.FILLING);

@@ -1,6 +1,7 @@
 package io.github.heatswell.simulation;
 
 import static io.github.heatswell.units.PressureUnit.BAR;
+import static io.github.heatswell.units.PressureUnit.PASCAL;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -17,6 +18,7 @@ import java.time.Duration;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The expansion vessel: seat, floating gas, acceptance limit. */
 class VesselTest {
@@ -126,5 +128,21 @@ class VesselTest {
                 .extremes()
                 .highestPressure()
                 .value();
+    }
+
+    /**
+     * Regression: the diaphragm of a vessel charged a hair above the pressure of the supply lifts within the rounding of a
+     * pressure at rest. It lifts once, and is not put back on its seat by the feed for ever.
+     */
+    @ParameterizedTest
+    @ValueSource(doubles = {-1e-3, 0, 1e-4, 2e-4, 5e-4, 9e-4, 1e-3, 2e-3})
+    void aChargeAHairAboveTheSupplyLiftsOnce(double pascal) {
+        HotWaterSystem system = Systems.lodge()
+                .addReliefValve(Systems.valve(ReliefValve.Character.MODULATING))
+                .vessel(Systems.vessel(12, Pressure.gauge(4.2e5 + pascal, PASCAL), 60))
+                .build();
+        RunResult result = Simulation.of(system, Duration.ofHours(4)).run();
+        assertTrue(result.numerics().segments() < 20, () -> result.numerics().toString());
+        assertTrue(result.audit().closes());
     }
 }
