@@ -17,6 +17,9 @@ final class LogColumns {
     private static final Pattern NAME = Pattern.compile(
             "(time|date|datetime|clock|pressure|temperature|temp|burner|heater)(?:[\\s_\\[(]+(.*?)[)\\]\\s]*)?");
 
+    /** No name of a column known here comes near this length; the pattern would try a longer one for ever. */
+    private static final int LONGEST_NAME = 100;
+
     private final NumberText numbers;
     private int time = -1;
     private int pressure = -1;
@@ -29,8 +32,9 @@ final class LogColumns {
     LogColumns(List<String> header, NumberText numbers, double atmosphere) {
         this.numbers = numbers;
         for (int i = 0; i < header.size(); i++) {
-            Matcher parts = NAME.matcher(header.get(i).strip().toLowerCase(Locale.ROOT));
-            if (parts.matches()) {
+            String heading = header.get(i).strip().toLowerCase(Locale.ROOT);
+            Matcher parts = NAME.matcher(heading);
+            if (heading.length() <= LONGEST_NAME && parts.matches()) {
                 column(
                         i,
                         parts.group(1),
