@@ -115,13 +115,33 @@ final class LogColumns {
     /** The pressure (Pa, gauge), NaN if the cell is empty. */
     double gauge(List<String> row) {
         String text = cell(row, pressure);
-        return text.isEmpty() ? Double.NaN : toGauge.applyAsDouble(numbers.read("pressure", text));
+        return text.isEmpty()
+                ? Double.NaN
+                : checked(
+                        "pressure",
+                        ReadingRange.LOGGED_PRESSURE,
+                        toGauge.applyAsDouble(numbers.read("pressure", text)),
+                        text);
     }
 
     /** The temperature (K), NaN if there is none. */
     double temperature(List<String> row) {
         String text = cell(row, temperature);
-        return text.isEmpty() ? Double.NaN : temperatureUnit.toSi(numbers.read("temperature", text));
+        return text.isEmpty()
+                ? Double.NaN
+                : checked(
+                        "temperature",
+                        ReadingRange.LOGGED_TEMPERATURE,
+                        temperatureUnit.toSi(numbers.read("temperature", text)),
+                        text);
+    }
+
+    private static double checked(String field, ReadingRange range, double value, String text) {
+        try {
+            return range.checked(value, text, "; leave the cell empty where there is no reading");
+        } catch (IllegalArgumentException outside) {
+            throw new IllegalArgumentException(field + ": " + outside.getMessage(), outside);
+        }
     }
 
     boolean burner(List<String> row) {
