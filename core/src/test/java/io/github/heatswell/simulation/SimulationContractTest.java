@@ -17,8 +17,9 @@ import io.github.heatswell.result.TimeGrid;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.TemperatureUnit;
 import java.time.Duration;
-import java.util.List;
+import java.util.Collections;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CyclicBarrier;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
@@ -76,15 +77,22 @@ class SimulationContractTest {
         assertSame(simulation.run(), simulation.run());
     }
 
-    /** One description simulated by many threads at once. */
-    @Test
-    void threadsDoNotDisturbEachOther() throws Exception {
-        Simulation simulation = Simulation.of(protectedLodge(), Duration.ofHours(3));
+    /** One description simulated by sixteen threads at once, and every kind of house among them, gives the same bits. */
+    @ParameterizedTest
+    @ValueSource(longs = {0, 1, 2, 3, 4, 5, 6, 7})
+    void threadsDoNotDisturbEachOther(long seed) throws Exception {
+        HotWaterSystem house = seed == 0 ? protectedLodge() : new RandomHouses(seed).next();
+        Simulation simulation = Simulation.of(house, Duration.ofHours(12));
         RunResult alone = simulation.run();
-        ExecutorService pool = Executors.newFixedThreadPool(8);
+        int threads = 16;
+        CyclicBarrier start = new CyclicBarrier(threads);
+        ExecutorService pool = Executors.newFixedThreadPool(threads);
         try {
-            List<Callable<RunResult>> tasks = java.util.Collections.nCopies(32, simulation::run);
-            for (Future<RunResult> together : pool.invokeAll(tasks)) {
+            Callable<RunResult> task = () -> {
+                start.await();
+                return simulation.run();
+            };
+            for (Future<RunResult> together : pool.invokeAll(Collections.nCopies(4 * threads, task))) {
                 assertSame(alone, together.get());
             }
         } finally {
@@ -95,6 +103,9 @@ class SimulationContractTest {
     private static void assertSame(RunResult expected, RunResult actual) {
         assertEquals(expected.events(), actual.events());
         assertEquals(expected.totals(), actual.totals());
+        assertEquals(expected.extremes(), actual.extremes());
+        assertEquals(expected.audit(), actual.audit());
+        assertEquals(expected.numerics(), actual.numerics());
         for (Channel channel : Channel.values()) {
             assertArrayEquals(expected.trace().values(channel), actual.trace().values(channel));
         }

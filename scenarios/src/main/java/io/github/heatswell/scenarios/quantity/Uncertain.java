@@ -23,6 +23,8 @@ public record Uncertain(Distribution distribution, String unit) {
     private static final Pattern PLUS_MINUS = Pattern.compile("(.+?)\\s*(?:\\+-|\\+/-|\u00b1)\\s*(.+)");
     private static final Pattern RANGE = Pattern.compile("(.+?)\\s+to\\s+(.+)", Pattern.CASE_INSENSITIVE);
     private static final int DIGITS = 12;
+    /** Two quantities do not come near this length; the patterns would try a longer text in ever more ways. */
+    private static final int LONGEST = 200;
 
     /**
      * Reads an uncertain quantity.
@@ -33,11 +35,15 @@ public record Uncertain(Distribution distribution, String unit) {
      * @throws IllegalArgumentException if the text is of this form but makes no sense; the message says how to write it
      */
     public static Optional<Uncertain> read(String text, Kind<? extends Unit> kind) {
-        Matcher around = PLUS_MINUS.matcher(text.strip());
+        String plain = text.strip().replaceAll("\\s+", " ");
+        if (plain.length() > LONGEST) {
+            return Optional.empty();
+        }
+        Matcher around = PLUS_MINUS.matcher(plain);
         if (around.matches()) {
             return Optional.of(around(around.group(1), around.group(2), kind));
         }
-        Matcher between = RANGE.matcher(text.strip());
+        Matcher between = RANGE.matcher(plain);
         return between.matches() ? Optional.of(between(between.group(1), between.group(2), kind)) : Optional.empty();
     }
 

@@ -12,6 +12,9 @@ import java.util.Locale;
 final class LogAssembly {
 
     private static final int FEWEST = 3;
+    /** What a diagnosis uses of a log (s): its first two days. */
+    private static final double USED = 2 * 86_400.0;
+
     private static final int GAP = 5;
     private static final double OUTLIER = 8;
 
@@ -53,6 +56,18 @@ final class LogAssembly {
             lastStep = step;
         }
         rows.add(read + shift, gauge, temperature, burner);
+        if (rows.count() == FEWEST) {
+            refuseTooFarApart(rows.times()[FEWEST - 1]);
+        }
+    }
+
+    private static void refuseTooFarApart(double time) {
+        if (!(time <= USED)) {
+            throw new IllegalArgumentException(
+                    "time: the third reading is more than two days after the first; of a log the first"
+                            + " two days are used, and at least " + FEWEST
+                            + " readings in them are needed; is the unit of the time right?");
+        }
     }
 
     LogFile finished() {

@@ -17,6 +17,9 @@ final class LogColumns {
     private static final Pattern NAME = Pattern.compile(
             "(time|date|datetime|clock|pressure|temperature|temp|burner|heater)(?:[\\s_\\[(]+(.*?)[)\\]\\s]*)?");
 
+    /** No name of a column known here comes near this length; the pattern would try a longer one for ever. */
+    private static final int LONGEST_NAME = 100;
+
     private final NumberText numbers;
     private int time = -1;
     private int pressure = -1;
@@ -29,8 +32,9 @@ final class LogColumns {
     LogColumns(List<String> header, NumberText numbers, double atmosphere) {
         this.numbers = numbers;
         for (int i = 0; i < header.size(); i++) {
-            Matcher parts = NAME.matcher(header.get(i).strip().toLowerCase(Locale.ROOT));
-            if (parts.matches()) {
+            String heading = header.get(i).strip().toLowerCase(Locale.ROOT);
+            Matcher parts = NAME.matcher(heading);
+            if (heading.length() <= LONGEST_NAME && parts.matches()) {
                 column(
                         i,
                         parts.group(1),
@@ -111,13 +115,33 @@ final class LogColumns {
     /** The pressure (Pa, gauge), NaN if the cell is empty. */
     double gauge(List<String> row) {
         String text = cell(row, pressure);
-        return text.isEmpty() ? Double.NaN : toGauge.applyAsDouble(numbers.read("pressure", text));
+        return text.isEmpty()
+                ? Double.NaN
+                : checked(
+                        "pressure",
+                        ReadingRange.LOGGED_PRESSURE,
+                        toGauge.applyAsDouble(numbers.read("pressure", text)),
+                        text);
     }
 
     /** The temperature (K), NaN if there is none. */
     double temperature(List<String> row) {
         String text = cell(row, temperature);
-        return text.isEmpty() ? Double.NaN : temperatureUnit.toSi(numbers.read("temperature", text));
+        return text.isEmpty()
+                ? Double.NaN
+                : checked(
+                        "temperature",
+                        ReadingRange.LOGGED_TEMPERATURE,
+                        temperatureUnit.toSi(numbers.read("temperature", text)),
+                        text);
+    }
+
+    private static double checked(String field, ReadingRange range, double value, String text) {
+        try {
+            return range.checked(value, text, "; leave the cell empty where there is no reading");
+        } catch (IllegalArgumentException outside) {
+            throw new IllegalArgumentException(field + ": " + outside.getMessage(), outside);
+        }
     }
 
     boolean burner(List<String> row) {

@@ -94,6 +94,7 @@ public final class SpotReader {
             case "K" -> si(parts[0], Kind.TEMPERATURE);
             default -> si(parts[0], Kind.VOLUME);
         };
+        ReadingRange.of(check).checked(value, parts[0].strip(), "");
         if (parts.length == 1) {
             return new SpotReading(value, check.usualUncertainty());
         }

@@ -10,10 +10,10 @@ import java.io.StringWriter;
  * @param out what it printed
  * @param err what it complained of
  */
-record Outcome(int status, String out, String err) {
+public record Outcome(int status, String out, String err) {
 
     /** Executes a command line. */
-    static Outcome execute(String... arguments) {
+    public static Outcome execute(String... arguments) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
         int status = CommandFactory.heatswell(new PrintWriter(out), new PrintWriter(err))

@@ -6,10 +6,10 @@ import io.github.heatswell.scenarios.document.Fault;
 import java.util.List;
 
 /** Texts of scenarios for tests. */
-final class Sources {
+public final class Sources {
 
     /** A sound scenario in which every key is given; each line is one that tests replace. */
-    static final String FULL = """
+    public static final String FULL = """
             title: House by the brook
             site: { altitude: 310 m, room: 17 degC }
             supply: { arrangement: check-valve, pressure: 4.2 bar, water: 9 degC }
@@ -32,7 +32,7 @@ final class Sources {
             """;
 
     /** A sound scenario that uses every further key; each line is one that tests replace. */
-    static final String RICH = """
+    public static final String RICH = """
             supply:
               arrangement: reducing-valve
               pressure: [{ at: 06:00, pressure: 5 bar }, { at: 23:30, pressure: 8 bar }]

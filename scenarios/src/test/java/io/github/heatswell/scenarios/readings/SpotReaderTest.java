@@ -11,6 +11,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class SpotReaderTest {
 
@@ -45,5 +47,21 @@ class SpotReaderTest {
         assertTrue(refused.getMessage().contains("cold-static"), refused.getMessage());
         assertTrue(refused.getMessage().contains("2:13: tyre-gauge: '3' has no unit"), refused.getMessage());
         assertTrue(refused.getMessage().contains("must be above 0"), refused.getMessage());
+    }
+
+    /** A slip of the pen is not taken for a reading. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '!',
+            value = {
+                "cold-static: 420 bar!1:14: cold-static: '420 bar' is outside the allowed range, -1 bar to 100 bar",
+                "tyre-gauge: -4 bar!-1 bar to 100 bar",
+                "hot-tap: 600 C!hot-tap: '600 C' is outside the allowed range, 0 degC to 150 degC",
+                "hot-tap: 60 K!0 degC to 150 degC",
+                "caught-volume: -1 L +/- 0.1 L!caught-volume: '-1 L' is outside the allowed range, 0 L to 100000 L"
+            })
+    void refusesWhatNoReadingCanBe(String text, String message) {
+        InvalidReadingsException refused = assertThrows(InvalidReadingsException.class, () -> read(text));
+        assertTrue(refused.getMessage().contains(message), refused.getMessage());
     }
 }

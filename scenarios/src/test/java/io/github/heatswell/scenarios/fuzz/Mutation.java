@@ -1,0 +1,9 @@
+package io.github.heatswell.scenarios.fuzz;
+
+/** One thing that goes wrong with a text. */
+@FunctionalInterface
+interface Mutation {
+
+    /** The text with it. */
+    String of(String text, Chance chance);
+}
