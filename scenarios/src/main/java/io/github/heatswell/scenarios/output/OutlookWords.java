@@ -37,8 +37,16 @@ final class OutlookWords {
     Optional<String> alarm() {
         return result.gravest()
                 .map(month -> month.alarm().orElseThrow().description() + " on the worst day of " + month(month)
-                        + ", with " + shown.pressure(month.prechargeGauge()) + " of charge left. "
+                        + fading(month) + ", with " + shown.pressure(month.prechargeGauge()) + " of charge left. "
                         + Hazards.meaning(month.alarm().orElseThrow()));
+    }
+
+    /** By which fading a month comes to what it comes to, if not by the expected one. */
+    private String fading(OutlookMonth month) {
+        if (result.expected().months().contains(month)) {
+            return "";
+        }
+        return result.fast().months().contains(month) ? ", by the fastest fading" : ", by the slowest fading";
     }
 
     /** Whether the worst that happens is a hazard and not only a limit passed. */
@@ -73,6 +81,9 @@ final class OutlookWords {
     /** How sure that is. */
     String interval() {
         DripOnset onset = result.onset();
+        if (answer.scenario().system().reliefValves().isEmpty()) {
+            return "There is no relief valve that could drip, and none that could save the tank.";
+        }
         String reckoned = "Reckoned " + onset.withinYears().of() + " times with what is uncertain, ";
         if (onset.withinYears().count() == 0) {
             return reckoned + "no house drips within " + years(result.years()) + ".";

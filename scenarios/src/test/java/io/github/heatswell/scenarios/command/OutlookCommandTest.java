@@ -78,6 +78,8 @@ class OutlookCommandTest {
         assertEquals(3, outcome.status(), outcome.err());
         String out = outcome.out().replaceAll("\\s+", " ");
         assertTrue(out.startsWith("HAZARD: test pressure reached on the worst day of "), out);
+        assertTrue(out.contains("year 2, by the fastest fading, with "), out);
+        assertTrue(out.contains("no relief valve that could drip") && !out.contains("no house drips"), out);
         assertTrue(out.contains(" hazard: "), out);
         assertTrue(out.contains("the worst day is no longer dry and within the tank's working pressure"), out);
     }
