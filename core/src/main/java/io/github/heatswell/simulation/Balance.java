@@ -39,6 +39,12 @@ final class Balance {
     /** An equilibrium reached faster than this (s) is worth treating as settled; a slower one is simply integrated. */
     static final double FAST = 5;
 
+    /**
+     * By so much (-) of the heat in a layer the flow from below must exceed it before the layer surely parts from its zone:
+     * the flows of parted layers differ that little from those of the zone.
+     */
+    private static final double SURELY = 0.01;
+
     private static final int MOST_PASSES = 20;
 
     private final Plant plant;
@@ -399,5 +405,18 @@ final class Balance {
     /** Heat capacity (J/K) of one layer, as last prepared. */
     double capacity(int layer) {
         return column.capacity(layer);
+    }
+
+    /** Of a layer's water, the part replaced in a second by what flows through its lower face (1/s), as last evaluated. */
+    double turnover(int layer) {
+        return column.turnover(layer, pressureRate, topFlow);
+    }
+
+    /**
+     * By how much the lowest layer of a zone would warm more slowly than the zone's others (K/s), beyond what may be owed to
+     * the zone's own heat, as last evaluated.
+     */
+    double lag(int layer) {
+        return column.lag(layer, pressureRate, topFlow) - SURELY * column.drive(layer);
     }
 }

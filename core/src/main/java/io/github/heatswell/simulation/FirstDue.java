@@ -27,7 +27,7 @@ final class FirstDue {
 
     private Modes modes;
     private List<Watch> watches;
-    /** Whether a watch may ask for a flow; in a sealed system all of them ask for the state only. */
+    /** Whether a watch may ask for a flow; in a sealed system without mixed layers all of them ask for the state only. */
     private boolean flowsMatter;
 
     private Watch due;
@@ -43,7 +43,7 @@ final class FirstDue {
     void begin(Modes now, List<Watch> toWatch) {
         modes = now;
         watches = toWatch;
-        flowsMatter = now.rule != Modes.PressureRule.FREE || now.anyValveOpen();
+        flowsMatter = now.rule != Modes.PressureRule.FREE || now.anyValveOpen() || now.anyJoined();
         due = null;
     }
 

@@ -17,8 +17,8 @@ final class ModeChooser {
     private static final double AT_REST = 1e-3;
     /** A pressure this close (Pa) below that of a feed whose flow would turn is at it, and the feed closes. */
     private static final double CLOSES_WITHIN = 20;
-    /** Temperatures this close (K) are one. */
-    private static final double SAME_TEMPERATURE = 2e-6;
+    /** Temperatures this close (K) are one: some times the error of a step. */
+    static final double SAME_TEMPERATURE = 2e-6;
 
     /**
      * Rates this close (K/s) are one: a kelvin in thirty years. Layers that only keep step with each other stay apart, so
@@ -192,10 +192,14 @@ final class ModeChooser {
         return modes.withJoined(joined);
     }
 
-    /** Whether a layer mixes with the one above it: it is the warmer one, or as warm and about to be. */
+    /**
+     * Whether a layer mixes with the one above it: it is the warmer one, or as warm and about to be. Between layers that differ
+     * by the solver's error only, what flows carries that error along, which is no reason to mix.
+     */
     private boolean mixes(double[] y, int layer, double fasterBy) {
         double warmerBy = y[vector.lowest + layer] - y[vector.lowest + layer + 1];
-        return warmerBy > SAME_TEMPERATURE / 4 || warmerBy >= -SAME_TEMPERATURE && fasterBy > SAME_RATE;
+        double carried = 2 * SAME_TEMPERATURE * balance.turnover(layer);
+        return warmerBy > SAME_TEMPERATURE / 4 || warmerBy >= -SAME_TEMPERATURE && fasterBy > SAME_RATE + carried;
     }
 
     private void mix(double[] y, int layer, int size) {

@@ -108,6 +108,15 @@ final class Modes {
         return joined[layer];
     }
 
+    boolean anyJoined() {
+        for (boolean one : joined) {
+            if (one) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     Modes withRule(PressureRule value) {
         return new Modes(value, diaphragm, lockedOut, calls, lifts, joined);
     }

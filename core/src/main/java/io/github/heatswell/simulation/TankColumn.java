@@ -37,6 +37,9 @@ final class TankColumn {
     private final double[] growth;
     private final double[] give;
     private final double[] heat;
+    /** Of that, what reaches the lowest layer of a zone (W). */
+    private final double[] heatBelow;
+
     private final boolean[] upward;
     private final Linear[] flow;
     private final Linear[] warming;
@@ -85,6 +88,7 @@ final class TankColumn {
         growth = new double[layers];
         give = new double[layers];
         heat = new double[layers];
+        heatBelow = new double[layers];
         upward = new boolean[layers];
         flow = new Linear[layers + 1];
         warming = new Linear[layers];
@@ -114,6 +118,7 @@ final class TankColumn {
         for (int z = 1; z < zones; z++) {
             double conducted = plant.conductance * (temperature[z] - temperature[z - 1]);
             heat[z] -= conducted;
+            heatBelow[z] -= conducted;
             heat[z - 1] += conducted;
         }
     }
@@ -144,10 +149,12 @@ final class TankColumn {
         double zoneLoss = plant.standingLoss * share * (zoneTemperature - plant.roomTemperature);
         lost += zoneLoss;
         heat[z] = -zoneLoss;
+        heatBelow[z] = -zoneLoss / count[z];
         for (int i = 0; i < plant.sources.size(); i++) {
             Plant.Source source = plant.sources.get(i);
             if (source.layer >= from[z] && source.layer < from[z] + count[z] && modes.isOn(i, plant)) {
                 heat[z] += source.output;
+                heatBelow[z] += source.layer == from[z] ? source.output : 0;
             }
         }
     }
@@ -289,10 +296,45 @@ final class TankColumn {
 
     /** Heat capacity (J/K) of one layer's water in the zone of that layer. */
     double capacity(int layer) {
+        int z = zoneOf(layer);
+        return mass[z] * states[z].heatCapacity() / count[z];
+    }
+
+    private int zoneOf(int layer) {
         int z = 0;
         while (from[z] + count[z] <= layer) {
             z++;
         }
-        return mass[z] * states[z].heatCapacity() / count[z];
+        return z;
+    }
+
+    /** Of a layer's water, the part that what flows through its lower face replaces in a second (1/s). */
+    double turnover(int layer, double pressureRate, double topRelief) {
+        int z = zoneOf(layer);
+        return Math.abs(flow[z].at(pressureRate, topRelief)) * count[z] / mass[z];
+    }
+
+    /**
+     * By how much the lowest layer of a zone of several would warm more slowly than the others, if they were apart (K/s):
+     * positive where colder water from below, which a zone mixes in everywhere, lifts the others as they are.
+     *
+     * @param layer the lowest layer of the zone
+     * @param pressureRate rate of pressure (Pa/s)
+     * @param topRelief what valves on top give off (kg/s)
+     */
+    double lag(int layer, double pressureRate, double topRelief) {
+        int z = zoneOf(layer);
+        double h = states[z].enthalpy();
+        double fromBelow = heatBelow[z] + Math.max(flow[z].at(pressureRate, topRelief), 0) * (enthalpyBelow(z) - h);
+        double others = heat[z] - heatBelow[z];
+        if (z + 1 < zones) {
+            others += Math.max(-flow[z + 1].at(pressureRate, topRelief), 0) * (states[z + 1].enthalpy() - h);
+        }
+        return (others / (count[z] - 1) - fromBelow) / capacity(layer);
+    }
+
+    /** How fast the sources in the zone of a layer would warm that layer alone (K/s). */
+    double drive(int layer) {
+        return Math.abs(heatBelow[zoneOf(layer)]) / capacity(layer);
     }
 }

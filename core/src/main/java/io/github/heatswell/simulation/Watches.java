@@ -31,6 +31,8 @@ final class Watches {
     private static final double FLOW_GAP = 1e-9;
     /** A layer this much (K) warmer than the one above it mixes with it. */
     private static final double INVERSION = 1e-6;
+    /** A layer that would lag behind those it is mixed with by this much (K/s) parts from them: a kelvin in a day. */
+    private static final double PARTS = 1e-5;
     /** A pressure this close (Pa) to the equilibrium with what flows counts as settled, */
     private static final double SETTLED_WITHIN = 1;
     /** provided it is also this close (-) compared with how far the equilibrium lifts the valve. */
@@ -237,7 +239,16 @@ final class Watches {
             if (!modes.joined(layer)) {
                 int below = vector.lowest + layer;
                 watches.add(Watch.silent(modes.withJoined(layer), y -> y[below + 1] - y[below] + INVERSION));
+            } else if (layer == 0 || !modes.joined(layer - 1)) {
+                addParting(watches, modes, layer);
             }
+        }
+    }
+
+    /** A zone comes apart when colder water would lift it; one that has just been found together is left so. */
+    private void addParting(List<Watch> watches, Modes modes, int lowest) {
+        if (balance.lag(lowest) < PARTS) {
+            watches.add(Watch.silent(modes, y -> PARTS - balance.lag(lowest)));
         }
     }
 

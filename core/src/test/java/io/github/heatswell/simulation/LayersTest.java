@@ -102,6 +102,35 @@ class LayersTest {
         return VolumeUnit.LITRE.fromSi(result.totals().relieved());
     }
 
+    /**
+     * A heated, mixed upper part comes apart when the cold front reaches it: a closed form for plug flow. Of 190 L, the upper
+     * half is kept mixed by an element of 3 kW; the tap takes 120 L in twenty minutes. Until the front arrives, and for as long
+     * as 3 kW cannot warm the inflow of 6 L/min to more than 7.2 K above the cold, what leaves the top is hot.
+     */
+    @Test
+    void aHeatedZoneIsLiftedByColdWater() {
+        Heater upperOnly = Heater.builder()
+                .energy(Heater.Energy.ELECTRIC)
+                .input(3, PowerUnit.KILOWATT)
+                .height(50, RatioUnit.PERCENT)
+                .recoveryEfficiency(100, RatioUnit.PERCENT)
+                .setPoint(65, TemperatureUnit.CELSIUS)
+                .differential(4, TemperatureDifferenceUnit.KELVIN)
+                .build();
+        Draw shower = Draw.ofVolume(60, 120, VolumeUnit.LITRE, 6, FlowUnit.LITRE_PER_MINUTE);
+        HotWaterSystem system = Systems.textbook(190, 12, 4.0, 65)
+                .tank(tank(190, 50, 0, Shell.rigid()))
+                .heater(upperOnly)
+                .addReliefValve(Systems.holding(4.01e5))
+                .start(Start.builder().water(60, TemperatureUnit.CELSIUS).build())
+                .draws(DrawProfile.of("shower", List.of(shower)))
+                .build();
+        RunResult result = Simulation.of(system, Duration.ofMinutes(30)).run();
+        double atEnd = result.trace().value(Channel.WATER_TOP, 20);
+        assertTrue(atEnd > celsius(59.9), "top after 114 L: " + (atEnd - 273.15) + " degC");
+        assertTrue(result.audit().closes(), result.audit().toString());
+    }
+
     /** More and more layers tend to one answer. */
     @Test
     void layersConverge() {
