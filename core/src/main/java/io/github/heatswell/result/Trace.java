@@ -1,7 +1,6 @@
 package io.github.heatswell.result;
 
 import java.util.Arrays;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 
@@ -11,8 +10,13 @@ import java.util.Map;
  */
 public final class Trace {
 
+    /** The number of channels. */
+    static final int CHANNELS = Channel.values().length;
+
     private final TimeGrid grid;
-    private final Map<Channel, double[]> columns;
+    /** By the ordinal of the channel. */
+    private final double[][] columns;
+
     private final Regime[] regimes;
 
     /**
@@ -24,18 +28,28 @@ public final class Trace {
      * @throws IllegalArgumentException if a channel is missing or a column has the wrong length
      */
     public Trace(TimeGrid grid, Map<Channel, double[]> columns, List<Regime> regimes) {
+        this(grid, copied(columns), regimes.toArray(Regime[]::new));
+    }
+
+    /** Creates a trace that keeps what it is given. */
+    Trace(TimeGrid grid, double[][] columns, Regime[] regimes) {
         this.grid = grid;
-        this.columns = new EnumMap<>(Channel.class);
-        this.regimes = regimes.toArray(Regime[]::new);
+        this.columns = columns;
+        this.regimes = regimes;
         int count = grid.count();
         for (Channel channel : Channel.values()) {
-            double[] column = columns.get(channel);
-            if (column == null || column.length != count || this.regimes.length != count) {
+            double[] column = columns[channel.ordinal()];
+            if (column == null || column.length != count || regimes.length != count) {
                 throw new IllegalArgumentException(
                         "a trace of " + count + " samples needs as many values of " + channel);
             }
-            this.columns.put(channel, column.clone());
         }
+    }
+
+    private static double[][] copied(Map<Channel, double[]> columns) {
+        double[][] copies = new double[CHANNELS][];
+        columns.forEach((channel, column) -> copies[channel.ordinal()] = column.clone());
+        return copies;
     }
 
     /**
@@ -65,7 +79,7 @@ public final class Trace {
      * @throws IndexOutOfBoundsException if there is no such sample
      */
     public double value(Channel channel, int index) {
-        return columns.get(channel)[index];
+        return columns[channel.ordinal()][index];
     }
 
     /**
@@ -75,7 +89,7 @@ public final class Trace {
      * @return a copy, in the SI unit of the channel
      */
     public double[] values(Channel channel) {
-        return columns.get(channel).clone();
+        return columns[channel.ordinal()].clone();
     }
 
     /**

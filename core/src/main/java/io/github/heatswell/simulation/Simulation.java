@@ -4,6 +4,7 @@ import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.TimeGrid;
+import io.github.heatswell.result.TraceBuilder;
 import java.time.Duration;
 import java.util.Objects;
 
@@ -70,9 +71,9 @@ public final class Simulation {
      * @throws SimulationException if the equations could not be integrated
      */
     public RunResult run() {
-        TraceCollector collector = new TraceCollector(planned());
-        RunSummary summary = stream(collector);
-        return new RunResult(summary, collector.trace());
+        TraceBuilder trace = new TraceBuilder(planned());
+        RunSummary summary = stream(trace::add);
+        return new RunResult(summary, trace.build());
     }
 
     /**

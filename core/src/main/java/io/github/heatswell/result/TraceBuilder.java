@@ -1,0 +1,73 @@
+package io.github.heatswell.result;
+
+import java.util.Arrays;
+
+/**
+ * Puts a {@link Trace} together sample by sample. It hands its columns over to the trace, so that the samples of a long run are
+ * held once; after that it takes no more.
+ */
+public final class TraceBuilder {
+
+    private final double interval;
+    private final int room;
+    private double[][] columns;
+    private Regime[] regimes;
+    private int count;
+    private double last;
+
+    /**
+     * Begins a trace.
+     *
+     * @param planned the instants for which there is to be room; the trace may end earlier
+     */
+    public TraceBuilder(TimeGrid planned) {
+        interval = planned.step();
+        room = planned.count();
+        columns = new double[Trace.CHANNELS][room];
+        regimes = new Regime[room];
+    }
+
+    /**
+     * Adds one sample.
+     *
+     * @param time since the start of the run (s), later than that of the sample before
+     * @param values one value for each {@link Channel}, by its {@code ordinal()}, in its SI unit; copied
+     * @param regime what fixes the pressure
+     * @throws IllegalStateException if there is no room for it, or the trace has been built
+     */
+    public void add(double time, double[] values, Regime regime) {
+        if (columns == null) {
+            throw new IllegalStateException("the trace has been built; begin another for more samples");
+        }
+        if (count == room) {
+            throw new IllegalStateException("a trace planned for " + room + " samples takes no more");
+        }
+        for (int i = 0; i < columns.length; i++) {
+            columns[i][count] = values[i];
+        }
+        regimes[count] = regime;
+        last = time;
+        count++;
+    }
+
+    /**
+     * Ends the trace with the samples added so far.
+     *
+     * @return the trace
+     * @throws IllegalStateException if there is no sample, or the trace has been built already
+     */
+    public Trace build() {
+        if (columns == null || count == 0) {
+            throw new IllegalStateException(count == 0 ? "a trace needs a sample" : "the trace has been built");
+        }
+        if (count < room) {
+            for (int i = 0; i < columns.length; i++) {
+                columns[i] = Arrays.copyOf(columns[i], count);
+            }
+            regimes = Arrays.copyOf(regimes, count);
+        }
+        Trace trace = new Trace(new TimeGrid(interval, last), columns, regimes);
+        columns = null;
+        return trace;
+    }
+}
