@@ -4,6 +4,7 @@ import io.github.heatswell.simulation.Modes.Diaphragm;
 import io.github.heatswell.simulation.Modes.PressureRule;
 import io.github.heatswell.water.LiquidWater;
 import io.github.heatswell.water.WaterState;
+import java.util.Arrays;
 
 /**
  * The balances of mass and energy: the rate of change of the state for given modes.
@@ -32,18 +33,12 @@ final class Balance {
      * Time (s) in which a settled pressure is drawn back to its equilibrium. It only has to correct the small terms left
      * out of the equilibrium's own drift, and must not limit the solver's steps.
      */
-    private static final double RETURN_TIME = 60;
+    private static final double RETURN_TIME = 600;
 
     /** A droop up to this (Pa) is left out: the reducing valve then counts as standing still. */
     static final double LITTLE_DROOP = 10;
     /** An equilibrium reached faster than this (s) is worth treating as settled; a slower one is simply integrated. */
     static final double FAST = 5;
-
-    /**
-     * By so much (-) of the heat in a layer the flow from below must exceed it before the layer surely parts from its zone:
-     * the flows of parted layers differ that little from those of the zone.
-     */
-    private static final double SURELY = 0.01;
 
     private static final int MOST_PASSES = 20;
 
@@ -59,6 +54,11 @@ final class Balance {
 
     private double lastColdTemperature = Double.NaN;
     private double lastColdPressure = Double.NaN;
+    /** What was evaluated last, with modes of null if the working memory has been used for something else since. */
+    private Modes lastModes;
+
+    private final double[] lastState;
+    private final double[] lastRates;
     private Conditions conditions;
     private double mixedDensity;
 
@@ -81,6 +81,8 @@ final class Balance {
         branch = new Branch(plant);
         relief = new ReliefFlows(plant);
         probe = new double[vector.length];
+        lastState = new double[vector.length];
+        lastRates = new double[vector.length];
         water.evaluate(plant.coldTemperature, plant.coldPressure, cold);
         referenceEnthalpy = cold.enthalpy();
     }
@@ -88,6 +90,7 @@ final class Balance {
     /** Sets what the world outside imposes from now on. */
     void under(Conditions now) {
         conditions = now;
+        lastModes = null;
         if (now.draw() != null && now.draw().mixedTemperature().isPresent()) {
             mixedDensity = water.density(now.draw().mixedTemperature().getAsDouble(), plant.coldPressure);
         }
@@ -109,13 +112,18 @@ final class Balance {
     }
 
     /**
-     * Computes the rates.
+     * Computes the rates. Asked again for the same state and modes, which happens wherever one segment hands over to the next,
+     * it gives them without working them out again.
      *
      * @param y the state, see {@link StateVector}
      * @param modes the modes
      * @param rates the rates of change of the state, overwritten
      */
     void evaluate(double[] y, Modes modes, double[] rates) {
+        if (modes == lastModes && Arrays.equals(y, lastState)) {
+            System.arraycopy(lastRates, 0, rates, 0, rates.length);
+            return;
+        }
         prepare(y, modes);
         switch (modes.rule) {
             case HELD -> {
@@ -132,6 +140,9 @@ final class Balance {
             case SETTLED -> solveSettled(y, modes, rates);
         }
         fill(y, modes, rates);
+        lastModes = modes;
+        System.arraycopy(y, 0, lastState, 0, y.length);
+        System.arraycopy(rates, 0, lastRates, 0, y.length);
     }
 
     private void prepare(double[] y, Modes modes) {
@@ -383,6 +394,7 @@ final class Balance {
     /** All water in the system (kg). */
     double inventory(double[] y, Modes modes) {
         double p = y[StateVector.PRESSURE];
+        lastModes = null;
         column.prepare(y, vector, modes);
         prepareCold(y[StateVector.COLD], p);
         return column.mass() + cold.density() * branch.volume(y, modes.diaphragm);
@@ -390,12 +402,14 @@ final class Balance {
 
     /** Energy of the tank water, relative to the cold water of the start (J). */
     double tankEnergy(double[] y, Modes modes) {
+        lastModes = null;
         column.prepare(y, vector, modes);
         return column.energy(referenceEnthalpy);
     }
 
     /** Mass the tank water would have at cold pressure (kg): it falls by what the warming displaces. */
     double relaxedTankMass(double[] y, Modes modes) {
+        lastModes = null;
         System.arraycopy(y, 0, probe, 0, y.length);
         probe[StateVector.PRESSURE] = plant.coldPressure;
         column.prepare(probe, vector, modes);
@@ -413,10 +427,10 @@ final class Balance {
     }
 
     /**
-     * By how much the lowest layer of a zone would warm more slowly than the zone's others (K/s), beyond what may be owed to
-     * the zone's own heat, as last evaluated.
+     * By how much faster (K/s) the layers of a zone up to one would become warmer than those above it, if they did not mix, as
+     * last evaluated.
      */
-    double lag(int layer) {
-        return column.lag(layer, pressureRate, topFlow) - SURELY * column.drive(layer);
+    double lead(int layer) {
+        return column.lead(layer, pressureRate, topFlow);
     }
 }

@@ -27,7 +27,6 @@ final class FirstDue {
 
     private Modes modes;
     private List<Watch> watches;
-    /** Whether a watch may ask for a flow; in a sealed system without mixed layers all of them ask for the state only. */
     private boolean flowsMatter;
 
     private Watch due;
@@ -43,7 +42,10 @@ final class FirstDue {
     void begin(Modes now, List<Watch> toWatch) {
         modes = now;
         watches = toWatch;
-        flowsMatter = now.rule != Modes.PressureRule.FREE || now.anyValveOpen() || now.anyJoined();
+        flowsMatter = false;
+        for (Watch watch : toWatch) {
+            flowsMatter |= watch.ofFlows();
+        }
         due = null;
     }
 
@@ -54,13 +56,33 @@ final class FirstDue {
 
     /**
      * Looks at a step and cuts it where the first watch falls due; says whether one does. The balance must have been
-     * evaluated last at the end of the step, where the solver's method takes its last look.
+     * evaluated last at the end of the step, where the solver's method takes its last look. What pressure crosses before it
+     * turns round inside the step, and crosses again, is not missed.
      */
     boolean isIn(StepCurve step) {
         double[] end = step.last();
+        StepCurve.Rate pressure = time -> step.rate(StateVector.PRESSURE, time);
+        if (step.turns(pressure)) {
+            double turn = step.turningPoint(pressure);
+            double[] there = end.clone();
+            step.at(turn, there);
+            if (flowsMatter) {
+                balance.evaluate(there, modes, rates);
+            }
+            if (isDueBy(turn, there, step)) {
+                return true;
+            }
+            if (flowsMatter) {
+                balance.evaluate(end, modes, rates);
+            }
+        }
+        return isDueBy(step.to(), end, step);
+    }
+
+    private boolean isDueBy(double time, double[] then, StepCurve step) {
         for (Watch watch : watches) {
-            if (!(watch.distance().from(end) > 0)) {
-                locate(step, end);
+            if (!(watch.distance().from(then) > 0)) {
+                locate(step, time, then);
                 step.cutAt(dueAt);
                 return true;
             }
@@ -68,15 +90,15 @@ final class FirstDue {
         return false;
     }
 
-    /** Of all watches that are due at the end, the one that fell due first. */
-    private void locate(StepCurve step, double[] end) {
-        double[] atEnd = new double[watches.size()];
-        for (int i = 0; i < atEnd.length; i++) {
-            atEnd[i] = watches.get(i).distance().from(end);
+    /** Of all watches that are due by a time, the one that fell due first. */
+    private void locate(StepCurve step, double until, double[] then) {
+        double[] distances = new double[watches.size()];
+        for (int i = 0; i < distances.length; i++) {
+            distances[i] = watches.get(i).distance().from(then);
         }
-        for (int i = 0; i < atEnd.length; i++) {
-            if (!(atEnd[i] > 0)) {
-                double at = time(watches.get(i), step, atEnd[i]);
+        for (int i = 0; i < distances.length; i++) {
+            if (!(distances[i] > 0)) {
+                double at = time(watches.get(i), step, until, distances[i]);
                 if (due == null || at < dueAt) {
                     due = watches.get(i);
                     dueAt = at;
@@ -85,24 +107,24 @@ final class FirstDue {
         }
     }
 
-    private double time(Watch watch, StepCurve step, double atEnd) {
+    private double time(Watch watch, StepCurve step, double until, double atEnd) {
         double atStart = distance(watch, step, step.from());
         if (!(atStart > 0)) {
             return step.from();
         }
         if (!(atEnd < 0)) {
-            return step.to();
+            return until;
         }
         // the ends are known, and the solver asks for them first
         UnivariateFunction distance =
-                time -> time == step.from() ? atStart : time == step.to() ? atEnd : distance(watch, step, time);
-        return solver.solveInterval(MOST_ITERATIONS, distance, step.from(), step.to())
+                time -> time == step.from() ? atStart : time == until ? atEnd : distance(watch, step, time);
+        return solver.solveInterval(MOST_ITERATIONS, distance, step.from(), until)
                 .getRightAbscissa();
     }
 
     private double distance(Watch watch, StepCurve step, double time) {
         step.at(time, state);
-        if (flowsMatter) {
+        if (watch.ofFlows()) {
             balance.evaluate(state, modes, rates);
         }
         return watch.distance().from(state);

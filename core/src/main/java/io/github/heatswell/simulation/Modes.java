@@ -108,15 +108,6 @@ final class Modes {
         return joined[layer];
     }
 
-    boolean anyJoined() {
-        for (boolean one : joined) {
-            if (one) {
-                return true;
-            }
-        }
-        return false;
-    }
-
     Modes withRule(PressureRule value) {
         return new Modes(value, diaphragm, lockedOut, calls, lifts, joined);
     }

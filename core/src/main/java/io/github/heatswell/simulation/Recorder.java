@@ -37,6 +37,8 @@ final class Recorder {
     private double segmentStart;
     private Modes modes;
     private boolean drawing;
+    private double power;
+    private Regime regime;
 
     Recorder(Plant plant, StateVector vector, Balance balance, double interval, SampleListener listener) {
         this.plant = plant;
@@ -85,6 +87,8 @@ final class Recorder {
         segmentStart = time;
         modes = now;
         drawing = draw;
+        power = power();
+        regime = regime();
         look(time, y);
     }
 
@@ -97,7 +101,7 @@ final class Recorder {
             sample(next, inside);
         }
         look(end, step.last());
-        seeTurningPoint(step);
+        seeTurningPoints(step);
     }
 
     /** The run is over; the last instant is a sample whether or not it lies on the grid. */
@@ -141,7 +145,7 @@ final class Recorder {
         put(Channel.RELIEF_FLOW, relief / plant.coldDensity);
         put(Channel.RELIEVED_TOTAL, vector.relieved(y) / plant.coldDensity);
         put(Channel.INFLOW_TOTAL, y[StateVector.LET_IN] / plant.coldDensity);
-        put(Channel.HEATER_POWER, power());
+        put(Channel.HEATER_POWER, power);
         put(Channel.WATER_TOP, y[vector.highest]);
         put(Channel.WATER_BOTTOM, y[vector.lowest]);
         put(Channel.DRAW_FLOW, draw / plant.coldDensity);
@@ -150,8 +154,7 @@ final class Recorder {
         put(Channel.STREET_ABSOLUTE, y[StateVector.STREET]);
         put(Channel.GAUGE_READING, y[StateVector.PRESSURE] - plant.atmosphere - plant.gaugeOffset);
         sampled++;
-        look(time, y);
-        listener.sample(time, values, regime());
+        listener.sample(time, values, regime);
     }
 
     private void put(Channel channel, double value) {
@@ -183,23 +186,27 @@ final class Recorder {
         mostVesselWater.see(balance.vesselWater(y, modes.diaphragm), time);
     }
 
-    /** Looks where pressure turned round inside a step, by bisection on its rate. */
-    private void seeTurningPoint(StepCurve step) {
-        if (!step.turns(StateVector.PRESSURE)) {
-            return;
+    /** Looks where something turned round inside a step. */
+    private void seeTurningPoints(StepCurve step) {
+        see(step, time -> step.rate(StateVector.PRESSURE, time));
+        see(step, time -> step.rate(vector.highest, time));
+        if (plant.hasGasState()) {
+            see(step, time -> vesselRate(step, time));
         }
-        double low = step.from();
-        double high = step.to();
-        double before = step.rate(StateVector.PRESSURE, low);
-        while (high - low > 1e-3) {
-            double middle = 0.5 * (low + high);
-            if (before * step.rate(StateVector.PRESSURE, middle) > 0) {
-                low = middle;
-            } else {
-                high = middle;
-            }
+    }
+
+    /** How fast (Pa/s) the pressure outruns what the gas would have by itself, which is how fast the vessel fills. */
+    private double vesselRate(StepCurve step, double time) {
+        step.at(time, inside);
+        double gas = plant.vessel.gasPressure(inside[StateVector.PRESSURE]) / inside[StateVector.GAS];
+        return step.rate(StateVector.PRESSURE, time) - gas * step.rate(StateVector.GAS, time);
+    }
+
+    private void see(StepCurve step, StepCurve.Rate rate) {
+        if (step.turns(rate)) {
+            double time = step.turningPoint(rate);
+            step.at(time, inside);
+            look(segmentStart + time, inside);
         }
-        step.at(low, inside);
-        look(segmentStart + low, inside);
     }
 }

@@ -20,6 +20,9 @@ final class Schedule {
     private final int firstDay;
     private final List<Draw> draws;
     private final double[] streetTimes;
+    private final List<Outage> outages;
+    private final double constantStreet;
+    private final double constantCold;
 
     Schedule(HotWaterSystem system) {
         supply = system.supply();
@@ -27,6 +30,9 @@ final class Schedule {
         clockStart = system.start().timeOfDay();
         firstDay = system.start().dayOfYear();
         draws = system.draws().draws();
+        outages = supply.outages();
+        constantStreet = supply.street().absolute(clockStart, atmosphere);
+        constantCold = supply.water().on(1);
         streetTimes = supply.street().isConstant()
                 ? new double[0]
                 : supply.street().entries().keySet().stream()
@@ -36,13 +42,16 @@ final class Schedule {
 
     /** The pressure of the street (Pa, absolute) at a time (s since the start of the run). */
     double street(double time) {
+        if (streetTimes.length == 0) {
+            return constantStreet;
+        }
         return supply.street().absolute(clockStart + time, atmosphere);
     }
 
     /** The temperature of the cold water (K) at a time (s since the start of the run): even from midnight to midnight. */
     double cold(double time) {
         if (supply.water().isConstant()) {
-            return supply.water().on(1);
+            return constantCold;
         }
         double clock = clockStart + time;
         double day = Math.floor(clock / DAY);
@@ -80,7 +89,10 @@ final class Schedule {
         if (running != null) {
             until = Math.min(until, drawEnds);
         }
-        until = Math.min(until, nextDraw(time).map(Start::time).orElse(Double.POSITIVE_INFINITY));
+        Optional<Start> next = nextDraw(time);
+        if (next.isPresent()) {
+            until = Math.min(until, next.get().time());
+        }
         double span = Math.min(until - time, DAY);
         double middle = time + span / 2;
         double quarter = span / 4;
@@ -93,12 +105,17 @@ final class Schedule {
     }
 
     private boolean supplyOpen(double time) {
-        return supply.outages().stream().noneMatch(outage -> time >= outage.from() && time < outage.to());
+        for (Outage outage : outages) {
+            if (time >= outage.from() && time < outage.to()) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private double nextOutageChange(double time) {
         double next = Double.POSITIVE_INFINITY;
-        for (Outage outage : supply.outages()) {
+        for (Outage outage : outages) {
             if (outage.from() > time) {
                 next = Math.min(next, outage.from());
             } else if (outage.to() > time) {

@@ -30,20 +30,24 @@ final class SegmentSolver {
 
     private static final double SHORTEST_STEP = 1e-13;
     /**
-     * The longest step (s), and the longest time between two looks at the watches. Between two events nothing changes
-     * faster than the tank's temperature, so half an hour sees a crossing and its return only if both fit into a few
-     * kelvin of heating; the finest such course known, the pressure minimum near 6 degC, crosses nothing on its way back
-     * that it did not cross on its way down.
+     * The longest step (s), and the longest time between two looks at the watches, while water is heated, drawn or relieved.
+     * A crossing and its return are both seen if pressure turns round between them; for anything else, half an hour holds
+     * both only if they fit into a few kelvin of heating.
      */
     private static final double LONGEST_STEP = 1_800;
+    /** The same (s) for a house at rest, in which everything goes one way only: it cools. */
+    private static final double LONGEST_STEP_AT_REST = 21_600;
 
     private static final int MOST_EVALUATIONS = 2_000_000;
 
     private final StoppableIntegrator integrator;
     private final Balance balance;
     private final double relativeTolerance;
+    private final Equations equations;
     private final StepCurve curve;
     private final FirstDue first;
+    private final double[] absolute;
+    private final double[] relative;
     private final FirstStep[] firstSteps = FirstStep.ofEveryKind();
     private long evaluations;
     private long steps;
@@ -52,10 +56,11 @@ final class SegmentSolver {
     SegmentSolver(Plant plant, StateVector vector, Balance balance, double relativeTolerance) {
         this.balance = balance;
         this.relativeTolerance = relativeTolerance;
+        equations = new Equations(vector.length);
         curve = new StepCurve(vector.length);
         first = new FirstDue(balance, vector.length);
-        double[] absolute = new double[vector.length];
-        double[] relative = new double[absolute.length];
+        absolute = new double[vector.length];
+        relative = new double[vector.length];
         Arrays.fill(absolute, MASS_TOLERANCE);
         Arrays.fill(relative, relativeTolerance);
         relative[StateVector.PRESSURE] = 0;
@@ -112,19 +117,26 @@ final class SegmentSolver {
      */
     Outcome advance(double[] start, Modes modes, List<Watch> watches, double length, StepReader reader) {
         first.begin(modes, watches);
-        FirstStep guess = firstSteps[FirstStep.kind(modes, balance.isHeating(modes), balance.isDrawing())];
-        integrator.setInitialStepSize(guess.length());
+        boolean heating = balance.isHeating(modes);
+        boolean drawing = balance.isDrawing();
+        FirstStep guess = firstSteps[FirstStep.kind(modes, heating, drawing)];
+        boolean atRest = !heating && !drawing && !modes.anyValveOpen();
+        double longest = atRest ? LONGEST_STEP_AT_REST : LONGEST_STEP;
+        if (integrator.getMaxStep() != longest) {
+            integrator.setStepSizeControl(SHORTEST_STEP, longest, absolute, relative);
+        }
+        integrator.setInitialStepSize(Math.min(guess.length(), longest));
         integrator.setMaxEvaluations(MOST_EVALUATIONS);
         integrator.handTo(step -> {
             steps++;
             curve.load(step);
             boolean due = first.isIn(curve);
-            guess.see(curve.to() - curve.from());
             reader.read(curve);
             return !due;
         });
-        integrator.integrate(new Equations(modes, start.length), new ODEState(0, start), length);
-        guess.end();
+        equations.modes = modes;
+        integrator.integrate(equations, new ODEState(0, start), length);
+        guess.goingOnWith(integrator.comfortableStep());
         evaluations += integrator.getEvaluations();
         segments++;
         return new Outcome(curve.to(), curve.last(), Optional.ofNullable(first.due()));
@@ -137,9 +149,9 @@ final class SegmentSolver {
 
     /** The equations as the solver calls them, past its means for states of several parts, which copy every state. */
     private final class Equations extends ExpandableODE {
-        private final Modes modes;
+        private Modes modes;
 
-        Equations(Modes modes, int dimension) {
+        Equations(int dimension) {
             super(new OrdinaryDifferentialEquation() {
                 @Override
                 public int getDimension() {
@@ -148,21 +160,16 @@ final class SegmentSolver {
 
                 @Override
                 public double[] computeDerivatives(double time, double[] y) {
-                    return rates(y, modes);
+                    throw new IllegalStateException("the solver asks the whole system");
                 }
             });
-            this.modes = modes;
         }
 
         @Override
         public double[] computeDerivatives(double time, double[] y) {
-            return rates(y, modes);
+            double[] rates = new double[y.length];
+            balance.evaluate(y, modes, rates);
+            return rates;
         }
-    }
-
-    private double[] rates(double[] y, Modes modes) {
-        double[] rates = new double[y.length];
-        balance.evaluate(y, modes, rates);
-        return rates;
     }
 }

@@ -13,6 +13,9 @@ import org.hipparchus.ode.sampling.ODEStateInterpolator;
  */
 final class StepCurve {
 
+    /** Turning points are located this finely (s): what turns is flat there. */
+    private static final double TURN_ACCURACY = 1e-3;
+
     private final double[] constant;
     private final double[] linear;
     private final double[] square;
@@ -79,9 +82,35 @@ final class StepCurve {
         to = time;
     }
 
-    /** Whether a component of the state, after rising, falls, or after falling, rises, judged by its rates at the ends. */
-    boolean turns(int component) {
-        return firstRates[component] * rate(component, to) < 0;
+    /** Something that goes up and down over a step. */
+    interface Rate {
+        /**
+         * Its rate.
+         *
+         * @param time a time (s) within the step
+         */
+        double at(double time);
+    }
+
+    /** Whether something, after rising, falls, or after falling, rises, judged by its rates at the ends. */
+    boolean turns(Rate rate) {
+        return rate.at(from) * rate.at(to) < 0;
+    }
+
+    /** When (s) something that {@link #turns turns} does so, by bisection. */
+    double turningPoint(Rate rate) {
+        double low = from;
+        double high = to;
+        double before = rate.at(low);
+        while (high - low > TURN_ACCURACY) {
+            double middle = 0.5 * (low + high);
+            if (before * rate.at(middle) > 0) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
     }
 
     /**
@@ -91,6 +120,9 @@ final class StepCurve {
      * @param time a time (s) within the step
      */
     double rate(int component, double time) {
+        if (time <= from) {
+            return firstRates[component];
+        }
         if (time >= from + length) {
             return lastRates[component];
         }
@@ -109,8 +141,13 @@ final class StepCurve {
     void at(double time, double[] into) {
         prepare();
         double s = (time - from) / length;
+        double[] c = constant;
+        double[] l = linear;
+        double[] q = square;
+        double[] t = cube;
+        double[] f = fourth;
         for (int k = 0; k < into.length; k++) {
-            into[k] = constant[k] + s * (linear[k] + s * (square[k] + s * (cube[k] + s * fourth[k])));
+            into[k] = c[k] + s * (l[k] + s * (q[k] + s * (t[k] + s * f[k])));
         }
     }
 

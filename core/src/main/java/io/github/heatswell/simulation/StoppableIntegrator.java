@@ -24,7 +24,12 @@ final class StoppableIntegrator extends DormandPrince54Integrator {
         boolean read(ODEStateInterpolator step);
     }
 
+    /** The error (of which 1 is allowed) of a step that led out of what can be calculated. */
+    private static final double BEYOND_ALL = 1e12;
+
     private Reader reader = step -> true;
+    private double lastStep;
+    private double lastError;
 
     /**
      * A solver.
@@ -41,6 +46,20 @@ final class StoppableIntegrator extends DormandPrince54Integrator {
     /** Sets who takes the steps from now on. */
     void handTo(Reader next) {
         reader = next;
+    }
+
+    /** The step (s) that the error of the last one lets expect to be just short enough. */
+    double comfortableStep() {
+        return lastStep * Math.min(getMaxGrowth(), getSafety() * Math.pow(lastError, -1.0 / getOrder()));
+    }
+
+    @Override
+    protected double estimateError(double[][] rates, double[] from, double[] to, double step) {
+        double error = super.estimateError(rates, from, to, step);
+        lastStep = step;
+        // a trial far too long can leave everything that can be calculated
+        lastError = Double.isNaN(error) ? BEYOND_ALL : error;
+        return lastError;
     }
 
     @Override

@@ -37,8 +37,6 @@ final class TankColumn {
     private final double[] growth;
     private final double[] give;
     private final double[] heat;
-    /** Of that, what reaches the lowest layer of a zone (W). */
-    private final double[] heatBelow;
 
     private final boolean[] upward;
     private final Linear[] flow;
@@ -46,6 +44,7 @@ final class TankColumn {
     private final double[] rates;
     private double lost;
     private double coldEnthalpy;
+    private Modes modes;
 
     /** A quantity linear in the rate of pressure (Pa/s) and in the relief flow on top of the tank (kg/s). */
     static final class Linear {
@@ -88,7 +87,6 @@ final class TankColumn {
         growth = new double[layers];
         give = new double[layers];
         heat = new double[layers];
-        heatBelow = new double[layers];
         upward = new boolean[layers];
         flow = new Linear[layers + 1];
         warming = new Linear[layers];
@@ -106,24 +104,24 @@ final class TankColumn {
      *
      * @param y the state
      * @param vector where its parts stand
-     * @param modes the modes
+     * @param now the modes
      */
-    void prepare(double[] y, StateVector vector, Modes modes) {
-        formZones(modes);
+    void prepare(double[] y, StateVector vector, Modes now) {
+        modes = now;
+        formZones();
         double p = y[StateVector.PRESSURE];
         lost = 0;
         for (int z = 0; z < zones; z++) {
-            prepareZone(z, p, y[vector.lowest + from[z]], modes);
+            prepareZone(z, p, y[vector.lowest + from[z]]);
         }
         for (int z = 1; z < zones; z++) {
             double conducted = plant.conductance * (temperature[z] - temperature[z - 1]);
             heat[z] -= conducted;
-            heatBelow[z] -= conducted;
             heat[z - 1] += conducted;
         }
     }
 
-    private void formZones(Modes modes) {
+    private void formZones() {
         zones = 0;
         for (int layer = 0; layer < plant.layers; layer++) {
             if (layer > 0 && modes.joined(layer - 1)) {
@@ -136,7 +134,7 @@ final class TankColumn {
         }
     }
 
-    private void prepareZone(int z, double p, double zoneTemperature, Modes modes) {
+    private void prepareZone(int z, double p, double zoneTemperature) {
         WaterState state = states[z];
         water.evaluate(zoneTemperature, p, state);
         double share = (double) count[z] / plant.layers;
@@ -148,15 +146,19 @@ final class TankColumn {
         give[z] = plant.shellCompliance / size + state.compressibility();
         double zoneLoss = plant.standingLoss * share * (zoneTemperature - plant.roomTemperature);
         lost += zoneLoss;
-        heat[z] = -zoneLoss;
-        heatBelow[z] = -zoneLoss / count[z];
+        heat[z] = heating(from[z], from[z] + count[z]) - zoneLoss;
+    }
+
+    /** What burners and elements give (W) to the layers from one up to before another. */
+    private double heating(int first, int end) {
+        double sum = 0;
         for (int i = 0; i < plant.sources.size(); i++) {
             Plant.Source source = plant.sources.get(i);
-            if (source.layer >= from[z] && source.layer < from[z] + count[z] && modes.isOn(i, plant)) {
-                heat[z] += source.output;
-                heatBelow[z] += source.layer == from[z] ? source.output : 0;
+            if (source.layer >= first && source.layer < end && modes.isOn(i, plant)) {
+                sum += source.output;
             }
         }
+        return sum;
     }
 
     private double shellSize(double p, double zoneTemperature) {
@@ -315,26 +317,28 @@ final class TankColumn {
     }
 
     /**
-     * By how much the lowest layer of a zone of several would warm more slowly than the others, if they were apart (K/s):
-     * positive where colder water from below, which a zone mixes in everywhere, lifts the others as they are.
+     * By how much faster (K/s) the lower part of a zone would become warmer than its upper part if they did not mix. The
+     * standing loss and the work of compression are the same for every layer of a zone.
      *
-     * @param layer the lowest layer of the zone
+     * @param layer the highest layer of the lower part
      * @param pressureRate rate of pressure (Pa/s)
      * @param topRelief what valves on top give off (kg/s)
      */
-    double lag(int layer, double pressureRate, double topRelief) {
+    double lead(int layer, double pressureRate, double topRelief) {
         int z = zoneOf(layer);
-        double h = states[z].enthalpy();
-        double fromBelow = heatBelow[z] + Math.max(flow[z].at(pressureRate, topRelief), 0) * (enthalpyBelow(z) - h);
-        double others = heat[z] - heatBelow[z];
-        if (z + 1 < zones) {
-            others += Math.max(-flow[z + 1].at(pressureRate, topRelief), 0) * (states[z + 1].enthalpy() - h);
+        int split = layer + 1;
+        int end = from[z] + count[z];
+        double lower = heating(from[z], split)
+                + Math.max(flow[z].at(pressureRate, topRelief), 0) * (enthalpyBelow(z) - states[z].enthalpy());
+        double upper = heating(split, end);
+        if (z > 0) {
+            lower += plant.conductance * (temperature[z - 1] - temperature[z]);
         }
-        return (others / (count[z] - 1) - fromBelow) / capacity(layer);
-    }
-
-    /** How fast the sources in the zone of a layer would warm that layer alone (K/s). */
-    double drive(int layer) {
-        return Math.abs(heatBelow[zoneOf(layer)]) / capacity(layer);
+        if (z + 1 < zones) {
+            upper += plant.conductance * (temperature[z + 1] - temperature[z])
+                    - Math.min(flow[z + 1].at(pressureRate, topRelief), 0)
+                            * (states[z + 1].enthalpy() - states[z].enthalpy());
+        }
+        return (lower / (split - from[z]) - upper / (end - split)) / capacity(layer);
     }
 }

@@ -31,8 +31,11 @@ final class Watches {
     private static final double FLOW_GAP = 1e-9;
     /** A layer this much (K) warmer than the one above it mixes with it. */
     private static final double INVERSION = 1e-6;
-    /** A layer that would lag behind those it is mixed with by this much (K/s) parts from them: a kelvin in a day. */
-    private static final double PARTS = 1e-5;
+    /**
+     * Mixed layers part where the lower ones would fall behind by this much (K/s): a kelvin in twelve days, and more than what
+     * a flow makes of the solver's error.
+     */
+    private static final double FALLS_BEHIND = 1e-6;
     /** A pressure this close (Pa) to the equilibrium with what flows counts as settled, */
     private static final double SETTLED_WITHIN = 1;
     /** provided it is also this close (-) compared with how far the equilibrium lifts the valve. */
@@ -104,23 +107,23 @@ final class Watches {
         switch (modes.rule) {
             case HELD -> {
                 if (!feed.open) {
-                    watches.add(Watch.silent(free, y -> balance.supplyFlow() + FLOW_GAP));
+                    watches.add(Watch.ofFlows(free, y -> balance.supplyFlow() + FLOW_GAP));
                 }
                 if (feed.lockUp < Double.POSITIVE_INFINITY) {
                     addReducingValve(watches, free, start);
                 }
             }
-            case RETURNING -> watches.add(Watch.silent(free, y -> FLOW_GAP - balance.supplyFlow()));
+            case RETURNING -> watches.add(Watch.ofFlows(free, y -> FLOW_GAP - balance.supplyFlow()));
             case FILLING -> {
-                watches.add(Watch.silent(free, this::distanceFromFilled));
+                watches.add(Watch.ofFlows(free, this::distanceFromFilled));
                 if (!feed.open && start[PRESSURE] < feed.standing(start[STREET]) + PRESSURE_GAP) {
                     watches.add(Watch.silent(free, y -> feed.standing(y[STREET]) - y[PRESSURE] + PRESSURE_GAP));
                 }
             }
-            case SETTLED -> watches.add(Watch.silent(free, y -> balance.reliefFlow() + FLOW_GAP));
+            case SETTLED -> watches.add(Watch.ofFlows(free, y -> balance.reliefFlow() + FLOW_GAP));
             case FREE -> {
                 if (modes.anyValveOpen()) {
-                    watches.add(Watch.silent(modes.withRule(PressureRule.SETTLED), y -> distanceFromSettled()));
+                    watches.add(Watch.ofFlows(modes.withRule(PressureRule.SETTLED), y -> distanceFromSettled()));
                 }
             }
         }
@@ -144,7 +147,7 @@ final class Watches {
         if (balance.droops(start)) {
             watches.add(Watch.silent(free, y -> feed.standing(y[STREET]) - y[PRESSURE] - Balance.LITTLE_DROOP / 2));
         } else if (feed.droop > 0) {
-            watches.add(Watch.silent(free, y -> 1.01 * Balance.LITTLE_DROOP - balance.droopOfFlow()));
+            watches.add(Watch.ofFlows(free, y -> 1.01 * Balance.LITTLE_DROOP - balance.droopOfFlow()));
         }
     }
 
@@ -239,16 +242,11 @@ final class Watches {
             if (!modes.joined(layer)) {
                 int below = vector.lowest + layer;
                 watches.add(Watch.silent(modes.withJoined(layer), y -> y[below + 1] - y[below] + INVERSION));
-            } else if (layer == 0 || !modes.joined(layer - 1)) {
-                addParting(watches, modes, layer);
+            } else if (balance.lead(layer) > -FALLS_BEHIND) {
+                // otherwise they have just been found to mix all the same
+                int upTo = layer;
+                watches.add(Watch.ofFlows(modes, y -> balance.lead(upTo) + FALLS_BEHIND));
             }
-        }
-    }
-
-    /** A zone comes apart when colder water would lift it; one that has just been found together is left so. */
-    private void addParting(List<Watch> watches, Modes modes, int lowest) {
-        if (balance.lag(lowest) < PARTS) {
-            watches.add(Watch.silent(modes, y -> PARTS - balance.lag(lowest)));
         }
     }
 

@@ -8,7 +8,7 @@ import io.github.heatswell.water.LiquidWater;
  * flows between neighbours through the same conductance as everywhere, with the enthalpy of where it comes from; heat is
  * conducted; and where warmer water lies below colder, a large finite conductance lets them exchange heat.
  *
- * <p>The exchange is a smooth function, so that it needs no mode: it dies out within a millikelvin.
+ * <p>The exchange is a smooth function, so that it needs no mode: it dies out within a tenth of a millikelvin.
  */
 final class Column {
 
@@ -18,7 +18,7 @@ final class Column {
      */
     private static final double EXCHANGE = 2e7;
     /** How far the beginning of the exchange is smeared (K). */
-    private static final double EXCHANGE_WIDTH = 1e-4;
+    private static final double EXCHANGE_WIDTH = 1e-5;
     /** Effective vertical conductivity of water, wall and fittings (W/(m K)). */
     private static final double CONDUCTIVITY = 1.2;
 

@@ -79,7 +79,8 @@ final class PlumbingCases {
                 new ComparisonCase("five layers, vessel, EU M day", layeredDay(), 24),
                 new ComparisonCase("reducing valve, long draw", longDraw(), 1),
                 new ComparisonCase("two layers, draw while heating", drawWhileHeating(), 1),
-                new ComparisonCase("three layers, thermostat stuck, T&P device", stuckThermostatLayers(), 10));
+                new ComparisonCase("three layers, thermostat stuck, T&P device", stuckThermostatLayers(), 10),
+                new ComparisonCase("two layers, flow that grows while heating", growingFlow(), 3));
     }
 
     private static DrawProfile day(String name) {
@@ -313,6 +314,22 @@ final class PlumbingCases {
         return house().heater(burner().thermostatStuck(true).build())
                 .tank(layered(210, 2.2, 3))
                 .addReliefValve(combined())
+                .build();
+    }
+
+    /** The street rises, and with it what runs through a valve on top: the burner first warms the tank, then loses. */
+    private static HotWaterSystem growingFlow() {
+        return withRelief(relief().location(ReliefValve.Location.TANK_TOP)
+                        .stuckOpen(15, RatioUnit.PERCENT)
+                        .build())
+                .supply(check().street(StreetPressure.daily(
+                                Map.of(0.0, Pressure.gauge(0.5, BAR), 3 * HOUR, Pressure.gauge(6, BAR))))
+                        .build())
+                .heater(burner().input(4, PowerUnit.KILOWATT)
+                        .setPoint(75, CELSIUS)
+                        .build())
+                .tank(layered(60, 2.2, 2))
+                .start(Start.builder().timeOfDay(0, DurationUnit.HOUR).build())
                 .build();
     }
 
