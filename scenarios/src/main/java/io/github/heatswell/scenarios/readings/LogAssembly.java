@@ -94,24 +94,36 @@ final class LogAssembly {
 
     private List<String> remarks(PressureLog log) {
         List<String> remarks = new ArrayList<>();
-        note(remarks, empty, "%d rows without a pressure are left out");
-        note(remarks, repeated, "%d rows repeat the time of the row before and are left out");
-        note(remarks, setBack, "the clock was set back %d times; the readings are put one behind the other");
+        note(remarks, empty, "one row without a pressure is left out", "%d rows without a pressure are left out");
+        note(
+                remarks,
+                repeated,
+                "one row repeats the time of the row before and is left out",
+                "%d rows repeat the time of the row before and are left out");
+        note(
+                remarks,
+                setBack,
+                "the clock was set back once; the readings are put one behind the other",
+                "the clock was set back %d times; the readings are put one behind the other");
         if (rows.stride() > 1) {
-            note(remarks, rows.stride(), "there are more readings than can be used; one of %d is kept");
+            remarks.add("there are more readings than can be used; one of " + rows.stride() + " is kept");
         }
         gaps(remarks, log);
         if (log.step() > 0) {
             remarks.add("the readings fall on steps of " + Digits.significant(PressureUnit.BAR.fromSi(log.step()), 2)
                     + " bar");
         }
-        note(remarks, outliers(log), "%d readings stand out from their neighbours; they count little");
+        note(
+                remarks,
+                outliers(log),
+                "one reading stands out from its neighbours; it counts little",
+                "%d readings stand out from their neighbours; they count little");
         return remarks;
     }
 
-    private static void note(List<String> remarks, long number, String sentence) {
+    private static void note(List<String> remarks, long number, String ofOne, String ofSeveral) {
         if (number > 0) {
-            remarks.add(String.format(Locale.ROOT, sentence, number));
+            remarks.add(number == 1 ? ofOne : String.format(Locale.ROOT, ofSeveral, number));
         }
     }
 
@@ -124,8 +136,11 @@ final class LogAssembly {
         double usual = steps[steps.length / 2];
         long gaps = Arrays.stream(steps).filter(step -> step > GAP * usual).count();
         if (gaps > 0) {
-            remarks.add(gaps + " times readings are missing, at most for "
-                    + Digits.significant(steps[steps.length - 1] / 60, 3) + " minutes");
+            String longest = Digits.significant(steps[steps.length - 1] / 60, 3) + " minutes";
+            remarks.add(
+                    gaps == 1
+                            ? "readings are missing once, for " + longest
+                            : "readings are missing " + gaps + " times, for " + longest + " at most");
         }
     }
 

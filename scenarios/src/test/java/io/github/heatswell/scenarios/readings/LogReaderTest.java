@@ -121,12 +121,12 @@ class LogReaderTest {
         text.append("17940,50\n17940,51\n18000,\n");
         LogFile file = read(text.append("100,50\n160,50\n").toString());
         String remarks = String.join("; ", file.remarks());
-        assertTrue(remarks.contains("1 rows without a pressure"), remarks);
+        assertTrue(remarks.contains("one row without a pressure is"), remarks);
         assertTrue(remarks.contains("repeat the time"), remarks);
-        assertTrue(remarks.contains("set back 1 times"), remarks);
-        assertTrue(remarks.contains("at most for 201 minutes"), remarks);
+        assertTrue(remarks.contains("set back once"), remarks);
+        assertTrue(remarks.contains("missing once, for 201 minutes"), remarks);
         assertTrue(remarks.contains("steps of 0.069 bar"), remarks);
-        assertTrue(remarks.contains("1 readings stand out"), remarks);
+        assertTrue(remarks.contains("one reading stands out"), remarks);
         assertEquals(PressureUnit.PSI.factor(), file.log().step(), 1, "one psi, to a pascal");
     }
 
