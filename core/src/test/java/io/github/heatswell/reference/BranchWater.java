@@ -1,5 +1,6 @@
 package io.github.heatswell.reference;
 
+import io.github.heatswell.plant.ExpansionVessel;
 import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.plant.PipeRun;
 import io.github.heatswell.plant.Site;
@@ -11,7 +12,8 @@ import java.util.Optional;
 /**
  * The cold water outside the tank, in pipes and vessel, at the temperature of the supply. Its pressure follows from its
  * mass: {@code rho(T_s, p) [sum V_i (1 + C_i (p - p_ref)) + V_w(p - rho g z) - V_air p_0/p] = m}. Trapped air is
- * isothermal; a vessel above the drain cock stands under a column of cold water less.
+ * isothermal; a vessel above the drain cock stands under a column of cold water less. A vessel full of water is so much more
+ * of rigid pipe, and one that is cut off is none.
  *
  * <p>A rigid fitting of a millionth of the tank's volume stands in for the branch where there is neither pipe nor vessel;
  * it takes part in everything, at an effect of 1e-6.
@@ -57,9 +59,11 @@ final class BranchWater {
             pipes += pipe.volume();
             compliance += pipe.volume() * pipe.compliance();
         }
-        volume = pipes + FITTING * system.tank().volume();
+        volume = pipes + FITTING * system.tank().volume() + volumeIf(system, ExpansionVessel.Condition.WATERLOGGED);
         give = compliance;
-        gas = system.vessel().map(v -> new VesselGas(v, site.atmosphere(), site.roomTemperature()));
+        gas = system.vessel()
+                .filter(v -> v.condition() == ExpansionVessel.Condition.SOUND)
+                .map(v -> new VesselGas(v, site.atmosphere(), site.roomTemperature()));
         vesselOffset =
                 system.vessel().map(v -> column(v.height(), site.atmosphere())).orElse(0.0);
         airVolume = system.trappedAir().map(TrappedAir::volume).orElse(0.0);
@@ -68,6 +72,13 @@ final class BranchWater {
                 .map(q -> q.absolute(site.atmosphere()))
                 .orElse(referencePressure);
         pressure = referencePressure;
+    }
+
+    private static double volumeIf(HotWaterSystem system, ExpansionVessel.Condition condition) {
+        return system.vessel()
+                .filter(v -> v.condition() == condition)
+                .map(ExpansionVessel::volume)
+                .orElse(0.0);
     }
 
     /** {@return what a column of cold water weighs (Pa), taken at the pressure of the air (Pa)} */
@@ -126,13 +137,18 @@ final class BranchWater {
 
     /** {@return by how much more water (-) the branch holds than at the moment the diaphragm leaves its seat} */
     double fillAboveSeat(double mass, double s) {
-        return mass / massAt(gas.orElseThrow().seatPressure(s) + vesselOffset, s, Mode.Diaphragm.SEATED) - 1;
+        return fillAbove(mass, massAt(gas.orElseThrow().seatPressure(s) + vesselOffset, s, Mode.Diaphragm.SEATED));
     }
 
     /** {@return by how much more water (-) the branch holds than at the moment the diaphragm meets its stop, if any} */
     double fillAboveStop(double mass, double s) {
         double p = gas.orElseThrow().stopPressure(s) + vesselOffset;
-        return p < HIGHEST_PRESSURE ? mass / massAt(p, s, Mode.Diaphragm.STOPPED) - 1 : -1;
+        return p < HIGHEST_PRESSURE ? fillAbove(mass, massAt(p, s, Mode.Diaphragm.STOPPED)) : -1;
+    }
+
+    /** Where trapped air at the pressure of the seat would fill more than the pipes, the mass there is below zero. */
+    private static double fillAbove(double mass, double there) {
+        return (mass - there) / Math.max(Math.abs(mass), Math.abs(there));
     }
 
     /**

@@ -25,13 +25,24 @@ final class ReferenceRun {
     private long evaluations;
     private long steps;
     private boolean ended;
+    private double highestPressure;
 
     private ReferenceRun(UnreducedSystem system, double tolerance) {
         this.system = system;
         this.tolerance = tolerance;
         state = system.start();
         mode = system.firstMode();
-        integrator = new StiffIntegrator(system.equations(mode), tolerance);
+        integrator = integrator();
+    }
+
+    private StiffIntegrator integrator() {
+        StiffIntegrator fresh = new StiffIntegrator(system.equations(mode), tolerance);
+        fresh.showTo((y, t) -> look(y));
+        return fresh;
+    }
+
+    private void look(double[] y) {
+        highestPressure = Math.max(highestPressure, system.pressure(y, mode));
     }
 
     /**
@@ -51,10 +62,11 @@ final class ReferenceRun {
      * @param duration how long (s)
      * @param interval the distance of the samples (s)
      * @param tolerance the relative tolerance of a step (-)
-     * @return what was found; shorter than asked for if the test pressure was reached
+     * @return what was found; shorter than asked for where a limit of the model was reached
      */
     static ReferenceRun of(UnreducedSystem system, double duration, double interval, double tolerance) {
         ReferenceRun run = new ReferenceRun(system, tolerance);
+        run.look(run.state);
         run.sample();
         for (int i = 1; !run.ended && run.time < duration; i++) {
             run.advance(Math.min(i * interval, duration));
@@ -77,6 +89,7 @@ final class ReferenceRun {
             }
             time = arrival.t();
             state = arrival.y();
+            look(state);
             if (arrival.fired() < 0) {
                 return;
             }
@@ -88,7 +101,7 @@ final class ReferenceRun {
             }
             close();
             mode = taken.next().get();
-            integrator = new StiffIntegrator(system.equations(mode), tolerance);
+            integrator = integrator();
             transitions = Transition.from(system, mode);
         }
     }
@@ -116,6 +129,11 @@ final class ReferenceRun {
     /** {@return the last sample} */
     Sample last() {
         return samples.get(samples.size() - 1);
+    }
+
+    /** {@return the highest pressure of the branch (Pa, absolute) at the end of any step} */
+    double highestPressure() {
+        return highestPressure;
     }
 
     /** {@return what happened, in the order of time} */

@@ -53,6 +53,11 @@ final class ReliefPort {
         return fullLift;
     }
 
+    /** {@return the absolute pressure (Pa) of the system at which there is only the pressure of the air at the valve} */
+    double air() {
+        return air;
+    }
+
     /** {@return whether it is fully lifted from opening to reseating} */
     boolean snaps() {
         return valve.character() == ReliefValve.Character.SNAP;
@@ -62,6 +67,11 @@ final class ReliefPort {
     boolean moves() {
         return valve.condition() == ReliefValve.Condition.SOUND
                 || valve.condition() == ReliefValve.Condition.LEAKING_SEAT;
+    }
+
+    /** {@return whether it stands open for good} */
+    boolean stuckOpen() {
+        return valve.condition() == ReliefValve.Condition.STUCK_OPEN;
     }
 
     /** {@return whether it gives off water from the top of the tank} */

@@ -2,6 +2,7 @@ package io.github.heatswell.reference;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ObjDoubleConsumer;
 
 /**
  * Advances a {@link StiffProblem} with {@link RadauStep} under error control and stops where a {@link Trigger} first rises
@@ -25,6 +26,7 @@ final class StiffIntegrator {
     private final RadauStep radau;
     private double next = FIRST_STEP;
     private boolean afterReset = true;
+    private ObjDoubleConsumer<double[]> witness = (y, t) -> {};
     private long steps;
     private long rejected;
 
@@ -47,6 +49,11 @@ final class StiffIntegrator {
      * @param fired the number of the trigger that ended it, or -1 if the end asked for was reached
      */
     record Arrival(double t, double[] y, int fired) {}
+
+    /** Shows every state that the solution passes through at the end of a step, and its time, from now on. */
+    void showTo(ObjDoubleConsumer<double[]> chosen) {
+        witness = chosen;
+    }
 
     /** Forgets the step length, because the equations are about to change. */
     void restart() {
@@ -98,6 +105,7 @@ final class StiffIntegrator {
             time = arrival;
             state = reached;
             now = then;
+            witness.accept(state, time);
         }
         return new Arrival(time, state, -1);
     }

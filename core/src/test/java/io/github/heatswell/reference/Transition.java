@@ -3,6 +3,7 @@ package io.github.heatswell.reference;
 import io.github.heatswell.plant.Heater;
 import io.github.heatswell.plant.Tank;
 import io.github.heatswell.result.EventKind;
+import io.github.heatswell.water.Saturation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -34,6 +35,14 @@ record Transition(Optional<EventKind> kind, String device, Trigger trigger, Opti
      * With ample conductances the flow is then 1e-8 kg/s, and what it carries the wrong way until then is 2 mW.
      */
     private static final double TURNING = 1e-6;
+
+    /** This close (Pa) to the pressure of the air an opening takes in air: where a run is said to end. */
+    private static final double NO_WATER = 10;
+
+    /** The temperatures (K) between which the properties of water hold. */
+    private static final double COLDEST = 273.15;
+
+    private static final double HOTTEST = 423.15;
 
     static Transition kink(Trigger trigger, Mode next) {
         return new Transition(Optional.empty(), "", trigger, Optional.of(next));
@@ -206,10 +215,30 @@ record Transition(Optional<EventKind> kind, String device, Trigger trigger, Opti
         } else {
             list.add(of(EventKind.WORKING_PRESSURE_EXCEEDED, aboveWorking, mode.withOverworked(true)));
         }
-        list.add(new Transition(
-                Optional.of(EventKind.TEST_PRESSURE_REACHED),
-                "",
-                (t, y) -> system.pressure(y, mode) - test,
-                Optional.empty()));
+        list.add(end(
+                EventKind.WATER_OUT_OF_RANGE,
+                (t, y) -> Math.max(
+                        COLDEST - system.column().bottom().temperature(), system.topTemperature(y) - HOTTEST)));
+        list.add(end(EventKind.TEST_PRESSURE_REACHED, (t, y) -> system.pressure(y, mode) - test));
+        list.add(end(
+                EventKind.ATMOSPHERE_REACHED, (t, y) -> lowest(system, mode) + NO_WATER - system.pressure(y, mode)));
+        list.add(end(
+                EventKind.VAPOUR_FORMS,
+                (t, y) -> Saturation.pressureAbsolute(system.topTemperature(y)) - system.pressure(y, mode)));
+    }
+
+    /** The pressure (Pa, absolute) of the system at which it begins to take in air. */
+    private static double lowest(UnreducedSystem system, Mode mode) {
+        double lowest = system.air();
+        for (int i = 0; i < system.reliefs().size(); i++) {
+            ReliefPort port = system.reliefs().get(i);
+            boolean open = port.stuckOpen() || mode.lifts().get(i) != Mode.Lift.CLOSED;
+            lowest = open ? Math.max(lowest, port.air()) : lowest;
+        }
+        return lowest;
+    }
+
+    private static Transition end(EventKind kind, Trigger trigger) {
+        return new Transition(Optional.of(kind), "", trigger, Optional.empty());
     }
 }

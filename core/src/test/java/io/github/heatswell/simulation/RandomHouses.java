@@ -37,19 +37,24 @@ import org.hipparchus.random.RandomGenerator;
 import org.hipparchus.random.Well19937c;
 
 /** Draws houses with everything that can be in them: any feed, draws, layers, leaks, air, heights and faults. */
-final class RandomHouses {
+public final class RandomHouses {
 
     private final RandomGenerator random;
     private final RandomSystems simple;
     private final List<String> profiles = StandardProfiles.load().names();
 
-    RandomHouses(long seed) {
+    /**
+     * Draws from a seed.
+     *
+     * @param seed the same houses come from the same seed
+     */
+    public RandomHouses(long seed) {
         random = new Well19937c(seed);
         simple = new RandomSystems(seed + 1_000_000);
     }
 
-    /** The next house that makes sense as a whole; what the builders refuse is thrown away. */
-    HotWaterSystem next() {
+    /** {@return the next house that makes sense as a whole; what the builders refuse is thrown away} */
+    public HotWaterSystem next() {
         while (true) {
             try {
                 return house();

@@ -1,0 +1,199 @@
+package io.github.heatswell.reference;
+
+import static io.github.heatswell.units.PressureUnit.BAR;
+
+import io.github.heatswell.plant.ExpansionVessel;
+import io.github.heatswell.plant.Heater;
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.plant.Leak;
+import io.github.heatswell.plant.PipeRun;
+import io.github.heatswell.plant.ReliefValve;
+import io.github.heatswell.plant.Start;
+import io.github.heatswell.plant.Supply;
+import io.github.heatswell.plant.Tank;
+import io.github.heatswell.simulation.RandomHouses;
+import io.github.heatswell.units.ConductanceUnit;
+import io.github.heatswell.units.DurationUnit;
+import io.github.heatswell.units.FlowUnit;
+import io.github.heatswell.units.LengthUnit;
+import io.github.heatswell.units.PowerUnit;
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.RatioUnit;
+import io.github.heatswell.units.TemperatureDifferenceUnit;
+import io.github.heatswell.units.TemperatureUnit;
+import io.github.heatswell.units.VolumeUnit;
+import java.util.StringJoiner;
+import org.hipparchus.random.RandomGenerator;
+import org.hipparchus.random.Well19937c;
+
+/**
+ * Draws houses for the comparison: those of {@link RandomHouses}, with what the unreduced equations cannot represent taken
+ * out (a second element, a cut-out, cold water that changes during the day), and with vessels and valves that stand to the
+ * pressure of the house as they do in life: rightly charged, too low, too high, empty, full of water, cut off, or none; and
+ * a valve that is sound, weeps, or opens too early. A third keeps whatever vessel and valves it was drawn with.
+ */
+final class RandomCases {
+
+    private static final double KELVIN = 273.15;
+
+    private final RandomHouses houses;
+    private final RandomGenerator random;
+    private int drawn;
+
+    RandomCases(long seed) {
+        houses = new RandomHouses(seed);
+        random = new Well19937c(seed + 2_000_000);
+    }
+
+    /** {@return the next house, with its number and what is in it as its name} */
+    ComparisonCase next() {
+        while (true) {
+            try {
+                ComparisonCase chosen = draw();
+                drawn++;
+                return chosen;
+            } catch (IllegalArgumentException refused) {
+                // parts that do not fit each other
+            }
+        }
+    }
+
+    private ComparisonCase draw() {
+        HotWaterSystem base = houses.next();
+        StringJoiner name = new StringJoiner(", ", drawn + ": ", "");
+        double resting = BAR.fromSi(base.supplyAtStart().gauge(base.site().atmosphere()));
+        HotWaterSystem.Builder house = HotWaterSystem.builder()
+                .site(base.site())
+                .supply(supply(base))
+                .tank(tank(base.tank()))
+                .heater(heater(base.heater()))
+                .start(start(base.start(), resting))
+                .draws(base.draws());
+        base.piping().forEach((PipeRun pipe) -> house.addPipe(pipe));
+        base.leaks().forEach((Leak leak) -> house.addLeak(leak));
+        base.trappedAir().ifPresent(air -> house.trappedAir(air));
+        name.add(base.supply().arrangement().toString());
+        if (chance(1.0 / 3)) {
+            name.add("any parts");
+            base.reliefValves().forEach((ReliefValve valve) -> house.addReliefValve(valve));
+            base.vessel().ifPresent(vessel -> house.vessel(vessel));
+        } else {
+            addVessel(house, base.tank(), resting, name);
+            addValve(house, resting, name);
+        }
+        double hours = new double[] {4, 8, 16, 24}[random.nextInt(4)];
+        return new ComparisonCase(name.toString(), house.build(), hours);
+    }
+
+    private Supply supply(HotWaterSystem base) {
+        double cold = base.supply().water().on(base.start().dayOfYear());
+        return base.supply().toBuilder()
+                .water(cold - KELVIN, TemperatureUnit.CELSIUS)
+                .build();
+    }
+
+    private Tank tank(Tank base) {
+        int layers = chance(0.6) ? 1 : 2 + random.nextInt(4);
+        return Tank.builder()
+                .volume(base.volume(), VolumeUnit.CUBIC_METRE)
+                .shell(base.shell())
+                .standingLoss(base.standingLoss(), ConductanceUnit.WATT_PER_KELVIN)
+                .workingPressure(base.workingPressure())
+                .layers(layers)
+                .height(base.height().orElse(1), LengthUnit.METRE)
+                .build();
+    }
+
+    private Heater heater(Heater base) {
+        double height = base.elements().get(0).height();
+        return Heater.builder()
+                .energy(height < 0.2 ? Heater.Energy.GAS : Heater.Energy.ELECTRIC)
+                .input(base.input(), PowerUnit.WATT)
+                .recoveryEfficiency(base.recoveryEfficiency(), RatioUnit.ONE)
+                .height(height < 0.2 ? 0 : height, RatioUnit.ONE)
+                .setPoint(base.setPoint() - KELVIN, TemperatureUnit.CELSIUS)
+                .differential(base.differential(), TemperatureDifferenceUnit.KELVIN)
+                .thermostatStuck(base.thermostatStuck())
+                .build();
+    }
+
+    private Start start(Start base, double resting) {
+        Start.Builder start = Start.builder().timeOfDay(base.timeOfDay(), DurationUnit.SECOND);
+        if (chance(0.4)) {
+            start.water(between(5, 75), TemperatureUnit.CELSIUS);
+        }
+        if (chance(0.15)) {
+            start.pressure(Pressure.gauge(Math.max(0.3, resting + between(-1, 2)), BAR));
+        }
+        return start.build();
+    }
+
+    private void addVessel(HotWaterSystem.Builder house, Tank tank, double resting, StringJoiner name) {
+        ExpansionVessel.Builder vessel = ExpansionVessel.builder()
+                .volume(tank.volume() * between(0.02, 0.12), VolumeUnit.CUBIC_METRE)
+                .acceptance(chance(0.3) ? 100 : between(30, 95), RatioUnit.PERCENT)
+                .height(chance(0.5) ? 0 : between(-1, 3), LengthUnit.METRE);
+        if (chance(0.3)) {
+            vessel.gasTimeConstant(between(5, 300), DurationUnit.SECOND);
+        }
+        double charge = Math.max(0.05, resting - between(0, 0.3));
+        int kind = random.nextInt(7);
+        switch (kind) {
+            case 0 -> name.add("no vessel");
+            case 1, 2 -> name.add("charge right");
+            case 3 -> {
+                name.add("charge low");
+                charge = resting * between(0.2, 0.8);
+            }
+            case 4 -> {
+                name.add("charge high");
+                charge = resting + between(0.3, 3);
+            }
+            case 5 -> {
+                name.add("charge lost");
+                charge = between(0.02, 0.1);
+            }
+            default -> {
+                name.add("full of water");
+                vessel.condition(ExpansionVessel.Condition.WATERLOGGED);
+            }
+        }
+        if (kind != 0) {
+            house.vessel(vessel.precharge(Pressure.gauge(charge, BAR)).build());
+        }
+    }
+
+    private void addValve(HotWaterSystem.Builder house, double resting, StringJoiner name) {
+        double set = Math.max(6, Math.ceil(resting + between(0.5, 4)));
+        double worn = chance(0.25) ? between(0.7, 0.97) : 1;
+        double opens = set * worn;
+        boolean snaps = chance(0.3);
+        ReliefValve.Builder valve = ReliefValve.builder()
+                .name("relief")
+                .opens(Pressure.gauge(opens, BAR))
+                .fullLift(Pressure.gauge(opens * between(1.03, 1.15), BAR))
+                .reseats(Pressure.gauge(opens * between(0.75, 0.97), BAR))
+                .fullFlow(Math.exp(between(Math.log(2), Math.log(100))), FlowUnit.LITRE_PER_MINUTE)
+                .character(snaps ? ReliefValve.Character.SNAP : ReliefValve.Character.MODULATING);
+        name.add((snaps ? "snap" : "modulating") + (worn < 1 ? " opening early" : ""));
+        if (chance(0.25)) {
+            name.add("weeping");
+            valve.leakingSeat(
+                    Pressure.gauge(opens * between(0.3, 0.9), BAR), between(1, 60), FlowUnit.MILLILITRE_PER_MINUTE);
+        }
+        if (chance(0.3)) {
+            valve.location(ReliefValve.Location.TANK_TOP)
+                    .opensAt(between(92, 99), TemperatureUnit.CELSIUS)
+                    .reseatsAt(between(75, 90), TemperatureUnit.CELSIUS);
+        }
+        house.addReliefValve(valve.build());
+    }
+
+    private double between(double low, double high) {
+        return low + (high - low) * random.nextDouble();
+    }
+
+    private boolean chance(double probability) {
+        return random.nextDouble() < probability;
+    }
+}

@@ -1,0 +1,58 @@
+package io.github.heatswell.reference;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestReporter;
+
+/**
+ * Validation of the library against the unreduced equations for houses drawn at random. More of them are looked at with
+ * {@code -Dtest.jvm.options=-Dreference.systems=200}, and others from another {@code reference.from} on.
+ */
+@Tag("validation")
+class RandomComparisonTest {
+
+    private static final int SYSTEMS = Integer.getInteger("reference.systems", 12);
+    private static final long FROM = Long.getLong("reference.from", 1);
+
+    private static final double TOLERANCE = 1e-8;
+    /** As for the chosen cases with taps: 15 Pa at 0.15 kg/s. */
+    private static final Conductances CONDUCTANCES = new Conductances(1e-2, 1e-1);
+
+    /** Highest pressure: 0.2 % of the gauge pressure, which is stricter than of the absolute one. */
+    private static final double PEAK = 2e-3;
+    /** What each relief valve gave off: 0.5 %. */
+    private static final double SHARE = 5e-3;
+    /** Mass (kg) below which a share says nothing: a drop. */
+    private static final double DROP = 0.25e-3;
+    /** The instant (s) at which a limit of the model ends the run. */
+    private static final double SECONDS = 5;
+
+    @Test
+    void libraryFollowsTheUnreducedEquations(TestReporter reporter) {
+        RandomCases cases = new RandomCases(FROM);
+        List<String> apart = new ArrayList<>();
+        double peak = 0;
+        double relieved = 0;
+        double end = 0;
+        for (int i = 0; i < SYSTEMS; i++) {
+            RandomComparison compared = new RandomComparison(cases.next(), CONDUCTANCES, TOLERANCE);
+            peak = Math.max(peak, Math.abs(compared.peak()));
+            relieved = Math.max(relieved, compared.relieved(DROP));
+            end = Math.max(end, Math.abs(compared.end()));
+            boolean agrees = Math.abs(compared.peak()) <= PEAK
+                    && compared.relieved(DROP) <= SHARE
+                    && Math.abs(compared.end()) <= SECONDS
+                    && compared.library().audit().closes();
+            if (!agrees) {
+                apart.add(compared.toString());
+            }
+        }
+        reporter.publishEntry(SYSTEMS + " systems; widest differences: peak " + peak + ", relieved " + relieved
+                + ", end " + end + " s");
+        assertEquals(List.of(), apart);
+    }
+}
