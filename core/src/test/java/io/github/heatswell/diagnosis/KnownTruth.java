@@ -25,8 +25,10 @@ import io.github.heatswell.units.RatioUnit;
 import io.github.heatswell.units.TemperatureDifferenceUnit;
 import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.VolumeUnit;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import org.hipparchus.random.RandomGenerator;
 import org.hipparchus.random.Well19937c;
 
@@ -48,14 +50,25 @@ record KnownTruth(
         double start,
         PressureLog log) {
 
-    private static final double HOURS = 12;
+    /** How long a log is (h). */
+    static final double HOURS = 12;
 
-    /** Draws a case; the cause is one of those possible in the house, each as often. */
+    /** Draws a case, logged by the library; the cause is one of those possible in the house, each as often. */
     static KnownTruth random(long seed) {
+        return random(seed, KnownTruth::simulated);
+    }
+
+    /**
+     * Draws a case; the cause is one of those possible in the house, each as often.
+     *
+     * @param seed the same case comes from the same seed
+     * @param gauge what a perfect gauge in a house shows (Pa, gauge), once a minute over the hours of a log
+     */
+    static KnownTruth random(long seed, Function<HotWaterSystem, double[]> gauge) {
         RandomGenerator random = new Well19937c(seed);
         HotWaterSystem house = house(random);
         List<Hypothesis> all = Hypotheses.of(house);
-        return of(house, all.get(random.nextInt(all.size())), random);
+        return of(house, all.get(random.nextInt(all.size())), random, gauge);
     }
 
     /** The sum of squares at the truth. */
@@ -69,6 +82,11 @@ record KnownTruth(
     }
 
     static KnownTruth of(HotWaterSystem house, Hypothesis truth, RandomGenerator random) {
+        return of(house, truth, random, KnownTruth::simulated);
+    }
+
+    private static KnownTruth of(
+            HotWaterSystem house, Hypothesis truth, RandomGenerator random, Function<HotWaterSystem, double[]> gauge) {
         List<FreeParameter> parameters = new ArrayList<>();
         List<Double> values = new ArrayList<>();
         for (FreeParameter own : truth.open()) {
@@ -85,8 +103,8 @@ record KnownTruth(
             values.add(circumstance.value(scatter));
         }
         double[] array = values.stream().mapToDouble(v -> v).toArray();
-        return new KnownTruth(
-                house, truth, parameters, array, start, log(truth.house(house, parameters, array), start, random));
+        double[] shown = gauge.apply(truth.house(house, parameters, array));
+        return new KnownTruth(house, truth, parameters, array, start, log(shown, start, random));
     }
 
     private static List<FreeParameter> circumstances(HotWaterSystem house, Hypothesis truth) {
@@ -94,10 +112,15 @@ record KnownTruth(
         return all.subList(truth.open().size(), all.size());
     }
 
-    private static PressureLog log(HotWaterSystem real, double start, RandomGenerator random) {
-        var run = Simulation.of(real, java.time.Duration.ofSeconds((long) (HOURS * 3600)))
-                .run();
-        double[] gauge = run.trace().values(Channel.GAUGE_READING);
+    /** What a perfect gauge shows (Pa, gauge), as the library works it out. */
+    static double[] simulated(HotWaterSystem real) {
+        return Simulation.of(real, Duration.ofSeconds((long) (HOURS * 3600)))
+                .run()
+                .trace()
+                .values(Channel.GAUGE_READING);
+    }
+
+    private static PressureLog log(double[] gauge, double start, RandomGenerator random) {
         int before = (int) (start / 60);
         double[] times = new double[(int) (HOURS * 60)];
         double[] readings = new double[times.length];

@@ -11,6 +11,7 @@ import io.github.heatswell.diagnosis.DiagnosisResult;
 import io.github.heatswell.diagnosis.HypothesisFit;
 import io.github.heatswell.diagnosis.Parameter;
 import io.github.heatswell.diagnosis.PressureLog;
+import io.github.heatswell.diagnosis.RoundTrips;
 import io.github.heatswell.plant.ExpansionVessel;
 import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.units.Pressure;
@@ -24,8 +25,16 @@ import org.hipparchus.random.RandomGenerator;
 import org.hipparchus.random.Well19937c;
 import org.junit.jupiter.api.Test;
 
-/** Validation: the diagnosis reads logs that the integration of the unreduced equations made, with another solver. */
+/**
+ * Validation: the diagnosis reads logs that the integration of the unreduced equations made, with another solver. More
+ * houses are looked at with {@code -Dtest.jvm.options=-Dreference.logs=40}, and others from another {@code
+ * reference.from} on.
+ */
 class ReferenceDiagnosisTest {
+
+    private static final int ORDINARY = 2;
+    private static final int CASES = Integer.getInteger("reference.logs", ORDINARY);
+    private static final int FROM = Integer.getInteger("reference.from", 5000);
 
     private final HotWaterSystem described = ComparisonCase.all().stream()
             .filter(one -> "vessel floats".equals(one.name()))
@@ -63,6 +72,28 @@ class ReferenceDiagnosisTest {
 
     private DiagnosisResult diagnosed(HotWaterSystem real) {
         return Diagnosis.builder(described).log(log(real)).build().run();
+    }
+
+    private static double[] gauge(HotWaterSystem real) {
+        UnreducedSystem equations = new UnreducedSystem(real, GibbsPolynomialWater.instance(), Conductances.ample());
+        double atmosphere = real.site().atmosphere();
+        ReferenceRun run = ReferenceRun.of(equations, RoundTrips.HOURS * 3600, 60, 1e-8);
+        return run.samples().stream()
+                .mapToDouble(s -> s.pressure() - atmosphere)
+                .toArray();
+    }
+
+    /** The houses and causes of the round trip, logged by the reference, counted by the same rule. */
+    @Test
+    void theCauseAndItsNumbersAreFound() {
+        RoundTrips trips = new RoundTrips(ReferenceDiagnosisTest::gauge);
+        for (int seed = FROM; seed < FROM + CASES; seed++) {
+            trips.add(seed);
+        }
+        if (CASES > ORDINARY) {
+            System.out.println(trips); // a long look is for reading
+        }
+        assertTrue(trips.keepsItsPromise(), trips::toString);
     }
 
     @Test
