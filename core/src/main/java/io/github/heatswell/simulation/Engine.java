@@ -234,13 +234,15 @@ final class Engine {
         if (time == 0) {
             return;
         }
-        boolean fed = before == PressureRule.HELD || before == PressureRule.FILLING;
-        boolean feeds = after == PressureRule.HELD || after == PressureRule.FILLING;
+        // above its bypass a house is filled downwards, so to say
+        boolean down = plant.feed.returns(state[StateVector.PRESSURE], state[StateVector.STREET]);
+        boolean fed = before == PressureRule.HELD || before == PressureRule.FILLING && !down;
+        boolean feeds = after == PressureRule.HELD || after == PressureRule.FILLING && !down;
         if (fed != feeds && (feeds || conditions.supplyOpen())) {
             recorder.event(time, feeds ? EventKind.SUPPLY_OPENED : EventKind.SUPPLY_CLOSED, "", state);
         }
-        boolean returned = before == PressureRule.RETURNING;
-        boolean returns = after == PressureRule.RETURNING;
+        boolean returned = before == PressureRule.RETURNING || before == PressureRule.FILLING && down;
+        boolean returns = after == PressureRule.RETURNING || after == PressureRule.FILLING && down;
         if (returned != returns) {
             recorder.event(time, returns ? EventKind.BYPASS_OPENED : EventKind.BYPASS_CLOSED, "", state);
         }

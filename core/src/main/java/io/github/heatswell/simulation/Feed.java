@@ -71,6 +71,11 @@ final class Feed {
         return bypass && excess > 0 ? -excess / resistance : 0;
     }
 
+    /** Whether the house stands at what opens its bypass or above, give or take a pascal. */
+    boolean returns(double pressure, double street) {
+        return bypass && pressure > street + bypassOpens - 1;
+    }
+
     /** How fast {@link #filling} falls with pressure (m3/s/Pa). */
     double fillingSlope(double pressure, double street) {
         boolean flows = open || pressure <= standing(street) || bypass && pressure > street + bypassOpens;

@@ -118,6 +118,8 @@ final class Watches {
                 watches.add(Watch.ofFlows(free, this::distanceFromFilled));
                 if (!feed.open && start[PRESSURE] < feed.standing(start[STREET]) + PRESSURE_GAP) {
                     watches.add(Watch.silent(free, y -> feed.standing(y[STREET]) - y[PRESSURE] + PRESSURE_GAP));
+                } else if (feed.returns(start[PRESSURE], start[STREET])) {
+                    watches.add(Watch.silent(free, y -> y[PRESSURE] - y[STREET] - feed.bypassOpens + PRESSURE_GAP));
                 }
             }
             case SETTLED -> watches.add(Watch.ofFlows(free, y -> balance.reliefFlow() + FLOW_GAP));

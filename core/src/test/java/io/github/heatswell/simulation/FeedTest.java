@@ -115,6 +115,28 @@ class FeedTest {
         assertTrue(result.trace().regimes().contains(Regime.RETURNED));
     }
 
+    /** A house that starts above what the bypass holds is let down to it, and nothing feeds it once it falls further. */
+    @Test
+    void nothingFeedsAHouseThatHasFallenBelowItsBypass() {
+        HotWaterSystem.Builder house = Systems.lodge()
+                .supply(supply(Supply.Arrangement.REDUCING_VALVE, 5.0)
+                        .reducingValve(reducing().bypassOpens(0.2, BAR).build())
+                        .build())
+                .start(Start.builder()
+                        .water(40, TemperatureUnit.CELSIUS)
+                        .pressure(Pressure.gauge(6, BAR))
+                        .build())
+                .addPipe(Systems.copper(400));
+        RunResult result = Simulation.of(house.build(), Duration.ofHours(2)).run();
+        double off = result.first(EventKind.HEATER_OFF).orElseThrow().time();
+        int later = (int) (off / 60) + 3;
+        double p = BAR.fromSi(result.gauge(result.trace().value(Channel.PRESSURE_ABSOLUTE, later)));
+        assertTrue(p > 3.9 && p < 5.19, "between the feed and the bypass: " + p);
+        assertEquals(Regime.SEALED, result.trace().regime(later));
+        assertTrue(result.first(EventKind.SUPPLY_OPENED).isEmpty());
+        assertTrue(result.first(EventKind.BYPASS_CLOSED).isPresent());
+    }
+
     /** A bypass does not help where the street itself stands above the relief set pressure. */
     @Test
     void bypassDoesNotHelpBelowAHighStreet() {
