@@ -49,12 +49,22 @@ final class Agreement {
         return snaps && openings.size() > CYCLES ? openings.get(CYCLES) - NEAR : Double.POSITIVE_INFINITY;
     }
 
+    /** {@return up to when (s) pressures and instants are compared} */
+    double comparableEnd() {
+        return comparableUntil;
+    }
+
     /** {@return the largest difference of the samples of the absolute pressure (-)} */
     double pressure() {
+        return pressure(0, Double.POSITIVE_INFINITY);
+    }
+
+    /** {@return the same for the samples of a span of time (s)} */
+    double pressure(double from, double to) {
         double largest = 0;
         for (int i = 0; i < commonSamples(); i++) {
             ReferenceRun.Sample sample = reference.samples().get(i);
-            if (comparable(sample.time())) {
+            if (sample.time() >= from && sample.time() <= to && comparable(sample.time())) {
                 double p = library.trace().value(Channel.PRESSURE_ABSOLUTE, i);
                 largest = Math.max(largest, Math.abs(p / sample.pressure() - 1));
             }

@@ -12,18 +12,13 @@ import io.github.heatswell.water.LiquidWater;
  */
 final class Column {
 
-    /**
-     * Conductance of what drives the mixing of inverted layers (W/K): with less, the hot end of a tank heated from below
-     * lags by millikelvins, and a device that opens by temperature by tenths of a second each time.
-     */
-    private static final double EXCHANGE = 2e7;
-    /** How far the beginning of the exchange is smeared (K). */
-    private static final double EXCHANGE_WIDTH = 1e-5;
+    /** What flows (W) between layers of one temperature, because the beginning of the exchange is smeared. */
+    private static final double SMEARED = 200;
     /** Effective vertical conductivity of water, wall and fittings (W/(m K)). */
     private static final double CONDUCTIVITY = 1.2;
 
     private final TankWater[] layers;
-    private final double conductance;
+    private final Conductances conductances;
     private final double conduction;
     private final double lossOfLayer;
     private final double room;
@@ -35,10 +30,10 @@ final class Column {
      *
      * @param system the system
      * @param water the properties of the water
-     * @param conductance between neighbouring layers (kg/(s Pa))
+     * @param conductances of the tank, which hold between neighbouring layers too
      */
-    Column(HotWaterSystem system, LiquidWater water, double conductance) {
-        this.conductance = conductance;
+    Column(HotWaterSystem system, LiquidWater water, Conductances conductances) {
+        this.conductances = conductances;
         int count = system.tank().layers();
         double fillPressure = system.supplyAtStart().absolute(system.site().atmosphere());
         layers = new TankWater[count];
@@ -106,10 +101,10 @@ final class Column {
         for (int i = 0; i + 1 < layers.length; i++) {
             TankWater below = layers[i];
             TankWater above = layers[i + 1];
-            double up = conductance * (below.pressure() - above.pressure());
+            double up = conductances.tank() * (below.pressure() - above.pressure());
             double carried = up * (mode.rises(i) ? below : above).enthalpy();
             double warmer = below.temperature() - above.temperature();
-            double upward = carried + conduction * warmer + EXCHANGE * positivePart(warmer);
+            double upward = carried + conduction * warmer + exchange(warmer);
             massGains[i] -= up;
             massGains[i + 1] += up;
             energyGains[i] -= upward;
@@ -128,10 +123,10 @@ final class Column {
         }
     }
 
-    /** The softened larger one of x and 0, exponentially close to it a few widths away. */
-    private static double positivePart(double x) {
-        double scaled = x / EXCHANGE_WIDTH;
-        return Math.max(x, 0) + EXCHANGE_WIDTH * Math.log1p(Math.exp(-Math.abs(scaled)));
+    /** What mixing carries up (W): the larger one of x and 0, softened, but exponentially close to it a few widths away. */
+    private double exchange(double x) {
+        double width = SMEARED / conductances.mixing();
+        return conductances.mixing() * (Math.max(x, 0) + width * Math.log1p(Math.exp(-Math.abs(x / width))));
     }
 
     /** {@return the standing loss (W) found last} */

@@ -7,8 +7,25 @@ package io.github.heatswell.reference;
  *
  * @param supply from the street to the cold branch (kg/(s Pa)), above 0
  * @param tank between the cold branch and the tank (kg/(s Pa)), above 0
+ * @param mixing between a layer of the tank and a colder one above it (W/K), above 0
  */
-record Conductances(double supply, double tank) {
+record Conductances(double supply, double tank, double mixing) {
+
+    /**
+     * With less mixing, the hot end of a tank heated from below lags by millikelvins, and a device that opens by
+     * temperature by tenths of a second each time.
+     */
+    private static final double MIXING = 2e7;
+
+    /** With the usual mixing. */
+    Conductances(double supply, double tank) {
+        this(supply, tank, MIXING);
+    }
+
+    /** {@return ten times as easily everywhere} */
+    Conductances finer() {
+        return new Conductances(10 * supply, 10 * tank, 10 * mixing);
+    }
 
     /** {@return conductances at which losses are far below what is compared} */
     static Conductances ample() {

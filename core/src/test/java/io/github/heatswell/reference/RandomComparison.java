@@ -10,9 +10,12 @@ import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.water.GibbsPolynomialWater;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /**
@@ -24,6 +27,10 @@ import java.util.TreeMap;
 final class RandomComparison {
 
     private static final double SAMPLE = 60;
+    /** How far events may lie apart (s), as in the chosen cases with taps. */
+    static final double SECONDS = 5;
+    /** Pressure that differs by no more than this (-) around an event says that it is the same: 0.1 %. */
+    private static final double AT_REST = 1e-3;
 
     private final ComparisonCase chosen;
     private final RunResult library;
@@ -106,35 +113,79 @@ final class RandomComparison {
         return described.character() == ReliefValve.Character.SNAP && openings > 1 ? relieved / openings : 0;
     }
 
-    /** {@return the widest difference of instants (s) of events that both found, and in words those that one alone found} */
+    /**
+     * Compares the instants of events. Where both find as many of a kind they belong to each other in turn; else each to
+     * the nearest one that is left. What lies further apart than events may, or was found by one side only, still agrees if
+     * the pressure hardly moves in between: then it has come to rest at a threshold, and on which side of it is no matter.
+     */
     Instants instants() {
         Map<String, List<Double>> expected = agreement.lastingReferenceEvents();
         Map<String, List<Double>> found = agreement.lastingLibraryEvents();
-        List<String> alone = new ArrayList<>();
-        double widest = 0;
         Map<String, List<Double>> all = new TreeMap<>(expected);
         found.forEach(all::putIfAbsent);
+        double widest = 0;
+        int atRest = 0;
+        List<String> apart = new ArrayList<>();
         for (String kind : all.keySet()) {
-            List<Double> ours = found.getOrDefault(kind, List.of());
-            List<Double> theirs = expected.getOrDefault(kind, List.of());
-            if (ours.size() != theirs.size()) {
-                alone.add(kind.strip() + " " + theirs.size() + " expected, found " + ours.size());
-            } else {
-                for (int i = 0; i < ours.size(); i++) {
-                    widest = Math.max(widest, Math.abs(ours.get(i) - theirs.get(i)));
+            for (double[] pair : pairs(expected.getOrDefault(kind, List.of()), found.getOrDefault(kind, List.of()))) {
+                double difference = Math.abs(pair[1] - pair[0]);
+                boolean near = difference <= SECONDS;
+                boolean rests = !near && agreement.pressure(pair[0] - 2 * SAMPLE, pair[1] + 2 * SAMPLE) <= AT_REST;
+                widest = near ? Math.max(widest, difference) : widest;
+                atRest += rests ? 1 : 0;
+                if (!near && !rests) {
+                    apart.add(kind.strip() + " " + Arrays.toString(pair));
                 }
             }
         }
-        return new Instants(widest, alone);
+        return new Instants(widest, atRest, apart);
+    }
+
+    /** Instants that belong together, the earlier one first; one that is alone is given a longer span than events may lie apart. */
+    private List<double[]> pairs(List<Double> expected, List<Double> found) {
+        List<double[]> pairs = new ArrayList<>();
+        if (expected.size() == found.size()) {
+            for (int i = 0; i < expected.size(); i++) {
+                pairs.add(ordered(expected.get(i), found.get(i)));
+            }
+            return pairs;
+        }
+        List<Double> left = new ArrayList<>(found);
+        for (double one : expected) {
+            Optional<Double> nearest = left.stream().min(Comparator.comparingDouble(o -> Math.abs(o - one)));
+            boolean near = nearest.isPresent() && Math.abs(nearest.get() - one) <= SECONDS;
+            if (near) {
+                left.remove(nearest.get());
+            }
+            addUnlessCut(pairs, near ? ordered(one, nearest.get()) : alone(one));
+        }
+        left.forEach(one -> addUnlessCut(pairs, alone(one)));
+        return pairs;
+    }
+
+    /** Where valves snap the comparison stops short of an opening; what one side found just before it is cut off there. */
+    private void addUnlessCut(List<double[]> pairs, double[] pair) {
+        if (pair[1] < agreement.comparableEnd() - SECONDS) {
+            pairs.add(pair);
+        }
+    }
+
+    private static double[] ordered(double one, double other) {
+        return new double[] {Math.min(one, other), Math.max(one, other)};
+    }
+
+    private static double[] alone(double one) {
+        return new double[] {one - 2 * SECONDS, one};
     }
 
     /**
      * How instants differ.
      *
-     * @param widest difference (s)
-     * @param counts the kinds of events of which one side found more
+     * @param widest difference (s) of those that lie as near as events may
+     * @param atRest how many lie further apart, or are alone, while the pressure rests
+     * @param apart the others
      */
-    record Instants(double widest, List<String> counts) {}
+    record Instants(double widest, int atRest, List<String> apart) {}
 
     /** {@return all differences in one line} */
     @Override
@@ -142,7 +193,7 @@ final class RandomComparison {
         Instants instants = instants();
         return String.format(
                 Locale.ROOT,
-                "peak %+.2e of %.2f bar, relieved %.1e of %.3f kg, end %+.2f s at %.0f s, instants %.2f s %s, samples %.1e, %s",
+                "peak %+.2e of %.2f bar, relieved %.1e of %.3f kg, end %+.2f s at %.0f s, instants %.2f s, %d at rest, apart %s, samples %.1e, %s",
                 peak(),
                 (reference.highestPressure() - chosen.system().site().atmosphere()) / 1e5,
                 relieved(0.25e-3),
@@ -150,7 +201,8 @@ final class RandomComparison {
                 end(),
                 library.end(),
                 instants.widest(),
-                instants.counts(),
+                instants.atRest(),
+                instants.apart(),
                 agreement.pressure(),
                 chosen);
     }

@@ -28,8 +28,20 @@ class RandomComparisonTest {
     private static final double SHARE = 5e-3;
     /** Mass (kg) below which a share says nothing: a drop. */
     private static final double DROP = 0.25e-3;
-    /** The instant (s) at which a limit of the model ends the run. */
-    private static final double SECONDS = 5;
+
+    private static boolean agrees(RandomComparison compared) {
+        return Math.abs(compared.peak()) <= PEAK
+                && compared.relieved(DROP) <= SHARE
+                && Math.abs(compared.end()) <= RandomComparison.SECONDS
+                && compared.instants().apart().isEmpty()
+                && compared.library().audit().closes();
+    }
+
+    /** Where both differ, the reference is integrated anew with ten times as ample conductances: its error is then less. */
+    private static RandomComparison compared(ComparisonCase house) {
+        RandomComparison compared = new RandomComparison(house, CONDUCTANCES, TOLERANCE);
+        return agrees(compared) ? compared : new RandomComparison(house, CONDUCTANCES.finer(), TOLERANCE);
+    }
 
     @Test
     void libraryFollowsTheUnreducedEquations(TestReporter reporter) {
@@ -38,21 +50,19 @@ class RandomComparisonTest {
         double peak = 0;
         double relieved = 0;
         double end = 0;
+        double instants = 0;
         for (int i = 0; i < SYSTEMS; i++) {
-            RandomComparison compared = new RandomComparison(cases.next(), CONDUCTANCES, TOLERANCE);
+            RandomComparison compared = compared(cases.next());
             peak = Math.max(peak, Math.abs(compared.peak()));
             relieved = Math.max(relieved, compared.relieved(DROP));
             end = Math.max(end, Math.abs(compared.end()));
-            boolean agrees = Math.abs(compared.peak()) <= PEAK
-                    && compared.relieved(DROP) <= SHARE
-                    && Math.abs(compared.end()) <= SECONDS
-                    && compared.library().audit().closes();
-            if (!agrees) {
+            instants = Math.max(instants, compared.instants().widest());
+            if (!agrees(compared)) {
                 apart.add(compared.toString());
             }
         }
         reporter.publishEntry(SYSTEMS + " systems; widest differences: peak " + peak + ", relieved " + relieved
-                + ", end " + end + " s");
+                + ", end " + end + " s, instants " + instants + " s");
         assertEquals(List.of(), apart);
     }
 }

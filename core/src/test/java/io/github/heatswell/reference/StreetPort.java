@@ -23,7 +23,6 @@ final class StreetPort {
     private final double clock;
     private final double piping;
     private final double inward;
-    private final double density;
     private final double spring;
 
     /**
@@ -38,7 +37,6 @@ final class StreetPort {
         air = system.site().atmosphere();
         clock = system.start().timeOfDay();
         this.piping = piping;
-        this.density = density;
         double resistance = supply.reducingValve()
                 .map(v -> (v.lockUpRise() + v.droop()) / v.ratedFlow() / density)
                 .orElse(0.0);
@@ -69,20 +67,22 @@ final class StreetPort {
         return supply.street().absolute(clock + time, air) + spring;
     }
 
-    /** {@return the mass flow (kg/s) into the house, negative if it goes back} */
-    double flow(double time, double p, Mode mode) {
+    /** {@return the mass flow (kg/s) into a house with water of a density (kg/m3), negative if it goes back} */
+    double flow(double time, double p, double density, Mode mode) {
         if (mode.day().cutOff()) {
             return 0;
         }
         return switch (mode.street()) {
-            case IN -> inward * (feed(time) - p) + leakage(supply.street().absolute(clock + time, air) - p);
+            case IN ->
+                inward * (feed(time) - p) + density * leakage(supply.street().absolute(clock + time, air) - p);
             case BACK -> piping * (back(time) - p);
-            case SHUT -> leakage(supply.street().absolute(clock + time, air) - p);
+            case SHUT -> density * leakage(supply.street().absolute(clock + time, air) - p);
         };
     }
 
+    /** The volume flow (m3/s) through the seat. */
     private double leakage(double difference) {
         double share = difference / Math.sqrt(ONE_BAR) / Math.sqrt(Math.abs(difference) + LAMINAR);
-        return density * supply.seatLeakage() * share;
+        return supply.seatLeakage() * share;
     }
 }

@@ -93,7 +93,7 @@ final class UnreducedSystem {
         this.conductances = conductances;
         air = system.site().atmosphere();
         double fill = system.supplyAtStart().absolute(air);
-        column = new Column(system, water, conductances.tank());
+        column = new Column(system, water, conductances);
         branch = new BranchWater(system, water);
         reliefs = system.reliefValves().stream()
                 .map(valve -> new ReliefPort(valve, air, branch.column(valve.height(), air)))
@@ -256,7 +256,7 @@ final class UnreducedSystem {
         public void rates(double time, double[] y, double[] rates) {
             double out = conductances.tank() * tankExcess(y, mode);
             double p = pressure(y, mode);
-            double in = street.flow(time, p, mode);
+            double in = street.flow(time, p, branch.density(p), mode);
             double leaked = ReliefPort.leaks(system.leaks(), p, air) * branch.density(p);
             double offTop = draw(branch.enthalpy(p), rates);
             double offBranch = leaked;
