@@ -27,10 +27,12 @@ import org.hipparchus.random.RandomGenerator;
 import org.hipparchus.random.Well19937c;
 
 /**
- * Draws houses for the comparison: those of {@link RandomHouses}, with what the unreduced equations cannot represent taken
- * out (a second element, a cut-out, cold water that changes during the day), and with vessels and valves that stand to the
- * pressure of the house as they do in life: rightly charged, too low, too high, empty, full of water, cut off, or none; and
- * a valve that is sound, weeps, or opens too early. A third keeps whatever vessel and valves it was drawn with.
+ * Draws houses for the comparison: those of {@link RandomHouses}, with vessels and valves that stand to the pressure of the
+ * house as they do in life: rightly charged, too low, too high, empty, full of water, or none; and a valve that is sound,
+ * weeps, or opens too early. A third keeps whatever vessel and valves it was drawn with.
+ *
+ * <p>Left out is what the unreduced equations cannot represent: a second element, a cut-out, cold water whose temperature
+ * changes during the run. Columns of more than five layers, which they could, take too long.
  */
 final class RandomCases {
 
