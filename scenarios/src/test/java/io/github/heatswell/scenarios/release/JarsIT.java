@@ -9,15 +9,20 @@ import java.io.IOException;
 import java.lang.module.Configuration;
 import java.lang.module.ModuleFinder;
 import java.lang.reflect.Modifier;
+import java.nio.file.FileSystem;
+import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.jar.Attributes;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.FieldSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -28,6 +33,8 @@ class JarsIT {
     private static final List<Module> MODULES = Release.MODULES;
     /** The first two bytes of a class file's version say nothing; 61 is that of Java 17. */
     private static final int JAVA_17 = 61;
+
+    private static final Map<String, Boolean> PERMISSIONS = Map.of("enablePosixFileAttributes", true);
 
     /** Programs name the modules in their {@code module-info}, so these names stay as they are for good. */
     @ParameterizedTest
@@ -124,6 +131,24 @@ class JarsIT {
             Jar pages = Jar.read(module.jar("-javadoc"));
             for (String page : pages.ending(".html")) {
                 assertFalse(pages.text(page).contains("dc.created"), page);
+            }
+        }
+    }
+
+    /** Jars keep who may read a file, and that comes from the mask of whoever builds, unless it is 022. */
+    @ParameterizedTest
+    @FieldSource("MODULES")
+    @EnabledIfSystemProperty(named = "heatswell.release", matches = "true", disabledReason = "for releases only")
+    void everybodyMayReadWhatIsInside(Module module) throws IOException {
+        for (String addition : List.of("", "-sources", "-javadoc")) {
+            try (FileSystem jar = FileSystems.newFileSystem(module.jar(addition), PERMISSIONS);
+                    Stream<Path> files = Files.walk(jar.getPath("/"))) {
+                for (Path file : files.filter(one -> one.getNameCount() > 0).toList()) {
+                    assertEquals(
+                            Files.isDirectory(file) ? "rwxr-xr-x" : "rw-r--r--",
+                            PosixFilePermissions.toString(Files.getPosixFilePermissions(file)),
+                            file + " in " + module.jar(addition) + "; set umask 022 before the sources are fetched");
+                }
             }
         }
     }
