@@ -9,19 +9,27 @@ import java.util.List;
  */
 public final class Faults {
 
+    /** Nobody mends more at a time; a file that is something else altogether has thousands. */
+    private static final int MOST = 50;
+
     private final List<Fault> found = new ArrayList<>();
+    private int more;
 
     /** Starts with nothing found. */
     public Faults() {}
 
     /**
-     * Notes a fault.
+     * Notes a fault, or counts it alone when there are many already.
      *
      * @param at where
      * @param message what, in one line
      */
     public void add(Location at, String message) {
-        found.add(new Fault(at, message));
+        if (found.size() < MOST) {
+            found.add(new Fault(at, message));
+        } else {
+            more++;
+        }
     }
 
     /**
@@ -34,11 +42,17 @@ public final class Faults {
     }
 
     /**
-     * Everything found so far.
+     * What was found so far: everything, or the first fifty, and then how many more there were.
      *
      * @return the faults in the order of the text
      */
     public List<Fault> inOrder() {
-        return found.stream().sorted(Comparator.comparing(Fault::at)).toList();
+        List<Fault> ordered = new ArrayList<>(found);
+        ordered.sort(Comparator.comparing(Fault::at));
+        if (more > 0) {
+            ordered.add(
+                    new Fault(ordered.get(MOST - 1).at(), "and " + more + " more of such faults; mend these first"));
+        }
+        return List.copyOf(ordered);
     }
 }

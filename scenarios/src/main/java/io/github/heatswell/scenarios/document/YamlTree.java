@@ -19,11 +19,15 @@ public final class YamlTree {
     /**
      * Reads a text that holds one document of keys and values.
      *
-     * @param text the text
+     * @param text the text, of at most {@link SourceText#LARGEST} characters
      * @param faults notes what is wrong with it
      * @return the keys and values, or empty if the text cannot be read that far
      */
     public static Optional<Mapping> of(String text, Faults faults) {
+        if (text.length() > SourceText.LARGEST) {
+            faults.add(Location.first(), "this is longer than " + SourceText.LARGEST + " characters");
+            return Optional.empty();
+        }
         Optional<Fault> hidden = HiddenCharacters.in(text);
         if (hidden.isPresent()) {
             faults.add(hidden.get().at(), hidden.get().message());

@@ -29,11 +29,10 @@ final class Keys {
         }
         for (Entry entry : mapping.entries()) {
             if (!known.contains(key(entry))) {
-                unknown(entry.key(), known, place, findings);
+                Optional<String> meant = Nearest.to(key(entry), known);
+                unknown(entry.key(), meant, known, place, findings);
                 // What was meant is then not missing as well.
-                Nearest.to(key(entry), known)
-                        .filter(near -> !found.containsKey(near))
-                        .ifPresent(near -> findings.unsound(place.of(near)));
+                meant.filter(near -> !found.containsKey(near)).ifPresent(near -> findings.unsound(place.of(near)));
             }
         }
         return found;
@@ -46,8 +45,8 @@ final class Keys {
                 : entry.key().at();
     }
 
-    private static void unknown(Scalar key, List<String> known, Place place, Findings findings) {
-        Optional<String> meant = Nearest.to(key.text(), known);
+    private static void unknown(
+            Scalar key, Optional<String> meant, List<String> known, Place place, Findings findings) {
         findings.wrong(
                 place.of(Printable.line(shortened(key.text()))), key.at(), explanation(key.text(), meant, known));
     }

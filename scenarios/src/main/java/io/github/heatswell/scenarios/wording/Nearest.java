@@ -3,6 +3,7 @@ package io.github.heatswell.scenarios.wording;
 import java.util.Collection;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * The known word a misspelt one most likely stands for.
@@ -11,6 +12,8 @@ public final class Nearest {
 
     /** Longer words are not worth comparing; no known word comes near this length. */
     private static final int LONGEST = 60;
+
+    private static final Pattern MARKS = Pattern.compile("[-_\\s]");
 
     private Nearest() {}
 
@@ -51,7 +54,7 @@ public final class Nearest {
     }
 
     private static String bare(String word) {
-        return word.toLowerCase(Locale.ROOT).replaceAll("[-_\\s]", "");
+        return MARKS.matcher(word.toLowerCase(Locale.ROOT)).replaceAll("");
     }
 
     /** Letters to add, drop, change or swap with their neighbour to get from one word to the other. */

@@ -10,6 +10,7 @@ import io.github.heatswell.scenarios.document.SourceText;
 import io.github.heatswell.scenarios.file.InvalidScenarioException;
 import io.github.heatswell.scenarios.file.ScenarioReader;
 import io.github.heatswell.scenarios.file.Sources;
+import io.github.heatswell.scenarios.readings.InvalidReadingsException;
 import io.github.heatswell.scenarios.readings.LogReader;
 import io.github.heatswell.scenarios.readings.OwnersReadings;
 import java.io.IOException;
@@ -92,5 +93,103 @@ class ParserLimitsTest {
         PressureLog log =
                 assertTimeoutPreemptively(SOON, () -> LogReader.read(file, AIR)).log();
         assertTrue(log.count() == 3 && !log.hasTemperature(), "the other columns are read");
+    }
+
+    /** In other readers of YAML a tag makes an object of any class; here it is refused before anything is made of it. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "!!javax.script.ScriptEngineManager [!!java.net.URLClassLoader [[!!java.net.URL [\"file:///\"]]]]",
+                "!<tag:yaml.org,2002:java.io.File> house.yaml",
+                "!!java.util.Date { time: 0 }",
+                "!!binary AAAA",
+                "!own 4 bar",
+                "{ !!str key: value }"
+            })
+    void tagsMakeNoObjects(String value) throws IOException {
+        String message = refusal(Sources.FULL + "other: " + value + "\n");
+        assertTrue(message.contains("tags (!) are not used"), message);
+        Path file = Files.writeString(folder.resolve("spots.yaml"), "cold-static: " + value + "\n");
+        IllegalArgumentException refused = assertThrows(
+                IllegalArgumentException.class, () -> OwnersReadings.none().with(file, AIR));
+        assertTrue(refused.getMessage().contains("tags (!) are not used"), refused.getMessage());
+    }
+
+    /** A key that comes again could hide the first one; one that merges another mapping is a key like any other. */
+    @Test
+    void noKeyHidesAnother() {
+        String twice = refusal(Sources.FULL + "title: Another house\n");
+        assertTrue(twice.contains("title: is given twice, first on line 1"), twice);
+        String merged = refusal(Sources.FULL + "<<: { title: Another house }\n");
+        assertTrue(merged.contains("13:1: <<: "), merged);
+    }
+
+    /** Regression: as many wrong keys as a file can hold, different or the same, gave as many lines of complaints. */
+    @ParameterizedTest
+    @ValueSource(strings = {"k%d: 1\n", "supply: 1\n"})
+    void manyKeysAreRefusedAtOnce(String key) {
+        StringBuilder text = new StringBuilder(Sources.FULL);
+        for (int i = 0; text.length() < SourceText.LARGEST - 20; i++) {
+            text.append(key.formatted(i));
+        }
+        String message = refusal(text.toString());
+        assertEquals(51, message.lines().count());
+        assertTrue(message.endsWith(" more of such faults; mend these first"), message);
+    }
+
+    /** Numbers longer than any quantity, and those beyond what a computer holds. */
+    @ParameterizedTest
+    @ValueSource(strings = {"%s bar", "0.%s bar", "1e%s bar", "1e999999999 bar", "-1e999999999 bar"})
+    void aHugeNumberIsRefusedAtOnce(String number) {
+        String value = number.formatted("9".repeat(200_000));
+        String message = refusal(Sources.FULL.replace("pressure: 4.2 bar", "pressure: \"" + value + '"'));
+        assertTrue(message.startsWith("house:3:47: supply.pressure: "));
+        assertTrue(message.length() < 1_000, "the value is cut in the message");
+    }
+
+    /** Regression: a text that comes from a program had no limit, and a comment of four million characters took minutes. */
+    @Test
+    void aTextWithoutAFileEndsToo() {
+        String message = refusal(Sources.FULL + "#".repeat(4 << 20));
+        assertTrue(message.contains("1:1: this is longer than 262144 characters"), message);
+    }
+
+    private String refusedLog(String text) throws IOException {
+        Path file = Files.writeString(folder.resolve("log.csv"), text);
+        return assertTimeoutPreemptively(
+                        SOON, () -> assertThrows(InvalidReadingsException.class, () -> LogReader.read(file, AIR)))
+                .getMessage();
+    }
+
+    /** A row is kept until it ends; what never ends is given up after a million characters, however long the file. */
+    @Test
+    void aQuoteThatIsNeverClosedEndsARow() throws IOException {
+        String rest = "60,2,20\n".repeat(1 << 20);
+        String message = refusedLog("time_s,pressure_bar,note\n0,1,\"20\n" + rest);
+        assertTrue(message.contains("a row is longer than 1048576 characters; a quote is not closed"), message);
+        String closed = refusedLog("time_s,pressure_bar,note\n0,1,\"" + "x".repeat(2 << 20) + "\"\n" + rest);
+        assertTrue(closed.contains("a row is longer than 1048576 characters"), closed);
+    }
+
+    /** Bytes that no text has are refused where they stand in a number, and passed over in a column that is not read. */
+    @Test
+    void bytesOfNoTextMeanNothing() throws IOException {
+        String first = refusedLog("time_s,pressure\0_bar\n0,1\n60,2\n");
+        assertTrue(first.contains(":1: ") || first.contains(":1:1: "), first);
+        String later = refusedLog("time_s,pressure_bar\n0,1\n60,\0\n120,2\n");
+        assertTrue(later.contains("log.csv:3") || later.contains("3:1: "), later);
+        assertTrue(later.chars().noneMatch(c -> c == 0), "the message can be printed");
+    }
+
+    /** A hundred thousand columns of a name that is not known. */
+    @Test
+    void manyColumnsAreReadAtOnce() throws IOException {
+        String more = ",x".repeat(100_000);
+        Path file = folder.resolve("log.csv");
+        Files.writeString(
+                file, "time_s,pressure_bar" + more + "\n0,1" + more + "\n60,2" + more + "\n120,3" + more + "\n");
+        PressureLog log =
+                assertTimeoutPreemptively(SOON, () -> LogReader.read(file, AIR)).log();
+        assertEquals(3, log.count());
     }
 }
