@@ -122,7 +122,8 @@ final class DiagnoseCommand {
     }
 
     private ExitStatus report(DiagnosisAnswer answer) {
-        ResultFolder folder = Folders.of(arguments, batch, 0, FOLDER_ENDING);
+        List<Path> readings = arguments.matchedOptionValue(READINGS, List.of());
+        ResultFolder folder = Folders.of(arguments, batch, 0, FOLDER_ENDING).sparing(readings);
         List<ResultFile> files = DiagnosisFiles.of(answer, batch.units());
         DiagnosisReport report = new DiagnosisReport(answer, batch.units());
         ExitStatus written = Folders.write(folder, files, batch.name(0), console, report::written);

@@ -44,8 +44,11 @@ final class Interruption implements AutoCloseable, BooleanSupplier {
     @Override
     public void close() {
         finished.countDown();
-        if (!asked.get()) {
+        try {
             Runtime.getRuntime().removeShutdownHook(hook);
+        } catch (IllegalStateException e) {
+            // The program is being ended, and the hook runs already or is about to.
+            return;
         }
     }
 }

@@ -119,7 +119,7 @@ final class SpreadCommand {
     }
 
     private ExitStatus write(int index, SpreadAnswer answer, SpreadReport report) {
-        ResultFolder folder = Folders.of(arguments, batch, index, FOLDER_ENDING);
+        ResultFolder folder = Folders.of(arguments, batch, index, FOLDER_ENDING).awaited();
         List<ResultFile> files = SpreadFiles.of(answer, batch.units());
         return Folders.write(folder, files, batch.name(index), console, report::written);
     }

@@ -10,7 +10,8 @@ final class Reasons {
 
     private Reasons() {}
 
-    static OutputException cannotWrite(Path folder, Exception failure) {
+    /** Says that a file or a folder cannot be written, and why; a sentence that says so already is kept. */
+    static OutputException cannotWrite(Path path, Exception failure) {
         if (failure instanceof OutputException sentence) {
             return sentence;
         }
@@ -18,7 +19,7 @@ final class Reasons {
         while (root.getCause() != null && root.getCause() instanceof IOException) {
             root = root.getCause();
         }
-        return new OutputException("cannot write into " + folder + ": " + reason(root), failure);
+        return new OutputException("cannot write " + path + ": " + reason(root), failure);
     }
 
     private static String reason(Throwable failure) {

@@ -1,10 +1,13 @@
 package io.github.heatswell.scenarios.output;
 
+import io.github.heatswell.scenarios.wording.Printable;
 import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 
 /**
  * A file of results that is still to be written.
@@ -15,8 +18,21 @@ public final class ResultFile {
     private final Content content;
 
     private ResultFile(String name, Content content) {
+        if (!isPlain(name)) {
+            throw new IllegalArgumentException("name: " + Printable.quote(name) + " is not that of a file in a folder");
+        }
         this.name = name;
         this.content = content;
+    }
+
+    /** Whether a file of this name stays in the folder it is written into. */
+    private static boolean isPlain(String name) {
+        try {
+            Path path = Path.of(name);
+            return path.equals(path.getFileName()) && !name.isEmpty() && !name.equals(".") && !name.equals("..");
+        } catch (InvalidPathException e) {
+            return false;
+        }
     }
 
     /** Writes the content of a file. */
@@ -49,6 +65,7 @@ public final class ResultFile {
      * @param name its name in the folder of results
      * @param content writes its content
      * @return the file
+     * @throws IllegalArgumentException if the name would lead out of the folder or cannot be one here
      */
     public static ResultFile of(String name, Content content) {
         return new ResultFile(name, content);
@@ -60,6 +77,7 @@ public final class ResultFile {
      * @param name its name in the folder of results
      * @param text writes its text
      * @return the file
+     * @throws IllegalArgumentException if the name would lead out of the folder or cannot be one here
      */
     public static ResultFile ofText(String name, Text text) {
         return new ResultFile(name, out -> {

@@ -1,10 +1,7 @@
 package io.github.heatswell.scenarios.output;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
-import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -13,12 +10,19 @@ import java.util.List;
  */
 public final class ResultFolder {
 
+    /** How long (s) an interruption waits for files that are worth it. */
+    private static final long LONGEST_WAIT = 30;
+
     private final Path folder;
     private final Path boundary;
+    private final List<Path> spared;
+    private final long patience;
 
-    private ResultFolder(Path folder, Path boundary) {
+    private ResultFolder(Path folder, Path boundary, List<Path> spared, long patience) {
         this.folder = folder;
         this.boundary = boundary;
+        this.spared = List.copyOf(spared);
+        this.patience = patience;
     }
 
     /**
@@ -28,7 +32,7 @@ public final class ResultFolder {
      * @return the place for results
      */
     public static ResultFolder at(Path folder) {
-        return new ResultFolder(folder, folder);
+        return new ResultFolder(folder, folder, List.of(), 0);
     }
 
     /**
@@ -39,7 +43,27 @@ public final class ResultFolder {
      * @return the place for results; nothing is written outside the parent, not even through a link
      */
     public static ResultFolder inside(Path parent, String name) {
-        return new ResultFolder(parent.resolve(name), parent);
+        return new ResultFolder(parent.resolve(name), parent, List.of(), 0);
+    }
+
+    /**
+     * The same folder, where files of these are never replaced: whoever reads readings from a folder may well want the
+     * results there too, and must not lose the readings.
+     *
+     * @param inputs files that may have the name of one of the results
+     * @return the place for results
+     */
+    public ResultFolder sparing(List<Path> inputs) {
+        return new ResultFolder(folder, boundary, inputs, patience);
+    }
+
+    /**
+     * The same folder, where an interruption of the program waits, up to half a minute, until the files are written.
+     *
+     * @return the place for results
+     */
+    public ResultFolder awaited() {
+        return new ResultFolder(folder, boundary, spared, LONGEST_WAIT);
     }
 
     /**
@@ -52,42 +76,50 @@ public final class ResultFolder {
     }
 
     /**
-     * Writes files into the folder; files of the same names are replaced. If one of them cannot be written, none is, and
-     * the folder is left as it was.
+     * Writes files into the folder; files of the same names are replaced, links by files. If one of them cannot be written,
+     * or the program is interrupted before, none is, and the folder is left as it was.
      *
      * @param files the files
      * @throws OutputException if the folder cannot be made or a file cannot be written; the message says which and why
      */
     public void write(List<ResultFile> files) throws OutputException {
-        Path firstMade = firstMissing();
-        boolean complete = false;
-        try (PendingFiles pending = new PendingFiles(folder)) {
-
-            makeFolder();
+        refuseObstacles(files);
+        try (PendingFiles pending = new PendingFiles(folder, patience)) {
+            pending.open();
             stayInside();
-
             for (ResultFile file : files) {
                 pending.write(file);
             }
             pending.publish();
-            complete = true;
-        } catch (IOException | UncheckedIOException e) {
+        } catch (IOException e) {
             throw Reasons.cannotWrite(folder, e);
-        } finally {
-            if (!complete && firstMade != null) {
-                removeEmpty(firstMade);
+        }
+    }
+
+    /** What can be known beforehand is said beforehand: a long run writes while it goes. */
+    private void refuseObstacles(List<ResultFile> files) throws OutputException {
+        for (ResultFile file : files) {
+            Path target = folder.resolve(file.name());
+            if (Files.isDirectory(target)) {
+                throw new OutputException(target + " is a folder; a file of results belongs there", null);
+            }
+            for (Path input : spared) {
+                if (isSame(target, input)) {
+                    throw new OutputException(
+                            target + " is what this command reads, and results of that name would replace it;"
+                                    + " give another folder",
+                            null);
+                }
             }
         }
     }
 
-    private void makeFolder() throws IOException {
-        if (Files.isDirectory(folder)) {
-            return;
-        }
+    private static boolean isSame(Path target, Path input) {
         try {
-            Files.createDirectories(folder);
-        } catch (FileAlreadyExistsException e) {
-            throw new OutputException(e.getFile() + " is a file; results need a folder there", e);
+            return Files.isSameFile(target, input);
+        } catch (IOException e) {
+            // One of them does not exist, so nothing can be lost.
+            return false;
         }
     }
 
@@ -95,28 +127,6 @@ public final class ResultFolder {
         if (!folder.toRealPath().startsWith(boundary.toRealPath())) {
             throw new OutputException(
                     folder + " is a link that leads out of " + boundary + "; nothing is written there", null);
-        }
-    }
-
-    /** The highest folder on the way that does not exist yet. */
-    private Path firstMissing() {
-        Path missing = null;
-        for (Path part = folder.toAbsolutePath();
-                part != null && !Files.exists(part, LinkOption.NOFOLLOW_LINKS);
-                part = part.getParent()) {
-            missing = part;
-        }
-        return missing;
-    }
-
-    /** Takes away the folders made in vain, from the innermost up to the first one made. */
-    private void removeEmpty(Path firstMade) {
-        for (Path part = folder.toAbsolutePath(); part != null && part.startsWith(firstMade); part = part.getParent()) {
-            try {
-                Files.deleteIfExists(part);
-            } catch (IOException e) {
-                return;
-            }
         }
     }
 }

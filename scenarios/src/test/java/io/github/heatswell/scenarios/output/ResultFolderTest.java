@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.PrintStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -15,6 +17,8 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class ResultFolderTest {
 
@@ -38,7 +42,7 @@ class ResultFolderTest {
                 () -> ResultFolder.at(folder)
                         .write(List.of(
                                 text("one.txt", "1"), failing("two.txt", new IOException("No space left on device")))));
-        assertEquals("cannot write into " + folder + ": the disk is full", failure.getMessage());
+        assertEquals("cannot write " + folder.resolve("two.txt") + ": the disk is full", failure.getMessage());
         assertEquals(List.of(), names(temporary));
     }
 
@@ -53,6 +57,85 @@ class ResultFolderTest {
                                 failing("two.txt", new UncheckedIOException(new IOException("gone"))))));
         assertEquals("old", Files.readString(temporary.resolve("one.txt")));
         assertEquals(List.of("one.txt", "two.txt"), names(temporary));
+    }
+
+    @Test
+    void aNameThatCannotBeGivenKeepsEarlierResults() throws IOException {
+        ResultFolder.at(temporary).write(List.of(text("one.txt", "old"), text("three.txt", "old")));
+        Path folder = temporary;
+        ResultFile robbed = ResultFile.of("four.txt", out -> removeTemporary(folder, "3"));
+        OutputException failure = assertThrows(
+                OutputException.class,
+                () -> ResultFolder.at(folder)
+                        .write(List.of(text("one.txt", "1"), text("two.txt", "2"), text("three.txt", "3"), robbed)));
+        assertTrue(failure.getMessage().startsWith("cannot write " + folder.resolve("three.txt") + ": "));
+        assertEquals(List.of("one.txt", "three.txt"), names(folder));
+        assertEquals("old", Files.readString(folder.resolve("one.txt")));
+        assertEquals("old", Files.readString(folder.resolve("three.txt")));
+    }
+
+    @Test
+    void aFailureThatAWriterKeepsToItselfIsNoticed() throws IOException {
+        IOException full = new IOException("No space left on device");
+        OutputStream disk = new OutputStream() {
+            @Override
+            public void write(int b) throws IOException {
+                throw full;
+            }
+        };
+        SureStream stream = new SureStream(disk);
+        PrintStream deaf = new PrintStream(stream, true, StandardCharsets.UTF_8);
+        deaf.print("a table");
+        deaf.flush();
+        assertEquals(full, assertThrows(IOException.class, stream::complete));
+    }
+
+    @Test
+    void whatACommandReadsIsNotReplaced() throws IOException {
+        Path log = Files.writeString(temporary.resolve("readings.csv"), "mine");
+        Path detour = temporary.resolve("x/../readings.csv");
+        Files.createDirectory(temporary.resolve("x"));
+        OutputException failure = assertThrows(
+                OutputException.class,
+                () -> ResultFolder.at(temporary)
+                        .sparing(List.of(detour))
+                        .write(List.of(text("one.txt", "1"), text("readings.csv", "2"))));
+        assertTrue(failure.getMessage().startsWith(log + " is what this command reads"), failure::getMessage);
+        assertEquals("mine", Files.readString(log));
+        assertEquals(List.of("readings.csv", "x"), names(temporary));
+    }
+
+    @Test
+    void anInterruptionLeavesNothingBehindAndLetsNothingFollow() throws IOException {
+        Path folder = temporary.resolve("new/folder");
+        try (PendingFiles pending = new PendingFiles(folder, 0)) {
+            pending.open();
+            pending.write(text("one.txt", "1"));
+            pending.interrupt();
+            assertEquals(List.of(), names(temporary));
+            assertThrows(OutputException.class, () -> pending.write(text("two.txt", "2")));
+            assertThrows(OutputException.class, pending::publish);
+        }
+        assertEquals(List.of(), names(temporary));
+    }
+
+    @Test
+    void anInterruptionMayWaitForFiles() throws Exception {
+        PendingFiles pending = new PendingFiles(temporary, 600);
+        Thread interrupting = new Thread(pending::interrupt);
+        interrupting.start();
+        pending.open();
+        pending.write(text("one.txt", "1"));
+        pending.publish();
+        pending.close();
+        interrupting.join();
+        assertEquals(List.of("one.txt"), names(temporary));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", ".", "..", "../x", "/x", "a/../../b", "a/b", "a\u0000b"})
+    void aFileOfResultsHasAPlainName(String name) {
+        assertThrows(IllegalArgumentException.class, () -> text(name, "1"));
     }
 
     @Test
@@ -121,12 +204,22 @@ class ResultFolderTest {
     @Test
     void aLinkToNowhereIsLeftAlone() throws IOException {
         Path link = Files.createSymbolicLink(temporary.resolve("link"), temporary.resolve("nowhere"));
-        assertThrows(OutputException.class, () -> ResultFolder.at(link).write(List.of(text("one.txt", "1"))));
+        OutputException failure =
+                assertThrows(OutputException.class, () -> ResultFolder.at(link).write(List.of(text("one.txt", "1"))));
+        assertEquals(link + " is a link that leads nowhere; results need a folder there", failure.getMessage());
         assertTrue(Files.exists(link, LinkOption.NOFOLLOW_LINKS));
     }
 
     private static ResultFile text(String name, String content) {
         return ResultFile.ofText(name, out -> out.append(content));
+    }
+
+    private static void removeTemporary(Path folder, String content) throws IOException {
+        for (String name : names(folder)) {
+            if (name.endsWith(".tmp") && Files.readString(folder.resolve(name)).equals(content)) {
+                Files.delete(folder.resolve(name));
+            }
+        }
     }
 
     private static ResultFile failing(String name, Exception failure) {
