@@ -77,8 +77,7 @@ public final class CommandFactory {
                 .setUsageHelpWidth(WIDTH)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
                 .setExecutionStrategy(arguments -> execute(arguments, in))
-                .setParameterExceptionHandler(Complaints::badCommandLine)
-                .setExecutionExceptionHandler(Complaints::failed);
+                .setParameterExceptionHandler(Complaints::badCommandLine);
     }
 
     private static int execute(ParseResult arguments, Reader in) {
@@ -94,6 +93,9 @@ public final class CommandFactory {
             return action.run(innermost, console).code();
         } catch (OutOfMemoryError e) {
             console.complain("heatswell: there is not enough memory for this; take a longer --sample");
+            return ExitStatus.FAILED.code();
+        } catch (RuntimeException e) {
+            console.complain("heatswell: " + Complaints.unexpected(e));
             return ExitStatus.FAILED.code();
         }
     }

@@ -6,7 +6,6 @@ import java.util.Collection;
 import java.util.Objects;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.UnmatchedArgumentException;
 
 /** What is said when a command cannot do its work. */
@@ -39,13 +38,7 @@ final class Complaints {
         return failure.getMessage();
     }
 
-    /** A fault of the program: said in one line, since its user can do nothing with more. */
-    static int failed(Exception failure, CommandLine line, ParseResult arguments) {
-        Console.silent(line.getOut(), line.getErr()).complain("heatswell: " + unexpected(failure));
-        return ExitStatus.FAILED.code();
-    }
-
-    /** A fault of the program in one line, with what its makers need to find it. */
+    /** A fault of the program in one line, since its user can do nothing with more, with what its makers need to find it. */
     static String unexpected(Throwable failure) {
         StackTraceElement[] trace = failure.getStackTrace();
         String where = trace.length == 0 ? "" : " at " + trace[0].getClassName() + ":" + trace[0].getLineNumber();

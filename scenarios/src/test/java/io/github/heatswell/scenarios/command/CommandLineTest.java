@@ -6,6 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.scenarios.catalogue.Catalogue;
 import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.Reader;
+import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -104,6 +107,28 @@ class CommandLineTest {
         Outcome outcome = Outcome.execute("run", name);
         assertEquals(2, outcome.status());
         assertTrue(outcome.err().chars().allMatch(c -> c == '\n' || c == '\r' || c >= 32), outcome.err());
+    }
+
+    @Test
+    void aFaultOfTheProgramIsOneLine() {
+        Reader broken = new Reader() {
+            @Override
+            public int read(char[] buffer, int offset, int length) {
+                throw new IllegalStateException("out of order");
+            }
+
+            @Override
+            public void close() {
+                // There is nothing to close.
+            }
+        };
+        StringWriter err = new StringWriter();
+        int status = CommandFactory.heatswell(new PrintWriter(new StringWriter()), new PrintWriter(err), broken)
+                .execute("interview", "--out", folder.resolve("my.yaml").toString());
+        assertEquals(5, status);
+        assertTrue(
+                err.toString().matches("heatswell: this is a fault of Heatswell, please report it: .*out of order\n"),
+                err::toString);
     }
 
     @Test
