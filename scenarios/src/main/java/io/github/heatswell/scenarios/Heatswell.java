@@ -1,11 +1,12 @@
 package io.github.heatswell.scenarios;
 
 import io.github.heatswell.scenarios.command.CommandFactory;
+import io.github.heatswell.scenarios.command.ExitStatus;
 import java.io.BufferedReader;
 import java.io.InputStream;
 import java.io.InputStreamReader;
+import java.io.OutputStream;
 import java.io.OutputStreamWriter;
-import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.io.Reader;
 import java.nio.charset.Charset;
@@ -25,10 +26,16 @@ public final class Heatswell {
     public static void main(String[] arguments) {
         // Charts are drawn into files; without this, Java would ask for a screen.
         System.setProperty("java.awt.headless", "true");
-        PrintWriter out = writer(System.out, "stdout.encoding");
+        StandardOutput output = new StandardOutput();
+        PrintWriter out = writer(output, "stdout.encoding");
         PrintWriter err = writer(System.err, "stderr.encoding");
         int status = CommandFactory.heatswell(out, err, reader(System.in)).execute(arguments);
         out.flush();
+        if (output.trouble().isPresent()) {
+            err.println("heatswell: cannot write to standard output: "
+                    + output.trouble().get());
+            status = Math.max(status, ExitStatus.NOT_WRITTEN.code());
+        }
         err.flush();
         System.exit(status);
     }
@@ -42,7 +49,7 @@ public final class Heatswell {
     }
 
     /** A writer in the encoding of the terminal, which newer versions of Java tell apart from that of files. */
-    private static PrintWriter writer(PrintStream stream, String property) {
+    private static PrintWriter writer(OutputStream stream, String property) {
         String encoding = System.getProperty(property, Charset.defaultCharset().name());
         return new PrintWriter(new OutputStreamWriter(stream, Charset.forName(encoding)), true);
     }
