@@ -45,7 +45,9 @@ final class DiagnosisPicture {
             range = range.with(new ValueScale.Range(points.lowest(), points.highest()));
             curves.add(new Curve(Curve.Role.ofRun(i + 1), run.name(), "", points));
         }
-        Axis axis = ValueScale.around("gauge pressure (" + amounts.pressureUnit() + ")", range, 0.06, 0.08);
+        // While the heater is off a gauge may show the same all day.
+        Axis axis = ValueScale.around(
+                "gauge pressure (" + amounts.pressureUnit() + ")", range.atLeast(leastSpan()), 0.06, 0.08);
         return new Panel(axis, curves, List.of(), List.of());
     }
 
@@ -57,10 +59,14 @@ final class DiagnosisPicture {
             range = range.with(new ValueScale.Range(points.lowest(), points.highest()));
             curves.add(new Curve(Curve.Role.ofRun(i + 1), logged.runs().get(i).name(), "", points));
         }
-        double least = amounts.units().pressure().fromSi(1e4);
-        Axis axis =
-                ValueScale.around("reading less run (" + amounts.pressureUnit() + ")", range.atLeast(least), 0.1, 0.1);
+        Axis axis = ValueScale.around(
+                "reading less run (" + amounts.pressureUnit() + ")", range.atLeast(leastSpan()), 0.1, 0.1);
         return new Panel(axis, curves, List.of(), List.of());
+    }
+
+    /** A tenth of a bar, in the unit of the axis: about what a gauge resolves. */
+    private double leastSpan() {
+        return amounts.units().pressure().fromSi(1e4);
     }
 
     private List<Double> differences(NamedReadings run) {

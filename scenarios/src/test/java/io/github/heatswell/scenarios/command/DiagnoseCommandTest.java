@@ -53,6 +53,27 @@ class DiagnoseCommandTest {
                 .forEach(line -> assertTrue(line.length() <= 79, line));
     }
 
+    /** The heater was off: the gauge showed the same all the time, and there is no span to draw it over. */
+    @Test
+    void aLogIsNotReplacedByWhatIsMadeOfIt() throws IOException {
+        StringBuilder constant = new StringBuilder("time_min,pressure_bar\n");
+        for (int i = 0; i < 60; i++) {
+            constant.append(5 * i).append(",4.2\n");
+        }
+        Path log = Files.writeString(folder.resolve("readings.csv"), constant);
+        Outcome beside = Outcome.execute("diagnose", "orchard-lodge", "-r", log.toString(), "-o", folder.toString());
+        assertEquals(4, beside.status());
+        assertTrue(beside.err().contains("readings.csv is what this command reads"), beside.err());
+        try (Stream<Path> files = Files.list(folder)) {
+            assertEquals(List.of(log), files.toList());
+        }
+        assertEquals(constant.toString(), Files.readString(log));
+        Path out = folder.resolve("out");
+        Outcome apart = Outcome.execute("diagnose", "orchard-lodge", "-r", log.toString(), "-o", out.toString());
+        assertEquals(0, apart.status(), apart.err());
+        assertTrue(Files.readString(out.resolve("readings.svg")).contains("4.2"));
+    }
+
     @Test
     void readingsOnSiteAreHeldAgainstThePlan() throws IOException {
         Path spots = Files.writeString(folder.resolve("spots.yaml"), "cold-static: 61 psi\ntyre-gauge: 1.5 bar\n");
