@@ -17,7 +17,7 @@ import picocli.CommandLine.ParseResult;
 /** {@code heatswell size}: finds the vessel for each scenario. */
 final class SizeCommand {
 
-    private static final String FOLDER_ENDING = "-vessel";
+    private static final String FOLDER_ENDING = "-sizing";
 
     private final Batch batch;
     private final ParseResult arguments;
@@ -39,7 +39,7 @@ final class SizeCommand {
         spec.addOption(SizeSpecs.noCodeCap());
         spec.addOption(SizeSpecs.precharge());
         spec.addOption(
-                Specs.out("Default: heatswell-out/NAME-vessel. With several scenarios: DIR/NAME-vessel for each."));
+                Specs.out("Default: heatswell-out/NAME-sizing. With several scenarios: DIR/NAME-sizing for each."));
         spec.addOption(Specs.set());
         spec.addOption(Specs.units());
         Specs.describe(
