@@ -6,6 +6,7 @@ import io.github.heatswell.scenarios.output.OutputException;
 import io.github.heatswell.scenarios.output.ResultFile;
 import io.github.heatswell.scenarios.output.ResultFolder;
 import io.github.heatswell.scenarios.wording.Printable;
+import io.github.heatswell.scenarios.wording.Wrapped;
 import io.github.heatswell.units.UnitSystem;
 import java.nio.file.Path;
 import java.util.List;
@@ -36,14 +37,21 @@ final class LessonsCommand {
         UnitSystem units = arguments.matchedOptionValue(Specs.UNITS, UnitSystem.SI);
         ResultFolder folder = ResultFolder.at(arguments.matchedOptionValue(Specs.OUT, Path.of(FOLDER)));
         List<ResultFile> files = LessonSite.files(Lessons.all(), units);
+        List<String> kept;
         try {
-            folder.write(files);
+            kept = folder.write(files);
         } catch (OutputException e) {
             console.complain(e.getMessage());
             return ExitStatus.NOT_WRITTEN;
         }
         console.print(Lessons.all().size() + " lessons written into "
                 + Printable.line(folder.path().toString()) + "; open index.html there.\n");
+        if (!kept.isEmpty()) {
+            console.print(Wrapped.lines(
+                    "Kept as you changed them; remove them to get them anew: " + String.join(", ", kept) + ".",
+                    "",
+                    ""));
+        }
         return ExitStatus.RAN;
     }
 }

@@ -39,7 +39,8 @@ public final class LessonSite {
         for (SolvedLesson one : solved) {
             files.add(page(Course.page(one.lesson()), LessonPage.of(course, one, first)));
             files.add(page(Course.worksheet(one.lesson()), WorksheetPage.of(course, one, first)));
-            files.add(page(Course.scenario(one.lesson()), TryPart.scenario(one.lesson())));
+            files.add(page(Course.scenario(one.lesson()), TryPart.scenario(one.lesson()))
+                    .toBeChanged());
         }
         files.add(page(Course.ANSWERS, AnswersPage.of(course, solved, first)));
         return List.copyOf(files);

@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.output;
 
+import io.github.heatswell.scenarios.wording.Printable;
 import java.io.IOException;
 
 /**
@@ -12,10 +13,10 @@ public final class OutputException extends IOException {
     /**
      * Creates the exception.
      *
-     * @param message what could not be written, and why
+     * @param message what could not be written, and why; it becomes one line, whatever names are in it
      * @param cause what the file system said, or null
      */
     OutputException(String message, Throwable cause) {
-        super(message, cause);
+        super(Printable.line(message), cause);
     }
 }

@@ -3,6 +3,7 @@ package io.github.heatswell.scenarios.output;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 
 /** Turns what a file system says into a sentence. */
@@ -25,6 +26,9 @@ final class Reasons {
     private static String reason(Throwable failure) {
         if (failure instanceof AccessDeniedException) {
             return "there is no permission";
+        }
+        if (failure instanceof NoSuchFileException) {
+            return "there is no such folder, or none can be made there";
         }
         String said = failure instanceof FileSystemException system ? system.getReason() : failure.getMessage();
         if (said == null || said.isBlank()) {

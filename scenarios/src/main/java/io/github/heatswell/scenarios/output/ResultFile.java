@@ -2,12 +2,15 @@ package io.github.heatswell.scenarios.output;
 
 import io.github.heatswell.scenarios.wording.Printable;
 import java.io.BufferedWriter;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.Arrays;
 
 /**
  * A file of results that is still to be written.
@@ -16,13 +19,15 @@ public final class ResultFile {
 
     private final String name;
     private final Content content;
+    private final boolean toBeChanged;
 
-    private ResultFile(String name, Content content) {
+    private ResultFile(String name, Content content, boolean toBeChanged) {
         if (!isPlain(name)) {
             throw new IllegalArgumentException("name: " + Printable.quote(name) + " is not that of a file in a folder");
         }
         this.name = name;
         this.content = content;
+        this.toBeChanged = toBeChanged;
     }
 
     /** Whether a file of this name stays in the folder it is written into. */
@@ -68,7 +73,7 @@ public final class ResultFile {
      * @throws IllegalArgumentException if the name would lead out of the folder or cannot be one here
      */
     public static ResultFile of(String name, Content content) {
-        return new ResultFile(name, content);
+        return new ResultFile(name, content, false);
     }
 
     /**
@@ -80,11 +85,23 @@ public final class ResultFile {
      * @throws IllegalArgumentException if the name would lead out of the folder or cannot be one here
      */
     public static ResultFile ofText(String name, Text text) {
-        return new ResultFile(name, out -> {
-            BufferedWriter writer = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8));
-            text.writeTo(writer);
-            writer.flush();
-        });
+        return new ResultFile(
+                name,
+                out -> {
+                    BufferedWriter writer = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8));
+                    text.writeTo(writer);
+                    writer.flush();
+                },
+                false);
+    }
+
+    /**
+     * The same file as one that its reader is asked to change: where one of its name has been changed, that is kept.
+     *
+     * @return the file
+     */
+    public ResultFile toBeChanged() {
+        return new ResultFile(name, content, true);
     }
 
     /**
@@ -94,6 +111,16 @@ public final class ResultFile {
      */
     public String name() {
         return name;
+    }
+
+    /** Whether a file of this name is one that its reader has changed, which is not replaced. */
+    boolean isChangedAs(Path existing) throws IOException {
+        if (!toBeChanged || !Files.exists(existing)) {
+            return false;
+        }
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        writeTo(bytes);
+        return !Arrays.equals(bytes.toByteArray(), Files.readAllBytes(existing));
     }
 
     /**

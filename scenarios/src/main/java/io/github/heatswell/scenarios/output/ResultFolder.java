@@ -3,6 +3,7 @@ package io.github.heatswell.scenarios.output;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -80,17 +81,24 @@ public final class ResultFolder {
      * or the program is interrupted before, none is, and the folder is left as it was.
      *
      * @param files the files
+     * @return the names of those that {@link ResultFile#toBeChanged were changed} since and are kept as they are
      * @throws OutputException if the folder cannot be made or a file cannot be written; the message says which and why
      */
-    public void write(List<ResultFile> files) throws OutputException {
+    public List<String> write(List<ResultFile> files) throws OutputException {
         refuseObstacles(files);
+        List<String> kept = new ArrayList<>();
         try (PendingFiles pending = new PendingFiles(folder, patience)) {
             pending.open();
             stayInside();
             for (ResultFile file : files) {
-                pending.write(file);
+                if (file.isChangedAs(folder.resolve(file.name()))) {
+                    kept.add(file.name());
+                } else {
+                    pending.write(file);
+                }
             }
             pending.publish();
+            return kept;
         } catch (IOException e) {
             throw Reasons.cannotWrite(folder, e);
         }

@@ -139,6 +139,28 @@ class ResultFolderTest {
     }
 
     @Test
+    void whatAReaderHasChangedIsKept() throws IOException {
+        List<ResultFile> files = List.of(
+                text("page.html", "1"),
+                text("house.yaml", "1").toBeChanged(),
+                text("other.yaml", "1").toBeChanged());
+        assertEquals(List.of(), ResultFolder.at(temporary).write(files));
+        Files.writeString(temporary.resolve("page.html"), "mine");
+        Files.writeString(temporary.resolve("house.yaml"), "mine");
+        assertEquals(List.of("house.yaml"), ResultFolder.at(temporary).write(files));
+        assertEquals("1", Files.readString(temporary.resolve("page.html")));
+        assertEquals("mine", Files.readString(temporary.resolve("house.yaml")));
+    }
+
+    @Test
+    void aComplaintIsOneLineWhateverAFolderIsCalled() throws IOException {
+        Path file = Files.writeString(temporary.resolve("a\nb"), "mine");
+        OutputException failure =
+                assertThrows(OutputException.class, () -> ResultFolder.at(file).write(List.of(text("one.txt", "1"))));
+        assertEquals(temporary.resolve("a?b") + " is a file; results need a folder there", failure.getMessage());
+    }
+
+    @Test
     void aProgrammingErrorLeavesNothingBehindEither() throws IOException {
         Path folder = temporary.resolve("new");
         ResultFile broken = ResultFile.of("two.txt", out -> {
