@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import io.github.heatswell.scenarios.command.EveryCommand;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -75,6 +76,21 @@ class InterruptedTest {
         awaitGrowth(out, process);
         assertEquals(143, interrupt(process, "TERM").status());
         assertEquals(before, EveryCommand.contents(temporary));
+    }
+
+    @Test
+    void anInterviewKeepsTheAnswersSoFar() throws Exception {
+        Path kept = temporary.resolve("my-house.partial.yaml");
+        Process process =
+                start("interview", "--out", temporary.resolve("my-house.yaml").toString());
+        process.getOutputStream().write("Mill cottage\ncheck valve\n".getBytes(StandardCharsets.US_ASCII));
+        process.getOutputStream().flush();
+        while (!Files.exists(kept) || !Files.readString(kept).contains("check-valve")) {
+            assertTrue(process.isAlive(), "the interview has ended before it could be interrupted");
+            Thread.onSpinWait();
+        }
+        assertEquals(143, interrupt(process, "TERM").status());
+        assertEquals(Set.of(kept.getFileName().toString()), names(temporary));
     }
 
     private static String[] line(String command, String first, List<String> others, Path out) {

@@ -15,6 +15,7 @@ import io.github.heatswell.scenarios.lesson.LessonRun;
 import io.github.heatswell.scenarios.lesson.LessonSlider;
 import io.github.heatswell.scenarios.lesson.Lessons;
 import io.github.heatswell.scenarios.lesson.TryIt;
+import io.github.heatswell.scenarios.output.ResultFile;
 import io.github.heatswell.scenarios.output.ResultFolder;
 import io.github.heatswell.source.Source;
 import io.github.heatswell.units.UnitSystem;
@@ -156,6 +157,19 @@ class LessonSiteTest {
         assertTrue(page.contains("</span><span class=\"both\"> (</span><span class=\"si\">"));
         assertFalse(page.contains("</span><span class=\"both\"> (</span><span class=\"us\">"));
         assertTrue(page.contains("The same picture in bar"));
+    }
+
+    @Test
+    void aHouseThatWasChangedStays(@TempDir Path other) throws Exception {
+        List<Lesson> one = List.of(Lessons.all().get(0));
+        List<ResultFile> files = LessonSite.files(one, UnitSystem.SI);
+        ResultFolder.at(other).write(files);
+        String name = one.get(0).id() + ".yaml";
+        Files.writeString(other.resolve(name), "# mine");
+        Files.writeString(other.resolve("index.html"), "# mine");
+        assertEquals(List.of(name), ResultFolder.at(other).write(files));
+        assertEquals("# mine", Files.readString(other.resolve(name)));
+        assertTrue(Files.readString(other.resolve("index.html")).startsWith("<!DOCTYPE html>"));
     }
 
     /** Regression: between the values of a lesson, so many more that the steps are small, and none twice. */
