@@ -6,7 +6,7 @@ package io.github.heatswell.study;
  * @param low the lowest value
  * @param high the highest value, above the lowest
  */
-public record EvenSpread(double low, double high) implements Distribution {
+record EvenSpread(double low, double high) implements Distribution {
 
     /**
      * Checks the limits.
@@ -15,7 +15,7 @@ public record EvenSpread(double low, double high) implements Distribution {
      * @param high the highest value, above the lowest
      * @throws IllegalArgumentException if a number is not finite or the lowest is not below the highest
      */
-    public EvenSpread {
+    EvenSpread {
         Checks.finite("low", low);
         Checks.finite("high", high);
         if (!(low < high) || !Double.isFinite(high - low)) {

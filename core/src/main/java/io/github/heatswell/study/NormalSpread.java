@@ -8,7 +8,7 @@ import org.hipparchus.distribution.continuous.NormalDistribution;
  * @param centre the best estimate
  * @param expanded the expanded uncertainty, two standard deviations, above 0
  */
-public record NormalSpread(double centre, double expanded) implements Distribution {
+record NormalSpread(double centre, double expanded) implements Distribution {
 
     private static final double COVERAGE_FACTOR = 2;
     private static final double CUT_OFF = 1.5;
@@ -22,7 +22,7 @@ public record NormalSpread(double centre, double expanded) implements Distributi
      * @param expanded the expanded uncertainty, two standard deviations, above 0
      * @throws IllegalArgumentException if a number is not finite or the uncertainty is not above 0
      */
-    public NormalSpread {
+    NormalSpread {
         Checks.finite("value", centre);
         Checks.finite("expanded", expanded);
         if (!(expanded > 0)) {

@@ -3,16 +3,16 @@ package io.github.heatswell.water;
 /**
  * Properties of liquid water as functions of temperature and absolute pressure.
  *
- * <p>An implementation is immutable, safe for use by any number of threads, and derives all its properties exactly from
- * one thermodynamic potential (see the package description for what that means and why it matters). Within its
- * {@linkplain #validity() stated range} it describes the stable liquid and, below the saturation pressure, its smooth
- * metastable continuation; it never looks for vapour.
+ * <p>There are two formulations, {@link GibbsPolynomialWater} and {@link If97Region1}. Each is immutable, safe for use
+ * by any number of threads, and derives all its properties exactly from one thermodynamic potential (see the package
+ * description for what that means and why it matters). Within its {@linkplain #validity() stated range} it describes the
+ * stable liquid and, below the saturation pressure, its smooth metastable continuation; it never looks for vapour.
  *
  * <p>There are two ways in. {@link #evaluate evaluate} is the way for a solver: all properties at once, no check, no
  * exception, no allocation. The other methods are the way for everybody else: they check the range first. Both give the
  * same numbers.
  */
-public interface LiquidWater {
+public sealed interface LiquidWater permits GibbsPolynomialWater, If97Region1 {
 
     /**
      * Computes all properties at one point into an object that the caller provides and keeps.

@@ -28,7 +28,7 @@ public final class WaterState {
     public WaterState() {}
 
     /**
-     * Overwrites the point and all its properties. This is for implementations of {@link LiquidWater}; the values are
+     * Overwrites the point and all its properties. This is for the formulations of this package alone; the values are
      * taken as they come, since a check here would be paid for in every solver step.
      *
      * @param temperature temperature (K)
@@ -39,7 +39,7 @@ public final class WaterState {
      * @param heatCapacity isobaric heat capacity (J/(kg K))
      * @param enthalpy specific enthalpy (J/kg)
      */
-    public void set(
+    void set(
             double temperature,
             double pressureAbsolute,
             double density,

@@ -3,7 +3,7 @@ package io.github.heatswell.charts.picture;
 /**
  * Text that can be drawn on one line and written to any XML file. Names come from the user and may hold anything.
  */
-public final class PlainText {
+final class PlainText {
 
     private static final int REPLACEMENT = 0xFFFD;
 
@@ -16,7 +16,7 @@ public final class PlainText {
      * @param text any text
      * @return the text on one line, without white space at its ends
      */
-    public static String of(String text) {
+    static String of(String text) {
         StringBuilder plain = new StringBuilder(text.length());
         text.codePoints().map(PlainText::printable).forEach(point -> {
             boolean doubled = point == ' ' && (plain.isEmpty() || plain.charAt(plain.length() - 1) == ' ');

@@ -6,7 +6,7 @@ import java.util.Map;
 /**
  * What the exit status of the program says. Where several apply, the highest is returned.
  */
-public enum ExitStatus {
+enum ExitStatus {
     /** Everything ran. */
     RAN(0, "everything ran"),
     /** A scenario or the command line is wrong. */
@@ -31,7 +31,7 @@ public enum ExitStatus {
      *
      * @return 0 or 2 to 5
      */
-    public int code() {
+    int code() {
         return code;
     }
 

@@ -9,7 +9,7 @@ import java.util.function.Function;
  * A value that a file may leave out because a usual one is known. It is common practice, not taken from any standard or
  * maker; whoever knows the real value should give it.
  */
-public final class Typical {
+final class Typical {
 
     private static final List<Typical> ALL = List.of(
             fixed("site.altitude", "0 m", "sea level; gauge readings hardly depend on it"),
@@ -88,7 +88,7 @@ public final class Typical {
      *
      * @return the table, in the order of the format
      */
-    public static List<Typical> all() {
+    static List<Typical> all() {
         return ALL;
     }
 
@@ -102,7 +102,7 @@ public final class Typical {
      *
      * @return section and key, such as {@code relief.full-lift}
      */
-    public String field() {
+    String field() {
         return field;
     }
 
@@ -111,7 +111,7 @@ public final class Typical {
      *
      * @return such as {@code 10 bar} or {@code 110 % of opens}
      */
-    public String value() {
+    String value() {
         return value;
     }
 
@@ -120,7 +120,7 @@ public final class Typical {
      *
      * @return what it is typical of
      */
-    public String basis() {
+    String basis() {
         return basis;
     }
 

@@ -6,7 +6,7 @@
  * column. The rules of physics are not repeated here: every value goes through the builders of the description, and
  * what they refuse is traced back to where it stands in the file.
  *
- * <p>What a file leaves out and may leave out is taken from {@link io.github.heatswell.scenarios.file.Typical}, passes
+ * <p>What a file leaves out and may leave out is taken from {@code Typical}, passes
  * through the same builders, and is listed with the scenario as an
  * {@link io.github.heatswell.scenarios.file.Assumption}.
  */
