@@ -125,6 +125,7 @@ public final class Diagnosis {
          * @throws IllegalArgumentException if the cause is {@link Cause#AS_DESCRIBED}
          */
         public Builder without(Cause cause) {
+            Objects.requireNonNull(cause, "cause");
             if (cause == Cause.AS_DESCRIBED) {
                 throw new IllegalArgumentException("that everything is as described is always looked at");
             }
@@ -155,7 +156,8 @@ public final class Diagnosis {
          */
         public Diagnosis build() {
             if (log == null && spots.isEmpty()) {
-                throw new IllegalArgumentException("a diagnosis needs a log or at least one reading");
+                throw new IllegalArgumentException(
+                        "a diagnosis needs a log or at least one reading; give log(...) or spots(...)");
             }
             return new Diagnosis(this);
         }

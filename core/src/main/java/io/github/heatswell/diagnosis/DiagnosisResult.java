@@ -31,7 +31,7 @@ public record DiagnosisResult(
      */
     public DiagnosisResult {
         Objects.requireNonNull(check, "check");
-        fits = List.copyOf(fits);
+        fits = List.copyOf(Objects.requireNonNull(fits, "fits"));
         if (fits.isEmpty()) {
             throw new IllegalArgumentException("a diagnosis needs at least one cause to look at");
         }
@@ -84,6 +84,7 @@ public record DiagnosisResult(
      * @return the best fit with that cause, or empty if it was not looked at
      */
     public Optional<HypothesisFit> of(Cause cause) {
+        Objects.requireNonNull(cause, "cause");
         return fits.stream().filter(fit -> fit.cause() == cause).findFirst();
     }
 }

@@ -54,9 +54,9 @@ public record HypothesisFit(
         Objects.requireNonNull(device, "device");
         Objects.requireNonNull(misfit, "misfit");
         Objects.requireNonNull(house, "house");
-        estimates = List.copyOf(estimates);
-        evidence = List.copyOf(evidence);
-        gauge = List.copyOf(gauge);
+        estimates = List.copyOf(Objects.requireNonNull(estimates, "estimates"));
+        evidence = List.copyOf(Objects.requireNonNull(evidence, "evidence"));
+        gauge = List.copyOf(Objects.requireNonNull(gauge, "gauge"));
     }
 
     /**
@@ -66,6 +66,7 @@ public record HypothesisFit(
      * @return the estimate, or empty if this hypothesis does not leave it open
      */
     public Optional<Estimate> estimate(Parameter parameter) {
+        Objects.requireNonNull(parameter, "parameter");
         return estimates.stream().filter(e -> e.parameter() == parameter).findFirst();
     }
 

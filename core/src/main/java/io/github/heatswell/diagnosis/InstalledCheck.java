@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * After the work is done: do the readings of the check sheet agree with what the plan says they should be?
@@ -21,7 +22,7 @@ public record InstalledCheck(List<Line> lines) {
      * @param lines one line for each reading, in the order of {@link SiteCheck}
      */
     public InstalledCheck {
-        lines = List.copyOf(lines);
+        lines = List.copyOf(Objects.requireNonNull(lines, "lines"));
     }
 
     /**
@@ -60,6 +61,8 @@ public record InstalledCheck(List<Line> lines) {
      * @throws IllegalArgumentException if there are no readings
      */
     public static InstalledCheck of(HotWaterSystem plan, SpotReadings readings) {
+        Objects.requireNonNull(plan, "plan");
+        Objects.requireNonNull(readings, "readings");
         if (readings.isEmpty()) {
             throw new IllegalArgumentException("a check of the installation needs at least one reading");
         }

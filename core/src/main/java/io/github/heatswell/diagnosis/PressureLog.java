@@ -173,8 +173,8 @@ public final class PressureLog {
         private Double uncertainty;
 
         private Builder(double[] times, double[] gauge) {
-            this.times = times.clone();
-            this.gauge = gauge.clone();
+            this.times = Objects.requireNonNull(times, "times").clone();
+            this.gauge = Objects.requireNonNull(gauge, "gauge").clone();
             if (times.length < FEWEST) {
                 throw new IllegalArgumentException("a log needs at least " + FEWEST + " readings, not " + times.length);
             }
@@ -207,6 +207,7 @@ public final class PressureLog {
          * @throws IllegalArgumentException if their number differs from that of the times
          */
         public Builder temperature(double... values) {
+            Objects.requireNonNull(values, "temperature");
             sameNumber(values.length, "temperatures");
             temperature = values.clone();
             return this;
@@ -220,6 +221,7 @@ public final class PressureLog {
          * @throws IllegalArgumentException if their number differs from that of the times
          */
         public Builder burner(boolean... values) {
+            Objects.requireNonNull(values, "burner");
             sameNumber(values.length, "burner states");
             burner = values.clone();
             return this;
@@ -263,7 +265,6 @@ public final class PressureLog {
          * @return the log
          */
         public PressureLog build() {
-            Objects.requireNonNull(times, "times");
             return new PressureLog(this);
         }
     }

@@ -3,6 +3,7 @@ package io.github.heatswell.diagnosis;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * What was read on site without a logger; any of it may be missing. Immutable.
@@ -38,6 +39,7 @@ public final class SpotReadings {
      * @throws IllegalArgumentException if the value is not finite
      */
     public SpotReadings with(SiteCheck check, double value) {
+        Objects.requireNonNull(check, "check");
         return with(check, new SpotReading(value, check.usualUncertainty()));
     }
 
@@ -49,6 +51,8 @@ public final class SpotReadings {
      * @return the readings; an earlier one of the same kind is replaced
      */
     public SpotReadings with(SiteCheck check, SpotReading reading) {
+        Objects.requireNonNull(check, "check");
+        Objects.requireNonNull(reading, "reading");
         Map<SiteCheck, SpotReading> more = new EnumMap<>(SiteCheck.class);
         more.putAll(readings);
         more.put(check, reading);

@@ -4,6 +4,7 @@ import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.VolumeUnit;
+import java.util.Objects;
 import java.util.OptionalDouble;
 
 /**
@@ -48,7 +49,7 @@ public final class Draw {
      */
     public static Draw ofVolume(
             double timeOfDay, double volume, VolumeUnit volumeUnit, double flow, FlowUnit flowUnit) {
-        double si = volumeUnit.toSi(volume);
+        double si = Objects.requireNonNull(volumeUnit, "volume: its unit").toSi(volume);
         double rate = checkedFlow(flow, flowUnit);
         if (!(si > 0 && si / rate < DAY)) {
             throw new IllegalArgumentException("volume: " + volume + " " + volumeUnit.symbol()
@@ -84,7 +85,7 @@ public final class Draw {
      * @throws IllegalArgumentException if the temperature is outside its range
      */
     public Draw mixedTo(double value, TemperatureUnit unit) {
-        double si = unit.toSi(value);
+        double si = Objects.requireNonNull(unit, "mixed: its unit").toSi(value);
         if (!(si >= 293.15 && si <= 368.15)) {
             throw new IllegalArgumentException(
                     "mixed: " + value + " " + unit.symbol() + " is outside the allowed range, 20 degC to 95 degC");
@@ -146,7 +147,7 @@ public final class Draw {
     }
 
     private static double checkedFlow(double flow, FlowUnit unit) {
-        double si = unit.toSi(flow);
+        double si = Objects.requireNonNull(unit, "flow: its unit").toSi(flow);
         if (!(si > 0 && si <= LARGEST_FLOW)) {
             throw new IllegalArgumentException("flow: " + flow + " " + unit.symbol()
                     + " is outside the allowed range, above 0 L/min to 200 L/min");

@@ -38,6 +38,7 @@ public final class DrawProfile {
      */
     public static DrawProfile of(String name, List<Draw> draws) {
         Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(draws, "draws").forEach(draw -> Objects.requireNonNull(draw, "draws: one of them"));
         List<Draw> sorted = draws.stream()
                 .sorted(Comparator.comparingDouble(Draw::timeOfDay))
                 .toList();

@@ -5,6 +5,7 @@ import io.github.heatswell.result.RunSummary;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -39,7 +40,7 @@ public final class Findings {
      * @return the findings, the gravest first, then in an order that never changes; never changed
      */
     public static List<Finding> of(HotWaterSystem house) {
-        return of(new Case(house, Optional.empty()));
+        return of(new Case(Objects.requireNonNull(house, "house"), Optional.empty()));
     }
 
     /**
@@ -49,6 +50,7 @@ public final class Findings {
      * @return the findings, the gravest first, then in an order that never changes; never changed
      */
     public static List<Finding> of(RunSummary run) {
+        Objects.requireNonNull(run, "run");
         return of(new Case(run.system(), Optional.of(run)));
     }
 

@@ -90,7 +90,7 @@ public record Measure(Kind kind, double value) {
      * @return such as {@code 7 bar}, {@code 140 °F} or {@code 2 min 30 s}
      */
     public String text(UnitSystem units) {
-        boolean si = units == UnitSystem.SI;
+        boolean si = Objects.requireNonNull(units, "units") == UnitSystem.SI;
         return switch (kind) {
             case GAUGE_PRESSURE, PRESSURE_DIFFERENCE -> trimmed(units.pressure(), si ? 2 : 1);
             case TEMPERATURE -> digits(units.temperature(), 1) + (si ? " °C" : " °F");

@@ -3,6 +3,7 @@ package io.github.heatswell.finding;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * Text with measures in it, which become words only once somebody says in which units.
@@ -22,8 +23,8 @@ public record Statement(List<String> parts, List<Measure> measures) {
      * @throws IllegalArgumentException if there is not one part more than there are measures
      */
     public Statement {
-        parts = List.copyOf(parts);
-        measures = List.copyOf(measures);
+        parts = List.copyOf(Objects.requireNonNull(parts, "parts"));
+        measures = List.copyOf(Objects.requireNonNull(measures, "measures"));
         if (parts.size() != measures.size() + 1) {
             throw new IllegalArgumentException(
                     parts.size() + " parts of text have no room for " + measures.size() + " measures");
@@ -39,6 +40,7 @@ public record Statement(List<String> parts, List<Measure> measures) {
      * @throws IllegalArgumentException if there are more places or more measures
      */
     public static Statement of(String pattern, Measure... measures) {
+        Objects.requireNonNull(pattern, "pattern");
         List<String> parts = new ArrayList<>();
         int from = 0;
         for (int at = pattern.indexOf(PLACE); at >= 0; at = pattern.indexOf(PLACE, from)) {
@@ -46,7 +48,7 @@ public record Statement(List<String> parts, List<Measure> measures) {
             from = at + PLACE.length();
         }
         parts.add(pattern.substring(from));
-        return new Statement(parts, List.of(measures));
+        return new Statement(parts, List.of(Objects.requireNonNull(measures, "measures")));
     }
 
     /**
@@ -56,6 +58,7 @@ public record Statement(List<String> parts, List<Measure> measures) {
      * @return the text with its measures written out
      */
     public String text(UnitSystem units) {
+        Objects.requireNonNull(units, "units");
         StringBuilder text = new StringBuilder(parts.get(0));
         for (int i = 0; i < measures.size(); i++) {
             text.append(measures.get(i).text(units)).append(parts.get(i + 1));

@@ -21,6 +21,8 @@ public record Fading(GasLoss expected, GasLoss slow, GasLoss fast) {
      */
     public Fading {
         Objects.requireNonNull(expected, "expected");
+        Objects.requireNonNull(slow, "slow");
+        Objects.requireNonNull(fast, "fast");
         if (!(slow.yearly() <= expected.yearly() && expected.yearly() <= fast.yearly())) {
             throw new IllegalArgumentException("fade: the expected rate must lie between the slowest and the fastest");
         }

@@ -8,6 +8,7 @@ import io.github.heatswell.study.Study;
 import io.github.heatswell.study.UncertainHouse;
 import io.github.heatswell.study.UncertainInput;
 import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.VolumeUnit;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -33,6 +34,8 @@ public final class Outlook {
 
     private static final Duration LONGEST_RUN = Duration.ofDays(3);
     private static final double LARGEST_SWING = 10e5;
+    private static final double SMALLEST = 0.1e-3;
+    private static final double LARGEST = 5;
 
     private final HotWaterSystem house;
     private final Duration run;
@@ -190,10 +193,19 @@ public final class Outlook {
          *
          * @param volumes their volumes (m3), 0.1 L to 5 m3
          * @return this builder
+         * @throws IllegalArgumentException if a volume is outside its range
          */
         public Builder larger(List<Double> volumes) {
+            Objects.requireNonNull(volumes, "larger").forEach(Builder::checkVolume);
             larger = volumes.stream().sorted().toList();
             return this;
+        }
+
+        private static void checkVolume(Double volume) {
+            if (!(Objects.requireNonNull(volume, "larger: one of the volumes") >= SMALLEST && volume <= LARGEST)) {
+                throw new IllegalArgumentException("larger: " + VolumeUnit.LITRE.fromSi(volume)
+                        + " L is outside the allowed range, 0.1 L to 5000 L; volumes are given in m3");
+            }
         }
 
         /**
@@ -205,7 +217,7 @@ public final class Outlook {
          * @return this builder
          */
         public Builder uncertain(List<UncertainInput> uncertain, Function<double[], HotWaterSystem> made) {
-            inputs = List.copyOf(uncertain);
+            inputs = List.copyOf(Objects.requireNonNull(uncertain, "uncertain"));
             deviating = Objects.requireNonNull(made, "made");
             return this;
         }

@@ -22,7 +22,7 @@ public record OutlookCourse(double vesselVolume, GasLoss loss, List<OutlookMonth
      */
     public OutlookCourse {
         Objects.requireNonNull(loss, "loss");
-        months = List.copyOf(months);
+        months = List.copyOf(Objects.requireNonNull(months, "months"));
     }
 
     /**

@@ -47,7 +47,7 @@ public record OutlookResult(
         Objects.requireNonNull(fast, "fast");
         Objects.requireNonNull(onset, "onset");
         Objects.requireNonNull(limit, "limit");
-        larger = List.copyOf(larger);
+        larger = List.copyOf(Objects.requireNonNull(larger, "larger"));
     }
 
     /**

@@ -3,7 +3,6 @@ package io.github.heatswell.plant;
 import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Pressure;
-import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.RatioUnit;
 import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.VolumeUnit;
@@ -205,8 +204,7 @@ public final class ExpansionVessel {
          * @throws IllegalArgumentException if the pressure is outside its range
          */
         public Builder precharge(Pressure value) {
-            PRECHARGE.check(PressureUnit.BAR.fromSi(value.value()), PressureUnit.BAR);
-            precharge = value;
+            precharge = PRECHARGE.check(value);
             return this;
         }
 

@@ -2,7 +2,6 @@ package io.github.heatswell.plant;
 
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.Pressure;
-import io.github.heatswell.units.PressureUnit;
 
 /**
  * A tap that does not close, or any other small hole in the piping: a fixed orifice from the cold branch to the air. It
@@ -31,7 +30,7 @@ public final class Leak {
      * @throws IllegalArgumentException if a number is outside its range
      */
     public static Leak of(double flow, FlowUnit unit, Pressure at) {
-        AT.check(PressureUnit.BAR.fromSi(at.value()), PressureUnit.BAR);
+        AT.check(at);
         return new Leak(FLOW.check(flow, unit), at);
     }
 

@@ -1,9 +1,12 @@
 package io.github.heatswell.plant;
 
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.Unit;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.Objects;
 
 /**
  * The range a number may have, checked once where the number enters. The comparison is written so that NaN fails it.
@@ -34,11 +37,25 @@ record Limits(String field, double low, boolean lowAllowed, double high) {
      * @throws IllegalArgumentException naming the field, the value with its unit and the range in that unit
      */
     double check(double value, Unit unit) {
+        Objects.requireNonNull(unit, () -> field + ": its unit");
         double si = unit.toSi(value);
         if (contains(si)) {
             return si;
         }
         throw new IllegalArgumentException(field + ": " + complaint(value, unit));
+    }
+
+    /**
+     * Checks the number of a pressure, whatever its reference.
+     *
+     * @param value the pressure
+     * @return the same pressure
+     * @throws IllegalArgumentException naming the field, the value and the range, in bar
+     */
+    Pressure check(Pressure value) {
+        Objects.requireNonNull(value, field);
+        check(PressureUnit.BAR.fromSi(value.value()), PressureUnit.BAR);
+        return value;
     }
 
     /**

@@ -120,8 +120,7 @@ public final class ReducingValve {
          * @throws IllegalArgumentException if the pressure is outside its range
          */
         public Builder set(Pressure value) {
-            SET.check(PressureUnit.BAR.fromSi(value.value()), PressureUnit.BAR);
-            set = value;
+            set = SET.check(value);
             return this;
         }
 

@@ -4,7 +4,6 @@ import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.PowerUnit;
 import io.github.heatswell.units.Pressure;
-import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.RatioUnit;
 import io.github.heatswell.units.TemperatureUnit;
 import java.util.Objects;
@@ -309,7 +308,7 @@ public final class ReliefValve {
          * @throws IllegalArgumentException if the name is blank or too long
          */
         public Builder name(String value) {
-            if (value.isBlank() || value.length() > 60) {
+            if (Objects.requireNonNull(value, "name").isBlank() || value.length() > 60) {
                 throw new IllegalArgumentException("name: must have 1 to 60 characters and not be blank");
             }
             name = value;
@@ -516,8 +515,7 @@ public final class ReliefValve {
         }
 
         private static Pressure checked(Limits limits, Pressure value) {
-            limits.check(PressureUnit.BAR.fromSi(value.value()), PressureUnit.BAR);
-            return value;
+            return limits.check(value);
         }
     }
 }

@@ -2,7 +2,6 @@ package io.github.heatswell.plant;
 
 import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.Pressure;
-import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.TemperatureUnit;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -129,8 +128,7 @@ public final class Start {
          * @throws IllegalArgumentException if the pressure is outside its range
          */
         public Builder pressure(Pressure value) {
-            PRESSURE.check(PressureUnit.BAR.fromSi(value.value()), PressureUnit.BAR);
-            pressure = value;
+            pressure = PRESSURE.check(value);
             return this;
         }
 

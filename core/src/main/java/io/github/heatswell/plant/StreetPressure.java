@@ -1,9 +1,9 @@
 package io.github.heatswell.plant;
 
 import io.github.heatswell.units.Pressure;
-import io.github.heatswell.units.PressureUnit;
 import java.util.Map;
 import java.util.NavigableMap;
+import java.util.Objects;
 import java.util.TreeMap;
 
 /**
@@ -29,7 +29,7 @@ public final class StreetPressure {
      * @throws IllegalArgumentException if the pressure is outside its range
      */
     public static StreetPressure constant(Pressure value) {
-        return daily(Map.of(0.0, value));
+        return daily(Map.of(0.0, Objects.requireNonNull(value, "pressure")));
     }
 
     /**
@@ -42,7 +42,7 @@ public final class StreetPressure {
      * @throws IllegalArgumentException if there is no entry, or a time or a pressure is outside its range
      */
     public static StreetPressure daily(Map<Double, Pressure> entries) {
-        if (entries.isEmpty()) {
+        if (Objects.requireNonNull(entries, "pressure: its timetable").isEmpty()) {
             throw new IllegalArgumentException("pressure: a timetable needs at least one entry");
         }
         entries.forEach((time, pressure) -> {
@@ -50,7 +50,7 @@ public final class StreetPressure {
                 throw new IllegalArgumentException(
                         "at: " + time + " s is outside the allowed range, 00:00 to 23:59:59");
             }
-            PRESSURE.check(PressureUnit.BAR.fromSi(pressure.value()), PressureUnit.BAR);
+            PRESSURE.check(pressure);
         });
         return new StreetPressure(new TreeMap<>(entries));
     }

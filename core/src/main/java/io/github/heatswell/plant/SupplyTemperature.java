@@ -83,8 +83,12 @@ public final class SupplyTemperature {
      *
      * @param difference how much warmer (K), negative for colder
      * @return the temperature of the supply
+     * @throws IllegalArgumentException if the difference is not a finite number
      */
     public SupplyTemperature warmerBy(double difference) {
+        if (!Double.isFinite(difference)) {
+            throw new IllegalArgumentException("water: " + difference + " K is not a finite difference");
+        }
         double moved = mean + difference;
         double kept = isConstant() ? Math.max(WATER.low(), Math.min(WATER.high(), moved)) : moved;
         return new SupplyTemperature(kept, amplitude, lag, quarter);

@@ -3,7 +3,6 @@ package io.github.heatswell.plant;
 import io.github.heatswell.units.ConductanceUnit;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Pressure;
-import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.VolumeUnit;
 import java.util.Objects;
 import java.util.OptionalDouble;
@@ -186,8 +185,7 @@ public final class Tank {
          * @throws IllegalArgumentException if the pressure is outside its range
          */
         public Builder workingPressure(Pressure value) {
-            WORKING_PRESSURE.check(PressureUnit.BAR.fromSi(value.value()), PressureUnit.BAR);
-            workingPressure = value;
+            workingPressure = WORKING_PRESSURE.check(value);
             return this;
         }
 

@@ -1,6 +1,7 @@
 package io.github.heatswell.plant;
 
 import io.github.heatswell.units.VolumeUnit;
+import java.util.Objects;
 
 /**
  * Air caught in the piping: a cushion without seat or limit, as long as it lasts.
@@ -30,6 +31,7 @@ public record TrappedAir(double volume) {
      * @throws IllegalArgumentException if the volume is outside its range
      */
     public static TrappedAir of(double value, VolumeUnit unit) {
-        return new TrappedAir(unit.toSi(value));
+        return new TrappedAir(
+                Objects.requireNonNull(unit, "trapped-air: its unit").toSi(value));
     }
 }

@@ -3,7 +3,6 @@ package io.github.heatswell.plant;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.MassUnit;
 import io.github.heatswell.units.Pressure;
-import io.github.heatswell.units.PressureUnit;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -104,8 +103,7 @@ public final class VesselBody {
          * @throws IllegalArgumentException if the pressure is outside its range
          */
         public Builder rating(Pressure value) {
-            RATING.check(PressureUnit.BAR.fromSi(value.value()), PressureUnit.BAR);
-            rating = value;
+            rating = RATING.check(value);
             return this;
         }
 

@@ -42,7 +42,7 @@ public record RunSummary(
         Objects.requireNonNull(totals, "totals");
         Objects.requireNonNull(audit, "audit");
         Objects.requireNonNull(numerics, "numerics");
-        events = List.copyOf(events);
+        events = List.copyOf(Objects.requireNonNull(events, "events"));
     }
 
     /**
@@ -61,6 +61,7 @@ public record RunSummary(
      * @return the event, or empty if it never happened
      */
     public Optional<Event> first(EventKind kind) {
+        Objects.requireNonNull(kind, "kind");
         return events.stream().filter(event -> event.kind() == kind).findFirst();
     }
 

@@ -1,6 +1,7 @@
 package io.github.heatswell.result;
 
 import java.util.List;
+import java.util.Objects;
 
 /**
  * Everything that crossed the system's boundary in a run. Volumes are those of cold water (supply temperature, air
@@ -41,7 +42,7 @@ public record Totals(
      * @param heatLost the standing loss to the room (J)
      */
     public Totals {
-        relief = List.copyOf(relief);
+        relief = List.copyOf(Objects.requireNonNull(relief, "relief"));
     }
 
     /**

@@ -3,6 +3,7 @@ package io.github.heatswell.result;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * The course of a run on a grid of instants, one column for each channel. At an instant at which something happens, the
@@ -28,7 +29,10 @@ public final class Trace {
      * @throws IllegalArgumentException if a channel is missing or a column has the wrong length
      */
     public Trace(TimeGrid grid, Map<Channel, double[]> columns, List<Regime> regimes) {
-        this(grid, copied(columns), regimes.toArray(Regime[]::new));
+        this(
+                Objects.requireNonNull(grid, "grid"),
+                copied(Objects.requireNonNull(columns, "columns")),
+                Objects.requireNonNull(regimes, "regimes").toArray(Regime[]::new));
     }
 
     /** Creates a trace that keeps what it is given. */
@@ -79,7 +83,7 @@ public final class Trace {
      * @throws IndexOutOfBoundsException if there is no such sample
      */
     public double value(Channel channel, int index) {
-        return columns[channel.ordinal()][index];
+        return columns[Objects.requireNonNull(channel, "channel").ordinal()][index];
     }
 
     /**
@@ -89,7 +93,7 @@ public final class Trace {
      * @return a copy, in the SI unit of the channel
      */
     public double[] values(Channel channel) {
-        return columns[channel.ordinal()].clone();
+        return columns[Objects.requireNonNull(channel, "channel").ordinal()].clone();
     }
 
     /**

@@ -38,6 +38,7 @@ public final class Simulation {
      */
     public static Simulation of(HotWaterSystem system, Duration duration) {
         Objects.requireNonNull(system, "system");
+        Objects.requireNonNull(duration, "duration");
         if (duration.isZero() || duration.isNegative() || duration.compareTo(LONGEST_RUN) > 0) {
             throw new IllegalArgumentException(
                     "duration: " + duration + " is outside the allowed range, above 0 s to 100 years");
@@ -53,6 +54,7 @@ public final class Simulation {
      * @throws IllegalArgumentException if the interval is outside its range or gives more than 20 million samples
      */
     public Simulation sampledEvery(Duration interval) {
+        Objects.requireNonNull(interval, "sample");
         if (interval.compareTo(SHORTEST_SAMPLE) < 0 || interval.compareTo(duration) > 0) {
             throw new IllegalArgumentException("sample: " + interval
                     + " is outside the allowed range, 1 s to the duration of the run, " + duration);
@@ -84,6 +86,7 @@ public final class Simulation {
      * @throws SimulationException if the equations could not be integrated
      */
     public RunSummary stream(SampleListener listener) {
+        Objects.requireNonNull(listener, "listener");
         return new Engine(system, planned(), listener, SegmentSolver.RELATIVE_TOLERANCE).run();
     }
 

@@ -31,7 +31,7 @@ public record Differences(FormulaResult formula, double simulated, List<Term> te
      */
     public Differences {
         Objects.requireNonNull(formula, "formula");
-        terms = List.copyOf(terms);
+        terms = List.copyOf(Objects.requireNonNull(terms, "terms"));
     }
 
     /** What the simulation has and a formula has not, or has otherwise, in the order of switching off. */
@@ -111,6 +111,7 @@ public record Differences(FormulaResult formula, double simulated, List<Term> te
      * @return what it adds to the vessel (m3), 0 if it plays no part
      */
     public double of(Effect effect) {
+        Objects.requireNonNull(effect, "effect");
         return terms.stream()
                 .filter(term -> term.effect() == effect)
                 .mapToDouble(Term::volume)
@@ -130,7 +131,7 @@ public record Differences(FormulaResult formula, double simulated, List<Term> te
      * @throws io.github.heatswell.simulation.SimulationException if the equations could not be integrated
      */
     public static Differences fromHandbook(VesselSizing sizing, double linearExpansion) {
-        Ladder ladder = Ladder.of(sizing.setup());
+        Ladder ladder = Ladder.of(Objects.requireNonNull(sizing, "sizing").setup());
         Textbook book = ladder.book();
         FormulaResult formula = VesselFormula.handbookDiaphragm(
                         book.growth(linearExpansion), book.fill(), book.highest())
@@ -151,7 +152,8 @@ public record Differences(FormulaResult formula, double simulated, List<Term> te
      * @throws io.github.heatswell.simulation.SimulationException if the equations could not be integrated
      */
     public static Differences fromDin(VesselSizing sizing, ReliefValve valve) {
-        Setup setup = sizing.setup();
+        Objects.requireNonNull(valve, "valve");
+        Setup setup = Objects.requireNonNull(sizing, "sizing").setup();
         double atmosphere = setup.atmosphere();
         double psv = valve.opens().gauge(atmosphere);
         Textbook book = Textbook.of(setup);

@@ -30,6 +30,6 @@ public record FormulaResult(
         Objects.requireNonNull(expression, "expression");
         Objects.requireNonNull(precharge, "precharge");
         Objects.requireNonNull(source, "source");
-        inputs = List.copyOf(inputs);
+        inputs = List.copyOf(Objects.requireNonNull(inputs, "inputs"));
     }
 }

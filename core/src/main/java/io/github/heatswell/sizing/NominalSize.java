@@ -43,7 +43,8 @@ public record NominalSize(double volume, Optional<Price> price) {
          * @throws IllegalArgumentException if the amount is negative or the currency blank
          */
         public Price {
-            if (amount.signum() < 0) {
+            Objects.requireNonNull(currency, "currency");
+            if (Objects.requireNonNull(amount, "price").signum() < 0) {
                 throw new IllegalArgumentException("price: " + amount + " must not be negative");
             }
             if (currency.isBlank()) {
@@ -61,7 +62,7 @@ public record NominalSize(double volume, Optional<Price> price) {
      * @throws IllegalArgumentException if the volume is outside its range
      */
     public static NominalSize of(double value, VolumeUnit unit) {
-        return new NominalSize(unit.toSi(value), Optional.empty());
+        return new NominalSize(Objects.requireNonNull(unit, "volume: its unit").toSi(value), Optional.empty());
     }
 
     /**

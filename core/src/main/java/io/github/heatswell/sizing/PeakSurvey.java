@@ -155,7 +155,12 @@ public final class PeakSurvey {
          * @throws IllegalArgumentException if there are too few or too many, if one is outside its range or does not rise
          */
         public Builder volumes(double... cubicMetres) {
-            volumes = checked("volumes", " m3", VesselType.SMALLEST, VesselType.LARGEST, cubicMetres.clone());
+            volumes = checked(
+                    "volumes",
+                    " m3",
+                    VesselType.SMALLEST,
+                    VesselType.LARGEST,
+                    Objects.requireNonNull(cubicMetres, "volumes").clone());
             return this;
         }
 
@@ -169,7 +174,12 @@ public final class PeakSurvey {
          * @throws IllegalArgumentException if there are too few or too many, if one is outside its range or does not rise
          */
         public Builder precharges(double... pascal) {
-            precharges = checked("precharges", " Pa", 1, MapRanges.HIGHEST_PRECHARGE, pascal.clone());
+            precharges = checked(
+                    "precharges",
+                    " Pa",
+                    1,
+                    MapRanges.HIGHEST_PRECHARGE,
+                    Objects.requireNonNull(pascal, "precharges").clone());
             return this;
         }
 

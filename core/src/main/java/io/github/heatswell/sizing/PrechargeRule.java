@@ -2,6 +2,7 @@ package io.github.heatswell.sizing;
 
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
+import java.util.Objects;
 
 /**
  * How the precharge follows from the static pressure of the supply at the height of the vessel.
@@ -37,6 +38,7 @@ public enum PrechargeRule {
      * @return the precharge, against the same reference
      */
     public Pressure at(Pressure staticPressure) {
+        Objects.requireNonNull(staticPressure, "static pressure");
         return new Pressure(staticPressure.value() - below, staticPressure.reference());
     }
 

@@ -54,7 +54,7 @@ public record SizingResult(
         Objects.requireNonNull(target, "target");
         Objects.requireNonNull(supplyStatic, "supplyStatic");
         Objects.requireNonNull(smallest, "smallest");
-        nominal = List.copyOf(nominal);
+        nominal = List.copyOf(Objects.requireNonNull(nominal, "nominal"));
         Objects.requireNonNull(lowerSupplyTo, "lowerSupplyTo");
     }
 

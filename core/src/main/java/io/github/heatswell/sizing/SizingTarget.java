@@ -158,7 +158,12 @@ public final class SizingTarget {
          * @throws IllegalArgumentException if the margin is outside its range
          */
         public Builder reliefMargin(double value, RatioUnit unit) {
-            reliefMargin = Ranges.check("relief-margin", unit.toSi(value), "", 0, 0.5);
+            reliefMargin = Ranges.check(
+                    "relief-margin",
+                    Objects.requireNonNull(unit, "relief-margin: its unit").toSi(value),
+                    "",
+                    0,
+                    0.5);
             return this;
         }
 
@@ -207,7 +212,8 @@ public final class SizingTarget {
          * @throws IllegalArgumentException if the height is outside its range
          */
         public Builder vesselHeight(double value, LengthUnit unit) {
-            vesselHeight = Ranges.check("height", unit.toSi(value), " m", -30, 30);
+            vesselHeight = Ranges.check(
+                    "height", Objects.requireNonNull(unit, "height: its unit").toSi(value), " m", -30, 30);
             return this;
         }
 
@@ -231,7 +237,8 @@ public final class SizingTarget {
          */
         public SizingTarget build() {
             if (rating == null) {
-                throw new IllegalArgumentException("vessel-rating: is missing");
+                throw new IllegalArgumentException(
+                        "vessel-rating: is missing; give vesselRating(...), the highest pressure on the plate of the vessel");
             }
             List<Bound> found = new ArrayList<>();
             system.reliefValves().forEach(valve -> found.add(bound(valve)));
@@ -261,7 +268,7 @@ public final class SizingTarget {
         }
 
         private Pressure checked(String field, Pressure value) {
-            double gauge = value.gauge(atmosphere);
+            double gauge = Objects.requireNonNull(value, field).gauge(atmosphere);
             if (!(gauge >= LEAST && gauge <= HIGHEST)) {
                 throw new IllegalArgumentException(
                         field + ": " + value + " is outside the allowed range, above 0 bar to 25 bar");

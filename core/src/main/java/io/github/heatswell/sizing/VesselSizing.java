@@ -86,6 +86,7 @@ public final class VesselSizing {
      * @return its description
      */
     public ExpansionVessel vessel(SizedVessel sized) {
+        Objects.requireNonNull(sized, "sized");
         return setup.type().with(sized.volume(), sized.precharge());
     }
 
@@ -167,7 +168,7 @@ public final class VesselSizing {
          * @throws IllegalArgumentException if there is no size or more than one currency
          */
         public Builder sizes(List<NominalSize> value) {
-            if (value.isEmpty()) {
+            if (Objects.requireNonNull(value, "sizes").isEmpty()) {
                 throw new IllegalArgumentException("sizes: there must be at least one");
             }
             long currencies = value.stream()
@@ -191,7 +192,8 @@ public final class VesselSizing {
          */
         public VesselSizing build() {
             if (rule == null) {
-                throw new IllegalArgumentException("precharge: is missing");
+                throw new IllegalArgumentException(
+                        "precharge: is missing; give the rule it is set by, such as PrechargeRule.STATIC");
             }
             if (pattern == null) {
                 throw new IllegalArgumentException(

@@ -30,9 +30,14 @@ public final class HouseDay implements UncertainModel {
      *     refuses with an {@link IllegalArgumentException} is a failed sample
      * @param duration for how long, above 0 to 100 years
      * @return the model
+     * @throws IllegalArgumentException if the duration is not above 0
      */
     public static HouseDay of(Function<double[], HotWaterSystem> house, Duration duration) {
-        return new HouseDay(Objects.requireNonNull(house, "house"), Objects.requireNonNull(duration, "duration"));
+        Objects.requireNonNull(house, "house");
+        if (Objects.requireNonNull(duration, "duration").isZero() || duration.isNegative()) {
+            throw new IllegalArgumentException("duration: " + duration + " must be above 0");
+        }
+        return new HouseDay(house, duration);
     }
 
     /** What the model answers, in this order. */

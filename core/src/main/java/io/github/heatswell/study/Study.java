@@ -163,7 +163,7 @@ public final class Study {
          * @return this builder
          */
         public Builder inputs(List<UncertainInput> values) {
-            inputs.addAll(values);
+            inputs.addAll(Objects.requireNonNull(values, "inputs"));
             return this;
         }
 
@@ -174,7 +174,7 @@ public final class Study {
          * @return this builder
          */
         public Builder outputs(List<String> names) {
-            outputs.addAll(names);
+            outputs.addAll(Objects.requireNonNull(names, "outputs"));
             return this;
         }
 
@@ -255,7 +255,10 @@ public final class Study {
         public Study build() {
             Checks.within("inputs", inputs.size(), 1, MOST_INPUTS);
             Checks.within("outputs", outputs.size(), 1, Integer.MAX_VALUE);
-            Objects.requireNonNull(model, "model");
+            if (model == null) {
+                throw new IllegalArgumentException(
+                        "model: is missing; say what turns a value of each input into an answer for each output");
+            }
             unique("inputs", inputs.stream().map(UncertainInput::name).toList());
             unique("outputs", outputs);
             return new Study(this);

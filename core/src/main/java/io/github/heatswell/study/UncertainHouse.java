@@ -26,6 +26,7 @@ public final class UncertainHouse {
      * @return the house with every {@link UsualUncertainty} that concerns it
      */
     public static UncertainHouse usual(HotWaterSystem described) {
+        Objects.requireNonNull(described, "described");
         Map<UsualUncertainty, Distribution> deviations = new EnumMap<>(UsualUncertainty.class);
         for (UsualUncertainty each : UsualUncertainty.values()) {
             if (each.concerns(described)) {
@@ -44,9 +45,10 @@ public final class UncertainHouse {
      * @throws IllegalArgumentException if the house has no such quantity
      */
     public UncertainHouse with(UsualUncertainty quantity, Distribution deviation) {
+        Objects.requireNonNull(quantity, "quantity");
         Objects.requireNonNull(deviation, "deviation");
         if (!quantity.concerns(described)) {
-            throw new IllegalArgumentException("the house has no " + quantity.label() + " that could be uncertain");
+            throw new IllegalArgumentException(quantity.label() + ": the house has none that could be uncertain");
         }
         Map<UsualUncertainty, Distribution> changed = new EnumMap<>(deviations);
         changed.put(quantity, deviation);
@@ -61,7 +63,7 @@ public final class UncertainHouse {
      */
     public UncertainHouse exactly(UsualUncertainty quantity) {
         Map<UsualUncertainty, Distribution> changed = new EnumMap<>(deviations);
-        changed.remove(quantity);
+        changed.remove(Objects.requireNonNull(quantity, "quantity"));
         return new UncertainHouse(described, changed);
     }
 
@@ -103,9 +105,9 @@ public final class UncertainHouse {
      *     failed sample; a recovery efficiency above 100 % becomes 100 %, and cold water stays above freezing
      */
     public HotWaterSystem moved(double[] values) {
-        if (values.length != deviations.size()) {
-            throw new IllegalArgumentException(
-                    values.length + " deviations for " + deviations.size() + " uncertain quantities");
+        if (Objects.requireNonNull(values, "values").length != deviations.size()) {
+            throw new IllegalArgumentException("values: " + deviations.size()
+                    + " uncertain quantities need as many deviations, not " + values.length);
         }
         Deviations moving = new Deviations(described);
         int next = 0;

@@ -19,7 +19,7 @@ public record UncertainInput(String name, Distribution distribution) {
      */
     public UncertainInput {
         Objects.requireNonNull(distribution, "distribution");
-        if (name.isBlank()) {
+        if (Objects.requireNonNull(name, "name").isBlank()) {
             throw new IllegalArgumentException("name: an uncertain input needs a name");
         }
     }

@@ -3,6 +3,7 @@ package io.github.heatswell.study;
 import io.github.heatswell.plant.ExpansionVessel;
 import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.plant.Supply;
+import java.util.Objects;
 import java.util.function.ObjDoubleConsumer;
 import java.util.function.Predicate;
 
@@ -107,7 +108,7 @@ public enum UsualUncertainty {
      * @return true if it has
      */
     public boolean concerns(HotWaterSystem house) {
-        return concerns.test(house);
+        return concerns.test(Objects.requireNonNull(house, "house"));
     }
 
     void apply(Deviations deviations, double value) {

@@ -45,7 +45,7 @@ public record Pressure(double value, Reference reference) {
      * @throws IllegalArgumentException if the value is NaN or infinite
      */
     public static Pressure gauge(double value, PressureUnit unit) {
-        return new Pressure(unit.toSi(value), Reference.GAUGE);
+        return new Pressure(Objects.requireNonNull(unit, "a pressure: its unit").toSi(value), Reference.GAUGE);
     }
 
     /**
@@ -57,7 +57,7 @@ public record Pressure(double value, Reference reference) {
      * @throws IllegalArgumentException if the value is NaN or infinite
      */
     public static Pressure absolute(double value, PressureUnit unit) {
-        return new Pressure(unit.toSi(value), Reference.ABSOLUTE);
+        return new Pressure(Objects.requireNonNull(unit, "a pressure: its unit").toSi(value), Reference.ABSOLUTE);
     }
 
     /**

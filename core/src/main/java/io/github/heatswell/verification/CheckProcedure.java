@@ -4,6 +4,7 @@ import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.units.VolumeUnit;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 
 /**
  * How an owner checks an installation with a pressure gauge at the tank's drain cock, so that the readings can be compared
@@ -56,7 +57,7 @@ public record CheckProcedure(double amount) {
      * @return the procedure
      */
     public static CheckProcedure of(HotWaterSystem house) {
-        double third = house.tank().volume() / 3;
+        double third = Objects.requireNonNull(house, "house").tank().volume() / 3;
         return new CheckProcedure(third < 10 * LITRE ? third : Math.rint(third / LITRE) * LITRE);
     }
 
@@ -69,7 +70,8 @@ public record CheckProcedure(double amount) {
      * @throws IllegalArgumentException if the amount is not above 0 to 20 m3
      */
     public CheckProcedure drawing(double value, VolumeUnit unit) {
-        return new CheckProcedure(unit.toSi(value));
+        return new CheckProcedure(
+                Objects.requireNonNull(unit, "amount: its unit").toSi(value));
     }
 
     /**
@@ -122,7 +124,7 @@ public record CheckProcedure(double amount) {
      * @throws io.github.heatswell.simulation.SimulationException if the equations could not be integrated
      */
     public CheckSheet simulate(HotWaterSystem house) {
-        if (amount > house.tank().volume()) {
+        if (amount > Objects.requireNonNull(house, "house").tank().volume()) {
             throw new IllegalArgumentException("amount: " + litres() + " L is more than the tank holds, "
                     + litres(house.tank().volume()) + " L");
         }

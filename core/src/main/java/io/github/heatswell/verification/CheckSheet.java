@@ -32,7 +32,7 @@ public record CheckSheet(
         Objects.requireNonNull(heatUp, "heatUp");
         Objects.requireNonNull(drips, "drips");
         Objects.requireNonNull(hazard, "hazard");
-        readings = List.copyOf(readings);
+        readings = List.copyOf(Objects.requireNonNull(readings, "readings"));
     }
 
     /**
@@ -71,6 +71,7 @@ public record CheckSheet(
      * @return the reading, or empty if a hazard prevented it
      */
     public Optional<Reading> reading(ReadingKind kind) {
+        Objects.requireNonNull(kind, "kind");
         return readings.stream().filter(reading -> reading.kind() == kind).findFirst();
     }
 }

@@ -5,7 +5,7 @@ import io.github.heatswell.units.PressureUnit;
 /**
  * How well a gauge shows the pressure.
  *
- * @param span the largest reading of its dial (Pa, gauge), above 0
+ * @param span the largest reading of its dial (Pa, gauge), 0.1 bar to 100 bar
  * @param accuracyClass the class of EN 837-1: the largest error, as a percentage of the span; above 0 to 10
  */
 public record PressureGauge(double span, double accuracyClass) {
@@ -13,14 +13,14 @@ public record PressureGauge(double span, double accuracyClass) {
     /**
      * Checks the numbers.
      *
-     * @param span the largest reading of its dial (Pa, gauge), above 0
+     * @param span the largest reading of its dial (Pa, gauge), 0.1 bar to 100 bar
      * @param accuracyClass the class of EN 837-1: the largest error, as a percentage of the span; above 0 to 10
      * @throws IllegalArgumentException if a number is outside its range
      */
     public PressureGauge {
-        if (!(span > 0 && span <= 100e5)) {
-            throw new IllegalArgumentException("span: " + PressureUnit.BAR.fromSi(span)
-                    + " bar is outside the allowed range, above 0 bar to 100 bar");
+        if (!(span >= 0.1e5 && span <= 100e5)) {
+            throw new IllegalArgumentException(
+                    "span: " + PressureUnit.BAR.fromSi(span) + " bar is outside the allowed range, 0.1 bar to 100 bar");
         }
         if (!(accuracyClass > 0 && accuracyClass <= 10)) {
             throw new IllegalArgumentException(

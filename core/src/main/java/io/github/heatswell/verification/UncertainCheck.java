@@ -11,6 +11,7 @@ import io.github.heatswell.study.UncertainInput;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.Function;
 
 /**
@@ -30,6 +31,24 @@ public record UncertainCheck(CheckSheet sheet, PressureGauge gauge, StudyResult 
     private static final double HIGH = 0.95;
 
     /**
+     * Checks that everything is there.
+     *
+     * @param sheet the readings of the house as described
+     * @param gauge what they are read with
+     * @param result the samples: the readings in the order of {@link ReadingKind} (Pa, gauge; NaN where a hazard prevented
+     *     one), then the relieved volume (m3) and whether a hazard ended the procedure (1 or 0)
+     * @throws IllegalArgumentException if the samples are not those of a study prepared by {@link #study}
+     */
+    public UncertainCheck {
+        Objects.requireNonNull(sheet, "sheet");
+        Objects.requireNonNull(gauge, "gauge");
+        if (Objects.requireNonNull(result, "result").outputs().size() != HAZARD + 1) {
+            throw new IllegalArgumentException(
+                    "result: these are not the samples of a check; take the study from UncertainCheck.study(...)");
+        }
+    }
+
+    /**
      * Prepares the study of a house; {@link Study.Builder#samples}, seed, threads, progress and stop signal may still be
      * set. What it finds goes into {@link #of}.
      *
@@ -38,6 +57,7 @@ public record UncertainCheck(CheckSheet sheet, PressureGauge gauge, StudyResult 
      * @return a builder with inputs, outputs and model
      */
     public static Study.Builder study(CheckProcedure procedure, UncertainHouse house) {
+        Objects.requireNonNull(house, "house");
         return study(procedure, house.inputs(), house::moved);
     }
 
@@ -52,6 +72,8 @@ public record UncertainCheck(CheckSheet sheet, PressureGauge gauge, StudyResult 
      */
     public static Study.Builder study(
             CheckProcedure procedure, List<UncertainInput> inputs, Function<double[], HotWaterSystem> house) {
+        Objects.requireNonNull(procedure, "procedure");
+        Objects.requireNonNull(house, "house");
         List<String> outputs = new ArrayList<>(Arrays.stream(ReadingKind.values())
                 .map(kind -> kind.id() + " (Pa gauge)")
                 .toList());
@@ -71,6 +93,7 @@ public record UncertainCheck(CheckSheet sheet, PressureGauge gauge, StudyResult 
      */
     public static UncertainCheck of(
             CheckProcedure procedure, UncertainHouse house, PressureGauge gauge, StudyResult result) {
+        Objects.requireNonNull(house, "house");
         return of(procedure, house.described(), gauge, result);
     }
 
@@ -85,6 +108,7 @@ public record UncertainCheck(CheckSheet sheet, PressureGauge gauge, StudyResult 
      */
     public static UncertainCheck of(
             CheckProcedure procedure, HotWaterSystem described, PressureGauge gauge, StudyResult result) {
+        Objects.requireNonNull(procedure, "procedure");
         return new UncertainCheck(procedure.simulate(described), gauge, result);
     }
 

@@ -254,8 +254,8 @@ class StudyTest {
         refused(
                 "inputs: two",
                 () -> evenSum(100).input("one", Distribution.between(0, 1)).build());
-        assertThrows(
-                NullPointerException.class,
+        refused(
+                "model: is missing",
                 () -> Study.builder()
                         .input("a", Distribution.between(0, 1))
                         .outputs(List.of("x"))

@@ -162,7 +162,7 @@ class UncertainHouseTest {
                         UsualUncertainty.TANK_VOLUME),
                 bare.quantities());
         assertEquals(
-                "the house has no vessel's precharge that could be uncertain",
+                "vessel's precharge: the house has none that could be uncertain",
                 assertThrows(
                                 IllegalArgumentException.class,
                                 () -> bare.with(UsualUncertainty.PRECHARGE, Distribution.between(0, 1)))
