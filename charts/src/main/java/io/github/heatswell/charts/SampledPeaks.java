@@ -38,8 +38,8 @@ public final class SampledPeaks {
      * How much an input has to do with the peak.
      *
      * @param name what the input is called
-     * @param rankCorrelation the correlation of its rank with that of the peak, -1 to 1: above 0 if more of it raises the
-     *     peak
+     * @param rankCorrelation the correlation of its rank with that of the peak (-), -1 to 1: above 0 if more of it raises
+     *     the peak
      */
     public record Influence(String name, double rankCorrelation) {
 
@@ -47,7 +47,7 @@ public final class SampledPeaks {
          * Checks the range.
          *
          * @param name what the input is called
-         * @param rankCorrelation the correlation of its rank with that of the peak, -1 to 1
+         * @param rankCorrelation the correlation of its rank with that of the peak (-), -1 to 1
          * @throws IllegalArgumentException if the name is blank or the correlation outside its range
          */
         public Influence {
@@ -94,7 +94,7 @@ public final class SampledPeaks {
     /**
      * The peak that a share of the samples does not exceed: the lowest of the sampled peaks of which that holds.
      *
-     * @param share the share, 0 to 1
+     * @param share the share (-), 0 to 1
      * @return the peak (Pa, gauge)
      * @throws IllegalArgumentException if the share is outside its range
      */

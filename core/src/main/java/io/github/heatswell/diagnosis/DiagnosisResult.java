@@ -9,14 +9,14 @@ import java.util.Optional;
  *
  * @param fits every cause looked at, the best explanation first
  * @param readings how many readings were used
- * @param uncertainty the standard uncertainty taken for a reading of the log (Pa), NaN without a log
+ * @param uncertainty the standard uncertainty taken for a reading of the log (Pa, difference), NaN without a log
  * @param simulations how many runs it took
  * @param check the check on site that tells the best explanation from the next, or empty if none of the simple ones does
  */
 public record DiagnosisResult(
         List<HypothesisFit> fits, int readings, double uncertainty, int simulations, Optional<SeparatingCheck> check) {
 
-    /** Causes whose criterion lies within this of the best explain the readings about as well: twenty to one. */
+    /** Causes whose criterion lies within this (-) of the best explain the readings about as well: twenty to one. */
     public static final double ALIKE = 6;
 
     /**
@@ -24,7 +24,7 @@ public record DiagnosisResult(
      *
      * @param fits every cause looked at, the best explanation first
      * @param readings how many readings were used
-     * @param uncertainty the standard uncertainty taken for a reading of the log (Pa), NaN without a log
+     * @param uncertainty the standard uncertainty taken for a reading of the log (Pa, difference), NaN without a log
      * @param simulations how many runs it took
      * @param check the check on site that tells the best explanation from the next, or empty
      * @throws IllegalArgumentException if there is no fit

@@ -9,8 +9,8 @@ import java.util.Optional;
  *
  * @param parameter the number
  * @param value the value with which the readings are met best, in the SI unit of the parameter
- * @param low the lower end of the 95 % interval
- * @param high the upper end of the 95 % interval
+ * @param low the lower end of the 95 % interval, in the unit of the parameter
+ * @param high the upper end of the 95 % interval, in the unit of the parameter
  * @param standing how far the readings carry the value
  * @param settledBy the check on site that would fix the number, or empty if there is no simple one
  */
@@ -32,8 +32,8 @@ public record Estimate(
      *
      * @param parameter the number
      * @param value the value with which the readings are met best, in the SI unit of the parameter
-     * @param low the lower end of the 95 % interval
-     * @param high the upper end of the 95 % interval
+     * @param low the lower end of the 95 % interval, in the unit of the parameter
+     * @param high the upper end of the 95 % interval, in the unit of the parameter
      * @param standing how far the readings carry the value
      * @param settledBy the check on site that would fix the number, or empty if there is no simple one
      */

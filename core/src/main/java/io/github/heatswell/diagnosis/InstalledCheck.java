@@ -29,7 +29,7 @@ public record InstalledCheck(List<Line> lines) {
      * One reading against the plan.
      *
      * @param check what was read
-     * @param planned what the planned system would show (SI unit of the check, pressures gauge)
+     * @param planned what the planned system would show (in the SI unit of the check, pressures gauge)
      * @param reading what was read, with its uncertainty
      */
     public record Line(SiteCheck check, double planned, SpotReading reading) {

@@ -133,7 +133,7 @@ public final class PressureLog {
     /**
      * The standard uncertainty of one reading: as given, or else found from scatter and steps of the log itself.
      *
-     * @return the uncertainty (Pa)
+     * @return the uncertainty (Pa, difference)
      */
     public double uncertainty() {
         return uncertainty;
@@ -142,7 +142,7 @@ public final class PressureLog {
     /**
      * The distance of the marks or digits the readings fall on.
      *
-     * @return the step (Pa), 0 if none shows
+     * @return the step (Pa, difference), 0 if none shows
      */
     public double step() {
         return noise.step();
@@ -246,7 +246,7 @@ public final class PressureLog {
         /**
          * Sets the standard uncertainty of a reading, instead of having it found from the log.
          *
-         * @param pascal the uncertainty (Pa), above 0
+         * @param pascal the uncertainty (Pa, difference), above 0
          * @return this builder
          * @throws IllegalArgumentException if it is not above 0
          */

@@ -7,9 +7,9 @@ import java.util.Objects;
  *
  * @param check what to read
  * @param first the cause that explains the readings best
- * @param expectedFirst what the check shows if it is that (SI unit of the check, pressures gauge)
+ * @param expectedFirst what the check shows if it is that (in the SI unit of the check, pressures gauge)
  * @param second the other cause
- * @param expectedSecond what it shows if it is the other
+ * @param expectedSecond what it shows if it is the other (in the SI unit of the check, pressures gauge)
  * @param separation how far both lie apart, in the usual uncertainty of the check (-)
  */
 public record SeparatingCheck(
@@ -20,9 +20,9 @@ public record SeparatingCheck(
      *
      * @param check what to read
      * @param first the cause that explains the readings best
-     * @param expectedFirst what the check shows if it is that (SI unit of the check, pressures gauge)
+     * @param expectedFirst what the check shows if it is that (in the SI unit of the check, pressures gauge)
      * @param second the other cause
-     * @param expectedSecond what it shows if it is the other
+     * @param expectedSecond what it shows if it is the other (in the SI unit of the check, pressures gauge)
      * @param separation how far both lie apart, in the usual uncertainty of the check (-)
      */
     public SeparatingCheck {

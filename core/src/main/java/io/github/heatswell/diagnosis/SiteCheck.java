@@ -58,7 +58,7 @@ public enum SiteCheck {
      * The standard uncertainty taken for a reading that comes without one: what careful reading of household instruments
      * gives, common practice, no source.
      *
-     * @return the uncertainty (in {@link #unit()})
+     * @return the uncertainty (in the {@link #unit() unit} of the check; of a pressure, a difference)
      */
     public double usualUncertainty() {
         return uncertainty;

@@ -13,7 +13,7 @@ import java.util.OptionalDouble;
  */
 public record ChargeLimit(OptionalDouble lowestGauge, OptionalDouble rechargeBelowGauge, OptionalDouble rechargeAfter) {
 
-    /** How much above the limit the pump is called for (Pa): common practice, no source. */
+    /** How much above the limit the pump is called for (Pa, difference): common practice, no source. */
     public static final double MARGIN = 0.2e5;
 
     private static final double WITHIN = 100;

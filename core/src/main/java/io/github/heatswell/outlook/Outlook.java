@@ -174,7 +174,7 @@ public final class Outlook {
         /**
          * Sets how far the pressure of the street goes up and down with the seasons; highest when its water is coldest.
          *
-         * @param pascal the highest less the lowest pressure of the year (Pa), 0 to 10 bar
+         * @param pascal the highest less the lowest pressure of the year (Pa, difference), 0 to 10 bar
          * @return this builder
          * @throws IllegalArgumentException if it is outside its range
          */
@@ -212,8 +212,8 @@ public final class Outlook {
          * Sets what is uncertain of the house, instead of what usually is.
          *
          * @param uncertain the uncertain numbers, fewer than 20; none if the house is known exactly
-         * @param made makes a house from a value of each; for any number of threads; refuses values that do not go together
-         *     by an {@link IllegalArgumentException}
+         * @param made makes a house from a value of each, in the unit of its input; for any number of threads; refuses
+         *     values that do not go together by an {@link IllegalArgumentException}
          * @return this builder
          */
         public Builder uncertain(List<UncertainInput> uncertain, Function<double[], HotWaterSystem> made) {

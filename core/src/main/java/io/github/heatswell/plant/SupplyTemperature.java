@@ -106,7 +106,7 @@ public final class SupplyTemperature {
     /**
      * The temperature on a day.
      *
-     * @param dayOfYear the day of the year, 1 for the first of January; fractions and other years are allowed
+     * @param dayOfYear the day of the year (days), 1 for the first of January; fractions and other years are allowed
      * @return the temperature (K)
      */
     public double on(double dayOfYear) {

@@ -9,7 +9,7 @@ package io.github.heatswell.result;
  */
 public record TimeGrid(double step, double end) {
 
-    /** Two instants this close, as a fraction of the step, are one. */
+    /** Two instants this close (fraction of the step) are one. */
     public static final double SAME_INSTANT = 1e-9;
 
     /** The largest number of samples a grid may have. */

@@ -24,7 +24,7 @@ public final class Trace {
      * Creates a trace; the columns are copied.
      *
      * @param grid the instants
-     * @param columns the values of every channel, in SI units, one for each instant
+     * @param columns the values of every channel, in the SI unit of the channel, one for each instant
      * @param regimes the regime at every instant
      * @throws IllegalArgumentException if a channel is missing or a column has the wrong length
      */

@@ -10,7 +10,7 @@ import java.util.Optional;
  * @param volume the whole volume (m3)
  * @param precharge the gas pressure to set with the water side empty
  * @param peakAbsolute the highest pressure of the heat-up (Pa, absolute), at the height of the drain cock
- * @param margin how far that is below the target (Pa), negative if it is above
+ * @param margin how far that is below the target (Pa, difference), negative if it is above
  * @param higher whether the pressure would have risen further: the heat-up was not followed beyond the tank's test
  *     pressure
  * @param price what it costs, or empty if no price was given
@@ -29,7 +29,7 @@ public record SizedVessel(
      * @param volume the whole volume (m3)
      * @param precharge the gas pressure to set with the water side empty
      * @param peakAbsolute the highest pressure of the heat-up (Pa, absolute), at the height of the drain cock
-     * @param margin how far that is below the target (Pa), negative if it is above
+     * @param margin how far that is below the target (Pa, difference), negative if it is above
      * @param higher whether the pressure would have risen further: the heat-up was not followed beyond the tank's test
      *     pressure
      * @param price what it costs, or empty if no price was given

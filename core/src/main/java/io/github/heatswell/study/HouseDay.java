@@ -26,8 +26,8 @@ public final class HouseDay implements UncertainModel {
     /**
      * A model that simulates a day, or another while.
      *
-     * @param house makes the house from the values of the uncertain inputs; called from several threads at once. What it
-     *     refuses with an {@link IllegalArgumentException} is a failed sample
+     * @param house makes the house from the values of the uncertain inputs, each in the unit of its input; called from
+     *     several threads at once. What it refuses with an {@link IllegalArgumentException} is a failed sample
      * @param duration for how long, above 0 to 100 years
      * @return the model
      * @throws IllegalArgumentException if the duration is not above 0

@@ -37,7 +37,7 @@ public final class OutputSpread {
     /**
      * The mean.
      *
-     * @return the mean; NaN without answers
+     * @return the mean, in the unit of the output; NaN without answers
      */
     public double mean() {
         double sum = 0;
@@ -53,7 +53,7 @@ public final class OutputSpread {
      * memory).
      *
      * @param share the share (-), 0 to 1, such as 0.05 or 0.95
-     * @return the value; NaN without answers
+     * @return the value, in the unit of the output; NaN without answers
      * @throws IllegalArgumentException if the share is outside its range
      */
     public double quantile(double share) {

@@ -72,7 +72,7 @@ public final class StudyResult {
      * The input values of a sample.
      *
      * @param sample its number, from 0
-     * @return the values, in the order of the inputs, a new array
+     * @return the values in the order of the inputs, each in the unit of its input; a new array
      * @throws IndexOutOfBoundsException if there is no such sample
      */
     public double[] input(int sample) {
@@ -84,7 +84,7 @@ public final class StudyResult {
      * All values of an input.
      *
      * @param input its number, from 0
-     * @return one value for each completed sample, a new array
+     * @return one value for each completed sample, in the unit of the input; a new array
      * @throws IndexOutOfBoundsException if there is no such input
      */
     public double[] inputValues(int input) {
@@ -102,7 +102,7 @@ public final class StudyResult {
      *
      * @param sample the number of the sample, from 0
      * @param output the number of the output, from 0
-     * @return the answer; NaN if the sample has none
+     * @return the answer, in the unit of the output; NaN if the sample has none
      * @throws IndexOutOfBoundsException if there is no such sample or output
      */
     public double output(int sample, int output) {
@@ -127,8 +127,8 @@ public final class StudyResult {
      *
      * @param input the number of the input, from 0
      * @param output the number of the output, from 0
-     * @return -1 (falls always) to 1 (rises always); 0 for an output that is always the same, or with fewer than two
-     *     answers
+     * @return the correlation (-), from -1 (falls always) to 1 (rises always); 0 for an output that is always the same,
+     *     or with fewer than two answers
      * @throws IndexOutOfBoundsException if there is no such input or output
      */
     public double importance(int input, int output) {

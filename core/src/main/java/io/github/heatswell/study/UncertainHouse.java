@@ -99,7 +99,7 @@ public final class UncertainHouse {
     /**
      * The house with its numbers moved.
      *
-     * @param values the deviation of each quantity, in the order of the inputs
+     * @param values the deviation of each quantity, in the unit of {@link UsualUncertainty#unit}, in the order of the inputs
      * @return the house
      * @throws IllegalArgumentException if a number leaves its range or contradicts another, which a study counts as a
      *     failed sample; a recovery efficiency above 100 % becomes 100 %, and cold water stays above freezing

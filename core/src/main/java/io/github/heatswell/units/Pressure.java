@@ -9,7 +9,7 @@ import java.util.Objects;
  * needs the absolute value. The two are never mixed: a {@code Pressure} is made by {@link #gauge} or {@link #absolute}
  * and read back by naming the reference again.
  *
- * @param value the pressure (Pa) against the reference
+ * @param value the pressure (Pa, gauge or absolute as the reference says)
  * @param reference what the value is measured against
  */
 public record Pressure(double value, Reference reference) {
@@ -25,7 +25,7 @@ public record Pressure(double value, Reference reference) {
     /**
      * Checks that the value is a finite number.
      *
-     * @param value the pressure (Pa) against the reference
+     * @param value the pressure (Pa, gauge or absolute as the reference says)
      * @param reference what the value is measured against
      * @throws IllegalArgumentException if the value is NaN or infinite
      */

@@ -26,7 +26,7 @@ public sealed interface Unit
     /**
      * The size of the unit.
      *
-     * @return how many SI units one of this unit is
+     * @return how many SI units one of this unit is (-), such as 1e5 for the bar
      */
     double factor();
 

@@ -6,7 +6,7 @@ import io.github.heatswell.units.PressureUnit;
  * How well a gauge shows the pressure.
  *
  * @param span the largest reading of its dial (Pa, gauge), 0.1 bar to 100 bar
- * @param accuracyClass the class of EN 837-1: the largest error, as a percentage of the span; above 0 to 10
+ * @param accuracyClass the class of EN 837-1: the largest error (% of the span), above 0 to 10
  */
 public record PressureGauge(double span, double accuracyClass) {
 
@@ -14,7 +14,7 @@ public record PressureGauge(double span, double accuracyClass) {
      * Checks the numbers.
      *
      * @param span the largest reading of its dial (Pa, gauge), 0.1 bar to 100 bar
-     * @param accuracyClass the class of EN 837-1: the largest error, as a percentage of the span; above 0 to 10
+     * @param accuracyClass the class of EN 837-1: the largest error (% of the span), above 0 to 10
      * @throws IllegalArgumentException if a number is outside its range
      */
     public PressureGauge {
@@ -40,7 +40,7 @@ public record PressureGauge(double span, double accuracyClass) {
     /**
      * The largest error of a sound gauge at room temperature.
      *
-     * @return the error (Pa)
+     * @return the error (Pa, difference)
      */
     public double error() {
         return span * accuracyClass / 100;

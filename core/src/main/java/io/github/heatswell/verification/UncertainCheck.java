@@ -66,8 +66,8 @@ public record UncertainCheck(CheckSheet sheet, PressureGauge gauge, StudyResult 
      *
      * @param procedure how the house is checked
      * @param inputs the uncertain numbers
-     * @param house makes a house from a value of every input; for any number of threads; refuses values that do not go
-     *     together by an {@link IllegalArgumentException}
+     * @param house makes a house from a value of every input, each in the unit of its input; for any number of threads;
+     *     refuses values that do not go together by an {@link IllegalArgumentException}
      * @return a builder with inputs, outputs and model
      */
     public static Study.Builder study(

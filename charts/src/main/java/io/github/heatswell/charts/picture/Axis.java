@@ -8,8 +8,8 @@ import java.util.Objects;
  *
  * @param label the quantity with its unit, such as {@code gauge pressure (bar)}
  * @param from the value at the start of the scale, in the unit of the label
- * @param to the value at its end, above {@code from}
- * @param tick the distance of the ticks, above 0
+ * @param to the value at its end, in the same unit, above {@code from}
+ * @param tick the distance of the ticks, in the same unit, above 0
  * @param named the named ticks, which stand instead of those at multiples; empty if there are none
  */
 public record Axis(String label, double from, double to, double tick, List<Tick> named) {
@@ -19,8 +19,8 @@ public record Axis(String label, double from, double to, double tick, List<Tick>
      *
      * @param label the quantity with its unit, such as {@code gauge pressure (bar)}
      * @param from the value at the start of the scale, in the unit of the label
-     * @param to the value at its end, above {@code from}
-     * @param tick the distance of the ticks, above 0
+     * @param to the value at its end, in the same unit, above {@code from}
+     * @param tick the distance of the ticks, in the same unit, above 0
      * @param named the named ticks, which stand instead of those at multiples; empty if there are none
      * @throws IllegalArgumentException if it does not, or if the tick distance is not above 0
      */
@@ -38,8 +38,8 @@ public record Axis(String label, double from, double to, double tick, List<Tick>
      *
      * @param label the quantity with its unit, such as {@code gauge pressure (bar)}
      * @param from the value at the start of the scale, in the unit of the label
-     * @param to the value at its end, above {@code from}
-     * @param tick the distance of the ticks, above 0
+     * @param to the value at its end, in the same unit, above {@code from}
+     * @param tick the distance of the ticks, in the same unit, above 0
      * @throws IllegalArgumentException if the scale does not run forward, or if the tick distance is not above 0
      */
     public Axis(String label, double from, double to, double tick) {

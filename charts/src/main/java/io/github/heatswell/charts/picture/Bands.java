@@ -43,7 +43,7 @@ public record Bands(Kind kind, String label, List<Span> spans) {
      * A stretch of time.
      *
      * @param from its start, in the unit of the time axis
-     * @param to its end, not before its start
+     * @param to its end, in the same unit, not before its start
      */
     public record Span(double from, double to) {}
 }

@@ -28,7 +28,7 @@ public record Bars(String heading, String note, List<Bar> bars) {
      * One bar.
      *
      * @param name what it stands for
-     * @param value its length, -1 to 1
+     * @param value its length (-), -1 to 1
      */
     public record Bar(String name, double value) {
 
@@ -36,7 +36,7 @@ public record Bars(String heading, String note, List<Bar> bars) {
          * Makes the name printable.
          *
          * @param name what it stands for
-         * @param value its length, -1 to 1
+         * @param value its length (-), -1 to 1
          * @throws IllegalArgumentException if the length is outside its range
          */
         public Bar {

@@ -26,8 +26,8 @@ public final class PointCollector {
     /**
      * Starts with no corners.
      *
-     * @param from the time at the left edge
-     * @param to the time at the right edge, above {@code from}
+     * @param from the time at the left edge, in the unit of the time axis
+     * @param to the time at the right edge, in the same unit, above {@code from}
      * @param columns the number of columns between them, at least 1
      * @throws IllegalArgumentException if there is nothing between the edges
      */
@@ -42,8 +42,8 @@ public final class PointCollector {
     /**
      * Adds a corner.
      *
-     * @param time its time, not before that of the corner added last
-     * @param value its value
+     * @param time its time, in the unit of the time axis, not before that of the corner added last
+     * @param value its value, in the unit of the panel's axis
      */
     public void add(double time, double value) {
         long at = (long) Math.floor((time - from) * columnsPerTime);

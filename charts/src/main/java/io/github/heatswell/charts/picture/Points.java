@@ -82,7 +82,7 @@ public final class Points {
     /**
      * All corners at once.
      *
-     * @return a copy: the times first, then the values
+     * @return a copy: the times first, then the values, each in the unit of its axis
      */
     public double[][] toArrays() {
         return new double[][] {times.clone(), values.clone()};

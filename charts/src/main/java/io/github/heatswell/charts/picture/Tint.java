@@ -7,7 +7,7 @@ import java.util.Objects;
  * Patches of a plane, filled alike.
  *
  * @param role what they are, which settles how they look
- * @param shade how dark a band is, 0 to 1; of no account for other roles
+ * @param shade how dark a band is (-), 0 to 1; of no account for other roles
  * @param name what the key says, or empty to stay out of the key
  * @param label what stands on the patches, or empty
  * @param rims the rims; a rim within another is a hole
@@ -18,7 +18,7 @@ public record Tint(Role role, double shade, String name, String label, List<Trai
      * Copies the rims and makes the words printable.
      *
      * @param role what they are, which settles how they look
-     * @param shade how dark a band is, 0 to 1; of no account for other roles
+     * @param shade how dark a band is (-), 0 to 1; of no account for other roles
      * @param name what the key says, or empty to stay out of the key
      * @param label what stands on the patches, or empty
      * @param rims the rims; a rim within another is a hole

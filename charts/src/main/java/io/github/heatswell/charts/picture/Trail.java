@@ -29,10 +29,10 @@ public final class Trail {
     /**
      * A straight line.
      *
-     * @param fromAcross where it starts, to the right
-     * @param fromUp where it starts, upwards
-     * @param toAcross where it ends, to the right
-     * @param toUp where it ends, upwards
+     * @param fromAcross where it starts along the axis to the right, in its unit
+     * @param fromUp where it starts along the axis upwards, in its unit
+     * @param toAcross where it ends along the axis to the right, in its unit
+     * @param toUp where it ends along the axis upwards, in its unit
      * @return the line
      */
     public static Trail straight(double fromAcross, double fromUp, double toAcross, double toUp) {

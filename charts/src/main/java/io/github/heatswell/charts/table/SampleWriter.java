@@ -46,7 +46,7 @@ public final class SampleWriter {
     /**
      * Writes one sample.
      *
-     * @param values the inputs, as many as there are names; NaN leaves the cell empty
+     * @param values the inputs, in the unit of their names and as many as there are names; NaN leaves the cell empty
      * @param peakGauge the highest pressure (Pa, gauge), NaN if the sample could not be simulated
      * @param relieved what the relief valves gave off (m3)
      * @param hazard whether the run ended in a hazard

@@ -33,7 +33,8 @@ public final class VariationTable {
      *
      * @param run the scenario's name and what the run found
      * @param values the value of each varied field, as written
-     * @param reliefMargin the lowest set pressure of a relief valve less the highest pressure (Pa); empty without one
+     * @param reliefMargin the lowest set pressure of a relief valve less the highest pressure (Pa, difference); empty
+     *     without one
      */
     public record Row(NamedSummary run, List<String> values, OptionalDouble reliefMargin) {
         /**
@@ -41,7 +42,8 @@ public final class VariationTable {
          *
          * @param run the scenario's name and what the run found
          * @param values the value of each varied field, as written
-         * @param reliefMargin the lowest set pressure of a relief valve less the highest pressure (Pa); empty without one
+         * @param reliefMargin the lowest set pressure of a relief valve less the highest pressure (Pa, difference); empty
+         *     without one
          */
         public Row {
             Objects.requireNonNull(run, "run");

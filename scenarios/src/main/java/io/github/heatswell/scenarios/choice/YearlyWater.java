@@ -6,7 +6,7 @@ import io.github.heatswell.result.RunSummary;
  * What the relief valves would give off in a year of days like those of a run.
  *
  * @param inRun what they gave off in the run (m3 of cold water)
- * @param days how many days the run counts as; a run shorter than a day counts as one
+ * @param days how much of a year the run counts as (days); a run shorter than a day counts as one
  */
 public record YearlyWater(double inRun, double days) {
 

@@ -65,7 +65,7 @@ public record Costs(
      * What an amount of water costs.
      *
      * @param volume the water (m3)
-     * @return the price in the currency, not rounded
+     * @return the price (-), in the currency, not rounded
      */
     public double ofWater(double volume) {
         return water.doubleValue() * volume;

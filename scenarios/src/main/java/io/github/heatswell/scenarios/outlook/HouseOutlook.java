@@ -92,7 +92,7 @@ public final class HouseOutlook {
         /**
          * Sets how far the street's pressure goes up and down over the year, highest when its water is coldest.
          *
-         * @param pascal the highest less the lowest (Pa), 0 to 10 bar
+         * @param pascal the highest less the lowest (Pa, difference), 0 to 10 bar
          * @return this builder
          */
         public Builder streetSwing(double pascal) {

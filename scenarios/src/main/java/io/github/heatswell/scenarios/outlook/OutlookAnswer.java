@@ -13,7 +13,7 @@ import java.util.Objects;
  * @param scenario the house, its run and its prices
  * @param house what is uncertain about it
  * @param fading how fast its charge fades
- * @param streetSwing the highest less the lowest pressure of the street in a year (Pa), 0 or more
+ * @param streetSwing the highest less the lowest pressure of the street in a year (Pa, difference), 0 or more
  * @param result what was found
  */
 public record OutlookAnswer(
@@ -25,7 +25,7 @@ public record OutlookAnswer(
      * @param scenario the house, its run and its prices
      * @param house what is uncertain about it
      * @param fading how fast its charge fades
-     * @param streetSwing the highest less the lowest pressure of the street in a year (Pa), 0 or more
+     * @param streetSwing the highest less the lowest pressure of the street in a year (Pa, difference), 0 or more
      * @param result what was found
      */
     public OutlookAnswer {
@@ -40,7 +40,7 @@ public record OutlookAnswer(
      *
      * @param course the course
      * @param year the year, counted from 0
-     * @return the price in the scenario's currency, not rounded
+     * @return the price (-), in the scenario's currency, not rounded
      */
     public double cost(OutlookCourse course, int year) {
         return scenario.costs().ofWater(course.relievedInYear(year));
@@ -50,7 +50,7 @@ public record OutlookAnswer(
      * What the water given off in all the years costs.
      *
      * @param course the course
-     * @return the price in the scenario's currency, not rounded
+     * @return the price (-), in the scenario's currency, not rounded
      */
     public double cost(OutlookCourse course) {
         return scenario.costs().ofWater(course.relieved());

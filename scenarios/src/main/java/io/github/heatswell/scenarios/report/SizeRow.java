@@ -8,7 +8,7 @@ import java.util.Objects;
  * @param volume the whole volume (m3)
  * @param prechargeGauge the gas pressure to set with the water side empty (Pa, gauge)
  * @param peakGauge the highest pressure (Pa, gauge)
- * @param margin how far that is below the target (Pa), below 0 if it is above
+ * @param margin how far that is below the target (Pa, difference), below 0 if it is above
  * @param higher whether the pressure would have risen further; it was not followed beyond the tank's test pressure
  * @param suffices whether the peak stays within the target
  * @param price what it costs, possibly nothing
@@ -28,7 +28,7 @@ public record SizeRow(
      * @param volume the whole volume (m3)
      * @param prechargeGauge the gas pressure to set with the water side empty (Pa, gauge)
      * @param peakGauge the highest pressure (Pa, gauge)
-     * @param margin how far that is below the target (Pa), below 0 if it is above
+     * @param margin how far that is below the target (Pa, difference), below 0 if it is above
      * @param higher whether the pressure would have risen further; it was not followed beyond the tank's test pressure
      * @param suffices whether the peak stays within the target
      * @param price what it costs, possibly nothing

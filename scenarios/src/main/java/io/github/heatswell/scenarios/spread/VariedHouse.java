@@ -19,8 +19,8 @@ import java.util.function.UnaryOperator;
  *
  * @param inputs what differs
  * @param usual whether the scenario gives no uncertain value, so that the usual ones were taken: common practice, no source
- * @param house makes a house from a value of every input; for any number of threads; refuses values that do not go together
- *     by an {@link IllegalArgumentException}
+ * @param house makes a house from a value of every input, each in the unit of its input; for any number of threads;
+ *     refuses values that do not go together by an {@link IllegalArgumentException}
  */
 public record VariedHouse(List<VariedInput> inputs, boolean usual, Function<double[], HotWaterSystem> house) {
 
@@ -29,7 +29,7 @@ public record VariedHouse(List<VariedInput> inputs, boolean usual, Function<doub
      *
      * @param inputs what differs
      * @param usual whether the usual uncertainties were taken
-     * @param house makes a house from a value of every input
+     * @param house makes a house from a value of every input, each in the unit of its input
      */
     public VariedHouse {
         inputs = List.copyOf(inputs);

@@ -14,7 +14,7 @@ public final class Digits {
     /**
      * A number to a number of significant digits, without trailing noughts.
      *
-     * @param value a finite number
+     * @param value a finite number (no unit)
      * @param significant how many digits count, at least 1
      * @return such as {@code 7.7}
      */
@@ -26,7 +26,7 @@ public final class Digits {
     /**
      * A number to a number of decimals, all of them shown.
      *
-     * @param value a finite number
+     * @param value a finite number (no unit)
      * @param decimals how many digits follow the point, 0 or more
      * @return such as {@code 7.00}; what rounds to nothing has no sign
      */

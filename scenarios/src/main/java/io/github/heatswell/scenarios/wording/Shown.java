@@ -59,8 +59,8 @@ public record Shown(UnitSystem units, boolean both) {
     /**
      * A range of pressures.
      *
-     * @param lowest its lower end (Pa)
-     * @param highest its upper end (Pa)
+     * @param lowest its lower end (Pa, gauge)
+     * @param highest its upper end (Pa, gauge)
      * @return such as {@code 4.04 to 4.36 bar}
      */
     public String pressures(double lowest, double highest) {
