@@ -1,0 +1,44 @@
+package io.github.heatswell.architecture;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.File;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+
+/** What a program gets into the bargain that builds on core is as small as the README says. */
+class FootprintTest {
+
+    private static final Pattern HIPPARCHUS = Pattern.compile("hipparchus-[a-z]+-[0-9.]+\\.jar");
+
+    @Test
+    void theReadmeCountsAndWeighsTheJars() throws IOException {
+        List<Path> jars = Pattern.compile(File.pathSeparator, Pattern.LITERAL)
+                .splitAsStream(System.getProperty("java.class.path"))
+                .map(Path::of)
+                .filter(path ->
+                        HIPPARCHUS.matcher(path.getFileName().toString()).matches())
+                .toList();
+        double megabytes = jars.stream().mapToLong(FootprintTest::size).sum() / 1e6;
+
+        String said = String.format(Locale.ROOT, "(%d jars, %.1f MB)", jars.size(), megabytes);
+        String readme = Files.readString(Path.of("..", "README.md"));
+        assertTrue(readme.contains("[Hipparchus](https://hipparchus.org) alone " + said), said);
+        String developers = Files.readString(Path.of("..", "DEVELOPERS.md"));
+        assertTrue(developers.contains(String.format(Locale.ROOT, "%.1f MB", megabytes)), said);
+    }
+
+    private static long size(Path jar) {
+        try {
+            return Files.size(jar);
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+}
