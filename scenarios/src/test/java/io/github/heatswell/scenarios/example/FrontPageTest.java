@@ -30,6 +30,13 @@ class FrontPageTest {
     }
 
     @Test
+    void theJavadocBeginsWithTheSameExample() throws IOException {
+        String shown = between(Files.readString(FRONT_PAGE), "```java\n", "```");
+        String overview = Files.readString(Path.of("..", ".build", "overview.html"));
+        assertEquals(shown, between(overview, "<pre>\n", "</pre>"));
+    }
+
+    @Test
     void theExampleRuns() {
         ReadmeExample.Found found = ReadmeExample.run();
         assertEquals(6.02, found.peak(), 0.01);
