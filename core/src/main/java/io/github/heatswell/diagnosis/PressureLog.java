@@ -11,6 +11,10 @@ import java.util.OptionalDouble;
 public final class PressureLog {
 
     private static final int FEWEST = 3;
+    /** A log in which no pressure reaches this (Pa, gauge) is of a system without pressure, or not in pascal. */
+    private static final double LEAST_PRESSURE = 1e3;
+    /** A log in which no temperature reaches this (K) is in degC: a single reading may be a fault of the thermometer. */
+    private static final double COLD = 200;
 
     private final double[] times;
     private final double[] gauge;
@@ -36,8 +40,8 @@ public final class PressureLog {
      * @param times when each reading was taken (s), from 0, each later than the one before; at least 3
      * @param gauge the readings (Pa, gauge), one for each time
      * @return a builder with nothing but the pressure
-     * @throws IllegalArgumentException if there are too few readings, their numbers differ, a value is not finite, or time
-     *     does not run forward from 0
+     * @throws IllegalArgumentException if there are too few readings, their numbers differ, a value is not finite, none reaches 0.01
+     *     bar, or time does not run forward from 0
      */
     public static Builder builder(double[] times, double[] gauge) {
         return new Builder(times, gauge);
@@ -190,6 +194,10 @@ public final class PressureLog {
                             "reading " + (i + 1) + ": a pressure must be a finite number, not " + gauge[i]);
                 }
             }
+            if (Arrays.stream(gauge).max().orElseThrow() < LEAST_PRESSURE) {
+                throw new IllegalArgumentException("no pressure of the log reaches 0.01 bar (gauge);"
+                        + " pressures are given in Pa, and there is nothing to diagnose without pressure");
+            }
         }
 
         private void sameNumber(int count, String what) {
@@ -204,11 +212,17 @@ public final class PressureLog {
          *
          * @param values the temperatures (K), one for each time; NaN where none was read
          * @return this builder
-         * @throws IllegalArgumentException if their number differs from that of the times
+         * @throws IllegalArgumentException if their number differs from that of the times, or if none reaches 200 K
          */
         public Builder temperature(double... values) {
             Objects.requireNonNull(values, "temperature");
             sameNumber(values.length, "temperatures");
+            double highest =
+                    Arrays.stream(values).filter(Double::isFinite).max().orElse(COLD);
+            if (highest < COLD) {
+                throw new IllegalArgumentException(
+                        "no temperature of the log reaches " + COLD + " K; temperatures are given in K, not in degC");
+            }
             temperature = values.clone();
             return this;
         }

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -70,7 +71,7 @@ public final class StandardProfiles {
      * @return the profile, or empty if there is none of that name
      */
     public Optional<DrawProfile> find(String name) {
-        return Optional.ofNullable(profiles.get(name));
+        return Optional.ofNullable(profiles.get(Objects.requireNonNull(name, "name")));
     }
 
     private static Draw european(String[] row) {

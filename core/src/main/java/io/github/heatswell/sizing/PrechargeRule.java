@@ -16,19 +16,11 @@ public enum PrechargeRule {
      */
     STATIC_LESS_FIFTH_BAR(0.2e5);
 
+    /** How far the precharge lies below the static pressure (Pa, difference). */
     private final double below;
 
     PrechargeRule(double below) {
         this.below = below;
-    }
-
-    /**
-     * How far the precharge lies below the static pressure.
-     *
-     * @return the difference (Pa), 0 or more
-     */
-    public double below() {
-        return below;
     }
 
     /**

@@ -154,9 +154,13 @@ public final class VesselSizing {
          *
          * @param duration how long it is, above 0 to 100 years
          * @return this builder
+         * @throws IllegalArgumentException if the duration is not above 0
          */
         public Builder alsoRun(Duration duration) {
-            run = Objects.requireNonNull(duration, "duration");
+            if (Objects.requireNonNull(duration, "duration").isZero() || duration.isNegative()) {
+                throw new IllegalArgumentException("duration: " + duration + " must be above 0");
+            }
+            run = duration;
             return this;
         }
 

@@ -163,6 +163,9 @@ class MisuseTest {
                         () -> VesselSizing.builder(LODGE, target).sizes(List.of()),
                         "sizes: there must be at least one"),
                 refused(
+                        () -> VesselSizing.builder(LODGE, target).alsoRun(Duration.ZERO),
+                        "duration: PT0S must be above 0"),
+                refused(
                         () -> PeakSurvey.builder(LODGE).build(),
                         "vessel: is missing; say what vessel to go by, with its acceptance limit"),
                 refused(
@@ -229,6 +232,13 @@ class MisuseTest {
                 refused(
                         () -> PressureLog.builder(new double[] {60, 0, 120}, gauge),
                         "reading 1: time must begin at 0 s and run forward, but here it is 60.0 s"),
+                refused(
+                        () -> PressureLog.builder(times, new double[] {4.2, 4.3, 4.4}),
+                        "no pressure of the log reaches 0.01 bar (gauge); pressures are given in Pa, and there is nothing to"
+                                + " diagnose without pressure"),
+                refused(
+                        () -> PressureLog.builder(times, gauge).temperature(15, 20, 60),
+                        "no temperature of the log reaches 200.0 K; temperatures are given in K, not in degC"),
                 refused(
                         () -> Diagnosis.builder(LODGE).build(),
                         "a diagnosis needs a log or at least one reading; give log(...) or spots(...)"),
