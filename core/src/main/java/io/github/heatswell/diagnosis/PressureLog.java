@@ -40,8 +40,8 @@ public final class PressureLog {
      * @param times when each reading was taken (s), from 0, each later than the one before; at least 3
      * @param gauge the readings (Pa, gauge), one for each time
      * @return a builder with nothing but the pressure
-     * @throws IllegalArgumentException if there are too few readings, their numbers differ, a value is not finite, none reaches 0.01
-     *     bar, or time does not run forward from 0
+     * @throws IllegalArgumentException if there are too few readings, their numbers differ, a value is not finite, none
+     *     reaches 0.01 bar, or time does not run forward from 0
      */
     public static Builder builder(double[] times, double[] gauge) {
         return new Builder(times, gauge);
