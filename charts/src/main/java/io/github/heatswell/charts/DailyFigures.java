@@ -28,7 +28,7 @@ public record DailyFigures(List<Day> days) {
      * @param days the days, in their order; none if the run had no sample
      */
     public DailyFigures {
-        days = List.copyOf(days);
+        days = List.copyOf(Objects.requireNonNull(days, "days"));
     }
 
     /**
@@ -48,7 +48,8 @@ public record DailyFigures(List<Day> days) {
      * @return the figures
      */
     public static DailyFigures of(RunResult result) {
-        DailyCollector collector = collector(result.system());
+        DailyCollector collector =
+                collector(Objects.requireNonNull(result, "result").system());
         Trace trace = result.trace();
         double[] values = new double[Channel.values().length];
         for (int i = 0; i < trace.count(); i++) {
@@ -69,7 +70,7 @@ public record DailyFigures(List<Day> days) {
      */
     public DailyFigures completedBy(RunSummary summary) {
         List<Day> wider = new ArrayList<>(days);
-        for (Event event : summary.events()) {
+        for (Event event : Objects.requireNonNull(summary, "summary").events()) {
             widen(wider, event.time(), summary.gauge(event.pressureAbsolute()));
         }
         Extreme highest = summary.extremes().highestPressure();

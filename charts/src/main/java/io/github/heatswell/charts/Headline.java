@@ -27,7 +27,7 @@ public final class Headline {
      * @return a sentence without a full stop
      */
     public static String of(RunResult result, UnitSystem units) {
-        return of(result.summary(), units);
+        return of(Objects.requireNonNull(result, "result").summary(), units);
     }
 
     /**
@@ -88,7 +88,7 @@ public final class Headline {
      * @throws IllegalArgumentException if there are fewer than two runs
      */
     public static String comparing(List<NamedRun> runs, UnitSystem units) {
-        return comparing(runs, runs.size(), units);
+        return comparing(runs, Objects.requireNonNull(runs, "runs").size(), units);
     }
 
     /**
@@ -118,7 +118,7 @@ public final class Headline {
     }
 
     private static String comparing(List<NamedRun> runs, int among, Amounts amounts) {
-        if (runs.size() < 2) {
+        if (Objects.requireNonNull(runs, "runs").size() < 2) {
             throw new IllegalArgumentException("runs: a comparison needs at least 2, not " + runs.size());
         }
         String sentence = new Verdict(runs, amounts).sentence();

@@ -33,7 +33,7 @@ public record LoggedRuns(
          */
         public NamedReadings {
             Objects.requireNonNull(name, "name");
-            gauge = List.copyOf(gauge);
+            gauge = List.copyOf(Objects.requireNonNull(gauge, "gauge"));
         }
     }
 
@@ -50,9 +50,9 @@ public record LoggedRuns(
     public LoggedRuns {
         Objects.requireNonNull(title, "title");
         Objects.requireNonNull(facts, "facts");
-        times = List.copyOf(times);
-        readings = List.copyOf(readings);
-        runs = List.copyOf(runs);
+        times = List.copyOf(Objects.requireNonNull(times, "times"));
+        readings = List.copyOf(Objects.requireNonNull(readings, "readings"));
+        runs = List.copyOf(Objects.requireNonNull(runs, "runs"));
         if (runs.isEmpty() || runs.size() > MOST_RUNS) {
             throw new IllegalArgumentException("runs: " + runs.size() + " is outside the allowed range, 1 to 3");
         }

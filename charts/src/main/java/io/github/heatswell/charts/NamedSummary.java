@@ -32,6 +32,7 @@ public record NamedSummary(String name, RunSummary summary) {
      * @return its name and what it found
      */
     public static NamedSummary of(NamedRun run) {
-        return new NamedSummary(run.name(), run.result().summary());
+        return new NamedSummary(
+                Objects.requireNonNull(run, "run").name(), run.result().summary());
     }
 }

@@ -5,6 +5,7 @@ import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 
 /** What made a relief valve open. */
@@ -25,7 +26,7 @@ public enum OpeningCause {
      * @return the cause, or empty if the event is no opening of one of the system's valves
      */
     public static Optional<OpeningCause> of(HotWaterSystem system, Event event) {
-        if (event.kind() != EventKind.RELIEF_OPENED) {
+        if (Objects.requireNonNull(event, "event").kind() != EventKind.RELIEF_OPENED) {
             return Optional.empty();
         }
         return system.reliefValves().stream()

@@ -46,7 +46,7 @@ public final class RunChart {
      */
     public static RunChart of(RunResult result, UnitSystem units) {
         Objects.requireNonNull(units, "units");
-        if (result.end() > MANY_DAYS) {
+        if (Objects.requireNonNull(result, "result").end() > MANY_DAYS) {
             return ofDays(result.summary(), DailyFigures.of(result), units);
         }
         return new RunChart(size -> new RunPicture(result, units, size).compose(), Size.USUAL);
@@ -64,7 +64,8 @@ public final class RunChart {
      */
     public static RunChart ofDays(RunSummary summary, DailyFigures figures, UnitSystem units) {
         Objects.requireNonNull(units, "units");
-        double days = summary.end() / DailyFigures.DAY;
+        Objects.requireNonNull(figures, "figures");
+        double days = Objects.requireNonNull(summary, "summary").end() / DailyFigures.DAY;
         int count = figures.days().size();
         if (count == 0 || Math.abs(count - days) > 1) {
             throw new IllegalArgumentException(
@@ -82,7 +83,7 @@ public final class RunChart {
      * @throws IllegalArgumentException if there are too few or too many runs, or if two have the same name
      */
     public static RunChart comparing(List<NamedRun> runs, UnitSystem units) {
-        return comparing(runs, runs.size(), units);
+        return comparing(runs, Objects.requireNonNull(runs, "runs").size(), units);
     }
 
     /**
@@ -97,7 +98,7 @@ public final class RunChart {
      */
     public static RunChart comparing(List<NamedRun> runs, int among, UnitSystem units) {
         Objects.requireNonNull(units, "units");
-        if (runs.size() < 2 || runs.size() > Curve.Role.MOST_RUNS) {
+        if (Objects.requireNonNull(runs, "runs").size() < 2 || runs.size() > Curve.Role.MOST_RUNS) {
             throw new IllegalArgumentException("runs: " + runs.size()
                     + " runs are outside the allowed range, 2 to " + Curve.Role.MOST_RUNS
                     + "; more curves than that cannot be told apart in print");

@@ -185,7 +185,7 @@ public final class SampledPeaks {
         private String subject = "";
 
         private Builder(double... peaksGauge) {
-            if (peaksGauge.length < 2) {
+            if (Objects.requireNonNull(peaksGauge, "peaks").length < 2) {
                 throw new IllegalArgumentException(
                         "peaks: " + peaksGauge.length + " are too few; 2 or more are needed");
             }

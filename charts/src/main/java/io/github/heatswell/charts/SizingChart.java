@@ -36,10 +36,10 @@ public final class SizingChart {
      * @throws IllegalArgumentException if no vessel can keep the target
      */
     public static SizingChart of(SizingResult result, UnitSystem units) {
-        if (result.outcome() == SizingResult.Outcome.NO_VESSEL_CAN) {
+        if (Objects.requireNonNull(result, "result").outcome() == SizingResult.Outcome.NO_VESSEL_CAN) {
             throw new IllegalArgumentException("result: there is no vessel to draw. " + result.reason());
         }
-        return new SizingChart(Objects.requireNonNull(result, "result"), Objects.requireNonNull(units, "units"), USUAL);
+        return new SizingChart(result, Objects.requireNonNull(units, "units"), USUAL);
     }
 
     /**

@@ -195,8 +195,9 @@ public final class PressureLog {
                 }
             }
             if (Arrays.stream(gauge).max().orElseThrow() < LEAST_PRESSURE) {
-                throw new IllegalArgumentException("no pressure of the log reaches 0.01 bar (gauge);"
-                        + " pressures are given in Pa, and there is nothing to diagnose without pressure");
+                throw new IllegalArgumentException(
+                        "no pressure of the log reaches 0.01 bar (gauge); either the unit is wrong"
+                                + " (in Java it is Pa), or there is nothing to diagnose");
             }
         }
 

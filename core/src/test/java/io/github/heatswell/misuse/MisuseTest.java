@@ -234,8 +234,8 @@ class MisuseTest {
                         "reading 1: time must begin at 0 s and run forward, but here it is 60.0 s"),
                 refused(
                         () -> PressureLog.builder(times, new double[] {4.2, 4.3, 4.4}),
-                        "no pressure of the log reaches 0.01 bar (gauge); pressures are given in Pa, and there is nothing to"
-                                + " diagnose without pressure"),
+                        "no pressure of the log reaches 0.01 bar (gauge); either the unit is wrong (in Java it is Pa), or there is"
+                                + " nothing to diagnose"),
                 refused(
                         () -> PressureLog.builder(times, gauge).temperature(15, 20, 60),
                         "no temperature of the log reaches 200.0 K; temperatures are given in K, not in degC"),

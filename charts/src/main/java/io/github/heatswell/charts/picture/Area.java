@@ -24,7 +24,7 @@ public record Area(Role role, String name, Points low, Points high) {
         Objects.requireNonNull(role, "role");
         Objects.requireNonNull(low, "low");
         Objects.requireNonNull(high, "high");
-        name = PlainText.of(name);
+        name = PlainText.of(Objects.requireNonNull(name, "name"));
     }
 
     /** What an area is. */

@@ -26,7 +26,7 @@ public record Axis(String label, double from, double to, double tick, List<Tick>
      */
     public Axis {
         Objects.requireNonNull(label, "label");
-        named = List.copyOf(named);
+        named = List.copyOf(Objects.requireNonNull(named, "named"));
         if (!(from < to && tick > 0 && to - from < Double.POSITIVE_INFINITY)) {
             throw new IllegalArgumentException(
                     "a scale from " + from + " to " + to + " with ticks every " + tick + " cannot be drawn");

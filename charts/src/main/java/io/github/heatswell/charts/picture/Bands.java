@@ -21,8 +21,8 @@ public record Bands(Kind kind, String label, List<Span> spans) {
      */
     public Bands {
         Objects.requireNonNull(kind, "kind");
-        label = PlainText.of(label);
-        spans = List.copyOf(spans);
+        label = PlainText.of(Objects.requireNonNull(label, "label"));
+        spans = List.copyOf(Objects.requireNonNull(spans, "spans"));
     }
 
     /** What was on. */

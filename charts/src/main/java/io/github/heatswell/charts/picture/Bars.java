@@ -1,6 +1,7 @@
 package io.github.heatswell.charts.picture;
 
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A list of signed shares as bars to the right and to the left of a middle line.
@@ -19,9 +20,9 @@ public record Bars(String heading, String note, List<Bar> bars) {
      * @param bars the bars from above to below
      */
     public Bars {
-        heading = PlainText.of(heading);
-        note = PlainText.of(note);
-        bars = List.copyOf(bars);
+        heading = PlainText.of(Objects.requireNonNull(heading, "heading"));
+        note = PlainText.of(Objects.requireNonNull(note, "note"));
+        bars = List.copyOf(Objects.requireNonNull(bars, "bars"));
     }
 
     /**
@@ -40,7 +41,7 @@ public record Bars(String heading, String note, List<Bar> bars) {
          * @throws IllegalArgumentException if the length is outside its range
          */
         public Bar {
-            name = PlainText.of(name);
+            name = PlainText.of(Objects.requireNonNull(name, "name"));
             if (!(Math.abs(value) <= 1)) {
                 throw new IllegalArgumentException(name + ": " + value + " is outside the allowed range, -1 to 1");
             }

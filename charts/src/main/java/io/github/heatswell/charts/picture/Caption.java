@@ -1,5 +1,7 @@
 package io.github.heatswell.charts.picture;
 
+import java.util.Objects;
+
 /**
  * The words above a picture, in the order they are read: the hazard, if there is one, then what was found, then the
  * facts of the system.
@@ -18,8 +20,8 @@ public record Caption(String hazard, String title, String subtitle) {
      * @param subtitle the facts of the system
      */
     public Caption {
-        hazard = PlainText.of(hazard);
-        title = PlainText.of(title);
-        subtitle = PlainText.of(subtitle);
+        hazard = PlainText.of(Objects.requireNonNull(hazard, "hazard"));
+        title = PlainText.of(Objects.requireNonNull(title, "title"));
+        subtitle = PlainText.of(Objects.requireNonNull(subtitle, "subtitle"));
     }
 }

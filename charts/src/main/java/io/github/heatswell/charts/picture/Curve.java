@@ -23,8 +23,8 @@ public record Curve(Role role, String name, String finding, Points points) {
     public Curve {
         Objects.requireNonNull(role, "role");
         Objects.requireNonNull(points, "points");
-        name = PlainText.of(name);
-        finding = PlainText.of(finding);
+        name = PlainText.of(Objects.requireNonNull(name, "name"));
+        finding = PlainText.of(Objects.requireNonNull(finding, "finding"));
     }
 
     /** What a line is. */

@@ -23,8 +23,8 @@ public record Level(Kind kind, double value, String amount, String name) {
      */
     public Level {
         Objects.requireNonNull(kind, "kind");
-        amount = PlainText.of(amount);
-        name = PlainText.of(name);
+        amount = PlainText.of(Objects.requireNonNull(amount, "amount"));
+        name = PlainText.of(Objects.requireNonNull(name, "name"));
     }
 
     /** What a level is. */

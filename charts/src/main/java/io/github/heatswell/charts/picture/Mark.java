@@ -24,7 +24,7 @@ public record Mark(Kind kind, double time, double value, String label, int devic
      */
     public Mark {
         Objects.requireNonNull(kind, "kind");
-        label = PlainText.of(label);
+        label = PlainText.of(Objects.requireNonNull(label, "label"));
     }
 
     /**

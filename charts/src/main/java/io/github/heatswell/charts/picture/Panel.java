@@ -28,11 +28,11 @@ public record Panel(
      */
     public Panel {
         Objects.requireNonNull(axis, "axis");
-        areas = List.copyOf(areas);
-        curves = List.copyOf(curves);
-        levels = List.copyOf(levels);
-        marks = List.copyOf(marks);
-        bands = List.copyOf(bands);
+        areas = List.copyOf(Objects.requireNonNull(areas, "areas"));
+        curves = List.copyOf(Objects.requireNonNull(curves, "curves"));
+        levels = List.copyOf(Objects.requireNonNull(levels, "levels"));
+        marks = List.copyOf(Objects.requireNonNull(marks, "marks"));
+        bands = List.copyOf(Objects.requireNonNull(bands, "bands"));
     }
 
     /**

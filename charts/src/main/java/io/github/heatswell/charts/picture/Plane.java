@@ -28,9 +28,9 @@ public record Plane(Axis across, Axis up, String measured, List<Tint> tints, Lis
     public Plane {
         Objects.requireNonNull(across, "across");
         Objects.requireNonNull(up, "up");
-        measured = PlainText.of(measured);
-        tints = List.copyOf(tints);
-        lines = List.copyOf(lines);
-        spots = List.copyOf(spots);
+        measured = PlainText.of(Objects.requireNonNull(measured, "measured"));
+        tints = List.copyOf(Objects.requireNonNull(tints, "tints"));
+        lines = List.copyOf(Objects.requireNonNull(lines, "lines"));
+        spots = List.copyOf(Objects.requireNonNull(spots, "spots"));
     }
 }

@@ -23,8 +23,8 @@ public record PlaneLine(Role role, String name, String label, Trail trail) {
     public PlaneLine {
         Objects.requireNonNull(role, "role");
         Objects.requireNonNull(trail, "trail");
-        name = PlainText.of(name);
-        label = PlainText.of(label);
+        name = PlainText.of(Objects.requireNonNull(name, "name"));
+        label = PlainText.of(Objects.requireNonNull(label, "label"));
     }
 
     /** What a line is. */

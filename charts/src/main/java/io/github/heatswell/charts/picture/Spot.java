@@ -22,7 +22,7 @@ public record Spot(Role role, double across, double up, String label) {
      */
     public Spot {
         Objects.requireNonNull(role, "role");
-        label = PlainText.of(label);
+        label = PlainText.of(Objects.requireNonNull(label, "label"));
     }
 
     /** What a point is. */

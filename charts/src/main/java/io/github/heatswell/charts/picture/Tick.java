@@ -1,5 +1,7 @@
 package io.github.heatswell.charts.picture;
 
+import java.util.Objects;
+
 /**
  * A place on a scale with a name of its own, such as a clock time or a month.
  *
@@ -15,6 +17,6 @@ public record Tick(double at, String name) {
      * @param name what stands there
      */
     public Tick {
-        name = PlainText.of(name);
+        name = PlainText.of(Objects.requireNonNull(name, "name"));
     }
 }

@@ -25,9 +25,9 @@ public record Tint(Role role, double shade, String name, String label, List<Trai
      */
     public Tint {
         Objects.requireNonNull(role, "role");
-        name = PlainText.of(name);
-        label = PlainText.of(label);
-        rims = List.copyOf(rims);
+        name = PlainText.of(Objects.requireNonNull(name, "name"));
+        label = PlainText.of(Objects.requireNonNull(label, "label"));
+        rims = List.copyOf(Objects.requireNonNull(rims, "rims"));
     }
 
     /** What patches are. */
