@@ -66,6 +66,12 @@ class ValidityRangeTest {
         assertTrue(message.startsWith("limits of " + name + " are "), message);
     }
 
+    /** Nothing is the lowest that a temperature or an absolute pressure can be, and a range may begin there. */
+    @Test
+    void rangeMayBeginAtNothing() {
+        assertTrue(new ValidityRange(0, 360, 0, 1e6).contains(0, 0));
+    }
+
     /** Regression: two ranges with the same limits are the same range. */
     @Test
     void rangesAreComparedByTheirLimits() {
