@@ -36,9 +36,7 @@ public record TimeGrid(double step, double end) {
      * @return the number, at least 1
      */
     public int count() {
-        double steps = end / step;
-        int whole = (int) Math.floor(steps + SAME_INSTANT);
-        return whole + (steps - whole > SAME_INSTANT ? 2 : 1);
+        return (int) Math.ceil(end / step - SAME_INSTANT) + 1;
     }
 
     /**

@@ -21,12 +21,15 @@ class TimeGridTest {
         assertEquals(count, grid.count());
         assertEquals(count == 1 ? end : 0, grid.time(0));
         assertEquals(end, grid.time(count - 1));
+        for (int i = 0; i < count - 1; i++) {
+            assertEquals(i * step, grid.time(i));
+        }
         assertThrows(IndexOutOfBoundsException.class, () -> grid.time(count));
         assertThrows(IndexOutOfBoundsException.class, () -> grid.time(-1));
     }
 
     @ParameterizedTest
-    @CsvSource({"0, 10", "-1, 10", "NaN, 10", "60, -1", "60, NaN", "60, Infinity", "1e-9, 1e6"})
+    @CsvSource({"0, 10", "-1, 10", "NaN, 10", "60, -1", "60, NaN", "60, Infinity", "1e-9, 1e6", "1, 1e9"})
     void impossibleGridsAreRefused(double step, double end) {
         assertThrows(IllegalArgumentException.class, () -> new TimeGrid(step, end));
     }
