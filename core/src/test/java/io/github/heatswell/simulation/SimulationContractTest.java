@@ -24,6 +24,7 @@ import java.util.concurrent.CyclicBarrier;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -79,6 +80,7 @@ class SimulationContractTest {
     }
 
     /** One description simulated by sixteen threads at once, and every kind of house among them, gives the same bits. */
+    @Tag("slow")
     @ParameterizedTest
     @ValueSource(longs = {0, 1, 2, 3, 4, 5, 6, 7})
     void threadsDoNotDisturbEachOther(long seed) throws Exception {
