@@ -21,6 +21,9 @@ public final class HotWaterSystem {
 
     private static final Limits GAUGE_HEIGHT = Limits.between("height", -30, 30);
 
+    /** Two pressures this close (Pa) are one: sums of the same numbers in another order differ by rounding. */
+    private static final double SAME_PRESSURE = 1e-6;
+
     private final Site site;
     private final Supply supply;
     private final Tank tank;
@@ -464,11 +467,11 @@ public final class HotWaterSystem {
             String supplied =
                     Pressure.gauge(feed - atmosphere, PressureUnit.PASCAL).toString();
             requirements.rule(
-                    excess >= 0,
+                    excess >= -SAME_PRESSURE,
                     "start.pressure",
                     begin + " is below the supply pressure of " + supplied + ", which would fill the system at once");
             requirements.rule(
-                    excess <= 0 || supply.arrangement() != Supply.Arrangement.DIRECT,
+                    excess <= SAME_PRESSURE || supply.arrangement() != Supply.Arrangement.DIRECT,
                     "start.pressure",
                     begin + " is above the supply pressure of " + supplied
                             + ", which an open connection to the street cannot hold");

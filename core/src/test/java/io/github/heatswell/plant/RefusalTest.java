@@ -267,7 +267,7 @@ class RefusalTest {
         assertTrue(system.toBuilder().withoutVessel().build().vessel().isEmpty());
     }
 
-    private static HotWaterSystem.Builder whole(double supplyBar, double workingBar) {
+    static HotWaterSystem.Builder whole(double supplyBar, double workingBar) {
         return HotWaterSystem.builder()
                 .site(Site.builder()
                         .altitude(0, LengthUnit.METRE)
@@ -283,7 +283,7 @@ class RefusalTest {
                 .heater(heater(60, 5));
     }
 
-    private static Supply supply(Supply.Arrangement arrangement, double bar) {
+    static Supply supply(Supply.Arrangement arrangement, double bar) {
         return Supply.builder()
                 .arrangement(arrangement)
                 .pressure(Pressure.gauge(bar, BAR))
@@ -291,7 +291,7 @@ class RefusalTest {
                 .build();
     }
 
-    private static Heater heater(double setCelsius, double differential) {
+    static Heater heater(double setCelsius, double differential) {
         return Heater.builder()
                 .energy(Heater.Energy.ELECTRIC)
                 .input(3, PowerUnit.KILOWATT)
@@ -301,7 +301,7 @@ class RefusalTest {
                 .build();
     }
 
-    private static ExpansionVessel vessel(double bar) {
+    static ExpansionVessel vessel(double bar) {
         return ExpansionVessel.builder()
                 .volume(12, VolumeUnit.LITRE)
                 .precharge(Pressure.gauge(bar, BAR))
@@ -309,11 +309,11 @@ class RefusalTest {
                 .build();
     }
 
-    private static Start start(double bar) {
+    static Start start(double bar) {
         return Start.builder().pressure(Pressure.gauge(bar, BAR)).build();
     }
 
-    private static ReliefValve valve(String name, double opens, double fullLift, double reseats) {
+    static ReliefValve valve(String name, double opens, double fullLift, double reseats) {
         return ReliefValve.builder()
                 .name(name)
                 .opens(Pressure.gauge(opens, BAR))

@@ -31,6 +31,8 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The cold feed in all its arrangements. */
 class FeedTest {
@@ -282,5 +284,19 @@ class FeedTest {
         RunResult result = Simulation.of(house.build(), Duration.ofDays(30)).run();
         assertTrue(result.audit().closes(), result.audit().toString());
         assertEquals(30 * 5.845 * 3.6e6, result.totals().heatDelivered(), 1e-6 * 30 * 5.845 * 3.6e6);
+    }
+
+    /** A start at the supply's own pressure, which its rounding may put a hair beside it, is the usual start. */
+    @ParameterizedTest
+    @CsvSource({"DIRECT, 2.7, 1e-12", "DIRECT, 2.7, -1e-12", "CHECK_VALVE, 4.2, -1e-12", "CHECK_VALVE, 4.2, 1e-12"})
+    void startAHairBesideTheSupplyIsTheUsualStart(Supply.Arrangement arrangement, double bar, double hairBar) {
+        HotWaterSystem.Builder house =
+                Systems.lodge().supply(supply(arrangement, bar).build()).addReliefValve(VALVE);
+        RunResult usual = day(house);
+        RunResult result = day(house.start(
+                Start.builder().pressure(Pressure.gauge(bar + hairBar, BAR)).build()));
+        assertEquals(peakBar(usual), peakBar(result), 1e-6); // bar; a pascal-sized step may fall elsewhere
+        assertEquals(usual.totals().relieved(), result.totals().relieved(), 1e-8); // m3, a hundredth of a millilitre
+        assertEquals(usual.totals().letIn(), result.totals().letIn(), 1e-8); // the same
     }
 }
