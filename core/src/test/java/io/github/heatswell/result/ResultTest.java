@@ -2,11 +2,29 @@ package io.github.heatswell.result;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.plant.Heater;
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.plant.Shell;
+import io.github.heatswell.plant.Site;
+import io.github.heatswell.plant.Supply;
+import io.github.heatswell.plant.Tank;
+import io.github.heatswell.units.ConductanceUnit;
+import io.github.heatswell.units.LengthUnit;
+import io.github.heatswell.units.PowerUnit;
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.RatioUnit;
+import io.github.heatswell.units.TemperatureDifferenceUnit;
+import io.github.heatswell.units.TemperatureUnit;
+import io.github.heatswell.units.VolumeUnit;
+import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -93,5 +111,84 @@ class ResultTest {
     @CsvSource({"SEALED, sealed", "FED, fed", "RELIEVING, relieving", "RETURNED, returned", "UNSEALED, unsealed"})
     void regimesAreWordsInLowerCase(Regime regime, String label) {
         assertEquals(label, regime.label());
+    }
+
+    /** A house at sea level, where the air has 101 325 Pa, and a run in which the relief valve opened twice. */
+    private static RunSummary summary(EventKind last) {
+        HotWaterSystem house = HotWaterSystem.builder()
+                .site(Site.builder()
+                        .altitude(0, LengthUnit.METRE)
+                        .room(20, TemperatureUnit.CELSIUS)
+                        .build())
+                .supply(Supply.builder()
+                        .arrangement(Supply.Arrangement.DIRECT)
+                        .pressure(Pressure.gauge(4, PressureUnit.BAR))
+                        .water(10, TemperatureUnit.CELSIUS)
+                        .build())
+                .tank(Tank.builder()
+                        .volume(100, VolumeUnit.LITRE)
+                        .shell(Shell.rigid())
+                        .standingLoss(1, ConductanceUnit.WATT_PER_KELVIN)
+                        .workingPressure(Pressure.gauge(10, PressureUnit.BAR))
+                        .build())
+                .heater(Heater.builder()
+                        .energy(Heater.Energy.ELECTRIC)
+                        .input(3, PowerUnit.KILOWATT)
+                        .recoveryEfficiency(98, RatioUnit.PERCENT)
+                        .setPoint(60, TemperatureUnit.CELSIUS)
+                        .differential(5, TemperatureDifferenceUnit.KELVIN)
+                        .build())
+                .build();
+        List<Event> events = List.of(
+                new Event(10, EventKind.RELIEF_OPENED, "a", 8e5, 300),
+                new Event(20, EventKind.RELIEF_RESEATED, "a", 6e5, 310),
+                new Event(30, EventKind.RELIEF_OPENED, "a", 8e5, 320),
+                new Event(40, last, "tank", 21e5, 330));
+        Extreme extreme = new Extreme(1, 2);
+        return new RunSummary(
+                house,
+                40,
+                events,
+                new Extremes(extreme, extreme, extreme, extreme),
+                new Totals(List.of(), 1, 2, 3, 4, 5, 6, 7, 8),
+                new Audit(0, 1, 0, 1),
+                new Numerics("none", 1e-7, 0, 0, 0));
+    }
+
+    @Test
+    void eventsAreFoundByKindAndHazardsAmongThem() {
+        RunSummary summary = summary(EventKind.TEST_PRESSURE_REACHED);
+        assertEquals(10, summary.first(EventKind.RELIEF_OPENED).orElseThrow().time());
+        assertTrue(summary.first(EventKind.VAPOUR_FORMS).isEmpty());
+        assertEquals(40, summary.hazard().orElseThrow().time());
+        assertTrue(summary(EventKind.HEATER_OFF).hazard().isEmpty());
+        assertEquals(4e5, summary.gauge(4e5 + 101_325), 1e-9); // rounding
+    }
+
+    /** A result passes on what its summary holds, and its trace what was sampled. */
+    @Test
+    void resultIsItsSummaryAndItsTrace() {
+        RunSummary summary = summary(EventKind.TEST_PRESSURE_REACHED);
+        Map<Channel, double[]> columns = new EnumMap<>(Channel.class);
+        for (Channel channel : Channel.values()) {
+            columns.put(channel, new double[] {channel.ordinal(), 100 + channel.ordinal()});
+        }
+        List<Regime> regimes = List.of(Regime.SEALED, Regime.RELIEVING);
+        RunResult result = new RunResult(summary, new Trace(new TimeGrid(60, 40), columns, regimes));
+        assertSame(summary.system(), result.system());
+        assertEquals(summary.events(), result.events());
+        assertSame(summary.extremes(), result.extremes());
+        assertSame(summary.totals(), result.totals());
+        assertSame(summary.audit(), result.audit());
+        assertSame(summary.numerics(), result.numerics());
+        assertEquals(40, result.end());
+        assertEquals(summary.hazard(), result.hazard());
+        assertTrue(result.hazard().isPresent());
+        assertEquals(10, result.first(EventKind.RELIEF_OPENED).orElseThrow().time());
+        assertEquals(summary.gauge(5e5), result.gauge(5e5));
+        assertEquals(new TimeGrid(60, 40), result.trace().grid());
+        assertEquals(2, result.trace().count());
+        assertEquals(100 + Channel.WATER_TOP.ordinal(), result.trace().value(Channel.WATER_TOP, 1));
+        assertEquals(regimes, result.trace().regimes());
     }
 }
