@@ -13,7 +13,9 @@ import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Trace;
+import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Pressure;
+import io.github.heatswell.water.GibbsPolynomialWater;
 import java.time.Duration;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -38,18 +40,27 @@ class VesselTest {
         assertEquals(expectedBar, peak, expectedBar * 2e-4); // as stated beside the values
     }
 
-    /** Closed form: Boyle's law holds at every sample. */
-    @Test
-    void isothermalGasObeysBoyle() {
-        ExpansionVessel vessel = Systems.vessel(12, Pressure.gauge(3.0, BAR), 100);
+    /** Closed form: Boyle's law holds at every sample, with the pressure that is left at the vessel's height. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0, -2.5, 10})
+    void isothermalGasObeysBoyle(double metres) {
+        ExpansionVessel vessel = Systems.vessel(12, Pressure.gauge(3.0, BAR), 100).toBuilder()
+                .height(metres, LengthUnit.METRE)
+                .build();
         HotWaterSystem system = Systems.lodge().vessel(vessel).build();
         RunResult result = Simulation.of(system, Duration.ofHours(6)).run();
         double charge = vessel.precharge().absolute(system.site().atmosphere()) * vessel.volume();
+        double density = GibbsPolynomialWater.instance()
+                .density(system.coldAtStart(), system.site().atmosphere());
+        double column = density * 9.80665 * metres;
         Trace trace = result.trace();
         for (int i = 0; i < trace.count(); i++) {
             double gas = vessel.volume() - trace.value(Channel.VESSEL_WATER, i);
-            assertEquals(charge, trace.value(Channel.PRESSURE_ABSOLUTE, i) * gas, charge * 1e-12); // rounding
+            double there = trace.value(Channel.PRESSURE_ABSOLUTE, i) - column;
+            assertEquals(charge, there * gas, charge * 1e-12); // rounding
         }
+        assertTrue(trace.value(Channel.VESSEL_WATER, 0) > 0);
+        assertTrue(result.audit().closes(), result.audit().toString());
     }
 
     /** A vessel precharged above the supply does nothing until the pressure has jumped to its precharge. */

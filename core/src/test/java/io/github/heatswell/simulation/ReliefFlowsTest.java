@@ -1,0 +1,94 @@
+package io.github.heatswell.simulation;
+
+import static io.github.heatswell.units.PressureUnit.BAR;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.plant.ReliefValve;
+import io.github.heatswell.units.FlowUnit;
+import io.github.heatswell.units.Pressure;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** Six valves at once: two open on the branch, two open on the tank, and a leaking seat on each place. */
+class ReliefFlowsTest {
+
+    private static final double COLD = 1000;
+    private static final double HOT = 960;
+    private static final double PRESSURE = 7.5e5;
+
+    private Plant plant;
+    private Modes modes;
+    private ReliefFlows flows;
+
+    @BeforeEach
+    void prepare() {
+        HotWaterSystem.Builder house = Systems.lodge();
+        for (int i = 0; i < 6; i++) {
+            ReliefValve.Builder valve =
+                    Systems.valve("valve " + i, ReliefValve.Character.MODULATING, 7 + 0.1 * i, 8 + 0.1 * i, 5)
+                            .toBuilder()
+                            .location(i < 3 ? ReliefValve.Location.BRANCH : ReliefValve.Location.TANK_TOP);
+            if (i == 2 || i == 5) {
+                valve.leakingSeat(Pressure.gauge(3, BAR), 0.1 * i, FlowUnit.LITRE_PER_MINUTE);
+            }
+            house.addReliefValve(valve.build());
+        }
+        plant = new Plant(house.build());
+        modes = Modes.resting(plant);
+        for (int open : List.of(0, 1, 3, 4)) {
+            modes = modes.withLift(open, Valve.Lift.PRESSURE);
+        }
+        flows = new ReliefFlows(plant);
+        flows.prepare(PRESSURE, modes, COLD, HOT);
+    }
+
+    private double byCurve(int valve) {
+        return (valve < 3 ? COLD : HOT) * plant.valves.get(valve).flow(PRESSURE, modes.lift(valve));
+    }
+
+    @Test
+    void eachPlaceHasItsSum() {
+        double rounding = 1e-12;
+        assertEquals(byCurve(0) + byCurve(1), flows.onBranch(), rounding);
+        assertEquals(byCurve(3) + byCurve(4), flows.onTop(), rounding);
+        assertEquals(flows.onBranch() + flows.onTop(), flows.open(), rounding);
+        assertEquals(byCurve(2), flows.branchSeep(), rounding);
+        assertEquals(byCurve(5), flows.topSeep(), rounding);
+        assertEquals(true, flows.branchSeep() > 0 && flows.topSeep() > 0);
+    }
+
+    @Test
+    void slopeIsThatOfTheSum() {
+        double step = 10;
+        ReliefFlows more = new ReliefFlows(plant);
+        more.prepare(PRESSURE + step, modes, COLD, HOT);
+        ReliefFlows less = new ReliefFlows(plant);
+        less.prepare(PRESSURE - step, modes, COLD, HOT);
+        double quotient = (more.open() - less.open()) / (2 * step);
+        assertEquals(quotient, flows.slope(), 1e-6 * quotient); // difference quotient
+    }
+
+    /** What the balance lets the open valves pass is shared as their curves share it; a seep is what it is. */
+    @Test
+    void openValvesShareWhatTheBalanceGives() {
+        double[] rates = new double[StateVector.RELIEVED + 6];
+        flows.fill(PRESSURE, modes, 0.5 * flows.open(), rates);
+        for (int i = 0; i < 6; i++) {
+            double share = i == 2 || i == 5 ? 1 : 0.5;
+            assertEquals(share * byCurve(i), rates[StateVector.RELIEVED + i], 1e-12); // rounding
+        }
+    }
+
+    @Test
+    void closedValvesGiveOffTheirSeepAlone() {
+        Modes closed = Modes.resting(plant);
+        flows.prepare(PRESSURE, closed, COLD, HOT);
+        double[] rates = new double[StateVector.RELIEVED + 6];
+        flows.fill(PRESSURE, closed, 0, rates);
+        assertEquals(0, flows.open());
+        assertEquals(0, rates[StateVector.RELIEVED]);
+        assertEquals(byCurve(2), rates[StateVector.RELIEVED + 2], 1e-12); // rounding
+    }
+}
