@@ -17,21 +17,19 @@ final class Requirements {
     }
 
     /** Notes a rule that does not hold; a rule on values that are missing must be given as {@code true}. */
-    Requirements rule(boolean holds, String field, String message) {
+    void rule(boolean holds, String field, String message) {
         if (!holds) {
             problems.add(new Problem(field, message));
         }
-        return this;
     }
 
     /** Takes over what a part finds wrong with itself. */
-    Requirements absorb(Runnable building) {
+    void absorb(Runnable building) {
         try {
             building.run();
         } catch (InvalidDescriptionException refused) {
             problems.addAll(refused.problems());
         }
-        return this;
     }
 
     /** Whether nothing was noted so far. */

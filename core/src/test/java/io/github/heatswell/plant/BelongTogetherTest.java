@@ -9,6 +9,7 @@ import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.PowerUnit;
 import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.RatioUnit;
 import io.github.heatswell.units.TemperatureDifferenceUnit;
 import io.github.heatswell.units.TemperatureUnit;
@@ -33,7 +34,7 @@ class BelongTogetherTest {
                         "reseats at the air",
                         "relief[0].reseats",
                         whole(valve(7, 7.7, 5, 4).toBuilder()
-                                .reseats(Pressure.absolute(101_325, io.github.heatswell.units.PressureUnit.PASCAL))
+                                .reseats(Pressure.absolute(101_325, PressureUnit.PASCAL))
                                 .build())),
                 Arguments.of("supply at test pressure", "supply.pressure", (Executable)
                         () -> RefusalTest.whole(20, 10).build()),
@@ -133,6 +134,50 @@ class BelongTogetherTest {
                     .start(Start.builder().pressure(start).build())
                     .build());
         }
+    }
+
+    /** Nothing above the air pushes: at exactly its pressure neither a charge nor a supply is one. */
+    @Test
+    void chargeAndSupplyLieAboveTheAir() {
+        Pressure air = Pressure.absolute(101_325, PressureUnit.PASCAL);
+        assertEquals(
+                "vessel.precharge",
+                onlyProblem(RefusalTest.whole(4, 10)
+                                .vessel(RefusalTest.vessel(4).toBuilder()
+                                        .precharge(air)
+                                        .build()))
+                        .field());
+        Supply supply = RefusalTest.supply(Supply.Arrangement.CHECK_VALVE, 4).toBuilder()
+                .pressure(air)
+                .build();
+        assertEquals(
+                "supply.pressure",
+                onlyProblem(RefusalTest.whole(4, 10).supply(supply)).field());
+    }
+
+    @Test
+    void messagesSayWhatIsTheMatter() {
+        assertEquals(
+                "3.9 bar is below the supply pressure of 4 bar, which would fill the system at once",
+                onlyProblem(RefusalTest.whole(4, 10).start(RefusalTest.start(3.9)))
+                        .message());
+        InvalidDescriptionException thick = assertThrows(
+                InvalidDescriptionException.class,
+                () -> Shell.cylinder(Material.STEEL, 480, 48.1, LengthUnit.MILLIMETRE));
+        assertEquals(
+                "wall: 48.1 mm is more than a tenth of the diameter of 480 mm; the thin-wall formula does not hold there",
+                thick.getMessage());
+        assertDoesNotThrow(() -> Shell.cylinder(Material.STEEL, 480, 48, LengthUnit.MILLIMETRE));
+        InvalidDescriptionException missing = assertThrows(
+                InvalidDescriptionException.class, () -> RefusalTest.supply(Supply.Arrangement.REDUCING_VALVE, 4));
+        assertEquals("reducing-valve: is missing", missing.getMessage());
+    }
+
+    private static Problem onlyProblem(HotWaterSystem.Builder house) {
+        List<Problem> problems =
+                assertThrows(InvalidDescriptionException.class, house::build).problems();
+        assertEquals(1, problems.size(), problems.toString());
+        return problems.get(0);
     }
 
     @Test

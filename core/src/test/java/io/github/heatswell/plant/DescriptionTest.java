@@ -10,6 +10,7 @@ import io.github.heatswell.units.ConductanceUnit;
 import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
+import io.github.heatswell.units.MassUnit;
 import io.github.heatswell.units.PowerUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.RatioUnit;
@@ -48,6 +49,21 @@ class DescriptionTest {
         assertTrue(plain.gasTimeConstant().isEmpty());
         assertTrue(plain.chargedAt().isEmpty());
         assertTrue(plain.temperature().isEmpty());
+    }
+
+    @Test
+    void bodyOfAVessel() {
+        VesselBody body = VesselBody.builder()
+                .rating(Pressure.gauge(10, BAR))
+                .mounting(VesselBody.Mounting.HANGING)
+                .emptyMass(4, MassUnit.KILOGRAM)
+                .length(0.3, LengthUnit.METRE)
+                .build();
+        assertEquals(Pressure.gauge(10, BAR), body.rating().orElseThrow());
+        assertEquals(VesselBody.Mounting.HANGING, body.mounting().orElseThrow());
+        assertEquals(4, body.emptyMass().orElseThrow(), ROUNDING);
+        assertEquals(0.3, body.length().orElseThrow(), ROUNDING);
+        assertTrue(VesselBody.builder().build().rating().isEmpty());
     }
 
     private static ExpansionVessel fullVessel() {
@@ -265,6 +281,10 @@ class DescriptionTest {
         Leak leak = Leak.of(2, FlowUnit.LITRE_PER_MINUTE, Pressure.gauge(3, BAR));
         DrawProfile draws = DrawProfile.of("nothing much", List.of());
         HotWaterSystem described = RefusalTest.whole(4, 10)
+                .site(Site.builder()
+                        .altitude(310, LengthUnit.METRE)
+                        .room(17, TemperatureUnit.CELSIUS)
+                        .build())
                 .addPipe(pipe())
                 .addReliefValve(combined())
                 .vessel(fullVessel())
@@ -275,8 +295,10 @@ class DescriptionTest {
                 .start(Start.builder().dayOfYear(200).build())
                 .build();
         for (HotWaterSystem house : List.of(described, described.toBuilder().build())) {
-            assertEquals(0, house.site().altitude());
-            assertEquals(293.15, house.site().roomTemperature(), ROUNDING);
+            assertEquals(310, house.site().altitude(), ROUNDING);
+            assertEquals(290.15, house.site().roomTemperature(), ROUNDING);
+            assertEquals(10e-3 / 60, house.reliefValves().get(0).fullFlow(), ROUNDING);
+            assertEquals(Supply.Arrangement.CHECK_VALVE, house.supply().arrangement());
             assertEquals(0.1, house.tank().volume(), ROUNDING);
             assertEquals(3000, house.heater().input(), ROUNDING);
             assertEquals(1, house.piping().size());

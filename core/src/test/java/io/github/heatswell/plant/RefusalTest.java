@@ -111,7 +111,11 @@ class RefusalTest {
             assertRefused(field, unit, () -> setter.accept(bad));
         }
         for (double bad : new double[] {Double.NaN, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY}) {
-            assertThrows(IllegalArgumentException.class, () -> setter.accept(bad));
+            String message = assertThrows(IllegalArgumentException.class, () -> setter.accept(bad))
+                    .getMessage();
+            boolean byPressure =
+                    message.startsWith("a pressure must be a finite number"); // refused before it comes here
+            assertTrue(byPressure || message.startsWith(field + ": " + bad + " " + unit), message);
         }
     }
 

@@ -58,6 +58,7 @@ class SupplyTemperatureTest {
                 22 * 3600.0, Pressure.gauge(6, PressureUnit.BAR)));
         assertEquals(5e5 + 1e5, street.absolute(14 * 3600, 1e5), 1e-6);
         assertEquals(5e5 + 1e5, street.absolute(2 * 3600, 1e5), 1e-6);
+        assertEquals(5.75e5 + 1e5, street.absolute(23 * 3600, 1e5), 1e-6);
         assertEquals(6e5 + 1e5, street.absolute(22 * 3600 + 86_400, 1e5), 1e-6);
         assertEquals(5.5e5 + 1e5, street.absolute(0, 1e5), 1e-6);
         assertFalse(street.isConstant());
