@@ -10,11 +10,10 @@ final class Checks {
      *
      * @throws IllegalArgumentException naming the field and the value
      */
-    static double finite(String field, double value) {
+    static void finite(String field, double value) {
         if (!Double.isFinite(value)) {
             throw new IllegalArgumentException(field + ": " + value + " is not a finite number");
         }
-        return value;
     }
 
     /**
@@ -22,11 +21,10 @@ final class Checks {
      *
      * @throws IllegalArgumentException if it is outside 0 to 1
      */
-    static double share(double value) {
+    static void share(double value) {
         if (!(value >= 0 && value <= 1)) {
             throw new IllegalArgumentException("share: " + value + " is outside the allowed range, 0 to 1");
         }
-        return value;
     }
 
     /**
