@@ -6,7 +6,7 @@ import java.util.Map;
 /**
  * What the exit status of the program says. Where several apply, the highest is returned.
  */
-enum ExitStatus {
+public enum ExitStatus {
     /** Everything ran. */
     RAN(0, "everything ran"),
     /** A scenario or the command line is wrong. */
@@ -31,7 +31,7 @@ enum ExitStatus {
      *
      * @return 0 or 2 to 5
      */
-    int code() {
+    public int code() {
         return code;
     }
 
