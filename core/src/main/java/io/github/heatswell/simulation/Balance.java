@@ -35,6 +35,9 @@ final class Balance {
      */
     private static final double RETURN_TIME = 600;
 
+    /** The same for the outlet of a reducing valve, which much water may pass: what its pressure lags, the flow is off. */
+    private static final double OUTLET_RETURN_TIME = 10;
+
     /** A droop up to this (Pa) is left out: the reducing valve then counts as standing still. */
     static final double LITTLE_DROOP = 10;
     /** An equilibrium reached faster than this (s) is worth treating as settled; a slower one is simply integrated. */
@@ -214,7 +217,7 @@ final class Balance {
         prepare(probe, modes);
         double drift = (drooped(probe) - now) / step;
         prepare(y, modes);
-        solveHeld(drift + (now - y[StateVector.PRESSURE]) / RETURN_TIME);
+        solveHeld(drift + (now - y[StateVector.PRESSURE]) / OUTLET_RETURN_TIME);
     }
 
     /** The pressure (Pa, absolute) at which the feed gives what is needed at a pressure that stands still. */
