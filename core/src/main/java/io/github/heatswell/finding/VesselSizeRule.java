@@ -64,7 +64,6 @@ final class VesselSizeRule implements Rule {
                         .anyMatch(event -> event.kind() == EventKind.RELIEF_OPENED
                                 && event.device().equals(name)))
                 .filter(name -> subject.peak() > subject.firstLimit() - 1e3)
-                .filter(name -> subject.highestStatic() < subject.firstLimit() - SAME)
                 .isPresent();
     }
 

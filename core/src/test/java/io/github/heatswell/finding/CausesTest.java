@@ -1,0 +1,156 @@
+package io.github.heatswell.finding;
+
+import static io.github.heatswell.finding.Sound.event;
+import static io.github.heatswell.finding.Sound.guard;
+import static io.github.heatswell.finding.Sound.heater;
+import static io.github.heatswell.finding.Sound.house;
+import static io.github.heatswell.finding.Sound.reduced;
+import static io.github.heatswell.finding.Sound.reducer;
+import static io.github.heatswell.finding.Sound.run;
+import static io.github.heatswell.finding.Sound.supply;
+import static io.github.heatswell.finding.Sound.unguarded;
+import static io.github.heatswell.finding.Sound.valve;
+import static io.github.heatswell.finding.Sound.vessel;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.plant.ReliefValve;
+import io.github.heatswell.plant.VesselBody;
+import io.github.heatswell.result.Event;
+import io.github.heatswell.result.EventKind;
+import io.github.heatswell.units.LengthUnit;
+import io.github.heatswell.units.MassUnit;
+import io.github.heatswell.units.UnitSystem;
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Which device a finding holds to account, and how it says so. */
+class CausesTest {
+
+    private static boolean has(List<Finding> findings, String id) {
+        return findings.stream().anyMatch(finding -> finding.id().equals(id));
+    }
+
+    private static String said(List<Finding> findings, String id) {
+        return findings.stream()
+                .filter(finding -> finding.id().equals(id))
+                .findFirst()
+                .orElseThrow()
+                .sentence()
+                .text(UnitSystem.SI);
+    }
+
+    private static List<Finding> of(HotWaterSystem.Builder house) {
+        return Findings.of(house.build());
+    }
+
+    /** A blocked valve protects nothing: the tank of 10 bar then has only the valve that opens at 11 bar. */
+    @Test
+    void blockedValveDoesNotCountAsProtection() {
+        ReliefValve low = valve(6, 5).build();
+        HotWaterSystem.Builder sound =
+                unguarded().addReliefValve(low).addReliefValve(guard(11, 9).build());
+        assertFalse(has(of(sound), "relief-set-above-tank"));
+        HotWaterSystem.Builder blocked = unguarded()
+                .addReliefValve(low.toBuilder().blocked().build())
+                .addReliefValve(guard(11, 9).build());
+        assertTrue(has(of(blocked), "relief-set-above-tank"));
+    }
+
+    /** On top of the tank a valve is matched to the tank's plate; elsewhere the water between counts: 0.98 bar for 10 m. */
+    @ParameterizedTest
+    @CsvSource({"TANK_TOP, 9.5, false", "BRANCH, 9.5, true", "BRANCH, 9, false", "TANK_TOP, 10.1, true"})
+    void heightCountsForAValveInTheBranch(ReliefValve.Location location, double opens, boolean tooHigh) {
+        ReliefValve valve =
+                valve(opens, 8).location(location).height(10, LengthUnit.METRE).build();
+        assertEquals(tooHigh, has(of(unguarded().addReliefValve(valve)), "relief-set-above-tank"));
+    }
+
+    /** With a thermostat that sticks the run says nothing of the vessel, so its size is estimated all the same. */
+    @Test
+    void smallVesselIsFoundBesideADrivingFault() {
+        HotWaterSystem stuck = house().vessel(vessel(2, 4).build())
+                .heater(heater(60).thermostatStuck(true).build())
+                .build();
+        List<Finding> found = Findings.of(run(stuck, 7, 90, event(EventKind.RELIEF_OPENED, "T&P valve", 7)));
+        assertTrue(has(found, "thermostat-stuck"));
+        assertTrue(said(found, "vessel-too-small").startsWith("The 2 L vessel has room for"));
+        assertFalse(has(found, "relief-valve-controls-expansion"));
+    }
+
+    /**
+     * Closed form: 10 m up, 2 L charged to the 3.02 bar that the supply has there take 2 L (1 - 4.033/7.033) = 0.853 L until
+     * 7 bar at the tank.
+     */
+    @Test
+    void farOffChargeIsTakenAsPutRightAtItsHeight() {
+        String said = said(
+                of(house().vessel(vessel(2, 0.2).height(10, LengthUnit.METRE).build())), "vessel-too-small");
+        assertTrue(said.contains("if charged to the supply, has room for 0.85 L until something gives at 7 bar"), said);
+    }
+
+    /** Only an opening of the valve, and below its set pressure, shows that heat opened it. */
+    @Test
+    void onlyAnOpeningBelowTheSetPressureIsByHeat() {
+        HotWaterSystem house = house().build();
+        String id = "relief-valve-opened-by-heat";
+        assertTrue(has(Findings.of(run(house, 5, 60, event(EventKind.RELIEF_OPENED, "T&P valve", 5))), id));
+        assertFalse(has(Findings.of(run(house, 5, 60, event(EventKind.HEATER_OFF, 5))), id));
+        assertFalse(has(Findings.of(run(house, 5, 60, event(EventKind.RELIEF_RESEATED, "T&P valve", 5))), id));
+        assertFalse(has(Findings.of(run(house, 7, 60, event(EventKind.RELIEF_OPENED, "T&P valve", 7))), id));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1, opened once in the run", "2, opened twice in the run", "3, opened 3 times in the run"})
+    void openingsAreCounted(int openings, String text) {
+        Event[] events = new Event[openings + 1];
+        Arrays.fill(events, event(EventKind.RELIEF_OPENED, "T&P valve", 7));
+        events[openings] = event(EventKind.HEATER_OFF, 7); // not an opening
+        String said = said(
+                Findings.of(run(house().withoutVessel().build(), 7, 60, events)), "relief-valve-controls-expansion");
+        assertTrue(said.contains(text), said);
+    }
+
+    /** Vapour has formed: that there is little left until it does needs no saying any more. */
+    @Test
+    void vapourIsNotAlsoASmallMargin() {
+        List<Finding> found = Findings.of(run(house().build(), 5, 0.1, 95, 0, event(EventKind.VAPOUR_FORMS, 0.1)));
+        assertTrue(has(found, "vapour-forms"));
+        assertFalse(has(found, "boiling-margin-small"));
+    }
+
+    @Test
+    void highPressureIsLaidToTheOneThatLetsIt() {
+        List<Finding> street =
+                of(house().supply(supply(5.6).build()).vessel(vessel(18, 5.6).build()));
+        assertTrue(said(street, "static-pressure-high").startsWith("The supply stands at up to 5.6 bar"));
+        List<Finding> reduced = of(house().supply(reduced(8, reducer(5.6)).build())
+                .vessel(vessel(18, 5.6).build()));
+        assertTrue(said(reduced, "static-pressure-high")
+                .startsWith("The reducing valve lets the house stand at up to 5.6"));
+    }
+
+    @Test
+    void wayBackIsClosedByTheDeviceThatIsThere() {
+        assertTrue(
+                said(of(house().withoutVessel()), "expansion-control-missing").startsWith("The check valve closes"));
+        assertTrue(said(of(house().withoutVessel().supply(reduced(6, reducer(4)).build())), "expansion-control-missing")
+                .startsWith("The reducing valve closes"));
+    }
+
+    @Test
+    void weightIsALeastWeightWhereTheSteelIsUnknown() {
+        VesselBody.Builder lying = VesselBody.builder().mounting(VesselBody.Mounting.HORIZONTAL);
+        String unknown =
+                said(of(house().vessel(vessel(18, 4).body(lying.build()).build())), "vessel-unsupported");
+        assertTrue(unknown.endsWith("weighs at least 18 kg when full of water."), unknown);
+        VesselBody known = lying.emptyMass(6, MassUnit.KILOGRAM).build();
+        String said = said(of(house().vessel(vessel(18, 4).body(known).build())), "vessel-unsupported");
+        assertTrue(said.endsWith("weighs 24 kg when full of water."), said);
+    }
+}
