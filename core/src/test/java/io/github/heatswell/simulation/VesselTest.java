@@ -50,9 +50,7 @@ class VesselTest {
         HotWaterSystem system = Systems.lodge().vessel(vessel).build();
         RunResult result = Simulation.of(system, Duration.ofHours(6)).run();
         double charge = vessel.precharge().absolute(system.site().atmosphere()) * vessel.volume();
-        double density = GibbsPolynomialWater.instance()
-                .density(system.coldAtStart(), system.site().atmosphere());
-        double column = density * 9.80665 * metres;
+        double column = column(system, metres);
         Trace trace = result.trace();
         for (int i = 0; i < trace.count(); i++) {
             double gas = vessel.volume() - trace.value(Channel.VESSEL_WATER, i);
@@ -61,6 +59,12 @@ class VesselTest {
         }
         assertTrue(trace.value(Channel.VESSEL_WATER, 0) > 0);
         assertTrue(result.audit().closes(), result.audit().toString());
+    }
+
+    /** What so many metres of cold water weigh on what is below (Pa). */
+    private static double column(HotWaterSystem system, double metres) {
+        double air = system.site().atmosphere();
+        return GibbsPolynomialWater.instance().density(system.coldAtStart(), air) * 9.80665 * metres;
     }
 
     /** A vessel precharged above the supply does nothing until the pressure has jumped to its precharge. */
@@ -101,17 +105,21 @@ class VesselTest {
         assertEquals(0.6 * 12e-3, lost.extremes().mostVesselWater().value(), 1e-12);
     }
 
-    /** The acceptance limit makes the system stiff again, at a pressure that follows from Boyle's law. */
-    @Test
-    void bottomsOutWhereBoyleSays() {
-        ExpansionVessel vessel = Systems.vessel(5, Pressure.gauge(4.2, BAR), 30);
+    /** The acceptance limit makes the system stiff again, at a pressure that follows from Boyle's law at its height. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0, 3, -3})
+    void bottomsOutWhereBoyleSays(double metres) {
+        ExpansionVessel vessel = Systems.vessel(5, Pressure.gauge(4.2, BAR), 30).toBuilder()
+                .height(metres, LengthUnit.METRE)
+                .build();
         HotWaterSystem system = Systems.lodge()
                 .addReliefValve(Systems.valve(ReliefValve.Character.SNAP))
                 .vessel(vessel)
                 .build();
         RunResult result = Simulation.of(system, Duration.ofHours(4)).run();
         Event full = result.first(EventKind.VESSEL_BOTTOMED_OUT).orElseThrow();
-        double expected = vessel.precharge().absolute(system.site().atmosphere()) / (1 - 0.30);
+        double charge = vessel.precharge().absolute(system.site().atmosphere());
+        double expected = charge / (1 - 0.30) + column(system, metres);
         assertEquals(expected, full.pressureAbsolute(), 0.1); // Pa; located by root finding
         Event opened = result.first(EventKind.RELIEF_OPENED).orElseThrow();
         assertTrue(opened.time() - full.time() < 60, "the stiff system reaches the set pressure within a minute");
