@@ -76,6 +76,9 @@ class StudyContractTest {
         assertEquals(new Share(3, 5), spread.above(1));
         assertEquals(0.0, spread.quantile(0)); // -0.0 would differ
         assertEquals(1.6, spread.mean(), 1e-15); // rounding
+        for (double wrong : new double[] {-0.001, 1.001, Double.NaN}) {
+            assertThrows(IllegalArgumentException.class, () -> spread.quantile(wrong));
+        }
     }
 
     /** A vessel that is cut off leaves no charge to be uncertain about. */
