@@ -12,8 +12,6 @@ final class Seasons {
 
     private static final int DAYS = 365;
     private static final int MONTHS = OutlookMonth.MONTHS_OF_YEAR;
-    private static final int HOURS = 24;
-    private static final double HOUR = 3600;
     /** Weight of a column of cold water for each metre (Pa/m). */
     private static final double COLUMN = 999.7 * 9.80665;
 
@@ -82,8 +80,9 @@ final class Seasons {
     double staticAtVessel() {
         double atmosphere = house.site().atmosphere();
         double highest = 0;
-        for (int hour = 0; hour < HOURS; hour++) {
-            highest = Math.max(highest, house.supply().staticAbsolute(hour * HOUR, atmosphere));
+        // between two entries of the timetable the street changes evenly, so it is highest at one of them
+        for (double time : house.supply().street().entries().keySet()) {
+            highest = Math.max(highest, house.supply().staticAbsolute(time, atmosphere));
         }
         double above = house.vessel().orElseThrow().height() * COLUMN;
         return Math.max(1, highest - atmosphere - above);

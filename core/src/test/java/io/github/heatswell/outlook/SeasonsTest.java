@@ -1,0 +1,98 @@
+package io.github.heatswell.outlook;
+
+import static io.github.heatswell.units.PressureUnit.BAR;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.plant.Start;
+import io.github.heatswell.plant.StreetPressure;
+import io.github.heatswell.plant.SupplyTemperature;
+import io.github.heatswell.study.Houses;
+import io.github.heatswell.units.LengthUnit;
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.TemperatureDifferenceUnit;
+import io.github.heatswell.units.TemperatureUnit;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+/** Which days of a year are looked at, and what the charge of a vessel is held against. */
+class SeasonsTest {
+
+    private static HotWaterSystem house(int dayOfYear) {
+        HotWaterSystem house = Houses.lodge(4, 58).vessel(Houses.vessel(18, 4)).build();
+        return house.toBuilder()
+                .supply(house.supply().toBuilder()
+                        .water(SupplyTemperature.seasonal(
+                                10, TemperatureUnit.CELSIUS, 20, TemperatureDifferenceUnit.KELVIN))
+                        .build())
+                .start(Start.builder().dayOfYear(dayOfYear).build())
+                .build();
+    }
+
+    /** The street is highest for a moment between two full hours; ten metres up, 0.98 bar of that are missing. */
+    @Test
+    void highestMomentOfTheDayCounts() {
+        HotWaterSystem plain = house(1);
+        HotWaterSystem peaked = plain.toBuilder()
+                .supply(plain.supply().toBuilder()
+                        .street(StreetPressure.daily(
+                                Map.of(0.0, Pressure.gauge(4, BAR), 3.5 * 3600, Pressure.gauge(6, BAR))))
+                        .build())
+                .build();
+        assertEquals(6e5, new Seasons(peaked, 0).staticAtVessel(), 1e-6); // rounding
+        HotWaterSystem roof = peaked.toBuilder()
+                .vessel(Houses.vessel(18, 4).toBuilder()
+                        .height(10, LengthUnit.METRE)
+                        .build())
+                .build();
+        assertEquals(6e5 - 999.7 * 9.80665 * 10, new Seasons(roof, 0).staticAtVessel(), 1e-6); // rounding
+    }
+
+    /** In every month the day with the coldest water is looked at, and no day of the month is colder. */
+    @Test
+    void worstDayOfAMonthHasItsColdestWater() {
+        for (int start : new int[] {1, 100, 300}) {
+            HotWaterSystem house = house(start);
+            SupplyTemperature water = house.supply().water();
+            Seasons seasons = new Seasons(house, 0);
+            double coldestOfAll = Double.POSITIVE_INFINITY;
+            int monthOfIt = -1;
+            for (int month = 0; month < 12; month++) {
+                int worst = seasons.dayOfYear(month);
+                int from = month * 365 / 12;
+                int to = (month + 1) * 365 / 12;
+                boolean inside = false;
+                for (int after = from; after < to; after++) {
+                    int day = 1 + (start - 1 + after) % 365;
+                    assertTrue(water.on(day) >= water.on(worst), "day " + day + " against " + worst);
+                    inside |= day == worst && Math.abs(seasons.yearsUntil(month) - after / 365.0) < 1e-12;
+                }
+                assertTrue(inside, "month " + month + " from day " + start + " has its own day");
+                assertEquals(worst, seasons.worstDay(month).start().dayOfYear());
+                if (water.on(worst) < coldestOfAll) {
+                    coldestOfAll = water.on(worst);
+                    monthOfIt = month;
+                }
+            }
+            assertEquals(monthOfIt, seasons.coldestMonth());
+        }
+    }
+
+    /** The street swings with the water: half of the swing above on the coldest day of a year, half of it below opposite. */
+    @Test
+    void streetIsHighestOnTheColdestDay() {
+        HotWaterSystem house = house(1);
+        Seasons seasons = new Seasons(house, 1e5);
+        double highest = Double.NEGATIVE_INFINITY;
+        double lowest = Double.POSITIVE_INFINITY;
+        for (int month = 0; month < 12; month++) {
+            HotWaterSystem day = seasons.worstDay(month);
+            double gauge = day.supplyAtStart().gauge(day.site().atmosphere());
+            highest = Math.max(highest, gauge);
+            lowest = Math.min(lowest, gauge);
+        }
+        assertEquals(4.5e5, highest, 1); // Pa; the very day is among them
+        assertEquals(3.5e5, lowest, 0.04e5); // the worst day of the warmest month lies up to a month beside the warmest
+    }
+}
