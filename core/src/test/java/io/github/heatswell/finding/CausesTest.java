@@ -144,6 +144,34 @@ class CausesTest {
     }
 
     @Test
+    void adviceFitsTheDeviceThatIsThere() {
+        List<Finding> street =
+                of(house().supply(supply(5.6).build()).vessel(vessel(18, 5.6).build()));
+        assertTrue(advice(street, "static-pressure-high").contains("reducing valve fitted"));
+        List<Finding> reduced = of(house().supply(reduced(8, reducer(5.6)).build())
+                .vessel(vessel(18, 5.6).build()));
+        assertTrue(advice(reduced, "static-pressure-high").contains("reducing valve set lower"));
+    }
+
+    private static String advice(List<Finding> findings, String id) {
+        return findings.stream()
+                .filter(finding -> finding.id().equals(id))
+                .findFirst()
+                .orElseThrow()
+                .advice()
+                .text(UnitSystem.SI);
+    }
+
+    /** Ten metres up the supply has 3.02 bar, and a charge may lie 0.4 bar below that. */
+    @ParameterizedTest
+    @CsvSource({"2.61, true", "2.63, false"})
+    void chargeMayLieALittleBelowTheSupplyAtItsHeight(double bar, boolean low) {
+        List<Finding> found =
+                of(house().vessel(vessel(18, bar).height(10, LengthUnit.METRE).build()));
+        assertEquals(low, has(found, "precharge-below-static"));
+    }
+
+    @Test
     void weightIsALeastWeightWhereTheSteelIsUnknown() {
         VesselBody.Builder lying = VesselBody.builder().mounting(VesselBody.Mounting.HORIZONTAL);
         String unknown =
