@@ -18,7 +18,7 @@ final class ModeChooser {
     /** A pressure this close (Pa) below that of a feed whose flow would turn is at it, and the feed closes. */
     private static final double CLOSES_WITHIN = 20;
     /** Temperatures this close (K) are one: some times the error of a step. */
-    static final double SAME_TEMPERATURE = 2e-6;
+    private static final double SAME_TEMPERATURE = 2e-6;
 
     /**
      * Rates this close (K/s) are one: a kelvin in thirty years. Layers that only keep step with each other stay apart, so

@@ -76,7 +76,8 @@ final class LogAssembly {
         }
         if (rows.count() < FEWEST) {
             throw new IllegalArgumentException(
-                    "there are only " + rows.count() + " readings; a log needs at least " + FEWEST);
+                    (rows.count() == 1 ? "there is only 1 reading" : "there are only " + rows.count() + " readings")
+                            + "; a log needs at least " + FEWEST);
         }
         PressureLog.Builder builder = PressureLog.builder(rows.times(), rows.gauge());
         if (columns.hasTemperature()) {
