@@ -150,52 +150,88 @@ public final class GibbsPolynomialWater implements LiquidWater {
 
     @Override
     public void evaluate(double temperature, double pressureAbsolute, WaterState into) {
-        double x = (temperature - MIDDLE_TEMPERATURE) * X_PER_KELVIN;
-        double q = (pressureAbsolute - MIDDLE_PRESSURE) * Q_PER_PASCAL;
-
-        // Horner's rule with derivatives: X and XX mark the first and half the second derivative with respect to x.
-        double a = 0;
-        double aX = 0;
-        double aXX = 0;
-        for (int i = A.length - 1; i >= 0; i--) {
-            aXX = aXX * x + aX;
-            aX = aX * x + a;
-            a = a * x + A[i];
+        Isotherm isotherm = into.isotherm;
+        if (isotherm.temperature != temperature) {
+            isotherm.moveTo(temperature);
         }
-        double b = 0;
-        double bX = 0;
-        double bXX = 0;
-        for (int i = B.length - 1; i >= 0; i--) {
-            bXX = bXX * x + bX;
-            bX = bX * x + b;
-            b = b * x + B[i];
-        }
-        double c = (C2 * x + C1) * x + C0;
-        double cX = 2 * C2 * x + C1;
-        double cXX = C2;
-        double h = 0;
-        double hX = 0;
-        for (int i = H.length - 1; i >= 0; i--) {
-            hX = hX * x + h;
-            h = h * x + H[i];
+        isotherm.evaluate(pressureAbsolute, into);
+    }
+
+    /**
+     * What of the polynomials depends on temperature alone, kept with a state for the next look at the same temperature. X and
+     * XX mark the first and half the second derivative with respect to x.
+     */
+    static final class Isotherm {
+
+        private double temperature = Double.NaN;
+        private double a;
+        private double aX;
+        private double aXX;
+        private double b;
+        private double bX;
+        private double bXX;
+        private double c;
+        private double cX;
+        private double h;
+        private double hX;
+
+        void moveTo(double newTemperature) {
+            temperature = newTemperature;
+            double x = (newTemperature - MIDDLE_TEMPERATURE) * X_PER_KELVIN;
+            // Horner's rule with derivatives
+            double sum = 0;
+            double sumX = 0;
+            double sumXX = 0;
+            for (int i = A.length - 1; i >= 0; i--) {
+                sumXX = sumXX * x + sumX;
+                sumX = sumX * x + sum;
+                sum = sum * x + A[i];
+            }
+            a = sum;
+            aX = sumX;
+            aXX = sumXX;
+            sum = 0;
+            sumX = 0;
+            sumXX = 0;
+            for (int i = B.length - 1; i >= 0; i--) {
+                sumXX = sumXX * x + sumX;
+                sumX = sumX * x + sum;
+                sum = sum * x + B[i];
+            }
+            b = sum;
+            bX = sumX;
+            bXX = sumXX;
+            c = (C2 * x + C1) * x + C0;
+            cX = 2 * C2 * x + C1;
+            sum = 0;
+            sumX = 0;
+            for (int i = H.length - 1; i >= 0; i--) {
+                sumX = sumX * x + sum;
+                sum = sum * x + H[i];
+            }
+            h = sum;
+            hX = sumX;
         }
 
-        double volume = a + q * (b + q * c);
-        double volumeX = aX + q * (bX + q * cX);
-        double volumeQ = b + 2 * q * c;
-        double work = q * (a + q * (b / 2 + q * c * THIRD));
-        double workX = q * (aX + q * (bX / 2 + q * cX * THIRD));
-        double workXX = 2 * q * (aXX + q * (bXX / 2 + q * cXX * THIRD));
-        double perVolume = 1 / volume;
-        double temperatureX = temperature * X_PER_KELVIN;
+        void evaluate(double pressureAbsolute, WaterState into) {
+            double q = (pressureAbsolute - MIDDLE_PRESSURE) * Q_PER_PASCAL;
+            double volume = a + q * (b + q * c);
+            double volumeX = aX + q * (bX + q * cX);
+            double volumeQ = b + 2 * q * c;
+            double work = q * (a + q * (b / 2 + q * c * THIRD));
+            double workX = q * (aX + q * (bX / 2 + q * cX * THIRD));
+            double workXX = 2 * q * (aXX + q * (bXX / 2 + q * C2 * THIRD));
+            double perVolume = 1 / volume;
+            double temperatureX = temperature * X_PER_KELVIN;
 
-        into.set(
-                temperature,
-                pressureAbsolute,
-                perVolume / VOLUME_SCALE,
-                volumeX * perVolume * X_PER_KELVIN,
-                -volumeQ * perVolume * Q_PER_PASCAL,
-                (ENTHALPY_SCALE * hX - WORK_SCALE * temperatureX * workXX) * X_PER_KELVIN,
-                ENTHALPY_SCALE * h + WORK_SCALE * (work - temperatureX * workX));
+            into.set(
+                    temperature,
+                    pressureAbsolute,
+                    perVolume / VOLUME_SCALE,
+                    volumeX * perVolume * X_PER_KELVIN,
+                    -volumeQ * perVolume * Q_PER_PASCAL,
+                    (ENTHALPY_SCALE * hX - WORK_SCALE * temperatureX * workXX) * X_PER_KELVIN,
+                    ENTHALPY_SCALE * h + WORK_SCALE * (work - temperatureX * workX));
+        }
     }
 }

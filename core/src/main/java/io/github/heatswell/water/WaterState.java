@@ -13,8 +13,10 @@ package io.github.heatswell.water;
  */
 public final class WaterState {
 
-    /** Working memory that spares the formulations of this package an allocation; holds nothing between evaluations. */
+    /** Working memory that spares {@link If97Region1} an allocation; holds nothing between evaluations. */
     final double[] workspace = new double[If97Region1.WORKSPACE_LENGTH];
+    /** What the last temperature gave {@link GibbsPolynomialWater}, which at that temperature then has less to work out. */
+    final GibbsPolynomialWater.Isotherm isotherm = new GibbsPolynomialWater.Isotherm();
 
     private double temperature = Double.NaN;
     private double pressureAbsolute = Double.NaN;

@@ -114,6 +114,8 @@ abstract class LiquidWaterContract {
         double first = state.enthalpy();
         water.evaluate(Double.NaN, Double.NaN, state);
         water.evaluate(420, 2e6, state);
+        water.evaluate(300, 2e6, state);
+        assertEquals(water.enthalpy(300, 2e6), state.enthalpy(), 0);
         water.evaluate(300, 3e5, state);
         assertEquals(first, state.enthalpy(), 0);
     }
