@@ -36,18 +36,41 @@ public final class TraceBuilder {
      * @throws IllegalStateException if there is no room for it, or the trace has been built
      */
     public void add(double time, double[] values, Regime regime) {
-        if (columns == null) {
-            throw new IllegalStateException("the trace has been built; begin another for more samples");
-        }
-        if (count == room) {
-            throw new IllegalStateException("a trace planned for " + room + " samples takes no more");
-        }
+        checkRoomFor(1);
         for (int i = 0; i < columns.length; i++) {
             columns[i][count] = values[i];
         }
         regimes[count] = regime;
         last = time;
         count++;
+    }
+
+    /**
+     * Adds samples that follow on each other under one regime.
+     *
+     * @param samples how many, at least 1
+     * @param times of each of them, since the start of the run (s), rising; there may be room for more
+     * @param values for each {@link Channel}, by its {@code ordinal()}, as many values in its SI unit or more; copied
+     * @param regime what fixes the pressure in all of them
+     * @throws IllegalStateException if there is no room for them, or the trace has been built
+     */
+    public void addAll(int samples, double[] times, double[][] values, Regime regime) {
+        checkRoomFor(samples);
+        for (int i = 0; i < columns.length; i++) {
+            System.arraycopy(values[i], 0, columns[i], count, samples);
+        }
+        Arrays.fill(regimes, count, count + samples, regime);
+        last = times[samples - 1];
+        count += samples;
+    }
+
+    private void checkRoomFor(int samples) {
+        if (columns == null) {
+            throw new IllegalStateException("the trace has been built; begin another for more samples");
+        }
+        if (samples > room - count) {
+            throw new IllegalStateException("a trace planned for " + room + " samples takes no more");
+        }
     }
 
     /**

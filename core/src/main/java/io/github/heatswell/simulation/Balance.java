@@ -52,6 +52,7 @@ final class Balance {
     private final Branch branch;
     private final ReliefFlows relief;
     private final WaterState cold = new WaterState();
+    private final WaterState hot = new WaterState();
     private final double referenceEnthalpy;
     private final double[] probe;
 
@@ -101,7 +102,7 @@ final class Balance {
 
     /** Whether any burner or element is on. */
     boolean isHeating(Modes modes) {
-        for (int i = 0; i < plant.sources.size(); i++) {
+        for (int i = 0; i < plant.sources.length; i++) {
             if (modes.isOn(i, plant)) {
                 return true;
             }
@@ -109,9 +110,9 @@ final class Balance {
         return false;
     }
 
-    /** Whether a tap is open. */
-    boolean isDrawing() {
-        return conditions.draw() != null;
+    /** Flow (m3/s) of the open tap, 0 if there is none. */
+    double drawn() {
+        return conditions.draw() == null ? 0 : conditions.draw().flow();
     }
 
     /**
@@ -123,7 +124,7 @@ final class Balance {
      * @param rates the rates of change of the state, overwritten
      */
     void evaluate(double[] y, Modes modes, double[] rates) {
-        if (modes == lastModes && Arrays.equals(y, lastState)) {
+        if (modes == lastModes && y[vector.highest] == lastState[vector.highest] && Arrays.equals(y, lastState)) {
             System.arraycopy(lastRates, 0, rates, 0, rates.length);
             return;
         }
@@ -157,8 +158,12 @@ final class Balance {
         seatFlow = conditions.supplyOpen() && modes.rule != PressureRule.RETURNING
                 ? cold.density() * plant.feed.throughSeat(p, y[StateVector.STREET])
                 : 0;
-        leakFlow = p > plant.atmosphere ? cold.density() * plant.leakage * Math.sqrt(p - plant.atmosphere) : 0;
-        drawFlow = conditions.draw() == null ? 0 : hotFlow(y[StateVector.COLD]);
+        leakFlow = plant.leakage > 0 && p > plant.atmosphere
+                ? cold.density() * plant.leakage * Math.sqrt(p - plant.atmosphere)
+                : 0;
+        drawFlow = conditions.draw() == null
+                ? 0
+                : hotFlow(y[StateVector.COLD], column.topTemperature(), column.topDensity());
         settlingSlope = relief.slope()
                 + (modes.rule == PressureRule.FILLING
                         ? cold.density() * plant.feed.fillingSlope(p, y[StateVector.STREET])
@@ -167,7 +172,7 @@ final class Balance {
 
     /** Cold water stands at one pressure for most of a day, and at one temperature: its properties are looked up once. */
     private void prepareCold(double temperature, double p) {
-        if (Double.compare(temperature, lastColdTemperature) != 0 || Double.compare(p, lastColdPressure) != 0) {
+        if (temperature != lastColdTemperature || p != lastColdPressure) {
             water.evaluate(temperature, p, cold);
             lastColdTemperature = temperature;
             lastColdPressure = p;
@@ -175,13 +180,25 @@ final class Balance {
     }
 
     /** What the running draw takes from the top of the tank (kg/s). */
-    private double hotFlow(double coldTemperature) {
+    private double hotFlow(double coldTemperature, double top, double topDensity) {
         double tap = conditions.draw().flow();
         double wanted = conditions.draw().mixedTemperature().orElse(Double.POSITIVE_INFINITY);
-        double top = column.topTemperature();
         return top <= wanted
-                ? column.topDensity() * tap
+                ? topDensity * tap
                 : mixedDensity * tap * (wanted - coldTemperature) / (top - coldTemperature);
+    }
+
+    /**
+     * Mass flow (kg/s) to the taps in a state, without the balance as a whole.
+     *
+     * @param y the state
+     */
+    double drawFlow(double[] y) {
+        if (conditions.draw() == null) {
+            return 0;
+        }
+        water.evaluate(y[vector.highest], y[StateVector.PRESSURE], hot);
+        return hotFlow(y[StateVector.COLD], hot.temperature(), hot.density());
     }
 
     /** What leaves the branch by holes and closed seats, less what comes through the seat of the feed (kg/s). */
@@ -337,11 +354,6 @@ final class Balance {
         return reliefFlow + relief.branchSeep() + relief.topSeep();
     }
 
-    /** Mass flow (kg/s) to the taps as last evaluated. */
-    double drawFlow() {
-        return drawFlow;
-    }
-
     /** Whether the outlet of a reducing valve is below its standing pressure, and so follows the flow. */
     boolean droops(double[] y) {
         return plant.feed.droop > 0
@@ -389,9 +401,18 @@ final class Balance {
         return stiffness / settlingSlope;
     }
 
-    /** Water in the vessel (m3). */
-    double vesselWater(double[] y, Diaphragm diaphragm) {
-        return branch.vesselWater(y, diaphragm);
+    /** Water in the vessel (m3) at a pressure (Pa, absolute) and gas temperature (K). */
+    double vesselWater(double pressure, double gasTemperature, Diaphragm diaphragm) {
+        return branch.vesselWater(pressure, gasTemperature, diaphragm);
+    }
+
+    /** The same for several pressures and gas temperatures. */
+    void vesselWater(double[] pressures, double[] gasTemperatures, Diaphragm diaphragm, int count, double[] into) {
+        if (diaphragm == Diaphragm.FLOATING) {
+            plant.vessel.freeWater(pressures, gasTemperatures, count, into);
+        } else {
+            Arrays.fill(into, 0, count, branch.vesselWater(pressures[0], gasTemperatures[0], diaphragm));
+        }
     }
 
     /** All water in the system (kg). */

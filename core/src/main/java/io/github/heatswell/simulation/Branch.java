@@ -54,14 +54,14 @@ final class Branch {
         return plant.pipeVolume
                 + plant.pipeGrowth * (p - plant.coldPressure)
                 - plant.airConstant / p
-                + vesselWater(y, diaphragm);
+                + vesselWater(p, y[StateVector.GAS], diaphragm);
     }
 
-    /** Water (m3) in the vessel. */
-    double vesselWater(double[] y, Diaphragm diaphragm) {
+    /** Water (m3) in the vessel at a pressure (Pa, absolute) and gas temperature (K). */
+    double vesselWater(double pressure, double gasTemperature, Diaphragm diaphragm) {
         return switch (diaphragm) {
             case ABSENT, SEATED -> 0;
-            case FLOATING -> plant.vessel.freeWater(y[StateVector.PRESSURE], y[StateVector.GAS]);
+            case FLOATING -> plant.vessel.freeWater(pressure, gasTemperature);
             case BOTTOMED_OUT -> plant.vessel.largestWater;
         };
     }

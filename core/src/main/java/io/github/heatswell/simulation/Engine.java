@@ -48,7 +48,7 @@ final class Engine {
     private double drawEndsWith = Double.POSITIVE_INFINITY;
     private Optional<Schedule.Start> nextDraw;
 
-    Engine(HotWaterSystem system, TimeGrid planned, SampleListener listener, double relativeTolerance) {
+    Engine(HotWaterSystem system, TimeGrid planned, SampleSink sink, double relativeTolerance) {
         this.system = system;
         end = planned.end();
         plant = new Plant(system);
@@ -58,7 +58,7 @@ final class Engine {
         chooser = new ModeChooser(plant, vector, balance);
         schedule = new Schedule(system);
         solver = new SegmentSolver(plant, vector, balance, relativeTolerance);
-        recorder = new Recorder(plant, vector, balance, planned.step(), listener);
+        recorder = new Recorder(plant, vector, balance, planned.step(), sink);
         rates = new double[vector.length];
         state = startState();
         modes = chooser.atStart(state);
@@ -185,7 +185,7 @@ final class Engine {
 
     /** Takes over the modes after a watch; says whether the run ends there. */
     private boolean apply(Watch due) {
-        EventKind kind = due.kind().orElse(null);
+        EventKind kind = due.kind();
         if (kind == EventKind.DRAW_ENDED) {
             closeTap();
             world();
@@ -199,10 +199,11 @@ final class Engine {
                 return true;
             }
         }
-        if (modes.rule == PressureRule.FREE && due.after().rule == PressureRule.SETTLED) {
-            modes = due.after();
+        Modes after = due.after().apply(modes);
+        if (modes.rule == PressureRule.FREE && after.rule == PressureRule.SETTLED) {
+            modes = after;
         } else {
-            choose(due.after());
+            choose(after);
         }
         return false;
     }
@@ -220,11 +221,11 @@ final class Engine {
     }
 
     private void reportHeater() {
-        for (int i = 0; i < plant.sources.size(); i++) {
+        for (int i = 0; i < plant.sources.length; i++) {
             boolean on = modes.isOn(i, plant);
             if (on != reported.isOn(i, plant)) {
                 EventKind kind = on ? EventKind.HEATER_ON : EventKind.HEATER_OFF;
-                recorder.event(time, kind, plant.sources.get(i).name, state);
+                recorder.event(time, kind, plant.sources[i].name, state);
             }
         }
         reported = modes;

@@ -88,6 +88,9 @@ final class Feed {
      * @return volume flow (m3/s) into the system
      */
     double throughSeat(double pressure, double street) {
+        if (seatLeakage == 0) {
+            return 0;
+        }
         double difference = street - pressure;
         return seatLeakage * difference / Math.sqrt(Math.abs(difference) + SMALL_DIFFERENCE);
     }

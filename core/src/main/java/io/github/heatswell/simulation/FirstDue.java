@@ -2,7 +2,8 @@ package io.github.heatswell.simulation;
 
 import java.util.List;
 import org.hipparchus.analysis.UnivariateFunction;
-import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
+import org.hipparchus.analysis.solvers.AllowedSolution;
+import org.hipparchus.analysis.solvers.PegasusSolver;
 
 /**
  * Finds the first watch that falls due in a step. All distances are positive at the start of a segment (what is due at once
@@ -17,11 +18,12 @@ final class FirstDue {
     private static final double TIME_ACCURACY = 1e-9;
 
     private static final int MOST_ITERATIONS = 200;
-    private static final int SOLVER_ORDER = 5;
 
     private final Balance balance;
-    private final BracketingNthOrderBrentSolver solver =
-            new BracketingNthOrderBrentSolver(0, TIME_ACCURACY, 0, SOLVER_ORDER);
+    /** What is sought is nearly straight over a step: the simplest of methods is there in three or four looks. */
+    private final PegasusSolver solver = new PegasusSolver(0, TIME_ACCURACY, 0);
+
+    private double[] distances = {};
     private final double[] state;
     private final double[] rates;
 
@@ -92,11 +94,14 @@ final class FirstDue {
 
     /** Of all watches that are due by a time, the one that fell due first. */
     private void locate(StepCurve step, double until, double[] then) {
-        double[] distances = new double[watches.size()];
-        for (int i = 0; i < distances.length; i++) {
+        int count = watches.size();
+        if (distances.length < count) {
+            distances = new double[count];
+        }
+        for (int i = 0; i < count; i++) {
             distances[i] = watches.get(i).distance().from(then);
         }
-        for (int i = 0; i < distances.length; i++) {
+        for (int i = 0; i < count; i++) {
             if (!(distances[i] > 0)) {
                 double at = time(watches.get(i), step, until, distances[i]);
                 if (due == null || at < dueAt) {
@@ -118,8 +123,7 @@ final class FirstDue {
         // the ends are known, and the solver asks for them first
         UnivariateFunction distance =
                 time -> time == step.from() ? atStart : time == until ? atEnd : distance(watch, step, time);
-        return solver.solveInterval(MOST_ITERATIONS, distance, step.from(), until)
-                .getRightAbscissa();
+        return solver.solve(MOST_ITERATIONS, distance, step.from(), until, AllowedSolution.RIGHT_SIDE);
     }
 
     private double distance(Watch watch, StepCurve step, double time) {

@@ -8,6 +8,8 @@ import java.util.List;
  * alike; so a segment begins with the step with which the last one of its kind would have gone on, in place of the solver's
  * own guess, which begins small and grows tenfold with each step. A step that is too long is refused by the solver and tried
  * shorter.
+ *
+ * <p>With a tap open a step is as long as it takes to draw so much water, whatever the flow.
  */
 final class FirstStep {
 
@@ -15,11 +17,16 @@ final class FirstStep {
     private static final double UNKNOWN = -1;
 
     private static final int RULES = Modes.PressureRule.values().length;
-    /** The first trial of all (s) with a tap open, while no valve is settling, */
-    private static final double DRAWING = 60;
-    /** and with none. */
-    private static final double RESTING = 600;
+    /** The first trial of all (s) while water is heated, */
+    private static final double HEATING = 400;
+    /** and at rest. */
+    private static final double RESTING = 3_600;
+    /** The first trial of all (m3) with a tap open: so much exchanges a small part of the tank's water, */
+    private static final double DRAWING = 10e-3;
+    /** and so much empties a small part of a vessel. */
+    private static final double DRAWING_OFF = 0.7e-3;
 
+    private double pace;
     private double length;
 
     private FirstStep(double length) {
@@ -31,10 +38,11 @@ final class FirstStep {
         FirstStep[] all = new FirstStep[8 * RULES];
         Arrays.setAll(all, kind -> new FirstStep(UNKNOWN));
         for (Modes.PressureRule rule : List.of(Modes.PressureRule.FREE, Modes.PressureRule.HELD)) {
-            for (boolean heating : new boolean[] {false, true}) {
-                all[kind(rule, false, heating, true)] = new FirstStep(DRAWING);
-                all[kind(rule, false, heating, false)] = new FirstStep(RESTING);
-            }
+            double drawing = rule == Modes.PressureRule.HELD ? DRAWING : DRAWING_OFF;
+            all[kind(rule, false, false, false)] = new FirstStep(RESTING);
+            all[kind(rule, false, true, false)] = new FirstStep(HEATING);
+            all[kind(rule, false, false, true)] = new FirstStep(drawing);
+            all[kind(rule, false, true, true)] = new FirstStep(drawing);
         }
         return all;
     }
@@ -49,13 +57,19 @@ final class FirstStep {
         return rule.ordinal() + RULES * circumstances;
     }
 
-    /** The step (s) to begin with, negative if the solver is to guess. */
-    double length() {
-        return length;
+    /**
+     * The step to begin with.
+     *
+     * @param drawn flow of the open tap (m3/s), 0 if there is none
+     * @return its length (s), negative if the solver is to guess
+     */
+    double under(double drawn) {
+        pace = drawn > 0 ? drawn : 1;
+        return length / pace;
     }
 
-    /** A segment of the kind is over, and would have gone on with a step of some length (s). */
+    /** The segment is over, and would have gone on with a step of some length (s). */
     void goingOnWith(double next) {
-        length = next;
+        length = next * pace;
     }
 }

@@ -55,6 +55,16 @@ final class GasCushion {
         return volume - gasVolume(pressure, gasTemperature);
     }
 
+    /** The same for several pressures and gas temperatures. */
+    void freeWater(double[] pressures, double[] gasTemperatures, int count, double[] into) {
+        double size = volume;
+        double gas = gasConstant;
+        double higher = offset;
+        for (int i = 0; i < count; i++) {
+            into[i] = size - gas * gasTemperatures[i] / (pressures[i] - higher);
+        }
+    }
+
     /** Pressure of the system (Pa, absolute) at which the vessel holds so much water (m3). */
     double pressureWith(double water, double gasTemperature) {
         return gasConstant * gasTemperature / (volume - water) + offset;

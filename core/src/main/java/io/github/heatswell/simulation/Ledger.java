@@ -39,10 +39,10 @@ final class Ledger {
         double now = balance.relaxedTankMass(y, modes);
         displaced += Math.abs(now - tankMass);
         tankMass = now;
-        for (int i = 0; i < plant.sources.size(); i++) {
+        for (int i = 0; i < plant.sources.length; i++) {
             if (modes.isOn(i, plant)) {
-                heaterInput += plant.sources.get(i).input * length;
-                heatToWater += plant.sources.get(i).output * length;
+                heaterInput += plant.sources[i].input * length;
+                heatToWater += plant.sources[i].output * length;
             }
         }
     }
@@ -64,8 +64,8 @@ final class Ledger {
 
     Totals totals(double[] y, List<Event> events) {
         List<ReliefTotal> relief = new ArrayList<>();
-        for (int i = 0; i < plant.valves.size(); i++) {
-            String name = plant.valves.get(i).name;
+        for (int i = 0; i < plant.valves.length; i++) {
+            String name = plant.valves[i].name;
             double mass = y[StateVector.RELIEVED + i];
             relief.add(new ReliefTotal(name, mass, mass / plant.coldDensity, openings(events, name)));
         }

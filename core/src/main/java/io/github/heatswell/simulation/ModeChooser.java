@@ -41,13 +41,13 @@ final class ModeChooser {
     /** The modes a state starts with, before any rule is chosen. */
     Modes atStart(double[] y) {
         Modes modes = Modes.resting(plant).withDiaphragm(diaphragm(y));
-        for (int i = 0; i < plant.valves.size(); i++) {
-            if (plant.valves.get(i).stuckOpen) {
+        for (int i = 0; i < plant.valves.length; i++) {
+            if (plant.valves[i].stuckOpen) {
                 modes = modes.withLift(i, Valve.Lift.PRESSURE);
             }
         }
-        for (int i = 0; i < plant.sources.size(); i++) {
-            Plant.Source source = plant.sources.get(i);
+        for (int i = 0; i < plant.sources.length; i++) {
+            Plant.Source source = plant.sources[i];
             if (source.stuck || y[vector.lowest + source.layer] <= source.switchOn) {
                 modes = modes.withCall(i, true);
             }

@@ -61,13 +61,13 @@ final class Modes {
 
     /** Thermostats silent, valves closed, no vessel, every layer for itself, pressure free. */
     static Modes resting(Plant plant) {
-        Valve.Lift[] closed = new Valve.Lift[plant.valves.size()];
+        Valve.Lift[] closed = new Valve.Lift[plant.valves.length];
         Arrays.fill(closed, Valve.Lift.CLOSED);
         return new Modes(
                 PressureRule.FREE,
                 Diaphragm.ABSENT,
                 false,
-                new boolean[plant.sources.size()],
+                new boolean[plant.sources.length],
                 closed,
                 new boolean[plant.layers - 1]);
     }

@@ -8,7 +8,6 @@ import io.github.heatswell.plant.Leak;
 import io.github.heatswell.plant.PipeRun;
 import io.github.heatswell.plant.Tank;
 import io.github.heatswell.water.GibbsPolynomialWater;
-import java.util.List;
 
 /**
  * A description worked out into the numbers the equations need: absolute pressures at the height of the drain cock, sums
@@ -52,12 +51,12 @@ final class Plant {
     final double leakage;
 
     final Feed feed;
-    final List<Source> sources;
+    final Source[] sources;
     final boolean simultaneous;
     /** Temperature (K) of the hottest water at which the cut-out trips; infinite without one. */
     final double cutOut;
 
-    final List<Valve> valves;
+    final Valve[] valves;
     final boolean anySeatLeaks;
     /** The vessel, or null if there is none that takes water. */
     final GasCushion vessel;
@@ -101,13 +100,13 @@ final class Plant {
         Heater heater = system.heater();
         sources = heater.elements().stream()
                 .map(element -> new Source(heater, element, layers))
-                .toList();
+                .toArray(Source[]::new);
         simultaneous = heater.simultaneous();
         cutOut = heater.cutOut().orElse(Double.POSITIVE_INFINITY);
 
         valves = system.reliefValves().stream()
                 .map(valve -> new Valve(valve, atmosphere, offset(valve.height())))
-                .toList();
+                .toArray(Valve[]::new);
         anySeatLeaks = system.reliefValves().stream().anyMatch(valve -> valve.leakage() > 0);
         vessel = system.vessel()
                 .filter(described -> described.condition() == ExpansionVessel.Condition.SOUND)

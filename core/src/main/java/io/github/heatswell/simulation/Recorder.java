@@ -9,6 +9,7 @@ import io.github.heatswell.result.Regime;
 import io.github.heatswell.result.TimeGrid;
 import io.github.heatswell.simulation.Modes.PressureRule;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -19,12 +20,20 @@ import java.util.List;
  */
 final class Recorder {
 
+    private static final int CHANNELS = Channel.values().length;
+    /** So many samples at most are worked out together. */
+    private static final int BATCH = 64;
+
     private final Plant plant;
     private final StateVector vector;
     private final Balance balance;
     private final double interval;
-    private final SampleListener listener;
-    private final double[] values = new double[Channel.values().length];
+    private final double specificVolume;
+    private final SampleSink sink;
+    private final double[] times = new double[BATCH];
+    private final double[] parts = new double[BATCH];
+    private final double[] gas = new double[BATCH];
+    private final double[][] channels = new double[CHANNELS][BATCH];
     private final List<Event> events = new ArrayList<>();
     private final Peak highestPressure = new Peak(1);
     private final Peak lowestPressure = new Peak(-1);
@@ -40,12 +49,13 @@ final class Recorder {
     private double power;
     private Regime regime;
 
-    Recorder(Plant plant, StateVector vector, Balance balance, double interval, SampleListener listener) {
+    Recorder(Plant plant, StateVector vector, Balance balance, double interval, SampleSink sink) {
         this.plant = plant;
         this.vector = vector;
         this.balance = balance;
         this.interval = interval;
-        this.listener = listener;
+        this.sink = sink;
+        specificVolume = 1 / plant.coldDensity;
         this.rates = new double[vector.length];
         this.inside = new double[vector.length];
     }
@@ -96,9 +106,11 @@ final class Recorder {
     void step(StepCurve step) {
         double end = segmentStart + step.to();
         double last = end - TimeGrid.SAME_INSTANT * interval;
-        for (double next = nextSample(); next < last; next = nextSample()) {
-            step.at(Math.max(step.from(), next - segmentStart), inside);
-            sample(next, inside);
+        for (int due = gather(last); due > 0; due = gather(last)) {
+            for (int i = 0; i < due; i++) {
+                parts[i] = step.part(times[i] - segmentStart);
+            }
+            sample(step, due);
         }
         look(end, step.last());
         seeTurningPoints(step);
@@ -106,7 +118,9 @@ final class Recorder {
 
     /** The run is over; the last instant is a sample whether or not it lies on the grid. */
     void end(double time, double[] y) {
-        sample(time, y);
+        times[0] = time;
+        parts[0] = 0;
+        sample(StepCurve.standingAt(y), 1);
     }
 
     /** Takes down an event. */
@@ -126,45 +140,72 @@ final class Recorder {
                 mostVesselWater.extreme());
     }
 
-    /** The time (s) of the next sample to take. */
-    private double nextSample() {
-        return sampled * interval;
-    }
-
-    private void sample(double time, double[] y) {
-        double relief = 0;
-        double draw = 0;
-        if (drawing || plant.anySeatLeaks || modes.anyValveOpen()) {
-            balance.evaluate(y, modes, rates);
-            relief = Math.max(0, balance.givenOff());
-            draw = balance.drawFlow();
+    /** Writes down the times (s) of the next samples that fall before a time; says how many there are. */
+    private int gather(double before) {
+        int count = 0;
+        for (double next = sampled * interval; next < before && count < BATCH; next = (sampled + count) * interval) {
+            times[count++] = next;
         }
-        put(Channel.WATER_MEAN, vector.mean(y));
-        put(Channel.PRESSURE_ABSOLUTE, y[StateVector.PRESSURE]);
-        put(Channel.VESSEL_WATER, balance.vesselWater(y, modes.diaphragm));
-        put(Channel.RELIEF_FLOW, relief / plant.coldDensity);
-        put(Channel.RELIEVED_TOTAL, vector.relieved(y) / plant.coldDensity);
-        put(Channel.INFLOW_TOTAL, y[StateVector.LET_IN] / plant.coldDensity);
-        put(Channel.HEATER_POWER, power);
-        put(Channel.WATER_TOP, y[vector.highest]);
-        put(Channel.WATER_BOTTOM, y[vector.lowest]);
-        put(Channel.DRAW_FLOW, draw / plant.coldDensity);
-        put(Channel.DRAWN_TOTAL, y[StateVector.DRAWN] / plant.coldDensity);
-        put(Channel.RETURNED_TOTAL, y[StateVector.RETURNED] / plant.coldDensity);
-        put(Channel.STREET_ABSOLUTE, y[StateVector.STREET]);
-        put(Channel.GAUGE_READING, y[StateVector.PRESSURE] - plant.atmosphere - plant.gaugeOffset);
-        sampled++;
-        listener.sample(time, values, regime);
+        return count;
     }
 
-    private void put(Channel channel, double value) {
-        values[channel.ordinal()] = value;
+    /** Takes the samples for the times gathered, channel by channel. */
+    private void sample(StepCurve step, int count) {
+        put(step, count, Channel.WATER_MEAN, vector.lowest, vector.highest, 1.0 / plant.layers);
+        put(step, count, Channel.WATER_TOP, vector.highest, vector.highest, 1);
+        put(step, count, Channel.WATER_BOTTOM, vector.lowest, vector.lowest, 1);
+        put(step, count, Channel.PRESSURE_ABSOLUTE, StateVector.PRESSURE, StateVector.PRESSURE, 1);
+        put(step, count, Channel.STREET_ABSOLUTE, StateVector.STREET, StateVector.STREET, 1);
+        put(step, count, Channel.RELIEVED_TOTAL, StateVector.RELIEVED, vector.lowest - 1, specificVolume);
+        put(step, count, Channel.INFLOW_TOTAL, StateVector.LET_IN, StateVector.LET_IN, specificVolume);
+        put(step, count, Channel.DRAWN_TOTAL, StateVector.DRAWN, StateVector.DRAWN, specificVolume);
+        put(step, count, Channel.RETURNED_TOTAL, StateVector.RETURNED, StateVector.RETURNED, specificVolume);
+        Arrays.fill(channel(Channel.HEATER_POWER), 0, count, power);
+        putFlows(step, count);
+        step.fill(StateVector.GAS, StateVector.GAS, 1, parts, count, gas);
+        double[] pressure = channel(Channel.PRESSURE_ABSOLUTE);
+        balance.vesselWater(pressure, gas, modes.diaphragm, count, channel(Channel.VESSEL_WATER));
+        double[] reading = channel(Channel.GAUGE_READING);
+        double zero = plant.atmosphere + plant.gaugeOffset;
+        for (int i = 0; i < count; i++) {
+            reading[i] = pressure[i] - zero;
+        }
+        sampled += count;
+        sink.take(count, times, channels, regime);
+    }
+
+    private void put(StepCurve step, int count, Channel channel, int first, int last, double factor) {
+        step.fill(first, last, factor, parts, count, channel(channel));
+    }
+
+    /** What flows has to be worked out for each sample, where anything may flow. */
+    private void putFlows(StepCurve step, int count) {
+        double[] relief = channel(Channel.RELIEF_FLOW);
+        double[] draw = channel(Channel.DRAW_FLOW);
+        Arrays.fill(relief, 0, count, 0);
+        Arrays.fill(draw, 0, count, 0);
+        boolean givesOff = plant.anySeatLeaks || modes.anyValveOpen();
+        if (!givesOff && !drawing) {
+            return;
+        }
+        for (int i = 0; i < count; i++) {
+            step.atPart(parts[i], inside);
+            draw[i] = balance.drawFlow(inside) * specificVolume;
+            if (givesOff) {
+                balance.evaluate(inside, modes, rates);
+                relief[i] = Math.max(0, balance.givenOff()) * specificVolume;
+            }
+        }
+    }
+
+    private double[] channel(Channel channel) {
+        return channels[channel.ordinal()];
     }
 
     private double power() {
         double sum = 0;
-        for (int i = 0; i < plant.sources.size(); i++) {
-            sum += modes.isOn(i, plant) ? plant.sources.get(i).input : 0;
+        for (int i = 0; i < plant.sources.length; i++) {
+            sum += modes.isOn(i, plant) ? plant.sources[i].input : 0;
         }
         return sum;
     }
@@ -183,7 +224,7 @@ final class Recorder {
         highestPressure.see(y[StateVector.PRESSURE], time);
         lowestPressure.see(y[StateVector.PRESSURE], time);
         highestTemperature.see(y[vector.highest], time);
-        mostVesselWater.see(balance.vesselWater(y, modes.diaphragm), time);
+        mostVesselWater.see(balance.vesselWater(y[StateVector.PRESSURE], y[StateVector.GAS], modes.diaphragm), time);
     }
 
     /** Looks where something turned round inside a step. */

@@ -1,5 +1,7 @@
 package io.github.heatswell.simulation;
 
+import java.util.Arrays;
+
 /**
  * What the relief valves pass by their curves, apart for the cold branch and the top of the tank, and apart for valves that
  * are open and closed seats that let water by.
@@ -16,6 +18,7 @@ final class ReliefFlows {
     private double slope;
     private double branchSeep;
     private double topSeep;
+    private boolean quiet;
 
     ReliefFlows(Plant plant) {
         this.plant = plant;
@@ -37,8 +40,12 @@ final class ReliefFlows {
         slope = 0;
         branchSeep = 0;
         topSeep = 0;
-        for (int i = 0; i < plant.valves.size(); i++) {
-            Valve valve = plant.valves.get(i);
+        quiet = !plant.anySeatLeaks && !modes.anyValveOpen();
+        if (quiet) {
+            return;
+        }
+        for (int i = 0; i < plant.valves.length; i++) {
+            Valve valve = plant.valves[i];
             boolean open = modes.lift(i) != Valve.Lift.CLOSED;
             double flow = flow(i, p, modes);
             onBranch += open && !valve.onTank ? flow : 0;
@@ -50,7 +57,7 @@ final class ReliefFlows {
     }
 
     private double flow(int index, double p, Modes modes) {
-        Valve valve = plant.valves.get(index);
+        Valve valve = plant.valves[index];
         return density(valve) * valve.flow(p, modes.lift(index));
     }
 
@@ -97,8 +104,12 @@ final class ReliefFlows {
      * @param rates the rates of change of the state
      */
     void fill(double p, Modes modes, double passed, double[] rates) {
+        if (quiet) {
+            Arrays.fill(rates, StateVector.RELIEVED, StateVector.RELIEVED + plant.valves.length, 0);
+            return;
+        }
         double scale = open() == 0 ? 0 : passed / open();
-        for (int i = 0; i < plant.valves.size(); i++) {
+        for (int i = 0; i < plant.valves.length; i++) {
             boolean open = modes.lift(i) != Valve.Lift.CLOSED;
             rates[StateVector.RELIEVED + i] = (open ? scale : 1) * flow(i, p, modes);
         }

@@ -28,6 +28,11 @@ final class SegmentSolver {
     private static final double MASS_TOLERANCE = 1e-9;
     private static final double ENERGY_TOLERANCE = 1e-2;
 
+    /** What a small heat-up moves of the tank's water (-). */
+    private static final double HEAT_UP = 0.01;
+    /** An error of what is counted since the start (-) adds up over a run: this much of the tolerance in each step. */
+    private static final double OF_TOTALS = 0.1;
+
     private static final double SHORTEST_STEP = 1e-13;
     /**
      * The longest step (s), and the longest time between two looks at the watches, while water is heated, drawn or relieved.
@@ -40,14 +45,13 @@ final class SegmentSolver {
 
     private static final int MOST_EVALUATIONS = 2_000_000;
 
-    private final StoppableIntegrator integrator;
+    private final StoppableIntegrator busy;
+    private final StoppableIntegrator resting;
     private final Balance balance;
     private final double relativeTolerance;
     private final Equations equations;
     private final StepCurve curve;
     private final FirstDue first;
-    private final double[] absolute;
-    private final double[] relative;
     private final FirstStep[] firstSteps = FirstStep.ofEveryKind();
     private long evaluations;
     private long steps;
@@ -59,11 +63,12 @@ final class SegmentSolver {
         equations = new Equations(vector.length);
         curve = new StepCurve(vector.length);
         first = new FirstDue(balance, vector.length);
-        absolute = new double[vector.length];
-        relative = new double[vector.length];
+        double[] absolute = new double[vector.length];
+        double[] relative = new double[vector.length];
         Arrays.fill(absolute, MASS_TOLERANCE);
         Arrays.fill(relative, relativeTolerance);
         relative[StateVector.PRESSURE] = 0;
+        Arrays.fill(relative, StateVector.LET_IN, vector.lowest, OF_TOTALS * relativeTolerance);
         // a relative error of temperature counts against 300 K, of which a heat-up is a sixth
         Arrays.fill(relative, vector.lowest, vector.length, 0.1 * relativeTolerance);
         absolute[StateVector.PRESSURE] = pressureTolerance(plant);
@@ -72,18 +77,19 @@ final class SegmentSolver {
         absolute[StateVector.DELIVERED] = ENERGY_TOLERANCE;
         absolute[StateVector.HEAT_LOST] = ENERGY_TOLERANCE;
         absolute[StateVector.CARRIED] = ENERGY_TOLERANCE;
-        integrator = new StoppableIntegrator(SHORTEST_STEP, LONGEST_STEP, absolute, relative);
+        busy = new StoppableIntegrator(SHORTEST_STEP, LONGEST_STEP, absolute, relative);
+        resting = new StoppableIntegrator(SHORTEST_STEP, LONGEST_STEP_AT_REST, absolute, relative);
     }
 
     /**
      * The error of pressure (Pa) that a step may make. Pressure stands for stored water, the more of it the softer the
-     * system is: with a large vessel a pascal is a tenth of a gram. The tolerance is the pressure that stores a small part
-     * of the relative tolerance of the tank's water, since a heat-up moves only one or two hundredths of that water.
+     * system is: with a large vessel a pascal is a tenth of a gram. The tolerance is the pressure that stores the relative
+     * tolerance's part of what a small heat-up moves.
      */
     private double pressureTolerance(Plant plant) {
         double vessel = plant.vessel == null ? 0 : plant.vessel.volume / plant.startPressure;
         double give = plant.tankVolume * (5e-10 + plant.shellCompliance) + plant.pipeGrowth + vessel;
-        return relativeTolerance * Math.min(plant.startPressure, 0.003 * plant.tankVolume / give);
+        return relativeTolerance * Math.min(plant.startPressure, HEAT_UP * plant.tankVolume / give);
     }
 
     /**
@@ -118,18 +124,16 @@ final class SegmentSolver {
     Outcome advance(double[] start, Modes modes, List<Watch> watches, double length, StepReader reader) {
         first.begin(modes, watches);
         boolean heating = balance.isHeating(modes);
-        boolean drawing = balance.isDrawing();
+        double drawn = balance.drawn();
+        boolean drawing = drawn > 0;
         FirstStep guess = firstSteps[FirstStep.kind(modes, heating, drawing)];
         boolean atRest = !heating && !drawing && !modes.anyValveOpen();
-        double longest = atRest ? LONGEST_STEP_AT_REST : LONGEST_STEP;
-        if (integrator.getMaxStep() != longest) {
-            integrator.setStepSizeControl(SHORTEST_STEP, longest, absolute, relative);
-        }
-        integrator.setInitialStepSize(Math.min(guess.length(), longest));
+        StoppableIntegrator integrator = atRest ? resting : busy;
+        integrator.setInitialStepSize(Math.min(guess.under(drawn), integrator.getMaxStep()));
         integrator.setMaxEvaluations(MOST_EVALUATIONS);
-        integrator.handTo(step -> {
+        integrator.handTo((from, to, stages) -> {
             steps++;
-            curve.load(step);
+            curve.load(from, to, stages);
             boolean due = first.isIn(curve);
             reader.read(curve);
             return !due;
@@ -144,11 +148,16 @@ final class SegmentSolver {
 
     /** How the numbers were made so far. */
     Numerics numerics() {
-        return new Numerics(integrator.getName(), relativeTolerance, evaluations, steps, segments);
+        return new Numerics(busy.getName(), relativeTolerance, evaluations, steps, segments);
     }
 
     /** The equations as the solver calls them, past its means for states of several parts, which copy every state. */
     private final class Equations extends ExpandableODE {
+        /** More than a step has stages: the solver copies what it keeps for longer. */
+        private static final int ROUND = 16;
+
+        private final double[][] rounds;
+        private int turn;
         private Modes modes;
 
         Equations(int dimension) {
@@ -163,11 +172,13 @@ final class SegmentSolver {
                     throw new IllegalStateException("the solver asks the whole system");
                 }
             });
+            rounds = new double[ROUND][dimension];
         }
 
         @Override
         public double[] computeDerivatives(double time, double[] y) {
-            double[] rates = new double[y.length];
+            double[] rates = rounds[turn];
+            turn = (turn + 1) % ROUND;
             balance.evaluate(y, modes, rates);
             return rates;
         }

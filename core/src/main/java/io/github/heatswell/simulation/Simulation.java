@@ -1,6 +1,7 @@
 package io.github.heatswell.simulation;
 
 import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.TimeGrid;
@@ -74,7 +75,7 @@ public final class Simulation {
      */
     public RunResult run() {
         TraceBuilder trace = new TraceBuilder(planned());
-        RunSummary summary = stream(trace::add);
+        RunSummary summary = simulate(trace::addAll);
         return new RunResult(summary, trace.build());
     }
 
@@ -87,7 +88,11 @@ public final class Simulation {
      */
     public RunSummary stream(SampleListener listener) {
         Objects.requireNonNull(listener, "listener");
-        return new Engine(system, planned(), listener, SegmentSolver.RELATIVE_TOLERANCE).run();
+        return simulate(SampleSink.to(listener, Channel.values().length));
+    }
+
+    private RunSummary simulate(SampleSink sink) {
+        return new Engine(system, planned(), sink, SegmentSolver.RELATIVE_TOLERANCE).run();
     }
 
     private TimeGrid planned() {

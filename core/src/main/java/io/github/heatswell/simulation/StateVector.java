@@ -42,7 +42,7 @@ final class StateVector {
     final int length;
 
     StateVector(Plant plant) {
-        lowest = RELIEVED + plant.valves.size();
+        lowest = RELIEVED + plant.valves.length;
         highest = lowest + plant.layers - 1;
         length = highest + 1;
     }

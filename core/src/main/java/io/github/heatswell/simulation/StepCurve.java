@@ -1,13 +1,15 @@
 package io.github.heatswell.simulation;
 
+import java.util.Arrays;
 import org.hipparchus.ode.ODEStateAndDerivative;
-import org.hipparchus.ode.sampling.ODEStateInterpolator;
 
 /**
- * The continuous solution over one step, for reading many states off it. The solver's own interpolant is a polynomial of
- * degree four in time that meets state and rates at both ends, so one state in the middle determines it: the cubic through
- * both ends, and {@code 16 c s^2 (1 - s)^2} with what the middle differs from it. It is worked out when the first state
- * inside is asked for, since most steps are not looked into.
+ * The continuous solution over one step, for reading many states off it: the polynomial of degree four in time that belongs
+ * to the method of Dormand and Prince. It is the cubic through state and rates at both ends, and {@code c s^2 (1 - s)^2} with
+ * a factor from the rates at the method's stages. It is worked out when the first state inside is asked for.
+ *
+ * <p>Source: the dense output of the program DOPRI5 in E. Hairer, S. P. Nørsett, G. Wanner, Solving Ordinary
+ * Differential Equations I, 2nd ed., Springer 1993, section II.6 and appendix.
  *
  * <p>Working memory of one run, filled anew for every step; not thread-safe.
  */
@@ -15,6 +17,16 @@ final class StepCurve {
 
     /** Turning points are located this finely (s): what turns is flat there. */
     private static final double TURN_ACCURACY = 1e-3;
+    /** What the rate at each stage has in the factor of degree four. */
+    private static final double[] BEND = {
+        -12_715_105_075.0 / 11_282_082_432.0,
+        0,
+        87_487_479_700.0 / 32_700_410_799.0,
+        -10_690_763_975.0 / 1_880_347_072.0,
+        701_980_252_875.0 / 199_316_789_632.0,
+        -1_453_857_185.0 / 822_651_844.0,
+        69_997_945.0 / 29_380_423.0
+    };
 
     private final double[] constant;
     private final double[] linear;
@@ -22,7 +34,7 @@ final class StepCurve {
     private final double[] cube;
     private final double[] fourth;
 
-    private ODEStateInterpolator interpolator;
+    private double[][] stages;
     private double[] first;
     private double[] last;
     private double[] firstRates;
@@ -40,11 +52,24 @@ final class StepCurve {
         fourth = new double[dimension];
     }
 
-    /** Takes over a finished step. */
-    void load(ODEStateInterpolator step) {
-        interpolator = step;
-        ODEStateAndDerivative start = step.getPreviousState();
-        ODEStateAndDerivative end = step.getCurrentState();
+    /** A step of no change. */
+    static StepCurve standingAt(double[] state) {
+        StepCurve step = new StepCurve(state.length);
+        System.arraycopy(state, 0, step.constant, 0, state.length);
+        step.length = 1;
+        step.ready = true;
+        return step;
+    }
+
+    /**
+     * Takes over a finished step.
+     *
+     * @param start the state at its start, with its rates
+     * @param end the state at its end, with its rates
+     * @param stageRates the rates at the stages of the method; read until the next step is taken over
+     */
+    void load(ODEStateAndDerivative start, ODEStateAndDerivative end, double[][] stageRates) {
+        stages = stageRates;
         first = start.getPrimaryState();
         last = end.getPrimaryState();
         firstRates = start.getPrimaryDerivative();
@@ -139,8 +164,22 @@ final class StepCurve {
      * @param into the state, overwritten
      */
     void at(double time, double[] into) {
+        atPart((time - from) / length, into);
+    }
+
+    /** The part (-) of the step that is over at a time (s since the start of the segment): 0 at its start, or before. */
+    double part(double time) {
+        return Math.max(0, time - from) / length;
+    }
+
+    /**
+     * The state when a part of the step is over.
+     *
+     * @param s the part (-)
+     * @param into the state, overwritten
+     */
+    void atPart(double s, double[] into) {
         prepare();
-        double s = (time - from) / length;
         double[] c = constant;
         double[] l = linear;
         double[] q = square;
@@ -151,22 +190,69 @@ final class StepCurve {
         }
     }
 
+    /**
+     * Follows the sum of neighbouring components.
+     *
+     * @param lowest place of the first component
+     * @param highest place of the last component
+     * @param factor what the sum is multiplied by
+     * @param parts the parts (-) of the step that are over
+     * @param count how many there are
+     * @param into the values, overwritten
+     */
+    void fill(int lowest, int highest, double factor, double[] parts, int count, double[] into) {
+        prepare();
+        double c = 0;
+        double l = 0;
+        double q = 0;
+        double t = 0;
+        double f = 0;
+        for (int k = lowest; k <= highest; k++) {
+            c += constant[k];
+            l += linear[k];
+            q += square[k];
+            t += cube[k];
+            f += fourth[k];
+        }
+        c *= factor;
+        if (l == 0 && q == 0 && t == 0 && f == 0) {
+            // most of what is counted stands still most of the time
+            Arrays.fill(into, 0, count, c);
+            return;
+        }
+        l *= factor;
+        q *= factor;
+        t *= factor;
+        f *= factor;
+        for (int i = 0; i < count; i++) {
+            double s = parts[i];
+            into[i] = c + s * (l + s * (q + s * (t + s * f)));
+        }
+    }
+
     private void prepare() {
         if (ready) {
             return;
         }
         ready = true;
-        double[] middle = interpolator.getInterpolatedState(from + 0.5 * length).getPrimaryState();
         for (int k = 0; k < constant.length; k++) {
             double change = last[k] - first[k];
             double atFirst = length * firstRates[k];
             double atLast = length * lastRates[k];
-            double bend = 16 * (middle[k] - first[k] - 0.5 * change - 0.125 * (atFirst - atLast));
+            double bend = length * bend(k);
             constant[k] = first[k];
             linear[k] = atFirst;
             square[k] = 3 * change - 2 * atFirst - atLast + bend;
             cube[k] = atFirst + atLast - 2 * change - 2 * bend;
             fourth[k] = bend;
         }
+    }
+
+    private double bend(int component) {
+        double sum = BEND[0] * stages[0][component];
+        for (int stage = 2; stage < BEND.length; stage++) {
+            sum += BEND[stage] * stages[stage][component];
+        }
+        return sum;
     }
 }

@@ -30,6 +30,8 @@ final class TankColumn {
     private int zones;
     private final int[] from;
     private final int[] count;
+    private final double[] share;
+    private final double[] power;
     private final WaterState[] states;
     private final double[] temperature;
     private final double[] mass;
@@ -62,11 +64,19 @@ final class TankColumn {
             this.byRelief = byRelief;
         }
 
-        void setSum(Linear base, double factor, Linear other) {
+        void add(double factor, Linear other) {
             set(
-                    base.constant + factor * other.constant,
-                    base.byPressure + factor * other.byPressure,
-                    base.byRelief + factor * other.byRelief);
+                    constant + factor * other.constant,
+                    byPressure + factor * other.byPressure,
+                    byRelief + factor * other.byRelief);
+        }
+
+        /** Becomes {@code scale (base + factor other + more dp/dt)}. */
+        void setSum(Linear base, double factor, Linear other, double more, double scale) {
+            set(
+                    scale * (base.constant + factor * other.constant),
+                    scale * (base.byPressure + factor * other.byPressure + more),
+                    scale * (base.byRelief + factor * other.byRelief));
         }
 
         void scale(double factor) {
@@ -80,6 +90,8 @@ final class TankColumn {
         int layers = plant.layers;
         from = new int[layers];
         count = new int[layers];
+        share = new double[layers];
+        power = new double[layers];
         states = new WaterState[layers];
         temperature = new double[layers];
         mass = new double[layers];
@@ -107,8 +119,10 @@ final class TankColumn {
      * @param now the modes
      */
     void prepare(double[] y, StateVector vector, Modes now) {
-        modes = now;
-        formZones();
+        if (now != modes) {
+            modes = now;
+            formZones();
+        }
         double p = y[StateVector.PRESSURE];
         lost = 0;
         for (int z = 0; z < zones; z++) {
@@ -132,28 +146,32 @@ final class TankColumn {
                 zones++;
             }
         }
+        for (int z = 0; z < zones; z++) {
+            share[z] = (double) count[z] / plant.layers;
+            power[z] = heating(from[z], from[z] + count[z]);
+        }
     }
 
     private void prepareZone(int z, double p, double zoneTemperature) {
         WaterState state = states[z];
         water.evaluate(zoneTemperature, p, state);
-        double share = (double) count[z] / plant.layers;
         double size = shellSize(p, zoneTemperature);
         temperature[z] = zoneTemperature;
-        volume[z] = plant.tankVolume * share * size;
+        volume[z] = plant.tankVolume * share[z] * size;
         mass[z] = state.density() * volume[z];
-        growth[z] = plant.shellGrowth / size - state.expansivity();
-        give[z] = plant.shellCompliance / size + state.compressibility();
-        double zoneLoss = plant.standingLoss * share * (zoneTemperature - plant.roomTemperature);
+        double perSize = 1 / size;
+        growth[z] = plant.shellGrowth * perSize - state.expansivity();
+        give[z] = plant.shellCompliance * perSize + state.compressibility();
+        double zoneLoss = plant.standingLoss * share[z] * (zoneTemperature - plant.roomTemperature);
         lost += zoneLoss;
-        heat[z] = heating(from[z], from[z] + count[z]) - zoneLoss;
+        heat[z] = power[z] - zoneLoss;
     }
 
     /** What burners and elements give (W) to the layers from one up to before another. */
     private double heating(int first, int end) {
         double sum = 0;
-        for (int i = 0; i < plant.sources.size(); i++) {
-            Plant.Source source = plant.sources.get(i);
+        for (int i = 0; i < plant.sources.length; i++) {
+            Plant.Source source = plant.sources[i];
             if (source.layer >= first && source.layer < end && modes.isOn(i, plant)) {
                 sum += source.output;
             }
@@ -207,20 +225,23 @@ final class TankColumn {
         for (int z = zones - 1; z >= 0; z--) {
             double cp = states[z].heatCapacity();
             double h = states[z].enthalpy();
+            double capacity = mass[z] * cp;
             Linear above = flow[z + 1];
-            warming[z].set(heat[z], volume[z] * temperature[z] * states[z].expansivity(), 0);
+            Linear heating = warming[z];
+            heating.set(heat[z], volume[z] * temperature[z] * states[z].expansivity(), 0);
             if (z + 1 < zones && !upward[z + 1]) {
-                warming[z].setSum(warming[z], -(states[z + 1].enthalpy() - h), above);
+                heating.add(h - states[z + 1].enthalpy(), above);
             }
             double expansion = growth[z] / cp;
-            flow[z].setSum(above, expansion, warming[z]);
-            flow[z].byPressure += mass[z] * give[z];
+            double displaced = mass[z] * give[z];
             if (upward[z]) {
                 double difference = enthalpyBelow(z) - h;
-                flow[z].scale(1 / (1 - expansion * difference));
-                warming[z].setSum(warming[z], difference, flow[z]);
+                flow[z].setSum(above, expansion, heating, displaced, 1 / (1 - expansion * difference));
+                heating.add(difference, flow[z]);
+            } else {
+                flow[z].setSum(above, expansion, heating, displaced, 1);
             }
-            warming[z].scale(1 / (mass[z] * cp));
+            heating.scale(1 / capacity);
         }
     }
 
@@ -248,7 +269,7 @@ final class TankColumn {
     double shellRate(double pressureRate) {
         double warmingOfAll = 0;
         for (int z = 0; z < zones; z++) {
-            warmingOfAll += rates[z] * count[z] / plant.layers;
+            warmingOfAll += rates[z] * share[z];
         }
         return plant.tankVolume * (plant.shellGrowth * warmingOfAll + plant.shellCompliance * pressureRate);
     }

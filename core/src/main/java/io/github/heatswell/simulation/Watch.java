@@ -1,19 +1,22 @@
 package io.github.heatswell.simulation;
 
 import io.github.heatswell.result.EventKind;
-import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * Something that ends a segment of the integration: a distance that is positive while all is as it was, and what becomes
  * of the modes when it has fallen to zero.
  *
- * @param kind what is reported, or empty for a change that is only the solver's business
+ * @param kind what is reported, or null for a change that is only the solver's business
  * @param device the relief valve concerned, or empty text
- * @param after the modes that hold from then on
+ * @param after what becomes of the modes, worked out only for the watch that falls due
  * @param distance how far off it still is
  * @param ofFlows whether the distance asks the balance for what flows, and not the state alone
  */
-record Watch(Optional<EventKind> kind, String device, Modes after, Distance distance, boolean ofFlows) {
+record Watch(EventKind kind, String device, UnaryOperator<Modes> after, Distance distance, boolean ofFlows) {
+
+    /** The modes stay as they are. */
+    static final UnaryOperator<Modes> SAME = UnaryOperator.identity();
 
     /** A quantity that falls to zero when a watch is due. */
     interface Distance {
@@ -25,19 +28,19 @@ record Watch(Optional<EventKind> kind, String device, Modes after, Distance dist
         double from(double[] y);
     }
 
-    static Watch of(EventKind kind, Modes after, Distance distance) {
-        return new Watch(Optional.of(kind), "", after, distance, false);
+    static Watch of(EventKind kind, UnaryOperator<Modes> after, Distance distance) {
+        return new Watch(kind, "", after, distance, false);
     }
 
-    static Watch of(EventKind kind, String device, Modes after, Distance distance) {
-        return new Watch(Optional.of(kind), device, after, distance, false);
+    static Watch of(EventKind kind, String device, UnaryOperator<Modes> after, Distance distance) {
+        return new Watch(kind, device, after, distance, false);
     }
 
-    static Watch silent(Modes after, Distance distance) {
-        return new Watch(Optional.empty(), "", after, distance, false);
+    static Watch silent(UnaryOperator<Modes> after, Distance distance) {
+        return new Watch(null, "", after, distance, false);
     }
 
-    static Watch ofFlows(Modes after, Distance distance) {
-        return new Watch(Optional.empty(), "", after, distance, true);
+    static Watch ofFlows(UnaryOperator<Modes> after, Distance distance) {
+        return new Watch(null, "", after, distance, true);
     }
 }

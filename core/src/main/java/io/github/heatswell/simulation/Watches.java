@@ -10,6 +10,7 @@ import io.github.heatswell.simulation.Modes.PressureRule;
 import io.github.heatswell.water.Saturation;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
 
 /**
  * Draws up what can end a segment with given modes.
@@ -53,6 +54,11 @@ final class Watches {
 
     private static final double BOILING_TEPID = Saturation.pressureAbsolute(TEPID);
 
+    /** So many watches there are in most segments. */
+    private static final int USUAL = 16;
+
+    private static final UnaryOperator<Modes> FREED = modes -> modes.withRule(PressureRule.FREE);
+
     private final Plant plant;
     private final StateVector vector;
     private final Balance balance;
@@ -72,7 +78,7 @@ final class Watches {
      * @param drawEnds the delivered heat (J) at which a running draw ends, infinite if something else ends it
      */
     List<Watch> during(Modes modes, Conditions conditions, double[] start, double drawEnds) {
-        List<Watch> watches = new ArrayList<>();
+        List<Watch> watches = new ArrayList<>(USUAL);
         addThermostats(watches, modes);
         addFeed(watches, modes, conditions, start);
         addValves(watches, modes);
@@ -80,60 +86,60 @@ final class Watches {
         addLayers(watches, modes);
         addLimits(watches, modes, start[PRESSURE]);
         if (drawEnds < Double.POSITIVE_INFINITY) {
-            watches.add(Watch.of(EventKind.DRAW_ENDED, modes, y -> drawEnds - y[StateVector.DELIVERED]));
+            watches.add(Watch.of(EventKind.DRAW_ENDED, Watch.SAME, y -> drawEnds - y[StateVector.DELIVERED]));
         }
         return watches;
     }
 
     private void addThermostats(List<Watch> watches, Modes modes) {
-        for (int i = 0; i < plant.sources.size(); i++) {
-            Plant.Source source = plant.sources.get(i);
+        for (int i = 0; i < plant.sources.length; i++) {
+            Plant.Source source = plant.sources[i];
+            int number = i;
             int sensed = vector.lowest + source.layer;
             if (!modes.calls(i)) {
-                watches.add(Watch.silent(modes.withCall(i, true), y -> y[sensed] - source.switchOn));
+                watches.add(Watch.silent(now -> now.withCall(number, true), y -> y[sensed] - source.switchOn));
             } else if (!source.stuck) {
-                watches.add(Watch.silent(modes.withCall(i, false), y -> source.setPoint - y[sensed]));
+                watches.add(Watch.silent(now -> now.withCall(number, false), y -> source.setPoint - y[sensed]));
             }
         }
         if (!modes.lockedOut && plant.cutOut < Double.POSITIVE_INFINITY) {
             watches.add(Watch.of(
-                    EventKind.CUT_OUT_TRIPPED, modes.withCutOutTripped(), y -> plant.cutOut - y[vector.highest]));
+                    EventKind.CUT_OUT_TRIPPED, Modes::withCutOutTripped, y -> plant.cutOut - y[vector.highest]));
         }
     }
 
     private void addFeed(List<Watch> watches, Modes modes, Conditions conditions, double[] start) {
-        Modes free = modes.withRule(PressureRule.FREE);
         Feed feed = plant.feed;
         switch (modes.rule) {
             case HELD -> {
                 if (!feed.open) {
-                    watches.add(Watch.ofFlows(free, y -> balance.supplyFlow() + FLOW_GAP));
+                    watches.add(Watch.ofFlows(FREED, y -> balance.supplyFlow() + FLOW_GAP));
                 }
                 if (feed.lockUp < Double.POSITIVE_INFINITY) {
-                    addReducingValve(watches, free, start);
+                    addReducingValve(watches, start);
                 }
             }
-            case RETURNING -> watches.add(Watch.ofFlows(free, y -> FLOW_GAP - balance.supplyFlow()));
+            case RETURNING -> watches.add(Watch.ofFlows(FREED, y -> FLOW_GAP - balance.supplyFlow()));
             case FILLING -> {
-                watches.add(Watch.ofFlows(free, this::distanceFromFilled));
+                watches.add(Watch.ofFlows(FREED, this::distanceFromFilled));
                 if (!feed.open && start[PRESSURE] < feed.standing(start[STREET]) + PRESSURE_GAP) {
-                    watches.add(Watch.silent(free, y -> feed.standing(y[STREET]) - y[PRESSURE] + PRESSURE_GAP));
+                    watches.add(Watch.silent(FREED, y -> feed.standing(y[STREET]) - y[PRESSURE] + PRESSURE_GAP));
                 } else if (feed.returns(start[PRESSURE], start[STREET])) {
-                    watches.add(Watch.silent(free, y -> y[PRESSURE] - y[STREET] - feed.bypassOpens + PRESSURE_GAP));
+                    watches.add(Watch.silent(FREED, y -> y[PRESSURE] - y[STREET] - feed.bypassOpens + PRESSURE_GAP));
                 }
             }
-            case SETTLED -> watches.add(Watch.ofFlows(free, y -> balance.reliefFlow() + FLOW_GAP));
+            case SETTLED -> watches.add(Watch.ofFlows(FREED, y -> balance.reliefFlow() + FLOW_GAP));
             case FREE -> {
                 if (modes.anyValveOpen()) {
-                    watches.add(Watch.ofFlows(modes.withRule(PressureRule.SETTLED), y -> distanceFromSettled()));
+                    watches.add(Watch.ofFlows(now -> now.withRule(PressureRule.SETTLED), y -> distanceFromSettled()));
                 }
             }
         }
         boolean shut = modes.rule == PressureRule.FREE || modes.rule == PressureRule.SETTLED;
         if (shut && conditions.supplyOpen()) {
-            watches.add(Watch.silent(free, y -> y[PRESSURE] - feed.standing(y[STREET]) + PRESSURE_GAP));
+            watches.add(Watch.silent(FREED, y -> y[PRESSURE] - feed.standing(y[STREET]) + PRESSURE_GAP));
             if (feed.bypass) {
-                watches.add(Watch.silent(free, y -> y[STREET] + feed.bypassOpens - y[PRESSURE] + PRESSURE_GAP));
+                watches.add(Watch.silent(FREED, y -> y[STREET] + feed.bypassOpens - y[PRESSURE] + PRESSURE_GAP));
             }
         }
     }
@@ -142,14 +148,14 @@ final class Watches {
      * A reducing valve stops regulating when the street falls below what it gives, and begins again above; and its outlet
      * begins to follow the flow when that takes off more than a little, and stops well below.
      */
-    private void addReducingValve(List<Watch> watches, Modes free, double[] start) {
+    private void addReducingValve(List<Watch> watches, double[] start) {
         Feed feed = plant.feed;
         double side = feed.followsStreet(start[STREET]) ? 1 : -1;
-        watches.add(Watch.silent(free, y -> side * (feed.lockUp - y[STREET]) + PRESSURE_GAP));
+        watches.add(Watch.silent(FREED, y -> side * (feed.lockUp - y[STREET]) + PRESSURE_GAP));
         if (balance.droops(start)) {
-            watches.add(Watch.silent(free, y -> feed.standing(y[STREET]) - y[PRESSURE] - Balance.LITTLE_DROOP / 2));
+            watches.add(Watch.silent(FREED, y -> feed.standing(y[STREET]) - y[PRESSURE] - Balance.LITTLE_DROOP / 2));
         } else if (feed.droop > 0) {
-            watches.add(Watch.ofFlows(free, y -> 1.01 * Balance.LITTLE_DROOP - balance.droopOfFlow()));
+            watches.add(Watch.ofFlows(FREED, y -> 1.01 * Balance.LITTLE_DROOP - balance.droopOfFlow()));
         }
     }
 
@@ -170,8 +176,8 @@ final class Watches {
     }
 
     private void addValves(List<Watch> watches, Modes modes) {
-        for (int i = 0; i < plant.valves.size(); i++) {
-            Valve valve = plant.valves.get(i);
+        for (int i = 0; i < plant.valves.length; i++) {
+            Valve valve = plant.valves[i];
             if (!valve.stuckOpen && !valve.blocked) {
                 addValve(watches, modes, i, valve);
             }
@@ -179,9 +185,9 @@ final class Watches {
     }
 
     private void addValve(List<Watch> watches, Modes modes, int i, Valve valve) {
-        Modes closed = modes.withLift(i, Valve.Lift.CLOSED);
-        Modes lifted = modes.withLift(i, Valve.Lift.PRESSURE);
-        Modes hot = modes.withLift(i, Valve.Lift.TEMPERATURE);
+        UnaryOperator<Modes> closed = now -> now.withLift(i, Valve.Lift.CLOSED);
+        UnaryOperator<Modes> lifted = now -> now.withLift(i, Valve.Lift.PRESSURE);
+        UnaryOperator<Modes> hot = now -> now.withLift(i, Valve.Lift.TEMPERATURE);
         boolean minds = valve.opensAt < Double.POSITIVE_INFINITY;
         switch (modes.lift(i)) {
             case CLOSED -> {
@@ -209,7 +215,7 @@ final class Watches {
 
     private void addDiaphragm(List<Watch> watches, Modes modes) {
         GasCushion vessel = plant.vessel;
-        Modes floating = modes.withDiaphragm(Diaphragm.FLOATING);
+        UnaryOperator<Modes> floating = now -> now.withDiaphragm(Diaphragm.FLOATING);
         switch (modes.diaphragm) {
             case ABSENT -> {
                 // nothing to watch
@@ -222,12 +228,12 @@ final class Watches {
             case FLOATING -> {
                 watches.add(Watch.of(
                         EventKind.VESSEL_SEATED,
-                        modes.withDiaphragm(Diaphragm.SEATED),
+                        now -> now.withDiaphragm(Diaphragm.SEATED),
                         y -> y[PRESSURE] - vessel.pressureWith(0, y[GAS]) + PRESSURE_GAP));
                 if (vessel.largestWater < vessel.volume) {
                     watches.add(Watch.of(
                             EventKind.VESSEL_BOTTOMED_OUT,
-                            modes.withDiaphragm(Diaphragm.BOTTOMED_OUT),
+                            now -> now.withDiaphragm(Diaphragm.BOTTOMED_OUT),
                             y -> vessel.pressureWith(vessel.largestWater, y[GAS]) - y[PRESSURE] + PRESSURE_GAP));
                 }
             }
@@ -242,37 +248,40 @@ final class Watches {
     private void addLayers(List<Watch> watches, Modes modes) {
         for (int layer = 0; layer + 1 < plant.layers; layer++) {
             if (!modes.joined(layer)) {
+                int lower = layer;
                 int below = vector.lowest + layer;
-                watches.add(Watch.silent(modes.withJoined(layer), y -> y[below + 1] - y[below] + INVERSION));
+                watches.add(Watch.silent(now -> now.withJoined(lower), y -> y[below + 1] - y[below] + INVERSION));
             } else if (balance.lead(layer) > -FALLS_BEHIND) {
                 // otherwise they have just been found to mix all the same
                 int upTo = layer;
-                watches.add(Watch.ofFlows(modes, y -> balance.lead(upTo) + FALLS_BEHIND));
+                watches.add(Watch.ofFlows(Watch.SAME, y -> balance.lead(upTo) + FALLS_BEHIND));
             }
         }
     }
 
     private void addLimits(List<Watch> watches, Modes modes, double pressure) {
         if (pressure < plant.workingPressure) {
-            watches.add(Watch.of(EventKind.WORKING_PRESSURE_EXCEEDED, modes, y -> plant.workingPressure - y[PRESSURE]));
+            watches.add(Watch.of(
+                    EventKind.WORKING_PRESSURE_EXCEEDED, Watch.SAME, y -> plant.workingPressure - y[PRESSURE]));
         }
-        watches.add(Watch.of(EventKind.TEST_PRESSURE_REACHED, modes, y -> plant.testPressure - y[PRESSURE]));
-        watches.add(Watch.of(EventKind.ATMOSPHERE_REACHED, modes, y -> y[PRESSURE] - plant.atmosphere - AT_ATMOSPHERE));
-        for (int i = 0; i < plant.valves.size(); i++) {
-            Valve valve = plant.valves.get(i);
+        watches.add(Watch.of(EventKind.TEST_PRESSURE_REACHED, Watch.SAME, y -> plant.testPressure - y[PRESSURE]));
+        watches.add(Watch.of(
+                EventKind.ATMOSPHERE_REACHED, Watch.SAME, y -> y[PRESSURE] - plant.atmosphere - AT_ATMOSPHERE));
+        for (int i = 0; i < plant.valves.length; i++) {
+            Valve valve = plant.valves[i];
             if (modes.lift(i) != Valve.Lift.CLOSED) {
                 // an open valve higher up meets the air first
                 watches.add(Watch.of(
                         EventKind.ATMOSPHERE_REACHED,
                         valve.name,
-                        modes,
+                        Watch.SAME,
                         y -> y[PRESSURE] - valve.atmosphere - AT_ATMOSPHERE));
             }
         }
-        watches.add(Watch.of(EventKind.VAPOUR_FORMS, modes, y -> y[PRESSURE] - boiling(y[vector.highest])));
+        watches.add(Watch.of(EventKind.VAPOUR_FORMS, Watch.SAME, y -> y[PRESSURE] - boiling(y[vector.highest])));
         watches.add(Watch.of(
                 EventKind.WATER_OUT_OF_RANGE,
-                modes,
+                Watch.SAME,
                 y -> Math.min(y[vector.lowest] - LOWEST_TEMPERATURE, HIGHEST_TEMPERATURE - y[vector.highest])));
     }
 

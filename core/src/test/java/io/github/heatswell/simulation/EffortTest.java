@@ -43,14 +43,14 @@ class EffortTest {
                 .addReliefValve(Systems.valve(ReliefValve.Character.SNAP))
                 .build();
         return Stream.of(
-                Arguments.of("vessel", withVessel().build(), 5, 24, 195),
-                Arguments.of("vessel and EU profile M", europeanDay(), 61, 105, 815),
+                Arguments.of("vessel", withVessel().build(), 5, 20, 146),
+                Arguments.of("vessel and EU profile M", europeanDay(), 61, 99, 710),
                 Arguments.of(
                         "modulating valve",
                         Systems.lodge().addReliefValve(MODULATING).build(),
                         12,
-                        132,
-                        840),
+                        141,
+                        885),
                 Arguments.of("snap valve", snapping, 162, 290, 1_935));
     }
 
@@ -82,7 +82,7 @@ class EffortTest {
         long before = counter.getCurrentThreadAllocatedBytes();
         day(house, 1);
         long bytes = counter.getCurrentThreadAllocatedBytes() - before;
-        assertTrue(bytes < 780_000, bytes + " bytes"); // counted: 666 000, compiled or not
+        assertTrue(bytes < 425_000, bytes + " bytes"); // counted: 364 000, compiled or not
     }
 
     private static RunSummary day(HotWaterSystem house, int days) {

@@ -159,7 +159,7 @@ class RandomPropertiesTest {
         check(reporter, system -> {
             double usual = peak(run(system, RUN));
             TimeGrid grid = new TimeGrid(RUN.toSeconds(), RUN.toSeconds());
-            double fine = peak(new Engine(system, grid, (time, values, regime) -> {}, 1e-9).run());
+            double fine = peak(new Engine(system, grid, (count, times, channels, regime) -> {}, 1e-9).run());
             return unless(Math.abs(usual - fine) <= 1e-4 * fine, usual + " Pa, then " + fine);
         });
     }

@@ -45,7 +45,7 @@ class ReliefFlowsTest {
     }
 
     private double byCurve(int valve) {
-        return (valve < 3 ? COLD : HOT) * plant.valves.get(valve).flow(PRESSURE, modes.lift(valve));
+        return (valve < 3 ? COLD : HOT) * plant.valves[valve].flow(PRESSURE, modes.lift(valve));
     }
 
     @Test

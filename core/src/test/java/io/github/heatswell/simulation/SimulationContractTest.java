@@ -143,7 +143,7 @@ class SimulationContractTest {
     private static RunResult run(double tolerance) {
         TimeGrid planned = new TimeGrid(60, 3 * 3600);
         TraceBuilder trace = new TraceBuilder(planned);
-        return new RunResult(new Engine(protectedLodge(), planned, trace::add, tolerance).run(), trace.build());
+        return new RunResult(new Engine(protectedLodge(), planned, trace::addAll, tolerance).run(), trace.build());
     }
 
     /** A count of work, not of time: a normal day stays cheap. */

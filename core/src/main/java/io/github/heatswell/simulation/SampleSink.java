@@ -1,0 +1,31 @@
+package io.github.heatswell.simulation;
+
+import io.github.heatswell.result.Regime;
+
+/** Takes the samples of a run as they come: those that follow on each other within a step of the solver together. */
+@FunctionalInterface
+interface SampleSink {
+
+    /**
+     * Takes samples. The arrays are used again and must not be kept.
+     *
+     * @param count how many there are, at least 1
+     * @param times since the start of the run (s)
+     * @param channels for each channel, by its {@code ordinal()}, its values
+     * @param regime what fixes the pressure in all of them
+     */
+    void take(int count, double[] times, double[][] channels, Regime regime);
+
+    /** A sink that hands on samples one by one. */
+    static SampleSink to(SampleListener listener, int channels) {
+        double[] values = new double[channels];
+        return (count, times, columns, regime) -> {
+            for (int i = 0; i < count; i++) {
+                for (int channel = 0; channel < channels; channel++) {
+                    values[channel] = columns[channel][i];
+                }
+                listener.sample(times[i], values, regime);
+            }
+        };
+    }
+}
