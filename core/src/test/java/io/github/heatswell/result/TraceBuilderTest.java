@@ -1,0 +1,86 @@
+package io.github.heatswell.result;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Contracts of a trace put together by hand. */
+class TraceBuilderTest {
+
+    private static final TimeGrid PLANNED = new TimeGrid(60, 240);
+
+    /** Values that tell channel and sample apart. */
+    private static double[][] values(int samples, int first) {
+        double[][] values = new double[Channel.values().length][samples];
+        for (int channel = 0; channel < values.length; channel++) {
+            for (int i = 0; i < samples; i++) {
+                values[channel][i] = 100 * channel + first + i;
+            }
+        }
+        return values;
+    }
+
+    private static double[] row(int sample) {
+        double[] row = new double[Channel.values().length];
+        for (int channel = 0; channel < row.length; channel++) {
+            row[channel] = 100 * channel + sample;
+        }
+        return row;
+    }
+
+    @Test
+    void takesSamplesOneByOneAndTogether() {
+        TraceBuilder builder = new TraceBuilder(PLANNED);
+        builder.add(0, row(0), Regime.FED);
+        double[][] three = values(5, 1);
+        builder.addAll(3, new double[] {60, 120, 180, 0, 0}, three, Regime.SEALED);
+        three[0][0] = Double.NaN;
+        builder.add(240, row(4), Regime.RELIEVING);
+        Trace trace = builder.build();
+
+        assertEquals(5, trace.count());
+        assertEquals(240, trace.grid().end());
+        assertEquals(
+                List.of(Regime.FED, Regime.SEALED, Regime.SEALED, Regime.SEALED, Regime.RELIEVING), trace.regimes());
+        for (Channel channel : Channel.values()) {
+            for (int i = 0; i < 5; i++) {
+                assertEquals(100 * channel.ordinal() + i, trace.value(channel, i));
+            }
+        }
+    }
+
+    @Test
+    void endsEarlyWithWhatItHas() {
+        TraceBuilder builder = new TraceBuilder(PLANNED);
+        builder.addAll(2, new double[] {0, 60}, values(2, 0), Regime.SEALED);
+        Trace trace = builder.build();
+        assertEquals(2, trace.count());
+        assertEquals(60, trace.grid().end());
+    }
+
+    @Test
+    void refusesWhatDoesNotFit() {
+        TraceBuilder builder = new TraceBuilder(PLANNED);
+        assertEquals(
+                "a trace needs a sample",
+                assertThrows(IllegalStateException.class, builder::build).getMessage());
+        builder.addAll(4, new double[] {0, 60, 120, 180}, values(4, 0), Regime.SEALED);
+        double[] times = {240, 300};
+        assertEquals(
+                "a trace planned for 5 samples takes no more",
+                assertThrows(IllegalStateException.class, () -> builder.addAll(2, times, values(2, 4), Regime.SEALED))
+                        .getMessage());
+        builder.add(240, row(4), Regime.SEALED);
+        assertEquals(
+                "a trace planned for 5 samples takes no more",
+                assertThrows(IllegalStateException.class, () -> builder.add(300, row(5), Regime.SEALED))
+                        .getMessage());
+        builder.build();
+        assertEquals(
+                "the trace has been built; begin another for more samples",
+                assertThrows(IllegalStateException.class, () -> builder.add(300, row(5), Regime.SEALED))
+                        .getMessage());
+    }
+}
