@@ -234,7 +234,15 @@ final class Balance {
         prepare(probe, modes);
         double drift = (drooped(probe) - now) / step;
         prepare(y, modes);
-        solveHeld(drift + (now - y[StateVector.PRESSURE]) / OUTLET_RETURN_TIME);
+        solveHeld((drift + (now - y[StateVector.PRESSURE]) / OUTLET_RETURN_TIME) / resistance());
+    }
+
+    /**
+     * By how much less (-) the outlet gives way to what it is asked for, because an open relief valve passes less with every
+     * pascal that it falls.
+     */
+    private double resistance() {
+        return 1 + plant.feed.droop * relief.slope() / cold.density();
     }
 
     /** The pressure (Pa, absolute) at which the feed gives what is needed at a pressure that stands still. */
@@ -360,9 +368,9 @@ final class Balance {
                 && y[StateVector.PRESSURE] < plant.feed.standing(y[StateVector.STREET]) - LITTLE_DROOP / 4;
     }
 
-    /** How far (Pa) the flow from the supply takes the outlet of the reducing valve down, as last evaluated. */
+    /** How far (Pa) the flow from the supply takes the outlet of the reducing valve down, as last evaluated where it stands. */
     double droopOfFlow() {
-        return plant.feed.droop * supplyFlow / cold.density();
+        return plant.feed.droop * supplyFlow / cold.density() / resistance();
     }
 
     /** How fast (Pa/s) the pressure gains on that of the feed, which may itself move, as last evaluated. */

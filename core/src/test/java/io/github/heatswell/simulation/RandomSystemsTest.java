@@ -17,13 +17,17 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Contracts every run of every valid system keeps. The seed in the test's name repeats a failure. */
+/**
+ * Contracts every run of every valid system keeps. The seed in the test's name repeats a failure. More systems, and a house
+ * for every five or so of them, by {@code -Dtest.jvm.options=-Dproperties.systems=10000}.
+ */
 class RandomSystemsTest {
 
-    private static final int SYSTEMS_PER_SEED = 60;
-    private static final int HOUSES_PER_SEED = 12;
+    private static final int SYSTEMS_PER_SEED = Integer.getInteger("properties.systems", 360) / 6;
+    private static final int HOUSES_PER_SEED = SYSTEMS_PER_SEED / 5;
 
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3, 4, 5, 6})
@@ -62,6 +66,21 @@ class RandomSystemsTest {
             assertTrue(
                     result.extremes().lowestPressure().value() >= house.site().atmosphere() - 1, which);
         }
+    }
+
+    /**
+     * Regression: an open relief valve behind a reducing valve, at the pressure of its outlet. How far the outlet falls for
+     * what is asked of it depends on how much less the valve passes there; without that, two rules held the pressure in turn.
+     */
+    @ParameterizedTest
+    @CsvSource({"1, 287", "6, 457", "7, 326", "7, 482", "8, 137"})
+    void reducingValveAndOpenReliefValveSettle(long seed, int number) {
+        RandomHouses houses = new RandomHouses(seed);
+        for (int i = 0; i < number; i++) {
+            houses.next();
+        }
+        RunResult result = Simulation.of(houses.next(), Duration.ofDays(1)).run();
+        assertTrue(result.audit().closes(), () -> result.audit().toString());
     }
 
     private static void assertNothingComesBack(RunResult result, String which) {
@@ -110,7 +129,8 @@ class RandomSystemsTest {
                 assertEquals(0, trace.value(Channel.RELIEF_FLOW, i), which);
             }
             double total = trace.value(Channel.RELIEVED_TOTAL, i);
-            assertTrue(total >= relieved - 1e-12, which + ": what was given off does not come back");
+            // m3; a step may err by a microgram
+            assertTrue(total >= relieved - 1e-11, which + ": what was given off does not come back");
             relieved = total;
             assertTrue(trace.value(Channel.VESSEL_WATER, i) >= -1e-9, which);
         }
@@ -133,6 +153,8 @@ class RandomSystemsTest {
                             last.put("heater " + event.device(), event.kind()) != event.kind(), which + ": " + event);
                 case SUPPLY_OPENED, SUPPLY_CLOSED ->
                     assertTrue(last.put("supply", event.kind()) != event.kind(), which + ": " + event);
+                // an outage closes the feed under its own name
+                case SUPPLY_SHUT_OFF -> last.put("supply", EventKind.SUPPLY_CLOSED);
                 default -> {
                     // no pair
                 }
