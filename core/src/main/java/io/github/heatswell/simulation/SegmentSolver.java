@@ -28,8 +28,10 @@ final class SegmentSolver {
     private static final double MASS_TOLERANCE = 1e-9;
     private static final double ENERGY_TOLERANCE = 1e-2;
 
-    /** What a small heat-up moves of the tank's water (-). */
+    /** What a heat-up moves of the tank's water (-), at most, */
     private static final double HEAT_UP = 0.01;
+    /** and for each kelvin (1/K) of a thermostat's differential: a few times what it does move. */
+    private static final double HEAT_UP_PER_KELVIN = 0.002;
     /** An error of what is counted since the start (-) adds up over a run: this much of the tolerance in each step. */
     private static final double OF_TOTALS = 0.1;
 
@@ -89,7 +91,15 @@ final class SegmentSolver {
     private double pressureTolerance(Plant plant) {
         double vessel = plant.vessel == null ? 0 : plant.vessel.volume / plant.startPressure;
         double give = plant.tankVolume * (5e-10 + plant.shellCompliance) + plant.pipeGrowth + vessel;
-        return relativeTolerance * Math.min(plant.startPressure, HEAT_UP * plant.tankVolume / give);
+        return relativeTolerance * Math.min(plant.startPressure, moved(plant) / give);
+    }
+
+    private static double moved(Plant plant) {
+        double part = HEAT_UP;
+        for (Plant.Source source : plant.sources) {
+            part = Math.min(part, HEAT_UP_PER_KELVIN * (source.setPoint - source.switchOn));
+        }
+        return part * plant.tankVolume;
     }
 
     /**
