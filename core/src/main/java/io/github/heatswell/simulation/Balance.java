@@ -224,7 +224,7 @@ final class Balance {
 
     /**
      * The outlet of a reducing valve stands at what its flow leaves of its standing pressure, and what flows changes as
-     * the tank and the street do; so pressure drifts as {@code standing - droop * flow} does.
+     * the tank and the street do; so pressure drifts as {@code standing - droop * flow} does, a little behind it.
      */
     private void solveDrooping(double[] y, Modes modes, double[] rates) {
         double now = drooped(y);
@@ -234,7 +234,11 @@ final class Balance {
         prepare(probe, modes);
         double drift = (drooped(probe) - now) / step;
         prepare(y, modes);
-        solveHeld((drift + (now - y[StateVector.PRESSURE]) / OUTLET_RETURN_TIME) / resistance());
+        double moving = drift / resistance();
+        double distance = (now - y[StateVector.PRESSURE]) / resistance();
+        // what the house stores or gives back on the way comes through the valve as well, and keeps the outlet a little behind
+        double lag = moving * stiffness * plant.feed.droop / cold.density() / resistance();
+        solveHeld(moving + (distance - lag) / OUTLET_RETURN_TIME);
     }
 
     /**

@@ -45,7 +45,7 @@ final class SegmentSolver {
     /** The same (s) for a house at rest, in which everything goes one way only: it cools. */
     private static final double LONGEST_STEP_AT_REST = 21_600;
 
-    private static final int MOST_EVALUATIONS = 2_000_000;
+    private static final int MOST_EVALUATIONS = 20_000_000;
 
     private final StoppableIntegrator busy;
     private final StoppableIntegrator resting;
