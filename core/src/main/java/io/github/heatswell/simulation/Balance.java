@@ -236,7 +236,8 @@ final class Balance {
         prepare(y, modes);
         double moving = drift / resistance();
         double distance = (now - y[StateVector.PRESSURE]) / resistance();
-        // what the house stores or gives back on the way comes through the valve as well, and keeps the outlet a little behind
+        // what the house stores or gives back on the way comes through the valve as well, and keeps the outlet a little
+        // behind
         double lag = moving * stiffness * plant.feed.droop / cold.density() / resistance();
         solveHeld(moving + (distance - lag) / OUTLET_RETURN_TIME);
     }

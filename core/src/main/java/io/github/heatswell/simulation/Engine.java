@@ -39,6 +39,10 @@ final class Engine {
     private final double[] rates;
 
     private double time;
+    private double settledAt = Double.NaN;
+    /** Not at the instant at which settling has just turned out to be none: pressure is then integrated through. */
+    private boolean maySettle = true;
+
     private double[] state;
     private Modes modes;
     private Modes reported;
@@ -87,6 +91,7 @@ final class Engine {
             double before = time;
             Optional<Watch> due = advance();
             ledger.follow(state, modes, time - before);
+            maySettle |= time > before;
             changesAtOnce = time > before ? 0 : changesAtOnce + 1;
             if (changesAtOnce > MOST_CHANGES_AT_ONCE) {
                 throw failure("the modes do not settle", null);
@@ -115,6 +120,9 @@ final class Engine {
         recorder.begin(time, state, modes, draw != null);
         balance.evaluate(state, modes, rates);
         List<Watch> now = watches.during(modes, conditions, state, drawEndsWith);
+        if (!maySettle) {
+            now.removeIf(Watch::settles);
+        }
         for (Watch watch : now) {
             if (watch.distance().from(state) <= 0) {
                 return Optional.of(watch);
@@ -202,7 +210,9 @@ final class Engine {
         Modes after = due.after().apply(modes);
         if (modes.rule == PressureRule.FREE && after.rule == PressureRule.SETTLED) {
             modes = after;
+            settledAt = time;
         } else {
+            maySettle &= modes.rule != PressureRule.SETTLED || time > settledAt;
             choose(after);
         }
         return false;

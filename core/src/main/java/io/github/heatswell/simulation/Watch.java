@@ -17,6 +17,8 @@ record Watch(EventKind kind, String device, UnaryOperator<Modes> after, Distance
 
     /** The modes stay as they are. */
     static final UnaryOperator<Modes> SAME = UnaryOperator.identity();
+    /** Pressure and open valves have settled against each other. */
+    static final UnaryOperator<Modes> SETTLE = modes -> modes.withRule(Modes.PressureRule.SETTLED);
 
     /** A quantity that falls to zero when a watch is due. */
     interface Distance {
@@ -38,6 +40,11 @@ record Watch(EventKind kind, String device, UnaryOperator<Modes> after, Distance
 
     static Watch silent(UnaryOperator<Modes> after, Distance distance) {
         return new Watch(null, "", after, distance, false);
+    }
+
+    /** Whether it ends a segment because pressure and open valves have settled. */
+    boolean settles() {
+        return after == SETTLE;
     }
 
     static Watch ofFlows(UnaryOperator<Modes> after, Distance distance) {

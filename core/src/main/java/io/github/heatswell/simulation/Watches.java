@@ -131,7 +131,7 @@ final class Watches {
             case SETTLED -> watches.add(Watch.ofFlows(FREED, y -> balance.reliefFlow() + FLOW_GAP));
             case FREE -> {
                 if (modes.anyValveOpen()) {
-                    watches.add(Watch.ofFlows(now -> now.withRule(PressureRule.SETTLED), y -> distanceFromSettled()));
+                    watches.add(Watch.ofFlows(Watch.SETTLE, y -> distanceFromSettled()));
                 }
             }
         }

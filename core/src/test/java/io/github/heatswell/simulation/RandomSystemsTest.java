@@ -69,12 +69,13 @@ class RandomSystemsTest {
     }
 
     /**
-     * Regression: an open relief valve behind a reducing valve, at the pressure of its outlet. How far the outlet falls for
-     * what is asked of it depends on how much less the valve passes there; without that, two rules held the pressure in turn.
+     * Regression: houses in which two rules once held the pressure in turn. In most an open relief valve stood at the pressure
+     * of a reducing valve's outlet, which was taken to give way as if the valve passed the same wherever it falls; in house 234
+     * the street fell fast; in house 62 pressure counted as settled where it was not.
      */
     @ParameterizedTest
-    @CsvSource({"1, 287", "6, 457", "7, 326", "7, 482", "8, 137"})
-    void reducingValveAndOpenReliefValveSettle(long seed, int number) {
+    @CsvSource({"1, 287", "6, 457", "7, 326", "7, 482", "8, 137", "14, 234", "46, 62"})
+    void noTwoRulesHoldThePressureInTurn(long seed, int number) {
         RandomHouses houses = new RandomHouses(seed);
         for (int i = 0; i < number; i++) {
             houses.next();
