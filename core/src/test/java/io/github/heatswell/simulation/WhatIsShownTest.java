@@ -11,6 +11,7 @@ import io.github.heatswell.plant.Leak;
 import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.plant.Start;
 import io.github.heatswell.result.Channel;
+import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.Extreme;
 import io.github.heatswell.result.Regime;
@@ -165,22 +166,24 @@ class WhatIsShownTest {
         assertEquals(lowest, extreme.time(), 2);
     }
 
-    /**
-     * Validation: the hotter the tank, the more of a weak element's heat is lost and the slower the water grows, until a leak
-     * takes more. Pressure turns; gas that the compression has warmed goes on cooling, and the vessel's water turns later.
-     */
-    @Test
-    void findsAHighestPressureAndTheMostVesselWaterInsideAStep() {
-        HotWaterSystem seeping = Systems.textbook(100, 10, 3, 94)
+    private static HotWaterSystem.Builder seeping() {
+        return Systems.textbook(100, 10, 3, 94)
                 .tank(Systems.tank(100, Systems.steel(480, 2.2), 60, 12.5))
                 .vessel(Systems.slowVessel(8, Pressure.absolute(3, BAR), 600))
                 .addLeak(Leak.of(16, FlowUnit.MILLILITRE_PER_MINUTE, Pressure.gauge(5, BAR)))
                 .start(Start.builder()
                         .water(30, TemperatureUnit.CELSIUS)
                         .pressure(Pressure.absolute(3.5, BAR))
-                        .build())
-                .build();
-        Simulation run = Simulation.of(seeping, Duration.ofHours(2));
+                        .build());
+    }
+
+    /**
+     * Validation: the hotter the tank, the more of a weak element's heat is lost and the slower the water grows, until a leak
+     * takes more. Pressure turns; gas that the compression has warmed goes on cooling, and the vessel's water turns later.
+     */
+    @Test
+    void findsAHighestPressureAndTheMostVesselWaterInsideAStep() {
+        Simulation run = Simulation.of(seeping().build(), Duration.ofHours(2));
         Trace fine = run.sampledEvery(Duration.ofSeconds(1)).run().trace();
         RunResult found = run.sampledEvery(Duration.ofHours(2)).run();
         int highest = indexOf(fine, Channel.PRESSURE_ABSOLUTE, 1);
@@ -194,6 +197,39 @@ class WhatIsShownTest {
         Extreme water = found.extremes().mostVesselWater();
         assertEquals(fine.value(Channel.VESSEL_WATER, fullest), water.value(), 1e-9); // m3
         assertEquals(fullest, water.time(), 2);
+    }
+
+    /**
+     * Validation: a valve whose set pressure lies a little below the turning point opens when the pressure gets there, though at
+     * both ends of the step it is lower; and does not where the turning point is as much lower.
+     */
+    @Test
+    void opensWhereThePressureOnlyPeeksOver() {
+        Simulation shut = Simulation.of(seeping().build(), Duration.ofHours(2));
+        Trace fine = shut.sampledEvery(Duration.ofSeconds(1)).run().trace();
+        double peak = shut.run().extremes().highestPressure().value();
+        double opens = peak - 40; // Pa
+        int expected = 0;
+        while (fine.value(Channel.PRESSURE_ABSOLUTE, expected) < opens) {
+            expected++;
+        }
+        RunResult reached = Simulation.of(
+                        seeping().addReliefValve(Systems.holding(opens)).build(), Duration.ofHours(2))
+                .run();
+        RunResult missed = Simulation.of(
+                        seeping().addReliefValve(Systems.holding(peak + 40)).build(), Duration.ofHours(2))
+                .run();
+
+        assertEquals(expected, opening(reached), 1);
+        assertEquals(Double.NaN, opening(missed));
+    }
+
+    private static double opening(RunResult result) {
+        return result.events().stream()
+                .filter(event -> event.kind() == EventKind.RELIEF_OPENED)
+                .mapToDouble(Event::time)
+                .findFirst()
+                .orElse(Double.NaN);
     }
 
     /** Validation: a waterlogged vessel is a piece of pipe, and its water is more of what has to be squeezed. */
