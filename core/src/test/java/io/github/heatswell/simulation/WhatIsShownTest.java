@@ -10,6 +10,7 @@ import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.plant.Leak;
 import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.plant.Start;
+import io.github.heatswell.plant.Supply;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
@@ -126,7 +127,9 @@ class WhatIsShownTest {
                 result.totals().relief().get(0).openings());
         double on = 0;
         double since = 0;
-        for (var event : result.events()) {
+        for (Event event : result.events()) {
+            assertTrue(event.waterTemperature() >= Systems.celsius(9), event::toString);
+            assertTrue(event.waterTemperature() <= Systems.celsius(60), event::toString);
             if (event.kind() == EventKind.HEATER_ON) {
                 since = event.time();
             } else if (event.kind() == EventKind.HEATER_OFF) {
@@ -135,6 +138,20 @@ class WhatIsShownTest {
         }
         assertEquals(11_200 * on, result.totals().heaterInput(), 1);
         assertEquals(0.78 * 11_200 * on, result.totals().heatToWater(), 1);
+    }
+
+    /** Validation: without a check valve what the water gains goes back to the street, and is shown as returned. */
+    @Test
+    void showsWhatGoesBack() {
+        RunResult result = Simulation.of(
+                        Systems.lodge()
+                                .supply(Systems.supply(Supply.Arrangement.DIRECT, Pressure.gauge(4.2, BAR), 9))
+                                .build(),
+                        HALF_DAY)
+                .run();
+        Trace trace = result.trace();
+        assertTrue(result.totals().returned() > 2e-3, "230 L from 9 to 58 degC");
+        assertEquals(result.totals().returned(), trace.value(Channel.RETURNED_TOTAL, trace.count() - 1), 1e-15);
     }
 
     /** Contract: a run ends when it was told to, to the thousandth of a second. */
