@@ -2,6 +2,7 @@ package io.github.heatswell.outlook;
 
 import static io.github.heatswell.units.PressureUnit.BAR;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.plant.HotWaterSystem;
@@ -15,6 +16,8 @@ import io.github.heatswell.units.TemperatureDifferenceUnit;
 import io.github.heatswell.units.TemperatureUnit;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Which days of a year are looked at, and what the charge of a vessel is held against. */
 class SeasonsTest {
@@ -94,5 +97,31 @@ class SeasonsTest {
         }
         assertEquals(4.5e5, highest, 1); // Pa; the very day is among them
         assertEquals(3.5e5, lowest, 0.04e5); // the worst day of the warmest month lies up to a month beside the warmest
+    }
+
+    /** Where the water is as cold all the year, the street decides: it is highest on the first day, lowest in the middle. */
+    @Test
+    void highestStreetDecidesWhereTheWaterDoesNot() {
+        HotWaterSystem even = Houses.lodge(4, 58).vessel(Houses.vessel(18, 4)).build();
+        Seasons seasons = new Seasons(even, 1e5);
+        int start = even.start().dayOfYear();
+        for (int month = 0; month < 12; month++) {
+            int first = 1 + (start - 1 + month * 365 / 12) % 365;
+            int last = 1 + (start - 2 + (month + 1) * 365 / 12) % 365;
+            double onFirst = Math.cos(2 * Math.PI * (first - 1) / 365);
+            double onLast = Math.cos(2 * Math.PI * (last - 1) / 365);
+            boolean turns = first > last; // the new year lies inside
+            assertEquals(turns ? 1 : onFirst > onLast ? first : last, seasons.dayOfYear(month), "month " + month);
+        }
+    }
+
+    /** A swing that takes the street out of its range is refused by name, upwards and downwards. */
+    @ParameterizedTest
+    @ValueSource(doubles = {60e5, -60e5, 9e5, -9e5})
+    void swingOutsideTheStreetsRangeIsRefused(double swing) {
+        Seasons seasons = new Seasons(house(1), swing);
+        String message =
+                assertThrows(IllegalArgumentException.class, seasons::check).getMessage();
+        assertTrue(message.startsWith("street-swing: with it, the street's "), message);
     }
 }
