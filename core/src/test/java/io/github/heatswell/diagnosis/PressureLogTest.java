@@ -1,0 +1,191 @@
+package io.github.heatswell.diagnosis;
+
+import static org.junit.jupiter.api.Assertions.assertAll;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Arrays;
+import java.util.OptionalDouble;
+import java.util.Random;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** A log by itself: what it holds, what it refuses and how well it takes its own readings to be. */
+class PressureLogTest {
+
+    private static final int DAY_OF_MINUTES = 1440;
+
+    private static PressureLog.Builder three() {
+        return PressureLog.builder(new double[] {0, 60, 150}, new double[] {4e5, 4.1e5, 4.3e5});
+    }
+
+    private static double[] minutes(int count) {
+        double[] times = new double[count];
+        Arrays.setAll(times, i -> 60.0 * i);
+        return times;
+    }
+
+    /** A slow rise and fall of two bar, with normal scatter. */
+    private static double[] scattered(double scatter, long seed) {
+        Random random = new Random(seed);
+        double[] gauge = new double[DAY_OF_MINUTES];
+        Arrays.setAll(gauge, i -> 4e5 + 2e5 * Math.sin(Math.PI * i / DAY_OF_MINUTES) + scatter * random.nextGaussian());
+        return gauge;
+    }
+
+    @Test
+    void holdsWhatItWasGiven() {
+        double[] temperatures = {290, Double.NaN, 300};
+        PressureLog log = three().temperature(temperatures)
+                .burner(true, false, true)
+                .timeOfDay(3_600)
+                .build();
+        temperatures[0] = 0;
+
+        assertEquals(3, log.count());
+        assertEquals(60, log.time(1));
+        assertEquals(4.3e5, log.gauge(2));
+        assertEquals(150, log.end());
+        assertEquals(90, log.interval(), "the longer of two in the middle");
+        assertTrue(log.hasTemperature());
+        assertEquals(OptionalDouble.of(290), log.temperature(0));
+        assertEquals(OptionalDouble.empty(), log.temperature(1));
+        assertTrue(log.hasBurner());
+        assertTrue(log.burnerOn(0));
+        assertFalse(log.burnerOn(1));
+        assertEquals(OptionalDouble.of(3_600), log.timeOfDay());
+    }
+
+    @Test
+    void doesWithoutWhatItWasNotGiven() {
+        PressureLog log = three().build();
+        assertFalse(log.hasTemperature());
+        assertEquals(OptionalDouble.empty(), log.temperature(0));
+        assertFalse(log.hasBurner());
+        assertFalse(log.burnerOn(0));
+        assertEquals(OptionalDouble.empty(), log.timeOfDay());
+        assertEquals(5_000, log.uncertainty(), "too short to tell");
+        assertEquals(700, three().uncertainty(700).build().uncertainty());
+    }
+
+    /** Validation: the scatter that was put in comes out, though the pressure itself moves by two bar. */
+    @ParameterizedTest
+    @ValueSource(doubles = {1_000, 3_000, 10_000})
+    void findsTheScatterOfItsReadings(double scatter) {
+        for (long seed = 1; seed <= 5; seed++) {
+            PressureLog log = PressureLog.builder(minutes(DAY_OF_MINUTES), scattered(scatter, seed))
+                    .build();
+            // 1 / sqrt(2 n) is 2 % for 1440 readings, and neighbours share theirs
+            assertEquals(scatter, log.scatter(), 0.08 * scatter, "seed " + seed);
+            assertEquals(log.scatter(), log.uncertainty());
+            assertEquals(0, log.step());
+        }
+    }
+
+    /** Validation: jumps in a twentieth of the readings are events, not scatter. */
+    @Test
+    void jumpsAreNoScatter() {
+        double[] gauge = scattered(2_000, 7);
+        for (int i = 50; i < DAY_OF_MINUTES; i += 60) {
+            gauge[i] += 1.5e5;
+        }
+        PressureLog log = PressureLog.builder(minutes(DAY_OF_MINUTES), gauge).build();
+        assertEquals(2_000, log.scatter(), 0.15 * 2_000);
+    }
+
+    /** Validation: the standard deviation of what rounding to a step leaves open is the step by the root of twelve. */
+    @Test
+    void findsTheStepsItsReadingsFallOn() {
+        double[] gauge = scattered(100, 3);
+        for (int i = 0; i < gauge.length; i++) {
+            gauge[i] = 0.1e5 * Math.rint(gauge[i] / 0.1e5);
+        }
+        PressureLog log = PressureLog.builder(minutes(DAY_OF_MINUTES), gauge).build();
+        assertEquals(0.1e5, log.step(), 1e-6);
+        assertTrue(log.uncertainty() >= 0.1e5 / Math.sqrt(12));
+        assertTrue(log.uncertainty() < 0.05e5, log.uncertainty() + " Pa");
+    }
+
+    /** Contract: no gauge of a household is taken to be better than three hundred pascals. */
+    @Test
+    void noGaugeIsPerfect() {
+        PressureLog log =
+                PressureLog.builder(minutes(DAY_OF_MINUTES), scattered(0, 1)).build();
+        assertEquals(300, log.uncertainty());
+    }
+
+    static Stream<Arguments> refused() {
+        double[] times = {0, 60, 120};
+        double[] gauge = {4e5, 4e5, 4e5};
+        return Stream.of(
+                bad(
+                        () -> PressureLog.builder(new double[] {0, 60}, new double[] {4e5, 4e5}),
+                        "a log needs at least 3 readings, not 2"),
+                bad(
+                        () -> PressureLog.builder(times, new double[] {4e5, 4e5}),
+                        "a log of 3 times needs as many pressures, not 2"),
+                bad(
+                        () -> PressureLog.builder(new double[] {1, 60, 120}, gauge),
+                        "reading 1: time must begin at 0 s and run forward, but here it is 1.0 s"),
+                bad(
+                        () -> PressureLog.builder(new double[] {0, 60, 60}, gauge),
+                        "reading 3: time must begin at 0 s and run forward, but here it is 60.0 s"),
+                bad(
+                        () -> PressureLog.builder(new double[] {0, 60, Double.POSITIVE_INFINITY}, gauge),
+                        "reading 3: time must begin at 0 s and run forward, but here it is Infinity s"),
+                bad(
+                        () -> PressureLog.builder(times, new double[] {4e5, Double.NaN, 4e5}),
+                        "reading 2: a pressure must be a finite number, not NaN"),
+                bad(
+                        () -> PressureLog.builder(times, new double[] {4, 4.2, 5}),
+                        "no pressure of the log reaches 0.01 bar (gauge); either the unit is wrong (in Java it is Pa),"
+                                + " or there is nothing to diagnose"),
+                bad(() -> three().temperature(290, 291), "a log of 3 times needs as many temperatures, not 2"),
+                bad(
+                        () -> three().temperature(20, 40, 60),
+                        "no temperature of the log reaches 200.0 K; temperatures are given in K, not in degC"),
+                bad(() -> three().burner(true), "a log of 3 times needs as many burner states, not 1"),
+                bad(
+                        () -> three().timeOfDay(86_400),
+                        "the clock time of a log is 0 s to less than 86400 s, not 86400.0 s"),
+                bad(() -> three().timeOfDay(-1), "the clock time of a log is 0 s to less than 86400 s, not -1.0 s"),
+                bad(() -> three().uncertainty(0), "the uncertainty of a log must be above 0 Pa, not 0.0 Pa"),
+                bad(
+                        () -> three().uncertainty(Double.POSITIVE_INFINITY),
+                        "the uncertainty of a log must be above 0 Pa, not Infinity Pa"));
+    }
+
+    private static Arguments bad(Executable mistake, String message) {
+        return Arguments.of(message, mistake);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("refused")
+    void refuses(String message, Executable mistake) {
+        assertEquals(
+                message, assertThrows(IllegalArgumentException.class, mistake).getMessage());
+    }
+
+    /** Contract: the limits themselves are allowed. */
+    @Test
+    void allowsItsLimits() {
+        assertAll(
+                () -> assertEquals(
+                        OptionalDouble.of(0), three().timeOfDay(0).build().timeOfDay()),
+                () -> assertEquals(
+                        1e3,
+                        PressureLog.builder(new double[] {0, 1, 2}, new double[] {0, 0, 1e3})
+                                .build()
+                                .gauge(2)),
+                () -> assertEquals(
+                        OptionalDouble.of(200),
+                        three().temperature(200, 100, 100).build().temperature(0)));
+    }
+}
