@@ -48,7 +48,7 @@ public final class Diagnosis {
 
     /** The house with the clock time and the water temperature of the log's beginning, where the log knows them. */
     private static HotWaterSystem startingWith(PressureLog log, HotWaterSystem house) {
-        Start.Builder start = Rebuild.start(house.start());
+        Start.Builder start = house.start().toBuilder();
         log.timeOfDay().ifPresent(time -> start.timeOfDay(time, DurationUnit.SECOND));
         List<Double> first = new ArrayList<>();
         for (int i = 0; i < log.count() && first.size() < FIRST_TEMPERATURES; i++) {

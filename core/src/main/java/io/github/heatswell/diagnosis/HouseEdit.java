@@ -55,19 +55,13 @@ final class HouseEdit {
     HotWaterSystem build() {
         double described = house.supplyAtStart().gauge(atmosphere);
         double statically = get(Parameter.SUPPLY_PRESSURE, described);
-        HotWaterSystem.Builder builder = HotWaterSystem.builder()
-                .site(house.site())
+        HotWaterSystem.Builder builder = house.toBuilder()
                 .supply(supply(statically - described))
-                .tank(house.tank())
                 .heater(heater())
-                .draws(house.draws())
-                .gaugeHeight(house.gaugeHeight(), io.github.heatswell.units.LengthUnit.METRE)
-                .start(start(statically - described));
-        house.piping().forEach(builder::addPipe);
-        house.leaks().forEach(builder::addLeak);
+                .start(start(statically - described))
+                .withoutReliefValves();
         valves().forEach(builder::addReliefValve);
         house.vessel().ifPresent(vessel -> builder.vessel(vessel(vessel)));
-        house.trappedAir().ifPresent(builder::trappedAir);
         if (has(Parameter.TRAPPED_AIR)) {
             builder.trappedAir(TrappedAir.of(get(Parameter.TRAPPED_AIR, 0), VolumeUnit.CUBIC_METRE));
         }
@@ -81,14 +75,13 @@ final class HouseEdit {
     }
 
     private Supply supply(double shift) {
-        if (shift == 0 && !has(Parameter.SEAT_LEAKAGE)) {
-            return house.supply();
+        Supply supply = Shifted.supply(house.supply(), shift, atmosphere);
+        if (!has(Parameter.SEAT_LEAKAGE)) {
+            return supply;
         }
-        Supply.Builder builder = Rebuild.supply(house.supply(), shift, atmosphere);
-        if (has(Parameter.SEAT_LEAKAGE)) {
-            builder.seatLeakage(get(Parameter.SEAT_LEAKAGE, 0), FlowUnit.CUBIC_METRE_PER_SECOND);
-        }
-        return builder.build();
+        return supply.toBuilder()
+                .seatLeakage(get(Parameter.SEAT_LEAKAGE, 0), FlowUnit.CUBIC_METRE_PER_SECOND)
+                .build();
     }
 
     /** A start above the supply keeps its distance. */
@@ -98,17 +91,17 @@ final class HouseEdit {
             return start;
         }
         double moved = start.pressure().get().gauge(atmosphere) + shift;
-        return Rebuild.start(start).pressure(Pressure.gauge(moved, PASCAL)).build();
+        return start.toBuilder().pressure(Pressure.gauge(moved, PASCAL)).build();
     }
 
     private Heater heater() {
         Heater heater = house.heater();
         double shift = get(Parameter.SET_POINT, heater.setPoint()) - heater.setPoint();
-        return Rebuild.heater(heater, get(Parameter.HEATING_RATE, 1), shift);
+        return Shifted.heater(heater, get(Parameter.HEATING_RATE, 1), shift);
     }
 
     private ExpansionVessel vessel(ExpansionVessel vessel) {
-        ExpansionVessel.Builder builder = Rebuild.vessel(vessel);
+        ExpansionVessel.Builder builder = vessel.toBuilder();
         if (condition != null) {
             builder.condition(condition);
         }
@@ -133,19 +126,19 @@ final class HouseEdit {
         double opens = valve.opens().gauge(atmosphere);
         double share = valve.reseats().gauge(atmosphere) / opens;
         if (has(Parameter.STUCK_LIFT)) {
-            return Rebuild.valve(valve)
+            return valve.toBuilder()
                     .stuckOpen(get(Parameter.STUCK_LIFT, 0), RatioUnit.ONE)
                     .build();
         }
         if (has(Parameter.SEAT_WEEP)) {
             double from = get(Parameter.WEEPS_FROM, 0);
-            return Rebuild.valve(valve)
+            return valve.toBuilder()
                     .leakingSeat(
                             Pressure.gauge(from, PASCAL), get(Parameter.SEAT_WEEP, 0), FlowUnit.CUBIC_METRE_PER_SECOND)
                     .build();
         }
         if (has(Parameter.OPENING_PRESSURE)) {
-            return Rebuild.opening(
+            return Shifted.valve(
                     valve, get(Parameter.OPENING_PRESSURE, opens), get(Parameter.RESEAT_SHARE, share), atmosphere);
         }
         return valve;

@@ -12,8 +12,10 @@ import static io.github.heatswell.diagnosis.Parameter.SUPPLY_PRESSURE;
 import static io.github.heatswell.diagnosis.Parameter.VESSEL_VOLUME;
 import static io.github.heatswell.diagnosis.Parameter.WEEPS_FROM;
 
+import io.github.heatswell.plant.Element;
 import io.github.heatswell.plant.ExpansionVessel;
 import io.github.heatswell.plant.ExpansionVessel.Condition;
+import io.github.heatswell.plant.Heater;
 import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.plant.PipeRun;
 import io.github.heatswell.plant.ReliefValve;
@@ -27,6 +29,8 @@ final class Hypotheses {
     private static final double MILLILITRE_PER_MINUTE = 1e-6 / 60;
     /** Boiling is not far; beyond, a described run would end there (K). */
     private static final double HOTTEST = 368.15;
+    /** So much (K) below its cut-out a heater may be set. */
+    private static final double BEFORE_CUT_OUT = 0.5;
     /** The usual ends of a range that begins or ends at the described value. */
     private static final double JUST_BELOW = 0.98;
 
@@ -50,10 +54,7 @@ final class Hypotheses {
         house.reliefValves().stream()
                 .filter(v -> v.condition() == ReliefValve.Condition.SOUND)
                 .forEach(list::relief);
-        double set = house.heater().setPoint();
-        list.add(
-                Cause.WATER_TOO_HOT,
-                FreeParameter.open(SET_POINT, set + 3, Math.max(set + 8, HOTTEST), 0.1, 0.3, 0.5, 0.7, 0.9));
+        list.heat();
         list.add(
                 Cause.LEAK,
                 FreeParameter.open(
@@ -105,6 +106,19 @@ final class Hypotheses {
                         0.2));
         all.add(new Hypothesis(Cause.VESSEL_WATERLOGGED, "", edit -> edit.condition(Condition.WATERLOGGED), List.of()));
         all.add(new Hypothesis(Cause.VESSEL_ISOLATED, "", edit -> edit.condition(Condition.ISOLATED), List.of()));
+    }
+
+    /** Water can get no hotter than a cut-out lets it. */
+    private void heat() {
+        Heater heater = house.heater();
+        double set = heater.setPoint();
+        double highest =
+                heater.elements().stream().mapToDouble(Element::setPoint).max().orElseThrow();
+        double cutOut = heater.cutOut().orElse(Double.POSITIVE_INFINITY);
+        double most = Math.min(Math.max(set + 8, HOTTEST), set + cutOut - highest - BEFORE_CUT_OUT);
+        if (most > set + 3) {
+            add(Cause.WATER_TOO_HOT, FreeParameter.open(SET_POINT, set + 3, most, 0.1, 0.3, 0.5, 0.7, 0.9));
+        }
     }
 
     private void air() {

@@ -83,7 +83,7 @@ final class Spots {
 
     /** The meter is read in a house that has come to rest with the heater off. */
     private double meter() {
-        Heater off = Rebuild.heater(house.heater(), 1e-6, 0);
+        Heater off = Shifted.heater(house.heater(), 1e-6, 0);
         double[] letIn = new double[2];
         Simulation.of(undrawn(off), HOUR.plusSeconds((long) MINUTE)).sampledEvery(Duration.ofMinutes(1)).stream(
                 (time, values, regime) -> {
