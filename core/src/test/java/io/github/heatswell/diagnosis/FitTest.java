@@ -1,0 +1,236 @@
+package io.github.heatswell.diagnosis;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.plant.HotWaterSystem;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Search, slopes, profiles and intervals where the answer is known: two readings that each depend on one number in proportion,
+ * normal scatter and normal beforehand, so that every estimate is a weighted mean.
+ */
+class FitTest {
+
+    private static final HotWaterSystem HOUSE = Abbey.plain().build();
+    private static final int SUPPLY = 0;
+    private static final int RATE = 1;
+    private static final int SET_POINT = 2;
+    /** How loosely everything is tied down beside what is known of it. */
+    private static final double LOOSE = 1.0 / 900;
+
+    /** 3.1 bar read to 0.05 bar where 3 bar was known to 0.1; 63 degC read to 2 K where 60 was known to 1.5. */
+    private static SpotReadings readings() {
+        return SpotReadings.none()
+                .with(SiteCheck.COLD_STATIC, new SpotReading(3.1e5, 0.05e5))
+                .with(SiteCheck.HOT_TAP, new SpotReading(273.15 + 63, 2));
+    }
+
+    private static Trial trial(Cause cause, SpotReadings spots) {
+        Hypothesis hypothesis = Hypotheses.of(HOUSE).stream()
+                .filter(one -> one.cause() == cause)
+                .findFirst()
+                .orElseThrow();
+        return new Trial(HOUSE, hypothesis, Target.fine(null, spots));
+    }
+
+    private static Trial asDescribed() {
+        return trial(Cause.AS_DESCRIBED, readings());
+    }
+
+    private static double mean(double known, double spread, double read, double uncertainty) {
+        double one = 1 / (spread * spread);
+        double other = 1 / (uncertainty * uncertainty);
+        return (known * one + read * other) / (one + other);
+    }
+
+    private static final double SUPPLY_MEAN = mean(3e5, 0.1e5, 3.1e5, 0.05e5);
+    private static final double SET_POINT_MEAN = mean(273.15 + 60, 1.5, 273.15 + 63, 2);
+
+    /** Validation: the weighted mean, and what is left of both residuals there. */
+    @Test
+    void aSearchEndsAtTheWeightedMean() {
+        Trial trial = asDescribed();
+        Search.End end = Search.closer(trial, Search.quickly(trial), new double[0]);
+        double[] values = trial.values(end.position());
+        assertEquals(SUPPLY_MEAN, values[SUPPLY], 10);
+        assertEquals(SET_POINT_MEAN, values[SET_POINT], 0.01);
+        assertEquals(1, values[RATE], 1e-3);
+        double left = 1 / (1 + 0.25) + 9 / (4 + 2.25); // the square of the difference over the sum of both variances
+        assertEquals(left, end.cost(), 1e-3);
+        assertEquals(end.cost(), Trial.sumOfSquares(trial.residuals(end.position())), 1e-12);
+        assertTrue(trial.simulations() > 5, "runs are counted, those in long blocks too");
+    }
+
+    @Test
+    void aSecondLookIsNeverWorse() {
+        Trial trial = asDescribed();
+        Search.End best = Search.closer(trial, Search.quickly(trial), new double[0]);
+        assertEquals(best, Search.again(trial, best, new double[3], false));
+        Search.End poor = new Search.End(new double[] {4, 0, 0}, 1e3);
+        assertTrue(Search.again(trial, poor, new double[3], false).cost() < best.cost() + 0.1);
+        assertTrue(Search.again(trial, poor, best.position(), true).cost() < best.cost() + 0.01);
+    }
+
+    @Test
+    void aCloserLookMayBeginWithTheCircumstancesOfAnother() {
+        Trial trial = trial(Cause.WATER_TOO_HOT, readings());
+        Search.End poor = new Search.End(new double[] {0, 5, 0}, 1e3);
+        Search.End closer = Search.closer(trial, poor, new double[] {0.8, 0});
+        assertEquals(SUPPLY_MEAN, trial.values(closer.position())[1], 100);
+    }
+
+    @Test
+    void aNumberThatIsHeldStaysWhereItIs() {
+        Trial trial = asDescribed();
+        double[] start = {-1, 0, 0};
+        Search.End held = Search.holding(trial, SUPPLY, 1e6, List.of(start));
+        assertEquals(-1, held.position()[SUPPLY]);
+        assertEquals(SET_POINT_MEAN, trial.values(held.position())[SET_POINT], 0.05);
+        Search.End hopeless = Search.holding(trial, SUPPLY, 1, List.of(start));
+        assertArrayEquals(start, hopeless.position(), "too far off to be worth it");
+        double[] better = {-1, 0, 0.7};
+        Search.End chosen = Search.holding(trial, SUPPLY, 1, List.of(start, better));
+        assertArrayEquals(better, chosen.position());
+    }
+
+    private static Slopes slopes(Trial trial) {
+        return new Slopes(trial, new double[3], new double[] {0.1, 0.1, 0.1});
+    }
+
+    /** Validation: what is known of each is the sum of what both sources tell. */
+    @Test
+    void slopesTellHowWellEachIsKnown() {
+        double[] deviations = slopes(asDescribed()).deviations();
+        assertEquals(1 / Math.sqrt(4 + 1 + LOOSE), deviations[SUPPLY], 1e-6);
+        assertEquals(1 / Math.sqrt(1 + LOOSE), deviations[RATE], 1e-6);
+        assertEquals(1 / Math.sqrt(0.75 * 0.75 + 1 + LOOSE), deviations[SET_POINT], 1e-4);
+    }
+
+    @Test
+    void slopesTellWhatIsKnownLeast() {
+        Slopes slopes = slopes(asDescribed());
+        double[] least = slopes.weakest(0);
+        assertEquals(1 / Math.sqrt(1 + LOOSE), Math.abs(least[RATE]), 1e-6);
+        assertEquals(0, least[SUPPLY], 1e-6);
+        assertEquals(1 / Math.sqrt(1.5625 + LOOSE), Math.abs(slopes.weakest(1)[SET_POINT]), 1e-4);
+        assertEquals(1 / Math.sqrt(5 + LOOSE), Math.abs(slopes.weakest(2)[SUPPLY]), 1e-6);
+    }
+
+    @Test
+    void slopesTellWhatFollowsAndWhatLiesAcross() {
+        Trial trial = asDescribed();
+        Slopes slopes = slopes(trial);
+        assertArrayEquals(new double[] {1, 0, 0}, slopes.following(SUPPLY), 1e-4, "these do not depend on each other");
+        double[] residuals = trial.residuals(new double[] {1, 0.5, 2});
+        double[] across = slopes.across(residuals, new double[] {0, 3, 0});
+        double supply = (SUPPLY_MEAN - 3.1e5) / 0.1e5;
+        assertEquals(supply, across[SUPPLY], 1e-3, "back to the weighted mean");
+        assertEquals(0, across[RATE], 1e-9, "but not along");
+        assertEquals((SET_POINT_MEAN - 273.15 - 63) / 1.5, across[SET_POINT], 2e-3);
+    }
+
+    /** Two numbers that only their sum is known of: the more the one, the less the other. */
+    @Test
+    void whatDependsOnEachOtherFollows() {
+        SpotReadings only = SpotReadings.none().with(SiteCheck.HEAT_UP_MAXIMUM, new SpotReading(4.2e5, 100));
+        Trial trial = trial(Cause.PRECHARGE_LOW, only);
+        double[] lengths = {0.01, 0.01, 0.01, 0.01};
+        Slopes slopes = new Slopes(trial, new double[4], lengths);
+        double[] following = slopes.following(0);
+        assertEquals(1, following[0], 1e-12);
+        double[] weakest = slopes.weakest(0);
+        double[] there = new double[4];
+        double[] back = new double[4];
+        for (int i = 0; i < 4; i++) {
+            there[i] = 0.01 * weakest[i];
+            back[i] = -there[i];
+        }
+        double change = trial.residuals(there)[0] - trial.residuals(back)[0];
+        assertEquals(0, change, 0.02, "along the ridge the reading stays the same");
+        assertTrue(Math.abs(following[1]) > 0.1, "a lower charge asks for another supply");
+    }
+
+    /** Validation: for normal errors the interval reaches 1.96 standard deviations to either side. */
+    @Test
+    void intervalsOfTheCircumstances() {
+        Trial trial = asDescribed();
+        Search.End end = Search.closer(trial, Search.quickly(trial), new double[0]);
+        List<Estimate> estimates = new Intervals(trial, end, 1).estimates(List.of());
+        Estimate supply = estimates.get(SUPPLY);
+        double reach = 1.96 * 0.1e5 / Math.sqrt(5 + LOOSE);
+        assertEquals(SUPPLY_MEAN - reach, supply.low(), 20);
+        assertEquals(SUPPLY_MEAN + reach, supply.high(), 20);
+        assertEquals(SUPPLY_MEAN, supply.value(), 10);
+        assertEquals(Parameter.SUPPLY_PRESSURE, supply.parameter());
+        assertEquals(Optional.of(SiteCheck.COLD_STATIC), supply.settledBy());
+        assertEquals(Estimate.Standing.CARRIED, supply.standing());
+        assertEquals(Estimate.Standing.AS_DESCRIBED, estimates.get(RATE).standing(), "nothing was read of it");
+        assertEquals(Optional.empty(), estimates.get(RATE).settledBy());
+
+        Estimate wider = new Intervals(trial, end, 2.25).estimates(List.of()).get(SUPPLY);
+        assertEquals(1.5 * (supply.high() - supply.low()), wider.high() - wider.low(), 40);
+    }
+
+    /** Validation: one number, one reading, nothing known beforehand; the square of a distance runs straight by its root. */
+    @Test
+    void theProfileOfANumberThatIsReadOff() {
+        SpotReadings one = SpotReadings.none().with(SiteCheck.COLD_STATIC, new SpotReading(3.3e5, 0.05e5));
+        Trial trial = trial(Cause.SUPPLY_PRESSURE, one);
+        Search.End end = Search.closer(trial, Search.quickly(trial), new double[0]);
+        FreeParameter supply = trial.parameters().get(0);
+        assertEquals(3.3e5, supply.value(end.position()[0]), 50);
+        assertEquals(0, end.cost(), 1e-3);
+
+        Profile profile = Profile.of(trial, end, 0, new Intervals(trial, end, 1).slopes());
+        double unit = supply.unit();
+        double[] within = profile.within(3.84);
+        assertEquals(3.3e5 - 1.96 * 0.05e5, supply.value(within[0]), 0.002 * unit);
+        assertEquals(3.3e5 + 1.96 * 0.05e5, supply.value(within[1]), 0.002 * unit);
+        List<Profile.Node> nodes = profile.nodes();
+        assertEquals(supply.position(supply.low()), nodes.get(0).at(), 1e-12, "to the one end of its range");
+        assertEquals(supply.position(supply.high()), nodes.get(nodes.size() - 1).at(), 1e-12, "and to the other");
+        for (int i = 1; i < nodes.size(); i++) {
+            assertTrue(nodes.get(i).at() > nodes.get(i - 1).at());
+            assertEquals(nodes.get(i).at(), nodes.get(i).end().position()[0], 1e-12);
+        }
+        Estimate estimate =
+                new Intervals(trial, end, 1).estimates(List.of(profile)).get(0);
+        assertEquals(Estimate.Standing.CARRIED, estimate.standing());
+        assertEquals(3.3e5 - 1.96 * 0.05e5, estimate.low(), 0.01 * unit);
+    }
+
+    @Test
+    void aNumberOfWhichNothingWasReadIsNotCarried() {
+        Trial trial = trial(Cause.LEAK, readings());
+        Search.End end = Search.quickly(trial);
+        Estimate leak = new Intervals(trial, end, 1).estimates(List.of()).get(0);
+        assertEquals(Parameter.LEAK, leak.parameter());
+        assertEquals(Estimate.Standing.NOT_CARRIED, leak.standing());
+        FreeParameter range = trial.parameters().get(0);
+        assertEquals(range.low(), leak.low(), 1e-6 * range.low(), "no further than the range");
+        assertEquals(range.high(), leak.high(), 1e-6 * range.high());
+    }
+
+    private static Profile.Node node(double at, double cost) {
+        return new Profile.Node(at, new Search.End(new double[] {at}, cost));
+    }
+
+    /** Validation: a parabola 1 + 4 (x - 2)^2 exceeds its least by 9 at 2 - 1.5 and 2 + 1.5. */
+    @Test
+    void aProfileIsLeftWhereItsSumHasGrownByAsMuch() {
+        Profile parabola = new Profile(List.of(node(0, 17), node(1, 5), node(2, 1), node(3, 5), node(4, 17)));
+        assertArrayEquals(new double[] {0.5, 3.5}, parabola.within(9), 1e-12);
+        assertArrayEquals(new double[] {1, 3}, parabola.within(4), 1e-12);
+        assertArrayEquals(new double[] {0, 4}, parabola.within(99), "no further than its ends");
+        assertEquals(1, parabola.best().cost());
+        Profile twoHollows = new Profile(List.of(node(0, 2), node(1, 50), node(2, 1), node(3, 50)));
+        assertEquals(0, twoHollows.within(4)[0], "a second hollow belongs to it");
+        assertTrue(twoHollows.within(4)[1] > 2);
+        assertFalse(twoHollows.within(4)[1] > 3);
+    }
+}

@@ -1,0 +1,158 @@
+package io.github.heatswell.diagnosis;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.result.Regime;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What is taken from a log: not too much of it, when the heater was on, and what its parts say. */
+class LogPartsTest {
+
+    private static PressureLog.Builder log(int count, double interval) {
+        double[] times = new double[count];
+        double[] gauge = new double[count];
+        Arrays.setAll(times, i -> interval * i);
+        Arrays.setAll(gauge, i -> 3e5 + i);
+        return PressureLog.builder(times, gauge).uncertainty(700);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "2881, 60, 2881, 60", // two days to the minute
+        "3000, 10, 3000, 10",
+        "3001, 10, 1501, 20",
+        "17000, 10, 2834, 60",
+        "2882, 60, 2881, 60",
+        "17290, 10, 2881, 60",
+        "10, 50000, 4, 50000",
+        "5, 100000, 5, 100000" // two readings would be too few
+    })
+    void aLongLogIsThinned(int count, double interval, int left, double apart) {
+        PressureLog thinned = new LogThinning(log(count, interval).build()).thinned();
+        assertEquals(left, thinned.count());
+        assertEquals(apart, thinned.time(1));
+        assertEquals((left - 1) * apart, thinned.end());
+        assertEquals(700, thinned.uncertainty());
+        assertFalse(thinned.hasTemperature());
+        assertFalse(thinned.hasBurner());
+        assertTrue(thinned.timeOfDay().isEmpty());
+    }
+
+    @Test
+    void aLogThatIsShortEnoughStaysTheSame() {
+        PressureLog log = log(100, 60).build();
+        assertSame(log, new LogThinning(log).thinned());
+    }
+
+    @Test
+    void thinningKeepsWhatBelongsToAReading() {
+        int count = 6_100;
+        double[] temperature = new double[count];
+        boolean[] burner = new boolean[count];
+        Arrays.setAll(temperature, i -> i == 3 ? Double.NaN : 280 + 0.01 * i);
+        Arrays.fill(burner, 30, 60, true);
+        PressureLog thinned = new LogThinning(log(count, 10)
+                        .temperature(temperature)
+                        .burner(burner)
+                        .timeOfDay(7_200)
+                        .build())
+                .thinned();
+        assertEquals(2_034, thinned.count(), "every third");
+        assertEquals(3e5 + 33, thinned.gauge(11));
+        assertEquals(330, thinned.time(11));
+        assertEquals(280.33, thinned.temperature(11).orElseThrow(), 1e-12);
+        assertTrue(thinned.temperature(1).isEmpty());
+        assertFalse(thinned.burnerOn(9));
+        assertTrue(thinned.burnerOn(10));
+        assertTrue(thinned.burnerOn(19));
+        assertFalse(thinned.burnerOn(20));
+        assertEquals(7_200, thinned.timeOfDay().orElseThrow());
+    }
+
+    private static BurnerColumn burner(boolean... on) {
+        return new BurnerColumn(log(on.length, 60).burner(on).build());
+    }
+
+    @Test
+    void theHeaterWasOnFromHalfWayBetweenTwoReadings() {
+        assertEquals(90, burner(false, false, true, true, false).firstOn());
+        assertEquals(120, burner(false, false, true, true, false, true).firstBurn());
+        assertEquals(0, burner(true, true, false).firstOn());
+    }
+
+    @Test
+    void aBurnWithoutBeginningOrEndHasNoLength() {
+        assertTrue(Double.isNaN(burner(true, true, false).firstBurn()));
+        assertTrue(Double.isNaN(burner(false, true, true).firstBurn()));
+        assertTrue(Double.isNaN(burner(false, false, false).firstBurn()));
+        assertTrue(Double.isNaN(burner(false, false, false).firstOn()));
+        BurnerColumn without = new BurnerColumn(log(4, 60).build());
+        assertTrue(Double.isNaN(without.firstOn()));
+        assertTrue(Double.isNaN(without.firstBurn()));
+    }
+
+    /** Fed, fed, rising, rising, open, falling, resting, in standard uncertainties of 700 Pa from the log. */
+    @Test
+    void eachPartSpeaksForItself() {
+        double[] times = {0, 60, 120, 180, 240, 300, 360};
+        double[] gauge = {3e5, 3e5, 4e5, 5e5, 6e5, 5e5, 5e5};
+        PressureLog log = PressureLog.builder(times, gauge).uncertainty(700).build();
+        Regime[] regimes = {
+            Regime.FED, Regime.FED, Regime.SEALED, Regime.SEALED, Regime.RELIEVING, Regime.SEALED, Regime.SEALED
+        };
+        Forecast best = new Forecast(gauge, new double[7], regimes, Double.NaN, Map.of());
+        double[] other = {3e5 + 700, 3e5 - 700, 4e5 + 1_400, 5e5 + 1_400, 6e5 - 70_000, 5e5, 5e5 + 2_100};
+        EvidenceFinder finder = new EvidenceFinder(log, best);
+
+        List<Evidence> evidence = finder.about(new Forecast(other, new double[7], new Regime[7], Double.NaN, Map.of()));
+        assertEquals(
+                List.of(LogPart.AT_SUPPLY, LogPart.RISE, LogPart.VALVE_OPEN, LogPart.FALL),
+                evidence.stream().map(Evidence::part).toList());
+        assertEquals(List.of(2, 2, 1, 2), evidence.stream().map(Evidence::count).toList());
+        assertEquals(
+                List.of(0.0, 120.0, 240.0, 300.0),
+                evidence.stream().map(Evidence::from).toList());
+        assertEquals(0, evidence.get(0).meanDifference(), 1e-9);
+        assertEquals(1_400, evidence.get(1).meanDifference(), 1e-9);
+        assertEquals(-70_000, evidence.get(2).meanDifference(), 1e-9);
+        assertEquals(1_050, evidence.get(3).meanDifference(), 1e-9);
+        assertEquals(2, evidence.get(0).excess(), 1e-9);
+        assertEquals(8, evidence.get(1).excess(), 1e-9);
+        assertEquals(2.5 * (2 * 100 - 2.5), evidence.get(2).excess(), 1e-6);
+        assertEquals(2.5 * (2 * 3 - 2.5), evidence.get(3).excess(), 1e-9);
+        assertEquals(
+                List.of(false, true, true, true),
+                evidence.stream().map(Evidence::against).toList());
+        finder.about(best).forEach(one -> assertEquals(0, one.excess(), one.toString()));
+    }
+
+    @Test
+    void aPartThatIsNotThereSaysNothing() {
+        PressureLog log = log(3, 60).build();
+        Regime[] sealed = {Regime.SEALED, Regime.SEALED, Regime.SEALED};
+        Forecast best = new Forecast(new double[] {3e5, 3.1e5, 3.2e5}, new double[3], sealed, Double.NaN, Map.of());
+        List<Evidence> evidence = new EvidenceFinder(log, best).about(best);
+        assertEquals(
+                List.of(LogPart.RISE), evidence.stream().map(Evidence::part).toList());
+        assertFalse(new Evidence(LogPart.RISE, 0, 1, 0, 6).against(), "six is the limit");
+    }
+
+    @Test
+    void partsSayWhatTheyAre() {
+        assertEquals(
+                LogPart.values().length,
+                Arrays.stream(LogPart.values())
+                        .map(LogPart::words)
+                        .filter(w -> w.length() > 10)
+                        .distinct()
+                        .count());
+    }
+}
