@@ -1,0 +1,262 @@
+package io.github.heatswell.diagnosis;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.units.TemperatureUnit;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** How a result is read, and how a diagnosis is asked for. */
+class DiagnosisResultTest {
+
+    private static final HotWaterSystem HOUSE = Abbey.plain().build();
+
+    private static HypothesisFit fit(Cause cause, double criterion) {
+        return Fits.of(cause, criterion, HOUSE);
+    }
+
+    private static DiagnosisResult result(HypothesisFit... fits) {
+        return new DiagnosisResult(List.of(fits), 50, Double.NaN, 100, Optional.empty());
+    }
+
+    @Test
+    void whatLiesWithinTwentyToOneIsAlike() {
+        DiagnosisResult close =
+                result(fit(Cause.LEAK, 0), fit(Cause.TRAPPED_AIR, 5.9), fit(Cause.AS_DESCRIBED, DiagnosisResult.ALIKE));
+        assertEquals(Cause.LEAK, close.best().cause());
+        assertEquals(
+                List.of(Cause.LEAK, Cause.TRAPPED_AIR),
+                close.alike().stream().map(HypothesisFit::cause).toList());
+        assertFalse(close.isDecided());
+        assertTrue(result(fit(Cause.LEAK, 0), fit(Cause.AS_DESCRIBED, 6.1)).isDecided());
+        assertEquals(5.9, close.of(Cause.TRAPPED_AIR).orElseThrow().criterion());
+        assertTrue(close.of(Cause.WATER_TOO_HOT).isEmpty());
+    }
+
+    /** Fifty readings with nothing but scatter: four standard deviations of chi-square are 4 sqrt(2 * 50) = 40 above. */
+    @Test
+    void withoutALogTheSumOfSquaresSaysWhetherItIsExplained() {
+        assertFalse(
+                result(Fits.with(Cause.LEAK, 0, 90, Optional.empty(), HOUSE)).misfit());
+        assertTrue(
+                result(Fits.with(Cause.LEAK, 0, 90.1, Optional.empty(), HOUSE)).misfit());
+    }
+
+    @Test
+    void withALogItsMisfitSaysSo() {
+        Misfit serious = new Misfit(3, 0, 0, 0, 1);
+        Misfit slight = new Misfit(1, 0, 0, 0, 1);
+        assertTrue(
+                result(Fits.with(Cause.LEAK, 0, 1, Optional.of(serious), HOUSE)).misfit());
+        assertFalse(result(Fits.with(Cause.LEAK, 0, 1e3, Optional.of(slight), HOUSE))
+                .misfit());
+    }
+
+    private static Estimate estimate(Parameter parameter) {
+        return new Estimate(parameter, 2, 1, 3, Estimate.Standing.CARRIED, Optional.empty());
+    }
+
+    @Test
+    void aFitKnowsItsOwnNumbers() {
+        List<Estimate> estimates = List.of(estimate(Parameter.LEAK), estimate(Parameter.HEATING_RATE));
+        HypothesisFit fit =
+                new HypothesisFit(Cause.LEAK, "", 1, 0, 1, estimates, 1, Optional.empty(), List.of(), HOUSE, List.of());
+        assertEquals(List.of(estimates.get(0)), fit.own());
+        assertEquals(estimates.get(1), fit.estimate(Parameter.HEATING_RATE).orElseThrow());
+        assertTrue(fit.estimate(Parameter.PRECHARGE).isEmpty());
+        for (double inside : new double[] {1, 2, 3}) {
+            assertTrue(estimates.get(0).contains(inside));
+        }
+        assertFalse(estimates.get(0).contains(0.99));
+        assertFalse(estimates.get(0).contains(3.01));
+    }
+
+    @Test
+    void everyCauseNumberAndCheckHasItsWords() {
+        List<Stream<String>> all = List.of(
+                Arrays.stream(Cause.values()).map(Cause::words),
+                Arrays.stream(Parameter.values()).map(Parameter::words),
+                Arrays.stream(SiteCheck.values()).map(SiteCheck::words));
+        for (Stream<String> words : all) {
+            List<String> each = words.toList();
+            assertEquals(each.size(), each.stream().distinct().count());
+            each.forEach(one -> assertTrue(one.length() > 10 && !one.endsWith("."), one));
+        }
+        EnumSet<Cause> hazards = EnumSet.noneOf(Cause.class);
+        Arrays.stream(Cause.values()).filter(Cause::isHazard).forEach(hazards::add);
+        assertEquals(EnumSet.of(Cause.RELIEF_OPENS_HIGH, Cause.WATER_TOO_HOT), hazards);
+    }
+
+    @Test
+    void numbersAndChecksHaveTheUnitsTheyAreIn() {
+        assertEquals("Pa", Parameter.PRECHARGE.unit());
+        assertEquals("m3/s", Parameter.LEAK.unit());
+        assertEquals("", Parameter.HEATING_RATE.unit());
+        assertEquals(SiteCheck.TYRE_GAUGE, Parameter.PRECHARGE.settledBy());
+        assertNull(Parameter.START_OF_HEATING.settledBy());
+        assertEquals("m3", SiteCheck.CAUGHT_VOLUME.unit());
+        assertEquals("K", SiteCheck.HOT_TAP.unit());
+        assertEquals(0.1e5, SiteCheck.COLD_STATIC.usualUncertainty());
+    }
+
+    @Test
+    void readingsOnSiteAreAddedAndReplaced() {
+        SpotReadings none = SpotReadings.none();
+        assertTrue(none.isEmpty());
+        SpotReadings one = none.with(SiteCheck.HOT_TAP, 330);
+        assertTrue(none.isEmpty(), "never changed");
+        assertFalse(one.isEmpty());
+        assertEquals(new SpotReading(330, 2), one.all().get(SiteCheck.HOT_TAP));
+        SpotReadings two =
+                one.with(SiteCheck.COLD_STATIC, new SpotReading(3e5, 700)).with(SiteCheck.HOT_TAP, 340);
+        assertEquals(
+                List.of(SiteCheck.COLD_STATIC, SiteCheck.HOT_TAP),
+                List.copyOf(two.all().keySet()));
+        assertEquals(340, two.all().get(SiteCheck.HOT_TAP).value());
+        assertThrows(UnsupportedOperationException.class, () -> two.all().clear());
+    }
+
+    @Test
+    void aReadingAgreesWithinTwiceItsUncertainty() {
+        assertEquals(-1.5, line(2.85e5).deviation(), 1e-12);
+        assertTrue(line(2.8e5).agrees());
+        assertTrue(line(3.2e5).agrees());
+        assertFalse(line(3.21e5).agrees());
+        assertFalse(line(2.79e5).agrees());
+        InstalledCheck check = new InstalledCheck(List.of(line(3e5), line(4e5)));
+        assertFalse(check.asPlanned());
+        assertEquals(List.of(line(4e5)), check.differences());
+        assertTrue(new InstalledCheck(List.of(line(3e5))).asPlanned());
+    }
+
+    private static InstalledCheck.Line line(double read) {
+        return new InstalledCheck.Line(SiteCheck.COLD_STATIC, 3e5, new SpotReading(read, 0.1e5));
+    }
+
+    private static PressureLog.Builder log() {
+        return PressureLog.builder(
+                new double[] {0, 60, 120, 180, 240, 300, 360}, new double[] {3e5, 3e5, 3e5, 3e5, 3e5, 3e5, 3e5});
+    }
+
+    private static HypothesisFit described(PressureLog log) {
+        Diagnosis.Builder builder = Diagnosis.builder(HOUSE).log(log).threads(1);
+        EnumSet.complementOf(EnumSet.of(Cause.AS_DESCRIBED)).forEach(builder::without);
+        DiagnosisResult result = builder.build().run();
+        assertEquals(1, result.fits().size(), "all others are left out");
+        assertTrue(result.check().isEmpty(), "there is nothing to tell it from");
+        assertEquals(1, result.best().weight(), 1e-12);
+        return result.best();
+    }
+
+    /** The middle one of the first five temperatures, in degC here, within what liquid water has. */
+    @Test
+    void theTankStartsAsWarmAsTheLogBegins() {
+        double[][] logged = {
+            {20, Double.NaN, 23, 21, 90, 22, 5}, {-5, -5, -5, -5, -5, 30, 30}, {120, 120, 120, 120, 120, 30, 30}
+        };
+        double[] starts = {22, 0, 99};
+        for (int i = 0; i < logged.length; i++) {
+            double[] kelvin = Arrays.stream(logged[i]).map(t -> t + 273.15).toArray();
+            HypothesisFit fit = described(log().temperature(kelvin).build());
+            double start = fit.house().start().waterTemperature().orElseThrow();
+            assertEquals(starts[i], TemperatureUnit.CELSIUS.fromSi(start), 1e-9);
+        }
+        assertEquals(
+                OptionalDouble.empty(), described(log().build()).house().start().waterTemperature());
+    }
+
+    @Test
+    void theClockOfTheLogIsThatOfTheHouse() {
+        HypothesisFit fit = described(log().timeOfDay(30_000).build());
+        assertEquals(30_000, fit.house().start().timeOfDay());
+        assertEquals(0, described(log().build()).house().start().timeOfDay());
+    }
+
+    @Test
+    void aDiagnosisShowsTheLogItUses() {
+        PressureLog log = log().build();
+        assertEquals(Optional.of(log), Diagnosis.builder(HOUSE).log(log).build().log());
+        SpotReadings spots = SpotReadings.none().with(SiteCheck.HOT_TAP, 330);
+        Diagnosis.Builder few = Diagnosis.builder(HOUSE).spots(spots).threads(1);
+        EnumSet.complementOf(EnumSet.of(Cause.AS_DESCRIBED, Cause.SUPPLY_PRESSURE, Cause.WATER_TOO_HOT))
+                .forEach(few::without);
+        Diagnosis spotted = few.build();
+        assertEquals(Optional.empty(), spotted.log());
+        DiagnosisResult result = spotted.run();
+        assertTrue(result.of(Cause.LEAK).isEmpty());
+        assertEquals(1, result.readings());
+        assertTrue(Double.isNaN(result.uncertainty()));
+        assertTrue(result.best().misfit().isEmpty());
+        assertTrue(result.best().evidence().isEmpty());
+        assertTrue(result.simulations() > 30);
+        assertEquals(3, result.fits().size());
+        assertEquals(
+                1, result.fits().stream().mapToDouble(HypothesisFit::weight).sum(), 1e-9);
+        assertEquals(0, result.best().criterion());
+    }
+
+    static Stream<Executable> misuses() {
+        return Stream.of(
+                () -> Diagnosis.builder(HOUSE).threads(0),
+                () -> Diagnosis.builder(HOUSE).build(),
+                () -> Diagnosis.builder(HOUSE).spots(SpotReadings.none()).build(),
+                () -> Diagnosis.builder(HOUSE).without(Cause.AS_DESCRIBED),
+                () -> result(),
+                () -> SpotReadings.none().with(SiteCheck.HOT_TAP, Double.NaN),
+                () -> new SpotReading(1, Double.POSITIVE_INFINITY),
+                () -> new SpotReading(1, Double.NaN),
+                () -> new SpotReading(1, 0));
+    }
+
+    @ParameterizedTest
+    @MethodSource("misuses")
+    void misuseIsRefused(Executable misuse) {
+        assertThrows(IllegalArgumentException.class, misuse);
+    }
+
+    static Stream<Executable> missing() {
+        return Stream.of(
+                () -> Diagnosis.builder(null),
+                () -> Diagnosis.builder(HOUSE).log(null),
+                () -> Diagnosis.builder(HOUSE).spots(null),
+                () -> Diagnosis.builder(HOUSE).without(null),
+                () -> result(fit(Cause.LEAK, 0)).of(null),
+                () -> fit(Cause.LEAK, 0).estimate(null),
+                () -> fit(null, 0),
+                () -> Fits.of(Cause.LEAK, 0, null),
+                () -> new Evidence(null, 0, 0, 0, 0),
+                () -> new DiagnosisResult(List.of(fit(Cause.LEAK, 0)), 1, 1, 1, null),
+                () -> new DiagnosisResult(null, 1, 1, 1, Optional.empty()),
+                () -> new Estimate(null, 1, 1, 1, Estimate.Standing.CARRIED, Optional.empty()),
+                () -> new Estimate(Parameter.LEAK, 1, 1, 1, null, Optional.empty()),
+                () -> new Estimate(Parameter.LEAK, 1, 1, 1, Estimate.Standing.CARRIED, null),
+                () -> new SeparatingCheck(null, Cause.LEAK, 1, Cause.LEAK, 1, 1),
+                () -> new SeparatingCheck(SiteCheck.HOT_TAP, null, 1, Cause.LEAK, 1, 1),
+                () -> new SeparatingCheck(SiteCheck.HOT_TAP, Cause.LEAK, 1, null, 1, 1),
+                () -> SpotReadings.none().with(null, 1),
+                () -> SpotReadings.none().with(SiteCheck.HOT_TAP, null),
+                () -> InstalledCheck.of(null, SpotReadings.none()),
+                () -> InstalledCheck.of(HOUSE, null),
+                () -> new InstalledCheck(null));
+    }
+
+    @ParameterizedTest
+    @MethodSource("missing")
+    void whatIsMissingIsNamed(Executable misuse) {
+        NullPointerException refused = assertThrows(NullPointerException.class, misuse);
+        assertTrue(refused.getMessage() != null && !refused.getMessage().isBlank());
+    }
+}

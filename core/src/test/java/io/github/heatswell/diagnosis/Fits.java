@@ -1,0 +1,21 @@
+package io.github.heatswell.diagnosis;
+
+import io.github.heatswell.plant.HotWaterSystem;
+import java.util.List;
+import java.util.Optional;
+
+/** Fits made by hand. */
+final class Fits {
+
+    private Fits() {}
+
+    static HypothesisFit of(Cause cause, double criterion, HotWaterSystem house) {
+        return with(cause, criterion, 10, Optional.empty(), house);
+    }
+
+    static HypothesisFit with(
+            Cause cause, double criterion, double squares, Optional<Misfit> misfit, HotWaterSystem house) {
+        return new HypothesisFit(
+                cause, "", squares, criterion, 0.5, List.of(), 0, misfit, List.of(), house, List.of(3e5));
+    }
+}

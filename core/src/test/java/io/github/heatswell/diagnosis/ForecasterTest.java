@@ -1,0 +1,248 @@
+package io.github.heatswell.diagnosis;
+
+import static io.github.heatswell.units.PressureUnit.BAR;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.draw.Draw;
+import io.github.heatswell.draw.DrawProfile;
+import io.github.heatswell.plant.ExpansionVessel;
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.plant.Leak;
+import io.github.heatswell.plant.Start;
+import io.github.heatswell.result.Channel;
+import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.Regime;
+import io.github.heatswell.result.RunResult;
+import io.github.heatswell.result.Trace;
+import io.github.heatswell.simulation.Simulation;
+import io.github.heatswell.units.DurationUnit;
+import io.github.heatswell.units.FlowUnit;
+import io.github.heatswell.units.LengthUnit;
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.TemperatureUnit;
+import io.github.heatswell.units.VolumeUnit;
+import java.time.Duration;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+/** What a logger and the checks on site would show in a house, against runs of that house. */
+class ForecasterTest {
+
+    private static final double AIR = Abbey.plain().build().site().atmosphere();
+    private static final double HOUR = 3_600;
+
+    private static PressureLog log(int count, double interval) {
+        double[] times = new double[count];
+        double[] gauge = new double[count];
+        Arrays.setAll(times, i -> interval * i);
+        Arrays.fill(gauge, 3e5);
+        return PressureLog.builder(times, gauge).build();
+    }
+
+    private static RunResult run(HotWaterSystem house, double hours) {
+        return Simulation.of(house, Duration.ofSeconds((long) (hours * HOUR)))
+                .sampledEvery(Duration.ofSeconds(15))
+                .run();
+    }
+
+    private static Forecast forecast(HotWaterSystem house, PressureLog log, double start) {
+        return new Forecaster(log, Set.of()).of(house, start);
+    }
+
+    /** A log of five hours to the minute is forecast from a run four times as fine. */
+    @Test
+    void readingsAreThoseOfARun() {
+        HotWaterSystem house = Abbey.plain().build();
+        RunResult run = run(house, 5);
+        Trace trace = run.trace();
+        PressureLog log = log(300, 60);
+        Forecast forecast = forecast(house, log, 0);
+        for (int i = 0; i < log.count(); i++) {
+            assertEquals(trace.value(Channel.GAUGE_READING, 4 * i), forecast.gauge()[i], 1, "reading " + i);
+            assertEquals(trace.value(Channel.WATER_TOP, 4 * i), forecast.temperature()[i], 1e-4);
+            assertEquals(trace.regime(4 * i), forecast.regimes()[i]);
+        }
+        double off = run.first(EventKind.HEATER_OFF).orElseThrow().time();
+        double on = run.first(EventKind.HEATER_ON).orElseThrow().time();
+        assertEquals(off - on, forecast.firstBurn(), 1e-6);
+        assertTrue(forecast.spots().isEmpty());
+    }
+
+    @Test
+    void beforeTheStartTheHouseIsFed() {
+        HotWaterSystem house = Abbey.plain().build();
+        Trace trace = run(house, 5).trace();
+        Forecast forecast = forecast(house, log(300, 60), 1_230);
+        for (int i = 0; i <= 20; i++) {
+            assertEquals(trace.value(Channel.GAUGE_READING, 0), forecast.gauge()[i], 1e-9);
+            assertEquals(Regime.FED, forecast.regimes()[i]);
+        }
+        assertEquals(Regime.SEALED, forecast.regimes()[30]);
+        assertEquals(trace.value(Channel.GAUGE_READING, 4 * 100 - 82), forecast.gauge()[100], 1);
+        assertEquals(trace.regime(4 * 100 - 82), forecast.regimes()[100]);
+    }
+
+    @Test
+    void aStartBeforeTheLogIsPossible() {
+        HotWaterSystem house = Abbey.plain().build();
+        Trace trace = run(house, 7).trace();
+        Forecaster forecaster = new Forecaster(log(300, 60), Set.of());
+        for (double start : new double[] {600, -1_200, -3_600, 0}) {
+            Forecast forecast = forecaster.of(house, start);
+            int shift = (int) (-start / 15);
+            assertEquals(trace.value(Channel.GAUGE_READING, 4 * 40 + shift), forecast.gauge()[40], 5, "from " + start);
+            assertEquals(trace.value(Channel.GAUGE_READING, 4 * 299 + shift), forecast.gauge()[299], 5);
+        }
+    }
+
+    @Test
+    void anotherHouseIsAnotherRun() {
+        Forecaster forecaster = new Forecaster(log(300, 60), Set.of());
+        double high = forecaster.of(Abbey.plain().withoutVessel().build(), 0).gauge()[60];
+        double low = forecaster.of(Abbey.plain().build(), 0).gauge()[60];
+        assertTrue(high > low + 1e5);
+    }
+
+    /** Between two samples the reading lies on their straight line; a log of seconds is met by samples of a second. */
+    @Test
+    void uncommonIntervalsAreMet() {
+        HotWaterSystem house = Abbey.plain().build();
+        Trace trace = run(house, 5).trace();
+        Forecast odd = forecast(house, log(40, 397.3), 0);
+        double time = 397.3 * 20;
+        int before = (int) (time / 15);
+        double share = time / 15 - before;
+        double line = (1 - share) * trace.value(Channel.GAUGE_READING, before)
+                + share * trace.value(Channel.GAUGE_READING, before + 1);
+        assertEquals(line, odd.gauge()[20], 300);
+        Forecast seconds = forecast(house, log(31, 1), 0);
+        assertEquals(trace.value(Channel.GAUGE_READING, 2), seconds.gauge()[30], 1);
+        Forecast brief = forecast(house, log(3, 2), 0);
+        assertEquals(trace.value(Channel.GAUGE_READING, 0), brief.gauge()[2], 100);
+    }
+
+    @Test
+    void aBurnThatDoesNotEndHasNoLength() {
+        assertTrue(Double.isNaN(forecast(Abbey.plain().build(), log(20, 60), 0).firstBurn()));
+    }
+
+    private static Map<SiteCheck, Double> checks(HotWaterSystem house) {
+        return new Spots(house).read(EnumSet.allOf(SiteCheck.class));
+    }
+
+    /** Against the run of the heat-up, of which each is one number. */
+    @Test
+    void checksOnSiteAreReadOffAHeatUp() {
+        HotWaterSystem house = Abbey.plain().withoutVessel().build();
+        RunResult run = run(house, 12);
+        double[] gauge = run.trace().values(Channel.GAUGE_READING);
+        Map<SiteCheck, Double> shown = checks(house);
+        assertEquals(3e5, shown.get(SiteCheck.COLD_STATIC), 1, "as the supply");
+        double highest = run.gauge(run.extremes().highestPressure().value());
+        assertEquals(highest, shown.get(SiteCheck.HEAT_UP_MAXIMUM), 1);
+        assertTrue(highest > Arrays.stream(gauge).max().orElseThrow(), "also between two samples");
+        assertEquals(gauge[gauge.length - 1], shown.get(SiteCheck.NEXT_MORNING), 1);
+        assertEquals(run.totals().relieved(), shown.get(SiteCheck.CAUGHT_VOLUME), 1e-9);
+        assertTrue(shown.get(SiteCheck.CAUGHT_VOLUME) > 1e-3);
+        assertEquals(333.15, shown.get(SiteCheck.HOT_TAP), 1e-6);
+        assertEquals(0, shown.get(SiteCheck.METER_AT_REST), 1e-7);
+        assertEquals(0, shown.get(SiteCheck.TYRE_GAUGE), "no vessel");
+    }
+
+    /** Nobody opens a tap during the check, the tank starts cold, and a gauge upstairs shows less. */
+    @Test
+    void checksAreDoneInAColdHouseInWhichNobodyDraws() {
+        HotWaterSystem.Builder busy = Abbey.plain()
+                .draws(DrawProfile.of(
+                        "a bath", List.of(Draw.ofVolume(30_000, 60, VolumeUnit.LITRE, 8, FlowUnit.LITRE_PER_MINUTE))))
+                .start(Start.builder()
+                        .water(55, TemperatureUnit.CELSIUS)
+                        .pressure(Pressure.gauge(5, BAR))
+                        .timeOfDay(6, DurationUnit.HOUR)
+                        .build());
+        Map<SiteCheck, Double> quiet = checks(Abbey.plain().build());
+        assertEquals(quiet, checks(busy.build()));
+        Map<SiteCheck, Double> upstairs =
+                checks(Abbey.plain().gaugeHeight(3, LengthUnit.METRE).build());
+        double column = 3 * 9.80665 * 999.8;
+        for (SiteCheck check : EnumSet.of(SiteCheck.COLD_STATIC, SiteCheck.HEAT_UP_MAXIMUM, SiteCheck.NEXT_MORNING)) {
+            assertEquals(quiet.get(check) - column, upstairs.get(check), 0.01 * column, check.name());
+        }
+    }
+
+    /** Validation: a leak stated at the pressure of the supply loses that in an hour, which the meter counts. */
+    @Test
+    void theMeterCountsWhatALeakLoses() {
+        Leak leak = Leak.of(2, FlowUnit.MILLILITRE_PER_MINUTE, Pressure.gauge(3, BAR));
+        Map<SiteCheck, Double> shown = checks(Abbey.plain().addLeak(leak).build());
+        assertEquals(120e-6, shown.get(SiteCheck.METER_AT_REST), 1e-6);
+    }
+
+    @Test
+    void theTyreGaugeShowsThePrechargeUnlessTheVesselIsFull() {
+        assertEquals(3e5, checks(Abbey.plain().build()).get(SiteCheck.TYRE_GAUGE), 1e-6);
+        HotWaterSystem.Builder full = Abbey.plain()
+                .vessel(Abbey.vessel()
+                        .condition(ExpansionVessel.Condition.WATERLOGGED)
+                        .build());
+        assertEquals(0, checks(full.build()).get(SiteCheck.TYRE_GAUGE));
+        HotWaterSystem.Builder cutOff = Abbey.plain()
+                .vessel(Abbey.vessel()
+                        .condition(ExpansionVessel.Condition.ISOLATED)
+                        .build());
+        assertEquals(3e5, checks(cutOff.build()).get(SiteCheck.TYRE_GAUGE), 1e-6);
+        assertEquals(AIR, 101_325, 1);
+    }
+
+    private static HypothesisFit fit(Cause cause, HotWaterSystem house) {
+        return Fits.of(cause, 0, house);
+    }
+
+    /** The least effort that leaves no doubt: at the tap before the gauge, the gauge before the bucket, that before the vessel. */
+    @Test
+    void theEasiestCheckThatTellsTwoHousesApart() {
+        HotWaterSystem house = Abbey.plain().build();
+        HypothesisFit described = fit(Cause.AS_DESCRIBED, house);
+        HypothesisFit hot = fit(
+                Cause.WATER_TOO_HOT,
+                Abbey.plain().heater(Abbey.heater(3, 75).build()).build());
+        SeparatingCheck tap = CheckFinder.between(hot, described, Set.of()).orElseThrow();
+        assertEquals(SiteCheck.HOT_TAP, tap.check());
+        assertEquals(Cause.WATER_TOO_HOT, tap.first());
+        assertEquals(Cause.AS_DESCRIBED, tap.second());
+        assertEquals(348.15, tap.expectedFirst(), 1e-6);
+        assertEquals(333.15, tap.expectedSecond(), 1e-6);
+        assertEquals(7.5, tap.separation(), 1e-6);
+        assertTrue(CheckFinder.between(described, described, Set.of()).isEmpty());
+        assertEquals(
+                SiteCheck.HEAT_UP_MAXIMUM,
+                CheckFinder.between(hot, described, Set.of(SiteCheck.HOT_TAP))
+                        .orElseThrow()
+                        .check());
+
+        HotWaterSystem.Builder full = Abbey.plain()
+                .vessel(Abbey.vessel()
+                        .condition(ExpansionVessel.Condition.WATERLOGGED)
+                        .build());
+        HotWaterSystem.Builder cutOff = Abbey.plain()
+                .vessel(Abbey.vessel()
+                        .condition(ExpansionVessel.Condition.ISOLATED)
+                        .build());
+        HypothesisFit waterlogged = fit(Cause.VESSEL_WATERLOGGED, full.build());
+        HypothesisFit isolated = fit(Cause.VESSEL_ISOLATED, cutOff.build());
+        SeparatingCheck tyre =
+                CheckFinder.between(waterlogged, isolated, Set.of()).orElseThrow();
+        assertEquals(SiteCheck.TYRE_GAUGE, tyre.check());
+        assertEquals(30, tyre.separation(), 1e-6);
+        HypothesisFit without =
+                fit(Cause.AS_DESCRIBED, Abbey.plain().withoutVessel().build());
+        assertTrue(CheckFinder.between(without, isolated, Set.of()).isEmpty(), "no tyre gauge without a vessel");
+        assertTrue(CheckFinder.between(waterlogged, isolated, Set.of(SiteCheck.TYRE_GAUGE))
+                .isEmpty());
+    }
+}
