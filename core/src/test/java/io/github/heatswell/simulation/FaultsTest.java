@@ -7,13 +7,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.heatswell.plant.ExpansionVessel;
 import io.github.heatswell.plant.Heater;
 import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.plant.Outage;
 import io.github.heatswell.plant.ReliefValve;
+import io.github.heatswell.plant.Supply;
 import io.github.heatswell.plant.TrappedAir;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.ReliefTotal;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.result.Trace;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.PowerUnit;
@@ -87,6 +90,53 @@ class FaultsTest {
         ReliefTotal device = result.totals().relief().get(0);
         assertTrue(device.openings() > 10 && device.mass() > 500, device.toString());
         assertTrue(result.totals().letIn() > 0.5, "the supply cools the tank");
+    }
+
+    /** Lifted a little by pressure, the T&P valve opens fully once its probe is hot. */
+    @Test
+    void temperatureLiftsAValveThatPressureHadLiftedALittle() {
+        RunResult result = run(
+                Systems.lodge()
+                        .heater(runaway().build())
+                        .addReliefValve(temperatureAndPressure().build()),
+                24);
+        Trace trace = result.trace();
+        double expansion = 0;
+        double washed = 0;
+        for (int i = 0; i < trace.count(); i++) {
+            boolean hot = trace.value(Channel.WATER_TOP, i) > 88 + 273.15;
+            double flow = trace.value(Channel.RELIEF_FLOW, i);
+            expansion = hot ? expansion : Math.max(expansion, flow);
+            washed = Math.max(washed, flow);
+        }
+        assertTrue(expansion > 0 && expansion < 0.2e-3 / 60, "by pressure as much as the water grows: " + expansion);
+        assertTrue(washed > 10e-3 / 60, "by temperature all it can: " + washed);
+        assertEquals(99 + 273.15, result.extremes().highestTemperature().value(), 1e-3);
+    }
+
+    /** A house that empties through an open valve ends where that valve draws air: as much higher as the water column to it. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0, 1, 4})
+    void anOpenValveHigherUpMeetsTheAirFirst(double metres) {
+        HotWaterSystem house = Systems.lodge()
+                .supply(FeedTest.supply(Supply.Arrangement.CHECK_VALVE, 4.2)
+                        .addOutage(new Outage(1_800, 36_000))
+                        .build())
+                .heater(runaway()
+                        .thermostatStuck(false)
+                        .setPoint(12, TemperatureUnit.CELSIUS)
+                        .build())
+                .addReliefValve(expansionValve()
+                        .stuckOpen(5, RatioUnit.PERCENT)
+                        .height(metres, LengthUnit.METRE)
+                        .build())
+                .build();
+        RunResult result = Simulation.of(house, Duration.ofHours(2)).run();
+        Event end = result.hazard().orElseThrow();
+        assertEquals(EventKind.ATMOSPHERE_REACHED, end.kind());
+        double column = 999.8 * 9.80665 * metres; // density at 9 degC: handbook, 999.8
+        assertEquals(house.site().atmosphere() + column, end.pressureAbsolute(), 120);
+        assertTrue(result.end() > 1_800 && result.end() < 2_400);
     }
 
     /** The same with the T&P blocked: it ends in the hazard it is. */
