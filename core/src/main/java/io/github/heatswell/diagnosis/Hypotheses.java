@@ -163,10 +163,9 @@ final class Hypotheses {
                 Double.POSITIVE_INFINITY);
     }
 
-    /** The supply must stay below what the tank is tested with, and within what a reducing valve can be set to. */
+    /** Not far above what the tank is made for, and within what a reducing valve can be set to. */
     private double highestSupply() {
-        double test = house.tank().testPressureAbsolute(atmosphere) - atmosphere;
-        double tank = Math.min(0.95 * test, house.tank().workingPressure().gauge(atmosphere) * 1.2);
+        double tank = 1.2 * house.tank().workingPressure().gauge(atmosphere);
         return house.supply().reducingValve().isPresent() ? Math.min(tank, 11e5) : tank;
     }
 

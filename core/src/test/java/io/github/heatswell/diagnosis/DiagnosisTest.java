@@ -169,23 +169,6 @@ class DiagnosisTest {
         assertEquals(Cause.VESSEL_ISOLATED, settled.best().cause());
     }
 
-    /** The checks agree with the run they are read off. */
-    @Test
-    void anInstalledPlanAgreesWithItself() {
-        double highest = 0;
-        for (double value :
-                Simulation.of(house, Duration.ofHours(12)).run().trace().values(Channel.GAUGE_READING)) {
-            highest = Math.max(highest, value);
-        }
-        SpotReadings readings =
-                SpotReadings.none().with(SiteCheck.HEAT_UP_MAXIMUM, highest).with(SiteCheck.TYRE_GAUGE, 0.5e5);
-        InstalledCheck check = InstalledCheck.of(house, readings);
-        assertFalse(check.asPlanned());
-        assertEquals(1, check.differences().size());
-        assertEquals(SiteCheck.TYRE_GAUGE, check.differences().get(0).check());
-        assertThrows(IllegalArgumentException.class, () -> InstalledCheck.of(house, SpotReadings.none()));
-    }
-
     @Test
     void refusesWhatCannotBeRead() {
         double[] times = {0, 60, 120};

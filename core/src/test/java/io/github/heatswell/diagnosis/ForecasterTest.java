@@ -2,6 +2,8 @@ package io.github.heatswell.diagnosis;
 
 import static io.github.heatswell.units.PressureUnit.BAR;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.draw.Draw;
@@ -126,6 +128,36 @@ class ForecasterTest {
         assertEquals(trace.value(Channel.GAUGE_READING, 0), brief.gauge()[2], 100);
     }
 
+    /** Within a few pascal of the pressure at that very moment, where it rises by hundreds between two samples. */
+    @Test
+    void betweenTwoSamplesAReadingLiesOnTheirLine() {
+        HotWaterSystem house = Abbey.plain().build();
+        Trace seconds = Simulation.of(house, Duration.ofHours(2))
+                .sampledEvery(Duration.ofSeconds(1))
+                .run()
+                .trace();
+        Forecast forecast = forecast(house, log(120, 60), 35);
+        for (int i = 1; i < 120; i++) {
+            assertEquals(seconds.value(Channel.GAUGE_READING, 60 * i - 35), forecast.gauge()[i], 5, "reading " + i);
+            assertEquals(seconds.value(Channel.WATER_TOP, 60 * i - 35), forecast.temperature()[i], 1e-3);
+        }
+        Forecast later = new Forecaster(log(120, 60), Set.of()).of(house, -3_500);
+        assertEquals(seconds.value(Channel.GAUGE_READING, 3_500), later.gauge()[0], 20);
+    }
+
+    /** A warm tank rests first: what counts is the time from on to off. */
+    @Test
+    void aBurnBeginsWhenTheHeaterComesOn() {
+        HotWaterSystem warm = Abbey.plain()
+                .start(Start.builder().water(55.3, TemperatureUnit.CELSIUS).build())
+                .build();
+        RunResult run = run(warm, 5);
+        double on = run.first(EventKind.HEATER_ON).orElseThrow().time();
+        double off = run.first(EventKind.HEATER_OFF).orElseThrow().time();
+        assertTrue(on > 1_000);
+        assertEquals(off - on, forecast(warm, log(300, 60), 0).firstBurn(), 1e-6);
+    }
+
     @Test
     void aBurnThatDoesNotEndHasNoLength() {
         assertTrue(Double.isNaN(forecast(Abbey.plain().build(), log(20, 60), 0).firstBurn()));
@@ -219,6 +251,16 @@ class ForecasterTest {
         assertEquals(333.15, tap.expectedSecond(), 1e-6);
         assertEquals(7.5, tap.separation(), 1e-6);
         assertTrue(CheckFinder.between(described, described, Set.of()).isEmpty());
+        HypothesisFit both = fit(
+                Cause.SUPPLY_PRESSURE,
+                Abbey.plain()
+                        .supply(Abbey.checkValve(4).build())
+                        .heater(Abbey.heater(3, 75).build())
+                        .build());
+        assertEquals(
+                SiteCheck.COLD_STATIC,
+                CheckFinder.between(both, described, Set.of()).orElseThrow().check(),
+                "the first of two that are as easy");
         assertEquals(
                 SiteCheck.HEAT_UP_MAXIMUM,
                 CheckFinder.between(hot, described, Set.of(SiteCheck.HOT_TAP))
@@ -244,5 +286,23 @@ class ForecasterTest {
         assertTrue(CheckFinder.between(without, isolated, Set.of()).isEmpty(), "no tyre gauge without a vessel");
         assertTrue(CheckFinder.between(waterlogged, isolated, Set.of(SiteCheck.TYRE_GAUGE))
                 .isEmpty());
+    }
+
+    /** The checks agree with the run they are read off. */
+    @Test
+    void anInstalledPlanAgreesWithItself() {
+        HotWaterSystem plan = Abbey.plain().build();
+        double highest = Arrays.stream(run(plan, 12).trace().values(Channel.GAUGE_READING))
+                .max()
+                .orElseThrow();
+        SpotReadings readings =
+                SpotReadings.none().with(SiteCheck.HEAT_UP_MAXIMUM, highest).with(SiteCheck.TYRE_GAUGE, 0.5e5);
+        InstalledCheck check = InstalledCheck.of(plan, readings);
+        assertFalse(check.asPlanned());
+        assertEquals(2, check.lines().size());
+        assertEquals(1, check.differences().size());
+        assertEquals(SiteCheck.TYRE_GAUGE, check.differences().get(0).check());
+        assertEquals(3e5, check.differences().get(0).planned(), 1e-6);
+        assertThrows(IllegalArgumentException.class, () -> InstalledCheck.of(plan, SpotReadings.none()));
     }
 }

@@ -106,6 +106,15 @@ class HypothesesTest {
                                 .seatLeakage(1, FlowUnit.MILLILITRE_PER_MINUTE)
                                 .build()))
                 .contains(CHECK_VALVE_PASSES));
+        List<Cause> highest = causes(Abbey.plain()
+                .withoutReliefValves()
+                .addReliefValve(Abbey.relief("high", 22.5).build()));
+        assertTrue(highest.contains(RELIEF_OPENS_HIGH));
+        List<Cause> tooHigh = causes(Abbey.plain()
+                .withoutReliefValves()
+                .addReliefValve(Abbey.relief("higher", 23.6).build()));
+        assertFalse(tooHigh.contains(RELIEF_OPENS_HIGH));
+        assertTrue(tooHigh.contains(RELIEF_OPENS_LOW));
         List<Cause> direct = causes(Abbey.plain()
                 .supply(Abbey.checkValve(3)
                         .arrangement(Supply.Arrangement.DIRECT)

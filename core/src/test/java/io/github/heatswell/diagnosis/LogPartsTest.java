@@ -33,6 +33,7 @@ class LogPartsTest {
         "2882, 60, 2881, 60",
         "17290, 10, 2881, 60",
         "10, 50000, 4, 50000",
+        "5, 80000, 3, 80000",
         "5, 100000, 5, 100000" // two readings would be too few
     })
     void aLongLogIsThinned(int count, double interval, int left, double apart) {
@@ -132,6 +133,18 @@ class LogPartsTest {
                 List.of(false, true, true, true),
                 evidence.stream().map(Evidence::against).toList());
         finder.about(best).forEach(one -> assertEquals(0, one.excess(), one.toString()));
+    }
+
+    /** What the best itself leaves is no evidence against another. */
+    @Test
+    void aPartSpeaksAgainstTheBestByComparison() {
+        PressureLog log = log(3, 60).build();
+        Regime[] fed = {Regime.FED, Regime.FED, Regime.FED};
+        double[] off = {3e5 + 1_400, 3e5 + 1, 3e5 + 2};
+        double[] further = {3e5 + 1_400, 3e5 + 1 + 700, 3e5 + 2};
+        Forecast best = new Forecast(off, new double[3], fed, Double.NaN, Map.of());
+        Forecast other = new Forecast(further, new double[3], fed, Double.NaN, Map.of());
+        assertEquals(1, new EvidenceFinder(log, best).about(other).get(0).excess(), 1e-9);
     }
 
     @Test

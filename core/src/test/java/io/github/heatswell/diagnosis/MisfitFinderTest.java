@@ -112,6 +112,14 @@ class MisfitFinderTest {
     }
 
     @Test
+    void stepsFinerThanScatterExcuseNothing() {
+        PressureLog noisy = log(640, i -> 3e5 + 1e4 * (i * 7 % 5));
+        assertEquals(1e4, noisy.step(), 1e-6);
+        double scatter = 3.5 / Math.sqrt(40);
+        assertEquals((1.5 - scatter) * UNCERTAINTY, left(noisy, i -> 1.5).systematic(), 1e-6);
+    }
+
+    @Test
     void eitherOfTwoIsSerious() {
         assertFalse(new Misfit(2, 0, 0, 100, 100).isSerious());
         assertTrue(new Misfit(2.01, 0, 0, 100, 100).isSerious());

@@ -113,6 +113,10 @@ class TargetTest {
                 target.residuals(forecast(all(6, 3e5), all(6, 300), Double.NaN, Map.of()))[6],
                 EXACT,
                 "as if it burnt to the end of the log");
+        Target more = Target.fine(log, SpotReadings.none().with(SiteCheck.HOT_TAP, 330));
+        Forecast all = forecast(all(6, 3e5), all(6, 300), 225, Map.of(SiteCheck.HOT_TAP, 333.0));
+        assertEquals(45 / allowed, more.residuals(all)[6], EXACT);
+        assertEquals(1.5, more.residuals(all)[7], EXACT);
     }
 
     @Test

@@ -13,6 +13,7 @@ import io.github.heatswell.draw.DrawProfile;
 import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.plant.Outage;
 import io.github.heatswell.plant.StreetPressure;
+import io.github.heatswell.result.Regime;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Pressure;
@@ -93,7 +94,7 @@ class TrialTest {
     /** The beginning is the median of five; the rise begins with the first of five in a row that lie above its scatter. */
     @Test
     void theHeatUpBeginsAboutWhereThePressureRises() {
-        double[] beginning = {3.02e5, 3e5, 3.01e5, 2.99e5, 9e5};
+        double[] beginning = {9e5, 3.01e5, 3e5, 2.99e5, 3.02e5};
         PressureLog log = log(400, i -> i < 5 ? beginning[i] : i == 20 ? 5e5 : i < 100 ? 3e5 : 4e5)
                 .build();
         Trial trial = trial(Cause.AS_DESCRIBED, log);
@@ -142,6 +143,22 @@ class TrialTest {
                     trial(clock, Cause.AS_DESCRIBED, plain, SpotReadings.none()).startIsOpen());
             assertEquals(0, new Circumstances(clock.build(), burner).knownStart(), "the run begins with the log");
         }
+    }
+
+    @Test
+    void aForecastBeginsWhenTheHeaterCameOn() {
+        boolean[] on = new boolean[200];
+        Arrays.fill(on, 100, 150, true);
+        Trial known = trial(Cause.AS_DESCRIBED, log(200, i -> 3e5).burner(on).build());
+        Forecast forecast = known.forecast(new double[3]);
+        assertEquals(Regime.FED, forecast.regimes()[99]);
+        assertEquals(3e5, forecast.gauge()[99], 1);
+        assertEquals(Regime.SEALED, forecast.regimes()[110]);
+        assertTrue(forecast.gauge()[150] > 3.01e5);
+        Trial open = trial(Cause.AS_DESCRIBED, log(200, i -> 3e5).build());
+        double later = open.parameters().get(3).position(5_970);
+        assertArrayEquals(
+                forecast.gauge(), open.forecast(new double[] {0, 0, 0, later}).gauge(), 3);
     }
 
     /** Each start of the cause twice, with the supply as described and as the log begins, and once as described. */
