@@ -5,9 +5,7 @@ import io.github.heatswell.plant.Shell;
 import io.github.heatswell.plant.Tank;
 import io.github.heatswell.sizing.Differences.Effect;
 import io.github.heatswell.sizing.Differences.Term;
-import io.github.heatswell.units.ConductanceUnit;
 import io.github.heatswell.units.LengthUnit;
-import io.github.heatswell.units.VolumeUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -84,22 +82,15 @@ final class Ladder {
     }
 
     private static Tank mixed(Tank tank) {
-        return like(tank, tank.shell());
+        return tank.toBuilder().layers(1).build();
     }
 
     /** The same tank, which grows with heat as before but does not give way to pressure. */
     private static Tank unyielding(Tank tank) {
         Material material =
                 new Material("unyielding", UNYIELDING, 0.3, tank.shell().thermalGrowth() / 3);
-        return like(tank, Shell.cylinder(material, 0.5, 0.05, LengthUnit.METRE));
-    }
-
-    private static Tank like(Tank tank, Shell shell) {
-        return Tank.builder()
-                .volume(tank.volume(), VolumeUnit.CUBIC_METRE)
-                .shell(shell)
-                .standingLoss(tank.standingLoss(), ConductanceUnit.WATT_PER_KELVIN)
-                .workingPressure(tank.workingPressure())
+        return tank.toBuilder()
+                .shell(Shell.cylinder(material, 0.5, 0.05, LengthUnit.METRE))
                 .build();
     }
 }

@@ -10,6 +10,7 @@ import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.plant.Material;
 import io.github.heatswell.plant.ReducingValve;
 import io.github.heatswell.plant.Shell;
+import io.github.heatswell.plant.Start;
 import io.github.heatswell.plant.Supply;
 import io.github.heatswell.sizing.Differences.Effect;
 import io.github.heatswell.units.DurationUnit;
@@ -17,6 +18,8 @@ import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.TemperatureUnit;
+import io.github.heatswell.water.GibbsPolynomialWater;
+import io.github.heatswell.water.LiquidWater;
 import java.time.Duration;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -157,6 +160,61 @@ class DifferencesTest {
         assertTrue(differences.of(Effect.TANK_GROWTH) < 0, "a tank that grows saves volume");
         assertTrue(differences.of(Effect.FORM) < 0, "the formula's precharge is lower than the supply");
         assertEquals(200e-3, differences.formula().inputs().get(0).value(), 1e-12); // rounding
+    }
+
+    /** Validation: the last steps are the formula's own, each worked out here by hand. */
+    @Test
+    void theStepsBetweenTrueWaterAndTheStandard() {
+        VesselSizing sizing =
+                sizing(Houses.cottage(3.5).build(), PrechargeRule.STATIC).build();
+        Differences differences = Differences.fromDin(sizing, Houses.valve(7, 5.9));
+        assertEquals(
+                List.of(Effect.values()),
+                differences.terms().stream().map(Differences.Term::effect).toList(),
+                "no step is left out");
+        HotWaterSystem house = Houses.cottage(3.5).build();
+        double air = house.site().atmosphere();
+        LiquidWater water = GibbsPolynomialWater.instance();
+        double fill = air + 3.5e5;
+        double cold = water.density(TemperatureUnit.CELSIUS.toSi(9), fill);
+        double hot = water.density(TemperatureUnit.CELSIUS.toSi(62), fill);
+        double hotVolume = 0.2 * (cold / hot - 1);
+        double limit = sizing.size().target().absolute();
+        double byTarget = hotVolume / (1 - fill / limit);
+        double byFormula = hotVolume / (1 - fill / (air + 0.8 * 7e5)); // DIN 4807-5: pe = 0.8 psv
+        assertEquals(byTarget - byFormula, differences.of(Effect.HIGHEST_PRESSURE), 1e-9);
+        double growth = house.tank().shell().thermalGrowth() * 53 * 0.2 / (1 - fill / limit);
+        assertEquals(-growth, differences.of(Effect.TANK_GROWTH), 1e-9);
+        double last = byFormula - differences.of(Effect.TABLED_EXPANSION);
+        assertEquals(last - differences.formula().volume(), differences.of(Effect.FORM), 1e-12);
+
+        Differences handbook = Differences.fromHandbook(sizing, 0);
+        assertEquals(Effect.TANK_GROWTH, handbook.terms().get(12).effect());
+        assertEquals(13, handbook.terms().size());
+        assertEquals(-growth, handbook.of(Effect.TANK_GROWTH), 1e-9);
+    }
+
+    /** Higher up there is less pressure, of which the water needs the same difference: a larger part of the vessel. */
+    @Test
+    void aVesselUpstairsMayBeSmaller() {
+        VesselSizing sizing = sizing(everything(), PrechargeRule.STATIC).build();
+        assertTrue(Differences.fromHandbook(sizing, 0).of(Effect.VESSEL_HEIGHT) < 0);
+    }
+
+    /** A run that begins above the supply ends higher than one from a cold fill. */
+    @Test
+    void aRunAsGivenMayCostVolume() {
+        HotWaterSystem above = Houses.cottage(3.5)
+                .start(Start.builder().pressure(Pressure.gauge(4.5, BAR)).build())
+                .build();
+        VesselSizing sizing = sizing(above, PrechargeRule.STATIC)
+                .alsoRun(Duration.ofHours(12))
+                .build();
+        Differences differences = Differences.fromHandbook(sizing, 0);
+        assertAddsUp(differences);
+        assertTrue(differences.of(Effect.COURSE_OF_THE_RUN) > 0);
+        VesselSizing plain = sizing(above, PrechargeRule.STATIC).build();
+        assertEquals(0, Differences.fromHandbook(plain, 0).of(Effect.COURSE_OF_THE_RUN));
     }
 
     /** A bypass saves the whole vessel as long as the street stays below the target. */

@@ -1,0 +1,380 @@
+package io.github.heatswell.sizing;
+
+import static io.github.heatswell.units.PressureUnit.BAR;
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.plant.ExpansionVessel;
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.plant.Leak;
+import io.github.heatswell.plant.Material;
+import io.github.heatswell.plant.Outage;
+import io.github.heatswell.plant.Start;
+import io.github.heatswell.plant.StreetPressure;
+import io.github.heatswell.plant.Supply;
+import io.github.heatswell.plant.SupplyTemperature;
+import io.github.heatswell.plant.TrappedAir;
+import io.github.heatswell.units.DurationUnit;
+import io.github.heatswell.units.FlowUnit;
+import io.github.heatswell.units.LengthUnit;
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.TemperatureDifferenceUnit;
+import io.github.heatswell.units.TemperatureUnit;
+import io.github.heatswell.units.VolumeUnit;
+import java.time.Duration;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The parts of sizing and survey by themselves. */
+class SizingPartsTest {
+
+    private static final double EXACT = 1e-12;
+
+    private static void evenRatios(double from, double to, double[] volumes) {
+        assertEquals(MapRanges.VOLUMES, volumes.length);
+        assertEquals(from, volumes[0], EXACT);
+        assertEquals(to, volumes[39], 0, "a round number");
+        for (int i = 1; i < 40; i++) {
+            assertEquals(Math.pow(to / from, 1.0 / 39), volumes[i] / volumes[i - 1], 1e-9);
+        }
+    }
+
+    /** From one litre to three times the vessel, on a round number. */
+    @ParameterizedTest
+    @CsvSource({
+        "0.012, 0.001, 0.04",
+        "0.001, 0.001, 0.005",
+        "0.0004, 0.0004, 0.005",
+        "0.004, 0.001, 0.012",
+        "0.00401, 0.001, 0.015",
+        "0.02, 0.001, 0.06",
+        "0.03, 0.001, 0.1",
+        "3, 0.001, 5"
+    })
+    void volumesOfAMap(double vessel, double from, double to) {
+        evenRatios(from, to, MapRanges.volumes(vessel));
+    }
+
+    /** Static, working and present pressure in bar; first and last precharge, and the one the static pressure takes. */
+    @ParameterizedTest
+    @CsvSource({
+        "4, 10, NaN, 1.2, 6.4, 16",
+        "4, 6, NaN, 1.1, 6, 17",
+        "4, 10, 0.5, 0.4, 6.4, 17",
+        "4, 10, 7.9, 1.2, 8.7, 11",
+        "0.2, 10, NaN, 0.15, 0.8, 2",
+        "12, 14, NaN, 2.6, 14, 24",
+        "9, 20, 15, 2.7, 16, 14"
+    })
+    void prechargesOfAMap(double statically, double working, double present, double from, double to, int at) {
+        double[] precharges = MapRanges.precharges(1e5 * statically, 1e5 * working, 1e5 * present);
+        assertEquals(MapRanges.PRECHARGES, precharges.length);
+        assertEquals(from, precharges[0] / 1e5, 1e-9);
+        assertEquals(to, precharges[29] / 1e5, 1e-9);
+        assertEquals(1e5 * statically, precharges[at], 0, "the static pressure is one of them");
+        for (int i = 1; i < 30; i++) {
+            assertTrue(precharges[i] > precharges[i - 1]);
+            if (i != at) {
+                assertEquals(from + (to - from) * i / 29, precharges[i] / 1e5, 1e-9);
+            }
+        }
+    }
+
+    @Test
+    void aStaticPressureOutsideTheMapDisplacesNothing() {
+        double[] precharges = MapRanges.precharges(9e5, 5e5, Double.NaN);
+        assertEquals(5, precharges[29] / 1e5, 1e-9);
+        double[] low = MapRanges.precharges(0.01e5, 10e5, Double.NaN);
+        assertEquals(0.15, low[0] / 1e5, 1e-9);
+    }
+
+    private static ExpansionVessel pattern() {
+        return Houses.vesselBuilder(60)
+                .height(2, LengthUnit.METRE)
+                .chargedAt(5, TemperatureUnit.CELSIUS)
+                .temperature(30, TemperatureUnit.CELSIUS)
+                .gasTimeConstant(300, DurationUnit.SECOND)
+                .condition(ExpansionVessel.Condition.ISOLATED)
+                .build();
+    }
+
+    private static void is(
+            ExpansionVessel vessel, double acceptance, double height, boolean charged, boolean warm, boolean slow) {
+        assertEquals(acceptance, vessel.acceptance(), EXACT);
+        assertEquals(height, vessel.height(), EXACT);
+        assertEquals(charged, vessel.chargedAt().isPresent());
+        assertEquals(warm, vessel.temperature().isPresent());
+        assertEquals(slow, vessel.gasTimeConstant().isPresent());
+        assertEquals(ExpansionVessel.Condition.SOUND, vessel.condition());
+        assertEquals(12e-3, vessel.volume(), EXACT);
+        assertEquals(Pressure.gauge(2, BAR), vessel.precharge());
+    }
+
+    @Test
+    void vesselsOfOneMake() {
+        VesselType type = new VesselType(pattern());
+        ExpansionVessel other = type.with(0.03, Pressure.gauge(4, BAR));
+        assertEquals(0.03, other.volume(), EXACT);
+        assertEquals(Pressure.gauge(4, BAR), other.precharge());
+        is(type.with(12e-3, Pressure.gauge(2, BAR)), 0.6, 2, true, true, true);
+        is(type.chargedInTheRoom().pattern(), 0.6, 2, false, true, true);
+        is(type.level().pattern(), 0.6, 0, true, true, true);
+        is(type.unlimited().pattern(), 1, 2, true, true, true);
+        is(type.isothermal().pattern(), 0.6, 2, false, false, false);
+    }
+
+    private static HotWaterSystem.Builder full() {
+        return Houses.cottage(3.5)
+                .supply(Supply.builder()
+                        .arrangement(Supply.Arrangement.CHECK_VALVE)
+                        .street(StreetPressure.daily(
+                                Map.of(0.0, Pressure.gauge(5, BAR), 43_200.0, Pressure.gauge(3, BAR))))
+                        .water(9, TemperatureUnit.CELSIUS)
+                        .seatLeakage(1, FlowUnit.MILLILITRE_PER_MINUTE)
+                        .addOutage(new Outage(100, 200))
+                        .build())
+                .trappedAir(TrappedAir.of(0.1, VolumeUnit.LITRE))
+                .addLeak(Leak.of(1, FlowUnit.MILLILITRE_PER_MINUTE, Pressure.gauge(3, BAR)))
+                .start(Start.builder().water(20, TemperatureUnit.CELSIUS).build());
+    }
+
+    @Test
+    void aColdFillHasTheWorstStreetAndNothingElse() {
+        HotWaterSystem house = Trial.coldFill(full().build()).house();
+        assertTrue(house.supply().street().isConstant());
+        assertEquals(Pressure.gauge(5, BAR), house.supply().street().entries().get(0.0));
+        assertEquals(0, house.supply().seatLeakage());
+        assertTrue(house.supply().outages().isEmpty());
+        assertTrue(house.leaks().isEmpty());
+        assertTrue(house.trappedAir().isEmpty());
+        assertTrue(house.reliefValves().isEmpty());
+        assertTrue(house.vessel().isEmpty());
+        assertTrue(house.start().waterTemperature().isEmpty());
+        assertEquals(1, house.piping().size());
+        assertTrue(
+                Trial.coldFill(full().build()).withoutPiping().house().piping().isEmpty());
+    }
+
+    @Test
+    void aRunAsGivenKeepsAllButVesselAndValves() {
+        HotWaterSystem given = full().build();
+        Trial trial = Trial.asGiven(given, Duration.ofHours(3));
+        HotWaterSystem house = trial.house();
+        assertEquals(Duration.ofHours(3), trial.duration());
+        assertSame(given.supply(), house.supply());
+        assertSame(given.start(), house.start());
+        assertSame(given.draws(), house.draws());
+        assertEquals(given.leaks(), house.leaks());
+        assertEquals(given.trappedAir(), house.trappedAir());
+        assertEquals(given.piping(), house.piping());
+        assertTrue(house.reliefValves().isEmpty());
+        assertTrue(house.vessel().isEmpty());
+    }
+
+    @Test
+    void behindACheckValveTheSupplyStandsWhereItIsPut() {
+        Trial trial = Trial.coldFill(full().build()).behindCheckValve(4.4e5);
+        Supply supply = trial.house().supply();
+        assertEquals(Supply.Arrangement.CHECK_VALVE, supply.arrangement());
+        assertEquals(4.4e5, supply.staticAbsolute(0, trial.house().site().atmosphere()), 1e-6);
+        assertEquals(TemperatureUnit.CELSIUS.toSi(9), trial.house().coldAtStart(), 1e-9);
+    }
+
+    /** Water is densest at 4 degC: the day on which a supply that swings about it passes it has most to grow. */
+    @Test
+    void aColdFillIsOnTheDayOfTheDensestWater() {
+        Supply seasonal = Supply.builder()
+                .arrangement(Supply.Arrangement.CHECK_VALVE)
+                .pressure(Pressure.gauge(3.5, BAR))
+                .water(SupplyTemperature.seasonal(5, TemperatureUnit.CELSIUS, 30, TemperatureDifferenceUnit.KELVIN))
+                .build();
+        double cold = Trial.coldFill(Houses.cottage(3.5).supply(seasonal).build())
+                .house()
+                .coldAtStart();
+        assertEquals(4, TemperatureUnit.CELSIUS.fromSi(cold), 0.1);
+    }
+
+    /** Long enough for the thermostat, by the heat of the tank over what the element has left beside the loss. */
+    @Test
+    void aHeatUpIsRunUntilItsEnd() {
+        double straight = 200e-3 * 1_000 * 4_190 * 53 / (3_000 - 2.1 * 45);
+        double seconds = Trial.coldFill(Houses.cottage(3.5).build()).duration().toSeconds() - 600.0;
+        assertEquals(1.2 * straight, seconds, 0.01 * seconds);
+        HotWaterSystem weak =
+                Houses.cottage(3.5).heater(Houses.heater(0.05, 62)).build();
+        double rest = 8 * 200e-3 * 1_000 * 4_196 / 2.1;
+        assertEquals(rest, Trial.coldFill(weak).duration().toSeconds() - 600.0, 0.01 * rest);
+        HotWaterSystem warm = Houses.cottage(3.5)
+                .supply(Houses.supply(Supply.Arrangement.CHECK_VALVE, Pressure.gauge(3, BAR), 30))
+                .heater(Houses.heater(3, 25))
+                .build();
+        assertEquals(600, Trial.coldFill(warm).duration().toSeconds());
+        assertEquals(TemperatureUnit.CELSIUS.toSi(25), Trial.coldFill(warm).hotTemperature(), 1e-9);
+    }
+
+    private static Setup setup(double limitBar) {
+        HotWaterSystem house = Houses.cottage(3.5).build();
+        VesselType type = new VesselType(house.vessel().orElseThrow()).chargedInTheRoom();
+        return new Setup(
+                List.of(Trial.coldFill(house)),
+                type,
+                PrechargeRule.STATIC,
+                house.site().atmosphere() + 1e5 * limitBar);
+    }
+
+    @Test
+    void theSmallestVesselKeepsTheLimitAndALittleLessDoesNot() {
+        Setup setup = setup(5.5);
+        Search search = new Search();
+        double smallest = search.smallest(setup).orElseThrow();
+        int runs = search.runs();
+        assertTrue(runs > 5 && runs < 40, "runs: " + runs);
+        assertTrue(search.peak(setup, smallest) <= setup.limit());
+        assertTrue(search.peak(setup, smallest * (1 - 1e-5)) > setup.limit());
+        assertEquals(runs + 2, search.runs());
+        assertEquals(0, search.smallest(setup(600)).orElseThrow(), "none needed");
+        assertTrue(search.smallest(setup(3.5)).isEmpty(), "no room above the supply");
+        assertTrue(search.smallest(setup(3.4)).isEmpty(), "the supply itself is too high");
+        assertTrue(search.smallest(setup(3.5 + 1e-6)).isEmpty(), "more than five cubic metres");
+    }
+
+    /** A house that a decilitre is enough for gets no smaller one. */
+    @Test
+    void nothingSmallerThanADecilitre() {
+        HotWaterSystem house = Houses.textbook(10, 14);
+        Setup setup = new Setup(
+                List.of(Trial.coldFill(house)),
+                new VesselType(house.vessel().orElseThrow()),
+                PrechargeRule.STATIC,
+                6e5);
+        assertEquals(VesselType.SMALLEST, new Search().smallest(setup).orElseThrow(), 0);
+    }
+
+    @Test
+    void aTriedVesselKnowsItsPeakAndWhatIsLeft() {
+        Setup setup = setup(5.5);
+        SizedVessel tried = new Search().tried(setup, NominalSize.of(30, VolumeUnit.LITRE));
+        double peak = new Search().peak(setup, 0.03);
+        assertEquals(peak, tried.peakAbsolute(), 0);
+        assertEquals(setup.limit() - peak, tried.margin(), 1e-9);
+        assertFalse(tried.higher());
+        assertTrue(
+                new Search().tried(setup, NominalSize.of(1, VolumeUnit.LITRE)).higher(), "beyond the tank");
+    }
+
+    @Test
+    void theHighestSupplyAVesselIsEnoughFor() {
+        Setup setup = setup(5.5);
+        double air = setup.atmosphere();
+        double highest = new Search().highestSupply(setup, 0.03).orElseThrow();
+        Setup there = setup.withColdFill(trial -> trial.behindCheckValve(highest + air));
+        assertEquals(setup.limit(), new Search().peak(there, 0.03), 5);
+        assertTrue(new Search().highestSupply(setup(0.9), 0.03).isEmpty(), "below what a service may have");
+        assertTrue(new Search().highestSupply(setup, 0.001).isEmpty());
+    }
+
+    private static PeakLab lab(HotWaterSystem house) {
+        return new PeakLab(Trial.coldFill(house), new VesselType(house.vessel().orElseThrow()).chargedInTheRoom());
+    }
+
+    @Test
+    void aMapShowsTheVesselThereIsOrTheOneThatIsNeeded() {
+        HotWaterSystem house = Houses.cottage(3.5).build();
+        PeakLab lab = lab(house);
+        PeakMap.Setting setting = lab.setting(house, null);
+        assertEquals(3.5e5, setting.staticGauge(), 1e-6);
+        assertEquals(3.5e5, setting.staticAtVesselGauge(), 1e-6);
+        assertEquals(7e5, setting.reliefSetGauge().orElseThrow(), 1e-6);
+        assertTrue(setting.targetGauge().isEmpty());
+        double needed = new Search().smallest(setup(7)).orElseThrow();
+        assertTrue(needed < 12e-3);
+        assertEquals(12e-3, lab.vesselToShow(setting), EXACT);
+        HotWaterSystem small = Houses.cottage(3.5)
+                .vessel(Houses.vesselBuilder(60).volume(2, VolumeUnit.LITRE).build())
+                .build();
+        assertEquals(needed, lab.vesselToShow(lab.setting(small, null)), 1e-9);
+        HotWaterSystem without =
+                Houses.cottage(3.5).withoutVessel().withoutReliefValves().build();
+        assertEquals(8e-3, lab.vesselToShow(lab.setting(without, null)), EXACT, "nothing to go by");
+        assertTrue(lab.present(without).isEmpty());
+        assertTrue(lab.presentPrecharge(without).isEmpty());
+        SizingTarget target = Houses.target(house, 5);
+        assertEquals(target.gauge(), lab.setting(house, target).targetGauge().orElseThrow(), 1e-9);
+    }
+
+    @Test
+    void aVesselUpstairsIsChargedLess() {
+        HotWaterSystem house = Houses.cottage(3.5)
+                .vessel(Houses.vesselBuilder(60).height(2, LengthUnit.METRE).build())
+                .build();
+        PeakMap.Setting setting = lab(house).setting(house, null);
+        double column = 999.8 * 9.80665 * 2; // density at 9 degC: handbook, 999.8
+        assertEquals(3.5e5 - column, setting.staticAtVesselGauge(), 2);
+        Setup setup =
+                new Setup(List.of(Trial.coldFill(house)), lab(house).type(), PrechargeRule.STATIC_LESS_FIFTH_BAR, 8e5);
+        assertEquals(3.3e5 - column, setup.precharge().gauge(setup.atmosphere()), 2);
+        assertEquals(
+                3.5e5 - column, setup.withRule(PrechargeRule.STATIC).precharge().gauge(setup.atmosphere()), 2);
+        assertEquals(3.3e5, setup.withType(setup.type().level()).precharge().gauge(setup.atmosphere()), 1e-6);
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 7})
+    void everyPieceIsDoneOnce(int threads) {
+        ConcurrentLinkedQueue<Integer> done = new ConcurrentLinkedQueue<>();
+        new Workers(threads).each(100, done::add);
+        int[] each = done.stream().mapToInt(Integer::intValue).sorted().toArray();
+        int[] expected = new int[100];
+        for (int i = 0; i < 100; i++) {
+            expected[i] = i;
+        }
+        assertArrayEquals(expected, each);
+        new Workers(threads).each(0, i -> {
+            throw new IllegalStateException("there is none");
+        });
+    }
+
+    /** What failed is told as it was, and no piece is begun after it. */
+    @Test
+    void aPieceThatFailsEndsTheWork() {
+        AtomicInteger begun = new AtomicInteger();
+        Workers workers = new Workers(1);
+        IllegalStateException failed = assertThrows(
+                IllegalStateException.class,
+                () -> workers.each(100, i -> {
+                    begun.incrementAndGet();
+                    if (i == 3) {
+                        throw new IllegalStateException("the fourth");
+                    }
+                }));
+        assertEquals("the fourth", failed.getMessage());
+        assertEquals(4, begun.get());
+        assertThrows(
+                AssertionError.class,
+                () -> workers.each(2, i -> {
+                    throw new AssertionError("as grave as it was");
+                }));
+        Thread.currentThread().interrupt();
+        assertThrows(CancellationException.class, () -> workers.each(2, i -> {}));
+        assertTrue(Thread.interrupted());
+    }
+
+    @Test
+    void pipesOfAnotherMaterialAreNotForgotten() {
+        HotWaterSystem house = Houses.cottage(3.5)
+                .addPipe(Houses.pipe(Material.PEX, 20, 2, 30))
+                .build();
+        assertEquals(2, Trial.coldFill(house).house().piping().size());
+    }
+}
