@@ -212,6 +212,74 @@ class DiagnosisResultTest {
         assertEquals(0, result.best().criterion());
     }
 
+    private static DiagnosisResult of(SpotReadings spots, Cause... causes) {
+        Diagnosis.Builder builder = Diagnosis.builder(HOUSE).spots(spots).threads(1);
+        EnumSet<Cause> others = EnumSet.complementOf(EnumSet.copyOf(List.of(causes)));
+        others.remove(Cause.AS_DESCRIBED);
+        others.forEach(builder::without);
+        return builder.build().run();
+    }
+
+    /** Validation: Schwarz's criterion, the sum of squares and for each open number the logarithm of how many were read. */
+    @Test
+    void causesAreWeighedByTheCriterion() {
+        SpotReadings high =
+                SpotReadings.none().with(SiteCheck.COLD_STATIC, 3.3e5).with(SiteCheck.HOT_TAP, 333.15);
+        DiagnosisResult result = of(high, Cause.SUPPLY_PRESSURE, Cause.WATER_TOO_HOT);
+        assertWeighed(result, 1, 2);
+        assertEquals(Cause.SUPPLY_PRESSURE, result.best().cause());
+        Estimate supply = result.best().own().get(0);
+        assertEquals(3.3e5, supply.value(), 300);
+        double reach =
+                1.96 * 0.1e5 * 1.5; // a standard uncertainty of 0.1 bar, and half as much again for what is rough
+        assertEquals(3.3e5 - reach, supply.low(), 0.05 * reach, "and a little more, as outliers count less");
+        assertEquals(3.3e5 + reach, supply.high(), 0.05 * reach);
+        assertEquals(3, result.best().estimates().size());
+        assertTrue(result.of(Cause.AS_DESCRIBED).isPresent());
+
+        DiagnosisResult clear = of(high.with(SiteCheck.COLD_STATIC, 4e5), Cause.SUPPLY_PRESSURE, Cause.WATER_TOO_HOT);
+        assertTrue(clear.isDecided());
+        HypothesisFit far = clear.of(Cause.WATER_TOO_HOT).orElseThrow();
+        assertTrue(far.criterion() > 20);
+        assertTrue(far.estimates().isEmpty(), "too far behind to say what it would have to be");
+        assertEquals(0, far.ownNumbers());
+    }
+
+    /** Readings that no cause explains are taken for less certain than they were said to be. */
+    @Test
+    void whereNothingFitsDifferencesCountLess() {
+        SpotReadings impossible = SpotReadings.none()
+                .with(SiteCheck.COLD_STATIC, 3e5)
+                .with(SiteCheck.HEAT_UP_MAXIMUM, 4.2e5)
+                .with(SiteCheck.NEXT_MORNING, 9e5)
+                .with(SiteCheck.CAUGHT_VOLUME, 0);
+        DiagnosisResult result = of(impossible, Cause.SUPPLY_PRESSURE, Cause.LEAK);
+        assertTrue(result.misfit());
+        double least = result.fits().stream()
+                .mapToDouble(HypothesisFit::sumOfSquares)
+                .min()
+                .orElseThrow();
+        assertTrue(least > 100);
+        assertWeighed(result, least, 4); // four readings and three circumstances leave one degree of freedom
+    }
+
+    private static void assertWeighed(DiagnosisResult result, double inflation, int readings) {
+        assertEquals(readings, result.readings());
+        double[] criteria = result.fits().stream()
+                .mapToDouble(fit -> fit.sumOfSquares() / inflation
+                        + (fit.cause() == Cause.AS_DESCRIBED ? 0 : 1) * Math.log(readings))
+                .toArray();
+        double sum = Arrays.stream(criteria)
+                .map(c -> Math.exp(-(c - criteria[0]) / 2))
+                .sum();
+        for (int i = 0; i < criteria.length; i++) {
+            HypothesisFit fit = result.fits().get(i);
+            assertEquals(criteria[i] - criteria[0], fit.criterion(), 1e-9);
+            assertEquals(Math.exp(-(criteria[i] - criteria[0]) / 2) / sum, fit.weight(), 1e-9);
+            assertTrue(i == 0 || criteria[i] >= criteria[i - 1], "the best first");
+        }
+    }
+
     static Stream<Executable> misuses() {
         return Stream.of(
                 () -> Diagnosis.builder(HOUSE).threads(0),
