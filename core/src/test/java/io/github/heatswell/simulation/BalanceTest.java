@@ -32,6 +32,7 @@ import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
@@ -588,5 +589,82 @@ class BalanceTest {
         shut.rates(shut.y);
         assertEquals(0, shut.balance.drawFlow(shut.y));
         assertEquals(0, shut.balance.drawn());
+    }
+
+    /**
+     * With a relief valve stuck open, which passes less at less pressure: the outlet stands where both meet, is drawn back to it
+     * within ten seconds, and moves with it as the street does.
+     */
+    @Test
+    void theOutletOfAReducingValveWhereAReliefValveIsOpen() {
+        HotWaterSystem.Builder house = behindReducingValve()
+                .addReliefValve(
+                        onBranch().toBuilder().stuckOpen(60, RatioUnit.PERCENT).build());
+        Moment now = new Moment(house, 3, 50).open(0).with(PressureRule.HELD);
+        double standing = now.plant.feed.standing(now.y[StateVector.STREET]);
+        double meets = root(now::pressureRate, now.plant.atmosphere + 1e5, standing - 100);
+        assertTrue(standing - meets > 1e4, "the droop shows");
+        double slope = (now.pressureRate(meets + 10) - now.pressureRate(meets - 10)) / 20;
+        assertEquals(-0.1, slope, 0.002);
+        now.rates(now.at(standing));
+        assertEquals(standing - meets, now.balance.droopOfFlow(), 0.02 * (standing - meets));
+
+        double falling = -50;
+        now.y[StateVector.STREET] = now.plant.atmosphere + 3.2e5;
+        now.under(falling, 0, true, null);
+        double before = meets(now);
+        double there = now.pressureRate(before);
+        now.y[StateVector.STREET] += 10 * falling;
+        assertEquals((meets(now) - before) / 10, there, 0.03 * Math.abs(there));
+    }
+
+    /** Where the pressure meets the feed with the street standing still. */
+    private static double meets(Moment now) {
+        double rate = now.conditions.streetRate();
+        now.under(0, 0, true, null);
+        double found = root(now::pressureRate, now.plant.atmosphere + 1e5, now.y[StateVector.STREET] - 100);
+        now.under(rate, 0, true, null);
+        return found;
+    }
+
+    /** Gas behind a diaphragm on its seat does not know of the water: it comes to the temperature of the room. */
+    @Test
+    void gasBehindASeatedDiaphragmRelaxes() {
+        Moment now = new Moment(withVessel(), 2, 40).heating();
+        now.modes = now.modes.withDiaphragm(Diaphragm.SEATED);
+        assertEquals(-6.0 / 120, now.rates(now.y)[StateVector.GAS], 1e-12);
+        Moment isothermal = new Moment(Systems.lodge().vessel(Systems.vessel(12, Pressure.gauge(4, BAR), 80)), 5, 40);
+        assertEquals(0, isothermal.heating().rates(isothermal.y)[StateVector.GAS]);
+    }
+
+    /**
+     * Four layers of one temperature, heated at the bottom and at the top: the lower three share their element, and the fourth
+     * joins them if a third of it is more than its own.
+     */
+    @ParameterizedTest
+    @CsvSource({"0.8, true", "1.2, false"})
+    void layersMixWithThoseThatWouldOvertakeThem(double kilowatt, boolean joined) {
+        HotWaterSystem.Builder house = Systems.lodge()
+                .tank(layered(4))
+                .heater(Heater.builder()
+                        .energy(Heater.Energy.ELECTRIC)
+                        .input(3, PowerUnit.KILOWATT)
+                        .recoveryEfficiency(98, RatioUnit.PERCENT)
+                        .setPoint(60, TemperatureUnit.CELSIUS)
+                        .differential(5, TemperatureDifferenceUnit.KELVIN)
+                        .upper(Element.builder()
+                                .input(kilowatt, PowerUnit.KILOWATT)
+                                .setPoint(65, TemperatureUnit.CELSIUS)
+                                .differential(4, TemperatureDifferenceUnit.KELVIN)
+                                .height(80, RatioUnit.PERCENT)
+                                .build())
+                        .simultaneous(true)
+                        .build());
+        Moment now = new Moment(house, 5, 40, 40, 40, 40).heating();
+        now.modes = now.modes.withCall(1, true);
+        now.balance.under(now.conditions);
+        Modes chosen = new ModeChooser(now.plant, now.vector, now.balance).choose(now.modes, now.conditions, now.y);
+        assertTrue(chosen.joined(0) && chosen.joined(1));
+        assertEquals(joined, chosen.joined(2));
     }
 }

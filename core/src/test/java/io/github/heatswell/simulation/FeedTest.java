@@ -17,6 +17,7 @@ import io.github.heatswell.plant.StreetPressure;
 import io.github.heatswell.plant.Supply;
 import io.github.heatswell.plant.SupplyTemperature;
 import io.github.heatswell.result.Channel;
+import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.Regime;
 import io.github.heatswell.result.RunResult;
@@ -171,6 +172,66 @@ class FeedTest {
         assertEquals(Regime.SEALED, result.trace().regime(later));
         assertTrue(result.first(EventKind.SUPPLY_OPENED).isEmpty());
         assertTrue(result.first(EventKind.BYPASS_CLOSED).isPresent());
+    }
+
+    /** Restored to a house that has heated up meanwhile, the supply lets water out through the bypass and none in. */
+    @Test
+    void aBypassOpensWhenTheSupplyIsRestored() {
+        HotWaterSystem.Builder house = Systems.lodge()
+                .supply(supply(Supply.Arrangement.REDUCING_VALVE, 5.0)
+                        .reducingValve(reducing().bypassOpens(0.2, BAR).build())
+                        .addOutage(new Outage(60, 1200))
+                        .build())
+                .addPipe(Systems.copper(60));
+        RunResult result = Simulation.of(house.build(), Duration.ofHours(2)).run();
+        assertEquals(1200, result.first(EventKind.BYPASS_OPENED).orElseThrow().time(), 1e-6);
+        assertTrue(result.first(EventKind.BYPASS_CLOSED).orElseThrow().time() > 1300);
+        assertEquals(
+                0,
+                result.events().stream()
+                        .filter(event -> event.kind() == EventKind.SUPPLY_OPENED)
+                        .count());
+    }
+
+    /** Restored to a house that has lost water meanwhile, the supply fills it up, and no bypass has a part in it. */
+    @Test
+    void theSupplyOpensWhenItIsRestored() {
+        HotWaterSystem.Builder house = Systems.lodge()
+                .supply(supply(Supply.Arrangement.REDUCING_VALVE, 5.0)
+                        .reducingValve(reducing().bypassOpens(0.2, BAR).build())
+                        .addOutage(new Outage(600, 1200))
+                        .build())
+                .start(Start.builder().water(57, TemperatureUnit.CELSIUS).build())
+                .addLeak(Leak.of(2, FlowUnit.MILLILITRE_PER_MINUTE, Pressure.gauge(4, BAR)))
+                .vessel(Systems.vessel(12, Pressure.gauge(2, BAR), 100));
+        RunResult result = Simulation.of(house.build(), Duration.ofMinutes(40)).run();
+        Event opened = result.first(EventKind.SUPPLY_OPENED).orElseThrow();
+        assertEquals(1200, opened.time(), 1e-6);
+        assertTrue(result.gauge(opened.pressureAbsolute()) < 3.79e5, "it had fallen");
+        assertTrue(result.first(EventKind.BYPASS_OPENED).isEmpty());
+        assertTrue(result.first(EventKind.BYPASS_CLOSED).isEmpty());
+        assertEquals(
+                0,
+                result.events().stream()
+                        .filter(event -> event.kind() == EventKind.SUPPLY_CLOSED && event.time() > 0)
+                        .count());
+    }
+
+    /** One tap: who opens it a second time, closes it first, if it was still open for want of hot water. */
+    @Test
+    void aDrawThatWaitsForItsHeatEndsWithTheNext() {
+        Draw bath = Draw.ofHeat(600, 300e6, 4, FlowUnit.LITRE_PER_MINUTE);
+        Draw basin = Draw.ofVolume(1500, 6, VolumeUnit.LITRE, 2, FlowUnit.LITRE_PER_MINUTE);
+        HotWaterSystem.Builder house = Systems.lodge()
+                .start(Start.builder().water(57, TemperatureUnit.CELSIUS).build())
+                .draws(DrawProfile.of("two", List.of(bath, basin)));
+        RunResult result = Simulation.of(house.build(), Duration.ofMinutes(29)).run();
+        List<String> taps = result.events().stream()
+                .filter(event -> event.kind() == EventKind.DRAW_STARTED || event.kind() == EventKind.DRAW_ENDED)
+                .map(event -> event.kind().name() + " " + Math.round(event.time()))
+                .toList();
+        assertEquals(List.of("DRAW_STARTED 600", "DRAW_ENDED 1500", "DRAW_STARTED 1500", "DRAW_ENDED 1680"), taps);
+        assertEquals(4e-3 / 60 * 900 + 6e-3, result.totals().drawn(), 0.02e-3 + 0.015 * 66e-3); // hot water is lighter
     }
 
     /** A bypass does not help where the street itself stands above the relief set pressure. */

@@ -9,11 +9,13 @@ import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.plant.Material;
 import io.github.heatswell.plant.Shell;
 import io.github.heatswell.plant.Start;
+import io.github.heatswell.plant.Supply;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.units.LengthUnit;
+import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.TemperatureUnit;
 import java.time.Duration;
 import org.junit.jupiter.api.Test;
@@ -106,5 +108,31 @@ class ShutInTest {
         int last = result.trace().count() - 1;
         assertEquals(hazard.pressureAbsolute(), result.trace().value(Channel.PRESSURE_ABSOLUTE, last));
         assertTrue(result.end() < 3600, "a cold fill gets there during its first heat-up");
+    }
+
+    /** On the way the working pressure is passed, which is told and does not end the run. */
+    @Test
+    void theWorkingPressureIsPassedOnTheWay() {
+        RunResult result =
+                Simulation.of(Systems.lodge().build(), Duration.ofHours(4)).run();
+        Event passed = result.first(EventKind.WORKING_PRESSURE_EXCEEDED).orElseThrow();
+        assertEquals(10.0, BAR.fromSi(result.gauge(passed.pressureAbsolute())), 1e-6); // located by root finding
+        assertTrue(passed.time() < result.end());
+    }
+
+    /** A tank that freezes is none for which liquid water says anything. */
+    @Test
+    void aTankThatFreezesEndsTheRun() {
+        HotWaterSystem cold = Systems.lodge()
+                .site(Systems.site(310, -25))
+                .supply(Systems.supply(Supply.Arrangement.CHECK_VALVE, Pressure.gauge(4.2, BAR), 1))
+                .heater(Systems.heater(0.02, 50, 58, 6))
+                .build();
+        RunResult result = Simulation.of(cold, Duration.ofDays(3)).run();
+        Event frozen = result.hazard().orElseThrow();
+        assertEquals(EventKind.WATER_OUT_OF_RANGE, frozen.kind());
+        assertEquals(273.15, frozen.waterTemperature(), 1e-5);
+        double hours = 230e-3 * 1_000 * 4_215 * 1 / (2.4 * 25.5 - 10) / 3_600;
+        assertEquals(hours, result.end() / 3_600, 0.02 * hours);
     }
 }
