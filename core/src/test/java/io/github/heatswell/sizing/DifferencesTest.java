@@ -21,6 +21,7 @@ import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.water.GibbsPolynomialWater;
 import io.github.heatswell.water.LiquidWater;
 import java.time.Duration;
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
@@ -185,6 +186,13 @@ class DifferencesTest {
         assertEquals(byTarget - byFormula, differences.of(Effect.HIGHEST_PRESSURE), 1e-9);
         double growth = house.tank().shell().thermalGrowth() * 53 * 0.2 / (1 - fill / limit);
         assertEquals(-growth, differences.of(Effect.TANK_GROWTH), 1e-9);
+        double pa = 3.5;
+        double pe = 0.8 * 7;
+        double standard = 0.023 * 0.2 * (pa + 1) * (pe + 1) / ((pa + 0.8) * (pe - pa)); // n for 70 degC, by hand
+        assertEquals(standard, differences.formula().volume(), 1e-9);
+        double tabled = 0.023 * 0.2 / (1 - fill / (air + 1e5 * pe));
+        assertEquals(byFormula - tabled, differences.of(Effect.TABLED_EXPANSION), 1e-9);
+        assertEquals(tabled - standard, differences.of(Effect.FORM), 1e-9);
         double last = byFormula - differences.of(Effect.TABLED_EXPANSION);
         assertEquals(last - differences.formula().volume(), differences.of(Effect.FORM), 1e-12);
 
@@ -192,6 +200,14 @@ class DifferencesTest {
         assertEquals(Effect.TANK_GROWTH, handbook.terms().get(12).effect());
         assertEquals(13, handbook.terms().size());
         assertEquals(-growth, handbook.of(Effect.TANK_GROWTH), 1e-9);
+    }
+
+    @Test
+    void everyEffectHasItsWords() {
+        List<String> words =
+                Arrays.stream(Effect.values()).map(Effect::description).toList();
+        assertEquals(Effect.values().length, words.stream().distinct().count());
+        assertTrue(words.stream().noneMatch(String::isBlank));
     }
 
     /** Higher up there is less pressure, of which the water needs the same difference: a larger part of the vessel. */

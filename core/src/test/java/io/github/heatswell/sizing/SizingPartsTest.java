@@ -22,6 +22,7 @@ import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.RatioUnit;
 import io.github.heatswell.units.TemperatureDifferenceUnit;
 import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.VolumeUnit;
@@ -211,6 +212,13 @@ class SizingPartsTest {
         double straight = 200e-3 * 1_000 * 4_190 * 53 / (3_000 - 2.1 * 45);
         double seconds = Trial.coldFill(Houses.cottage(3.5).build()).duration().toSeconds() - 600.0;
         assertEquals(1.2 * straight, seconds, 0.01 * seconds);
+        HotWaterSystem burner = Houses.cottage(3.5)
+                .heater(Houses.heaterBuilder(3, 62)
+                        .recoveryEfficiency(78, RatioUnit.PERCENT)
+                        .build())
+                .build();
+        double slower = 200e-3 * 1_000 * 4_190 * 53 / (0.78 * 3_000 - 2.1 * 45);
+        assertEquals(1.2 * slower, Trial.coldFill(burner).duration().toSeconds() - 600.0, 0.012 * slower);
         HotWaterSystem weak =
                 Houses.cottage(3.5).heater(Houses.heater(0.05, 62)).build();
         double rest = 8 * 200e-3 * 1_000 * 4_196 / 2.1;
@@ -282,6 +290,13 @@ class SizingPartsTest {
         assertEquals(setup.limit(), new Search().peak(there, 0.03), 5);
         assertTrue(new Search().highestSupply(setup(0.9), 0.03).isEmpty(), "below what a service may have");
         assertTrue(new Search().highestSupply(setup, 0.001).isEmpty());
+        HotWaterSystem upstairs = Houses.cottage(3.5)
+                .vessel(Houses.vesselBuilder(60).height(5, LengthUnit.METRE).build())
+                .build();
+        Setup low =
+                new Setup(List.of(Trial.coldFill(upstairs)), lab(upstairs).type(), PrechargeRule.STATIC, air + 1.5e5);
+        assertTrue(
+                new Search().highestSupply(low, 5).isEmpty(), "five metres up there would be less than a service has");
     }
 
     private static PeakLab lab(HotWaterSystem house) {

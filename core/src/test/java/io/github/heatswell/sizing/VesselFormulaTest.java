@@ -123,6 +123,14 @@ class VesselFormulaTest {
         assertEquals(Source.Standing.FROM_MEMORY, result.source().standing());
     }
 
+    /** Above 5 bar the difference to the safety valve is a tenth of its setting, below it half a bar. */
+    @Test
+    void theHighestPressureOfAHeatingVessel() {
+        FormulaResult high = VesselFormula.enHeating(LITRE.toSi(500), 363.15, BAR.toSi(1), BAR.toSi(10))
+                .size();
+        assertEquals(9.0, input(high, "pe").value(), 1e-12); // rounding
+    }
+
     /** By the formula: a small vessel keeps a fifth of itself in reserve. */
     @Test
     void smallHeatingVesselKeepsAFifth() {

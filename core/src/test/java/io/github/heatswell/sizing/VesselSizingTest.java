@@ -216,6 +216,14 @@ class VesselSizingTest {
                 result.nominal().stream().map(v -> LITRE.fromSi(v.volume())).toList());
         var chosen = result.recommended().orElseThrow();
         assertEquals("EUR", chosen.price().orElseThrow().currency());
+        List<NominalSize> falling = List.of(NominalSize.of(80, LITRE), NominalSize.of(50, LITRE));
+        SizedVessel smaller = sizing(Houses.cottage(3.5).build())
+                .sizes(falling)
+                .build()
+                .size()
+                .recommended()
+                .orElseThrow();
+        assertEquals(50, LITRE.fromSi(smaller.volume()), 1e-9, "the smallest that does, wherever it stands");
     }
 
     /** The street at its highest and the coldest day count, whatever the clock says at the start. */
