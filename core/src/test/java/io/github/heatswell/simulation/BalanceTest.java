@@ -667,4 +667,23 @@ class BalanceTest {
         assertTrue(chosen.joined(0) && chosen.joined(1));
         assertEquals(joined, chosen.joined(2));
     }
+
+    /**
+     * Validation: 1.2 W/(m K) over the cross-section and the distance of two layers, by hand; the water this moves is little.
+     */
+    @Test
+    void whatTwoLayersConduct() {
+        HotWaterSystem.Builder house = Systems.lodge()
+                .tank(Systems.tank(230, Systems.steel(480, 2.2), 0, 10).toBuilder()
+                        .layers(2)
+                        .height(1.3, LengthUnit.METRE)
+                        .build());
+        Moment now = new Moment(house, 4.2, 20, 60).with(PressureRule.HELD);
+        double conductance = 1.2 * (0.23 / 1.3) / (1.3 / 2);
+        double[] rates = now.rates(now.y);
+        double lower = rates[now.vector.lowest] * now.balance.capacity(0);
+        double upper = rates[now.vector.highest] * now.balance.capacity(1);
+        assertEquals(conductance * 40, lower, 0.03 * conductance * 40);
+        assertEquals(-conductance * 40, upper, 0.03 * conductance * 40);
+    }
 }

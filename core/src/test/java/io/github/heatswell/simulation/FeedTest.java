@@ -208,6 +208,7 @@ class FeedTest {
         Event opened = result.first(EventKind.SUPPLY_OPENED).orElseThrow();
         assertEquals(1200, opened.time(), 1e-6);
         assertTrue(result.gauge(opened.pressureAbsolute()) < 3.79e5, "it had fallen");
+        assertEquals(0, result.audit().massResidual(), 2e-9, "the last pascals are in the books too");
         assertTrue(result.first(EventKind.BYPASS_OPENED).isEmpty());
         assertTrue(result.first(EventKind.BYPASS_CLOSED).isEmpty());
         assertEquals(
@@ -215,6 +216,32 @@ class FeedTest {
                 result.events().stream()
                         .filter(event -> event.kind() == EventKind.SUPPLY_CLOSED && event.time() > 0)
                         .count());
+    }
+
+    /** What each channel adds up to is what the books say in the end. */
+    @Test
+    void channelsAddUpToTheBooks() {
+        RunResult result = day(Systems.lodge()
+                .supply(supply(Supply.Arrangement.REDUCING_VALVE, 6.9)
+                        .reducingValve(reducing().bypassOpens(0.05, BAR).build())
+                        .build())
+                .addReliefValve(Systems.valve("low", ReliefValve.Character.MODULATING, 6.5, 7.0, 6.2))
+                .addReliefValve(VALVE)
+                .draws(MEDIUM));
+        Trace trace = result.trace();
+        int last = trace.count() - 1;
+        assertEquals(result.totals().returned(), trace.value(Channel.RETURNED_TOTAL, last), 1e-12);
+        assertEquals(result.totals().drawn(), trace.value(Channel.DRAWN_TOTAL, last), 1e-12);
+        assertEquals(result.totals().letIn(), trace.value(Channel.INFLOW_TOTAL, last), 1e-12);
+        assertEquals(result.totals().relieved(), trace.value(Channel.RELIEVED_TOTAL, last), 1e-12);
+        assertTrue(result.totals().relief().get(0).openings() > 1);
+        assertEquals(0, result.totals().relief().get(1).openings());
+        RunResult returning = day(Systems.lodge()
+                .supply(supply(Supply.Arrangement.DIRECT, 4.2).build())
+                .draws(MEDIUM));
+        Trace back = returning.trace();
+        assertTrue(returning.totals().returned() > 3e-3);
+        assertEquals(returning.totals().returned(), back.value(Channel.RETURNED_TOTAL, back.count() - 1), 1e-12);
     }
 
     /** One tap: who opens it a second time, closes it first, if it was still open for want of hot water. */

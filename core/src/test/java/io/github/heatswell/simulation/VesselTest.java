@@ -164,4 +164,23 @@ class VesselTest {
         assertTrue(result.numerics().segments() < 20, () -> result.numerics().toString());
         assertTrue(result.audit().closes());
     }
+
+    /** The fullest moment of a vessel whose gas is slow comes between two samples, and is found there. */
+    @ParameterizedTest
+    @ValueSource(doubles = {60, 300, 900})
+    void theFullestMomentIsFound(double timeConstant) {
+        RunResult result = Simulation.of(
+                        Systems.lodge()
+                                .vessel(Systems.slowVessel(24, Pressure.gauge(4.2, BAR), timeConstant))
+                                .build(),
+                        Duration.ofHours(3))
+                .sampledEvery(Duration.ofSeconds(1))
+                .run();
+        double most = 0;
+        for (double water : result.trace().values(Channel.VESSEL_WATER)) {
+            most = Math.max(most, water);
+        }
+        assertTrue(result.extremes().mostVesselWater().value() >= most);
+        assertEquals(most, result.extremes().mostVesselWater().value(), 1e-6 * most);
+    }
 }
