@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.draw.StandardProfiles;
 import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.plant.Start;
@@ -14,6 +15,7 @@ import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.TimeGrid;
+import io.github.heatswell.result.Totals;
 import io.github.heatswell.result.TraceBuilder;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.TemperatureUnit;
@@ -222,5 +224,36 @@ class SimulationContractTest {
         assertThrows(
                 IllegalArgumentException.class,
                 () -> Simulation.of(system, Duration.ofDays(3650)).sampledEvery(Duration.ofSeconds(1)));
+    }
+
+    /** A run that cannot go on says where it stood, in words and in numbers. */
+    @Test
+    void aRunThatCannotGoOnSaysWhereItStood() {
+        RuntimeException cause = new IllegalStateException("too small a step");
+        SimulationException stopped = new SimulationException("stopped", 61.5, 4.2e5, 330, cause);
+        assertEquals(
+                "stopped (at 61.500 s; last sound state: 4.2000e+05 Pa absolute, 330.000 K)", stopped.getMessage());
+        assertEquals(61.5, stopped.time());
+        assertEquals(4.2e5, stopped.pressureAbsolute());
+        assertEquals(330, stopped.waterTemperature());
+        assertEquals(cause, stopped.getCause());
+    }
+
+    /** What the audit measures its residuals against is all that moved, and no less. */
+    @Test
+    void theAuditCountsAllThatMoved() {
+        RunResult result = Simulation.of(
+                        Systems.lodge()
+                                .vessel(Systems.vessel(18, Pressure.gauge(4.2, BAR), 60))
+                                .draws(StandardProfiles.load().find("eu-m").orElseThrow())
+                                .build(),
+                        Duration.ofDays(1))
+                .run();
+        Totals totals = result.totals();
+        double energy = totals.heatToWater() + totals.heatLost() + totals.heatDelivered();
+        assertTrue(result.audit().energyMoved() > energy, "what flows carry comes on top");
+        assertTrue(result.audit().energyMoved() < 2 * energy);
+        double water = 1_000 * (totals.letIn() + totals.drawn());
+        assertEquals(water, result.audit().massMoved(), 0.03 * water + 5);
     }
 }
