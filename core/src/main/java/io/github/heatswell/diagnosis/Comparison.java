@@ -238,8 +238,11 @@ final class Comparison {
                 Arrays.stream(forecast.gauge()).boxed().toList());
     }
 
-    /** Residuals that follow each other carry less than as many that do not. */
-    private static double inflation(Misfit misfit) {
+    /**
+     * How much larger the variance of an estimate is than the uncertainty of the readings says. Residuals that follow each other
+     * carry less than as many that do not.
+     */
+    static double inflation(Misfit misfit) {
         double correlation = Math.min(0.95, misfit.correlation());
         double fewer = correlation > LITTLE_CORRELATION ? (1 + correlation) / (1 - correlation) : 1;
         return Math.max(1, misfit.reduced()) * fewer * ROUGHNESS;

@@ -3,9 +3,11 @@ package io.github.heatswell.diagnosis;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.plant.HotWaterSystem;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -214,6 +216,61 @@ class FitTest {
         FreeParameter range = trial.parameters().get(0);
         assertEquals(range.low(), leak.low(), 1e-6 * range.low(), "no further than the range");
         assertEquals(range.high(), leak.high(), 1e-6 * range.high());
+    }
+
+    /**
+     * A number that the readings follow less and less: the curvature at the best place says less than the whole profile. What a
+     * diagnosis tells reaches as far as both.
+     */
+    @Test
+    void anIntervalReachesAsFarAsItsProfile() {
+        SpotReadings high = SpotReadings.none().with(SiteCheck.HEAT_UP_MAXIMUM, new SpotReading(6.2e5, 0.3e5));
+        Diagnosis.Builder builder = Diagnosis.builder(HOUSE).spots(high).threads(2);
+        EnumSet.complementOf(EnumSet.of(Cause.AS_DESCRIBED, Cause.VESSEL_SMALL)).forEach(builder::without);
+        HypothesisFit fit = builder.build().run().of(Cause.VESSEL_SMALL).orElseThrow();
+        Estimate told = fit.own().get(0);
+
+        Trial trial = trial(Cause.VESSEL_SMALL, high);
+        double[] position = new double[trial.parameters().size()];
+        for (int i = 0; i < position.length; i++) {
+            position[i] =
+                    trial.parameters().get(i).position(fit.estimates().get(i).value());
+        }
+        Search.End end = new Search.End(position, Trial.sumOfSquares(trial.residuals(position)));
+        assertEquals(fit.sumOfSquares(), end.cost(), 1e-6);
+        Intervals intervals = new Intervals(trial, end, 2.25);
+        Profile profile = Profile.of(trial, end, 0, new Intervals(trial, end, 1).slopes());
+        Estimate curved = intervals.estimates(List.of()).get(0);
+        Estimate both = intervals.estimates(List.of(profile)).get(0);
+        assertEquals(both.low(), told.low(), 0.02 * both.low());
+        assertEquals(both.high(), told.high(), 0.02 * both.high());
+        assertTrue(
+                told.low() < 0.98 * curved.low() || told.high() > 1.02 * curved.high(),
+                "the profile reaches further: " + told + " against " + curved);
+    }
+
+    /** Validation: for residuals of which each follows the last by a share r, the variance of a mean is (1 + r)/(1 - r) larger. */
+    @Test
+    void residualsThatFollowEachOtherCarryLess() {
+        double rough = 2.25;
+        assertEquals(rough, Comparison.inflation(new Misfit(0.8, 0, 0, 0, 1)), 1e-12, "never better than said");
+        assertEquals(
+                1.7 * rough, Comparison.inflation(new Misfit(1.7, 0.1, 0, 0, 1)), 1e-12, "as little as scatter gives");
+        assertEquals(1.7 * rough, Comparison.inflation(new Misfit(1.7, -0.6, 0, 0, 1)), 1e-12);
+        assertEquals(3 * rough, Comparison.inflation(new Misfit(1, 0.5, 0, 0, 1)), 1e-12);
+        assertEquals(2 * 3 * rough, Comparison.inflation(new Misfit(2, 0.5, 0, 0, 1)), 1e-12);
+        assertEquals(
+                39 * rough, Comparison.inflation(new Misfit(1, 0.99, 0, 0, 1)), 1e-9, "and no more than 0.95 gives");
+    }
+
+    @Test
+    void anInterruptedDiagnosisSaysSo() {
+        Diagnosis diagnosis =
+                Diagnosis.builder(HOUSE).spots(readings()).threads(1).build();
+        Thread.currentThread().interrupt();
+        IllegalStateException stopped = assertThrows(IllegalStateException.class, diagnosis::run);
+        assertTrue(Thread.interrupted(), "the mark stays until it is looked at");
+        assertEquals("the diagnosis was interrupted", stopped.getMessage());
     }
 
     private static Profile.Node node(double at, double cost) {
