@@ -1,0 +1,192 @@
+package io.github.heatswell.simulation;
+
+import static io.github.heatswell.units.PressureUnit.BAR;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import io.github.heatswell.draw.Draw;
+import io.github.heatswell.plant.Element;
+import io.github.heatswell.plant.Heater;
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.plant.Leak;
+import io.github.heatswell.plant.ReducingValve;
+import io.github.heatswell.plant.ReliefValve;
+import io.github.heatswell.plant.Supply;
+import io.github.heatswell.plant.Tank;
+import io.github.heatswell.plant.TrappedAir;
+import io.github.heatswell.simulation.Modes.Diaphragm;
+import io.github.heatswell.simulation.Modes.PressureRule;
+import io.github.heatswell.units.FlowUnit;
+import io.github.heatswell.units.LengthUnit;
+import io.github.heatswell.units.PowerUnit;
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.RatioUnit;
+import io.github.heatswell.units.TemperatureDifferenceUnit;
+import io.github.heatswell.units.TemperatureUnit;
+import io.github.heatswell.units.VolumeUnit;
+import io.github.heatswell.water.GibbsPolynomialWater;
+
+/** A system at a moment, with its modes and what the world outside imposes. */
+final class Moment {
+    final Plant plant;
+    final StateVector vector;
+    final Balance balance;
+    final double[] y;
+    Modes modes;
+    Conditions conditions = new Conditions(1e9, 0, 0, true, null);
+
+    /** From the bottom of the tank upwards, as many layers as the tank has. */
+    Moment(HotWaterSystem.Builder house, double gaugeBar, double... celsius) {
+        HotWaterSystem built = house.build();
+        plant = new Plant(built);
+        vector = new StateVector(plant);
+        balance = new Balance(plant, vector, GibbsPolynomialWater.instance());
+        y = new double[vector.length];
+        y[StateVector.PRESSURE] = plant.atmosphere + BAR.toSi(gaugeBar);
+        y[StateVector.GAS] = plant.roomTemperature + 6;
+        y[StateVector.STREET] = built.supply().street().absolute(0, plant.atmosphere);
+        y[StateVector.COLD] = plant.coldTemperature;
+        for (int i = 0; i < celsius.length; i++) {
+            y[vector.lowest + i] = Systems.celsius(celsius[i]);
+        }
+        assertEquals(plant.layers, celsius.length);
+        modes = Modes.resting(plant);
+        if (plant.vessel != null) {
+            modes = modes.withDiaphragm(Diaphragm.FLOATING);
+        }
+    }
+
+    Moment with(PressureRule rule) {
+        modes = modes.withRule(rule);
+        return this;
+    }
+
+    Moment heating() {
+        modes = modes.withCall(0, true);
+        return this;
+    }
+
+    Moment open(int valve) {
+        modes = modes.withLift(valve, Valve.Lift.PRESSURE);
+        return this;
+    }
+
+    Moment joined(int... layers) {
+        for (int layer : layers) {
+            modes = modes.withJoined(layer);
+        }
+        return this;
+    }
+
+    Moment under(double streetRate, double coldRate, boolean supplyOpen, Draw draw) {
+        conditions = new Conditions(1e9, streetRate, coldRate, supplyOpen, draw);
+        return this;
+    }
+
+    double[] rates(double[] state) {
+        balance.under(conditions);
+        double[] rates = new double[state.length];
+        balance.evaluate(state, modes, rates);
+        return rates;
+    }
+
+    double[] along(double[] rates, double time) {
+        double[] moved = y.clone();
+        for (int i = 0; i < moved.length; i++) {
+            moved[i] += time * rates[i];
+        }
+        return moved;
+    }
+
+    double[] at(double pressure) {
+        double[] moved = y.clone();
+        moved[StateVector.PRESSURE] = pressure;
+        return moved;
+    }
+
+    double pressureRate(double pressure) {
+        return rates(at(pressure))[StateVector.PRESSURE];
+    }
+
+    static Tank layered(int layers) {
+        return Systems.tank(230, Systems.steel(480, 2.2), 2.4, 10).toBuilder()
+                .layers(layers)
+                .height(1.3, LengthUnit.METRE)
+                .build();
+    }
+
+    static Draw tap(double litresPerMinute) {
+        return Draw.ofVolume(0, 500, VolumeUnit.LITRE, litresPerMinute, FlowUnit.LITRE_PER_MINUTE);
+    }
+
+    static Draw mixed(double litresPerMinute, double celsius) {
+        return tap(litresPerMinute).mixedTo(celsius, TemperatureUnit.CELSIUS);
+    }
+
+    static ReliefValve onTop() {
+        return Systems.valve("top valve", ReliefValve.Character.MODULATING, 6.8, 7.4, 5.6).toBuilder()
+                .location(ReliefValve.Location.TANK_TOP)
+                .build();
+    }
+
+    static ReliefValve onBranch() {
+        return Systems.valve(ReliefValve.Character.MODULATING);
+    }
+
+    static HotWaterSystem.Builder withVessel() {
+        return Systems.lodge().vessel(Systems.slowVessel(12, Pressure.gauge(4, BAR), 120));
+    }
+
+    static HotWaterSystem.Builder behindReducingValve() {
+        return Systems.lodge()
+                .supply(Supply.builder()
+                        .arrangement(Supply.Arrangement.REDUCING_VALVE)
+                        .pressure(Pressure.gauge(5, BAR))
+                        .water(9, TemperatureUnit.CELSIUS)
+                        .reducingValve(ReducingValve.builder()
+                                .set(Pressure.gauge(3.5, BAR))
+                                .lockUpRise(0.3, BAR)
+                                .droop(0.7, BAR)
+                                .ratedFlow(20, FlowUnit.LITRE_PER_MINUTE)
+                                .bypassOpens(0.1, BAR)
+                                .build())
+                        .build());
+    }
+
+    /** Holes and seats everywhere, and air in the pipes. */
+    static HotWaterSystem.Builder leaky() {
+        return withVessel()
+                .supply(Supply.builder()
+                        .arrangement(Supply.Arrangement.CHECK_VALVE)
+                        .pressure(Pressure.gauge(4.2, BAR))
+                        .water(9, TemperatureUnit.CELSIUS)
+                        .seatLeakage(20, FlowUnit.MILLILITRE_PER_MINUTE)
+                        .build())
+                .trappedAir(TrappedAir.of(0.4, VolumeUnit.LITRE))
+                .addLeak(Leak.of(30, FlowUnit.MILLILITRE_PER_MINUTE, Pressure.gauge(4, BAR)))
+                .addReliefValve(onBranch().toBuilder()
+                        .leakingSeat(Pressure.gauge(3, BAR), 40, FlowUnit.MILLILITRE_PER_MINUTE)
+                        .build())
+                .addReliefValve(onTop().toBuilder()
+                        .leakingSeat(Pressure.gauge(3, BAR), 50, FlowUnit.MILLILITRE_PER_MINUTE)
+                        .build());
+    }
+
+    static HotWaterSystem.Builder twoElements(int layers, double lowerKilowatt, double upperKilowatt) {
+        return Systems.lodge()
+                .tank(layered(layers))
+                .heater(Heater.builder()
+                        .energy(Heater.Energy.ELECTRIC)
+                        .input(lowerKilowatt, PowerUnit.KILOWATT)
+                        .recoveryEfficiency(98, RatioUnit.PERCENT)
+                        .setPoint(60, TemperatureUnit.CELSIUS)
+                        .differential(5, TemperatureDifferenceUnit.KELVIN)
+                        .upper(Element.builder()
+                                .input(upperKilowatt, PowerUnit.KILOWATT)
+                                .setPoint(65, TemperatureUnit.CELSIUS)
+                                .differential(4, TemperatureDifferenceUnit.KELVIN)
+                                .height(80, RatioUnit.PERCENT)
+                                .build())
+                        .simultaneous(true)
+                        .build());
+    }
+}
