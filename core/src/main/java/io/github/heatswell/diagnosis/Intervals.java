@@ -61,7 +61,7 @@ final class Intervals {
         return new Slopes(trial, end.position(), lengths(first));
     }
 
-    private static Estimate estimate(FreeParameter free, double position, double[] interval) {
+    private Estimate estimate(FreeParameter free, double position, double[] interval) {
         double low = free.clamp(interval[0]);
         double high = free.clamp(interval[1]);
         double range = free.position(free.high()) - free.position(free.low());
@@ -77,7 +77,13 @@ final class Intervals {
                 free.value(low),
                 free.value(high),
                 standing,
-                Optional.ofNullable(free.parameter().settledBy()));
+                settledBy(free.parameter()));
+    }
+
+    /** Behind a mixing valve a tap says nothing of how hot the tank is. */
+    private Optional<SiteCheck> settledBy(Parameter parameter) {
+        boolean mixed = trial.house(end.position()).heater().mixedTo().isPresent();
+        return Optional.ofNullable(parameter.settledBy()).filter(check -> check != SiteCheck.HOT_TAP || !mixed);
     }
 
     private double[] lengths(double[] deviations) {

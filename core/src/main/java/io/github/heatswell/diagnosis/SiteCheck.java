@@ -13,7 +13,7 @@ public enum SiteCheck {
     NEXT_MORNING("the gauge twelve hours after the heat-up from cold began, no water drawn meanwhile", "Pa", 0.1e5, 3),
     /** What the relief pipe gives off while the tank is heated from cold and in the twelve hours from then (m3). */
     CAUGHT_VOLUME("the water caught in a bucket under the relief pipe in these twelve hours", "m3", 0.1e-3, 3),
-    /** The temperature of the water at the nearest hot tap after a heat-up (K). */
+    /** The temperature of the water at the nearest hot tap after a heat-up, behind the mixing valve if there is one (K). */
     HOT_TAP("the temperature of the water at the nearest hot tap after a heat-up", "K", 2, 1),
     /** What the water meter counts in an hour with every tap shut and the heater off (m3). */
     METER_AT_REST("what the water meter counts in an hour with every tap shut and the heater off", "m3", 0.1e-3, 2),

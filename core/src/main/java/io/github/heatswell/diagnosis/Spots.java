@@ -44,7 +44,7 @@ final class Spots {
             case HEAT_UP_MAXIMUM -> heating().highest;
             case NEXT_MORNING -> heating().last;
             case CAUGHT_VOLUME -> heating().summary.totals().relieved();
-            case HOT_TAP -> heating().hottest;
+            case HOT_TAP -> Math.min(heating().hottest, house.heater().mixedTo().orElse(Double.POSITIVE_INFINITY));
             case METER_AT_REST -> meter();
             case TYRE_GAUGE -> tyreGauge();
         };

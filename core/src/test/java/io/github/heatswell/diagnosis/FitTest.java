@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.units.TemperatureUnit;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -174,8 +175,22 @@ class FitTest {
         assertEquals(Estimate.Standing.AS_DESCRIBED, estimates.get(RATE).standing(), "nothing was read of it");
         assertEquals(Optional.empty(), estimates.get(RATE).settledBy());
 
+        assertEquals(Optional.of(SiteCheck.HOT_TAP), estimates.get(SET_POINT).settledBy());
+
         Estimate wider = new Intervals(trial, end, 2.25).estimates(List.of()).get(SUPPLY);
         assertEquals(1.5 * (supply.high() - supply.low()), wider.high() - wider.low(), 40);
+    }
+
+    @Test
+    void behindAMixingValveNoTapSettlesTheSetPoint() {
+        HotWaterSystem mixed = Abbey.plain()
+                .heater(Abbey.heater(3, 60).mixedTo(48, TemperatureUnit.CELSIUS).build())
+                .build();
+        Trial trial = new Trial(mixed, Hypotheses.of(mixed).get(0), Target.fine(null, readings()));
+        Search.End end = new Search.End(new double[3], 1);
+        List<Estimate> estimates = new Intervals(trial, end, 1).estimates(List.of());
+        assertEquals(Optional.empty(), estimates.get(SET_POINT).settledBy());
+        assertEquals(Optional.of(SiteCheck.COLD_STATIC), estimates.get(SUPPLY).settledBy());
     }
 
     /** Validation: one number, one reading, nothing known beforehand; the square of a distance runs straight by its root. */

@@ -207,6 +207,28 @@ class ForecasterTest {
         }
     }
 
+    /** A mixing valve keeps the tap from showing how hot the tank is, and is no reason to leave the reading out. */
+    @Test
+    void aTapBehindAMixingValveShowsWhatThatGives() {
+        HotWaterSystem.Builder mixed = Abbey.plain()
+                .heater(Abbey.heater(3, 60).mixedTo(48, TemperatureUnit.CELSIUS).build());
+        assertEquals(273.15 + 48, checks(mixed.build()).get(SiteCheck.HOT_TAP), 1e-9);
+        HotWaterSystem.Builder lukewarm = Abbey.plain()
+                .heater(Abbey.heater(3, 45).mixedTo(48, TemperatureUnit.CELSIUS).build());
+        assertEquals(273.15 + 45, checks(lukewarm.build()).get(SiteCheck.HOT_TAP), 1e-6);
+        HypothesisFit described = fit(Cause.AS_DESCRIBED, mixed.build());
+        HypothesisFit hot = fit(
+                Cause.WATER_TOO_HOT,
+                Abbey.plain()
+                        .heater(Abbey.heater(3, 75)
+                                .mixedTo(48, TemperatureUnit.CELSIUS)
+                                .build())
+                        .build());
+        assertEquals(
+                SiteCheck.HEAT_UP_MAXIMUM,
+                CheckFinder.between(hot, described, Set.of()).orElseThrow().check());
+    }
+
     /** Validation: a leak stated at the pressure of the supply loses that in an hour, which the meter counts. */
     @Test
     void theMeterCountsWhatALeakLoses() {
