@@ -145,6 +145,19 @@ class ForecasterTest {
         assertEquals(seconds.value(Channel.GAUGE_READING, 3_500), later.gauge()[0], 20);
     }
 
+    /** A log of two days is met by more than a sample a minute and a half, and its end by the end of the run. */
+    @Test
+    void aLongLogIsMetAsWell() {
+        HotWaterSystem house = Abbey.plain().build();
+        Trace minutes = Simulation.of(house, Duration.ofDays(2)).run().trace();
+        Forecast forecast = forecast(house, log(2_881, 60), 0);
+        for (int i = 0; i < 2_881; i++) {
+            assertEquals(minutes.value(Channel.WATER_TOP, i), forecast.temperature()[i], 0.05, "reading " + i);
+        }
+        assertEquals(minutes.value(Channel.GAUGE_READING, 2_880), forecast.gauge()[2_880], 20);
+        assertEquals(minutes.regime(2_880), forecast.regimes()[2_880]);
+    }
+
     /** A warm tank rests first: what counts is the time from on to off. */
     @Test
     void aBurnBeginsWhenTheHeaterComesOn() {

@@ -113,6 +113,30 @@ class PressureLogTest {
         assertTrue(log.uncertainty() < 0.05e5, log.uncertainty() + " Pa");
     }
 
+    private static double step(double... gauge) {
+        return PressureLog.builder(minutes(gauge.length), gauge).build().step();
+    }
+
+    /** Contract: marks are at even distances, wherever they begin, and each is met twice or more. */
+    @Test
+    void stepsAreEvenAndMetAgain() {
+        assertEquals(1e4, step(3.03e5, 3.03e5, 3.13e5, 3.13e5, 3.43e5, 3.43e5), 1e-6, "three levels of six readings");
+        assertEquals(0, step(3.03e5, 3.03e5, 3.13e5, 3.13e5, 3.43e5), "of five they might be chance");
+        assertEquals(0, step(3.03e5, 3.03e5, 3.13e5, 3.13e5, 3.28e5, 3.28e5), "one and a half times the least");
+        assertEquals(0, step(3e5, 3e5, 3e5, 3e5), "one level tells of no step");
+    }
+
+    /** The interval of a log is the middle one, in whatever order they come. */
+    @Test
+    void theIntervalIsTheMiddleOne() {
+        double[] times = {0, 60, 70, 200, 230};
+        assertEquals(
+                60,
+                PressureLog.builder(times, new double[] {3e5, 3e5, 3e5, 3e5, 3e5})
+                        .build()
+                        .interval());
+    }
+
     /** Contract: no gauge of a household is taken to be better than three hundred pascals. */
     @Test
     void noGaugeIsPerfect() {
