@@ -30,6 +30,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
 /** What a logger and the checks on site would show in a house, against runs of that house. */
@@ -100,6 +101,22 @@ class ForecasterTest {
             assertEquals(trace.value(Channel.GAUGE_READING, 4 * 40 + shift), forecast.gauge()[40], 5, "from " + start);
             assertEquals(trace.value(Channel.GAUGE_READING, 4 * 299 + shift), forecast.gauge()[299], 5);
         }
+    }
+
+    /** Sealed, giving off water, and sealed again. */
+    @Test
+    void whatFixesThePressureChangesWithTime() {
+        HotWaterSystem house = Abbey.plain().withoutVessel().build();
+        Trace trace = run(house, 5).trace();
+        Forecast forecast = forecast(house, log(300, 60), 0);
+        int same = 0;
+        for (int i = 0; i < 300; i++) {
+            same += trace.regime(4 * i) == forecast.regimes()[i] ? 1 : 0;
+        }
+        assertTrue(same >= 298, "of 300, where a sample may fall on a change: " + same);
+        assertEquals(
+                Set.of(Regime.SEALED, Regime.RELIEVING),
+                Arrays.stream(forecast.regimes()).collect(Collectors.toSet()));
     }
 
     @Test
