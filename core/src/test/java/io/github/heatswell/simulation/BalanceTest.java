@@ -14,6 +14,7 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.simulation.Modes.Diaphragm;
 import io.github.heatswell.simulation.Modes.PressureRule;
 import io.github.heatswell.units.Pressure;
@@ -25,6 +26,13 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** The rates by themselves, at states put by hand: what they say flows is what the water in the system changes by. */
 class BalanceTest {
+
+    /** Layers of different warmth under a valve that gives off hot water, and one that gives off cold. */
+    private static Moment twoValvesOpen(double gaugeBar) {
+        HotWaterSystem.Builder house =
+                Systems.lodge().tank(layered(4)).addReliefValve(onTop()).addReliefValve(onBranch());
+        return new Moment(house, gaugeBar, 15, 25, 50, 60).heating().open(0).open(1);
+    }
 
     static Stream<Moment> moments() {
         return Stream.of(
@@ -46,33 +54,8 @@ class BalanceTest {
                 new Moment(Systems.lodge().addReliefValve(onBranch()), 7.3, 55)
                         .heating()
                         .open(0),
-                new Moment(
-                                Systems.lodge()
-                                        .tank(layered(4))
-                                        .addReliefValve(onTop())
-                                        .addReliefValve(onBranch()),
-                                7.2,
-                                15,
-                                25,
-                                50,
-                                60)
-                        .heating()
-                        .open(0)
-                        .open(1),
-                new Moment(
-                                Systems.lodge()
-                                        .tank(layered(4))
-                                        .addReliefValve(onTop())
-                                        .addReliefValve(onBranch()),
-                                7.02,
-                                15,
-                                25,
-                                50,
-                                60)
-                        .heating()
-                        .open(0)
-                        .open(1)
-                        .with(PressureRule.SETTLED),
+                twoValvesOpen(7.2),
+                twoValvesOpen(7.02).with(PressureRule.SETTLED),
                 new Moment(Systems.lodge().addReliefValve(onBranch()), 7.05, 55)
                         .heating()
                         .open(0)

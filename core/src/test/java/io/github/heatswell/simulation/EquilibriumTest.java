@@ -40,6 +40,12 @@ class EquilibriumTest {
         return 0.5 * (from + to);
     }
 
+    /** Where the open valves pass what the water grows by, at a pressure that stands still (Pa, absolute). */
+    private static double equilibrium(Moment now) {
+        now.with(PressureRule.FREE);
+        return root(now::pressureRate, now.plant.atmosphere + 5.6e5, now.plant.atmosphere + 7.6e5);
+    }
+
     static Stream<Moment> relieving() {
         return BalanceTest.moments().filter(now -> now.modes.anyValveOpen() && now.modes.rule == PressureRule.SETTLED);
     }
@@ -48,9 +54,7 @@ class EquilibriumTest {
     @ParameterizedTest
     @MethodSource("relieving")
     void aSettledPressureStaysAtItsEquilibrium(Moment now) {
-        now.with(PressureRule.FREE);
-        double air = now.plant.atmosphere;
-        double equilibrium = root(now::pressureRate, air + 5.6e5, air + 7.6e5);
+        double equilibrium = equilibrium(now);
         now.y[StateVector.PRESSURE] = equilibrium;
         now.with(PressureRule.SETTLED);
         double[] rates = now.rates(now.y);
@@ -59,18 +63,14 @@ class EquilibriumTest {
 
         double later = 5;
         System.arraycopy(now.along(rates, later), 0, now.y, 0, now.y.length);
-        now.with(PressureRule.FREE);
-        double there = root(now::pressureRate, air + 5.6e5, air + 7.6e5);
-        assertEquals(there - equilibrium, settled * later, 0.02 * Math.abs(settled * later));
+        assertEquals(equilibrium(now) - equilibrium, settled * later, 0.02 * Math.abs(settled * later));
     }
 
     /** Beside its equilibrium it is drawn back within ten minutes, and what the valves pass is what the water grows by. */
     @ParameterizedTest
     @MethodSource("relieving")
     void besideItsEquilibriumASettledPressureIsDrawnBack(Moment now) {
-        now.with(PressureRule.FREE);
-        double air = now.plant.atmosphere;
-        double equilibrium = root(now::pressureRate, air + 5.6e5, air + 7.6e5);
+        double equilibrium = equilibrium(now);
         now.with(PressureRule.SETTLED);
         double offset = 10;
         double there = now.pressureRate(equilibrium);

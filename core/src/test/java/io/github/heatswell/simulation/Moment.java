@@ -8,7 +8,6 @@ import io.github.heatswell.plant.Element;
 import io.github.heatswell.plant.Heater;
 import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.plant.Leak;
-import io.github.heatswell.plant.ReducingValve;
 import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.plant.Supply;
 import io.github.heatswell.plant.Tank;
@@ -138,17 +137,8 @@ final class Moment {
 
     static HotWaterSystem.Builder behindReducingValve() {
         return Systems.lodge()
-                .supply(Supply.builder()
-                        .arrangement(Supply.Arrangement.REDUCING_VALVE)
-                        .pressure(Pressure.gauge(5, BAR))
-                        .water(9, TemperatureUnit.CELSIUS)
-                        .reducingValve(ReducingValve.builder()
-                                .set(Pressure.gauge(3.5, BAR))
-                                .lockUpRise(0.3, BAR)
-                                .droop(0.7, BAR)
-                                .ratedFlow(20, FlowUnit.LITRE_PER_MINUTE)
-                                .bypassOpens(0.1, BAR)
-                                .build())
+                .supply(FeedTest.supply(Supply.Arrangement.REDUCING_VALVE, 5)
+                        .reducingValve(FeedTest.reducing().bypassOpens(0.1, BAR).build())
                         .build());
     }
 
