@@ -34,6 +34,8 @@ public enum Cause {
     RELIEF_STUCK_OPEN("the relief valve is stuck open a little"),
     /** The water gets hotter than described. */
     WATER_TOO_HOT("the heater heats further than described"),
+    /** The mixing valve behind the tank lets hotter water by than it is set to. A hazard. Only a reading at a tap can show it. */
+    MIXING_VALVE_PASSES("the mixing valve lets hotter water to the taps than it is set to"),
     /** A tap drips or water is lost elsewhere. */
     LEAK("water is lost at a tap or elsewhere");
 
@@ -58,6 +60,6 @@ public enum Cause {
      * @return true if the cause is a hazard that comes before everything else
      */
     public boolean isHazard() {
-        return this == RELIEF_OPENS_HIGH || this == WATER_TOO_HOT;
+        return this == RELIEF_OPENS_HIGH || this == WATER_TOO_HOT || this == MIXING_VALVE_PASSES;
     }
 }

@@ -78,9 +78,14 @@ public final class Diagnosis {
      */
     public DiagnosisResult run() {
         List<Hypothesis> hypotheses = Hypotheses.of(house).stream()
-                .filter(hypothesis -> !without.contains(hypothesis.cause()))
+                .filter(hypothesis -> !without.contains(hypothesis.cause()) && canShow(hypothesis.cause()))
                 .toList();
         return new Comparison(house, Target.fine(log, spots), threads).of(hypotheses);
+    }
+
+    /** No gauge tells what a mixing valve does; without a reading at a tap it would never be ruled out. */
+    private boolean canShow(Cause cause) {
+        return cause != Cause.MIXING_VALVE_PASSES || spots.all().containsKey(SiteCheck.HOT_TAP);
     }
 
     /** Builds a {@link Diagnosis}. */

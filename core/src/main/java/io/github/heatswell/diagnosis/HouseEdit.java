@@ -29,6 +29,7 @@ final class HouseEdit {
     private final String device;
     private final Map<Parameter, Double> values = new EnumMap<>(Parameter.class);
     private ExpansionVessel.Condition condition;
+    private boolean unmixed;
 
     HouseEdit(HotWaterSystem house, String device) {
         this.house = house;
@@ -42,6 +43,10 @@ final class HouseEdit {
 
     void condition(ExpansionVessel.Condition value) {
         condition = value;
+    }
+
+    void unmixed() {
+        unmixed = true;
     }
 
     private boolean has(Parameter parameter) {
@@ -97,7 +102,8 @@ final class HouseEdit {
     private Heater heater() {
         Heater heater = house.heater();
         double shift = get(Parameter.SET_POINT, heater.setPoint()) - heater.setPoint();
-        return Shifted.heater(heater, get(Parameter.HEATING_RATE, 1), shift);
+        Heater shifted = Shifted.heater(heater, get(Parameter.HEATING_RATE, 1), shift);
+        return unmixed ? shifted.toBuilder().withoutMixing().build() : shifted;
     }
 
     private ExpansionVessel vessel(ExpansionVessel vessel) {

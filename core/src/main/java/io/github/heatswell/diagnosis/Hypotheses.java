@@ -119,6 +119,9 @@ final class Hypotheses {
         if (most > set + 3) {
             add(Cause.WATER_TOO_HOT, FreeParameter.open(SET_POINT, set + 3, most, 0.1, 0.3, 0.5, 0.7, 0.9));
         }
+        if (heater.mixedTo().isPresent()) {
+            all.add(new Hypothesis(Cause.MIXING_VALVE_PASSES, "", HouseEdit::unmixed, List.of()));
+        }
     }
 
     private void air() {

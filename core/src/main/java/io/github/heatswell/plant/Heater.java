@@ -321,6 +321,16 @@ public final class Heater {
         }
 
         /**
+         * Takes the mixing valve away: the taps get the water as the tank has it.
+         *
+         * @return this builder
+         */
+        public Builder withoutMixing() {
+            mixedTo = null;
+            return this;
+        }
+
+        /**
          * Ends the description.
          *
          * @return the heater

@@ -13,6 +13,8 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
@@ -97,7 +99,7 @@ class DiagnosisResultTest {
         }
         EnumSet<Cause> hazards = EnumSet.noneOf(Cause.class);
         Arrays.stream(Cause.values()).filter(Cause::isHazard).forEach(hazards::add);
-        assertEquals(EnumSet.of(Cause.RELIEF_OPENS_HIGH, Cause.WATER_TOO_HOT), hazards);
+        assertEquals(EnumSet.of(Cause.RELIEF_OPENS_HIGH, Cause.WATER_TOO_HOT, Cause.MIXING_VALVE_PASSES), hazards);
     }
 
     @Test
@@ -243,6 +245,29 @@ class DiagnosisResultTest {
         assertTrue(far.criterion() > 20);
         assertTrue(far.estimates().isEmpty(), "too far behind to say what it would have to be");
         assertEquals(0, far.ownNumbers());
+    }
+
+    /** A tap that scalds behind a mixing valve: that is the matter, and asked about only where a tap was read. */
+    @Test
+    void aTapTellsWhetherTheMixingValveWorks() {
+        HotWaterSystem mixed = Abbey.plain()
+                .heater(Abbey.heater(3, 60).mixedTo(45, TemperatureUnit.CELSIUS).build())
+                .build();
+        SpotReadings cold = SpotReadings.none().with(SiteCheck.COLD_STATIC, 3e5);
+        Set<Cause> others =
+                EnumSet.complementOf(EnumSet.of(Cause.AS_DESCRIBED, Cause.MIXING_VALVE_PASSES, Cause.WATER_TOO_HOT));
+        Function<SpotReadings, DiagnosisResult> asked = spots -> {
+            Diagnosis.Builder builder = Diagnosis.builder(mixed).spots(spots).threads(1);
+            others.forEach(builder::without);
+            return builder.build().run();
+        };
+        DiagnosisResult scalds = asked.apply(cold.with(SiteCheck.HOT_TAP, 273.15 + 59));
+        assertEquals(Cause.MIXING_VALVE_PASSES, scalds.best().cause());
+        assertTrue(scalds.isDecided());
+        assertTrue(scalds.best().house().heater().mixedTo().isEmpty());
+        DiagnosisResult works = asked.apply(cold.with(SiteCheck.HOT_TAP, 273.15 + 44));
+        assertTrue(works.alike().stream().noneMatch(fit -> fit.cause() == Cause.MIXING_VALVE_PASSES));
+        assertTrue(asked.apply(cold).of(Cause.MIXING_VALVE_PASSES).isEmpty());
     }
 
     /** Readings that no cause explains are taken for less certain than they were said to be. */

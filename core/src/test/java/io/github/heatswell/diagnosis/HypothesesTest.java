@@ -128,6 +128,19 @@ class HypothesesTest {
     }
 
     @Test
+    void aMixingValveMayFail() {
+        assertFalse(causes(Abbey.plain()).contains(Cause.MIXING_VALVE_PASSES));
+        HotWaterSystem house = Abbey.everything();
+        Hypothesis failed = Hypotheses.of(house).stream()
+                .filter(hypothesis -> hypothesis.cause() == Cause.MIXING_VALVE_PASSES)
+                .findFirst()
+                .orElseThrow();
+        HotWaterSystem unmixed = failed.house(house, List.of(), new double[0]);
+        assertTrue(unmixed.heater().mixedTo().isEmpty());
+        assertEquals(house.heater().cutOut(), unmixed.heater().cutOut());
+    }
+
+    @Test
     void eachSoundReliefValveHasItsOwn() {
         List<String> names = Hypotheses.of(Abbey.everything()).stream()
                 .filter(hypothesis -> hypothesis.cause() == RELIEF_STUCK_OPEN)
