@@ -32,6 +32,7 @@ import java.util.Map;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.locks.LockSupport;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -381,7 +382,7 @@ class SizingPartsTest {
                     throw new AssertionError("as grave as it was");
                 }));
         Thread.currentThread().interrupt();
-        assertThrows(CancellationException.class, () -> workers.each(2, i -> {}));
+        assertThrows(CancellationException.class, () -> workers.each(2, i -> LockSupport.parkNanos(Long.MAX_VALUE)));
         assertTrue(Thread.interrupted());
     }
 
