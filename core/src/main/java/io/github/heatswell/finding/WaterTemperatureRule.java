@@ -23,24 +23,28 @@ final class WaterTemperatureRule implements Rule {
     @Override
     public void look(Case subject, Consumer<Finding> found) {
         double stored = subject.house.heater().setPoint();
-        if (stored < STORED - EQUAL) {
-            found.accept(cool(temperature(stored)));
-        }
         OptionalDouble mixed = subject.house.heater().mixedTo();
+        if (stored < STORED - EQUAL) {
+            found.accept(cool(temperature(stored), mixed.isPresent()));
+        }
         double delivered = mixed.orElse(subject.highestSetPoint());
         if (delivered > DELIVERED + EQUAL) {
             found.accept(mixed.isPresent() ? mixedTooHot(delivered) : unmixed(delivered));
         }
     }
 
-    private static Finding cool(Measure stored) {
+    private static Finding cool(Measure stored, boolean mixed) {
         Measure limit = temperature(STORED);
         return Finding.draft("stored-too-cool", Severity.CAUTION)
                 .says("The water is stored at {}, below the {} that keep legionella from growing.", stored, limit)
                 .found(stored)
                 .limit(limit)
                 .advises(
-                        "Set the thermostat to {}, and have a mixing valve fitted first so that the taps do not scald.",
+                        mixed
+                                ? "Set the thermostat to {}, and measure at the nearest tap whether the mixing valve keeps it"
+                                        + " from scalding."
+                                : "Set the thermostat to {}, and have a mixing valve fitted first so that the taps do not"
+                                        + " scald.",
                         limit)
                 .asks("Ask the local authority or the maker which storage temperature it prescribes.")
                 .by(Codes.LEGIONELLA);

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.plant.Heater;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -103,6 +104,24 @@ class FindingsTest {
         assertEquals(sorted, all);
         assertEquals(all, found.get(), "the same case gives the same list");
         assertThrows(UnsupportedOperationException.class, all::clear);
+    }
+
+    /** Nobody is told to have a mixing valve fitted who has one. */
+    @Test
+    void hotterWaterIsAdvisedWithTheMixingValveThereIs() {
+        assertTrue(coolAdvice(Sound.unmixed(55)).contains("have a mixing valve fitted first"));
+        String mixed = coolAdvice(Sound.heater(55));
+        assertFalse(mixed.contains("fitted"), mixed);
+        assertTrue(mixed.contains("measure at the nearest tap"), mixed);
+    }
+
+    private static String coolAdvice(Heater.Builder heater) {
+        return Findings.of(Sound.house().heater(heater.build()).build()).stream()
+                .filter(finding -> finding.id().equals("stored-too-cool"))
+                .findFirst()
+                .orElseThrow()
+                .advice()
+                .text(UnitSystem.SI);
     }
 
     private static void assertComplete(Finding finding) {
