@@ -2,6 +2,7 @@ package io.github.heatswell.charts.drawing;
 
 import java.awt.BasicStroke;
 import java.awt.Color;
+import java.util.Optional;
 
 /**
  * A line's name beside the plot.
@@ -9,10 +10,10 @@ import java.awt.Color;
  * @param at the height (logical pixels) at which the line meets the edge of the plot
  * @param side whether the line lies on the scale or beyond one of its ends
  * @param words the name
- * @param look how the lead to the name is drawn
+ * @param sample how the line is drawn, for a sample before the name; none where the words alone tell which line it is
  * @param color the line's own colour
  */
-record Callout(double at, Side side, TextBlock words, BasicStroke look, Color color) {
+record Callout(double at, Side side, TextBlock words, Optional<BasicStroke> sample, Color color) {
 
     /** Where a line lies. */
     enum Side {

@@ -1,14 +1,24 @@
 package io.github.heatswell.charts.drawing;
 
+import java.awt.BasicStroke;
 import java.awt.Graphics2D;
+import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 
-/** Draws a line's name beside the plot and leads the line to it. */
+/**
+ * Draws a line's name beside the plot. A thin grey leader runs from a dot where the line ends to the name; an upright sample
+ * of the line stands before the name of a curve. Nothing beside the plot goes on in a curve's colour, width or direction, so
+ * that nobody takes a leader for the curve.
+ */
 final class CalloutDrawing {
 
-    private static final double STUB = 5;
-    private static final double GAP = 5;
+    private static final double DOT = 3.4;
+    private static final double FROM_EDGE = 5;
+    /** The upright sample, before the words. */
+    private static final double SAMPLE = 6;
+
+    private static final double GAP = 4;
 
     private final Frame frame;
     private final Callout callout;
@@ -24,10 +34,11 @@ final class CalloutDrawing {
         double edge = frame.area().right();
         double textX = edge + Gutter.LEAD;
         if (callout.side() == Callout.Side.WITHIN) {
-            drawLead(g, edge, textX - GAP);
+            drawLeader(g, edge + FROM_EDGE, textX - SAMPLE - GAP);
         } else {
             drawArrow(g, edge);
         }
+        callout.sample().ifPresent(stroke -> drawSample(g, stroke, textX - SAMPLE));
         callout.words().draw(g, textX, top, Ink.TEXT);
     }
 
@@ -35,16 +46,18 @@ final class CalloutDrawing {
         return top + Type.lineHeight(Type.LABEL) / 2;
     }
 
-    private void drawLead(Graphics2D g, double from, double to) {
-        g.setPaint(callout.color());
+    private void drawLeader(Graphics2D g, double from, double to) {
         double at = callout.at();
-        g.setStroke(callout.look());
-        Path2D lead = new Path2D.Double();
-        lead.moveTo(from, at);
-        lead.lineTo(from + STUB, at);
-        lead.lineTo(to - STUB, firstLine());
-        lead.lineTo(to, firstLine());
-        g.draw(lead);
+        g.setPaint(Ink.LEADER);
+        g.setStroke(Strokes.LEADER);
+        g.draw(new Line2D.Double(from, at, to, firstLine()));
+        g.fill(new Ellipse2D.Double(from - DOT / 2, at - DOT / 2, DOT, DOT));
+    }
+
+    private void drawSample(Graphics2D g, BasicStroke stroke, double x) {
+        g.setPaint(callout.color());
+        g.setStroke(stroke);
+        g.draw(new Line2D.Double(x, top + 1, x, top + callout.words().height() - 1));
     }
 
     /** An arrow over the edge of the plot: the line lies out there. */

@@ -11,12 +11,13 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /** Gathers the names of a panel's lines, which stand at the right end of each line. */
 final class Gutter {
 
-    /** How far the line runs on before its name. */
-    static final double LEAD = 28;
+    /** How far from the edge of the plot the names begin. */
+    static final double LEAD = 32;
 
     /** The room above and below the plot that names may use. */
     private static final double OVERHANG = 12;
@@ -65,7 +66,7 @@ final class Gutter {
         return Arrays.stream(tops).map(top -> top + BETWEEN / 2).toArray();
     }
 
-    /** Where the middle of a name belongs so that its first line continues the line it names. */
+    /** Where the middle of a name belongs so that its first line is level with the line it names. */
     private double wantedCentre(Callout callout) {
         double at =
                 Math.max(frame.area().y(), Math.min(callout.at(), frame.area().bottom()));
@@ -91,7 +92,11 @@ final class Gutter {
         }
         double end = frame.y(points.value(points.count() - 1));
         callouts.add(new Callout(
-                end, Callout.Side.WITHIN, words(curve), Strokes.of(curve.role()), Strokes.color(curve.role())));
+                end,
+                Callout.Side.WITHIN,
+                words(curve),
+                Optional.of(Strokes.of(curve.role())),
+                Strokes.color(curve.role())));
     }
 
     private TextBlock words(Curve curve) {
@@ -110,7 +115,7 @@ final class Gutter {
         String beyond = side == Callout.Side.WITHIN ? "" : ", off the scale";
         TextBlock words =
                 TextBlock.of(List.of(Words.strong(level.amount()), Words.plain(level.name() + beyond)), width - LEAD);
-        return new Callout(at, side, words, Strokes.LEADER, Strokes.color(level.kind()));
+        return new Callout(at, side, words, Optional.empty(), Strokes.color(level.kind()));
     }
 
     private void addArea(List<Callout> callouts, Area area) {
@@ -120,7 +125,8 @@ final class Gutter {
                             + frame.y(area.high().value(last)))
                     / 2;
             TextBlock words = TextBlock.of(area.name(), Type.LABEL, width - LEAD);
-            callouts.add(new Callout(middle, Callout.Side.WITHIN, words, Strokes.WASH, Strokes.color(area.role())));
+            callouts.add(new Callout(
+                    middle, Callout.Side.WITHIN, words, Optional.of(Strokes.WASH), Strokes.color(area.role())));
         }
     }
 
@@ -131,7 +137,7 @@ final class Gutter {
                     BandBars.middle(frame, lane),
                     Callout.Side.WITHIN,
                     TextBlock.of(bands.label(), Type.LABEL, width - LEAD),
-                    Strokes.LEADER,
+                    Optional.empty(),
                     BandBars.color(bands.kind())));
         }
     }
@@ -145,7 +151,11 @@ final class Gutter {
     private static List<Callout> shortened(List<Callout> callouts, int lines) {
         return callouts.stream()
                 .map(callout -> new Callout(
-                        callout.at(), callout.side(), callout.words().inLines(lines), callout.look(), callout.color()))
+                        callout.at(),
+                        callout.side(),
+                        callout.words().inLines(lines),
+                        callout.sample(),
+                        callout.color()))
                 .toList();
     }
 }

@@ -13,6 +13,9 @@ final class Ink {
     static final Color QUIET_TEXT = new Color(0x52626c);
     static final Color GRID = new Color(0xe8ecee);
     static final Color HATCH = new Color(0xb9c2c7);
+    /** Lines from words to what they are about. */
+    static final Color LEADER = new Color(0x7b858b);
+
     static final Color FOOT = new Color(0x8a979f);
 
     static final Color PRESSURE = new Color(0x17506b);

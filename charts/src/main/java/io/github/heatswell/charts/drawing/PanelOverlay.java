@@ -118,14 +118,16 @@ final class PanelOverlay {
         g.fill(new Rectangle2D.Double(wide.x(), wide.y(), wide.width(), wide.height()));
     }
 
-    /** A thin line from words to their point, unless they stand so near that it says nothing. */
+    /** A thin grey line from words to just before their point, unless they stand so near that it says nothing. */
     private static void drawLeader(Graphics2D g, Note note, Box place) {
         double x = Math.max(place.x(), Math.min(note.x(), place.right()));
         double y = Math.max(place.y(), Math.min(note.y(), place.bottom()));
-        if (Math.hypot(x - note.x(), y - note.y()) > note.clearance() + 9) {
-            g.setPaint(Ink.QUIET_TEXT);
+        double distance = Math.hypot(x - note.x(), y - note.y());
+        if (distance > note.clearance() + 9) {
+            double share = note.clearance() / distance;
+            g.setPaint(Ink.LEADER);
             g.setStroke(Strokes.LEADER);
-            g.draw(new Line2D.Double(note.x(), note.y(), x, y));
+            g.draw(new Line2D.Double(note.x() + share * (x - note.x()), note.y() + share * (y - note.y()), x, y));
         }
     }
 

@@ -88,7 +88,7 @@ final class PlaneDrawing {
             g.setPaint(Ink.PAPER);
             g.setStroke(PlaneInk.HALO);
             g.draw(leader);
-            g.setPaint(Ink.TEXT);
+            g.setPaint(Ink.LEADER);
             g.setStroke(Strokes.LEADER);
             g.draw(leader);
         }

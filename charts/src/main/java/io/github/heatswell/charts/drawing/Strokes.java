@@ -13,7 +13,7 @@ import java.awt.Color;
 final class Strokes {
 
     static final BasicStroke HAIR = solid(0.8f);
-    static final BasicStroke LEADER = solid(0.9f);
+    static final BasicStroke LEADER = solid(0.8f);
     static final BasicStroke WASH = solid(6);
     static final BasicStroke RIM = solid(1.4f);
     static final BasicStroke END = solid(2.4f);
