@@ -1,7 +1,9 @@
 package io.github.heatswell.draw;
 
 import io.github.heatswell.units.DurationUnit;
+import io.github.heatswell.units.EnergyUnit;
 import io.github.heatswell.units.FlowUnit;
+import io.github.heatswell.units.Limits;
 import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.VolumeUnit;
 import java.util.Objects;
@@ -20,7 +22,10 @@ public final class Draw {
     /** Seconds in a day. */
     static final double DAY = 86_400;
 
-    private static final double LARGEST_FLOW = 200e-3 / 60;
+    private static final Limits FLOW = Limits.above("flow", 0, 200e-3 / 60);
+    private static final Limits MIXED = Limits.between("mixed", 293.15, 368.15);
+    /** 2777 kWh (J). */
+    private static final Limits ENERGY = Limits.above("energy", 0, 2777 * 3.6e6);
 
     private final double time;
     private final double flow;
@@ -52,7 +57,7 @@ public final class Draw {
         double si = Objects.requireNonNull(volumeUnit, "volume: its unit").toSi(volume);
         double rate = checkedFlow(flow, flowUnit);
         if (!(si > 0 && si / rate < DAY)) {
-            throw new IllegalArgumentException("volume: " + volume + " " + volumeUnit.symbol()
+            throw new IllegalArgumentException("volume: " + Limits.quantity(volume, volumeUnit)
                     + " is outside the allowed range, above 0 and drawn within a day");
         }
         return new Draw(checkedTime(timeOfDay), rate, si, 0, 0);
@@ -62,17 +67,29 @@ public final class Draw {
      * A draw that ends when an amount of useful heat was delivered.
      *
      * @param timeOfDay the clock time (s since midnight), 0 to less than 86 400
-     * @param joules the heat above cold water (J), above 0
+     * @param joules the heat above cold water (J), above 0 to 9 997 200 000 (2777 kWh)
      * @param flow the flow at the tap, above 0 to 200 L/min
      * @param flowUnit the unit of the flow
      * @return the draw
      * @throws IllegalArgumentException if a number is outside its range
      */
     public static Draw ofHeat(double timeOfDay, double joules, double flow, FlowUnit flowUnit) {
-        if (!(joules > 0 && joules < 1e10)) {
-            throw new IllegalArgumentException(
-                    "energy: " + joules + " J is outside the allowed range, above 0 J to 2777 kWh");
-        }
+        return ofHeat(timeOfDay, joules, EnergyUnit.JOULE, flow, flowUnit);
+    }
+
+    /**
+     * A draw that ends when an amount of useful heat was delivered.
+     *
+     * @param timeOfDay the clock time (s since midnight), 0 to less than 86 400
+     * @param heat the heat above cold water, above 0 to 2777 kWh
+     * @param heatUnit the unit of the heat
+     * @param flow the flow at the tap, above 0 to 200 L/min
+     * @param flowUnit the unit of the flow
+     * @return the draw
+     * @throws IllegalArgumentException if a number is outside its range
+     */
+    public static Draw ofHeat(double timeOfDay, double heat, EnergyUnit heatUnit, double flow, FlowUnit flowUnit) {
+        double joules = ENERGY.check(heat, heatUnit);
         return new Draw(checkedTime(timeOfDay), checkedFlow(flow, flowUnit), 0, joules, 0);
     }
 
@@ -85,11 +102,7 @@ public final class Draw {
      * @throws IllegalArgumentException if the temperature is outside its range
      */
     public Draw mixedTo(double value, TemperatureUnit unit) {
-        double si = Objects.requireNonNull(unit, "mixed: its unit").toSi(value);
-        if (!(si >= 293.15 && si <= 368.15)) {
-            throw new IllegalArgumentException(
-                    "mixed: " + value + " " + unit.symbol() + " is outside the allowed range, 20 degC to 95 degC");
-        }
+        double si = MIXED.check(value, unit);
         return new Draw(time, flow, volume, heat, si);
     }
 
@@ -147,11 +160,6 @@ public final class Draw {
     }
 
     private static double checkedFlow(double flow, FlowUnit unit) {
-        double si = Objects.requireNonNull(unit, "flow: its unit").toSi(flow);
-        if (!(si > 0 && si <= LARGEST_FLOW)) {
-            throw new IllegalArgumentException("flow: " + flow + " " + unit.symbol()
-                    + " is outside the allowed range, above 0 L/min to 200 L/min");
-        }
-        return si;
+        return FLOW.check(flow, unit);
     }
 }

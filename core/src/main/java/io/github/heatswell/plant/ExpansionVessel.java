@@ -2,6 +2,7 @@ package io.github.heatswell.plant;
 
 import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.LengthUnit;
+import io.github.heatswell.units.Limits;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.RatioUnit;
 import io.github.heatswell.units.TemperatureUnit;

@@ -1,5 +1,6 @@
 package io.github.heatswell.plant;
 
+import io.github.heatswell.units.Limits;
 import io.github.heatswell.units.PowerUnit;
 import io.github.heatswell.units.RatioUnit;
 import io.github.heatswell.units.TemperatureDifferenceUnit;

@@ -1,6 +1,7 @@
 package io.github.heatswell.plant;
 
 import io.github.heatswell.units.FlowUnit;
+import io.github.heatswell.units.Limits;
 import io.github.heatswell.units.Pressure;
 
 /**

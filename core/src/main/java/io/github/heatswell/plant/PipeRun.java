@@ -1,6 +1,7 @@
 package io.github.heatswell.plant;
 
 import io.github.heatswell.units.LengthUnit;
+import io.github.heatswell.units.Limits;
 import java.util.Objects;
 
 /**

@@ -2,6 +2,7 @@ package io.github.heatswell.plant;
 
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
+import io.github.heatswell.units.Limits;
 import io.github.heatswell.units.PowerUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.RatioUnit;

@@ -1,6 +1,7 @@
 package io.github.heatswell.plant;
 
 import io.github.heatswell.units.LengthUnit;
+import io.github.heatswell.units.Limits;
 import java.util.Objects;
 
 /**
@@ -8,6 +9,9 @@ import java.util.Objects;
  * {@code V(T,p) = V_n [1 + 3 alpha (T - T_ref) + C (p - p_ref)]}, {@code V_n} being the volume at the cold fill.
  */
 public final class Shell {
+
+    /** Two lengths in different units that agree so far are the same (-). */
+    private static final double ROUNDING = 1e-9;
 
     private static final Limits DIAMETER = Limits.between("diameter", 0.05, 3.0);
     private static final Limits WALL = Limits.between("wall", 0.2e-3, 50e-3);
@@ -136,7 +140,7 @@ public final class Shell {
                     .present("diameter", diameter)
                     .present("wall", wall);
             if (requirements.met()) {
-                requirements.rule(wall <= diameter / 10, "wall", tooThick());
+                requirements.rule(wall <= diameter / 10 * (1 + ROUNDING), "wall", tooThick());
             }
             requirements.orThrow();
             double compliance = diameter / (material.youngsModulus() * wall) * (1.25 - material.poissonRatio());

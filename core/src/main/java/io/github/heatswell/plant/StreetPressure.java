@@ -1,5 +1,6 @@
 package io.github.heatswell.plant;
 
+import io.github.heatswell.units.Limits;
 import io.github.heatswell.units.Pressure;
 import java.util.Map;
 import java.util.NavigableMap;

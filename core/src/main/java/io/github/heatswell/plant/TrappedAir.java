@@ -1,5 +1,6 @@
 package io.github.heatswell.plant;
 
+import io.github.heatswell.units.Limits;
 import io.github.heatswell.units.VolumeUnit;
 import java.util.Objects;
 

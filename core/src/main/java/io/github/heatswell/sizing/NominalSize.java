@@ -1,5 +1,6 @@
 package io.github.heatswell.sizing;
 
+import io.github.heatswell.units.Limits;
 import io.github.heatswell.units.VolumeUnit;
 import java.math.BigDecimal;
 import java.util.List;
@@ -15,6 +16,8 @@ import java.util.stream.DoubleStream;
  */
 public record NominalSize(double volume, Optional<Price> price) {
 
+    private static final Limits VOLUME = Limits.between("volume", VesselType.SMALLEST, VesselType.LARGEST);
+
     /**
      * Checks the volume.
      *
@@ -23,7 +26,7 @@ public record NominalSize(double volume, Optional<Price> price) {
      * @throws IllegalArgumentException if the volume is outside its range
      */
     public NominalSize {
-        Ranges.check("volume", volume, " m3", VesselType.SMALLEST, VesselType.LARGEST);
+        volume = VOLUME.check(VolumeUnit.LITRE.fromSi(volume), VolumeUnit.LITRE);
         Objects.requireNonNull(price, "price");
     }
 
@@ -62,7 +65,7 @@ public record NominalSize(double volume, Optional<Price> price) {
      * @throws IllegalArgumentException if the volume is outside its range
      */
     public static NominalSize of(double value, VolumeUnit unit) {
-        return new NominalSize(Objects.requireNonNull(unit, "volume: its unit").toSi(value), Optional.empty());
+        return new NominalSize(VOLUME.check(value, unit), Optional.empty());
     }
 
     /**

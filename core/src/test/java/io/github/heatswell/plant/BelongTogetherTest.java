@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
+import io.github.heatswell.units.Limits;
 import io.github.heatswell.units.PowerUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;

@@ -30,13 +30,13 @@ final class DrawDraft {
     }
 
     void energy(double value, EnergyUnit unit) {
-        Draw.ofHeat(0, unit.toSi(value), LARGEST_FLOW, FlowUnit.LITRE_PER_MINUTE);
-        heat = unit.toSi(value);
+        heat = Draw.ofHeat(0, value, unit, LARGEST_FLOW, FlowUnit.LITRE_PER_MINUTE)
+                .heat()
+                .orElseThrow();
     }
 
     void flow(double value, FlowUnit unit) {
-        Draw.ofHeat(0, 1, value, unit);
-        flow = unit.toSi(value);
+        flow = Draw.ofHeat(0, 1, value, unit).flow();
     }
 
     void mixed(double value, TemperatureUnit unit) {

@@ -2,12 +2,13 @@ package io.github.heatswell.scenarios.file;
 
 import io.github.heatswell.plant.Outage;
 import io.github.heatswell.units.DurationUnit;
+import io.github.heatswell.units.Limits;
 
 /** A while without supply, while being read. */
 final class OutageDraft {
 
     /** No run is longer (s). */
-    private static final double LONGEST = 36_525 * 86_400.0;
+    private static final Limits TIME = Limits.between("time", 0, 36_525 * 86_400.0);
 
     private double from;
     private double to;
@@ -29,9 +30,9 @@ final class OutageDraft {
 
     private static double checked(double value, DurationUnit unit) {
         double seconds = unit.toSi(value);
-        if (!(seconds >= 0 && seconds <= LONGEST)) {
+        if (!TIME.contains(seconds)) {
             throw new IllegalArgumentException(
-                    RunDraft.quantity(value, unit) + " is outside the allowed range, 0 s to 36525 d");
+                    TIME.outside(value, unit) + " is outside the allowed range, 0 s to 36525 d");
         }
         return seconds;
     }

@@ -5,16 +5,20 @@ import io.github.heatswell.scenarios.quantity.ClockTime;
 import io.github.heatswell.scenarios.quantity.DayOfYear;
 import io.github.heatswell.scenarios.wording.Digits;
 import io.github.heatswell.units.DurationUnit;
+import io.github.heatswell.units.Limits;
 import java.time.Duration;
 import java.util.Optional;
 
 /** How long to simulate and how finely to sample, while being read. */
 final class RunDraft {
 
-    /** As the simulation allows: a hundred years of 365.25 days (s). */
-    private static final double LONGEST = 36_525 * 86_400.0;
     /** As the simulation allows (s). */
     private static final double SHORTEST_SAMPLE = 1;
+    /** As the simulation allows: a hundred years of 365.25 days (s). */
+    private static final double LONGEST = 36_525 * 86_400.0;
+
+    private static final Limits DURATION = Limits.above("duration", 0, LONGEST);
+    private static final Limits SAMPLE = Limits.between("sample", SHORTEST_SAMPLE, LONGEST);
     /** As the simulation allows. */
     private static final double MOST_SAMPLES = 20_000_000;
 
@@ -35,18 +39,18 @@ final class RunDraft {
         double seconds = unit.toSi(value);
         if (!(seconds > 0 && seconds <= LONGEST)) {
             throw new IllegalArgumentException(
-                    quantity(value, unit) + " is outside the allowed range, above 0 s to 36525 d");
+                    DURATION.outside(value, unit) + " is outside the allowed range, above 0 s to 36525 d");
         }
         duration = seconds;
     }
 
     void sample(double value, DurationUnit unit) {
         double seconds = unit.toSi(value);
-        if (!(seconds >= SHORTEST_SAMPLE && seconds <= LONGEST)) {
+        if (!SAMPLE.contains(seconds)) {
             throw new IllegalArgumentException(
-                    quantity(value, unit) + " is outside the allowed range, 1 s to the duration of the run");
+                    SAMPLE.outside(value, unit) + " is outside the allowed range, 1 s to the duration of the run");
         }
-        sample = seconds;
+        sample = Math.max(SHORTEST_SAMPLE, seconds);
     }
 
     Run end() {
@@ -55,7 +59,7 @@ final class RunDraft {
 
     /** What is wrong with duration and sample together. */
     Optional<String> conflict() {
-        return conflict(duration, sample);
+        return conflict(exact(duration), exact(sample));
     }
 
     /** What is wrong with sampling a run so. */

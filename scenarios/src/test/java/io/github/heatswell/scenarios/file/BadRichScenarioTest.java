@@ -89,14 +89,14 @@ class BadRichScenarioTest {
             leaks: [{ flow: 40 mL/min, at: 4 bar }] | leaks: { flow: 40 mL/min, at: 4 bar } | 18:1 | leaks: needs a list, not keys and values; write for instance 'leaks: [{ flow: 40 mL/min, at: 4 bar }]'
             at: 07:00 | at: 24:00 | 19:15 | draws[0].at: 24:00 is outside the allowed range
             at: 07:00 | at: 19:15:00 | 19:1 | draws: the draw at 19:15 lasts 400 s and runs into the next one at 19:15
-            volume: 40 L | volume: 0 L | 19:30 | draws[0].volume: 0.0 L is outside the allowed range, above 0 and drawn within a day
+            volume: 40 L | volume: 0 L | 19:30 | draws[0].volume: 0 L is outside the allowed range, above 0 and drawn within a day
             volume: 40 L, | | 19:9 | draws[0].volume: is missing; write for instance 'volume: 40 L'
             volume: 40 L, flow: 6 L/min | volume: 40 L, flow: 1e-3 L/min | 19:30 | draws[0].volume: takes longer than a day at this flow
             volume: 40 L, | volume: 40 L, energy: 1 kWh, | 19:44 | draws[0].energy: has no place beside volume; one of them ends the draw
             energy: 1.4 kWh | energy: 1.4 kW | 19:93 | draws[1].energy: 'kW' is a unit of power; an energy is given in kWh, MJ, J or Btu
-            energy: 1.4 kWh | energy: -1 MJ | 19:93 | draws[1].energy: -1000000.0 J is outside the allowed range, above 0 J to 2777 kWh (written as -1 MJ)
-            flow: 8 L/min | flow: 201 L/min | 19:108 | draws[1].flow: 201.0 L/min is outside the allowed range, above 0 L/min to 200 L/min
-            mixed: 40 degC | mixed: 10 degC | 19:58 | draws[0].mixed: 10.0 degC is outside the allowed range, 20 degC to 95 degC
+            energy: 1.4 kWh | energy: -1 MJ | 19:93 | draws[1].energy: -1 MJ is outside the allowed range, above 0 MJ to 9997.2 MJ
+            flow: 8 L/min | flow: 201 L/min | 19:108 | draws[1].flow: 201 L/min is outside the allowed range, above 0 L/min to 200 L/min
+            mixed: 40 degC | mixed: 10 degC | 19:58 | draws[0].mixed: 10 degC is outside the allowed range, 20 degC to 95 degC
             gauge: { height: 1.5 m } | gauge: 1.5 m | 20:8 | gauge: needs keys and values, not a single value; write for instance 'gauge: { height: 1.5 m }'
             gauge: { height: 1.5 m } | gauge: { height: 31 m } | 20:18 | gauge.height: 31 m is outside the allowed range, -30 m to 30 m
             gauge: { height: 1.5 m } | gage: { height: 1.5 m } | 20:1 | gage: is not a key known here; did you mean gauge?

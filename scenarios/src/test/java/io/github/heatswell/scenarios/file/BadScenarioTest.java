@@ -41,7 +41,7 @@ class BadScenarioTest {
             pressure: 4.2 bar, water  | pressure: 0.9 bar abs, water | 3:47 | supply.pressure: 0.9 bar abs must lie above the surrounding air
             water: 9 degC             | water: 95 degC          | 3:63 | supply.water: 95 degC is outside the allowed range
             volume: 230 L             | volume: -230 L          | 4:17 | tank.volume: -230 L is outside the allowed range, 1 L to 20000 L
-            volume: 230 L             | volume: 1e9 gal         | 4:17 | tank.volume: 1000000000 gal is outside the allowed range, 0.264172 gal to 5283.44 gal (written as 1e9 gal)
+            volume: 230 L             | volume: 1e9 gal         | 4:17 | tank.volume: 1000000000 gal is outside the allowed range, 0.264173 gal to 5283.44 gal (written as 1e9 gal)
             volume: 230 L,            |                         | 4:1  | tank.volume: is missing; write for instance 'volume: 230 L'
             material: steel           | material: brass         | 4:34 | tank.material: 'brass' is not one of steel, stainless-steel, copper, pex, pe, rigid
             diameter: 480 mm          | diameter: 4.8 mm        | 4:51 | tank.diameter: 4.8 mm is outside the allowed range, 50 mm to 3000 mm

@@ -42,8 +42,13 @@ final class FormatReference {
                 .collect(Collectors.joining("", "| Kind | Units |\n| --- | --- |\n", ""));
     }
 
+    /** Whether a section at the top of a file is a list. */
+    static boolean isList(Section<?, ?> section) {
+        return List.of("piping", "relief").contains(section.name());
+    }
+
     private static <B, T> void rows(Section<B, T> section, StringBuilder table) {
-        boolean list = List.of("piping", "relief").contains(section.name());
+        boolean list = isList(section);
         String prefix = section.name() + (list ? "[]." : section.name().isEmpty() ? "" : ".");
         rows(prefix, section, table);
     }
@@ -79,7 +84,8 @@ final class FormatReference {
         return nested.list() ? "list with the keys below" : "keys below";
     }
 
-    private static <B, T> String range(Field<B> field, Section<B, T> section) {
+    /** The range of a number as the table says it; nothing if it has none. */
+    static <B, T> String range(Field<B> field, Section<B, T> section) {
         String unit = field.example().replaceFirst("^[0-9.:]+ ?", "");
         if (field.form().isEmpty()) {
             return "";
