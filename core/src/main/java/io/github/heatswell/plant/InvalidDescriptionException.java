@@ -10,8 +10,8 @@ public final class InvalidDescriptionException extends IllegalArgumentException 
 
     private static final long serialVersionUID = 1L;
 
-    /** Not part of the serial form that every exception drags along; nothing here is meant to be serialised. */
-    private final transient List<Problem> problems;
+    /** An array, since a list need not be serialisable. */
+    private final Problem[] problems;
 
     /**
      * Creates the exception.
@@ -20,7 +20,7 @@ public final class InvalidDescriptionException extends IllegalArgumentException 
      */
     InvalidDescriptionException(List<Problem> problems) {
         super(problems.stream().map(Problem::toString).collect(Collectors.joining("; ")));
-        this.problems = List.copyOf(problems);
+        this.problems = problems.toArray(new Problem[0]);
     }
 
     /**
@@ -29,6 +29,6 @@ public final class InvalidDescriptionException extends IllegalArgumentException 
      * @return every problem found, at least one
      */
     public List<Problem> problems() {
-        return problems;
+        return List.of(problems);
     }
 }

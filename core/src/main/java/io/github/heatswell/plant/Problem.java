@@ -1,5 +1,6 @@
 package io.github.heatswell.plant;
 
+import java.io.Serializable;
 import java.util.Objects;
 
 /**
@@ -9,7 +10,7 @@ import java.util.Objects;
  *     section in front, such as {@code vessel.precharge} or {@code relief[0].opens}
  * @param message the value with its unit, what is wrong with it and what would be allowed
  */
-public record Problem(String field, String message) {
+public record Problem(String field, String message) implements Serializable {
 
     /**
      * Checks that both parts are there.

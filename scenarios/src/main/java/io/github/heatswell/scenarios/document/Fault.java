@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.document;
 
+import java.io.Serializable;
 import java.util.Objects;
 
 /**
@@ -8,7 +9,7 @@ import java.util.Objects;
  * @param at where
  * @param message what, in one line
  */
-public record Fault(Location at, String message) {
+public record Fault(Location at, String message) implements Serializable {
 
     /**
      * Checks that both parts are there.

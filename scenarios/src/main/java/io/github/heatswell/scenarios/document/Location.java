@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.document;
 
+import java.io.Serializable;
 import java.util.Comparator;
 
 /**
@@ -8,7 +9,7 @@ import java.util.Comparator;
  * @param line the line, 1 being the first; 0 for what was put in from outside
  * @param column the character in the line, 1 being the first
  */
-public record Location(int line, int column) implements Comparable<Location> {
+public record Location(int line, int column) implements Comparable<Location>, Serializable {
 
     private static final Comparator<Location> READING_ORDER =
             Comparator.comparingInt(Location::line).thenComparingInt(Location::column);

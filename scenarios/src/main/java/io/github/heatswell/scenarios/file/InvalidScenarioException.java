@@ -12,8 +12,8 @@ public final class InvalidScenarioException extends IllegalArgumentException {
 
     private static final long serialVersionUID = 1L;
 
-    /** Not part of the serial form that every exception drags along; nothing here is meant to be serialised. */
-    private final transient List<Fault> faults;
+    /** An array, since a list need not be serialisable. */
+    private final Fault[] faults;
 
     /**
      * Creates the exception.
@@ -34,7 +34,7 @@ public final class InvalidScenarioException extends IllegalArgumentException {
      */
     InvalidScenarioException(String source, List<Fault> faults, List<Change> changes) {
         super(faults.stream().map(fault -> line(source, fault, changes)).collect(Collectors.joining("\n")));
-        this.faults = List.copyOf(faults);
+        this.faults = faults.toArray(new Fault[0]);
     }
 
     private static String line(String source, Fault fault, List<Change> changes) {
@@ -50,6 +50,6 @@ public final class InvalidScenarioException extends IllegalArgumentException {
      * @return every fault found, at least one, in the order of the text
      */
     public List<Fault> faults() {
-        return faults;
+        return List.of(faults);
     }
 }

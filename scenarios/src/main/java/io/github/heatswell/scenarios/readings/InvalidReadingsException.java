@@ -11,11 +11,12 @@ public final class InvalidReadingsException extends IllegalArgumentException {
 
     private static final long serialVersionUID = 1L;
 
-    private final transient List<Fault> faults;
+    /** An array, since a list need not be serialisable. */
+    private final Fault[] faults;
 
     InvalidReadingsException(List<Fault> faults) {
         super(faults.stream().map(Fault::toString).collect(Collectors.joining("\n")));
-        this.faults = List.copyOf(faults);
+        this.faults = faults.toArray(new Fault[0]);
     }
 
     /**
@@ -24,6 +25,6 @@ public final class InvalidReadingsException extends IllegalArgumentException {
      * @return at least one fault, in the order of the file
      */
     public List<Fault> faults() {
-        return faults;
+        return List.of(faults);
     }
 }
