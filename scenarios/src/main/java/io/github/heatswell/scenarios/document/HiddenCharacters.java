@@ -1,5 +1,7 @@
 package io.github.heatswell.scenarios.document;
 
+import io.github.heatswell.scenarios.fault.Fault;
+import io.github.heatswell.scenarios.fault.Location;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;

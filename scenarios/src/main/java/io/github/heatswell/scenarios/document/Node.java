@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.document;
 
+import io.github.heatswell.scenarios.fault.Location;
 import java.util.List;
 
 /**

@@ -4,6 +4,7 @@ import io.github.heatswell.scenarios.document.Node.Entry;
 import io.github.heatswell.scenarios.document.Node.Items;
 import io.github.heatswell.scenarios.document.Node.Mapping;
 import io.github.heatswell.scenarios.document.Node.Scalar;
+import io.github.heatswell.scenarios.fault.Location;
 import io.github.heatswell.scenarios.wording.Printable;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -1,6 +1,8 @@
 package io.github.heatswell.scenarios.document;
 
 import io.github.heatswell.scenarios.document.Node.Mapping;
+import io.github.heatswell.scenarios.fault.Fault;
+import io.github.heatswell.scenarios.fault.Location;
 import java.util.Optional;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.events.Event;

@@ -1,13 +1,13 @@
 package io.github.heatswell.scenarios.file;
 
 import io.github.heatswell.scenarios.document.Faults;
-import io.github.heatswell.scenarios.document.Location;
 import io.github.heatswell.scenarios.document.Node;
 import io.github.heatswell.scenarios.document.Node.Entry;
 import io.github.heatswell.scenarios.document.Node.Items;
 import io.github.heatswell.scenarios.document.Node.Mapping;
 import io.github.heatswell.scenarios.document.Node.Scalar;
 import io.github.heatswell.scenarios.document.YamlTree;
+import io.github.heatswell.scenarios.fault.Location;
 import io.github.heatswell.scenarios.file.FieldPath.Item;
 import io.github.heatswell.scenarios.file.FieldPath.Key;
 import io.github.heatswell.scenarios.file.FieldPath.Step;

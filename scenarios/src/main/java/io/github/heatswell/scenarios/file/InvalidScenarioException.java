@@ -1,6 +1,6 @@
 package io.github.heatswell.scenarios.file;
 
-import io.github.heatswell.scenarios.document.Fault;
+import io.github.heatswell.scenarios.fault.Fault;
 import io.github.heatswell.scenarios.wording.Printable;
 import java.util.List;
 import java.util.stream.Collectors;

@@ -1,10 +1,10 @@
 package io.github.heatswell.scenarios.file;
 
-import io.github.heatswell.scenarios.document.Location;
 import io.github.heatswell.scenarios.document.Node;
 import io.github.heatswell.scenarios.document.Node.Entry;
 import io.github.heatswell.scenarios.document.Node.Mapping;
 import io.github.heatswell.scenarios.document.Node.Scalar;
+import io.github.heatswell.scenarios.fault.Location;
 import io.github.heatswell.scenarios.wording.Nearest;
 import io.github.heatswell.scenarios.wording.Printable;
 import java.util.LinkedHashMap;

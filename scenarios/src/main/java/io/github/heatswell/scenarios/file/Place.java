@@ -1,6 +1,6 @@
 package io.github.heatswell.scenarios.file;
 
-import io.github.heatswell.scenarios.document.Location;
+import io.github.heatswell.scenarios.fault.Location;
 
 /**
  * Where a section stands.

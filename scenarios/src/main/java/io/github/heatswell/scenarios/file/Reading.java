@@ -1,7 +1,7 @@
 package io.github.heatswell.scenarios.file;
 
-import io.github.heatswell.scenarios.document.Location;
 import io.github.heatswell.scenarios.document.Node.Mapping;
+import io.github.heatswell.scenarios.fault.Location;
 import java.util.List;
 
 /**

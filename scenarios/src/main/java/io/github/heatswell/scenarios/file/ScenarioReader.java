@@ -2,10 +2,10 @@ package io.github.heatswell.scenarios.file;
 
 import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.scenarios.document.Faults;
-import io.github.heatswell.scenarios.document.Location;
 import io.github.heatswell.scenarios.document.Node.Mapping;
 import io.github.heatswell.scenarios.document.SourceText;
 import io.github.heatswell.scenarios.document.YamlTree;
+import io.github.heatswell.scenarios.fault.Location;
 import io.github.heatswell.scenarios.wording.Printable;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -89,8 +89,7 @@ public final class ScenarioReader {
         Mapping tree = reading.tree();
         for (int i = 0; i < values.length; i++) {
             UncertainField field = reading.uncertain().get(i);
-            tree = ChangedTree.of(
-                    tree, FieldPath.of(field.field()), field.quantity().at(values[i]));
+            tree = ChangedTree.of(tree, FieldPath.of(field.field()), field.at(values[i]));
         }
         Faults faults = new Faults();
         ScenarioBinder.Bound bound = new ScenarioBinder(tree, new Findings(faults)).bind();

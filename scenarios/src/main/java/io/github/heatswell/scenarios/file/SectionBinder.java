@@ -2,9 +2,9 @@ package io.github.heatswell.scenarios.file;
 
 import io.github.heatswell.plant.InvalidDescriptionException;
 import io.github.heatswell.plant.Problem;
-import io.github.heatswell.scenarios.document.Location;
 import io.github.heatswell.scenarios.document.Node;
 import io.github.heatswell.scenarios.document.Node.Scalar;
+import io.github.heatswell.scenarios.fault.Location;
 import io.github.heatswell.scenarios.quantity.Uncertain;
 import java.util.HashMap;
 import java.util.List;
@@ -155,7 +155,7 @@ final class SectionBinder<B, T> {
         if (path.startsWith("run.")) {
             throw new IllegalArgumentException("is a choice and cannot be uncertain; write one value");
         }
-        UncertainField field = new UncertainField(path, text, uncertain.get());
+        UncertainField field = UncertainField.of(path, text, uncertain.get());
         form.bind(target, field.low());
         form.bind(target, field.high());
         form.bind(target, uncertain.get().centre());

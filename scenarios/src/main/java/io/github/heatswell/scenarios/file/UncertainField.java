@@ -10,21 +10,28 @@ import java.util.Objects;
  *
  * @param field the field, such as {@code supply.pressure}
  * @param text the value as it was written
- * @param quantity what it says
+ * @param distribution how its values are spread, in the unit
+ * @param unit the unit as it was written, with the reference of a pressure if that was said
  */
-public record UncertainField(String field, String text, Uncertain quantity) {
+public record UncertainField(String field, String text, Distribution distribution, String unit) {
 
     /**
      * Checks that everything is there.
      *
      * @param field the field, such as {@code supply.pressure}
      * @param text the value as it was written
-     * @param quantity what it says
+     * @param distribution how its values are spread, in the unit
+     * @param unit the unit as it was written, with the reference of a pressure if that was said
      */
     public UncertainField {
         Objects.requireNonNull(field, "field");
         Objects.requireNonNull(text, "text");
-        Objects.requireNonNull(quantity, "quantity");
+        Objects.requireNonNull(distribution, "distribution");
+        Objects.requireNonNull(unit, "unit");
+    }
+
+    static UncertainField of(String field, String text, Uncertain quantity) {
+        return new UncertainField(field, text, quantity.distribution(), quantity.unit());
     }
 
     /**
@@ -33,7 +40,26 @@ public record UncertainField(String field, String text, Uncertain quantity) {
      * @return the input, named after the field
      */
     public UncertainInput input() {
-        return new UncertainInput(field, quantity.distribution());
+        return new UncertainInput(field, distribution);
+    }
+
+    /**
+     * A plain quantity out of the spread.
+     *
+     * @param value the number, in the unit
+     * @return the quantity as a file would write it
+     */
+    public String at(double value) {
+        return new Uncertain(distribution, unit).at(value);
+    }
+
+    /**
+     * The best estimate as a plain quantity.
+     *
+     * @return the quantity as a file would write it
+     */
+    public String centre() {
+        return at(distribution.centre());
     }
 
     /**
@@ -42,8 +68,7 @@ public record UncertainField(String field, String text, Uncertain quantity) {
      * @return the quantity as a file would write it
      */
     public String low() {
-        Distribution spread = quantity.distribution();
-        return quantity.at(spread.low());
+        return at(distribution.low());
     }
 
     /**
@@ -52,7 +77,6 @@ public record UncertainField(String field, String text, Uncertain quantity) {
      * @return the quantity as a file would write it
      */
     public String high() {
-        Distribution spread = quantity.distribution();
-        return quantity.at(spread.high());
+        return at(distribution.high());
     }
 }

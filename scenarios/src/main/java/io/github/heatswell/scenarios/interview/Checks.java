@@ -1,6 +1,6 @@
 package io.github.heatswell.scenarios.interview;
 
-import io.github.heatswell.scenarios.document.Fault;
+import io.github.heatswell.scenarios.fault.Fault;
 import io.github.heatswell.scenarios.file.InvalidScenarioException;
 import io.github.heatswell.scenarios.file.ScenarioReader;
 import io.github.heatswell.units.UnitSystem;

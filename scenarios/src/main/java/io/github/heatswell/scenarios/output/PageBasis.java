@@ -42,10 +42,7 @@ final class PageBasis {
 
     private static List<UncertainInput> given(Scenario scenario) {
         return scenario.uncertain().stream()
-                .map(field -> new UncertainInput(
-                        field.field(),
-                        field.text(),
-                        "taken as " + field.quantity().centre()))
+                .map(field -> new UncertainInput(field.field(), field.text(), "taken as " + field.centre()))
                 .toList();
     }
 

@@ -112,8 +112,7 @@ public final class RunReport {
             text.append("\nKnown only so well; this run took the best estimates:\n");
             scenario.uncertain()
                     .forEach(field -> text.append(Wrapped.lines(
-                            field.field() + "  " + Printable.line(field.text()) + ", taken as "
-                                    + field.quantity().centre(),
+                            field.field() + "  " + Printable.line(field.text()) + ", taken as " + field.centre(),
                             "  ",
                             "    ")));
         }

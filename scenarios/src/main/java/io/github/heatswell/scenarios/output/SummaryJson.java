@@ -230,7 +230,7 @@ final class SummaryJson {
             for (UncertainField field : scenario.uncertain()) {
                 json.object(() -> json.text("field", field.field())
                         .text("value", field.text())
-                        .text("taken", field.quantity().centre())
+                        .text("taken", field.centre())
                         .text("low", field.low())
                         .text("high", field.high()));
             }

@@ -1,6 +1,6 @@
 package io.github.heatswell.scenarios.readings;
 
-import io.github.heatswell.scenarios.document.Fault;
+import io.github.heatswell.scenarios.fault.Fault;
 import java.util.List;
 import java.util.stream.Collectors;
 

@@ -1,8 +1,8 @@
 package io.github.heatswell.scenarios.readings;
 
 import io.github.heatswell.charts.table.RowReader;
-import io.github.heatswell.scenarios.document.Fault;
-import io.github.heatswell.scenarios.document.Location;
+import io.github.heatswell.scenarios.fault.Fault;
+import io.github.heatswell.scenarios.fault.Location;
 import io.github.heatswell.scenarios.wording.Printable;
 import java.io.BufferedReader;
 import java.io.IOException;

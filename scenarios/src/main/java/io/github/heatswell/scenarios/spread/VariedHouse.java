@@ -66,7 +66,7 @@ public record VariedHouse(List<VariedInput> inputs, boolean usual, Function<doub
     private static VariedHouse given(Scenario scenario) {
         List<VariedInput> inputs = new ArrayList<>();
         for (UncertainField field : scenario.uncertain()) {
-            inputs.add(new VariedInput(field.input(), field.quantity().unit(), field.text()));
+            inputs.add(new VariedInput(field.input(), field.unit(), field.text()));
         }
         return new VariedHouse(inputs, false, scenario::drawn);
     }

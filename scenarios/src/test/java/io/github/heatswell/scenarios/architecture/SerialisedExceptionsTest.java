@@ -50,7 +50,8 @@ class SerialisedExceptionsTest {
 
         assertEquals(publicExceptions(), thrown.keySet(), "give an instance of every public exception");
         for (Throwable before : thrown.values()) {
-            assertEquals(contents(before), contents(copy(before)), before.getClass().getName());
+            assertEquals(
+                    contents(before), contents(copy(before)), before.getClass().getName());
         }
     }
 
@@ -65,8 +66,10 @@ class SerialisedExceptionsTest {
                                 InvalidScenarioException.class,
                                 () -> ScenarioReader.read("house.yaml", "tank: { volume: -1 L }")),
                         assertThrows(InvalidReadingsException.class, () -> SpotReader.read(file, 1e5)),
-                        assertThrows(OutputException.class, () -> ResultFolder.at(file)
-                                .write(List.of(ResultFile.ofText("a", out -> out.append('a'))))),
+                        assertThrows(
+                                OutputException.class,
+                                () -> ResultFolder.at(file)
+                                        .write(List.of(ResultFile.ofText("a", out -> out.append('a'))))),
                         new SampleFailedException("too small", new IllegalArgumentException("volume")),
                         stopped,
                         variantFailed(stopped))
@@ -90,8 +93,7 @@ class SerialisedExceptionsTest {
 
     private static Set<String> publicExceptions() {
         return new ClassFileImporter()
-                .withImportOption(new DoNotIncludeTests())
-                .importPackages("io.github.heatswell").stream()
+                .withImportOption(new DoNotIncludeTests()).importPackages("io.github.heatswell").stream()
                         .filter(type -> type.isAssignableTo(Throwable.class))
                         .filter(type -> type.getModifiers().contains(JavaModifier.PUBLIC))
                         .map(JavaClass::getName)

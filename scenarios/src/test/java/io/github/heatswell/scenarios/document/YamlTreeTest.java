@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.scenarios.document.Node.Mapping;
 import io.github.heatswell.scenarios.document.Node.Scalar;
+import io.github.heatswell.scenarios.fault.Fault;
+import io.github.heatswell.scenarios.fault.Location;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;

@@ -3,7 +3,7 @@ package io.github.heatswell.scenarios.file;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.scenarios.document.Fault;
+import io.github.heatswell.scenarios.fault.Fault;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

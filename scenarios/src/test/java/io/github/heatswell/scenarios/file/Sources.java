@@ -2,7 +2,7 @@ package io.github.heatswell.scenarios.file;
 
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
-import io.github.heatswell.scenarios.document.Fault;
+import io.github.heatswell.scenarios.fault.Fault;
 import java.util.List;
 
 /** Texts of scenarios for tests. */

@@ -41,8 +41,8 @@ class UncertainFieldTest {
     void aRunTakesTheMiddle(String field, String text, String centre, double half) {
         Scenario scenario = LODGE.with(List.of(new Change(field, text)));
         UncertainField uncertain = scenario.uncertain().get(0);
-        Distribution spread = uncertain.quantity().distribution();
-        assertEquals(centre, uncertain.quantity().centre());
+        Distribution spread = uncertain.distribution();
+        assertEquals(centre, uncertain.centre());
         assertEquals(half, (spread.high() - spread.low()) / 2, 1e-9);
         assertEquals(field, uncertain.input().name());
         HotWaterSystem plain = LODGE.with(List.of(new Change(field, centre))).system();

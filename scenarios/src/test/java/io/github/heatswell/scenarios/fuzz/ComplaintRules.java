@@ -1,6 +1,6 @@
 package io.github.heatswell.scenarios.fuzz;
 
-import io.github.heatswell.scenarios.document.Fault;
+import io.github.heatswell.scenarios.fault.Fault;
 import io.github.heatswell.scenarios.wording.Printable;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;

@@ -49,9 +49,8 @@ class WrittenFileTest {
     /** Reads a file back, also with everything uncertain as low and as high as a study takes it. */
     private static Scenario read(String text) {
         Scenario scenario = ScenarioReader.read("house", text);
-        List<Distribution> spreads = scenario.uncertain().stream()
-                .map(field -> field.quantity().distribution())
-                .toList();
+        List<Distribution> spreads =
+                scenario.uncertain().stream().map(field -> field.distribution()).toList();
         scenario.drawn(spreads.stream().mapToDouble(Distribution::low).toArray());
         scenario.drawn(spreads.stream().mapToDouble(Distribution::high).toArray());
         return scenario;

@@ -1,4 +1,4 @@
-package io.github.heatswell.scenarios.document;
+package io.github.heatswell.scenarios.fault;
 
 import java.io.Serializable;
 import java.util.Comparator;
