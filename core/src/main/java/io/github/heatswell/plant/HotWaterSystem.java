@@ -25,6 +25,9 @@ public final class HotWaterSystem {
     /** Two pressures this close (Pa) are one: sums of the same numbers in another order differ by rounding. */
     private static final double SAME_PRESSURE = 1e-6;
 
+    /** What a change of units may cost (-). */
+    private static final double ROUNDING = 1e-9;
+
     private final Site site;
     private final Supply supply;
     private final Tank tank;
@@ -417,7 +420,7 @@ public final class HotWaterSystem {
                 requirements.rule(
                         precharge.gauge(atmosphere) > 0
                                 && precharge.gauge(atmosphere)
-                                        <= tank.workingPressure().gauge(atmosphere),
+                                        <= tank.workingPressure().gauge(atmosphere) * (1 + ROUNDING),
                         "vessel.precharge",
                         precharge + " must lie above the surrounding air and not above the tank's working pressure of "
                                 + tank.workingPressure());

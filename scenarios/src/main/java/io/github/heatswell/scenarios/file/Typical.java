@@ -54,7 +54,7 @@ final class Typical {
             fixed("relief.character", "modulating", "small spring-loaded valves dribble before they lift"),
             derived(
                             "relief.reseats-at",
-                            "11 K below opens-at; none without opens-at",
+                            "11 K below opens-at, but not below 40 degC; none without opens-at",
                             "a combined valve: 99 and 88 degC")
                     .from(given -> TypicalRelief.reseatsAt(given.get("opens-at")), "opens-at"),
             derived("relief.location", "tank-top with opens-at, else branch", "its probe must sit in the hottest water")

@@ -16,6 +16,11 @@ final class TypicalRelief {
     /** How far below its opening temperature a combined valve closes again (K). */
     private static final double TEMPERATURE_BLOWDOWN = 11;
 
+    /** The lowest temperature (K) at which a combined valve may close again. */
+    private static final double MIN_RESEATS_AT = 313.15;
+    /** The highest pressure of full lift (Pa, gauge). */
+    private static final double MAX_FULL_LIFT = 27.5e5;
+
     private TypicalRelief() {}
 
     /** A share of the set pressure, in the unit it is written in; of a gauge pressure only, since air is no part of it. */
@@ -25,14 +30,17 @@ final class TypicalRelief {
             return Optional.empty();
         }
         PressureUnit unit = opens.toLowerCase(Locale.ROOT).contains("psi") ? PressureUnit.PSI : PressureUnit.BAR;
-        return Optional.of(Digits.significant(share * unit.fromSi(set.value()), 4) + " " + unit.symbol());
+        double part = Math.min(share * set.value(), MAX_FULL_LIFT);
+        String rounded = Digits.significant(unit.fromSi(part), 4);
+        boolean beyond = unit.toSi(Double.parseDouble(rounded)) > MAX_FULL_LIFT;
+        return Optional.of((beyond ? Digits.significant(unit.fromSi(part), 12) : rounded) + " " + unit.symbol());
     }
 
     /** The usual temperature at which a combined valve closes again, in the unit the opening temperature is written in. */
     static Optional<String> reseatsAt(String opensAt) {
         Amount<TemperatureUnit> opens = QuantityReader.read(opensAt, Kind.TEMPERATURE);
         TemperatureUnit unit = opens.unit();
-        return Optional.of(Digits.significant(unit.fromSi(unit.toSi(opens.value()) - TEMPERATURE_BLOWDOWN), 4) + " "
-                + unit.symbol());
+        double reseats = Math.max(MIN_RESEATS_AT, unit.toSi(opens.value()) - TEMPERATURE_BLOWDOWN);
+        return Optional.of(Digits.significant(unit.fromSi(reseats), 5) + " " + unit.symbol());
     }
 }

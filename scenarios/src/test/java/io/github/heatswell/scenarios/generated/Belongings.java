@@ -1,0 +1,286 @@
+package io.github.heatswell.scenarios.generated;
+
+import io.github.heatswell.scenarios.generated.Part.Keyed;
+import io.github.heatswell.scenarios.generated.Part.Plain;
+import io.github.heatswell.scenarios.generated.Part.Quantity;
+import io.github.heatswell.scenarios.generated.Part.Several;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * Makes values agree that were drawn one by one, as the README says they must: a valve reseats below its set pressure, outages do not
+ * overlap, a gas burner has no second element. Whatever rule is missing here is found by the test that every file is valid.
+ */
+final class Belongings {
+
+    private static final double FREEZING = 273.15;
+    private static final double DAY = 86_400;
+    /** What a file takes if it does not say how hard the tank may be pressed (Pa). */
+    private static final double USUAL_WORKING_PRESSURE = 10e5;
+    /** How much below a bound that is not allowed itself values stay (-). */
+    private static final double BELOW = 0.995;
+
+    private final Chance chance;
+    private final Wildness wildness;
+    private final Numbers numbers;
+    private final Keyed file;
+
+    Belongings(Chance chance, Wildness wildness, Numbers numbers, Keyed file) {
+        this.chance = chance;
+        this.wildness = wildness;
+        this.numbers = numbers;
+        this.file = file;
+    }
+
+    void agree() {
+        tank(file.keyed("tank"));
+        heater(file.keyed("heater"));
+        file.items("piping").forEach(this::pipe);
+        run();
+        supply(file.keyed("supply"));
+        relief(file.items("relief"));
+        vessel(file.keyed("vessel"));
+        trappedAir();
+        draws();
+        costs(file.keyed("costs"));
+    }
+
+    private void tank(Keyed tank) {
+        boolean rigid = tank.word("material").equalsIgnoreCase("rigid");
+        boolean plastic =
+                tank.word("material").toLowerCase(java.util.Locale.ROOT).startsWith("pe");
+        if (rigid) {
+            tank.remove("diameter", "wall");
+        }
+        double diameter = tank.si("diameter", usualDiameter(tank.si("volume", 0)));
+        if (plastic && !tank.has("wall") || !rigid && diameter / 350 > 0.05 || tank.si("wall", 0) > diameter / 10) {
+            tank.put("wall", numbers.between(Format.single("tank.wall"), 0.2e-3, Math.min(50e-3, diameter / 10)));
+        }
+        if (tank.has("layers") && !tank.has("height")) {
+            tank.put("height", numbers.drawn(Format.single("tank.height")));
+        }
+    }
+
+    /** As files take it, to the ten millimetres. */
+    private static double usualDiameter(double volume) {
+        return Math.round(100 * Math.cbrt(4 * volume / (3 * Math.PI))) / 100.0;
+    }
+
+    private void heater(Keyed heater) {
+        boolean gas = heater.word("energy").equalsIgnoreCase("gas");
+        double lower = heater.si("height", 0);
+        if (gas || lower > 0.9) {
+            heater.remove("upper");
+        }
+        if (!heater.has("upper")) {
+            heater.remove("simultaneous");
+        }
+        Keyed upper = heater.keyed("upper");
+        if (heater.has("upper") && upper.si("height", 0) <= lower) {
+            upper.put("height", numbers.between(Format.single("heater.upper.height"), lower + 0.01, 0.95));
+        }
+        differential(heater, "heater.differential");
+        differential(upper, "heater.upper.differential");
+        double hottest = Math.max(heater.si("set-point", 0), upper.si("set-point", 0));
+        if (heater.has("cut-out") && heater.si("cut-out", 0) <= hottest) {
+            heater.put(
+                    "cut-out",
+                    numbers.between(Format.single("heater.cut-out"), Math.max(hottest + 0.1, 323.15), 403.15));
+        }
+    }
+
+    private void differential(Keyed element, String path) {
+        double most = element.si("set-point", 400) - FREEZING;
+        if (element.si("differential", 5) >= most) {
+            element.put("differential", numbers.between(Format.single(path), 0.1, Math.min(40, BELOW * most)));
+        }
+    }
+
+    private void pipe(Keyed pipe) {
+        double outside = pipe.si("outside-diameter", 0);
+        double most = Math.min(20e-3, 0.48 * outside);
+        if (pipe.si("wall", 0) > most) {
+            pipe.put("wall", numbers.between(Format.single("piping[].wall"), 0.1e-3, most));
+        }
+    }
+
+    private void run() {
+        Keyed run = file.keyed("run");
+        boolean any = wildness == Wildness.WILD && chance.with(0.1);
+        if (run.has("duration") && !any) {
+            run.put("duration", numbers.between(Format.single("run.duration"), 600, 2 * DAY));
+        }
+        double duration = run.si("duration", DAY);
+        if (run.has("sample")) {
+            double least = Math.min(duration, Math.max(1, duration / 5000));
+            run.put("sample", numbers.between(Format.single("run.sample"), least, Math.max(least, duration / 10)));
+        } else if (duration < 1) {
+            run.remove("duration");
+        }
+    }
+
+    private void supply(Keyed supply) {
+        String arrangement = supply.word("arrangement").toLowerCase(java.util.Locale.ROOT);
+        boolean reducing = arrangement.equals("reducing-valve");
+        if (!reducing) {
+            supply.remove("reducing-valve");
+        } else if (!supply.has("reducing-valve")) {
+            Keyed valve = new Keyed();
+            valve.put("set", numbers.drawn(Format.single("supply.reducing-valve.set")));
+            supply.put("reducing-valve", valve);
+        }
+        if (arrangement.equals("direct")) {
+            supply.remove("seat-leakage");
+        }
+        if (supply.has("shut-off")) {
+            supply.put("shut-off", outages());
+        }
+        if (!reducing) {
+            below(supply, "pressure", "supply.pressure", testPressure());
+            supply.items("pressure")
+                    .forEach(entry -> below(entry, "pressure", "supply.pressure[].pressure", testPressure()));
+        }
+        Set<String> times = new TreeSet<>();
+        supply.items("pressure").forEach(entry -> entry.put("at", new Plain(otherTime(times))));
+    }
+
+    private String otherTime(Set<String> taken) {
+        String time;
+        do {
+            time = Sampler.clock(chance.whole(0, 86_399), chance.with(0.2));
+        } while (!taken.add(time.length() == 5 ? time + ":00" : time));
+        return time;
+    }
+
+    private double testPressure() {
+        return 2 * file.keyed("tank").si("working-pressure", USUAL_WORKING_PRESSURE);
+    }
+
+    /** Puts a pressure above 0 below another if it is not. */
+    private void below(Keyed part, String key, String path, double bound) {
+        if (part.quantity(key).isPresent() && part.si(key, 0) >= BELOW * bound) {
+            part.put(key, numbers.between(Format.single(path), 0.05 * bound, BELOW * bound));
+        }
+    }
+
+    private Several outages() {
+        Several outages = new Several();
+        double duration = Math.min(2 * DAY, file.keyed("run").si("duration", DAY));
+        double from = chance.between(0, duration / 2);
+        int number = chance.whole(0, 3);
+        for (int i = 0; i < number; i++) {
+            Keyed outage = new Keyed();
+            Quantity begin = numbers.between(Format.single("supply.shut-off[].from"), from, 1.2 * from);
+            double least = 1.05 * begin.si() + 1;
+            Quantity end = numbers.between(Format.single("supply.shut-off[].to"), least, least + duration / 4);
+            outage.put("from", begin);
+            outage.put("to", end);
+            outages.items().add(outage);
+            from = 1.02 * end.si() + 1;
+        }
+        return outages;
+    }
+
+    private void relief(List<Keyed> valves) {
+        for (int i = 0; i < valves.size(); i++) {
+            Keyed valve = valves.get(i);
+            if (valves.size() > 1) {
+                String name = valve.has("name") ? valve.word("name") : "valve";
+                valve.put("name", new Plain((i + 1) + " " + name.substring(0, Math.min(50, name.length()))));
+            }
+            pressures(valve);
+            temperatures(valve);
+            fault(valve);
+        }
+    }
+
+    private void pressures(Keyed valve) {
+        double opens = valve.si("opens", 0);
+        if (valve.has("full-lift") && valve.si("full-lift", 0) < opens) {
+            valve.put(
+                    "full-lift",
+                    chance.with(0.2)
+                            ? valve.quantity("opens").orElseThrow()
+                            : numbers.between(Format.single("relief[].full-lift"), 1.001 * opens, 1.1 * opens));
+        }
+        below(valve, "reseats", "relief[].reseats", opens);
+    }
+
+    private void temperatures(Keyed valve) {
+        if (!valve.has("opens-at")) {
+            valve.remove("reseats-at", "rated-input");
+            return;
+        }
+        double opens = valve.si("opens-at", 0);
+        if (valve.has("reseats-at") && valve.si("reseats-at", 0) >= opens - 0.05) {
+            valve.put("reseats-at", numbers.between(Format.single("relief[].reseats-at"), 313.15, opens - 0.05));
+        }
+        if (valve.has("location")) {
+            valve.put("location", new Plain("tank-top"));
+        }
+    }
+
+    private void fault(Keyed valve) {
+        if (!(valve.values().get("fault") instanceof Keyed fault)) {
+            return;
+        }
+        if (chance.with(0.5)) {
+            fault.remove("leaks-from", "leakage");
+            fault.put("stuck-open", numbers.drawn(Format.single("relief[].fault.stuck-open")));
+        } else {
+            fault.remove("stuck-open");
+            fault.put("leakage", numbers.drawn(Format.single("relief[].fault.leakage")));
+            fault.put("leaks-from", numbers.drawn(Format.single("relief[].fault.leaks-from")));
+            below(fault, "leaks-from", "relief[].fault.leaks-from", valve.si("opens", 0));
+        }
+    }
+
+    private void vessel(Keyed vessel) {
+        double working = file.keyed("tank").si("working-pressure", USUAL_WORKING_PRESSURE);
+        if (vessel.si("precharge", 0) > working) {
+            vessel.put(
+                    "precharge",
+                    chance.with(0.2)
+                            ? numbers.exactly(Format.single("vessel.precharge"), working)
+                            : numbers.between(Format.single("vessel.precharge"), 0.02 * working, BELOW * working));
+        }
+    }
+
+    private void trappedAir() {
+        double room = 0;
+        for (Keyed pipe : file.items("piping")) {
+            double inside = pipe.si("outside-diameter", 0) - 2 * pipe.si("wall", 0);
+            room += Math.PI / 4 * inside * inside * pipe.si("length", 0);
+        }
+        if (room <= 0) {
+            file.remove("trapped-air");
+        } else if (file.si("trapped-air", 0) > BELOW * room) {
+            file.put("trapped-air", numbers.between(Format.single("trapped-air"), 0.01 * room, BELOW * room));
+        }
+    }
+
+    /** Every draw ends before the next begins. */
+    private void draws() {
+        List<Keyed> draws = new ArrayList<>(file.items("draws"));
+        double room = Math.floor(DAY / Math.max(1, draws.size()));
+        for (int i = 0; i < draws.size(); i++) {
+            Keyed draw = draws.get(i);
+            int second = (int) (i * room + chance.between(0, room / 4));
+            draw.put("at", new Plain(Sampler.clock(second, true)));
+            boolean heat = draw.has("energy") && chance.with(0.5);
+            draw.remove(heat ? "volume" : "energy");
+            if (!heat) {
+                double most = 0.7 * room * draw.si("flow", 0);
+                below(draw, "volume", "draws[].volume", most);
+            }
+        }
+    }
+
+    private void costs(Keyed costs) {
+        if (costs.has("vessels") && costs.items("vessels").isEmpty()) {
+            costs.remove("vessels");
+        }
+    }
+}
