@@ -32,7 +32,7 @@ final class BoilingRule implements Rule {
         double lowest = subject.run
                 .map(run -> run.extremes().lowestPressure().value())
                 .orElse(subject.lowestStatic() + subject.atmosphere);
-        double open = Math.min(OPEN_LIMIT, Saturation.temperature(subject.atmosphere));
+        double open = boilsInTheOpen(subject);
         double boils = Saturation.temperature(lowest);
         if (hottest > open + EQUAL) {
             found.accept(flashes(hottest, open));
@@ -41,18 +41,22 @@ final class BoilingRule implements Rule {
         }
     }
 
+    /** The temperature (K) above which water that gets out flashes to steam. */
+    static double boilsInTheOpen(Case subject) {
+        return Math.min(OPEN_LIMIT, Saturation.temperature(subject.atmosphere));
+    }
+
     private static Finding flashes(double hottest, double open) {
         return Finding.draft("water-hotter-than-boiling", Severity.HAZARD)
                 .says(
-                        "The water reaches {}: above {} it flashes to steam wherever it escapes, or at once if the tank"
-                                + " should fail.",
+                        "The water reaches {}. Above {} it flashes to steam where it escapes, and all at once if the tank fails.",
                         temperature(hottest),
                         temperature(open))
                 .found(temperature(hottest))
                 .limit(temperature(open))
-                .advises("Turn the heater off at its switch or gas cock, open no tap, keep away and let it cool. Have"
-                        + " thermostat, cut-out and relief valve checked before it is used again.")
-                .asks("Ask a licensed professional to find out why nothing stopped the heater before.")
+                .advises(Emergency.STAY_AWAY)
+                .asks("Ask a licensed professional to check thermostat, cut-out and relief valve before the heater is"
+                        + " used again.")
                 .by(BOILING);
     }
 
@@ -66,7 +70,7 @@ final class BoilingRule implements Rule {
                         gauge(gauge))
                 .found(temperature(hottest))
                 .limit(temperature(boils - MARGIN))
-                .advises("Set the thermostat lower, and do not let the supply be shut off while the water is that hot.")
+                .advises("Set the thermostat lower. Do not shut the supply off while the water is that hot.")
                 .by(BOILING);
     }
 }

@@ -7,6 +7,7 @@ import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.plant.ReducingValve;
 import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.plant.Supply;
+import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunSummary;
 import java.util.List;
 import java.util.Optional;
@@ -138,6 +139,30 @@ final class Case {
                 .mapToDouble(Element::setPoint)
                 .max()
                 .orElseThrow();
+    }
+
+    /** The hottest water (K) of the run; empty without one. */
+    OptionalDouble hottest() {
+        return run.isPresent()
+                ? OptionalDouble.of(run.get().extremes().highestTemperature().value())
+                : OptionalDouble.empty();
+    }
+
+    /** Whether the heater does not stop where it should: by its description, or as the run shows. */
+    boolean overheats() {
+        return house.heater().thermostatStuck()
+                || hottest().orElse(0) > BoilingRule.boilsInTheOpen(this)
+                || run.flatMap(summary -> summary.first(EventKind.CUT_OUT_TRIPPED))
+                        .isPresent()
+                || run.filter(summary -> ReliefOpeningRule.openedByHeat(this, summary))
+                        .isPresent();
+    }
+
+    /** The hottest water (K) that relief valves may discharge: that of the tank, unless all stand in the cold branch. */
+    double dischargedAt() {
+        boolean hot =
+                house.reliefValves().stream().anyMatch(valve -> valve.location() == ReliefValve.Location.TANK_TOP);
+        return hot ? Math.max(highestSetPoint(), hottest().orElse(0)) : house.coldAtStart();
     }
 
     /** Whether something else than the expansion drives the pressure up: a fault, or the supply itself. */

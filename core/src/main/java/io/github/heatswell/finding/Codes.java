@@ -9,10 +9,25 @@ final class Codes {
 
     /** 80 psi. */
     static final Authority STATIC_80_PSI = Authority.code(
-            "UPC/CPC 608.2 as adopted in Signal Hill; IPC 604.8 as quoted in Philadelphia P-1304.2: 80 psi", SEEN);
+            "UPC 608.2 (2015, 2024): a regulator reduces a static pressure above it to 80 psi or less", SEEN);
 
-    static final Authority EXPANSION_CONTROL =
-            Authority.code("IPC 607.3 as adopted in Philadelphia P-607.3: thermal expansion control", SEEN);
+    static final Authority EXPANSION_CONTROL = Authority.code(
+            "IPC 607.3 as adopted in Philadelphia (P-607.3) and Chicago (18-29-607): a device to control expansion behind a"
+                    + " check valve, reducing valve or backflow preventer",
+            SEEN);
+
+    /** A bypass is no exemption. */
+    static final Authority EXPANSION_BEHIND_REGULATOR = Authority.code(
+            "IPC 607.3 as adopted in Philadelphia (P-607.3) and Chicago (18-29-607): a device to control expansion behind a"
+                    + " reducing valve; UPC 608.2 (2015, 2024): an expansion tank downstream of each regulator; no"
+                    + " exemption for a bypass in either",
+            SEEN);
+
+    /** The static limit holds for what heating adds, too. */
+    static final Authority EXPANSION_LIMIT = Authority.code(
+            "Chicago 18-29-607 and UPC 608.2 (2024): expansion control keeps the pressure within the static limit; 80 psi in"
+                    + " the latter",
+            SEEN);
 
     static final Authority RELIEF_IS_NO_CONTROL = Authority.code(
             "municipal codes of the IPC family, lineage of 504.4, as adopted in Chicago and Spring Hill", SEEN);
@@ -38,11 +53,15 @@ final class Codes {
             SECOND_HAND);
 
     static final Authority SUPPLY_TO_RELIEF = Authority.practice(
-            "German teaching sheet and trade page on DIN 4807-5: supply at most 75 % to 80 % of the relief set",
+            "older DIN 1988-2 by a heater manual: supply at most 80 % of the relief set; EN 806-2 16.1 by a trade paper: 75 %",
             SECOND_HAND);
 
-    static final Authority SET_TOLERANCE =
-            Authority.code("ISO 4126-1 section 7: tolerance of the set pressure, 3 %", FROM_MEMORY);
+    static final Authority SET_TOLERANCE = Authority.practice(
+            "tolerance of the set pressure taken as 3 %; no standard for these valves was read", FROM_MEMORY);
+
+    static final Authority BURNS = Authority.practice(
+            "US Consumer Product Safety Commission, document 5098: 150 degF 2 s, 140 degF 6 s, 130 degF 30 s, 120 degF 5 min",
+            SECOND_HAND);
 
     static final Authority RUN = Authority.computed("what the run shows");
 

@@ -29,49 +29,63 @@ final class ExpansionRule implements Rule {
     }
 
     private static Finding goesBack(Case subject) {
-        Finding.Draft draft = Finding.draft("expansion-returns-to-street", Severity.NOTE);
         if (subject.house.supply().arrangement() == Supply.Arrangement.DIRECT) {
-            draft.says("The open connection takes the expansion back to the street, so no vessel is needed.");
-        } else {
-            draft.says(
-                    "The bypass of the reducing valve opens at {} and takes the expansion back to the street before"
-                            + " anything gives at {}, so no vessel is needed.",
-                    gauge(subject.bypassOpens().orElseThrow()),
-                    gauge(subject.firstLimit()));
+            return Finding.draft("expansion-returns-to-street", Severity.NOTE)
+                    .says("The expansion goes back to the mains through the open connection.")
+                    .advises(
+                            "If a check valve, backflow preventer or reducing valve is ever fitted on the supply, a vessel"
+                                    + " is needed.")
+                    .asks("Ask the water company whether its meter or connection holds a check valve.")
+                    .by(Codes.EXPANSION_CONTROL);
         }
-        return draft.advises("If a check valve or backflow preventer is ever fitted on the supply, a vessel is needed.")
-                .asks("Ask the water company whether its meter or connection holds a check valve.")
-                .by(Codes.EXPANSION_CONTROL);
+        boolean vessel = subject.soundVessel().isPresent();
+        Finding.Draft draft = Finding.draft("expansion-returns-to-street", vessel ? Severity.NOTE : Severity.CAUTION)
+                .says(
+                        "The bypass of the reducing valve opens at {} and lets the expansion back to the mains, before"
+                                + " anything gives at {}. It does so only while the mains stays that low and no check valve"
+                                + " stands before it.",
+                        gauge(subject.bypassOpens().orElseThrow()),
+                        gauge(subject.firstLimit()))
+                .found(gauge(subject.bypassOpens().orElseThrow()))
+                .limit(gauge(subject.firstLimit()));
+        return (vessel
+                        ? draft.advises("Keep the vessel charged all the same: the bypass does not replace it.")
+                        : draft.advises("Do not rely on the bypass alone: plan an expansion vessel behind the reducing"
+                                + " valve."))
+                .asks(
+                        "Model codes ask for expansion control behind a reducing valve and exempt no bypass; some places accept"
+                                + " one. Ask the local authority.")
+                .by(Codes.EXPANSION_BEHIND_REGULATOR);
     }
 
     private static Finding missing(Case subject) {
         boolean check = subject.house.supply().arrangement() == Supply.Arrangement.CHECK_VALVE;
         return Finding.draft("expansion-control-missing", Severity.FAULT)
                 .says(
-                        "The " + (check ? "check valve" : "reducing valve")
-                                + " closes the way back to the street and there is no expansion vessel, so every full"
+                        "The " + (check ? "check valve" : "reducing valve, described without a bypass,")
+                                + " closes the way back to the mains and no expansion vessel is described, so every full"
                                 + " heat-up drives the pressure up until something gives at {}.",
                         gauge(subject.firstLimit()))
                 .limit(gauge(subject.firstLimit()))
                 .advisesWork(
                         "Have an expansion vessel of the right size and charge fitted on the tank's side of the valve.")
                 .asks(ASK)
-                .by(Codes.EXPANSION_CONTROL);
+                .by(check ? Codes.EXPANSION_CONTROL : Codes.EXPANSION_BEHIND_REGULATOR);
     }
 
     private static Finding bypassTooLate(Case subject) {
         double opens = subject.bypassOpens().orElseThrow();
         return Finding.draft("bypass-opens-too-late", Severity.FAULT)
                 .says(
-                        "The bypass of the reducing valve opens only at {}, because the street stands that high, and"
-                                + " something else gives at {} before.",
+                        "The bypass of the reducing valve opens only at {}, because the mains stands that high; something"
+                                + " else gives at {} before.",
                         gauge(opens),
                         gauge(subject.firstLimit()))
                 .found(gauge(opens))
                 .limit(gauge(subject.firstLimit()))
                 .advisesWork("Have an expansion vessel fitted between the reducing valve and the tank.")
                 .asks(ASK)
-                .by(Codes.EXPANSION_CONTROL);
+                .by(Codes.EXPANSION_BEHIND_REGULATOR);
     }
 
     private static Finding outOfService(ExpansionVessel vessel) {
@@ -79,14 +93,14 @@ final class ExpansionRule implements Rule {
         return switch (vessel.condition()) {
             case ISOLATED ->
                 Finding.draft("vessel-isolated", Severity.FAULT)
-                        .says("The {} vessel is cut off by a closed valve and takes no water.", size)
+                        .says("The isolating valve of the {} vessel is closed, so it takes no water.", size)
                         .advises(
                                 "With the heater off and the water cool, open the valve and secure it in that position.")
                         .by(Codes.EXPANSION_CONTROL);
             case UPSTREAM_OF_CHECK ->
                 Finding.draft("vessel-upstream-of-check", Severity.FAULT)
                         .says(
-                                "The {} vessel sits on the street's side of the supply valve, where no expansion reaches it.",
+                                "The {} vessel sits on the mains side of the supply valve, where no expansion reaches it.",
                                 size)
                         .advisesWork("Have the vessel moved between the supply valve and the tank.")
                         .asks("Ask a licensed plumber which fitting on the supply closes the way back.")

@@ -9,7 +9,8 @@ import java.util.function.Consumer;
 final class FaultRule implements Rule {
 
     private static final String REPLACE =
-            "Have the valve replaced by one of the same setting and capacity, or larger. Never plug, cap or downsize it.";
+            "Have the valve replaced by one set no higher than the pressure on the tank's plate, with"
+                    + " a discharge capacity of at least the heater's input. Never plug, cap or downsize it.";
 
     @Override
     public void look(Case subject, Consumer<Finding> found) {
@@ -17,8 +18,8 @@ final class FaultRule implements Rule {
             found.accept(Finding.draft("thermostat-stuck", Severity.HAZARD)
                     .says("The thermostat never switches off, so the water heats up until another device stops it.")
                     .advises(
-                            "Turn the heater off at its switch or gas cock and leave it off until the thermostat has been"
-                                    + " replaced.")
+                            "Turn the heater off at its breaker or the gas meter and leave it off until the thermostat has"
+                                    + " been replaced. If it rumbles or steams, do not go near it.")
                     .asks("Ask a licensed professional to check the cut-out and the relief valve as well.")
                     .by(Codes.DESCRIPTION));
         }
@@ -40,7 +41,8 @@ final class FaultRule implements Rule {
                         .says(
                                 "'" + valve.name() + "' does not close: it is stuck at {} of its lift.",
                                 Measure.share(valve.stuckLift()))
-                        .advisesWork(REPLACE)
+                        .advises("Turn the heater off, then shut the cold feed: until then the valve runs on. "
+                                + REPLACE)
                         .by(Codes.DESCRIPTION));
             case LEAKING_SEAT ->
                 found.accept(Finding.draft("relief-valve-seat-leaks", Severity.FAULT)

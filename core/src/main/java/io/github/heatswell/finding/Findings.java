@@ -28,8 +28,7 @@ public final class Findings {
             new PeakRule(),
             new HiddenExpansionRule(),
             new VesselWeightRule(),
-            new WaterTemperatureRule(),
-            new WaterLossRule());
+            new WaterTemperatureRule());
 
     private Findings() {}
 
@@ -57,6 +56,8 @@ public final class Findings {
     private static List<Finding> of(Case subject) {
         List<Finding> all = new ArrayList<>();
         RULES.forEach(rule -> rule.look(subject, all::add));
+        boolean hazard = all.stream().anyMatch(finding -> finding.severity() == Severity.HAZARD);
+        new WaterLossRule(hazard).look(subject, all::add);
         return OneCause.kept(all).stream()
                 .sorted(Comparator.comparing(Finding::severity))
                 .toList();

@@ -12,8 +12,14 @@ import java.util.function.Consumer;
 /** The hazard that ended a run, and the cut-out that kept one off. */
 final class HazardRule implements Rule {
 
-    private static final String STOP =
-            "Turn the heater off at its switch or gas cock, keep away and let it cool; do not open the tank or its valves.";
+    private static final String DRY =
+            "Turn the heater off: an element that falls dry burns out. Keep all taps closed. Before the"
+                    + " power goes back on, fill the tank and run a hot tap until no air comes.";
+
+    private static final String OFF = "Turn the heater off, keep clear of the discharge pipe and let it cool.";
+
+    /** Above this (K) water out of the known range is hot water. */
+    private static final double HOT = 373.15;
 
     private static final String ASK =
             "Ask a licensed professional to inspect the whole heater before it is used again.";
@@ -64,7 +70,7 @@ final class HazardRule implements Rule {
                                 when)
                         .by(Codes.RUN);
             default ->
-                draft("water-out-of-range")
+                outOfRange(run)
                         .says(
                                 "After {} the water has left the temperatures the model knows, at most {} in the run.",
                                 when,
@@ -74,8 +80,20 @@ final class HazardRule implements Rule {
         };
     }
 
+    /** Water that left the known range on its cold side boils nothing. */
+    private static Finding.Draft outOfRange(RunSummary run) {
+        Finding.Draft draft = draft("water-out-of-range");
+        return run.extremes().highestTemperature().value() > HOT ? draft : draft.advises(OFF);
+    }
+
+    /** What to do depends on what happened; a tank that boils or may burst is approached by nobody. */
     private static Finding.Draft draft(String id) {
-        return Finding.draft(id, Severity.HAZARD).advises(STOP).asks(ASK);
+        String advice = switch (id) {
+            case "pressure-lost" -> DRY;
+            case "relief-valve-chatters" -> OFF;
+            default -> Emergency.STAY_AWAY;
+        };
+        return Finding.draft(id, Severity.HAZARD).advises(advice).asks(ASK);
     }
 
     private static Finding cutOut(Case subject, Event event) {

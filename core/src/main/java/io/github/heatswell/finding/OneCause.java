@@ -5,14 +5,17 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 
-/** Which finding says what others would only repeat: of several with one cause, that which names the cause is kept. */
+/**
+ * Which findings do not stand beside others: those that only repeat what a graver one says of the same cause, and those whose
+ * advice is the opposite of what a graver one demands. A finding that names another cause always stays.
+ */
 final class OneCause {
 
     private static final Set<String> RELIEF_OPENED = Set.of("relief-valve-controls-expansion", "peak-above-code-limit");
 
     private static final Set<String> PEAK = Set.of("peak-above-code-limit", "peak-near-relief");
 
-    /** By the finding that is kept, if it is a fault or worse: those that go. */
+    /** By the finding that is kept, if it is a fault or worse: those that only repeat it. */
     private static final Map<String, Set<String>> SAYS_IT_ALL = Map.ofEntries(
             Map.entry("vessel-isolated", RELIEF_OPENED),
             Map.entry("vessel-waterlogged", RELIEF_OPENED),
@@ -22,24 +25,43 @@ final class OneCause {
                     "relief-valve-controls-expansion",
                     Set.of("expansion-control-missing", "peak-above-code-limit", "peak-near-relief")),
             Map.entry("vessel-bottomed-out", PEAK),
-            Map.entry("precharge-above-static", PEAK),
-            Map.entry("precharge-below-static", PEAK),
             Map.entry("vessel-too-small", PEAK),
             Map.entry("static-pressure-high", PEAK),
             Map.entry("expansion-control-missing", PEAK),
-            Map.entry("supply-opens-relief-valve", Set.of("vessel-too-small")),
             Map.entry("test-pressure-reached", Set.of("working-pressure-exceeded", "peak-above-code-limit")),
             Map.entry("working-pressure-exceeded", PEAK),
-            Map.entry("relief-set-above-tank", Set.of("tp-relief-set-high", "working-pressure-exceeded")),
-            Map.entry("vapour-forms", Set.of("water-hotter-than-boiling")));
+            Map.entry("relief-set-above-tank", Set.of("tp-relief-set-high")));
+
+    /** A heater that is to be off is not to be set hotter. */
+    private static final Set<String> HOTTER = Set.of("stored-too-cool");
+
+    /** By the finding that is kept, however grave: those that advise the opposite. */
+    static final Map<String, Set<String>> FORBIDS = Map.ofEntries(
+            Map.entry("thermostat-stuck", HOTTER),
+            Map.entry("cut-out-tripped", HOTTER),
+            Map.entry("relief-valve-opened-by-heat", HOTTER),
+            Map.entry("water-hotter-than-boiling", HOTTER),
+            Map.entry("boiling-margin-small", HOTTER),
+            Map.entry("vapour-forms", HOTTER),
+            Map.entry("test-pressure-reached", HOTTER),
+            Map.entry("water-out-of-range", HOTTER),
+            Map.entry("pressure-lost", HOTTER),
+            Map.entry("relief-valve-chatters", HOTTER),
+            Map.entry("relief-valve-blocked", HOTTER),
+            Map.entry("relief-valve-missing", HOTTER),
+            Map.entry("relief-set-above-tank", HOTTER),
+            Map.entry("tp-relief-rating-low", HOTTER));
 
     private OneCause() {}
 
     static List<Finding> kept(List<Finding> all) {
         Set<String> gone = new TreeSet<>();
-        all.stream()
-                .filter(finding -> finding.severity().compareTo(Severity.FAULT) <= 0)
-                .forEach(finding -> gone.addAll(SAYS_IT_ALL.getOrDefault(finding.id(), Set.of())));
+        for (Finding finding : all) {
+            if (finding.severity().compareTo(Severity.FAULT) <= 0) {
+                gone.addAll(SAYS_IT_ALL.getOrDefault(finding.id(), Set.of()));
+            }
+            gone.addAll(FORBIDS.getOrDefault(finding.id(), Set.of()));
+        }
         return all.stream().filter(finding -> !gone.contains(finding.id())).toList();
     }
 }

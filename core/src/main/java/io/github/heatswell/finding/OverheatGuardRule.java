@@ -67,17 +67,22 @@ final class OverheatGuardRule implements Rule {
     }
 
     private static Finding noTemperatureRelief(Case subject) {
-        Finding.Draft draft = subject.house.heater().cutOut().isPresent()
-                ? Finding.draft("temperature-relief-missing", Severity.CAUTION)
-                        .says("Besides the thermostat only the cut-out guards against boiling: no temperature and"
-                                + " pressure relief valve is described.")
-                : Finding.draft("temperature-relief-missing", Severity.FAULT)
-                        .says(
-                                "Only the thermostat guards against boiling: neither a temperature and pressure relief valve"
-                                        + " nor a cut-out is described.");
-        return draft.advises(
-                        "Look at the heater and its papers: if both are there, add them to the description. If not, turn"
-                                + " the heater off, let it cool and have a temperature and pressure relief valve fitted at the top of the tank.")
+        Finding.Draft draft = Finding.draft("temperature-relief-missing", Severity.NOTE);
+        return (subject.house.heater().cutOut().isPresent()
+                        ? draft.says("Besides the thermostat, the cut-out guards against boiling; no temperature and"
+                                        + " pressure relief valve (T&P) is described. Many European heaters are built that"
+                                        + " way.")
+                                .advises(
+                                        "Look for a T&P valve at the top of the tank and add it to the description if there is"
+                                                + " one. In the US a storage heater must have one; in the UK an unvented one needs"
+                                                + " it, or another second device, besides the cut-out.")
+                        : draft.says(
+                                        "Neither a cut-out nor a temperature and pressure relief valve (T&P) is described: what"
+                                                + " guards against boiling, besides the thermostat, is not known.")
+                                .advises(
+                                        "Look at the heater and its papers for both and add what is there: a T&P valve sits at the"
+                                                + " top of the tank, a cut-out behind the thermostat's cover. If there is neither,"
+                                                + " turn the heater off and call a licensed professional."))
                 .asks(ASK)
                 .by(Codes.TWO_DEVICES);
     }

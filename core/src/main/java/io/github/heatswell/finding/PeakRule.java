@@ -4,7 +4,6 @@ import static io.github.heatswell.finding.Measure.gauge;
 
 import io.github.heatswell.plant.ExpansionVessel;
 import io.github.heatswell.plant.ReliefValve;
-import io.github.heatswell.source.Source;
 import io.github.heatswell.units.Pressure;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -20,9 +19,8 @@ final class PeakRule implements Rule {
     /** What a valve may let the tank exceed its working pressure by at full flow, as a share of it. */
     private static final double OVERPRESSURE = 0.1;
 
-    private static final Authority WORKING_PRESSURE = Authority.code(
-            "Iowa 875-94.6(3)b on the rule of ASME: at most 10 % above the working pressure with the valve fully open",
-            Source.Standing.SECOND_HAND);
+    private static final Authority WORKING_PRESSURE = Authority.computed(
+            "the tank's working pressure as described; that a tenth more is dangerous is own judgement");
 
     @Override
     public void look(Case subject, Consumer<Finding> found) {
@@ -44,11 +42,14 @@ final class PeakRule implements Rule {
 
     /** What a heat-up added to the pressure of the supply. */
     private static void heated(Case subject, double peak, Consumer<Finding> found) {
+        if (new Remedy(subject, Math.min(subject.firstLimit(), SupplyRule.CODE_LIMIT)).isPrecharge()) {
+            return; // the peak has one cause, and the finding on the precharge names it
+        }
         Optional<Finding> near = subject.firstRelief().flatMap(valve -> nearRelief(subject, valve, peak));
         near.ifPresent(found);
         boolean fed = subject.highestStatic() > SupplyRule.CODE_LIMIT + SAME;
         if (near.isEmpty() && !fed && peak > SupplyRule.CODE_LIMIT + SAME) {
-            found.accept(aboveCode(peak));
+            found.accept(aboveCode(subject, peak));
         }
     }
 
@@ -80,18 +81,17 @@ final class PeakRule implements Rule {
                 .by(Codes.DESCRIPTION);
     }
 
-    private static Finding aboveCode(double peak) {
-        return Finding.draft("peak-above-code-limit", Severity.CAUTION)
+    private static Finding aboveCode(Case subject, double peak) {
+        Finding.Draft draft = Finding.draft("peak-above-code-limit", Severity.CAUTION)
                 .says(
                         "Heating drives the pressure to {}, above the {} that plumbing codes allow in a building.",
                         gauge(peak),
                         gauge(SupplyRule.CODE_LIMIT))
                 .found(gauge(peak))
                 .limit(gauge(SupplyRule.CODE_LIMIT))
-                .advisesWork(
-                        "Have a larger vessel fitted, or the supply pressure lowered and the charge matched to it.")
-                .asks("Ask the local authority whether its limit holds for the peak of a heat-up too.")
-                .by(Codes.EXPANSION_CONTROL);
+                .asks("Ask the local authority which limit it holds the peak of a heat-up to.");
+        new Remedy(subject, SupplyRule.CODE_LIMIT).advise(draft);
+        return draft.by(Codes.EXPANSION_LIMIT);
     }
 
     private static Optional<Finding> nearRelief(Case subject, ReliefValve valve, double peak) {
@@ -101,7 +101,7 @@ final class PeakRule implements Rule {
         }
         boolean slight = peak - subject.lift(valve.height())
                 <= NOTE_UP_TO * valve.opens().gauge(subject.atmosphere);
-        return Optional.of(Finding.draft("peak-near-relief", slight ? Severity.NOTE : Severity.CAUTION)
+        Finding.Draft draft = Finding.draft("peak-near-relief", slight ? Severity.NOTE : Severity.CAUTION)
                 .says(
                         "The peak of {} leaves too little to '" + valve.name() + "', which opens at {} and closes only"
                                 + " at {}: with the tolerance of its setting, {} should be the highest.",
@@ -110,9 +110,8 @@ final class PeakRule implements Rule {
                         gauge(subject.reseats(valve)),
                         gauge(limit))
                 .found(gauge(peak))
-                .limit(gauge(limit))
-                .advisesWork(
-                        "Have a larger vessel fitted, or the supply pressure lowered and the charge matched to it.")
-                .by(Codes.SET_TOLERANCE));
+                .limit(gauge(limit));
+        new Remedy(subject, limit).advise(draft);
+        return Optional.of(draft.by(Codes.SET_TOLERANCE));
     }
 }

@@ -18,22 +18,49 @@ final class PrechargeRule implements Rule {
     /** A charge this far (Pa) out of its band is far off; own judgement. */
     private static final double FAR_OFF = 1e5;
 
+    private static final String EMPTY =
+            "Turn the heater off and let it cool. Close the vessel's isolating valve and drain its" + " water side. ";
+
+    private static final String BACK =
+            "Open the isolating valve again, fill the tank and run a hot tap until no air comes; only"
+                    + " then switch the heater on.";
+
     @Override
     public void look(Case subject, Consumer<Finding> found) {
-        if (!subject.open()) {
-            subject.soundVessel().ifPresent(vessel -> look(subject, vessel, found));
-        }
+        subject.house
+                .vessel()
+                .filter(vessel -> vessel.condition() != ExpansionVessel.Condition.WATERLOGGED)
+                .ifPresent(vessel -> look(subject, vessel, found));
     }
 
     private static void look(Case subject, ExpansionVessel vessel, Consumer<Finding> found) {
-        double charge = charge(subject, vessel);
-        double low = subject.lowestStatic() - subject.lift(vessel.height()) - ALLOWED_BELOW;
-        double high = subject.highestStatic() - subject.lift(vessel.height());
-        if (charge > high + READING + SAME) {
-            found.accept(above(subject, vessel, charge, high));
-        } else if (charge < low - SAME) {
-            found.accept(below(subject, vessel, charge, low));
+        if (tooHigh(subject, vessel)) {
+            found.accept(above(subject, vessel));
+        } else if (tooLow(subject, vessel)) {
+            found.accept(below(subject, vessel));
         }
+    }
+
+    /** Whether the charge lies out of its band. */
+    static boolean isWrong(Case subject, ExpansionVessel vessel) {
+        return tooHigh(subject, vessel) || tooLow(subject, vessel);
+    }
+
+    private static boolean tooHigh(Case subject, ExpansionVessel vessel) {
+        return charge(subject, vessel) > highest(subject, vessel) + READING + SAME;
+    }
+
+    private static boolean tooLow(Case subject, ExpansionVessel vessel) {
+        return charge(subject, vessel) < lowest(subject, vessel) - ALLOWED_BELOW - SAME;
+    }
+
+    /** The highest pressure (Pa, gauge) the supply stands at where the vessel is. */
+    private static double highest(Case subject, ExpansionVessel vessel) {
+        return subject.highestStatic() - subject.lift(vessel.height());
+    }
+
+    private static double lowest(Case subject, ExpansionVessel vessel) {
+        return subject.lowestStatic() - subject.lift(vessel.height());
     }
 
     /** The charge (Pa, gauge) at the temperature the vessel stands in. */
@@ -51,42 +78,59 @@ final class PrechargeRule implements Rule {
                 || charge < subject.lowestStatic() - lift - FAR_OFF - SAME;
     }
 
-    private static Finding above(Case subject, ExpansionVessel vessel, double charge, double high) {
+    private static Finding above(Case subject, ExpansionVessel vessel) {
+        double charge = charge(subject, vessel);
+        double high = highest(subject, vessel);
+        String effect = works(vessel)
+                ? ", above the {} the supply stands at there: it takes no water until the pressure has climbed by {}."
+                : ", above the {} the supply stands at there: back in service it would take no water until the pressure has"
+                        + " climbed by {}.";
         return draft("precharge-above-static", charge - high)
                 .says(
-                        "The vessel is charged to {}" + note(subject, vessel)
-                                + ", above the {} the supply stands at there, so it takes no water until the pressure has"
-                                + " climbed by {}.",
+                        "The vessel is charged to {}" + note(subject, vessel) + effect,
                         gauge(charge),
                         gauge(high),
                         new Measure(Measure.Kind.PRESSURE_DIFFERENCE, charge - high))
                 .found(gauge(charge))
                 .limit(gauge(high))
-                .advises(
-                        "Turn the heater off and let it cool, cut the vessel off and drain its water side, then let gas"
-                                + " out until a tyre gauge shows {}.",
-                        gauge(high))
+                .advises(supplyFirst(subject) + EMPTY + "Let gas out until a tyre gauge shows {}. " + BACK, gauge(high))
                 .by(Codes.PRECHARGE);
     }
 
-    private static Finding below(Case subject, ExpansionVessel vessel, double charge, double low) {
-        double lowest = low + ALLOWED_BELOW;
+    private static Finding below(Case subject, ExpansionVessel vessel) {
+        double charge = charge(subject, vessel);
+        double lowest = lowest(subject, vessel);
         double full = Math.min(vessel.acceptance(), 1 - (charge + subject.atmosphere) / (lowest + subject.atmosphere));
+        String effect = works(vessel)
+                ? ", below the {} the supply stands at there: {} of it is full of cold water before any is heated."
+                : ", below the {} the supply stands at there: back in service, {} of it would be full of cold water before"
+                        + " any is heated.";
         return draft("precharge-below-static", lowest - charge)
                 .says(
-                        "The vessel is charged to {}" + note(subject, vessel)
-                                + ", below the {} the supply stands at there, so {} of it is full of cold water before any"
-                                + " is heated.",
+                        "The vessel is charged to {}" + note(subject, vessel) + effect,
                         gauge(charge),
                         gauge(lowest),
                         Measure.share(full))
                 .found(gauge(charge))
-                .limit(gauge(low))
+                .limit(gauge(lowest - ALLOWED_BELOW))
                 .advises(
-                        "Turn the heater off and let it cool, cut the vessel off and drain its water side, then pump it up"
-                                + " until a tyre gauge shows {}. If it does not hold, have it replaced.",
+                        supplyFirst(subject) + EMPTY
+                                + "Pump it up by hand until a tyre gauge shows {}, never above the pressure"
+                                + " on the vessel's plate. If it does not hold, have it replaced. " + BACK,
                         gauge(lowest))
                 .by(Codes.PRECHARGE);
+    }
+
+    private static boolean works(ExpansionVessel vessel) {
+        return vessel.condition() == ExpansionVessel.Condition.SOUND;
+    }
+
+    /** The charge follows the supply, so a supply that is to be lowered comes first. */
+    private static String supplyFirst(Case subject) {
+        return subject.highestStatic() > SupplyRule.CODE_LIMIT + SAME
+                        || new Remedy(subject, SupplyRule.CODE_LIMIT).isSupply()
+                ? "If the supply pressure is to be lowered, do that first: the charge has to match it. "
+                : "";
     }
 
     private static Finding.Draft draft(String id, double off) {

@@ -19,6 +19,13 @@ final class ReliefOpeningRule implements Rule {
         subject.run.ifPresent(run -> subject.house.reliefValves().forEach(valve -> look(subject, run, valve, found)));
     }
 
+    /** Whether a valve opened by temperature in the run. */
+    static boolean openedByHeat(Case subject, RunSummary run) {
+        return subject.house.reliefValves().stream()
+                .anyMatch(valve -> run.events().stream()
+                        .anyMatch(event -> opened(event, valve) && !byPressure(subject, run, event, valve)));
+    }
+
     private static void look(Case subject, RunSummary run, ReliefValve valve, Consumer<Finding> found) {
         run.events().stream()
                 .filter(event -> opened(event, valve) && !byPressure(subject, run, event, valve))
@@ -48,9 +55,10 @@ final class ReliefOpeningRule implements Rule {
                         "'" + valve.name() + "' opened because the water had reached {}, where it is the last guard.",
                         limit)
                 .limit(limit)
-                .advises("Turn the heater off, keep away from the discharge pipe, and have thermostat and cut-out"
-                        + " checked before it is used again. Never plug or cap the valve.")
-                .asks("Ask a licensed professional to find out why the thermostat did not stop the heater.")
+                .advises(Emergency.STAY_AWAY + " Never plug or cap the valve.")
+                .asks(
+                        "Ask a licensed professional why the thermostat did not stop the heater, and to check the cut-out before it"
+                                + " is used again.")
                 .by(Codes.RUN);
     }
 

@@ -67,7 +67,7 @@ final class ReliefSettingRule implements Rule {
         return Finding.draft("supply-near-relief-set", Severity.CAUTION)
                 .says(
                         "The supply stands at up to {} at '" + valve.name()
-                                + "', which opens at {}: above {} hardly any" + " vessel is large enough.",
+                                + "', which opens at {}: above {} too little is left for the water to expand into.",
                         supply,
                         set,
                         limit)

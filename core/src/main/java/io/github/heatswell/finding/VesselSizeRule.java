@@ -22,7 +22,7 @@ final class VesselSizeRule implements Rule {
 
     @Override
     public void look(Case subject, Consumer<Finding> found) {
-        if (!subject.open()) {
+        if (!subject.open() && subject.highestStatic() < subject.firstLimit() - SAME) {
             subject.soundVessel().ifPresent(vessel -> look(subject, vessel, found));
         }
     }
@@ -73,22 +73,32 @@ final class VesselSizeRule implements Rule {
 
     /** What the water gains from the cold fill to the set point, less what the tank gives (m3). */
     static double needed(Case subject) {
+        return needed(subject, subject.highestStatic(), subject.firstLimit());
+    }
+
+    /** The same between two pressures (Pa, gauge) at the drain cock. */
+    static double needed(Case subject, double from, double to) {
         Tank tank = subject.house.tank();
         double cold = subject.house.coldAtStart();
         double hot = subject.highestSetPoint();
-        double pressure = subject.firstLimit() + subject.atmosphere;
+        double pressure = to + subject.atmosphere;
         double ratio = GibbsPolynomialWater.instance().density(hot, pressure)
-                / GibbsPolynomialWater.instance().density(cold, subject.highestStatic() + subject.atmosphere);
-        double growth = tank.shell().thermalGrowth() * (hot - cold)
-                + tank.shell().compliance() * (subject.firstLimit() - subject.highestStatic());
+                / GibbsPolynomialWater.instance().density(cold, from + subject.atmosphere);
+        double growth =
+                tank.shell().thermalGrowth() * (hot - cold) + tank.shell().compliance() * (to - from);
         return tank.volume() * (1 - ratio * (1 + growth));
     }
 
     /** What the vessel takes between the supply's pressure and the first limit, with its gas at one temperature (m3). */
     static double room(Case subject, ExpansionVessel vessel, double charge) {
+        return room(subject, vessel, charge, subject.highestStatic(), subject.firstLimit());
+    }
+
+    /** The same between two pressures (Pa, gauge) at the drain cock. */
+    static double room(Case subject, ExpansionVessel vessel, double charge, double from, double to) {
         double lift = subject.lift(vessel.height());
-        double low = water(subject, vessel, charge, subject.highestStatic() - lift);
-        return Math.max(0, water(subject, vessel, charge, subject.firstLimit() - lift) - low);
+        double low = water(subject, vessel, charge, from - lift);
+        return Math.max(0, water(subject, vessel, charge, to - lift) - low);
     }
 
     private static double water(Case subject, ExpansionVessel vessel, double charge, double gauge) {

@@ -2,7 +2,6 @@ package io.github.heatswell.finding;
 
 import static io.github.heatswell.finding.Measure.temperature;
 
-import io.github.heatswell.source.Source;
 import io.github.heatswell.units.TemperatureUnit;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
@@ -11,14 +10,14 @@ import java.util.function.Consumer;
 final class WaterTemperatureRule implements Rule {
 
     private static final double STORED = TemperatureUnit.CELSIUS.toSi(60);
-    /** 120 degF are 48.9 degC: where the published table of burns ends with more than five minutes. */
+    /** 120 degF are 48.9 degC: where the published burn times end with five minutes. */
     private static final double DELIVERED = TemperatureUnit.CELSIUS.toSi(49);
-
     /** Rounding of temperatures (K). */
     private static final double EQUAL = 1e-6;
+    /** A run that ended this far (K) below the set point shows no tap at its hottest. */
+    private static final double HEATED_THROUGH = 1;
 
-    private static final Authority BURNS = Authority.practice(
-            "burn table of a hospital's information sheet, after Moritz and Henriques 1947", Source.Standing.SEEN);
+    private static final String ASK = "Ask the local authority how hot water may be at the taps.";
 
     @Override
     public void look(Case subject, Consumer<Finding> found) {
@@ -27,16 +26,22 @@ final class WaterTemperatureRule implements Rule {
         if (stored < STORED - EQUAL) {
             found.accept(cool(temperature(stored), mixed.isPresent()));
         }
-        double delivered = mixed.orElse(subject.highestSetPoint());
+        double set = subject.highestSetPoint();
+        double hottest = subject.hottest().orElse(Double.NEGATIVE_INFINITY);
+        boolean seen = hottest > set - HEATED_THROUGH;
+        double delivered = Math.min(seen ? hottest : set, mixed.orElse(Double.POSITIVE_INFINITY));
         if (delivered > DELIVERED + EQUAL) {
-            found.accept(mixed.isPresent() ? mixedTooHot(delivered) : unmixed(delivered));
+            found.accept(
+                    mixed.isPresent()
+                            ? mixedTooHot(delivered)
+                            : subject.overheats() ? runaway(delivered, seen) : unmixed(delivered, seen));
         }
     }
 
     private static Finding cool(Measure stored, boolean mixed) {
         Measure limit = temperature(STORED);
         return Finding.draft("stored-too-cool", Severity.CAUTION)
-                .says("The water is stored at {}, below the {} that keep legionella from growing.", stored, limit)
+                .says("The water is stored at {}, below the {} that kill legionella.", stored, limit)
                 .found(stored)
                 .limit(limit)
                 .advises(
@@ -50,25 +55,41 @@ final class WaterTemperatureRule implements Rule {
                 .by(Codes.LEGIONELLA);
     }
 
-    private static Finding unmixed(double delivered) {
+    private static Finding unmixed(double delivered, boolean seen) {
+        return scald(delivered, seen)
+                .advises(
+                        "Measure at the nearest hot tap. If it is above {}, have a mixing valve fitted behind the tank;"
+                                + " do not store the water cooler instead.",
+                        temperature(DELIVERED))
+                .asks(ASK)
+                .by(Codes.BURNS);
+    }
+
+    /** No mixing valve is the remedy for a heater that does not stop. */
+    private static Finding runaway(double delivered, boolean seen) {
+        return scald(delivered, seen)
+                .advises("Open no hot tap until the heater is off and the water has cooled.")
+                .asks(ASK)
+                .by(Codes.BURNS);
+    }
+
+    private static Finding.Draft scald(double delivered, boolean seen) {
+        String water = seen
+                ? "The water gets as hot as {} in the run, and no mixing valve is described"
+                : "The heater is set to {}, and no mixing valve is described";
         return Finding.draft("scald-without-mixing-valve", Severity.CAUTION)
                 .says(
-                        "Water of up to {} can reach the taps, as no mixing valve is described; it can burn an adult badly"
-                                + " within {}, and a child sooner.",
+                        water + ": at a tap it burns an adult badly within {}, and a child sooner.",
                         temperature(delivered),
                         Measure.time(Burns.seconds(delivered)))
                 .found(temperature(delivered))
-                .limit(temperature(DELIVERED))
-                .advisesWork("Have a mixing valve fitted behind the tank; do not store the water cooler instead.")
-                .asks("Ask the local authority how hot water may be at the taps.")
-                .by(BURNS);
+                .limit(temperature(DELIVERED));
     }
 
     private static Finding mixedTooHot(double delivered) {
         return Finding.draft("mixing-valve-set-high", Severity.CAUTION)
                 .says(
-                        "The mixing valve delivers {} to the taps, which can burn an adult badly within {}, and a child"
-                                + " sooner.",
+                        "The mixing valve delivers {} to the taps: it burns an adult badly within {}, and a child sooner.",
                         temperature(delivered),
                         Measure.time(Burns.seconds(delivered)))
                 .found(temperature(delivered))
@@ -76,7 +97,7 @@ final class WaterTemperatureRule implements Rule {
                 .advises(
                         "Have the mixing valve set to {} or less, and measure at the nearest tap.",
                         temperature(DELIVERED))
-                .asks("Ask the local authority how hot water may be at the taps.")
-                .by(BURNS);
+                .asks(ASK)
+                .by(Codes.BURNS);
     }
 }

@@ -140,7 +140,7 @@ class CausesTest {
         assertTrue(
                 said(of(house().withoutVessel()), "expansion-control-missing").startsWith("The check valve closes"));
         assertTrue(said(of(house().withoutVessel().supply(reduced(6, reducer(4)).build())), "expansion-control-missing")
-                .startsWith("The reducing valve closes"));
+                .startsWith("The reducing valve, described without a bypass, closes"));
     }
 
     @Test

@@ -21,43 +21,43 @@ import org.junit.jupiter.params.provider.MethodSource;
 class FindingsOfCatalogueTest {
 
     private static final String EXPECTED = """
-            orchard-lodge                    | temperature-relief-missing relief-valve-controls-expansion stored-too-cool scald-without-mixing-valve relief-water-loss
-            ridge-house                      | relief-set-above-tank temperature-relief-missing relief-valve-controls-expansion stored-too-cool scald-without-mixing-valve relief-water-loss
-            mill-cottage                     | temperature-relief-missing relief-valve-controls-expansion scald-without-mixing-valve relief-water-loss
-            mill-cottage-small-vessel        | temperature-relief-missing vessel-bottomed-out scald-without-mixing-valve relief-water-loss
-            mill-cottage-overcharged-vessel  | temperature-relief-missing precharge-above-static scald-without-mixing-valve relief-water-loss
-            mill-cottage-isolated-vessel     | temperature-relief-missing vessel-isolated scald-without-mixing-valve relief-water-loss
-            mill-cottage-dripping-tap        | temperature-relief-missing expansion-control-missing dripping-hides-expansion scald-without-mixing-valve
-            mill-cottage-worn-seat           | relief-valve-seat-leaks temperature-relief-missing scald-without-mixing-valve relief-water-loss
-            mill-cottage-stuck-open          | relief-valve-stuck-open temperature-relief-missing scald-without-mixing-valve relief-water-loss
-            mill-cottage-night-street        | temperature-relief-missing static-pressure-high supply-opens-relief-valve scald-without-mixing-valve relief-water-loss
-            mill-cottage-high-street         | temperature-relief-missing static-pressure-high supply-opens-relief-valve scald-without-mixing-valve relief-water-loss
-            mill-cottage-creeping-reducer    | temperature-relief-missing reducing-valve-creeps precharge-above-static scald-without-mixing-valve relief-water-loss
+            orchard-lodge                    | relief-valve-controls-expansion stored-too-cool scald-without-mixing-valve temperature-relief-missing relief-water-loss
+            ridge-house                      | relief-set-above-tank relief-valve-controls-expansion working-pressure-exceeded scald-without-mixing-valve temperature-relief-missing relief-water-loss
+            mill-cottage                     | relief-valve-controls-expansion scald-without-mixing-valve temperature-relief-missing relief-water-loss
+            mill-cottage-small-vessel        | vessel-bottomed-out scald-without-mixing-valve temperature-relief-missing relief-water-loss
+            mill-cottage-overcharged-vessel  | precharge-above-static scald-without-mixing-valve temperature-relief-missing relief-water-loss
+            mill-cottage-isolated-vessel     | vessel-isolated scald-without-mixing-valve temperature-relief-missing relief-water-loss
+            mill-cottage-dripping-tap        | expansion-control-missing dripping-hides-expansion scald-without-mixing-valve temperature-relief-missing
+            mill-cottage-worn-seat           | relief-valve-seat-leaks scald-without-mixing-valve temperature-relief-missing relief-water-loss
+            mill-cottage-stuck-open          | relief-valve-stuck-open scald-without-mixing-valve temperature-relief-missing relief-water-loss
+            mill-cottage-night-street        | static-pressure-high supply-opens-relief-valve scald-without-mixing-valve temperature-relief-missing relief-water-loss
+            mill-cottage-high-street         | static-pressure-high supply-opens-relief-valve scald-without-mixing-valve temperature-relief-missing relief-water-loss
+            mill-cottage-creeping-reducer    | reducing-valve-creeps precharge-above-static scald-without-mixing-valve temperature-relief-missing relief-water-loss
             mill-cottage-thermostat          | thermostat-stuck relief-valve-opened-by-heat scald-without-mixing-valve relief-water-loss
-            ferry-cottage                    | temperature-relief-missing scald-without-mixing-valve expansion-returns-to-street
-            ford-house-leaking-check         | temperature-relief-missing relief-valve-controls-expansion check-valve-leaks scald-without-mixing-valve relief-water-loss
-            ford-house-shut-off              | temperature-relief-missing relief-valve-controls-expansion scald-without-mixing-valve relief-water-loss
-            tannery-yard                     | temperature-relief-missing relief-valve-controls-expansion scald-without-mixing-valve relief-water-loss
-            tannery-yard-bypass              | temperature-relief-missing scald-without-mixing-valve expansion-returns-to-street peak-near-relief
-            tannery-yard-bypass-high-street  | temperature-relief-missing bypass-opens-too-late scald-without-mixing-valve relief-water-loss
-            heron-hill-year                  | temperature-relief-missing relief-valve-controls-expansion scald-without-mixing-valve relief-water-loss
-            orchard-lodge-vessel             | temperature-relief-missing stored-too-cool scald-without-mixing-valve peak-near-relief
-            orchard-lodge-lost-charge        | temperature-relief-missing precharge-below-static stored-too-cool scald-without-mixing-valve relief-water-loss
-            orchard-lodge-waterlogged        | temperature-relief-missing vessel-waterlogged stored-too-cool scald-without-mixing-valve relief-water-loss
-            orchard-lodge-warm-vessel        | temperature-relief-missing precharge-above-static peak-near-relief stored-too-cool scald-without-mixing-valve
-            orchard-lodge-cold-vessel        | temperature-relief-missing precharge-below-static stored-too-cool scald-without-mixing-valve peak-near-relief
-            orchard-lodge-air                | temperature-relief-missing relief-valve-controls-expansion trapped-air stored-too-cool scald-without-mixing-valve relief-water-loss
-            orchard-lodge-pex                | temperature-relief-missing relief-valve-controls-expansion stored-too-cool scald-without-mixing-valve relief-water-loss
-            beacon-tower                     | temperature-relief-missing peak-near-relief scald-without-mixing-valve
+            ferry-cottage                    | scald-without-mixing-valve temperature-relief-missing expansion-returns-to-street
+            ford-house-leaking-check         | relief-valve-controls-expansion check-valve-leaks scald-without-mixing-valve temperature-relief-missing relief-water-loss
+            ford-house-shut-off              | relief-valve-controls-expansion scald-without-mixing-valve temperature-relief-missing relief-water-loss
+            tannery-yard                     | relief-valve-controls-expansion scald-without-mixing-valve temperature-relief-missing relief-water-loss
+            tannery-yard-bypass              | expansion-returns-to-street scald-without-mixing-valve temperature-relief-missing peak-near-relief
+            tannery-yard-bypass-high-street  | bypass-opens-too-late scald-without-mixing-valve temperature-relief-missing relief-water-loss
+            heron-hill-year                  | relief-valve-controls-expansion scald-without-mixing-valve temperature-relief-missing relief-water-loss
+            orchard-lodge-vessel             | stored-too-cool scald-without-mixing-valve temperature-relief-missing peak-near-relief
+            orchard-lodge-lost-charge        | precharge-below-static peak-above-code-limit stored-too-cool scald-without-mixing-valve temperature-relief-missing relief-water-loss
+            orchard-lodge-waterlogged        | vessel-waterlogged stored-too-cool scald-without-mixing-valve temperature-relief-missing relief-water-loss
+            orchard-lodge-warm-vessel        | precharge-above-static peak-near-relief stored-too-cool scald-without-mixing-valve temperature-relief-missing
+            orchard-lodge-cold-vessel        | precharge-below-static stored-too-cool scald-without-mixing-valve temperature-relief-missing peak-near-relief
+            orchard-lodge-air                | relief-valve-controls-expansion trapped-air stored-too-cool scald-without-mixing-valve temperature-relief-missing relief-water-loss
+            orchard-lodge-pex                | relief-valve-controls-expansion stored-too-cool scald-without-mixing-valve temperature-relief-missing relief-water-loss
+            beacon-tower                     | peak-near-relief scald-without-mixing-valve temperature-relief-missing
             quarry-row                       | test-pressure-reached relief-valve-missing expansion-control-missing scald-without-mixing-valve
             kiln-house-runaway               | thermostat-stuck relief-valve-opened-by-heat scald-without-mixing-valve expansion-returns-to-street relief-water-loss
             kiln-house-cut-out               | thermostat-stuck cut-out-tripped scald-without-mixing-valve expansion-returns-to-street
             kiln-house-blocked               | vapour-forms thermostat-stuck relief-valve-blocked scald-without-mixing-valve expansion-returns-to-street
-            weir-house-day                   | temperature-relief-missing relief-valve-controls-expansion scald-without-mixing-valve relief-water-loss
-            weir-house-timetable             | temperature-relief-missing relief-valve-controls-expansion scald-without-mixing-valve relief-water-loss
-            weir-house-layers                | temperature-relief-missing relief-valve-controls-expansion scald-without-mixing-valve relief-water-loss
-            weir-house-mixed                 | temperature-relief-missing relief-valve-controls-expansion scald-without-mixing-valve relief-water-loss
-            weir-house-two-elements          | temperature-relief-missing relief-valve-controls-expansion scald-without-mixing-valve relief-water-loss
+            weir-house-day                   | relief-valve-controls-expansion scald-without-mixing-valve temperature-relief-missing relief-water-loss
+            weir-house-timetable             | relief-valve-controls-expansion scald-without-mixing-valve temperature-relief-missing relief-water-loss
+            weir-house-layers                | relief-valve-controls-expansion scald-without-mixing-valve temperature-relief-missing relief-water-loss
+            weir-house-mixed                 | relief-valve-controls-expansion scald-without-mixing-valve temperature-relief-missing relief-water-loss
+            weir-house-two-elements          | relief-valve-controls-expansion scald-without-mixing-valve temperature-relief-missing relief-water-loss
             birch-street-day                 | stored-too-cool scald-without-mixing-valve
             """;
 
