@@ -1,5 +1,7 @@
 package io.github.heatswell.draw;
 
+import io.github.heatswell.units.QuantityFormat;
+import io.github.heatswell.units.UnitSystem;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
@@ -48,8 +50,9 @@ public final class DrawProfile {
             double room = next.timeOfDay() - draw.timeOfDay() + (i + 1 == sorted.size() ? Draw.DAY : 0);
             double length = draw.volume().isPresent() ? draw.volume().getAsDouble() / draw.flow() : 0;
             if (!(room > length)) {
-                throw new IllegalArgumentException("draws: the draw at " + clock(draw) + " lasts " + Math.round(length)
-                        + " s and runs into the next one at " + clock(next));
+                throw new IllegalArgumentException("draws: the draw at " + clock(draw) + " lasts "
+                        + QuantityFormat.ascii(UnitSystem.SI).time(length) + " and runs into the next one at "
+                        + clock(next));
             }
         }
         return new DrawProfile(name, sorted);

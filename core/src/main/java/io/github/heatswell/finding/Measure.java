@@ -1,12 +1,8 @@
 package io.github.heatswell.finding;
 
-import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Pressure;
-import io.github.heatswell.units.Unit;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
-import java.math.BigDecimal;
-import java.math.MathContext;
-import java.math.RoundingMode;
 import java.util.Objects;
 
 /**
@@ -90,52 +86,30 @@ public record Measure(Kind kind, double value) {
      * @return such as {@code 7 bar}, {@code 140 °F} or {@code 2 min 30 s}
      */
     public String text(UnitSystem units) {
-        boolean si = Objects.requireNonNull(units, "units") == UnitSystem.SI;
+        return text(QuantityFormat.unicode(Objects.requireNonNull(units, "units")));
+    }
+
+    /**
+     * The value with its unit.
+     *
+     * @param format the units and their characters
+     * @return such as {@code 7 bar}, {@code 140 degF} or {@code 7 bar (101.5 psi)}
+     */
+    public String text(QuantityFormat format) {
+        Objects.requireNonNull(format, "format");
         return switch (kind) {
-            case GAUGE_PRESSURE, PRESSURE_DIFFERENCE -> trimmed(units.pressure(), si ? 2 : 1);
-            case TEMPERATURE -> digits(units.temperature(), 1) + (si ? " °C" : " °F");
-            case TEMPERATURE_DIFFERENCE -> digits(units.temperatureDifference(), 1) + (si ? " K" : " °F");
-            case VOLUME -> volume(units.volume());
-            case FLOW -> significant(units.flow());
-            case POWER -> significant(units.power());
-            case MASS -> trimmed(units.mass(), 1);
-            case LENGTH -> trimmed(si ? LengthUnit.METRE : LengthUnit.INCH, si ? 2 : 1);
-            case MOMENT -> trimmed(units.moment(), 1);
-            case TIME -> Elapsed.text(value);
-            case SHARE -> plain(100 * value, Math.abs(value) < 0.01 ? 2 : 0) + " %";
+            case GAUGE_PRESSURE -> format.pressure(value);
+            case PRESSURE_DIFFERENCE -> format.pressureDifference(value);
+            case TEMPERATURE -> format.temperature(value);
+            case TEMPERATURE_DIFFERENCE -> format.temperatureDifference(value);
+            case VOLUME -> format.volume(value);
+            case FLOW -> format.flow(value);
+            case POWER -> format.power(value);
+            case MASS -> format.mass(value);
+            case LENGTH -> format.length(value);
+            case MOMENT -> format.moment(value);
+            case TIME -> format.time(value);
+            case SHARE -> format.share(value);
         };
-    }
-
-    private String volume(Unit unit) {
-        double size = Math.abs(unit.fromSi(value));
-        return size > 0 && size < 0.01
-                ? "less than 0.01 " + unit.symbol()
-                : size >= 999.5 ? significant(unit) : trimmed(unit, size < 0.995 ? 2 : size < 99.95 ? 1 : 0);
-    }
-
-    private String significant(Unit unit) {
-        BigDecimal rounded = new BigDecimal(unit.fromSi(value)).round(new MathContext(3, RoundingMode.HALF_UP));
-        return grouped(
-                        rounded.signum() == 0
-                                ? "0"
-                                : rounded.stripTrailingZeros().toPlainString()) + " " + unit.symbol();
-    }
-
-    /** Whole numbers in groups of three. */
-    private static String grouped(String number) {
-        return number.contains(".") ? number : number.replaceAll("(?<=\\d)(?=(\\d{3})+$)", " ");
-    }
-
-    private String trimmed(Unit unit, int most) {
-        return digits(unit, most) + " " + unit.symbol();
-    }
-
-    private String digits(Unit unit, int most) {
-        return plain(unit.fromSi(value), most);
-    }
-
-    private static String plain(double number, int most) {
-        BigDecimal rounded = BigDecimal.valueOf(number).setScale(most, RoundingMode.HALF_UP);
-        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
     }
 }

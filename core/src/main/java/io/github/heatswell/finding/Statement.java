@@ -1,5 +1,6 @@
 package io.github.heatswell.finding;
 
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
@@ -58,10 +59,20 @@ public record Statement(List<String> parts, List<Measure> measures) {
      * @return the text with its measures written out
      */
     public String text(UnitSystem units) {
-        Objects.requireNonNull(units, "units");
+        return text(QuantityFormat.unicode(Objects.requireNonNull(units, "units")));
+    }
+
+    /**
+     * The text with its measures written out.
+     *
+     * @param format the units and their characters
+     * @return the text
+     */
+    public String text(QuantityFormat format) {
+        Objects.requireNonNull(format, "format");
         StringBuilder text = new StringBuilder(parts.get(0));
         for (int i = 0; i < measures.size(); i++) {
-            text.append(measures.get(i).text(units)).append(parts.get(i + 1));
+            text.append(measures.get(i).text(format)).append(parts.get(i + 1));
         }
         return text.toString();
     }

@@ -1,7 +1,5 @@
 package io.github.heatswell.simulation;
 
-import java.util.Locale;
-
 /**
  * The equations could not be integrated further. This is a defect of the library or a system far outside anything
  * built; physical hazards are not errors and end a run normally.
@@ -31,13 +29,8 @@ public final class SimulationException extends RuntimeException {
     SimulationException(
             String message, double time, double pressureAbsolute, double waterTemperature, Throwable cause) {
         super(
-                String.format(
-                        Locale.ROOT,
-                        "%s (at %.3f s; last sound state: %.5g Pa absolute, %.3f K)",
-                        message,
-                        time,
-                        pressureAbsolute,
-                        waterTemperature),
+                message + " (at " + time + " s; last sound state: " + pressureAbsolute + " Pa absolute, "
+                        + waterTemperature + " K)",
                 cause);
         this.time = time;
         this.pressureAbsolute = pressureAbsolute;

@@ -74,7 +74,7 @@ final class MapRanges {
                 .findFirst()
                 .orElse(10);
         return new BigDecimal(share * power)
-                .round(new MathContext(2, RoundingMode.HALF_EVEN))
+                .round(new MathContext(2, RoundingMode.HALF_UP))
                 .doubleValue();
     }
 }

@@ -5,6 +5,8 @@ import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.simulation.Simulation;
+import io.github.heatswell.units.QuantityFormat;
+import io.github.heatswell.units.UnitSystem;
 import java.time.Duration;
 
 /**
@@ -31,8 +33,9 @@ record Peak(double absolute, boolean atLeast) {
     private static void refuse(Event hazard) {
         if (hazard.kind() != EventKind.TEST_PRESSURE_REACHED) {
             throw new IllegalArgumentException("the run ends early: "
-                    + hazard.kind().description() + " after " + Math.round(hazard.time())
-                    + " s; a vessel cannot be sized for that");
+                    + hazard.kind().description() + " after "
+                    + QuantityFormat.ascii(UnitSystem.SI).time(hazard.time())
+                    + "; a vessel cannot be sized for that");
         }
     }
 }

@@ -1,13 +1,11 @@
 package io.github.heatswell.sizing;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
-import java.math.RoundingMode;
+import io.github.heatswell.units.Decimals;
 
 /** Refuses numbers outside their range, once, where they enter. Written so that NaN is refused. */
 final class Ranges {
 
-    private static final MathContext SIX_DIGITS = new MathContext(6, RoundingMode.HALF_EVEN);
+    private static final int MESSAGE_DIGITS = 6;
 
     private Ranges() {}
 
@@ -40,7 +38,6 @@ final class Ranges {
         if (!(Math.abs(value) < Double.POSITIVE_INFINITY)) {
             return Double.toString(value);
         }
-        BigDecimal rounded = new BigDecimal(value).round(SIX_DIGITS);
-        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+        return Decimals.significant(value, MESSAGE_DIGITS);
     }
 }

@@ -111,10 +111,10 @@ public record Limits(String field, double low, boolean lowAllowed, double high) 
         int digits = SHOWN_DIGITS;
         while (digits < MOST_DIGITS
                 && contains(
-                        unit.toSi(rounded(value, digits, RoundingMode.HALF_EVEN).doubleValue()))) {
+                        unit.toSi(rounded(value, digits, RoundingMode.HALF_UP).doubleValue()))) {
             digits++;
         }
-        return withUnit(rounded(value, digits, RoundingMode.HALF_EVEN), unit);
+        return withUnit(rounded(value, digits, RoundingMode.HALF_UP), unit);
     }
 
     /** What is shown of a limit is rounded towards the range, so that it is allowed when it is written down. */
@@ -127,7 +127,7 @@ public record Limits(String field, double low, boolean lowAllowed, double high) 
     }
 
     private static double sound(double value) {
-        return rounded(value, SOUND_DIGITS, RoundingMode.HALF_EVEN).doubleValue();
+        return rounded(value, SOUND_DIGITS, RoundingMode.HALF_UP).doubleValue();
     }
 
     /**
@@ -139,7 +139,7 @@ public record Limits(String field, double low, boolean lowAllowed, double high) 
      */
     public static String quantity(double value, Unit unit) {
         if (Math.abs(value) < Double.POSITIVE_INFINITY) {
-            return withUnit(rounded(value, SHOWN_DIGITS, RoundingMode.HALF_EVEN), unit);
+            return withUnit(rounded(value, SHOWN_DIGITS, RoundingMode.HALF_UP), unit);
         }
         return unit.symbol().isEmpty() ? Double.toString(value) : value + " " + unit.symbol();
     }

@@ -1,7 +1,5 @@
 package io.github.heatswell.units;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.Objects;
 
 /**
@@ -13,6 +11,9 @@ import java.util.Objects;
  * @param reference what the value is measured against
  */
 public record Pressure(double value, Reference reference) {
+
+    /** Digits in messages, which must tell apart what was typed. */
+    private static final int MESSAGE_DIGITS = 6;
 
     /** What a pressure is measured against. */
     public enum Reference {
@@ -83,8 +84,7 @@ public record Pressure(double value, Reference reference) {
     /** {@return the pressure in bar with its reference, for messages: {@code 4.2 bar} (gauge) or {@code 5.2 bar abs}} */
     @Override
     public String toString() {
-        BigDecimal rounded = new BigDecimal(PressureUnit.BAR.fromSi(value)).round(new MathContext(4));
-        String bar = (rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString()) + " bar";
+        String bar = Decimals.significant(PressureUnit.BAR.fromSi(value), MESSAGE_DIGITS) + " bar";
         return reference == Reference.GAUGE ? bar : bar + " abs";
     }
 }

@@ -54,6 +54,15 @@ public enum UnitSystem {
     }
 
     /**
+     * The other system of the two.
+     *
+     * @return US for SI, and SI for US
+     */
+    public UnitSystem other() {
+        return this == SI ? US : SI;
+    }
+
+    /**
      * The unit for pressures.
      *
      * @return bar or psi

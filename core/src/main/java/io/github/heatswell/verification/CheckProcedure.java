@@ -1,9 +1,10 @@
 package io.github.heatswell.verification;
 
 import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.units.QuantityFormat;
+import io.github.heatswell.units.UnitSystem;
 import io.github.heatswell.units.VolumeUnit;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 
 /**
@@ -88,9 +89,10 @@ public record CheckProcedure(double amount) {
     /**
      * The procedure in plain words.
      *
+     * @param format how quantities are written
      * @return the steps, in their order
      */
-    public List<String> steps() {
+    public List<String> steps(QuantityFormat format) {
         return List.of(
                 "If water or steam comes from a relief valve in a stream, if the tank bulges or rumbles, or if the water is"
                         + " scalding hot, turn the heater off, keep away and call a licensed professional. Never plug, cap"
@@ -100,13 +102,9 @@ public record CheckProcedure(double amount) {
                 "Cold static: leave the heater off until the tank is as cool as the room, with no hot water drawn. Open a"
                         + " cold tap for a moment and close it again. Read the gauge 10 min later.",
                 "Turn the heater on and wait until it has switched off by itself.",
-                String.format(
-                        Locale.ROOT,
-                        "After the draw: draw %s L of hot water in about %.0f min, best into buckets. Close all taps, note"
-                                + " the clock, and read the gauge as soon as it stands still. From now on no tap, hot or"
-                                + " cold, is used.",
-                        litres(),
-                        drawTime() / 60),
+                "After the draw: draw " + format.volume(amount) + " of hot water in about " + format.time(drawTime())
+                        + ", best into buckets. Close all taps, note the clock, and read the gauge as soon as it stands"
+                        + " still. From now on no tap, hot or cold, is used.",
                 "Read the gauge 15 min and 30 min after the taps were closed. The heater is heating.",
                 "Peak: note the highest reading until the heater switches off by itself. A gauge with a drag pointer keeps"
                         + " it for you. Watch whether a relief valve drips, and catch what it gives.",
@@ -125,18 +123,10 @@ public record CheckProcedure(double amount) {
      */
     public CheckSheet simulate(HotWaterSystem house) {
         if (amount > Objects.requireNonNull(house, "house").tank().volume()) {
-            throw new IllegalArgumentException("amount: " + litres() + " L is more than the tank holds, "
-                    + litres(house.tank().volume()) + " L");
+            QuantityFormat format = QuantityFormat.ascii(UnitSystem.SI);
+            throw new IllegalArgumentException("amount: " + format.volume(amount) + " is more than the tank holds, "
+                    + format.volume(house.tank().volume()));
         }
         return new CheckRun(this, house).sheet();
-    }
-
-    private String litres() {
-        return litres(amount);
-    }
-
-    private static String litres(double volume) {
-        double value = VolumeUnit.LITRE.fromSi(volume);
-        return value < 10 ? String.format(Locale.ROOT, "%.1f", value) : String.format(Locale.ROOT, "%.0f", value);
     }
 }

@@ -207,7 +207,7 @@ class LimitsTest {
             String said = only(of(house().heater(unmixed(celsius).build())), "scald-without-mixing-valve")
                     .sentence()
                     .text(UnitSystem.US);
-            assertTrue(said.contains("within " + Elapsed.text(seconds) + ","), said);
+            assertTrue(said.contains("within " + Measure.time(seconds).text(UnitSystem.US) + ","), said);
         }
     }
 

@@ -28,9 +28,11 @@ import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.PowerUnit;
 import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.RatioUnit;
 import io.github.heatswell.units.TemperatureDifferenceUnit;
 import io.github.heatswell.units.TemperatureUnit;
+import io.github.heatswell.units.UnitSystem;
 import io.github.heatswell.units.VolumeUnit;
 import io.github.heatswell.water.GibbsPolynomialWater;
 import io.github.heatswell.water.LiquidWater;
@@ -334,11 +336,15 @@ class CheckProcedureTest {
 
     @Test
     void theProcedureBeginsWithSafetyAndNamesTheAmount() {
-        List<String> steps = CheckProcedure.of(Houses.lodge(4.2, 58).build()).steps();
+        List<String> steps =
+                CheckProcedure.of(Houses.lodge(4.2, 58).build()).steps(QuantityFormat.ascii(UnitSystem.SI));
 
         assertTrue(steps.get(0).contains("turn the heater off"));
         assertTrue(steps.get(0).contains("Never plug, cap or downsize a relief valve"));
         assertTrue(steps.stream().anyMatch(step -> step.contains("draw 77 L of hot water in about 8 min")));
-        assertTrue(new CheckProcedure(0.0035).steps().toString().contains("3.5 L"));
+        assertTrue(new CheckProcedure(0.0035)
+                .steps(QuantityFormat.ascii(UnitSystem.SI))
+                .toString()
+                .contains("3.5 L"));
     }
 }

@@ -8,6 +8,7 @@ import io.github.heatswell.scenarios.spread.VariedInput;
 import io.github.heatswell.scenarios.wording.Shown;
 import io.github.heatswell.simulation.SimulationException;
 import io.github.heatswell.study.StudyResult;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.verification.CheckProcedure;
 import io.github.heatswell.verification.CheckSheet;
 import io.github.heatswell.verification.PressureGauge;
@@ -71,9 +72,8 @@ final class PageCheck {
     }
 
     private Check sheet(CheckProcedure procedure, CheckSheet sheet) {
-        List<String> steps = procedure.steps().stream()
-                .map(step -> PageWords.volumesInBoth(step, shown))
-                .toList();
+        List<String> steps =
+                procedure.steps(QuantityFormat.printed(shown.units()).inBoth());
         StudyResult samples = UncertainCheck.study(
                         procedure,
                         varied.inputs().stream().map(VariedInput::input).toList(),

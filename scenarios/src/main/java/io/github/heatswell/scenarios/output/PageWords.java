@@ -15,8 +15,6 @@ final class PageWords {
     private static final Pattern NUMBER_AND_UNIT =
             Pattern.compile("(?<=\\d) (?=(bar|psi|L|gal|\u00b0C|\u00b0F|kWh|Btu|min|h|s|d)\\b)");
 
-    private static final Pattern LITRES = Pattern.compile("(?<![\\d.])(\\d+(?:\\.\\d+)?) L\\b");
-
     /** A number with its unit, as assumptions have it. */
     private static final Pattern QUANTITY = Pattern.compile("(-?\\d+(?:\\.\\d+)?) (\\S+)");
 
@@ -45,11 +43,6 @@ final class PageWords {
 
     static String capitalised(String words) {
         return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
-    }
-
-    /** A sentence whose litres are followed or preceded by gallons. */
-    static String volumesInBoth(String sentence, Shown shown) {
-        return LITRES.matcher(sentence).replaceAll(match -> inBoth(match.group(1) + " L", shown.units()));
     }
 
     /** A sentence whose bars are followed or preceded by psi. */

@@ -88,7 +88,7 @@ class BadRichScenarioTest {
             at: 4 bar | at: 0 bar | 18:32 | leaks[0].at: 0 bar is outside the allowed range, 0.1 bar to 25 bar
             leaks: [{ flow: 40 mL/min, at: 4 bar }] | leaks: { flow: 40 mL/min, at: 4 bar } | 18:1 | leaks: needs a list, not keys and values; write for instance 'leaks: [{ flow: 40 mL/min, at: 4 bar }]'
             at: 07:00 | at: 24:00 | 19:15 | draws[0].at: 24:00 is outside the allowed range
-            at: 07:00 | at: 19:15:00 | 19:1 | draws: the draw at 19:15 lasts 400 s and runs into the next one at 19:15
+            at: 07:00 | at: 19:15:00 | 19:1 | draws: the draw at 19:15 lasts 6 min 40 s and runs into the next one at 19:15
             volume: 40 L | volume: 0 L | 19:30 | draws[0].volume: 0 L is outside the allowed range, above 0 and drawn within a day
             volume: 40 L, | | 19:9 | draws[0].volume: is missing; write for instance 'volume: 40 L'
             volume: 40 L, flow: 6 L/min | volume: 40 L, flow: 1e-3 L/min | 19:30 | draws[0].volume: takes longer than a day at this flow

@@ -1,0 +1,386 @@
+package io.github.heatswell.units;
+
+import java.math.BigDecimal;
+import java.util.Objects;
+import java.util.function.Function;
+
+/**
+ * Quantities as people read them, on a screen, on a page and in a picture alike. The digits depend on the quantity and its
+ * unit alone; only the characters of the units differ ({@link Symbols}). Immutable.
+ *
+ * <p>Every number is rounded half up ({@link Decimals}) and has no zeros behind its last digit:
+ *
+ * <ul>
+ *   <li>pressures and their differences: at most two decimals in bar, one in psi;
+ *   <li>temperatures and their differences, masses and moments: at most one decimal;
+ *   <li>volumes and energies: three significant digits and at most two decimals;
+ *   <li>flows, powers and lengths: three significant digits;
+ *   <li>shares: whole percents, two digits below 10 %, and at most two decimals;
+ *   <li>times: the two largest units.
+ * </ul>
+ *
+ * <p>From 10 000 on, digits stand in groups of three. A volume or a difference of pressures too small to show is called
+ * "under 0.01 L", so that a little never reads as nothing.
+ *
+ * @param units the unit system, or the one that comes first
+ * @param symbols which characters units are written in
+ * @param both whether the other unit system follows in brackets, as in {@code 7 bar (101.5 psi)}
+ */
+public record QuantityFormat(UnitSystem units, Symbols symbols, boolean both) {
+
+    /** The characters that units and the space before them are written in. */
+    public enum Symbols {
+        /** Characters that every terminal shows: {@code 58 degC}. */
+        ASCII,
+        /** Degree signs and ordinary spaces, for pictures and for other programs: {@code 58 °C}. */
+        UNICODE,
+        /** Degree signs, and spaces at which no line breaks, for pages: {@code 58 °C}. */
+        PRINTED
+    }
+
+    private static final int THREE = 3;
+    private static final int ANY = Decimals.ANY;
+    private static final char NO_BREAK_SPACE = '\u00a0';
+
+    /** Digits are grouped from this number on. */
+    private static final BigDecimal GROUPED = BigDecimal.valueOf(10_000);
+
+    /**
+     * Checks that unit system and symbols are there.
+     *
+     * @param units the unit system, or the one that comes first
+     * @param symbols which characters units are written in
+     * @param both whether the other unit system follows in brackets
+     */
+    public QuantityFormat {
+        Objects.requireNonNull(units, "units");
+        Objects.requireNonNull(symbols, "symbols");
+    }
+
+    /**
+     * A format for terminals, in one unit system.
+     *
+     * @param units the unit system
+     * @return the format
+     */
+    public static QuantityFormat ascii(UnitSystem units) {
+        return new QuantityFormat(units, Symbols.ASCII, false);
+    }
+
+    /**
+     * A format for pictures and for texts that other programs take, in one unit system.
+     *
+     * @param units the unit system
+     * @return the format
+     */
+    public static QuantityFormat unicode(UnitSystem units) {
+        return new QuantityFormat(units, Symbols.UNICODE, false);
+    }
+
+    /**
+     * A format for pages, in one unit system.
+     *
+     * @param units the unit system
+     * @return the format
+     */
+    public static QuantityFormat printed(UnitSystem units) {
+        return new QuantityFormat(units, Symbols.PRINTED, false);
+    }
+
+    /**
+     * The same format with the other unit system behind the first, in brackets.
+     *
+     * @return the format; a quantity that reads alike in both is written once
+     */
+    public QuantityFormat inBoth() {
+        return new QuantityFormat(units, symbols, true);
+    }
+
+    /**
+     * The same format for one unit system alone.
+     *
+     * @param system the unit system
+     * @return the format
+     */
+    public QuantityFormat only(UnitSystem system) {
+        return new QuantityFormat(system, symbols, false);
+    }
+
+    /**
+     * A pressure.
+     *
+     * @param pascal the pressure (Pa), against whatever it is measured
+     * @return such as {@code 4.01 bar} or {@code 58.2 psi}
+     * @throws IllegalArgumentException if it is NaN or infinite
+     */
+    public String pressure(double pascal) {
+        return shown(system -> pressure(pascal, system));
+    }
+
+    /**
+     * A range of pressures.
+     *
+     * @param lowest its lower end (Pa)
+     * @param highest its upper end (Pa)
+     * @return such as {@code 4.04 to 4.36 bar}; one pressure if both ends read alike
+     * @throws IllegalArgumentException if an end is NaN or infinite
+     */
+    public String pressures(double lowest, double highest) {
+        return shown(system -> {
+            String from = pressure(lowest, system);
+            String to = pressure(highest, system);
+            String unit = with(system.pressure().symbol());
+            return from.equals(to) ? to : from.substring(0, from.length() - unit.length()) + " to " + to;
+        });
+    }
+
+    /**
+     * A difference of two pressures, such as a margin.
+     *
+     * @param pascal the difference (Pa)
+     * @return such as {@code 0.3 bar}; {@code under 0.01 bar} if it is above zero and too small to show
+     * @throws IllegalArgumentException if it is NaN or infinite
+     */
+    public String pressureDifference(double pascal) {
+        return shown(system -> small(pascal, system.pressure(), pressureDecimals(system), ANY));
+    }
+
+    /**
+     * Tells whether a difference of two pressures shows in the unit system that comes first.
+     *
+     * @param pascal the difference (Pa)
+     * @return true if it does not read as zero
+     * @throws IllegalArgumentException if it is NaN or infinite
+     */
+    public boolean shows(double pascal) {
+        BigDecimal exact = Decimals.exact(units.pressure().fromSi(pascal));
+        return Decimals.rounded(exact, pressureDecimals(units), ANY).signum() != 0;
+    }
+
+    /**
+     * A temperature on a thermometer.
+     *
+     * @param kelvin the temperature (K)
+     * @return such as {@code 58 degC}
+     * @throws IllegalArgumentException if it is NaN or infinite
+     */
+    public String temperature(double kelvin) {
+        return shown(system -> number(kelvin, system.temperature(), 1, ANY));
+    }
+
+    /**
+     * A difference of two temperatures.
+     *
+     * @param kelvin the difference (K)
+     * @return such as {@code 6 K} or {@code 10.8 degF}
+     * @throws IllegalArgumentException if it is NaN or infinite
+     */
+    public String temperatureDifference(double kelvin) {
+        return shown(system -> number(kelvin, system.temperatureDifference(), 1, ANY));
+    }
+
+    /**
+     * A volume.
+     *
+     * @param cubicMetres the volume (m3)
+     * @return such as {@code 3.15 L}; {@code under 0.01 L} if it is above zero and too small to show
+     * @throws IllegalArgumentException if it is NaN or infinite
+     */
+    public String volume(double cubicMetres) {
+        return shown(system -> small(cubicMetres, system.volume(), 2, THREE));
+    }
+
+    /**
+     * A volume as water bills have it.
+     *
+     * @param cubicMetres the volume (m3)
+     * @return such as {@code 1.24 m3} or {@code 328 gal}; {@code under 0.01 m3} if it is above zero and too small to show
+     * @throws IllegalArgumentException if it is NaN or infinite
+     */
+    public String largeVolume(double cubicMetres) {
+        return shown(system ->
+                small(cubicMetres, system == UnitSystem.SI ? VolumeUnit.CUBIC_METRE : VolumeUnit.US_GALLON, 2, THREE));
+    }
+
+    /**
+     * A volume flow.
+     *
+     * @param cubicMetresPerSecond the flow (m3/s)
+     * @return such as {@code 12 L/min} or {@code 3.17 gal/min}; below 0.1 L/min in {@code mL/min}
+     * @throws IllegalArgumentException if it is NaN or infinite
+     */
+    public String flow(double cubicMetresPerSecond) {
+        return shown(system -> {
+            boolean drips = system == UnitSystem.SI
+                    && cubicMetresPerSecond != 0
+                    && Math.abs(FlowUnit.LITRE_PER_MINUTE.fromSi(cubicMetresPerSecond)) < 0.09995;
+            return number(cubicMetresPerSecond, drips ? FlowUnit.MILLILITRE_PER_MINUTE : system.flow(), ANY, THREE);
+        });
+    }
+
+    /**
+     * A heating power.
+     *
+     * @param watt the power (W)
+     * @return such as {@code 2.4 kW} or {@code 8190 Btu/h}
+     * @throws IllegalArgumentException if it is NaN or infinite
+     */
+    public String power(double watt) {
+        return shown(system -> number(watt, system.power(), ANY, THREE));
+    }
+
+    /**
+     * An amount of heat.
+     *
+     * @param joule the heat (J)
+     * @return such as {@code 17.5 kWh} or {@code 59 800 Btu}
+     * @throws IllegalArgumentException if it is NaN or infinite
+     */
+    public String energy(double joule) {
+        return shown(
+                system -> number(joule, system == UnitSystem.SI ? EnergyUnit.KILOWATT_HOUR : EnergyUnit.BTU, 2, THREE));
+    }
+
+    /**
+     * A mass.
+     *
+     * @param kilogram the mass (kg)
+     * @return such as {@code 13.4 kg}
+     * @throws IllegalArgumentException if it is NaN or infinite
+     */
+    public String mass(double kilogram) {
+        return shown(system -> number(kilogram, system.mass(), 1, ANY));
+    }
+
+    /**
+     * A length.
+     *
+     * @param metre the length (m)
+     * @return such as {@code 1.23 m} or {@code 48.6 in}
+     * @throws IllegalArgumentException if it is NaN or infinite
+     */
+    public String length(double metre) {
+        return shown(system -> number(metre, system == UnitSystem.SI ? LengthUnit.METRE : LengthUnit.INCH, ANY, THREE));
+    }
+
+    /**
+     * A bending moment.
+     *
+     * @param newtonMetre the moment (N m)
+     * @return such as {@code 58.8 N m}
+     * @throws IllegalArgumentException if it is NaN or infinite
+     */
+    public String moment(double newtonMetre) {
+        return shown(system -> number(newtonMetre, system.moment(), 1, ANY));
+    }
+
+    /**
+     * A time that passes, in the two largest units that are worth saying.
+     *
+     * @param seconds the time (s)
+     * @return such as {@code 8.4 s}, {@code 10 min 16 s}, {@code 3 d 2 h} or {@code 2.3 years} of 365.25 days
+     * @throws IllegalArgumentException if it is NaN or infinite
+     */
+    public String time(double seconds) {
+        String text = Spans.text(seconds);
+        return symbols == Symbols.PRINTED ? text.replace(' ', NO_BREAK_SPACE) : text;
+    }
+
+    /**
+     * A share of a whole.
+     *
+     * @param share the share (-)
+     * @return such as {@code 60 %}, {@code 3.5 %} or {@code 0.35 %}
+     * @throws IllegalArgumentException if it is NaN or infinite
+     */
+    public String share(double share) {
+        BigDecimal percent = Decimals.exact(100 * share);
+        int before = percent.precision() - percent.scale();
+        return digits(Decimals.rounded(percent, 2, Math.max(2, before))) + with("%");
+    }
+
+    /**
+     * A quantity in a unit that somebody chose, to so many significant digits.
+     *
+     * @param number the number, in the unit
+     * @param unit the unit
+     * @param significant how many digits count, at least 1
+     * @return such as {@code 0.045 in}
+     * @throws IllegalArgumentException if the number is NaN or infinite
+     */
+    public String given(double number, Unit unit, int significant) {
+        String digits = digits(Decimals.rounded(Decimals.exact(number), ANY, significant));
+        return unit.symbol().isEmpty() ? digits : digits + with(unit.symbol());
+    }
+
+    /**
+     * A unit as it stands behind its numbers.
+     *
+     * @param unit the unit
+     * @return such as {@code bar}, and {@code degC} or {@code °C}
+     */
+    public String symbol(Unit unit) {
+        return symbol(unit.symbol());
+    }
+
+    private String shown(Function<UnitSystem, String> one) {
+        String first = one.apply(units);
+        String second = both ? one.apply(units.other()) : first;
+        return first.equals(second) ? first : first + " (" + second + ")";
+    }
+
+    private String pressure(double pascal, UnitSystem system) {
+        return number(pascal, system.pressure(), pressureDecimals(system), ANY);
+    }
+
+    private static int pressureDecimals(UnitSystem system) {
+        return system == UnitSystem.SI ? 2 : 1;
+    }
+
+    private String number(double si, Unit unit, int decimals, int significant) {
+        BigDecimal exact = Decimals.exact(unit.fromSi(si));
+        return digits(Decimals.rounded(exact, decimals, significant)) + with(unit.symbol());
+    }
+
+    /** A quantity that never reads as nothing while it is something. */
+    private String small(double si, Unit unit, int decimals, int significant) {
+        BigDecimal exact = Decimals.exact(unit.fromSi(si));
+        BigDecimal rounded = Decimals.rounded(exact, decimals, significant);
+        return exact.signum() > 0 && rounded.signum() == 0
+                ? "under" + space() + BigDecimal.ONE.movePointLeft(decimals).toPlainString() + with(unit.symbol())
+                : digits(rounded) + with(unit.symbol());
+    }
+
+    private String digits(BigDecimal rounded) {
+        String plain = Decimals.plain(rounded);
+        if (rounded.abs().compareTo(GROUPED) < 0) {
+            return plain;
+        }
+        int point = plain.indexOf('.');
+        StringBuilder grouped = new StringBuilder(plain);
+        for (int at = (point < 0 ? plain.length() : point) - THREE; at > (rounded.signum() < 0 ? 1 : 0); at -= THREE) {
+            grouped.insert(at, space());
+        }
+        return grouped.toString();
+    }
+
+    private String with(String unit) {
+        return space() + symbol(unit);
+    }
+
+    private String symbol(String unit) {
+        return switch (symbols) {
+            case ASCII -> unit;
+            case UNICODE -> typographic(unit);
+            case PRINTED -> typographic(unit).replace(' ', NO_BREAK_SPACE);
+        };
+    }
+
+    private static String typographic(String unit) {
+        return unit.replace("deg", "\u00b0").replace("m3", "m\u00b3");
+    }
+
+    private char space() {
+        return symbols == Symbols.PRINTED ? NO_BREAK_SPACE : ' ';
+    }
+}
