@@ -28,7 +28,8 @@ public final class Findings {
             new PeakRule(),
             new HiddenExpansionRule(),
             new VesselWeightRule(),
-            new WaterTemperatureRule());
+            new WaterTemperatureRule(),
+            new MixedWaterRule());
 
     private Findings() {}
 

@@ -19,21 +19,33 @@ public record Audit(double massResidual, double massMoved, double energyResidual
     public static final double BOUND = 1e-6;
 
     /**
-     * The mass unaccounted for as a fraction of what moved.
+     * The least mass a residual is held against (kg). A run that ends where it begins moves nothing, and what rounding leaves of
+     * a tank's inventory is no fraction of that: a milligram, a fiftieth of a drop, closes the books of any run.
+     */
+    public static final double MIN_MASS = 1;
+
+    /**
+     * The least energy a residual is held against (J), for the same reason: one joule closes the books of any run. It warms a
+     * glass of water by a thousandth of a kelvin.
+     */
+    public static final double MIN_ENERGY = 1e6;
+
+    /**
+     * The mass unaccounted for as a fraction of what moved, or of {@link #MIN_MASS} if less moved.
      *
-     * @return the fraction (-), 0 if nothing moved
+     * @return the fraction (-)
      */
     public double massFraction() {
-        return fraction(massResidual, massMoved);
+        return Math.abs(massResidual) / Math.max(massMoved, MIN_MASS);
     }
 
     /**
-     * The energy unaccounted for as a fraction of what moved.
+     * The energy unaccounted for as a fraction of what moved, or of {@link #MIN_ENERGY} if less moved.
      *
-     * @return the fraction (-), 0 if nothing moved
+     * @return the fraction (-)
      */
     public double energyFraction() {
-        return fraction(energyResidual, energyMoved);
+        return Math.abs(energyResidual) / Math.max(energyMoved, MIN_ENERGY);
     }
 
     /**
@@ -43,9 +55,5 @@ public record Audit(double massResidual, double massMoved, double energyResidual
      */
     public boolean closes() {
         return massFraction() <= BOUND && energyFraction() <= BOUND;
-    }
-
-    private static double fraction(double residual, double moved) {
-        return moved > 0 ? Math.abs(residual) / moved : Math.abs(residual);
     }
 }

@@ -139,8 +139,7 @@ final class Balance {
             }
             case RETURNING -> solveHeld(conditions.streetRate());
             case FREE -> solveFree(0);
-            case FILLING ->
-                solveFree(cold.density() * plant.feed.filling(y[StateVector.PRESSURE], y[StateVector.STREET]));
+            case FILLING -> solveFilling(y);
             case SETTLED -> solveSettled(y, modes, rates);
         }
         fill(y, modes, rates);
@@ -183,6 +182,10 @@ final class Balance {
     private double hotFlow(double coldTemperature, double top, double topDensity) {
         double tap = conditions.draw().flow();
         double wanted = conditions.draw().mixedTemperature().orElse(Double.POSITIVE_INFINITY);
+        if (wanted <= coldTemperature) {
+            // cold water alone is warmer than asked for: whoever stands at the tap leaves the hot side shut
+            return 0;
+        }
         return top <= wanted
                 ? topDensity * tap
                 : mixedDensity * tap * (wanted - coldTemperature) / (top - coldTemperature);
@@ -271,6 +274,25 @@ final class Balance {
         return step;
     }
 
+    /**
+     * The feed runs towards its own pressure. A reducing valve passes what its droop leaves. Any other feed gives the house
+     * what would hold it where it is, and beyond that what the service line lets through; so the house arrives at the
+     * feed's own pressure, whatever it gives off on the way.
+     */
+    private void solveFilling(double[] y) {
+        double p = y[StateVector.PRESSURE];
+        double street = y[StateVector.STREET];
+        boolean down = plant.feed.returns(p, street);
+        double filling = cold.density() * plant.feed.filling(p, street);
+        if (plant.feed.droop > 0 && !down) {
+            solveFree(filling);
+            return;
+        }
+        solveHeld(down || plant.feed.followsStreet(street) ? conditions.streetRate() : 0);
+        double holding = plant.feed.open ? supplyFlow : down ? Math.min(0, supplyFlow) : Math.max(0, supplyFlow);
+        solveFree(holding + filling);
+    }
+
     /** The flow of the feed is given; pressure takes up the difference. */
     private void solveFree(double feed) {
         supplyFlow = feed;
@@ -333,7 +355,8 @@ final class Balance {
         fillSupply(modes.rule, rates);
         rates[StateVector.DRAWN] = drawFlow;
         rates[StateVector.LEAKED] = leakFlow;
-        rates[StateVector.DELIVERED] = drawFlow * (column.topEnthalpy() - cold.enthalpy());
+        // water no warmer than the feed brings no heat to a tap
+        rates[StateVector.DELIVERED] = drawFlow * Math.max(0, column.topEnthalpy() - cold.enthalpy());
         rates[StateVector.HEAT_LOST] = column.lost();
         double port = (tankInflow > 0 ? cold.enthalpy() : column.bottomEnthalpy()) - referenceEnthalpy;
         rates[StateVector.CARRIED] = tankInflow * port
@@ -426,6 +449,29 @@ final class Balance {
         } else {
             Arrays.fill(into, 0, count, branch.vesselWater(pressures[0], gasTemperatures[0], diaphragm));
         }
+    }
+
+    /**
+     * Moves the pressure at once, all other flows standing still: water from the branch presses into the tank, or out of it,
+     * and brings its enthalpy.
+     *
+     * @param y the state, with the pressure before; temperatures and carried energy are changed with the pressure
+     * @param modes the modes
+     * @param step by how much (Pa)
+     */
+    void press(double[] y, Modes modes, double step) {
+        lastModes = null;
+        double p = y[StateVector.PRESSURE];
+        column.prepare(y, vector, modes);
+        prepareCold(y[StateVector.COLD], p);
+        double port = (step > 0 ? cold.enthalpy() : column.bottomEnthalpy()) - referenceEnthalpy;
+        double[] warmer = probe;
+        double in = column.press(step, cold.enthalpy(), warmer, vector.lowest);
+        for (int i = vector.lowest; i <= vector.highest; i++) {
+            y[i] += warmer[i];
+        }
+        y[StateVector.CARRIED] += in * port - p * column.shellRate(step);
+        y[StateVector.PRESSURE] = p + step;
     }
 
     /** All water in the system (kg). */

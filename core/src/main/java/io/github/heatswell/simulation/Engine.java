@@ -224,7 +224,7 @@ final class Engine {
         double pressure = state[StateVector.PRESSURE];
         modes = chooser.choose(candidate, conditions, state);
         if (state[StateVector.PRESSURE] != pressure) {
-            ledger.adjust(state, before, pressure);
+            ledger.adjust(state, modes, pressure);
         }
         reportSupply(before.rule, modes.rule);
         reportHeater();

@@ -55,8 +55,13 @@ final class Feed {
         return street <= lockUp;
     }
 
+    /** The pressure (Pa, absolute) a system runs towards: from below that of the feed, from above the one its bypass keeps. */
+    double target(double pressure, double street) {
+        return returns(pressure, street) ? street + bypassOpens : standing(street);
+    }
+
     /**
-     * Flow into a system that is not at the pressure of the feed; negative if water goes back.
+     * What {@link #resistance} lets into a system that is not at the pressure of the feed; negative if water goes back.
      *
      * @param pressure pressure of the system (Pa, absolute)
      * @param street pressure of the street (Pa, absolute)

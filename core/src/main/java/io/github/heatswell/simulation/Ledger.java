@@ -48,18 +48,22 @@ final class Ledger {
     }
 
     /**
-     * Enters the water that came in when the pressure was put exactly onto that of the feed: the last pascals of an
-     * approach that would take for ever. Nothing else that changes with the modes is entered, so that it would show in the
+     * Enters the water that came in, or went back, when the pressure was put exactly onto that of the feed: the last pascals of
+     * an approach that would take for ever. Nothing else that changes with the modes is entered, so that it would show in the
      * audit.
      *
-     * @param y the state, with its new pressure
-     * @param modes the modes before the change
+     * @param y the state, with its new pressure; the tank's temperatures follow
+     * @param modes the modes from now on
      * @param pressure the pressure (Pa, absolute) before it
      */
     void adjust(double[] y, Modes modes, double pressure) {
-        double[] former = y.clone();
-        former[StateVector.PRESSURE] = pressure;
-        y[StateVector.LET_IN] += balance.inventory(y, modes) - balance.inventory(former, modes);
+        double step = y[StateVector.PRESSURE] - pressure;
+        y[StateVector.PRESSURE] = pressure;
+        double before = balance.inventory(y, modes);
+        balance.press(y, modes, step);
+        double gained = balance.inventory(y, modes) - before;
+        y[StateVector.LET_IN] += Math.max(gained, 0);
+        y[StateVector.RETURNED] += Math.max(-gained, 0);
     }
 
     Totals totals(double[] y, List<Event> events) {

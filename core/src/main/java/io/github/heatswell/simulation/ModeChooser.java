@@ -98,14 +98,9 @@ final class ModeChooser {
     private Modes withBypass(Modes modes, double[] y, double returning) {
         double p = y[StateVector.PRESSURE];
         if (p > returning + AT_FEED) {
-            Modes filling = modes.withRule(PressureRule.FILLING);
-            balance.evaluate(y, filling, rates);
-            if (Math.abs(balance.distanceFromFollowing(y)) > AT_FEED) {
-                return filling;
-            }
-        } else {
-            y[StateVector.PRESSURE] = returning;
+            return modes.withRule(PressureRule.FILLING);
         }
+        y[StateVector.PRESSURE] = returning;
         Modes back = modes.withRule(PressureRule.RETURNING);
         balance.evaluate(y, back, rates);
         if (balance.supplyFlow() <= NO_FLOW) {
@@ -125,14 +120,12 @@ final class ModeChooser {
         Modes held = modes.withRule(PressureRule.HELD);
         balance.evaluate(y, held, rates);
         boolean closes = balance.supplyFlow() < -NO_FLOW && !plant.feed.open;
-        if (Math.abs(p - standing) <= (closes ? CLOSES_WITHIN : AT_FEED)) {
-            // what has risen above the feed stays there: put back, it would undo what the rise has just opened
-            y[StateVector.PRESSURE] = closes ? Math.max(p, standing) : standing;
-            return closes ? modes.withRule(PressureRule.FREE) : held;
+        if (Math.abs(p - standing) > (closes ? CLOSES_WITHIN : AT_FEED)) {
+            return modes.withRule(PressureRule.FILLING);
         }
-        Modes filling = modes.withRule(PressureRule.FILLING);
-        balance.evaluate(y, filling, rates);
-        return !closes && Math.abs(balance.distanceFromFollowing(y)) <= AT_FEED ? held : filling;
+        // what has risen above the feed stays there: put back, it would undo what the rise has just opened
+        y[StateVector.PRESSURE] = plant.feed.open ? standing : Math.max(p, standing);
+        return closes ? modes.withRule(PressureRule.FREE) : held;
     }
 
     /**
@@ -142,7 +135,7 @@ final class ModeChooser {
     private Modes withDroopingFeed(Modes modes, double[] y, double standing) {
         double p = y[StateVector.PRESSURE];
         if (p >= standing - Balance.LITTLE_DROOP) {
-            y[StateVector.PRESSURE] = standing;
+            y[StateVector.PRESSURE] = Math.max(p, standing);
             Modes held = modes.withRule(PressureRule.HELD);
             balance.evaluate(y, held, rates);
             if (balance.supplyFlow() < -NO_FLOW) {

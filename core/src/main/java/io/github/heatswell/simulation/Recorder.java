@@ -7,7 +7,6 @@ import io.github.heatswell.result.Extreme;
 import io.github.heatswell.result.Extremes;
 import io.github.heatswell.result.Regime;
 import io.github.heatswell.result.TimeGrid;
-import io.github.heatswell.simulation.Modes.PressureRule;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -98,7 +97,7 @@ final class Recorder {
         modes = now;
         drawing = draw;
         power = power();
-        regime = regime();
+        regime = regime(y);
         look(time, y);
     }
 
@@ -210,14 +209,15 @@ final class Recorder {
         return sum;
     }
 
-    private Regime regime() {
-        if (modes.rule == PressureRule.RETURNING) {
-            return Regime.RETURNED;
-        }
-        if (modes.rule == PressureRule.HELD || modes.rule == PressureRule.FILLING) {
-            return plant.feed.open ? Regime.UNSEALED : Regime.FED;
-        }
-        return modes.anyValveOpen() ? Regime.RELIEVING : Regime.SEALED;
+    private Regime regime(double[] y) {
+        boolean down = plant.feed.returns(y[StateVector.PRESSURE], y[StateVector.STREET]);
+        return switch (modes.rule) {
+            case HELD -> plant.feed.open ? Regime.UNSEALED : Regime.FED;
+            // what comes through a reducing valve keeps to its droop all the time
+            case FILLING -> down ? Regime.RETURNED : plant.feed.droop > 0 ? Regime.FED : Regime.FILLING;
+            case RETURNING -> Regime.RETURNED;
+            case FREE, SETTLED -> modes.anyValveOpen() ? Regime.RELIEVING : Regime.SEALED;
+        };
     }
 
     private void look(double time, double[] y) {

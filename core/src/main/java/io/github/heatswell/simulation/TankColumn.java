@@ -2,6 +2,7 @@ package io.github.heatswell.simulation;
 
 import io.github.heatswell.water.LiquidWater;
 import io.github.heatswell.water.WaterState;
+import java.util.Arrays;
 
 /**
  * The water of the tank as a column of zones, each fully mixed: one or more layers of equal shell volume. With zone mass
@@ -247,6 +248,25 @@ final class TankColumn {
 
     private double enthalpyBelow(int z) {
         return z == 0 ? coldEnthalpy : states[z - 1].enthalpy();
+    }
+
+    /**
+     * What a step of the pressure does at once, with nothing else flowing: every flow has the direction of the step.
+     *
+     * @param step by how much pressure changes (Pa)
+     * @param cold enthalpy of cold water (J/kg)
+     * @param into takes by how much each layer becomes warmer (K)
+     * @param lowest where the lowest layer stands there
+     * @return what flows into the lowest zone (kg)
+     */
+    double press(double step, double cold, double[] into, int lowest) {
+        coldEnthalpy = cold;
+        Arrays.fill(heat, 0, zones, 0);
+        Arrays.fill(upward, 0, zones, step > 0);
+        flow[zones].set(0, 0, 0);
+        pass();
+        fill(step, 0, into, lowest);
+        return flow[0].at(step, 0);
     }
 
     /** Whether the flows have the directions assumed; if not, they are turned, and {@link #inflow} is due again. */

@@ -159,10 +159,14 @@ final class Watches {
         }
     }
 
-    /** How far (Pa) the pressure still is from counting as filled up to what the feed gives. */
+    /** How far (Pa) the pressure still is from counting as filled up, or let down, to what the feed gives. */
     private double distanceFromFilled(double[] y) {
-        boolean slow = plant.feed.droop > 0 && balance.settlingTime() >= Balance.FAST;
-        return slow ? SETTLED_WITHIN : Math.abs(balance.distanceFromFollowing(y)) - SETTLED_WITHIN;
+        Feed feed = plant.feed;
+        if (feed.droop > 0 && !feed.returns(y[PRESSURE], y[STREET])) {
+            boolean slow = balance.settlingTime() >= Balance.FAST;
+            return slow ? SETTLED_WITHIN : Math.abs(balance.distanceFromFollowing(y)) - SETTLED_WITHIN;
+        }
+        return Math.abs(y[PRESSURE] - feed.target(y[PRESSURE], y[STREET])) - SETTLED_WITHIN;
     }
 
     /** How far (Pa) the pressure still is from counting as settled; a constant if there is nothing to settle at. */

@@ -14,6 +14,8 @@ import static io.github.heatswell.finding.Sound.valve;
 import static io.github.heatswell.finding.Sound.vessel;
 import static io.github.heatswell.units.PressureUnit.BAR;
 
+import io.github.heatswell.draw.Draw;
+import io.github.heatswell.draw.DrawProfile;
 import io.github.heatswell.plant.ExpansionVessel;
 import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.plant.Leak;
@@ -44,6 +46,7 @@ final class Cases {
 
     static {
         devices();
+        mixing();
         expansion();
         vessels();
         supplies();
@@ -82,6 +85,17 @@ final class Cases {
         changed(
                 "mixing-valve-set-high",
                 h -> h.heater(heater(60).mixedTo(52, TemperatureUnit.CELSIUS).build()));
+    }
+
+    private static void mixing() {
+        Supply warm = supply(4).water(38, TemperatureUnit.CELSIUS).build();
+        Draw cool = Draw.ofVolume(36_000, 20, VolumeUnit.LITRE, 10, FlowUnit.LITRE_PER_MINUTE)
+                .mixedTo(35, TemperatureUnit.CELSIUS);
+        changed("mixed-draw-below-feed", h -> h.supply(warm).draws(DrawProfile.of("one tap", List.of(cool))));
+        changed(
+                "mixing-valve-below-feed",
+                h -> h.supply(warm)
+                        .heater(heater(60).mixedTo(35, TemperatureUnit.CELSIUS).build()));
     }
 
     private static void expansion() {

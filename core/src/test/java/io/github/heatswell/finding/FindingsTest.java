@@ -33,6 +33,8 @@ class FindingsTest {
             "dripping-hides-expansion",
             "expansion-control-missing",
             "expansion-returns-to-street",
+            "mixed-draw-below-feed",
+            "mixing-valve-below-feed",
             "mixing-valve-set-high",
             "peak-above-code-limit",
             "peak-near-relief",

@@ -96,6 +96,13 @@ class LimitsTest {
                         49,
                         1e-3,
                         c -> of(house().heater(heater(60).mixedTo(c, CELSIUS).build()))),
+                // a mixture is no cooler than its cooler part
+                below(
+                        "mixing-valve-below-feed",
+                        38,
+                        1e-3,
+                        c -> of(house().supply(supply(4).water(38, CELSIUS).build())
+                                .heater(heater(60).mixedTo(c, CELSIUS).build()))),
                 above("water-hotter-than-boiling", 99, 1e-3, c -> Findings.of(run(sound, 5, c))),
                 above(
                         "boiling-margin-small",

@@ -49,17 +49,21 @@ class ResultTest {
     })
     void booksCloseToTheStatedShare(double massShare, double energyShare, boolean closes) {
         // Moved amounts that are powers of two leave the shares exact.
-        Audit audit = new Audit(massShare * 2, 2, energyShare * 1024, 1024);
+        Audit audit = new Audit(massShare * 2, 2, energyShare * 0x1p21, 0x1p21);
         assertEquals(closes, audit.closes());
         assertEquals(Math.abs(massShare), audit.massFraction());
         assertEquals(Math.abs(energyShare), audit.energyFraction());
     }
 
+    /** What is left over where little moved is held against a kilogram and a megajoule. */
     @Test
-    void nothingMovedAndSomethingLeftOverDoesNotClose() {
+    void whereNothingMovedAMilligramAndAJouleMayBeLeftOver() {
         assertTrue(new Audit(0, 0, 0, 0).closes());
-        assertFalse(new Audit(1, 0, 0, 0).closes());
-        assertFalse(new Audit(0, 0, 1, 0).closes());
+        assertTrue(new Audit(-1e-6, 0, 1, 0).closes());
+        assertTrue(new Audit(1e-6, 0.5, -1, 5e5).closes());
+        assertFalse(new Audit(1.01e-6, 0, 0, 0).closes());
+        assertFalse(new Audit(0, 0, -1.01, 0).closes());
+        assertTrue(new Audit(2e-6, 2, 2, 2e6).closes());
     }
 
     /** By the documentation of the kinds: those that say "the run ends". */
