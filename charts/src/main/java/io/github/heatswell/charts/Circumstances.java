@@ -135,9 +135,7 @@ final class Circumstances {
 
     /** The first opening of a valve by temperature. */
     Optional<Event> openedHot() {
-        return summary.events().stream()
-                .filter(event -> OpeningCause.of(system, event).equals(Optional.of(OpeningCause.TEMPERATURE)))
-                .findFirst();
+        return summary.events().stream().filter(Event::openedByTemperature).findFirst();
     }
 
     private List<EventSpans.Stretch> outages() {

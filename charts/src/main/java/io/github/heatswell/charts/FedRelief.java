@@ -7,7 +7,6 @@ import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunSummary;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -36,7 +35,7 @@ final class FedRelief {
     List<Stretch> stretches() {
         List<Stretch> feeding = new EventSpans(summary).between(EventKind.SUPPLY_OPENED, EventKind.SUPPLY_CLOSED);
         return new EventSpans(summary)
-                .between(EventKind.RELIEF_OPENED, EventKind.RELIEF_RESEATED, this::byPressure).stream()
+                .between(EventKind.RELIEF_OPENED, EventKind.RELIEF_RESEATED, Event::openedByPressure).stream()
                         .filter(open -> open.length() >= SHORTEST && fed(open, feeding))
                         .toList();
     }
@@ -44,10 +43,6 @@ final class FedRelief {
     /** Whether the supply opens a valve by itself, or only keeps open what heating has opened. */
     boolean supplyOpensAValve() {
         return stretches().stream().anyMatch(open -> highestSupply(open) >= lowestSet() - SAME);
-    }
-
-    private boolean byPressure(Event opening) {
-        return OpeningCause.of(system, opening).equals(Optional.of(OpeningCause.PRESSURE));
     }
 
     private boolean fed(Stretch open, List<Stretch> feeding) {

@@ -8,7 +8,6 @@ import io.github.heatswell.result.Extreme;
 import io.github.heatswell.result.RunResult;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** The moments marked on the pressure of one run. Where they would cover each other some are left out, and it is said. */
 final class Marks {
@@ -70,8 +69,9 @@ final class Marks {
         List<ReliefValve> valves = result.system().reliefValves();
         for (int device = 0; device < valves.size(); device++) {
             String name = valves.get(device).name();
-            List<Event> hot = events(EventKind.RELIEF_OPENED, name).stream()
-                    .filter(this::isHot)
+            List<Event> hot = result.summary()
+                    .openings(name)
+                    .filter(Event::openedByTemperature)
                     .toList();
             List<Event> drawn = thinned(hot);
             for (Event event : drawn) {
@@ -89,8 +89,8 @@ final class Marks {
         boolean hot = false;
         for (Event event : result.events()) {
             boolean own = event.device().equals(name);
-            if (own && event.kind() == EventKind.RELIEF_OPENED) {
-                hot = isHot(event);
+            if (own && event.kind().hasCause()) {
+                hot = event.openedByTemperature();
             }
             if (own && !hot && event.kind() == EventKind.RELIEF_OPENED) {
                 openings.add(event);
@@ -104,10 +104,6 @@ final class Marks {
             String what = reseats.size() == 1 ? whose + "reseats" : "";
             marks.addAll(repeated(reseats, Mark.Kind.RELIEF_RESEATED, what, device));
         }
-    }
-
-    private boolean isHot(Event event) {
-        return OpeningCause.of(result.system(), event).equals(Optional.of(OpeningCause.TEMPERATURE));
     }
 
     private List<Event> events(EventKind kind, String device) {

@@ -42,6 +42,8 @@ final class ReliefWords {
                 .filter(relief -> relief.name().equals(name))
                 .findFirst()
                 .orElseThrow();
+        int times =
+                (int) summary.openings(name).filter(Event::openedByTemperature).count();
         double opensAt = summary.system().reliefValves().stream()
                 .filter(valve -> valve.name().equals(name))
                 .flatMapToDouble(valve -> valve.opensAtTemperature().stream())
@@ -50,7 +52,7 @@ final class ReliefWords {
         String subject =
                 summary.system().heater().thermostatStuck() ? "runaway heating is held at " : "water is held at ";
         return subject + amounts.temperature(opensAt) + " by “" + name + "”, which opens "
-                + Openings.times(total.openings()) + ", first " + when.at(first.time()) + ", and lets "
+                + Openings.times(times) + ", first " + when.at(first.time()) + ", and lets "
                 + amounts.foundVolume(total.volume()) + " through";
     }
 

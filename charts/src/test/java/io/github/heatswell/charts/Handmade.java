@@ -8,6 +8,7 @@ import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.Extreme;
 import io.github.heatswell.result.Extremes;
 import io.github.heatswell.result.Numerics;
+import io.github.heatswell.result.OpeningCause;
 import io.github.heatswell.result.Regime;
 import io.github.heatswell.result.ReliefTotal;
 import io.github.heatswell.result.RunResult;
@@ -21,6 +22,7 @@ import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Results written by hand, for what no sensible run would give and for numbers that are known beforehand. */
 public final class Handmade {
@@ -45,9 +47,19 @@ public final class Handmade {
         return new Handmade(system, step, gaugeBar);
     }
 
-    /** Adds an event at a gauge pressure (bar). */
+    /** Adds an event at a gauge pressure (bar); a relief valve opens by pressure. */
     public Handmade event(double time, EventKind kind, String device, double gauge) {
-        events.add(new Event(time, kind, device, absolute(gauge), 285.15 + time / step));
+        return event(time, kind, device, gauge, kind == EventKind.RELIEF_OPENED ? OpeningCause.PRESSURE : null);
+    }
+
+    /** Adds the opening of a relief valve by hot water, at a gauge pressure (bar). */
+    public Handmade openedByTemperature(double time, EventKind kind, String device, double gauge) {
+        return event(time, kind, device, gauge, OpeningCause.TEMPERATURE);
+    }
+
+    private Handmade event(double time, EventKind kind, String device, double gauge, OpeningCause cause) {
+        double temperature = 285.15 + time / step;
+        events.add(new Event(time, kind, device, absolute(gauge), temperature, Optional.ofNullable(cause)));
         return this;
     }
 

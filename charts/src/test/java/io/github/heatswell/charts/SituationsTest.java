@@ -15,7 +15,6 @@ import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.time.Duration;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -128,19 +127,6 @@ class SituationsTest {
         assertTrue(Double.parseDouble(bypass[17]) > 1, "returned: " + bypass[17]);
         assertEquals("6", bypass[20]);
         assertTrue(Double.parseDouble(rows[2].split(",", -1)[22]) > 3600, "cut-out");
-    }
-
-    @Test
-    void onlyOpeningsHaveACause() {
-        RunResult result = Houses.runaway();
-        assertEquals(
-                Optional.empty(),
-                OpeningCause.of(
-                        result.system(), result.first(EventKind.HEATER_ON).orElseThrow()));
-        assertEquals(
-                Optional.of(OpeningCause.PRESSURE),
-                OpeningCause.of(
-                        result.system(), result.first(EventKind.RELIEF_OPENED).orElseThrow()));
     }
 
     @Test

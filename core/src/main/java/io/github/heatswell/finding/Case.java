@@ -7,6 +7,7 @@ import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.plant.ReducingValve;
 import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.plant.Supply;
+import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunSummary;
 import java.util.List;
@@ -154,7 +155,7 @@ final class Case {
                 || hottest().orElse(0) > BoilingRule.boilsInTheOpen(this)
                 || run.flatMap(summary -> summary.first(EventKind.CUT_OUT_TRIPPED))
                         .isPresent()
-                || run.filter(summary -> ReliefOpeningRule.openedByHeat(this, summary))
+                || run.filter(summary -> summary.events().stream().anyMatch(Event::openedByTemperature))
                         .isPresent();
     }
 

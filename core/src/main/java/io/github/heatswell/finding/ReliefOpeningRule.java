@@ -4,48 +4,25 @@ import static io.github.heatswell.finding.Measure.gauge;
 
 import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunSummary;
 import java.util.function.Consumer;
 
 /** A relief valve that opened in a run: by temperature, or by pressure, which makes it the means of expansion control. */
 final class ReliefOpeningRule implements Rule {
 
-    /** An opening this far below the set pressure (Pa) has another cause: the temperature. */
-    private static final double LOCATED = 1_000;
-
     @Override
     public void look(Case subject, Consumer<Finding> found) {
         subject.run.ifPresent(run -> subject.house.reliefValves().forEach(valve -> look(subject, run, valve, found)));
     }
 
-    /** Whether a valve opened by temperature in the run. */
-    static boolean openedByHeat(Case subject, RunSummary run) {
-        return subject.house.reliefValves().stream()
-                .anyMatch(valve -> run.events().stream()
-                        .anyMatch(event -> opened(event, valve) && !byPressure(subject, run, event, valve)));
-    }
-
     private static void look(Case subject, RunSummary run, ReliefValve valve, Consumer<Finding> found) {
-        run.events().stream()
-                .filter(event -> opened(event, valve) && !byPressure(subject, run, event, valve))
-                .findFirst()
-                .ifPresent(event -> found.accept(byTemperature(valve)));
-        long times = run.events().stream()
-                .filter(event -> opened(event, valve) && byPressure(subject, run, event, valve))
-                .count();
+        if (run.openings(valve.name()).anyMatch(Event::openedByTemperature)) {
+            found.accept(byTemperature(valve));
+        }
+        long times = run.openings(valve.name()).filter(Event::openedByPressure).count();
         if (times > 0 && !subject.open() && subject.soundVessel().isEmpty() && !subject.drivenUp()) {
             found.accept(controlling(subject, valve, times));
         }
-    }
-
-    private static boolean opened(Event event, ReliefValve valve) {
-        return event.kind() == EventKind.RELIEF_OPENED && event.device().equals(valve.name());
-    }
-
-    private static boolean byPressure(Case subject, RunSummary run, Event event, ReliefValve valve) {
-        return run.gauge(event.pressureAbsolute()) > subject.opens(valve) - LOCATED
-                || valve.opensAtTemperature().isEmpty();
     }
 
     private static Finding byTemperature(ReliefValve valve) {

@@ -6,6 +6,7 @@ import static io.github.heatswell.finding.Measure.volume;
 import io.github.heatswell.plant.ExpansionVessel;
 import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.plant.Tank;
+import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.water.GibbsPolynomialWater;
@@ -60,10 +61,7 @@ final class VesselSizeRule implements Rule {
     private static boolean reliefOpened(Case subject, RunSummary run) {
         return subject.firstRelief()
                 .map(ReliefValve::name)
-                .filter(name -> run.events().stream()
-                        .anyMatch(event -> event.kind() == EventKind.RELIEF_OPENED
-                                && event.device().equals(name)))
-                .filter(name -> subject.peak() > subject.firstLimit() - 1e3)
+                .filter(name -> run.openings(name).anyMatch(Event::openedByPressure))
                 .isPresent();
     }
 

@@ -8,8 +8,13 @@ public enum EventKind {
     HEATER_ON("heater on"),
     /** The thermostat switched the burner or element off. */
     HEATER_OFF("heater off"),
-    /** A relief valve left its seat. */
+    /** A relief valve left its seat. {@link Event#cause()} says why. */
     RELIEF_OPENED("relief valve opened"),
+    /**
+     * A temperature and pressure relief valve that pressure had lifted opened fully, because the hottest water had reached the
+     * temperature at which it opens.
+     */
+    RELIEF_OPENED_FULLY("relief valve opened fully by hot water"),
     /** A relief valve closed again. */
     RELIEF_RESEATED("relief valve reseated"),
     /** The system's pressure passed the vessel's gas pressure and the diaphragm left its seat. */
@@ -64,6 +69,15 @@ public enum EventKind {
      */
     public String description() {
         return description;
+    }
+
+    /**
+     * Whether {@link Event#cause()} tells what brought this about: a relief valve opens, or opens fully.
+     *
+     * @return true for the opening of a relief valve
+     */
+    public boolean hasCause() {
+        return this == RELIEF_OPENED || this == RELIEF_OPENED_FULLY;
     }
 
     /**

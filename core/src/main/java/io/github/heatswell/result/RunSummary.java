@@ -4,6 +4,7 @@ import io.github.heatswell.plant.HotWaterSystem;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Everything a run found except its course, sample by sample. Immutable.
@@ -63,6 +64,18 @@ public record RunSummary(
     public Optional<Event> first(EventKind kind) {
         Objects.requireNonNull(kind, "kind");
         return events.stream().filter(event -> event.kind() == kind).findFirst();
+    }
+
+    /**
+     * When and why a relief valve opened, and when hot water opened it fully.
+     *
+     * @param valve its name
+     * @return the events of this valve that have a cause, in the order of time
+     */
+    public Stream<Event> openings(String valve) {
+        Objects.requireNonNull(valve, "valve");
+        return events.stream()
+                .filter(event -> event.kind().hasCause() && event.device().equals(valve));
     }
 
     /**

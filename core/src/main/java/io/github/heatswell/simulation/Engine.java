@@ -198,7 +198,7 @@ final class Engine {
             closeTap();
             world();
         } else if (kind != null) {
-            recorder.event(time, kind, due.device(), state);
+            recorder.event(time, due, state);
             if (kind == EventKind.RELIEF_OPENED && chatter.seen(time, due.device())) {
                 recorder.event(time, EventKind.RELIEF_CHATTERS, due.device(), state);
                 return true;

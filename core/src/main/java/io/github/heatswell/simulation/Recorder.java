@@ -127,6 +127,11 @@ final class Recorder {
         events.add(new Event(time, kind, device, y[StateVector.PRESSURE], vector.mean(y)));
     }
 
+    /** Takes down what a watch reports. */
+    void event(double time, Watch due, double[] y) {
+        events.add(new Event(time, due.kind(), due.device(), y[StateVector.PRESSURE], vector.mean(y), due.cause()));
+    }
+
     List<Event> events() {
         return events;
     }

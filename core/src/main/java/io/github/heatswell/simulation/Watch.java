@@ -1,6 +1,8 @@
 package io.github.heatswell.simulation;
 
 import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.OpeningCause;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 
 /**
@@ -9,11 +11,18 @@ import java.util.function.UnaryOperator;
  *
  * @param kind what is reported, or null for a change that is only the solver's business
  * @param device the relief valve concerned, or empty text
+ * @param cause what opens the relief valve, or empty for everything but an opening
  * @param after what becomes of the modes, worked out only for the watch that falls due
  * @param distance how far off it still is
  * @param ofFlows whether the distance asks the balance for what flows, and not the state alone
  */
-record Watch(EventKind kind, String device, UnaryOperator<Modes> after, Distance distance, boolean ofFlows) {
+record Watch(
+        EventKind kind,
+        String device,
+        Optional<OpeningCause> cause,
+        UnaryOperator<Modes> after,
+        Distance distance,
+        boolean ofFlows) {
 
     /** The modes stay as they are. */
     static final UnaryOperator<Modes> SAME = UnaryOperator.identity();
@@ -31,15 +40,21 @@ record Watch(EventKind kind, String device, UnaryOperator<Modes> after, Distance
     }
 
     static Watch of(EventKind kind, UnaryOperator<Modes> after, Distance distance) {
-        return new Watch(kind, "", after, distance, false);
+        return of(kind, "", after, distance);
     }
 
     static Watch of(EventKind kind, String device, UnaryOperator<Modes> after, Distance distance) {
-        return new Watch(kind, device, after, distance, false);
+        return new Watch(kind, device, Optional.empty(), after, distance, false);
+    }
+
+    /** A relief valve opens, or opens fully. */
+    static Watch opening(
+            EventKind kind, String device, OpeningCause cause, UnaryOperator<Modes> after, Distance distance) {
+        return new Watch(kind, device, Optional.of(cause), after, distance, false);
     }
 
     static Watch silent(UnaryOperator<Modes> after, Distance distance) {
-        return new Watch(null, "", after, distance, false);
+        return new Watch(null, "", Optional.empty(), after, distance, false);
     }
 
     /** Whether it ends a segment because pressure and open valves have settled. */
@@ -48,6 +63,6 @@ record Watch(EventKind kind, String device, UnaryOperator<Modes> after, Distance
     }
 
     static Watch ofFlows(UnaryOperator<Modes> after, Distance distance) {
-        return new Watch(null, "", after, distance, true);
+        return new Watch(null, "", Optional.empty(), after, distance, true);
     }
 }

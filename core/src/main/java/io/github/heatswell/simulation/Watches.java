@@ -5,6 +5,7 @@ import static io.github.heatswell.simulation.StateVector.PRESSURE;
 import static io.github.heatswell.simulation.StateVector.STREET;
 
 import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.OpeningCause;
 import io.github.heatswell.simulation.Modes.Diaphragm;
 import io.github.heatswell.simulation.Modes.PressureRule;
 import io.github.heatswell.water.Saturation;
@@ -193,19 +194,23 @@ final class Watches {
         UnaryOperator<Modes> lifted = now -> now.withLift(i, Valve.Lift.PRESSURE);
         UnaryOperator<Modes> hot = now -> now.withLift(i, Valve.Lift.TEMPERATURE);
         boolean minds = valve.opensAt < Double.POSITIVE_INFINITY;
+        Watch.Distance fromSet = y -> valve.opens - y[PRESSURE];
+        Watch.Distance fromHot = y -> valve.opensAt - y[vector.highest];
         switch (modes.lift(i)) {
             case CLOSED -> {
-                watches.add(Watch.of(EventKind.RELIEF_OPENED, valve.name, lifted, y -> valve.opens - y[PRESSURE]));
                 if (minds) {
-                    watches.add(
-                            Watch.of(EventKind.RELIEF_OPENED, valve.name, hot, y -> valve.opensAt - y[vector.highest]));
+                    // of what falls due at one moment the first in the list is taken
+                    watches.add(opened(valve, OpeningCause.BOTH, hot, y -> Math.max(fromSet.from(y), fromHot.from(y))));
+                    watches.add(opened(valve, OpeningCause.TEMPERATURE, hot, fromHot));
                 }
+                watches.add(opened(valve, OpeningCause.PRESSURE, lifted, fromSet));
             }
             case PRESSURE -> {
                 watches.add(Watch.of(
                         EventKind.RELIEF_RESEATED, valve.name, closed, y -> y[PRESSURE] - valve.reseats - RESEAT_GAP));
                 if (minds) {
-                    watches.add(Watch.silent(hot, y -> valve.opensAt - y[vector.highest]));
+                    watches.add(Watch.opening(
+                            EventKind.RELIEF_OPENED_FULLY, valve.name, OpeningCause.TEMPERATURE, hot, fromHot));
                 }
             }
             case TEMPERATURE ->
@@ -215,6 +220,10 @@ final class Watches {
                         closed,
                         y -> Math.max(y[vector.highest] - valve.reseatsAt, y[PRESSURE] - valve.opens)));
         }
+    }
+
+    private static Watch opened(Valve valve, OpeningCause cause, UnaryOperator<Modes> after, Watch.Distance distance) {
+        return Watch.opening(EventKind.RELIEF_OPENED, valve.name, cause, after, distance);
     }
 
     private void addDiaphragm(List<Watch> watches, Modes modes) {

@@ -4,6 +4,7 @@ import static io.github.heatswell.finding.Sound.event;
 import static io.github.heatswell.finding.Sound.guard;
 import static io.github.heatswell.finding.Sound.heater;
 import static io.github.heatswell.finding.Sound.house;
+import static io.github.heatswell.finding.Sound.opened;
 import static io.github.heatswell.finding.Sound.reduced;
 import static io.github.heatswell.finding.Sound.reducer;
 import static io.github.heatswell.finding.Sound.run;
@@ -25,6 +26,7 @@ import io.github.heatswell.plant.TrappedAir;
 import io.github.heatswell.plant.VesselBody;
 import io.github.heatswell.plant.VesselBody.Mounting;
 import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.OpeningCause;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.MassUnit;
@@ -154,7 +156,7 @@ final class Cases {
                 () -> Findings.of(run(bare, 7, 60, event(EventKind.RELIEF_OPENED, "T&P valve", 7))));
         ALL.put(
                 "relief-valve-opened-by-heat",
-                () -> Findings.of(run(sound, 6, 99, event(EventKind.RELIEF_OPENED, "T&P valve", 5))));
+                () -> Findings.of(run(sound, 6, 99, opened("T&P valve", 5, OpeningCause.TEMPERATURE))));
         ALL.put(
                 "vessel-bottomed-out",
                 () -> Findings.of(run(sound, 5.4, 60, event(EventKind.VESSEL_BOTTOMED_OUT, 5.4))));

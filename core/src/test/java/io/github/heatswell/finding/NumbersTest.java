@@ -4,6 +4,7 @@ import static io.github.heatswell.finding.Sound.event;
 import static io.github.heatswell.finding.Sound.guard;
 import static io.github.heatswell.finding.Sound.heater;
 import static io.github.heatswell.finding.Sound.house;
+import static io.github.heatswell.finding.Sound.opened;
 import static io.github.heatswell.finding.Sound.run;
 import static io.github.heatswell.finding.Sound.supply;
 import static io.github.heatswell.finding.Sound.tank;
@@ -27,6 +28,7 @@ import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.Extreme;
 import io.github.heatswell.result.Extremes;
+import io.github.heatswell.result.OpeningCause;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.PowerUnit;
@@ -316,7 +318,7 @@ class NumbersTest {
                 .isPresent());
         assertFalse(find(Findings.of(run(house, 7, 60, event(EventKind.RELIEF_OPENED, "other valve", 7))), id)
                 .isPresent());
-        assertFalse(find(Findings.of(run(house, 6.98, 60, event(EventKind.RELIEF_OPENED, "T&P valve", 6.98))), id)
+        assertFalse(find(Findings.of(run(house, 7, 60, opened("T&P valve", 7, OpeningCause.TEMPERATURE))), id)
                 .isPresent());
         assertTrue(find(Findings.of(run(house, 6.995, 60, event(EventKind.RELIEF_OPENED, "T&P valve", 7))), id)
                 .isPresent());

@@ -4,6 +4,7 @@ import static io.github.heatswell.finding.Sound.event;
 import static io.github.heatswell.finding.Sound.guard;
 import static io.github.heatswell.finding.Sound.heater;
 import static io.github.heatswell.finding.Sound.house;
+import static io.github.heatswell.finding.Sound.opened;
 import static io.github.heatswell.finding.Sound.reduced;
 import static io.github.heatswell.finding.Sound.reducer;
 import static io.github.heatswell.finding.Sound.run;
@@ -23,6 +24,7 @@ import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.plant.Supply;
 import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.OpeningCause;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.units.RatioUnit;
 import io.github.heatswell.units.UnitSystem;
@@ -122,7 +124,7 @@ class SafetyTest {
                 run(house, 5, 105),
                 run(house, 5, 140, event(EventKind.VAPOUR_FORMS, 3)),
                 run(house, 20, 60, event(EventKind.TEST_PRESSURE_REACHED, 20)),
-                run(house, 6, 99, event(EventKind.RELIEF_OPENED, "T&P valve", 5)));
+                run(house, 6, 99, opened("T&P valve", 5, OpeningCause.TEMPERATURE)));
     }
 
     /** Nobody is sent to a boiling tank, nor told to let its pressure off or to let cold water in. */

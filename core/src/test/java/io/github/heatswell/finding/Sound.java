@@ -19,6 +19,7 @@ import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.Extreme;
 import io.github.heatswell.result.Extremes;
 import io.github.heatswell.result.Numerics;
+import io.github.heatswell.result.OpeningCause;
 import io.github.heatswell.result.ReliefTotal;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.Totals;
@@ -32,6 +33,7 @@ import io.github.heatswell.units.TemperatureDifferenceUnit;
 import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.VolumeUnit;
 import java.util.List;
+import java.util.Optional;
 
 /** An invented house in which nothing is wrong, taken apart so that one thing can be, and runs of it written by hand. */
 final class Sound {
@@ -175,7 +177,17 @@ final class Sound {
         return event(kind, "", gaugeBar);
     }
 
+    /** An event after an hour; a relief valve opens by pressure. */
     static Event event(EventKind kind, String device, double gaugeBar) {
-        return new Event(3_600, kind, device, gaugeBar * 1e5 + 101_325, 333.15);
+        return event(kind, device, gaugeBar, kind == EventKind.RELIEF_OPENED ? OpeningCause.PRESSURE : null);
+    }
+
+    /** A relief valve opens by pressure, temperature or both. */
+    static Event opened(String device, double gaugeBar, OpeningCause cause) {
+        return event(EventKind.RELIEF_OPENED, device, gaugeBar, cause);
+    }
+
+    private static Event event(EventKind kind, String device, double gaugeBar, OpeningCause cause) {
+        return new Event(3_600, kind, device, gaugeBar * 1e5 + 101_325, 333.15, Optional.ofNullable(cause));
     }
 }

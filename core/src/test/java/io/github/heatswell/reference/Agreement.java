@@ -136,12 +136,12 @@ final class Agreement {
         };
     }
 
-    /** {@return the instants (s) the library found, by kind and device, up to where they can be compared} */
+    /** {@return the instants (s) the library found, by kind, device and cause, up to where they can be compared} */
     Map<String, List<Double>> libraryEvents() {
         return instants(library.events());
     }
 
-    /** {@return the instants (s) of the reference, by kind and device, up to where they can be compared} */
+    /** {@return the instants (s) of the reference, by kind, device and cause, up to where they can be compared} */
     Map<String, List<Double>> referenceEvents() {
         return instants(reference.events());
     }
@@ -181,10 +181,14 @@ final class Agreement {
         for (EventKind kind : EventKind.values()) {
             events.stream()
                     .filter(e -> e.kind() == kind && e.time() > NEAR && e.time() < comparableUntil)
-                    .forEach(e -> instants.computeIfAbsent(kind + " " + e.device(), k -> new ArrayList<>())
+                    .forEach(e -> instants.computeIfAbsent(kind + " " + e.device() + cause(e), k -> new ArrayList<>())
                             .add(e.time()));
         }
         return instants;
+    }
+
+    private static String cause(Event event) {
+        return event.cause().map(cause -> " " + cause).orElse("");
     }
 
     /** {@return the largest difference of the openings of a relief valve over the whole run (-)} */

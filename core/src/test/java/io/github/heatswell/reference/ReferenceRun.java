@@ -94,7 +94,7 @@ final class ReferenceRun {
                 return;
             }
             Transition taken = transitions.get(arrival.fired());
-            taken.kind().ifPresent(kind -> note(kind, taken.device()));
+            taken.kind().ifPresent(kind -> note(kind, taken));
             if (taken.next().isEmpty()) {
                 ended = true;
                 return;
@@ -111,8 +111,9 @@ final class ReferenceRun {
         steps += integrator.steps();
     }
 
-    private void note(EventKind kind, String device) {
-        events.add(new Event(time, kind, device, system.pressure(state, mode), system.temperature(state)));
+    private void note(EventKind kind, Transition taken) {
+        events.add(new Event(
+                time, kind, taken.device(), system.pressure(state, mode), system.temperature(state), taken.cause()));
     }
 
     private void sample() {

@@ -3,6 +3,7 @@ package io.github.heatswell.reference;
 import io.github.heatswell.plant.Heater;
 import io.github.heatswell.plant.Tank;
 import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.OpeningCause;
 import io.github.heatswell.water.Saturation;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,10 +14,12 @@ import java.util.Optional;
  *
  * @param kind what to report, or empty for a mere kink of the equations
  * @param device the relief valve, or empty
+ * @param cause what opens the relief valve, or empty for everything but an opening
  * @param trigger above zero once the mode is left
  * @param next the mode that follows, or empty if the run ends
  */
-record Transition(Optional<EventKind> kind, String device, Trigger trigger, Optional<Mode> next) {
+record Transition(
+        Optional<EventKind> kind, String device, Optional<OpeningCause> cause, Trigger trigger, Optional<Mode> next) {
 
     /**
      * Where one threshold serves both ways, the way back lies this much lower (Pa), so that rounding, a hundred
@@ -45,11 +48,11 @@ record Transition(Optional<EventKind> kind, String device, Trigger trigger, Opti
     private static final double HOTTEST = 423.15;
 
     static Transition kink(Trigger trigger, Mode next) {
-        return new Transition(Optional.empty(), "", trigger, Optional.of(next));
+        return new Transition(Optional.empty(), "", Optional.empty(), trigger, Optional.of(next));
     }
 
     static Transition of(EventKind kind, Trigger trigger, Mode next) {
-        return new Transition(Optional.of(kind), "", trigger, Optional.of(next));
+        return new Transition(Optional.of(kind), "", Optional.empty(), trigger, Optional.of(next));
     }
 
     /** {@return every way to leave a mode of a system} */
@@ -130,8 +133,9 @@ record Transition(Optional<EventKind> kind, String device, Trigger trigger, Opti
         Mode.Lift lift = mode.lifts().get(valve);
         if (lift != Mode.Lift.HOT && port.opensAt() < Double.POSITIVE_INFINITY) {
             list.add(new Transition(
-                    lift == Mode.Lift.CLOSED ? Optional.of(EventKind.RELIEF_OPENED) : Optional.empty(),
+                    Optional.of(lift == Mode.Lift.CLOSED ? EventKind.RELIEF_OPENED : EventKind.RELIEF_OPENED_FULLY),
                     port.name(),
+                    Optional.of(OpeningCause.TEMPERATURE),
                     (t, y) -> system.topTemperature(y) - port.opensAt(),
                     Optional.of(mode.withLift(valve, Mode.Lift.HOT))));
         }
@@ -144,6 +148,7 @@ record Transition(Optional<EventKind> kind, String device, Trigger trigger, Opti
             list.add(new Transition(
                     Optional.of(EventKind.RELIEF_OPENED),
                     port.name(),
+                    Optional.of(OpeningCause.PRESSURE),
                     (t, y) -> system.pressure(y, mode) - port.opens(),
                     Optional.of(opened)));
             return;
@@ -151,6 +156,7 @@ record Transition(Optional<EventKind> kind, String device, Trigger trigger, Opti
         list.add(new Transition(
                 Optional.of(EventKind.RELIEF_RESEATED),
                 port.name(),
+                Optional.empty(),
                 (t, y) -> port.reseats() - system.pressure(y, mode),
                 Optional.of(mode.withLift(valve, Mode.Lift.CLOSED))));
         if (!port.snaps()) {
@@ -163,6 +169,7 @@ record Transition(Optional<EventKind> kind, String device, Trigger trigger, Opti
         return new Transition(
                 Optional.of(EventKind.RELIEF_RESEATED),
                 port.name(),
+                Optional.empty(),
                 (t, y) -> Math.min(
                         port.reseatsAt() - system.topTemperature(y),
                         (port.opens() - system.pressure(y, mode)) / port.opens()),
@@ -239,6 +246,6 @@ record Transition(Optional<EventKind> kind, String device, Trigger trigger, Opti
     }
 
     private static Transition end(EventKind kind, Trigger trigger) {
-        return new Transition(Optional.of(kind), "", trigger, Optional.empty());
+        return new Transition(Optional.of(kind), "", Optional.empty(), trigger, Optional.empty());
     }
 }

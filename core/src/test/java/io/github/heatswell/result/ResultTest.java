@@ -3,6 +3,7 @@ package io.github.heatswell.result;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.plant.Heater;
@@ -25,6 +26,7 @@ import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -144,9 +146,9 @@ class ResultTest {
                         .build())
                 .build();
         List<Event> events = List.of(
-                new Event(10, EventKind.RELIEF_OPENED, "a", 8e5, 300),
+                new Event(10, EventKind.RELIEF_OPENED, "a", 8e5, 300, Optional.of(OpeningCause.PRESSURE)),
                 new Event(20, EventKind.RELIEF_RESEATED, "a", 6e5, 310),
-                new Event(30, EventKind.RELIEF_OPENED, "a", 8e5, 320),
+                new Event(30, EventKind.RELIEF_OPENED, "a", 7e5, 372, Optional.of(OpeningCause.TEMPERATURE)),
                 new Event(40, last, "tank", 21e5, 330));
         Extreme extreme = new Extreme(1, 2);
         return new RunSummary(
@@ -167,6 +169,29 @@ class ResultTest {
         assertEquals(40, summary.hazard().orElseThrow().time());
         assertTrue(summary(EventKind.HEATER_OFF).hazard().isEmpty());
         assertEquals(4e5, summary.gauge(4e5 + 101_325), 1e-9); // rounding
+    }
+
+    @Test
+    void openingsAreThoseOfTheValveWithTheirCause() {
+        RunSummary summary = summary(EventKind.TEST_PRESSURE_REACHED);
+        List<Event> openings = summary.openings("a").toList();
+        assertEquals(List.of(10.0, 30.0), openings.stream().map(Event::time).toList());
+        assertTrue(openings.get(0).openedByPressure() && !openings.get(0).openedByTemperature());
+        assertTrue(openings.get(1).openedByTemperature() && !openings.get(1).openedByPressure());
+        assertEquals(0, summary.openings("tank").count());
+    }
+
+    @Test
+    void anOpeningAndNothingElseHasACause() {
+        for (EventKind kind : EventKind.values()) {
+            boolean opens = kind == EventKind.RELIEF_OPENED || kind == EventKind.RELIEF_OPENED_FULLY;
+            Optional<OpeningCause> wrong = opens ? Optional.empty() : Optional.of(OpeningCause.BOTH);
+            IllegalArgumentException refused =
+                    assertThrows(IllegalArgumentException.class, () -> new Event(0, kind, "a", 5e5, 300, wrong));
+            assertTrue(refused.getMessage().startsWith("cause: " + kind), refused.getMessage());
+        }
+        Event both = new Event(0, EventKind.RELIEF_OPENED, "a", 8e5, 372, Optional.of(OpeningCause.BOTH));
+        assertTrue(both.openedByPressure() && both.openedByTemperature());
     }
 
     /** A result passes on what its summary holds, and its trace what was sampled. */

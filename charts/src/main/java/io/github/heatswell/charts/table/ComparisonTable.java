@@ -2,7 +2,6 @@ package io.github.heatswell.charts.table;
 
 import io.github.heatswell.charts.NamedRun;
 import io.github.heatswell.charts.NamedSummary;
-import io.github.heatswell.charts.OpeningCause;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.Extremes;
@@ -142,7 +141,7 @@ public final class ComparisonTable {
 
     private static String openedHot(RunSummary result) {
         return result.events().stream()
-                .filter(event -> OpeningCause.of(result.system(), event).equals(Optional.of(OpeningCause.TEMPERATURE)))
+                .filter(Event::openedByTemperature)
                 .findFirst()
                 .map(event -> Quantities.time(event.time()))
                 .orElse("");

@@ -1,8 +1,8 @@
 package io.github.heatswell.charts.table;
 
-import io.github.heatswell.charts.OpeningCause;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.OpeningCause;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.units.UnitSystem;
@@ -16,7 +16,7 @@ import java.util.Objects;
  * <p>The form is that of {@link TraceTable}. The columns are {@code time_s}, {@code event} (such as
  * {@code relief_opened}), {@code device} (the name of the relief valve, else empty), {@code pressure_gauge_bar},
  * {@code pressure_absolute_bar}, {@code water_mean_degC}, {@code ends_run} ({@code yes} for a hazard at which the run
- * ended, else {@code no}) and {@code opened_by} ({@code pressure} or {@code temperature} where a relief valve opens, else
+ * ended, else {@code no}) and {@code opened_by} ({@code pressure}, {@code temperature} or {@code both} where a relief valve opens, else
  * empty); in US units with {@code psi} and {@code degF}. With two elements, {@code device} also says which one switched.
  *
  * <p>A device's name that begins like a formula ({@code = + - @}, a tab or a line break) gets an apostrophe before it, so
@@ -68,9 +68,7 @@ public final class EventTable {
                     quantities.pressure(event.pressureAbsolute()),
                     quantities.temperature(event.waterTemperature()),
                     event.kind().endsRun() ? "yes" : "no",
-                    OpeningCause.of(summary.system(), event)
-                            .map(OpeningCause::label)
-                            .orElse(""));
+                    event.cause().map(OpeningCause::label).orElse(""));
         }
         rows.end();
     }

@@ -185,6 +185,11 @@ final class SummaryJson {
                 .text("device", event.device());
         pressure("pressure", event.pressureAbsolute());
         json.number("water_temperature_k", event.waterTemperature());
+        if (event.cause().isPresent()) {
+            json.text("opened_by", event.cause().get().label());
+        } else {
+            json.nothing("opened_by");
+        }
     }
 
     private void audit() throws IOException {

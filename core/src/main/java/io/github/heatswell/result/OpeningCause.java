@@ -1,0 +1,43 @@
+package io.github.heatswell.result;
+
+import java.util.Locale;
+
+/**
+ * What opened a relief valve. The simulation states it with the event, because it knows which of the valve's two limits was
+ * reached; the pressure and the temperature at that moment do not tell them apart where both are close.
+ */
+public enum OpeningCause {
+    /** The pressure at the valve reached its set pressure. */
+    PRESSURE,
+    /** The hottest water reached the temperature at which the valve opens fully. */
+    TEMPERATURE,
+    /** Both limits were reached at the same moment, as in a run that starts beyond them. */
+    BOTH;
+
+    /**
+     * Whether the pressure had reached the set pressure.
+     *
+     * @return true for {@link #PRESSURE} and {@link #BOTH}
+     */
+    public boolean byPressure() {
+        return this != TEMPERATURE;
+    }
+
+    /**
+     * Whether the water had reached the temperature at which the valve opens: the heater did not stop in time.
+     *
+     * @return true for {@link #TEMPERATURE} and {@link #BOTH}
+     */
+    public boolean byTemperature() {
+        return this != PRESSURE;
+    }
+
+    /**
+     * The cause as files write it.
+     *
+     * @return the name in lower case
+     */
+    public String label() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+}
