@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -68,6 +69,16 @@ final class Child {
         } catch (IOException e) {
             return false;
         }
+    }
+
+    /** Whether a process ignores interrupts, as it does where a shell started its ancestors in the background. */
+    static boolean ignoresInterrupts(Process process) throws IOException {
+        Path status = Path.of("/proc/" + process.pid() + "/status");
+        return Files.exists(status)
+                && Files.readAllLines(status).stream()
+                        .filter(line -> line.startsWith("SigIgn:"))
+                        .anyMatch(line ->
+                                (Long.parseUnsignedLong(line.substring(7).strip(), 16) & 2) != 0);
     }
 
     private static String text(InputStream stream) {

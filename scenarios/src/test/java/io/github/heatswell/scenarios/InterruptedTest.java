@@ -3,7 +3,6 @@ package io.github.heatswell.scenarios;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assumptions.assumeFalse;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import io.github.heatswell.scenarios.command.EveryCommand;
@@ -106,46 +105,28 @@ class InterruptedTest {
         return new ProcessBuilder(command).start();
     }
 
-    /** Waits until something of a trace is on the disk, under its temporary name. */
+    /** Waits until something of a trace is on the disk, where it is prepared. */
     private static void awaitGrowth(Path folder, Process process) throws IOException {
-        while (sizeOfTemporary(folder) == 0) {
+        while (sizeOfTrace(folder) == 0) {
             assertTrue(process.isAlive(), "the run has ended before it could be interrupted");
             Thread.onSpinWait();
         }
     }
 
-    private static long sizeOfTemporary(Path folder) throws IOException {
-        if (!Files.isDirectory(folder)) {
-            return 0;
-        }
-        long size = 0;
-        for (String name : names(folder)) {
-            size += name.endsWith(".tmp") ? Files.size(folder.resolve(name)) : 0;
-        }
-        return size;
+    private static long sizeOfTrace(Path folder) throws IOException {
+        Path trace = folder.resolve(".heatswell-unfinished/new/trace.csv");
+        return Files.exists(trace) ? Files.size(trace) : 0;
     }
 
     private static Child.Ended interrupt(Process process, String signal) throws Exception {
-        assumeFalse(signal.equals("INT") && ignoresInterrupts(process), "what runs in the background here ignores INT");
+        if (signal.equals("INT") && Child.ignoresInterrupts(process)) {
+            process.destroyForcibly();
+            assumeTrue(false, "what runs in the background here ignores INT");
+        }
         assertTrue(Child.works("kill", "-" + signal, Long.toString(process.pid())));
         Child.Ended ended = Child.end(process);
         assertFalse(ended.err().contains("\tat "), ended.err());
         return ended;
-    }
-
-    /** A child inherits from a shell's background job that it ignores interrupts. */
-    private static boolean ignoresInterrupts(Process process) throws IOException {
-        Path status = Path.of("/proc/" + process.pid() + "/status");
-        if (!Files.exists(status)) {
-            return false;
-        }
-        boolean ignores = Files.readAllLines(status).stream()
-                .filter(line -> line.startsWith("SigIgn:"))
-                .anyMatch(line -> (Long.parseUnsignedLong(line.substring(7).strip(), 16) & 2) != 0);
-        if (ignores) {
-            process.destroyForcibly();
-        }
-        return ignores;
     }
 
     private static Set<String> names(Path folder) throws IOException {

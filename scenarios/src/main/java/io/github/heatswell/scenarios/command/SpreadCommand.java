@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.command;
 
+import io.github.heatswell.scenarios.output.OutputException;
 import io.github.heatswell.scenarios.output.ResultFile;
 import io.github.heatswell.scenarios.output.ResultFolder;
 import io.github.heatswell.scenarios.output.SpreadFiles;
@@ -84,6 +85,17 @@ final class SpreadCommand {
     }
 
     private ExitStatus run(int index, Interruption interruption) {
+        ResultFolder folder = Folders.of(arguments, batch, index, FOLDER_ENDING).awaited();
+        // An interruption ends the work early; what is there then can be written only because writing began before.
+        try (ResultFolder.Reserved reserved = folder.reserve()) {
+            return run(index, interruption, reserved);
+        } catch (OutputException e) {
+            console.complain(batch.name(index) + ": " + e.getMessage());
+            return ExitStatus.NOT_WRITTEN;
+        }
+    }
+
+    private ExitStatus run(int index, Interruption interruption, ResultFolder.Reserved reserved) {
         HouseSpread.Builder spread = HouseSpread.of(batch.scenario(index))
                 .samples(arguments.matchedOptionValue(SAMPLES, USUAL_SAMPLES))
                 .seed(arguments.matchedOptionValue(SEED, 1L))
@@ -101,7 +113,7 @@ final class SpreadCommand {
             console.complain(batch.name(index) + ": " + noSample(answer.get()));
             return ExitStatus.BAD_INPUT;
         }
-        return report(index, answer.get());
+        return report(index, answer.get(), reserved);
     }
 
     private static String noSample(SpreadAnswer answer) {
@@ -110,17 +122,23 @@ final class SpreadCommand {
                 : "no sample makes sense: " + answer.result().firstFailure().orElse("");
     }
 
-    private ExitStatus report(int index, SpreadAnswer answer) {
+    private ExitStatus report(int index, SpreadAnswer answer, ResultFolder.Reserved reserved) {
         SpreadReport report = new SpreadReport(answer, batch.units());
-        ExitStatus written = write(index, answer, report);
+        ExitStatus written = write(index, answer, report, reserved);
         Folders.between(index, console);
         console.print(report.text());
         return written.and(answer.hazardous().count() > 0 ? ExitStatus.HAZARD : ExitStatus.RAN);
     }
 
-    private ExitStatus write(int index, SpreadAnswer answer, SpreadReport report) {
-        ResultFolder folder = Folders.of(arguments, batch, index, FOLDER_ENDING).awaited();
+    private ExitStatus write(int index, SpreadAnswer answer, SpreadReport report, ResultFolder.Reserved reserved) {
         List<ResultFile> files = SpreadFiles.of(answer, batch.units());
-        return Folders.write(folder, files, batch.name(index), console, report::written);
+        try {
+            reserved.write(files, () -> {});
+        } catch (OutputException e) {
+            console.complain(batch.name(index) + ": " + e.getMessage());
+            return ExitStatus.NOT_WRITTEN;
+        }
+        report.written(reserved.path(), files);
+        return ExitStatus.RAN;
     }
 }

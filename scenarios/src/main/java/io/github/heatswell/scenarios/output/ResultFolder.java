@@ -86,21 +86,74 @@ public final class ResultFolder {
      */
     public List<String> write(List<ResultFile> files) throws OutputException {
         refuseObstacles(files);
-        List<String> kept = new ArrayList<>();
-        try (PendingFiles pending = new PendingFiles(folder, patience)) {
-            pending.open();
-            stayInside();
-            for (ResultFile file : files) {
-                if (file.isChangedAs(folder.resolve(file.name()))) {
-                    kept.add(file.name());
-                } else {
-                    pending.write(file);
-                }
-            }
-            pending.publish();
-            return kept;
+        try (Reserved reserved = reserve()) {
+            return reserved.write(files, () -> {});
+        }
+    }
+
+    /**
+     * Makes sure, before long work, that its results can be written: nobody else writes into the folder meanwhile, and the
+     * end of the program waits for them if they are {@link #awaited}.
+     *
+     * @return the folder, to be closed
+     * @throws OutputException if the folder cannot be made, another program writes there, or this one is being ended
+     */
+    public Reserved reserve() throws OutputException {
+        try {
+            return new Reserved(FileTransaction.begin(folder, boundary, patience));
         } catch (IOException e) {
-            throw Reasons.cannotWrite(folder, e);
+            throw IoMessages.cannotWrite(folder, e);
+        }
+    }
+
+    /** A folder nobody else writes into. Nothing is left of it if it is closed before anything is written. */
+    public final class Reserved implements AutoCloseable {
+        private final FileTransaction transaction;
+
+        private Reserved(FileTransaction transaction) {
+            this.transaction = transaction;
+        }
+
+        /**
+         * Writes files into the folder, once, as {@link ResultFolder#write} does.
+         *
+         * @param files the files
+         * @param completed is run once all of them are complete, before the first gets its name; if it throws, none does
+         * @return the names of those that {@link ResultFile#toBeChanged were changed} since and are kept as they are
+         * @throws OutputException if a file cannot be written; the message says which and why
+         */
+        public List<String> write(List<ResultFile> files, Runnable completed) throws OutputException {
+            refuseObstacles(files);
+            List<String> kept = new ArrayList<>();
+            try {
+                for (ResultFile file : files) {
+                    if (file.isChangedAs(folder.resolve(file.name()))) {
+                        kept.add(file.name());
+                    } else {
+                        transaction.write(file);
+                    }
+                }
+                completed.run();
+                transaction.commit();
+            } catch (IOException e) {
+                throw IoMessages.cannotWrite(folder, e);
+            }
+            return kept;
+        }
+
+        /**
+         * Where the folder is.
+         *
+         * @return the path as it was given
+         */
+        public Path path() {
+            return folder;
+        }
+
+        /** Removes what was not written completely. */
+        @Override
+        public void close() {
+            transaction.close();
         }
     }
 
@@ -128,13 +181,6 @@ public final class ResultFolder {
         } catch (IOException e) {
             // One of them does not exist, so nothing can be lost.
             return false;
-        }
-    }
-
-    private void stayInside() throws IOException {
-        if (!folder.toRealPath().startsWith(boundary.toRealPath())) {
-            throw new OutputException(
-                    folder + " is a link that leads out of " + boundary + "; nothing is written there", null);
         }
     }
 }

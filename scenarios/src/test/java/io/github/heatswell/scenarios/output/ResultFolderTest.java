@@ -63,7 +63,8 @@ class ResultFolderTest {
     void aNameThatCannotBeGivenKeepsEarlierResults() throws IOException {
         ResultFolder.at(temporary).write(List.of(text("one.txt", "old"), text("three.txt", "old")));
         Path folder = temporary;
-        ResultFile robbed = ResultFile.of("four.txt", out -> removeTemporary(folder, "3"));
+        ResultFile robbed =
+                ResultFile.of("four.txt", out -> Files.delete(folder.resolve(WorkFolder.NAME + "/new/three.txt")));
         OutputException failure = assertThrows(
                 OutputException.class,
                 () -> ResultFolder.at(folder)
@@ -83,7 +84,7 @@ class ResultFolderTest {
                 throw full;
             }
         };
-        SureStream stream = new SureStream(disk);
+        FailureTrackingStream stream = new FailureTrackingStream(disk);
         PrintStream deaf = new PrintStream(stream, true, StandardCharsets.UTF_8);
         deaf.print("a table");
         deaf.flush();
@@ -108,25 +109,23 @@ class ResultFolderTest {
     @Test
     void anInterruptionLeavesNothingBehindAndLetsNothingFollow() throws IOException {
         Path folder = temporary.resolve("new/folder");
-        try (PendingFiles pending = new PendingFiles(folder, 0)) {
-            pending.open();
+        try (FileTransaction pending = FileTransaction.begin(folder, folder, 0)) {
             pending.write(text("one.txt", "1"));
             pending.interrupt();
             assertEquals(List.of(), names(temporary));
             assertThrows(OutputException.class, () -> pending.write(text("two.txt", "2")));
-            assertThrows(OutputException.class, pending::publish);
+            assertThrows(OutputException.class, pending::commit);
         }
         assertEquals(List.of(), names(temporary));
     }
 
     @Test
     void anInterruptionMayWaitForFiles() throws Exception {
-        PendingFiles pending = new PendingFiles(temporary, 600);
+        FileTransaction pending = FileTransaction.begin(temporary, temporary, 600);
         Thread interrupting = new Thread(pending::interrupt);
         interrupting.start();
-        pending.open();
         pending.write(text("one.txt", "1"));
-        pending.publish();
+        pending.commit();
         pending.close();
         interrupting.join();
         assertEquals(List.of("one.txt"), names(temporary));
@@ -234,14 +233,6 @@ class ResultFolderTest {
 
     private static ResultFile text(String name, String content) {
         return ResultFile.ofText(name, out -> out.append(content));
-    }
-
-    private static void removeTemporary(Path folder, String content) throws IOException {
-        for (String name : names(folder)) {
-            if (name.endsWith(".tmp") && Files.readString(folder.resolve(name)).equals(content)) {
-                Files.delete(folder.resolve(name));
-            }
-        }
     }
 
     private static ResultFile failing(String name, Exception failure) {

@@ -6,10 +6,10 @@ import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 
-/** Turns what a file system says into a sentence. */
-final class Reasons {
+/** Sentences about what a file system refused. */
+final class IoMessages {
 
-    private Reasons() {}
+    private IoMessages() {}
 
     /** Says that a file or a folder cannot be written, and why; a sentence that says so already is kept. */
     static OutputException cannotWrite(Path path, Exception failure) {

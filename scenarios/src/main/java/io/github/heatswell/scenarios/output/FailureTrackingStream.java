@@ -4,12 +4,12 @@ import java.io.FilterOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 
-/** A stream that remembers that writing failed: not everybody who writes passes that on. */
-final class SureStream extends FilterOutputStream {
+/** A stream that remembers that writing failed, since not every writer on top of it passes the failure on. */
+final class FailureTrackingStream extends FilterOutputStream {
 
     private IOException failure;
 
-    SureStream(OutputStream out) {
+    FailureTrackingStream(OutputStream out) {
         super(out);
     }
 
