@@ -10,7 +10,6 @@ import java.nio.charset.CoderResult;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Optional;
 
@@ -36,12 +35,7 @@ public final class SourceText {
      *     a plain sentence for the first two cases and for the last
      */
     public static Optional<String> of(Path file, Faults faults) throws IOException {
-        if (Files.isDirectory(file)) {
-            throw new IOException("this is a folder, not a file");
-        }
-        if (!Files.exists(file)) {
-            throw new NoSuchFileException(file.toString(), null, "there is no such file");
-        }
+        SourceFile.check(file);
         if (Files.isRegularFile(file) && Files.size(file) > LARGEST) {
             throw tooLarge();
         }

@@ -15,6 +15,14 @@ final class LogAssembly {
     /** What a diagnosis uses of a log (s): its first two days. */
     private static final double USED = 2 * 86_400.0;
 
+    /** So often a clock may be set back, and once for so many readings, before the rows are taken to be out of order. */
+    private static final int MOST_SET_BACK = 3;
+
+    private static final int ORDERLY = 10;
+    /** What a gauge on a house shows at its highest (Pa); beyond, the unit may be wrong. */
+    private static final double LEAST_PEAK = 0.1e5;
+
+    private static final double MOST_PEAK = 40e5;
     private static final int GAP = 5;
     private static final double OUTLIER = 8;
 
@@ -34,7 +42,8 @@ final class LogAssembly {
     }
 
     void add(List<String> row) {
-        double read = columns.hasClock() ? clock.read(columns.timeText(row)) : columns.seconds(row);
+        columns.refuseSurplus(row);
+        double read = columns.hasClock() ? onTheClock(row) : columns.seconds(row);
         double gauge = columns.gauge(row);
         double temperature = columns.temperature(row);
         boolean burner = columns.burner(row);
@@ -61,6 +70,14 @@ final class LogAssembly {
         }
     }
 
+    private double onTheClock(List<String> row) {
+        try {
+            return clock.read(columns.timeText(row));
+        } catch (IllegalArgumentException wrong) {
+            throw new CellException(columns.timePlace(), wrong.getMessage());
+        }
+    }
+
     private static void refuseTooFarApart(double time) {
         if (!(time <= USED)) {
             throw new IllegalArgumentException(
@@ -73,6 +90,10 @@ final class LogAssembly {
     LogFile finished() {
         if (setBack > forward) {
             throw new IllegalArgumentException("time runs backwards; put the oldest reading first");
+        }
+        if (setBack > MOST_SET_BACK && ORDERLY * setBack > forward) {
+            throw new IllegalArgumentException("time runs backwards in " + setBack + " of " + (setBack + forward)
+                    + " rows; sort the rows by their time");
         }
         if (rows.count() < FEWEST) {
             throw new IllegalArgumentException(
@@ -94,7 +115,8 @@ final class LogAssembly {
     }
 
     private List<String> remarks(PressureLog log) {
-        List<String> remarks = new ArrayList<>();
+        List<String> remarks = new ArrayList<>(columns.remarks());
+        unlikelyUnit(remarks, log);
         note(remarks, empty, "one row without a pressure is left out", "%d rows without a pressure are left out");
         note(
                 remarks,
@@ -120,6 +142,17 @@ final class LogAssembly {
                 "one reading stands out from its neighbours; it counts little",
                 "%d readings stand out from their neighbours; they count little");
         return remarks;
+    }
+
+    private static void unlikelyUnit(List<String> remarks, PressureLog log) {
+        double peak = 0;
+        for (int i = 0; i < log.count(); i++) {
+            peak = Math.max(peak, log.gauge(i));
+        }
+        if (peak < LEAST_PEAK || peak > MOST_PEAK) {
+            remarks.add("the highest pressure is " + Digits.significant(PressureUnit.BAR.fromSi(peak), 3)
+                    + " bar; is the unit of the pressure right?");
+        }
     }
 
     private static void note(List<String> remarks, long number, String ofOne, String ofSeveral) {

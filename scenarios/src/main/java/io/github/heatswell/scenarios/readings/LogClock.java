@@ -35,12 +35,20 @@ final class LogClock {
     }
 
     private double onTheClock(String text) {
-        double time = ClockTime.read(text);
+        double time = clockTime(text);
         if (last - time > PAST_MIDNIGHT) {
             days++;
         }
         last = time;
         return days * DAY + time;
+    }
+
+    private static double clockTime(String text) {
+        try {
+            return ClockTime.read(text);
+        } catch (IllegalArgumentException wrong) {
+            throw new IllegalArgumentException("time: " + wrong.getMessage(), wrong);
+        }
     }
 
     private static double dated(String text) {

@@ -2,9 +2,11 @@ package io.github.heatswell.scenarios.readings;
 
 import io.github.heatswell.scenarios.quantity.Kind;
 import io.github.heatswell.scenarios.quantity.QuantityReader;
+import io.github.heatswell.scenarios.wording.Nearest;
 import io.github.heatswell.scenarios.wording.Printable;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.Unit;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.DoubleUnaryOperator;
@@ -20,7 +22,17 @@ final class LogColumns {
     /** No name of a column known here comes near this length; the pattern would try a longer one for ever. */
     private static final int LONGEST_NAME = 100;
 
-    private final NumberText numbers;
+    /** So many columns that are not used are named one by one. */
+    private static final int MAX_NAMED = 5;
+
+    private static final List<String> KNOWN = List.of("time", "pressure", "temperature", "burner");
+
+    private final List<String> names;
+    private final LogNumbers times;
+    private final LogNumbers pressures;
+    private final LogNumbers temperatures;
+    private final List<String> remarks = new ArrayList<>();
+    private int unused;
     private int time = -1;
     private int pressure = -1;
     private int temperature = -1;
@@ -29,18 +41,21 @@ final class LogColumns {
     private Unit temperatureUnit;
     private DoubleUnaryOperator toGauge;
 
-    LogColumns(List<String> header, NumberText numbers, double atmosphere) {
-        this.numbers = numbers;
-        for (int i = 0; i < header.size(); i++) {
-            String heading = header.get(i).strip().toLowerCase(Locale.ROOT);
-            Matcher parts = NAME.matcher(heading);
-            if (heading.length() <= LONGEST_NAME && parts.matches()) {
-                column(
-                        i,
-                        parts.group(1),
-                        parts.group(2) == null ? "" : parts.group(2).strip(),
-                        atmosphere);
-            }
+    /**
+     * Finds the columns.
+     *
+     * @param header the cells of the first line
+     * @param commas whether decimals may stand behind a comma
+     * @param atmosphere the absolute pressure (Pa) of the air at the gauge
+     * @throws IllegalArgumentException if the columns of time and pressure are not there
+     */
+    LogColumns(List<String> header, boolean commas, double atmosphere) {
+        names = withoutEmptyEnd(header);
+        times = new LogNumbers("time", commas);
+        pressures = new LogNumbers("pressure", commas);
+        temperatures = new LogNumbers("temperature", commas);
+        for (int i = 0; i < names.size(); i++) {
+            named(i, names.get(i).toLowerCase(Locale.ROOT), atmosphere);
         }
         if (time < 0 || pressure < 0) {
             throw new IllegalArgumentException(
@@ -48,6 +63,75 @@ final class LogColumns {
                             + " the pressure, such as 'time_s,pressure_bar'; here it is "
                             + Printable.quote(String.join(" ", header)));
         }
+    }
+
+    private void named(int place, String heading, double atmosphere) {
+        Matcher parts = NAME.matcher(heading);
+        if (heading.length() > LONGEST_NAME || !parts.matches()) {
+            unused(place);
+            return;
+        }
+        try {
+            column(
+                    place,
+                    parts.group(1),
+                    parts.group(2) == null ? "" : parts.group(2).strip(),
+                    atmosphere);
+        } catch (IllegalArgumentException wrong) {
+            throw new CellException(place, wrong.getMessage());
+        }
+    }
+
+    private void unused(int place) {
+        unused++;
+        if (unused > MAX_NAMED) {
+            return;
+        }
+        String name = names.get(place);
+        remarks.add(
+                name.isEmpty()
+                        ? "column " + (place + 1) + " has no name and is not used"
+                        : "the column " + Printable.quote(name) + " is not used"
+                                + Nearest.hint(name.replaceFirst("[\\s_\\[(].*", ""), KNOWN));
+    }
+
+    /** Spreadsheets put empty cells behind the last column. */
+    private static List<String> withoutEmptyEnd(List<String> header) {
+        int length = header.size();
+        while (length > 0 && header.get(length - 1).isBlank()) {
+            length--;
+        }
+        return header.subList(0, length).stream().map(String::strip).toList();
+    }
+
+    /** What is to be said of columns that are not used. */
+    List<String> remarks() {
+        List<String> all = new ArrayList<>(remarks);
+        if (unused > MAX_NAMED) {
+            all.add("and " + (unused - MAX_NAMED) + " more columns are not used");
+        }
+        return all;
+    }
+
+    /** Refuses a row that has more in it than the columns that have names. */
+    void refuseSurplus(List<String> row) {
+        for (int i = names.size(); i < row.size(); i++) {
+            if (!row.get(i).isBlank()) {
+                throw new CellException(
+                        i,
+                        "there are " + row.size() + " cells in this row, but the first line names " + names.size()
+                                + " columns" + meant(row));
+            }
+        }
+    }
+
+    /** What a number was before its comma was taken for the end of a cell. */
+    private String meant(List<String> row) {
+        String whole = cell(row, pressure);
+        String fraction = cell(row, pressure + 1);
+        boolean split = whole.matches("[-+]?\\d{1,9}") && fraction.matches("\\d{1,9}");
+        String example = split ? "write " + whole + "." + fraction : "write decimals with a point";
+        return "; if a comma stands for the decimal point, " + example + " or separate the columns with semicolons";
     }
 
     private void column(int place, String name, String unit, double atmosphere) {
@@ -107,40 +191,53 @@ final class LogColumns {
         return cell(row, time);
     }
 
+    /** Which cell of a row holds the time. */
+    int timePlace() {
+        return time;
+    }
+
     /** The time (s) of a column with a unit. */
     double seconds(List<String> row) {
-        return timeUnit.toSi(numbers.read("time", cell(row, time)));
+        return timeUnit.toSi(read(times, row, time));
     }
 
     /** The pressure (Pa, gauge), NaN if the cell is empty. */
     double gauge(List<String> row) {
-        String text = cell(row, pressure);
-        return text.isEmpty()
+        return cell(row, pressure).isEmpty()
                 ? Double.NaN
                 : checked(
                         "pressure",
                         ReadingRange.LOGGED_PRESSURE,
-                        toGauge.applyAsDouble(numbers.read("pressure", text)),
-                        text);
+                        toGauge.applyAsDouble(read(pressures, row, pressure)),
+                        row,
+                        pressure);
     }
 
     /** The temperature (K), NaN if there is none. */
     double temperature(List<String> row) {
-        String text = cell(row, temperature);
-        return text.isEmpty()
+        return cell(row, temperature).isEmpty()
                 ? Double.NaN
                 : checked(
                         "temperature",
                         ReadingRange.LOGGED_TEMPERATURE,
-                        temperatureUnit.toSi(numbers.read("temperature", text)),
-                        text);
+                        temperatureUnit.toSi(read(temperatures, row, temperature)),
+                        row,
+                        temperature);
     }
 
-    private static double checked(String field, ReadingRange range, double value, String text) {
+    private static double read(LogNumbers numbers, List<String> row, int place) {
         try {
-            return range.checked(value, text, "; leave the cell empty where there is no reading");
+            return numbers.read(cell(row, place));
+        } catch (IllegalArgumentException wrong) {
+            throw new CellException(place, wrong.getMessage());
+        }
+    }
+
+    private static double checked(String field, ReadingRange range, double value, List<String> row, int place) {
+        try {
+            return range.checked(value, cell(row, place), "; leave the cell empty where there is no reading");
         } catch (IllegalArgumentException outside) {
-            throw new IllegalArgumentException(field + ": " + outside.getMessage(), outside);
+            throw new CellException(place, field + ": " + outside.getMessage());
         }
     }
 
@@ -150,7 +247,8 @@ final class LogColumns {
             case "on", "1", "true", "yes" -> true;
             case "", "off", "0", "false", "no" -> false;
             default ->
-                throw new IllegalArgumentException(
+                throw new CellException(
+                        burner,
                         "burner: " + Printable.quote(text) + " is neither on nor off; write on or off, or 1 or 0");
         };
     }

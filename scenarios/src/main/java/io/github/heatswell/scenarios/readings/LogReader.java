@@ -1,6 +1,7 @@
 package io.github.heatswell.scenarios.readings;
 
 import io.github.heatswell.charts.table.RowReader;
+import io.github.heatswell.scenarios.document.SourceFile;
 import io.github.heatswell.scenarios.fault.Fault;
 import io.github.heatswell.scenarios.fault.Location;
 import io.github.heatswell.scenarios.wording.Printable;
@@ -38,9 +39,7 @@ public final class LogReader {
      * @throws IOException if the file cannot be read
      */
     public static LogFile read(Path file, double atmosphere) throws IOException {
-        if (Files.isDirectory(file)) {
-            throw new IOException("this is a folder, not a file");
-        }
+        SourceFile.check(file);
         try (Reader decoded = new InputStreamReader(
                         Files.newInputStream(file),
                         StandardCharsets.UTF_8
@@ -50,7 +49,7 @@ public final class LogReader {
                 BufferedReader text = new BufferedReader(decoded)) {
             char delimiter = delimiter(text);
             try (RowReader rows = new RowReader(text, delimiter)) {
-                return read(rows, delimiter, atmosphere);
+                return read(rows, delimiter, new LogPlaces(file, delimiter), atmosphere);
             }
         } catch (CharacterCodingException wrong) {
             throw fault(1, "the text is not encoded in UTF-8; save the file as UTF-8");
@@ -89,26 +88,58 @@ public final class LogReader {
         return line.chars().filter(each -> each == c).count();
     }
 
-    private static LogFile read(RowReader rows, char delimiter, double atmosphere) throws IOException {
-        LogAssembly assembly = null;
+    private static LogFile read(RowReader rows, char delimiter, LogPlaces places, double atmosphere)
+            throws IOException {
+        long read = 0;
         try {
-            List<String> header = rows.next().orElseThrow(() -> new IllegalArgumentException("the file is empty"));
-            assembly = new LogAssembly(new LogColumns(header, new NumberText(delimiter != ','), atmosphere));
+            List<String> header = header(rows);
+            read = rows.line();
+            LogAssembly assembly = new LogAssembly(new LogColumns(header, delimiter != ',', atmosphere));
             for (var row = rows.next(); row.isPresent(); row = rows.next()) {
-                assembly.add(row.get());
+                read = rows.line();
+                if (!isEmpty(row.get())) {
+                    assembly.add(row.get());
+                }
             }
             return assembly.finished();
+        } catch (CellException wrong) {
+            throw fault(places.cell(rows.line(), wrong.cell()), wrong.getMessage());
         } catch (IllegalArgumentException wrong) {
             throw fault(rows.line(), wrong.getMessage());
         } catch (CharacterCodingException wrong) {
             throw fault(rows.line() + 1, "the text is not encoded in UTF-8 here; save the file as UTF-8");
         } catch (IOException wrong) {
-            throw fault(rows.line(), "the columns cannot be told apart here: " + Printable.line(wrong.getMessage()));
+            LogPlaces.Flaw flaw = places.flaw(read + 1);
+            throw fault(flaw.at(), flaw.message());
         }
     }
 
+    /** Spreadsheets put rows of empty cells behind the last. */
+    private static boolean isEmpty(List<String> row) {
+        return row.get(0).isBlank() && row.stream().allMatch(String::isBlank);
+    }
+
+    /** The names of the columns; some programs put a line in front that says which delimiter follows. */
+    private static List<String> header(RowReader rows) throws IOException {
+        List<String> first = rows.next().orElseThrow(LogReader::nothing);
+        boolean aboutDelimiter = first.get(0).strip().equalsIgnoreCase("sep=");
+        List<String> header = aboutDelimiter ? rows.next().orElseThrow(LogReader::nothing) : first;
+        if (header.size() == 1) {
+            throw new IllegalArgumentException(
+                    "quotation marks stand around the whole line, so that it is one column; remove those around lines");
+        }
+        return header;
+    }
+
+    private static IllegalArgumentException nothing() {
+        return new IllegalArgumentException("the file is empty; a log begins with a line that names the columns");
+    }
+
     private static InvalidReadingsException fault(long line, String message) {
-        int number = (int) Math.min(Integer.MAX_VALUE, line);
-        return new InvalidReadingsException(List.of(new Fault(new Location(number, 1), message)));
+        return fault(new Location((int) Math.min(Integer.MAX_VALUE, line), 1), message);
+    }
+
+    private static InvalidReadingsException fault(Location at, String message) {
+        return new InvalidReadingsException(List.of(new Fault(at, message)));
     }
 }

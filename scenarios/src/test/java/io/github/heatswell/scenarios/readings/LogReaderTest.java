@@ -71,19 +71,19 @@ class LogReaderTest {
                 "!1:1: the file is empty",
                 "time_s/pressure_bar|0/1!1:1: 'time_s/pressure_bar' is one column only",
                 "time_s,pressure_bar|0;1|60;2|120;3!2:1: ",
-                "time_s,pressure_bar|0,1|60,2 bar|120,1!3:1: pressure: '2 bar' is not a number",
+                "time_s,pressure_bar|0,1|60,2 bar|120,1!3:4: pressure: '2 bar' is not a number",
                 "time_s pressure_bar|0 1!one column only",
                 "0,1|60,2|120,3!1:1: the first line must name the columns",
                 "time_s,pressure|0,1!has no unit",
                 "time_s,pressure_furlong|0,1!is no unit known here",
                 "time_s,pressure_bar,pressure_psi|0,1,1!two columns",
-                "time_s,pressure_bar|0,1|60,x|120,1!3:1: pressure: 'x' is not a number",
-                "time_s,pressure_bar|0,1|60,=1+1|120,1!3:1: pressure: '=1+1' is not a number",
-                "time_s,pressure_bar|0,1|60,NaN|120,1!3:1: pressure: 'NaN' is not a number",
+                "time_s,pressure_bar|0,1|60,x|120,1!3:4: pressure: 'x' is not a number",
+                "time_s,pressure_bar|0,1|60,=1+1|120,1!3:4: pressure: '=1+1' is not a number",
+                "time_s,pressure_bar|0,1|60,NaN|120,1!3:4: pressure: 'NaN' is not a number",
                 "time_s,pressure_bar|0,1|60,1e999|120,1!1e999' is not a number",
-                "time_s,pressure_bar|0,1|60,65535|120,1!3:1: pressure: '65535' is outside the allowed range, -10000 bar to",
+                "time_s,pressure_bar|0,1|60,65535|120,1!3:4: pressure: '65535' is outside the allowed range, -10000 bar to",
                 "time_s,pressure_bar|0,1|60,-1e200|120,1!leave the cell empty where there is no reading",
-                "time_s,pressure_bar,temp_C|0,1,20|60,1,-273|120,1,9!3:1: temperature: '-273' is outside the allowed",
+                "time_s,pressure_bar,temp_C|0,1,20|60,1,-273|120,1,9!3:6: temperature: '-273' is outside the allowed",
                 "time_s,pressure_bar|0,1|86400,1|172801,1!4:1: time: the third reading is more than two days after",
                 "time_h,pressure_bar|0,1|1e6,1|1e308,1|2,1!4:1: time: the third reading is more than two days after",
                 "time,pressure_bar|0,1|1,1!no time on a clock",
@@ -91,7 +91,7 @@ class LogReaderTest {
                 "time_s,pressure_bar|180,1|120,1|60,1|0,1!time runs backwards",
                 "time_s,pressure_bar|0,1|60,1!only 2 readings",
                 "time_s,pressure_bar,burner|0,1,perhaps!neither on nor off",
-                "time_s,pressure_bar|0,\"1|60,2!cannot be told apart"
+                "time_s,pressure_bar|0,\"1|60,2!2:3: a quotation mark is opened here and never closed"
             })
     void saysWhatIsWrong(String text, String message) {
         InvalidReadingsException refused =
@@ -167,6 +167,6 @@ class LogReaderTest {
         Files.writeString(path, "0,x\n", StandardOpenOption.APPEND);
         InvalidReadingsException refused =
                 assertThrows(InvalidReadingsException.class, () -> LogReader.read(path, AIR));
-        assertTrue(refused.getMessage().startsWith("10000002:1: pressure: 'x'"), refused.getMessage());
+        assertTrue(refused.getMessage().startsWith("10000002:3: pressure: 'x'"), refused.getMessage());
     }
 }

@@ -1,0 +1,48 @@
+package io.github.heatswell.scenarios.document;
+
+import io.github.heatswell.scenarios.wording.Printable;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+
+/**
+ * Makes sure that something is a file that can be read to its end.
+ */
+public final class SourceFile {
+
+    private SourceFile() {}
+
+    /**
+     * Lets files pass, and what a shell hands over as {@code /dev/stdin} or {@code /dev/fd/63}. A named pipe would be waited for, perhaps
+     * for ever.
+     *
+     * @param file the file
+     * @throws NoSuchFileException if nothing is there
+     * @throws IOException if it is something else; the message is a plain sentence
+     */
+    public static void check(Path file) throws IOException {
+        if (Files.isDirectory(file)) {
+            throw new IOException("this is a folder, not a file");
+        }
+        if (Files.isRegularFile(file) && !Files.isReadable(file)) {
+            throw new IOException("there is no permission to read it");
+        }
+        if (Files.isRegularFile(file) || handedOver(file)) {
+            return;
+        }
+        if (Files.exists(file)) {
+            throw new IOException("this is not a file of text but a pipe or a device; give a file, or /dev/stdin");
+        }
+        if (Files.isSymbolicLink(file)) {
+            throw new IOException("this is a link to "
+                    + Printable.quote(Files.readSymbolicLink(file).toString()) + ", which is not there");
+        }
+        throw new NoSuchFileException(file.toString(), null, "there is no such file");
+    }
+
+    private static boolean handedOver(Path file) {
+        Path whole = file.toAbsolutePath().normalize();
+        return whole.equals(Path.of("/dev/stdin")) || whole.startsWith("/dev/fd") || whole.startsWith("/proc/self/fd");
+    }
+}

@@ -1,0 +1,88 @@
+package io.github.heatswell.scenarios.readings;
+
+import io.github.heatswell.scenarios.wording.Printable;
+import java.util.regex.Pattern;
+
+/**
+ * Reads the numbers of a column as they are written, and sees to it that the marks in them mean one thing: a decimal point or comma,
+ * never a mark of thousands, which would turn 1020 into 1.02.
+ */
+final class LogNumbers {
+
+    private static final Pattern NUMBER = Pattern.compile("[-+]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][-+]?\\d{1,3})?");
+    private static final Pattern LIKE_THOUSANDS = Pattern.compile("[1-9][.,]\\d{3}");
+    private static final Pattern HUNDREDS = Pattern.compile("[1-9]\\d{2}");
+    private static final int LONGEST = 40;
+
+    private final String field;
+    private final boolean commas;
+    private String before = "";
+    private String pointed = "";
+    private String comma = "";
+
+    /**
+     * Begins a column.
+     *
+     * @param field what it holds, for messages
+     * @param commas whether decimals may stand behind a comma
+     */
+    LogNumbers(String field, boolean commas) {
+        this.field = field;
+        this.commas = commas;
+    }
+
+    double read(String text) {
+        String plain = commas ? text.replace(',', '.') : text;
+        if (plain.length() > LONGEST
+                || !NUMBER.matcher(plain).matches()
+                || Double.isInfinite(Double.parseDouble(plain))) {
+            throw refused(Printable.quote(text) + " is not a number; " + advice(text));
+        }
+        refuseBothMarks(text);
+        refuseThousands(text);
+        before = text;
+        return Double.parseDouble(plain);
+    }
+
+    private String advice(String text) {
+        if (!text.isEmpty() && Character.isDigit(text.charAt(0)) && text.matches(".*[A-Za-z%°]")) {
+            return "write digits alone, and the unit into the first line";
+        }
+        return "write digits" + (commas ? "" : " with a point for the decimals") + ", and thousands without any mark";
+    }
+
+    private void refuseBothMarks(String text) {
+        if (text.indexOf(',') >= 0) {
+            comma = text;
+        }
+        if (text.indexOf('.') >= 0) {
+            pointed = text;
+        }
+        if (!comma.isEmpty() && !pointed.isEmpty()) {
+            throw refused("some numbers have a point, such as '" + pointed + "', and some a comma, such as '" + comma
+                    + "'; write all decimals with a point, and thousands without any mark");
+        }
+    }
+
+    /** From 960 to 1.020, or back, no reading goes. */
+    private void refuseThousands(String text) {
+        boolean up = jumps(before, text);
+        if (up || jumps(text, before)) {
+            String marked = up ? text : before;
+            throw refused("'" + text + "' follows '" + before + "'; if the mark in '" + marked
+                    + "' parts thousands, write " + marked.replaceAll("[.,]", "")
+                    + ", and if not, write all readings with the same number of decimals");
+        }
+    }
+
+    private static boolean jumps(String hundreds, String thousands) {
+        return hundreds.length() == 3
+                && thousands.length() == 5
+                && HUNDREDS.matcher(hundreds).matches()
+                && LIKE_THOUSANDS.matcher(thousands).matches();
+    }
+
+    private IllegalArgumentException refused(String message) {
+        return new IllegalArgumentException(field + ": " + message);
+    }
+}

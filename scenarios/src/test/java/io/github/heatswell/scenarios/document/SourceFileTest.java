@@ -1,0 +1,61 @@
+package io.github.heatswell.scenarios.document;
+
+import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What is no file of text is refused before it is opened: a pipe that nobody writes into would be waited for. */
+class SourceFileTest {
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void filesAndLinksToFilesPass() throws IOException {
+        Path file = Files.writeString(folder.resolve("house.yaml"), "");
+        assertDoesNotThrow(() -> SourceFile.check(file));
+        Path link = Files.createSymbolicLink(folder.resolve("link.yaml"), file);
+        assertDoesNotThrow(() -> SourceFile.check(link));
+    }
+
+    @Test
+    void whatAShellHandsOverPasses() {
+        assertDoesNotThrow(() -> SourceFile.check(Path.of("/dev/stdin")));
+        assertDoesNotThrow(() -> SourceFile.check(Path.of("/dev/fd/63")));
+    }
+
+    @Test
+    void aPipeIsNotWaitedFor() throws Exception {
+        Path pipe = folder.resolve("pipe.yaml");
+        assumeTrue(Files.isExecutable(Path.of("/usr/bin/mkfifo")), "no way to make a pipe");
+        assertEquals(
+                0,
+                new ProcessBuilder("/usr/bin/mkfifo", pipe.toString()).start().waitFor());
+        assertEquals("this is not a file of text but a pipe or a device; give a file, or /dev/stdin", refusal(pipe));
+    }
+
+    @Test
+    void aLinkToNothingIsCalledOne() throws IOException {
+        Path link = Files.createSymbolicLink(folder.resolve("link.yaml"), Path.of("gone.yaml"));
+        assertEquals("this is a link to 'gone.yaml', which is not there", refusal(link));
+    }
+
+    @Test
+    void aFolderAndNothingAreCalledWhatTheyAre() {
+        assertEquals("this is a folder, not a file", refusal(folder));
+        Path nothing = folder.resolve("nothing.yaml");
+        assertThrows(NoSuchFileException.class, () -> SourceFile.check(nothing));
+    }
+
+    private static String refusal(Path file) {
+        return assertThrows(IOException.class, () -> SourceFile.check(file)).getMessage();
+    }
+}

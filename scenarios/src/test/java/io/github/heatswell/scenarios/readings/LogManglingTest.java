@@ -1,0 +1,316 @@
+package io.github.heatswell.scenarios.readings;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.diagnosis.PressureLog;
+import io.github.heatswell.scenarios.fault.Fault;
+import java.io.IOException;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * What spreadsheets and loggers of other countries do to a log: either it says what it said before, or it is refused at the right
+ * place with what to write instead, or the change is remarked upon. Never does it say something else in silence.
+ */
+class LogManglingTest {
+
+    private static final double AIR = 101_325;
+    private static final String HEADER = "time_s,pressure_bar,temperature_C,burner";
+
+    @TempDir
+    Path folder;
+
+    /** Half an hour: pressures with three decimals, temperatures with one, times beyond a thousand seconds. */
+    private static String log() {
+        StringBuilder text = new StringBuilder(HEADER).append('\n');
+        for (int i = 0; i < 30; i++) {
+            text.append(String.format(
+                    Locale.ROOT, "%d,%.3f,%.1f,%s\n", 60 * i, 4.2 + 0.0917 * i, 12.3 + 1.1 * i, i < 25 ? "on" : "off"));
+        }
+        return text.toString();
+    }
+
+    private static String eachRow(UnaryOperator<String> change) {
+        String[] lines = log().split("\n");
+        return Stream.concat(Stream.of(lines[0]), Stream.of(lines).skip(1).map(change))
+                .collect(Collectors.joining("\n", "", "\n"));
+    }
+
+    private static String eachCell(String delimiter, UnaryOperator<String> change) {
+        return log().lines()
+                .map(line -> Stream.of(line.split(",")).map(change).collect(Collectors.joining(delimiter)))
+                .collect(Collectors.joining("\n", "", "\n"));
+    }
+
+    private static String decimalComma(String cell) {
+        return cell.replace('.', ',');
+    }
+
+    private static String thousands(String cell, String mark) {
+        return cell.matches("\\d{4}") ? cell.charAt(0) + mark + cell.substring(1) : cell;
+    }
+
+    static Stream<Arguments> harmless() {
+        return Stream.of(
+                Arguments.of("as it was", log()),
+                Arguments.of("byte order mark", "\uFEFF" + log()),
+                Arguments.of("ends of lines of another system", log().replace("\n", "\r\n")),
+                Arguments.of("ends of lines of an old system", log().replace("\n", "\r")),
+                Arguments.of("no end of the last line", log().stripTrailing()),
+                Arguments.of("everything in quotes", eachCell(",", cell -> '"' + cell + '"')),
+                Arguments.of("blanks around cells", eachCell(" , ", cell -> cell)),
+                Arguments.of("semicolons", log().replace(',', ';')),
+                Arguments.of("semicolons and decimal commas", eachCell(";", LogManglingTest::decimalComma)),
+                Arguments.of("tabs", log().replace(',', '\t')),
+                Arguments.of("tabs and decimal commas", eachCell("\t", LogManglingTest::decimalComma)),
+                Arguments.of("a line about the delimiter", "sep=;\n" + log().replace(',', ';')),
+                Arguments.of("empty cells behind every row", log().replace("\n", ",,,\n")),
+                Arguments.of("one empty cell behind every row", log().replace("\n", ",\n")),
+                Arguments.of("rows of empty cells at the end", log() + ",,,\n,,,\n"),
+                Arguments.of("empty lines at the end", log() + "\n\n \n".replace(" ", "")),
+                Arguments.of("empty lines in between", log().replace("\n", "\n\n")),
+                Arguments.of("heading in capitals", log().replace(HEADER, HEADER.toUpperCase(Locale.ROOT))),
+                Arguments.of("another heading", log().replace(HEADER, "Time [s],Pressure (bar),Temp (°C),Heater")),
+                Arguments.of("columns in another order", reordered()),
+                Arguments.of("switch as numbers", log().replace(",on", ",1").replace(",off", ",0")),
+                Arguments.of("switch as words", log().replace(",on", ",TRUE").replace(",off", ",FALSE")),
+                Arguments.of("plus signs", eachRow(row -> "+" + row)));
+    }
+
+    private static String reordered() {
+        return log().lines()
+                .map(line -> line.split(","))
+                .map(c -> String.join(",", c[3], c[1], c[0], c[2]))
+                .collect(Collectors.joining("\n"));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("harmless")
+    void whatChangesNothingIsUnderstood(String name, String text) throws IOException {
+        LogFile read = read(text);
+        PressureLog asItWas = read(log()).log();
+        assertArrayEquals(values(asItWas), values(read.log()), 1e-9, "the same digits: " + name);
+        assertEquals(read(log()).remarks(), read.remarks());
+    }
+
+    static Stream<Arguments> refused() {
+        return Stream.of(
+                Arguments.of(
+                        "decimal comma in a file with commas",
+                        log().replace('.', ','),
+                        "2:12: there are 6 cells in this row, but the first line names 4 columns; if a comma stands for the"
+                                + " decimal point, write 4.200 or separate the columns with semicolons"),
+                Arguments.of(
+                        "two columns, decimal comma",
+                        "time_s,pressure_bar\n0,4,200\n60,4,354\n120,4,534\n180,4,740\n",
+                        "2:5: there are 3 cells in this row, but the first line names 2 columns; if a comma stands for the"
+                                + " decimal point, write 4.200 or separate the columns with semicolons"),
+                Arguments.of(
+                        "two columns, decimal comma, empty cell behind the heading",
+                        "time_s,pressure_bar,\n0,4,200\n60,4,354\n120,4,534\n180,4,740\n",
+                        "2:5: there are 3 cells in this row, but the first line names 2 columns"),
+                Arguments.of(
+                        "decimal comma in quotes",
+                        eachCell(",", cell -> '"' + decimalComma(cell) + '"'),
+                        "2:5: pressure: '4,200' is not a number; write digits with a point for the decimals, and thousands"
+                                + " without any mark"),
+                Arguments.of(
+                        "thousands with points, decimals with commas",
+                        eachCell(";", cell -> thousands(decimalComma(cell), ".")),
+                        "19:1: time: '1.020' follows '960'; if the mark in '1.020' parts thousands, write 1020, and if not,"
+                                + " write all readings with the same number of decimals"),
+                Arguments.of(
+                        "thousands with commas, decimals with points",
+                        eachCell(";", cell -> thousands(cell, ",")),
+                        "19:1: time: '1,020' follows '960'; if the mark in '1,020' parts thousands, write 1020"),
+                Arguments.of(
+                        "thousands with commas in quotes",
+                        eachCell(",", cell -> thousands(cell, ",").indexOf(',') > 0 ? "\"1,020\"" : cell),
+                        "19:1: time: '1,020' is not a number; write digits with a point for the decimals, and thousands"
+                                + " without any mark"),
+                Arguments.of(
+                        "thousands with blanks",
+                        eachCell(",", cell -> thousands(cell, "\u00a0")),
+                        "19:1: time: '1\u00a0020' is not a number"),
+                Arguments.of(
+                        "points and commas in one column",
+                        eachCell(";", cell -> cell).replaceFirst("4\\.292", "4,292"),
+                        "3:4: pressure: some numbers have a point, such as '4.200', and some a comma, such as '4,292'; write"
+                                + " all decimals with a point, and thousands without any mark"),
+                Arguments.of(
+                        "days before months",
+                        dated("dd/MM/yyyy"),
+                        "is neither a date with a time nor a time on a clock"),
+                Arguments.of(
+                        "months before days", dated("MM/dd/yyyy"), "2:1: time: '03/04/2026 06:00' is neither a date"),
+                Arguments.of("dates with points", dated("dd.MM.yyyy"), "write 2026-01-31 06:30 or 06:30"),
+                Arguments.of(
+                        "days counted",
+                        counted(),
+                        "2:1: time: '46085.25' is no time on a clock; write hours and minutes: 06:30"),
+                Arguments.of(
+                        "a number made a date",
+                        log().replaceFirst("4\\.200", "04-Feb"),
+                        "2:3: pressure: '04-Feb' is not a number"),
+                Arguments.of(
+                        "per cent",
+                        eachRow(row -> row.replaceFirst(",(\\d+)\\.(\\d)\\d\\d,", ",$1.$2%,")),
+                        "2:3: pressure: '4.2%' is not a number; write digits alone, and the unit into the first line"),
+                Arguments.of(
+                        "units in the cells",
+                        eachRow(row -> row.replaceFirst(",(\\d+\\.\\d+),", ",$1 bar,")),
+                        "2:3: pressure: '4.200 bar' is not a number; write digits alone, and the unit into the first line"),
+                Arguments.of(
+                        "too narrow a column",
+                        log().replaceFirst("4\\.200", "####"),
+                        "2:3: pressure: '####' is not a number"),
+                Arguments.of(
+                        "a formula", log().replaceFirst("4\\.200", "#REF!"), "2:3: pressure: '#REF!' is not a number"),
+                Arguments.of(
+                        "quotes around whole lines",
+                        log().lines().map(line -> '"' + line + '"').collect(Collectors.joining("\n")),
+                        "1:1: quotation marks stand around the whole line, so that it is one column; remove those around"
+                                + " lines"),
+                Arguments.of(
+                        "a quotation mark that stays open",
+                        log().replaceFirst("4\\.200", "\"4.200"),
+                        "2:3: a quotation mark is opened here and never closed; remove it, or close it at the end of the"
+                                + " cell"),
+                Arguments.of(
+                        "something behind a quotation mark",
+                        log().replaceFirst("4\\.200", "\"4.200\"bar"),
+                        "2:10: something stands behind a closed quotation mark; remove the marks around this cell"),
+                Arguments.of(
+                        "heading gone", log().substring(log().indexOf('\n') + 1), "1:1: the first line must name the"),
+                Arguments.of(
+                        "heading in another language", log().replace("pressure", "Druck"), "1:1: the first line must"),
+                Arguments.of("unit gone", log().replace("_bar", ""), "1:8: the column of the pressure has no unit"),
+                Arguments.of("a title above", "Log of May\n" + log(), "1:1: 'Log of May' is one column only"),
+                Arguments.of(
+                        "a title with a comma above",
+                        "Log, May\n" + log(),
+                        "1:1: the first line must name the columns"),
+                Arguments.of("newest first", reversed(), "time runs backwards; put the oldest reading first"),
+                Arguments.of("sorted by pressure as text", shuffled(), "sort the rows by their time"),
+                Arguments.of(
+                        "a cell too many", log().replaceFirst("on\n", "on,7\n"), "2:17: there are 5 cells in this row"),
+                Arguments.of(
+                        "a note in the switch", log().replaceFirst("on\n", "why\n"), "2:14: burner: 'why' is neither"));
+    }
+
+    private static String dated(String order) {
+        String date = order.replace("dd", "04").replace("MM", "03").replace("yyyy", "2026");
+        StringBuilder text = new StringBuilder("time,pressure_bar\n");
+        for (int i = 0; i < 10; i++) {
+            text.append(date).append(" 06:0").append(i).append(",4.").append(i).append('\n');
+        }
+        return text.toString();
+    }
+
+    /** Days since the beginning of 1900, as spreadsheets keep times. */
+    private static String counted() {
+        return "time,pressure_bar\n46085.25,4.2\n46085.2507,4.3\n46085.2514,4.4\n46085.2521,4.5\n";
+    }
+
+    private static String reversed() {
+        List<String> lines = new ArrayList<>(log().lines().skip(1).toList());
+        java.util.Collections.reverse(lines);
+        return HEADER + "\n" + String.join("\n", lines);
+    }
+
+    private static String shuffled() {
+        List<String> lines = new ArrayList<>(log().lines().skip(1).toList());
+        lines.sort(java.util.Comparator.comparing(line -> line.split(",")[1].substring(3)));
+        return HEADER + "\n" + String.join("\n", lines);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("refused")
+    void whatIsNotUnderstoodIsRefused(String name, String text, String message) {
+        InvalidReadingsException refusal = assertThrows(InvalidReadingsException.class, () -> read(text), name);
+        assertTrue(refusal.getMessage().contains(message), refusal.getMessage());
+        Fault fault = refusal.faults().get(0);
+        assertTrue(fault.at().line() >= 1 && fault.at().column() >= 1, fault.toString());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            temperature_C | temperatur_C | the column 'temperatur_C' is not used; did you mean temperature?
+            burner        | flame        | the column 'flame' is not used
+            burner        | ''           |
+            burner        | burners      | the column 'burners' is not used; did you mean burner?
+            """)
+    void columnsThatAreNotUsedAreNamed(String heading, String instead, String remark) throws IOException {
+        String text = log().replace(heading, instead.replace("''", ""));
+        if (remark == null) {
+            assertThrows(InvalidReadingsException.class, () -> read(text));
+        } else {
+            assertTrue(
+                    read(text).remarks().contains(remark), read(text).remarks().toString());
+        }
+    }
+
+    @Test
+    void aColumnWithoutANameIsNamedByItsPlace() throws IOException {
+        List<String> remarks = read(log().replace("temperature_C", "")).remarks();
+        assertTrue(remarks.contains("column 3 has no name and is not used"), remarks.toString());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"pressure_bar, pressure_kPa, 0.0686", "pressure_bar, pressure_MPa, 68.6"})
+    void anUnlikelyUnitIsRemarkedUpon(String heading, String instead, String bar) throws IOException {
+        List<String> remarks = read(log().replace(heading, instead)).remarks();
+        assertTrue(
+                remarks.contains("the highest pressure is " + bar + " bar; is the unit of the pressure right?"),
+                remarks.toString());
+    }
+
+    /** Lost seconds make rows repeat a time, and lost cells leave rows without a pressure: both are said. */
+    @Test
+    void whatIsLostIsSaid() throws IOException {
+        String minutes = "time,pressure_bar\n06:00,4\n06:00,4.1\n06:01,4.2\n06:01,4.3\n06:02,4.4\n";
+        assertTrue(read(minutes).remarks().contains("2 rows repeat the time of the row before and are left out"));
+        String gaps = log().replaceFirst("4\\.200", "").replaceFirst("4\\.292", "");
+        assertTrue(read(gaps).remarks().contains("2 rows without a pressure are left out"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"UTF-16LE", "UTF-16", "windows-1252"})
+    void anotherEncodingIsRefused(String encoding) throws IOException {
+        String text = log().replace("temperature_C", "temperature (°C)");
+        Path file = Files.write(folder.resolve("log.csv"), text.getBytes(Charset.forName(encoding)));
+        InvalidReadingsException refusal =
+                assertThrows(InvalidReadingsException.class, () -> LogReader.read(file, AIR));
+        assertTrue(refusal.getMessage().contains("save the file as UTF-8"), refusal.getMessage());
+    }
+
+    private LogFile read(String text) throws IOException {
+        Path file = Files.write(folder.resolve("log.csv"), text.getBytes(StandardCharsets.UTF_8));
+        return LogReader.read(file, AIR);
+    }
+
+    private static double[] values(PressureLog log) {
+        return java.util.stream.IntStream.range(0, log.count())
+                .boxed()
+                .flatMapToDouble(i -> java.util.stream.DoubleStream.of(
+                        log.time(i), log.gauge(i), log.temperature(i).orElse(-1), log.burnerOn(i) ? 1 : 0))
+                .toArray();
+    }
+}
