@@ -6,6 +6,7 @@ import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.units.Pressure;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -53,15 +54,15 @@ final class FedRelief {
     }
 
     private double lowestSet() {
-        return sound().mapToDouble(valve -> AtDrainCock.opens(system, valve))
-                .min()
-                .orElse(Double.POSITIVE_INFINITY);
+        return sound().mapToDouble(valve -> gauge(valve.opens(), valve)).min().orElse(Double.POSITIVE_INFINITY);
     }
 
     private double lowestReseat() {
-        return sound().mapToDouble(valve -> AtDrainCock.reseats(system, valve))
-                .min()
-                .orElse(Double.POSITIVE_INFINITY);
+        return sound().mapToDouble(valve -> gauge(valve.reseats(), valve)).min().orElse(Double.POSITIVE_INFINITY);
+    }
+
+    private double gauge(Pressure atValve, ReliefValve valve) {
+        return system.atDrainCock(atValve, valve.height()).gauge(system.site().atmosphere());
     }
 
     private Stream<ReliefValve> sound() {

@@ -6,6 +6,7 @@ import io.github.heatswell.plant.ExpansionVessel;
 import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.units.Pressure;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -38,14 +39,16 @@ final class Levels {
         List<ReliefValve> valves = system.reliefValves();
         if (valves.size() <= MOST_VALVES) {
             for (ReliefValve valve : valves) {
-                levels.add(
-                        level(Kind.RELIEF_RESEAT, AtDrainCock.reseats(system, valve), "relief reseats" + whose(valve)));
+                levels.add(level(
+                        Kind.RELIEF_RESEAT,
+                        atDrainCock(valve.reseats(), valve.height()),
+                        "relief reseats" + whose(valve)));
             }
         }
         system.vessel()
                 .filter(vessel -> vessel.condition() == ExpansionVessel.Condition.SOUND)
-                .ifPresent(vessel ->
-                        levels.add(level(Kind.PRECHARGE, AtDrainCock.precharge(system, vessel), "vessel precharge")));
+                .ifPresent(vessel -> levels.add(
+                        level(Kind.PRECHARGE, atDrainCock(vessel.precharge(), vessel.height()), "vessel precharge")));
         return levels;
     }
 
@@ -85,12 +88,13 @@ final class Levels {
         List<Level> levels = new ArrayList<>();
         if (valves.size() <= MOST_VALVES) {
             for (ReliefValve valve : valves) {
-                levels.add(level(Kind.RELIEF_SET, AtDrainCock.opens(system, valve), opens(valve) + whose(valve)));
+                levels.add(level(
+                        Kind.RELIEF_SET, atDrainCock(valve.opens(), valve.height()), opens(valve) + whose(valve)));
             }
             return levels;
         }
         Map<Double, Integer> valvesAt = new LinkedHashMap<>();
-        valves.forEach(valve -> valvesAt.merge(AtDrainCock.opens(system, valve), 1, Integer::sum));
+        valves.forEach(valve -> valvesAt.merge(atDrainCock(valve.opens(), valve.height()), 1, Integer::sum));
         valvesAt.forEach((set, count) -> levels.add(
                 level(Kind.RELIEF_SET, set, count == 1 ? "relief opens" : "relief opens, " + count + " valves")));
         return levels;
@@ -106,7 +110,11 @@ final class Levels {
 
     private String whose(ReliefValve valve) {
         String name = system.reliefValves().size() == 1 ? "" : ", " + valve.name();
-        return Math.abs(AtDrainCock.column(valve.height())) < 1_000 ? name : name + ", as seen at the drain cock";
+        return Math.abs(system.head(valve.height())) < 1_000 ? name : name + ", as seen at the drain cock";
+    }
+
+    private double atDrainCock(Pressure seen, double height) {
+        return system.atDrainCock(seen, height).gauge(atmosphere);
     }
 
     private Level level(Kind kind, double gauge, String name) {

@@ -14,7 +14,6 @@ import io.github.heatswell.outlook.OutlookCourse;
 import io.github.heatswell.outlook.OutlookMonth;
 import io.github.heatswell.outlook.OutlookResult;
 import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -96,9 +95,10 @@ final class OutlookPicture {
         double atmosphere = house.site().atmosphere();
         List<Level> levels = new ArrayList<>();
         house.reliefValves().stream()
-                .min(Comparator.comparingDouble((ReliefValve valve) -> AtDrainCock.opens(house, valve)))
-                .ifPresent(valve ->
-                        levels.add(level(Level.Kind.RELIEF_SET, AtDrainCock.opens(house, valve), "relief opens")));
+                .mapToDouble(valve ->
+                        house.atDrainCock(valve.opens(), valve.height()).gauge(atmosphere))
+                .min()
+                .ifPresent(set -> levels.add(level(Level.Kind.RELIEF_SET, set, "relief opens")));
         levels.add(level(
                 Level.Kind.WORKING_PRESSURE,
                 house.tank().workingPressure().gauge(atmosphere),

@@ -1,5 +1,6 @@
 package io.github.heatswell.charts;
 
+import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.result.Extremes;
 import io.github.heatswell.result.RunSummary;
@@ -18,13 +19,16 @@ final class PeakWords {
     /** The peak against the lowest set pressure of the valves that can open. */
     String sentence() {
         Extremes extremes = summary.extremes();
+        HotWaterSystem system = summary.system();
+        double atmosphere = system.site().atmosphere();
         boolean steady = amounts.decimalsToShow(extremes.highestPressure().value()
                         - extremes.lowestPressure().value())
                 != 0;
         String start = steady ? "pressure stays at " : "pressure peaks at ";
-        return summary.system().reliefValves().stream()
+        return system.reliefValves().stream()
                 .filter(valve -> valve.condition() != ReliefValve.Condition.BLOCKED)
-                .mapToDouble(valve -> AtDrainCock.opens(summary.system(), valve))
+                .mapToDouble(valve ->
+                        system.atDrainCock(valve.opens(), valve.height()).gauge(atmosphere))
                 .min()
                 .stream()
                 .mapToObj(set -> start + against(set) + " the relief set pressure")

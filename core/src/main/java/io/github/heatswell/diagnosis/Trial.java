@@ -14,8 +14,6 @@ final class Trial {
 
     /** A residual (standard uncertainties) for what cannot be simulated: worse than anything that can. */
     private static final double HOPELESS = 1e3;
-    /** Of a metre of water (Pa/m). */
-    private static final double WEIGHT_OF_WATER = 9_800;
     /** Further from the described value (standard deviations) no search begins. */
     private static final double MOST_LIKELY = 3;
 
@@ -83,7 +81,7 @@ final class Trial {
     private double begun(int index) {
         FreeParameter supply = parameters.get(index);
         double shown = new Circumstances(described, target.log()).beginning();
-        double above = described.gaugeHeight() * WEIGHT_OF_WATER;
+        double above = described.head(described.gaugeHeight());
         double position = supply.position(Math.max(supply.low(), shown + above));
         return supply.isOpen() ? position : Math.max(-MOST_LIKELY, Math.min(MOST_LIKELY, position));
     }

@@ -18,9 +18,6 @@ import java.util.function.DoubleBinaryOperator;
 /** A house, with a run of it or without, and what several rules want to know of them. Pressures are gauge (Pa). */
 final class Case {
 
-    /** What a metre of cold water weighs on the water below (Pa/m), at 999.7 kg/m3. */
-    private static final double WATER_COLUMN = 999.7 * 9.80665;
-
     final HotWaterSystem house;
     final Optional<RunSummary> run;
     final double atmosphere;
@@ -62,17 +59,17 @@ final class Case {
 
     /** How much less pressure there is at a height above the drain cock. */
     double lift(double height) {
-        return WATER_COLUMN * height;
+        return house.head(height);
     }
 
     /** The pressure at the drain cock at which a valve opens. */
     double opens(ReliefValve valve) {
-        return valve.opens().gauge(atmosphere) + lift(valve.height());
+        return house.atDrainCock(valve.opens(), valve.height()).gauge(atmosphere);
     }
 
     /** The pressure at the drain cock at which a valve closes. */
     double reseats(ReliefValve valve) {
-        return valve.reseats().gauge(atmosphere) + lift(valve.height());
+        return house.atDrainCock(valve.reseats(), valve.height()).gauge(atmosphere);
     }
 
     double workingPressure() {

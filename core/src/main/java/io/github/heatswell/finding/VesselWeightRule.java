@@ -4,6 +4,7 @@ import io.github.heatswell.finding.Measure.Kind;
 import io.github.heatswell.plant.ExpansionVessel;
 import io.github.heatswell.plant.VesselBody;
 import io.github.heatswell.plant.VesselBody.Mounting;
+import io.github.heatswell.units.Gravity;
 import java.util.function.Consumer;
 
 /**
@@ -13,7 +14,6 @@ import java.util.function.Consumer;
 final class VesselWeightRule implements Rule {
 
     private static final double WATER = 1_000;
-    private static final double GRAVITY = 9.80665;
 
     private static final Authority OWN =
             Authority.computed("mass of steel and of the water that fills it, times gravity, times half the length");
@@ -52,7 +52,7 @@ final class VesselWeightRule implements Rule {
         Finding.Draft draft = Finding.draft("vessel-unsupported", Severity.CAUTION);
         if (body.length().isPresent()) {
             Measure moment = new Measure(
-                    Kind.MOMENT, mass(vessel) * GRAVITY * body.length().getAsDouble() / 2);
+                    Kind.MOMENT, mass(vessel) * Gravity.STANDARD * body.length().getAsDouble() / 2);
             draft.says(weighs + ", which bends the connection with {}.", mass, moment)
                     .found(moment);
         } else {

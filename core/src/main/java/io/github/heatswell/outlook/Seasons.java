@@ -12,8 +12,6 @@ final class Seasons {
 
     private static final int DAYS = 365;
     private static final int MONTHS = OutlookMonth.MONTHS_OF_YEAR;
-    /** Weight of a column of cold water for each metre (Pa/m). */
-    private static final double COLUMN = 999.7 * 9.80665;
 
     private final HotWaterSystem house;
     private final double streetSwing;
@@ -84,7 +82,7 @@ final class Seasons {
         for (double time : house.supply().street().entries().keySet()) {
             highest = Math.max(highest, house.supply().staticAbsolute(time, atmosphere));
         }
-        double above = house.vessel().orElseThrow().height() * COLUMN;
+        double above = house.head(house.vessel().orElseThrow().height());
         return Math.max(1, highest - atmosphere - above);
     }
 

@@ -1,11 +1,13 @@
 package io.github.heatswell.plant;
 
 import io.github.heatswell.draw.DrawProfile;
+import io.github.heatswell.units.Gravity;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Limits;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.VolumeUnit;
+import io.github.heatswell.water.GibbsPolynomialWater;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -212,6 +214,32 @@ public final class HotWaterSystem {
      */
     public double coldAtStart() {
         return supply.water().on(start.dayOfYear());
+    }
+
+    /**
+     * How much less static pressure there is at a height than at the tank's drain cock: what a column of water between the two
+     * weighs on each square metre. Everything here that compares pressures at two heights, the simulation included, takes this
+     * number. The water is the cold feed's on the day a run starts, at the pressure of the air; hot water in the column would
+     * weigh up to 4 % less.
+     *
+     * @param height the height above the drain cock (m), negative below it
+     * @return the difference of pressure (Pa), negative below the drain cock
+     */
+    public double head(double height) {
+        return GibbsPolynomialWater.instance().density(coldAtStart(), site.atmosphere()) * Gravity.STANDARD * height;
+    }
+
+    /**
+     * The pressure at the tank's drain cock, where pressures of a run are taken, while a device at a height is under a given
+     * pressure.
+     *
+     * @param seen the pressure at the device
+     * @param height the height of the device above the drain cock (m), negative below it
+     * @return the pressure at the drain cock, against the air at the site
+     */
+    public Pressure atDrainCock(Pressure seen, double height) {
+        return Pressure.gauge(
+                Objects.requireNonNull(seen, "seen").gauge(site.atmosphere()) + head(height), PressureUnit.PASCAL);
     }
 
     /** Builds a {@link HotWaterSystem}. */

@@ -9,7 +9,7 @@
  * its range is refused where it is set, with the value, its unit and the range; contradictions between numbers are
  * collected and reported together by {@link io.github.heatswell.plant.InvalidDescriptionException}.
  *
- * <p>The parts answer questions that belong to them alone (the compliance of a pipe, the air pressure of a site). What
- * happens when they work together over time is the business of {@code io.github.heatswell.simulation}.
+ * <p>The parts answer questions that belong to them alone (the compliance of a pipe, the air pressure of a site, and of the
+ * whole the weight of a column of water). What happens when they work together over time is the business of {@code io.github.heatswell.simulation}.
  */
 package io.github.heatswell.plant;

@@ -15,8 +15,6 @@ import io.github.heatswell.water.GibbsPolynomialWater;
  */
 final class Plant {
 
-    /** Standard gravity (m/s2). */
-    private static final double GRAVITY = 9.80665;
     /**
      * Effective vertical conductivity of a full tank (W/(m K)): 0.6 of the water and about as much again of its steel
      * wall. Own estimate; common practice, no source.
@@ -87,7 +85,7 @@ final class Plant {
         startPressure =
                 system.start().pressure().map(p -> p.absolute(atmosphere)).orElse(coldPressure);
         startTemperature = system.start().waterTemperature().orElse(coldTemperature);
-        gaugeOffset = offset(system.gaugeHeight());
+        gaugeOffset = system.head(system.gaugeHeight());
 
         pipeVolume = system.piping().stream().mapToDouble(PipeRun::volume).sum() + waterlogged(system);
         pipeGrowth = system.piping().stream()
@@ -105,18 +103,14 @@ final class Plant {
         cutOut = heater.cutOut().orElse(Double.POSITIVE_INFINITY);
 
         valves = system.reliefValves().stream()
-                .map(valve -> new Valve(valve, atmosphere, offset(valve.height())))
+                .map(valve -> new Valve(valve, atmosphere, system.head(valve.height())))
                 .toArray(Valve[]::new);
         anySeatLeaks = system.reliefValves().stream().anyMatch(valve -> valve.leakage() > 0);
         vessel = system.vessel()
                 .filter(described -> described.condition() == ExpansionVessel.Condition.SOUND)
-                .map(described -> new GasCushion(described, atmosphere, roomTemperature, offset(described.height())))
+                .map(described ->
+                        new GasCushion(described, atmosphere, roomTemperature, system.head(described.height())))
                 .orElse(null);
-    }
-
-    /** How much less pressure (Pa) there is at a height (m) above the drain cock. */
-    private double offset(double height) {
-        return coldDensity * GRAVITY * height;
     }
 
     private double leakage(Leak leak) {

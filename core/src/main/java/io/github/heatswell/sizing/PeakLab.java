@@ -36,7 +36,7 @@ record PeakLab(Trial trial, VesselType type) {
         return new PeakMap.Setting(
                 system,
                 fill,
-                fill - Heights.offset(trial.house(), type.pattern().height()),
+                fill - trial.house().head(type.pattern().height()),
                 lowestRelief(system),
                 target == null ? OptionalDouble.empty() : OptionalDouble.of(target.gauge()));
     }
@@ -93,6 +93,6 @@ record PeakLab(Trial trial, VesselType type) {
     }
 
     private static double setGauge(ReliefValve valve, HotWaterSystem system, double atmosphere) {
-        return valve.opens().gauge(atmosphere) + Heights.offset(system, valve.height());
+        return system.atDrainCock(valve.opens(), valve.height()).gauge(atmosphere);
     }
 }

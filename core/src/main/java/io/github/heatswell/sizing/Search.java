@@ -73,8 +73,7 @@ final class Search {
     /** The highest supply (Pa, gauge) at which a vessel of a volume (m3) is enough for a cold fill; empty if none is. */
     OptionalDouble highestSupply(Setup setup, double volume) {
         double atmosphere = setup.atmosphere();
-        double head =
-                Heights.offset(setup.coldFill().house(), setup.type().pattern().height());
+        double head = setup.coldFill().house().head(setup.type().pattern().height());
         double least = atmosphere + Math.max(LEAST_SUPPLY, LEAST_SUPPLY + head);
         DoubleUnaryOperator excess =
                 p -> peak(setup.withColdFill(trial -> trial.behindCheckValve(p)), volume) - setup.limit();

@@ -29,7 +29,7 @@ record Setup(List<Trial> trials, VesselType type, PrechargeRule rule, double lim
 
     /** The precharge that goes with the supply. */
     Pressure precharge() {
-        double offset = Heights.offset(coldFill().house(), type.pattern().height());
+        double offset = coldFill().house().head(type.pattern().height());
         return rule.atGauge(staticAbsolute() - atmosphere() - offset);
     }
 

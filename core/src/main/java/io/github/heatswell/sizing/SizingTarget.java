@@ -243,7 +243,7 @@ public final class SizingTarget {
             List<Bound> found = new ArrayList<>();
             system.reliefValves().forEach(valve -> found.add(bound(valve)));
             add(found, Rule.CODE_CAP, cap, 0, capSource);
-            add(found, Rule.VESSEL_RATING, rating, Heights.offset(system, vesselHeight), Source.given());
+            add(found, Rule.VESSEL_RATING, rating, system.head(vesselHeight), Source.given());
             add(found, Rule.WORKING_PRESSURE, system.tank().workingPressure(), 0, Source.given());
             add(found, Rule.OWN, own, 0, Source.given());
             found.sort(Comparator.comparingDouble(Bound::absolute));
@@ -257,7 +257,7 @@ public final class SizingTarget {
                 throw new IllegalArgumentException("relief-margin: leaves nothing of the reseat pressure of '"
                         + valve.name() + "', " + valve.reseats());
             }
-            double absolute = gauge + atmosphere + Heights.offset(system, valve.height());
+            double absolute = gauge + atmosphere + system.head(valve.height());
             return new Bound(Rule.RELIEF_RESEAT, valve.name(), absolute, TOLERANCE);
         }
 

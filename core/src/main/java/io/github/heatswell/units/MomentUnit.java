@@ -9,8 +9,8 @@ public enum MomentUnit implements Unit {
     /** The SI unit (N m). */
     NEWTON_METRE(1.0, "N m", "Nm"),
 
-    /** Pound-force foot: 0.45359237 kg x 9.80665 m/s2 x 0.3048 m. */
-    POUND_FORCE_FOOT(0.45359237 * 9.80665 * 0.3048, "lbf ft", "ft lbf");
+    /** Pound-force foot: 0.45359237 kg x standard gravity x 0.3048 m. */
+    POUND_FORCE_FOOT(0.45359237 * Gravity.STANDARD * 0.3048, "lbf ft", "ft lbf");
 
     private final double factor;
     private final List<String> spellings;

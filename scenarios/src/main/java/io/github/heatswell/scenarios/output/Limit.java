@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.output;
 
+import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.result.RunSummary;
 import java.util.Comparator;
@@ -17,24 +18,17 @@ record Limit(String name, double gauge, double margin) {
     /** Pressures closer than this (Pa) are one and the same: events are located to about this. */
     private static final double SAME = 1;
 
-    /** What a metre of cold water weighs on the water below (Pa/m). */
-    private static final double WATER_COLUMN = 999 * 9.80665;
-
     /** The set pressure of the relief valve that opens first, as it stands at the drain cock; empty if there is no relief valve. */
     static Optional<Limit> reliefSet(RunSummary result) {
-        double air = result.system().site().atmosphere();
         return result.system().reliefValves().stream()
-                .min(Comparator.comparingDouble(valve -> opens(valve, air)))
-                .map(valve -> of(valve, result));
-    }
-
-    private static Limit of(ReliefValve valve, RunSummary result) {
-        return of(valve.name(), opens(valve, result.system().site().atmosphere()), result);
+                .map(valve -> of(valve.name(), opens(valve, result.system()), result))
+                .min(Comparator.comparingDouble(Limit::gauge));
     }
 
     /** The gauge pressure (Pa) at the drain cock at which a valve opens: a valve above it sees less. */
-    private static double opens(ReliefValve valve, double air) {
-        return valve.opens().gauge(air) + WATER_COLUMN * valve.height();
+    private static double opens(ReliefValve valve, HotWaterSystem system) {
+        return system.atDrainCock(valve.opens(), valve.height())
+                .gauge(system.site().atmosphere());
     }
 
     /** The working pressure of the tank. */
