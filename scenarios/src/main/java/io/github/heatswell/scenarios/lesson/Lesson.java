@@ -1,11 +1,10 @@
 package io.github.heatswell.scenarios.lesson;
 
-import io.github.heatswell.finding.Statement;
 import io.github.heatswell.source.Source;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.regex.Pattern;
 
 /**
@@ -20,12 +19,12 @@ public final class Lesson {
     private final String question;
     private final Prediction prediction;
     private final List<LessonCase> cases;
-    private final Function<LessonRun, List<Statement>> notice;
-    private final List<String> why;
+    private final List<Claim> notice;
+    private final List<Claim> why;
     private final Formula formula;
     private final TryIt tryIt;
     private final String checkQuestion;
-    private final String checkAnswer;
+    private final Claim checkAnswer;
     private final List<Source> sources;
     private final List<String> cautions;
     private final List<Expectation> expected;
@@ -41,12 +40,12 @@ public final class Lesson {
         question = Texts.require("the question", from.question);
         prediction = Objects.requireNonNull(from.prediction, "prediction");
         cases = List.copyOf(from.cases);
-        notice = Objects.requireNonNull(from.notice, "notice");
-        why = List.copyOf(Texts.require("the paragraphs of why", from.why, 1, Integer.MAX_VALUE));
+        notice = List.copyOf(from.notice);
+        why = List.copyOf(from.why);
         formula = Objects.requireNonNull(from.formula, "formula");
         tryIt = Objects.requireNonNull(from.tryIt, "tryIt");
         checkQuestion = Texts.require("the check question", from.checkQuestion);
-        checkAnswer = Texts.require("the answer to the check question", from.checkAnswer);
+        checkAnswer = Objects.requireNonNull(from.checkAnswer, "checkAnswer");
         sources = List.copyOf(from.sources);
         cautions = List.copyOf(Texts.require("the cautions", from.cautions, 0, Integer.MAX_VALUE));
         expected = List.copyOf(from.expected);
@@ -56,6 +55,8 @@ public final class Lesson {
     }
 
     private void checkCounts() {
+        Texts.requireCount("the sentences to notice", notice.size(), 1, Integer.MAX_VALUE);
+        Texts.requireCount("the paragraphs of why", why.size(), 1, Integer.MAX_VALUE);
         Texts.requireCount("the cases", cases.size(), 1, 4);
         Texts.requireCount("the sources", sources.size(), 1, Integer.MAX_VALUE);
         Texts.requireCount("the expectations", expected.size(), 1, Integer.MAX_VALUE);
@@ -126,9 +127,9 @@ public final class Lesson {
     /**
      * What to notice, worked out from the runs.
      *
-     * @return a function of the runs
+     * @return one or more claims
      */
-    public Function<LessonRun, List<Statement>> notice() {
+    public List<Claim> notice() {
         return notice;
     }
 
@@ -137,7 +138,7 @@ public final class Lesson {
      *
      * @return one or more paragraphs
      */
-    public List<String> why() {
+    public List<Claim> why() {
         return why;
     }
 
@@ -173,7 +174,7 @@ public final class Lesson {
      *
      * @return the answer
      */
-    public String checkAnswer() {
+    public Claim checkAnswer() {
         return checkAnswer;
     }
 
@@ -184,6 +185,21 @@ public final class Lesson {
      */
     public List<Source> sources() {
         return sources;
+    }
+
+    /**
+     * Everything the lesson says of its runs: what to notice, why, the replies to wrong predictions and the answer to the
+     * question.
+     *
+     * @return the claims, in the order of the page
+     */
+    public List<Claim> claims() {
+        List<Claim> all = new ArrayList<>();
+        prediction.options().forEach(option -> option.reply().ifPresent(all::add));
+        all.addAll(notice);
+        all.addAll(why);
+        all.add(checkAnswer);
+        return List.copyOf(all);
     }
 
     /**

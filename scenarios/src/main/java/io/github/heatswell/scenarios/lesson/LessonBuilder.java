@@ -1,12 +1,10 @@
 package io.github.heatswell.scenarios.lesson;
 
 import io.github.heatswell.finding.Measure;
-import io.github.heatswell.finding.Statement;
 import io.github.heatswell.source.Source;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import java.util.function.ToIntFunction;
@@ -25,12 +23,12 @@ public final class LessonBuilder {
     String question;
     Prediction prediction;
     List<LessonCase> cases = List.of();
-    Function<LessonRun, List<Statement>> notice;
-    List<String> why = List.of();
+    List<Claim> notice = List.of();
+    List<Claim> why = List.of();
     Formula formula;
     TryIt tryIt;
     String checkQuestion;
-    String checkAnswer;
+    Claim checkAnswer;
     LessonSlider slider;
 
     LessonBuilder(String id, String title) {
@@ -53,12 +51,13 @@ public final class LessonBuilder {
      * What to predict before looking.
      *
      * @param words what will happen
-     * @param options two to four answers to choose from
-     * @param outcome which of them the run shows, counted from 0
+     * @param outcome which of the options the run shows, counted from 0
+     * @param options three or four answers to choose from
      * @return this builder
+     * @throws IllegalArgumentException if the question is blank, or there are fewer than three options or more than four
      */
-    public LessonBuilder prediction(String words, List<String> options, ToIntFunction<LessonRun> outcome) {
-        prediction = new Prediction(words, options, outcome);
+    public LessonBuilder prediction(String words, ToIntFunction<LessonRun> outcome, Prediction.Option... options) {
+        prediction = new Prediction(words, List.of(options), outcome);
         return this;
     }
 
@@ -76,11 +75,11 @@ public final class LessonBuilder {
     /**
      * What to notice.
      *
-     * @param statements worked out from the runs
+     * @param claims one or more, worked out from the runs
      * @return this builder
      */
-    public LessonBuilder notice(Function<LessonRun, List<Statement>> statements) {
-        notice = statements;
+    public LessonBuilder notice(Claim... claims) {
+        notice = List.of(claims);
         return this;
     }
 
@@ -90,7 +89,7 @@ public final class LessonBuilder {
      * @param paragraphs one or more
      * @return this builder
      */
-    public LessonBuilder why(String... paragraphs) {
+    public LessonBuilder why(Claim... paragraphs) {
         why = List.of(paragraphs);
         return this;
     }
@@ -124,7 +123,7 @@ public final class LessonBuilder {
      * @param answer its answer
      * @return this builder
      */
-    public LessonBuilder check(String words, String answer) {
+    public LessonBuilder check(String words, Claim answer) {
         checkQuestion = words;
         checkAnswer = answer;
         return this;
@@ -206,7 +205,7 @@ public final class LessonBuilder {
      * @return the lesson
      * @throws IllegalArgumentException if a text is missing, the id is not in small letters, digits and hyphens, there are
      *     no cases, sources or expectations, or the slider moves a case that is not there
-     * @throws NullPointerException if prediction, notice, formula or trial is missing
+     * @throws NullPointerException if prediction, formula, trial or the answer to the check question is missing
      */
     public Lesson build() {
         return new Lesson(this);

@@ -3,8 +3,10 @@ package io.github.heatswell.scenarios.lesson;
 import io.github.heatswell.finding.Measure;
 import io.github.heatswell.finding.Statement;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.units.UnitSystem;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Stream;
 
 /**
  * A lesson with the results of its cases.
@@ -63,7 +65,7 @@ public record LessonRun(Lesson lesson, List<RunResult> results) {
      * @return one or more statements
      */
     public List<Statement> notice() {
-        return List.copyOf(lesson.notice().apply(this));
+        return lesson.notice().stream().map(claim -> claim.in(this)).toList();
     }
 
     /**
@@ -93,14 +95,17 @@ public record LessonRun(Lesson lesson, List<RunResult> results) {
     }
 
     /**
-     * Whether the run shows what the lesson relies on.
+     * Whether the run shows what the lesson relies on, and bears out every sentence that compares.
      *
-     * @return every expectation, in their order
+     * @return every expectation, then every sentence with a check, in their order
      */
     public List<Expectation.Checked> checked() {
-        return lesson.expected().stream()
+        Stream<Expectation.Checked> expected = lesson.expected().stream()
                 .map(one ->
-                        new Expectation.Checked(one.description(), one.holds().test(this)))
-                .toList();
+                        new Expectation.Checked(one.description(), one.holds().test(this)));
+        Stream<Expectation.Checked> claimed = lesson.claims().stream()
+                .filter(claim -> claim.check().isPresent())
+                .map(claim -> new Expectation.Checked(claim.in(this).text(UnitSystem.SI), claim.holds(this)));
+        return Stream.concat(expected, claimed).toList();
     }
 }

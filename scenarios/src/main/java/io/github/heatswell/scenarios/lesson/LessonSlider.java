@@ -10,25 +10,25 @@ import java.util.stream.IntStream;
  *
  * @param caseIndex which case, counted from 0
  * @param label what is moved, in words
- * @param field the field, such as {@code vessel.volume}
+ * @param fields the fields that all take its value, such as {@code vessel.volume}; the first is the one to be moved
  * @param values its values without unit, as a file writes them, two or more, rising
  * @param unit their unit, such as {@code L}; empty if they have none
  */
-public record LessonSlider(int caseIndex, String label, String field, List<String> values, String unit) {
+public record LessonSlider(int caseIndex, String label, List<String> fields, List<String> values, String unit) {
 
     /**
      * Copies the values.
      *
      * @param caseIndex which case, counted from 0
      * @param label what is moved, in words
-     * @param field the field, such as {@code vessel.volume}
+     * @param fields the fields that all take its value, such as {@code vessel.volume}; the first is the one to be moved
      * @param values its values without unit, as a file writes them, two or more, rising
      * @param unit their unit, such as {@code L}; empty if they have none
      * @throws IllegalArgumentException if label, field or a value is blank, or there are fewer than two values
      */
     public LessonSlider {
         Texts.require("the label of a slider", label);
-        Texts.require("the field of a slider", field);
+        fields = List.copyOf(Texts.require("the fields of a slider", fields, 1, Integer.MAX_VALUE));
         values = List.copyOf(Texts.require("the values of a slider", values, 2, Integer.MAX_VALUE));
     }
 
@@ -44,6 +44,17 @@ public record LessonSlider(int caseIndex, String label, String field, List<Strin
     }
 
     /**
+     * What is changed for a value.
+     *
+     * @param index which value, counted from 0
+     * @return the changes of the case
+     * @throws IndexOutOfBoundsException if there is no such value
+     */
+    public List<Change> changes(int index) {
+        return fields.stream().map(field -> new Change(field, text(index))).toList();
+    }
+
+    /**
      * What the case becomes at every value.
      *
      * @param lesson the lesson the slider belongs to
@@ -53,7 +64,7 @@ public record LessonSlider(int caseIndex, String label, String field, List<Strin
     public List<Scenario> scenarios(Lesson lesson) {
         Scenario base = lesson.cases().get(caseIndex).scenario();
         return IntStream.range(0, values.size())
-                .mapToObj(index -> base.with(List.of(new Change(field, text(index)))))
+                .mapToObj(index -> base.with(changes(index)))
                 .toList();
     }
 }

@@ -24,7 +24,7 @@ public final class Lessons {
                 VesselLessons.cushion(),
                 VesselLessons.precharge(),
                 VesselLessons.size(),
-                SupplyLessons.highStreet(),
+                SupplyLessons.highSupply(),
                 SupplyLessons.reducingValve(),
                 HouseLessons.walls(),
                 HouseLessons.partialDraws(),

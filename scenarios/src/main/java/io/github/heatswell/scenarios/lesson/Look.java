@@ -7,6 +7,8 @@ import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Trace;
+import io.github.heatswell.scenarios.file.Change;
+import java.util.List;
 import java.util.Locale;
 
 /** Looks things up in runs, and makes them measures. */
@@ -39,6 +41,51 @@ final class Look {
 
     static double setPoint(RunResult run) {
         return run.system().heater().setPoint();
+    }
+
+    /** The reseat pressure of the first relief valve (Pa gauge). */
+    static double reseat(RunResult run) {
+        return run.system().reliefValves().get(0).reseats().gauge(atmosphere(run));
+    }
+
+    /** A case of a lesson with something else changed. */
+    static RunResult with(LessonRun run, int index, String... changes) {
+        return run.lesson()
+                .cases()
+                .get(index)
+                .scenario()
+                .with(List.of(changes).stream().map(Change::of).toList())
+                .simulation()
+                .run();
+    }
+
+    /** The smallest vessel with which a case of a lesson keeps its relief valve shut (m3), to a twentieth of a litre. */
+    static double smallestDry(LessonRun run, int index) {
+        double low = 1;
+        double high = 500;
+        while (high - low > 0.05) {
+            double middle = (low + high) / 2;
+            if (opened(with(run, index, "vessel.volume=" + middle + " L"))) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return high * 1e-3;
+    }
+
+    /** When a channel first passes a value (SI units), or the end of the run. */
+    static double timeWhen(RunResult run, Channel channel, double value) {
+        Trace trace = run.trace();
+        for (int i = 0; i + 1 < trace.count(); i++) {
+            double here = trace.value(channel, i);
+            double next = trace.value(channel, i + 1);
+            if ((here < value) != (next < value)) {
+                double step = trace.grid().time(i + 1) - trace.grid().time(i);
+                return trace.grid().time(i) + (value - here) / (next - here) * step;
+            }
+        }
+        return run.end();
     }
 
     static boolean opened(RunResult run) {
@@ -137,6 +184,16 @@ final class Look {
     /** A number without a unit, with one decimal. */
     static String number(double value) {
         return String.format(Locale.ROOT, "%.1f", value);
+    }
+
+    /** A number without a unit, rounded to a whole one. */
+    static String whole(double value) {
+        return String.format(Locale.ROOT, "%.0f", value);
+    }
+
+    /** A share as a percentage. */
+    static String plain(double share) {
+        return number(100 * share) + " %";
     }
 
     /** A small number without a unit, with two decimals. */

@@ -8,8 +8,8 @@ final class Sources {
 
     static final Source WATER =
             new Source("IAPWS-95, Release R6-95(2018), density of liquid water", Standing.SECOND_HAND);
-    static final Source WATER_TABLE = new Source(
-            "University water table at lsbu.ac.uk (Kell 1975 and others): growth and density", Standing.SEEN);
+    static final Source WATER_TABLE =
+            new Source("A university's water table (Kell 1975 and others): growth and density", Standing.SEEN);
     static final Source BOILING = new Source("IAPWS R7-97(2012), equation 30, boiling pressure", Standing.SECOND_HAND);
     static final Source BOYLE = new Source("Boyle's law of gases, any physics textbook", Standing.FROM_MEMORY);
     static final Source HANDBOOK =

@@ -32,6 +32,11 @@ final class WaterFacts {
         return WATER.density(cold, USUAL) / WATER.density(hot, USUAL) - 1;
     }
 
+    /** What of a full vessel of cold water has no room once it is hot, counted as cold water: a share of its volume. */
+    static double excess(double cold, double hot) {
+        return 1 - WATER.density(hot, USUAL) / WATER.density(cold, USUAL);
+    }
+
     /** How fast heated water grows, beta Q/(rho c) (m3/s). */
     static double growthFlow(double heat, double temperature) {
         WaterState state = WATER.stateAt(temperature, USUAL);

@@ -35,7 +35,7 @@ final class AnswersPage {
         html.open("p")
                 .leaf("span", lesson.prediction().question(), "class", "quiet")
                 .text(" ");
-        html.leaf("strong", lesson.prediction().options().get(solved.run().outcome()))
+        html.leaf("strong", lesson.prediction().texts().get(solved.run().outcome()))
                 .closeLine();
         if (!lesson.worksheet().isEmpty()) {
             html.open("table").leaf("caption", "Readings").open("tbody");
@@ -47,7 +47,8 @@ final class AnswersPage {
             html.closeLine().closeLine();
         }
         html.open("p").leaf("span", lesson.checkQuestion(), "class", "quiet").text(" ");
-        html.text(lesson.checkAnswer()).closeLine();
+        units.statement(html, lesson.checkAnswer().in(solved.run()));
+        html.closeLine();
         html.closeLine();
     }
 }

@@ -11,6 +11,7 @@ import java.util.List;
 record Course(List<Lesson> lessons) {
 
     static final String INDEX = "index.html";
+    static final String TEACHERS = "teachers.html";
     static final String ANSWERS = "answers.html";
     static final String STYLE = "site.css";
     static final String SCRIPT = "site.js";

@@ -49,8 +49,7 @@ final class Frame {
             html.closeLine();
         }
         html.closeLine();
-        link(html.open("p"), Course.ANSWERS, "Answer key for teachers", current);
-        html.closeLine().closeLine().closeLine().closeLine();
+        html.closeLine().closeLine().closeLine();
     }
 
     private static void link(Html html, String page, String text, String current) {

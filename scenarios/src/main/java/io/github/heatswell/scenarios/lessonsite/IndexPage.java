@@ -14,15 +14,6 @@ final class IndexPage {
             "Turn the heater off, let it cool and relieve the pressure before any work. Gas and electricity kill.",
             "Local code and a licensed professional decide what may be built and who may build it. Nothing here does.");
 
-    private static final List<String> TEACHING = List.of(
-            "Projecting: the pages enlarge with the browser (Ctrl and +), and the picture grows with the window. Let the"
-                    + " class vote on the prediction before you unfold the rest.",
-            "Worksheets: each is one sheet of A4 or US Letter. Print the page of the worksheet, not that of the lesson.",
-            "The answer key is a page of its own. Leave answers.html out when you copy the folder for the class.",
-            "The page of a lesson prints too, with everything unfolded.",
-            "No account, no server, no network: copy the folder to a stick or a shared drive and open index.html.",
-            "A lesson takes a quarter of an hour. Lessons 1 to 4 stand on their own; the others build on them.");
-
     private IndexPage() {}
 
     static String of(Course course, UnitSystem first) {
@@ -43,8 +34,8 @@ final class IndexPage {
         html.closeLine();
         using(html, first);
         html.leaf("h2", "For teachers");
-        Parts.list(html, "ul", TEACHING);
-        html.open("p").leaf("a", "Answer key", "href", Course.ANSWERS).closeLine();
+        html.open("p").leaf("a", "How to use the course in class", "href", Course.TEACHERS);
+        html.closeLine();
         licence(html);
         html.closeLine();
         return Frame.end(html, false);
@@ -65,7 +56,8 @@ final class IndexPage {
                 html,
                 "ol",
                 List.of(
-                        "Read the question and choose an answer before you look. A wrong guess teaches more than none.",
+                        "Read the question and choose an answer. The page shows the rest once you have: a wrong guess teaches more than"
+                                + " none.",
                         "Unfold the rest: the picture, what to notice, why it is so, and something to try.",
                         "Answer the question at the end without looking back.",
                         "Pressures are what a gauge shows. " + order(first)

@@ -1,8 +1,10 @@
 package io.github.heatswell.scenarios.lessonsite;
 
 import io.github.heatswell.finding.Statement;
+import io.github.heatswell.scenarios.lesson.Claim;
 import io.github.heatswell.scenarios.lesson.Formula;
 import io.github.heatswell.scenarios.lesson.Lesson;
+import io.github.heatswell.scenarios.lesson.Prediction;
 import io.github.heatswell.scenarios.markup.Html;
 import io.github.heatswell.units.UnitSystem;
 import java.util.List;
@@ -40,7 +42,7 @@ final class LessonPage {
         Frame.units(html, units.first());
         prediction();
         html.open("details", "id", "look", "class", "look");
-        html.leaf("summary", "I have chosen. Show what happens");
+        html.leaf("summary", "Show what happens");
         outcome();
         picture();
         notice();
@@ -59,20 +61,49 @@ final class LessonPage {
         html.leaf("h2", "Predict first", "id", "predict");
         html.open("fieldset", "class", "prediction");
         html.leaf("legend", lesson.prediction().question());
-        for (String option : lesson.prediction().options()) {
+        for (String option : lesson.prediction().texts()) {
             html.open("label").empty("input", "type", "radio", "name", "prediction", "autocomplete", "off");
             html.leaf("span", option).closeLine();
         }
         html.closeLine();
+        String outcome = Integer.toString(solved.run().outcome());
+        html.leaf(
+                "p",
+                "",
+                "id",
+                "verdict",
+                "class",
+                "verdict",
+                "role",
+                "status",
+                "aria-live",
+                "polite",
+                "data-outcome",
+                outcome);
     }
 
     private void outcome() {
         int outcome = solved.run().outcome();
-        String right = lesson.prediction().options().get(outcome);
+        String right = lesson.prediction().texts().get(outcome);
         html.open("section", "aria-labelledby", "outcome").leaf("h2", "What happens", "id", "outcome");
         html.open("p", "class", "outcome").text("The run shows: ");
         html.leaf("strong", right).closeLine();
-        html.leaf("p", "", "id", "verdict", "hidden", "hidden", "data-outcome", Integer.toString(outcome));
+        replies();
+    }
+
+    /** What to tell whoever chose otherwise; without a script all of it stands here. */
+    private void replies() {
+        html.open("dl", "class", "replies", "id", "replies");
+        List<Prediction.Option> options = lesson.prediction().options();
+        for (int i = 0; i < options.size(); i++) {
+            if (options.get(i).reply().isPresent()) {
+                html.open("div", "data-option", Integer.toString(i));
+                html.leaf("dt", "\u201c" + options.get(i).text() + "\u201d");
+                units.statement(html.open("dd"), options.get(i).reply().get().in(solved.run()));
+                html.closeLine().closeLine();
+            }
+        }
+        html.closeLine();
     }
 
     private void picture() {
@@ -98,7 +129,10 @@ final class LessonPage {
 
     private void why() {
         html.open("section", "aria-labelledby", "why").leaf("h2", "Why", "id", "why");
-        lesson.why().forEach(text -> html.leaf("p", text));
+        for (Claim claim : lesson.why()) {
+            units.statement(html.open("p"), claim.in(solved.run()));
+            html.closeLine();
+        }
         Formula formula = lesson.formula();
         FormulaText.write(html.open("p", "class", "formula"), formula.text());
         html.closeLine();
@@ -119,8 +153,9 @@ final class LessonPage {
     private void check() {
         html.open("section", "aria-labelledby", "check").leaf("h2", "Check yourself", "id", "check");
         html.leaf("p", lesson.checkQuestion());
-        html.open("details", "class", "answer").leaf("summary", "Answer").leaf("p", lesson.checkAnswer());
-        html.closeLine().closeLine();
+        html.open("details", "class", "answer").leaf("summary", "Answer");
+        units.statement(html.open("p"), lesson.checkAnswer().in(solved.run()));
+        html.closeLine().closeLine().closeLine();
     }
 
     private void sources() {

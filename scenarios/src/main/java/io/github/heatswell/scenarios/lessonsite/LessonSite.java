@@ -13,8 +13,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Lessons as pages that need no server: an index, a page and a worksheet for each, the answers, and a scenario file beside
- * each to be changed.
+ * Lessons as pages that need no server: an index, a page and a worksheet for each, a page for teachers that leads to
+ * the answers, and a scenario file beside each to be changed.
  */
 public final class LessonSite {
 
@@ -42,6 +42,7 @@ public final class LessonSite {
             files.add(page(Course.scenario(one.lesson()), TryPart.scenario(one.lesson()))
                     .toBeChanged());
         }
+        files.add(page(Course.TEACHERS, TeachersPage.of()));
         files.add(page(Course.ANSWERS, AnswersPage.of(course, solved, first)));
         return List.copyOf(files);
     }

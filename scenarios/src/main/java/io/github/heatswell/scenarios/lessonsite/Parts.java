@@ -32,9 +32,9 @@ final class Parts {
         for (SolvedLesson.Drawn drawn : lesson.pictures(units)) {
             html.open("figure");
             if (!drawn.label().isEmpty()) {
-                html.leaf("figcaption", "The house " + drawn.label() + ":");
+                html.leaf("figcaption", drawn.label());
             }
-            String name = "Picture" + (drawn.label().isEmpty() ? "" : " of the house " + drawn.label());
+            String name = "Picture" + (drawn.label().isEmpty() ? "" : ": " + drawn.label());
             html.open("div", "class", "scroll", "role", "region", "tabindex", "0", "aria-label", name);
             html.picture(drawn.svg()).closeLine();
             html.closeLine();

@@ -1,14 +1,20 @@
 package io.github.heatswell.scenarios.lessonsite;
 
 import io.github.heatswell.result.Channel;
+import io.github.heatswell.result.Event;
+import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.scenarios.lesson.Lesson;
+import io.github.heatswell.scenarios.lesson.LessonCase;
 import io.github.heatswell.scenarios.lesson.LessonRun;
 import io.github.heatswell.scenarios.markup.Svg;
 import io.github.heatswell.units.Unit;
 import io.github.heatswell.units.UnitSystem;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 
-/** An empty graph to sketch curves into, with axes on which those of the lesson's runs have room. */
+/** An empty graph to sketch curves into, with axes on which those of the lesson's runs have room and the minutes that matter are wide. */
 final class SketchGrid {
 
     private static final int WIDTH = 720;
@@ -18,21 +24,33 @@ final class SketchGrid {
     private static final int TOP = 26;
     private static final int BOTTOM = 38;
 
-    /** As many lines as this, or somewhat fewer, are easy to read. */
-    private static final int MOST_LINES = 8;
+    /** How much of the time until the last heater stops is shown beyond it. */
+    private static final double BEYOND = 1.0 / 3;
 
     private static final double HOUR = 3600;
     private static final double MINUTE = 60;
 
     private final StringBuilder svg = new StringBuilder();
-    private final LessonRun run;
+    private final List<RunResult> shown = new ArrayList<>();
     private final Channel channel;
     private final UnitSystem units;
 
     private SketchGrid(LessonRun run, UnitSystem units) {
-        this.run = run;
         this.channel = run.lesson().cases().get(0).channel();
+        for (int i = 0; i < run.results().size(); i++) {
+            if (isShown(run.lesson(), i)) {
+                shown.add(run.result(i));
+            }
+        }
         this.units = units;
+    }
+
+    /** Whether a case is sketched: those that follow the same quantity for as long as the first. */
+    static boolean isShown(Lesson lesson, int index) {
+        LessonCase first = lesson.cases().get(0);
+        LessonCase one = lesson.cases().get(index);
+        return one.channel() == first.channel()
+                && one.scenario().duration().equals(first.scenario().duration());
     }
 
     static Svg of(LessonRun run, UnitSystem units) {
@@ -40,19 +58,20 @@ final class SketchGrid {
     }
 
     private Svg draw() {
+        double end = end();
         double low = Double.POSITIVE_INFINITY;
         double high = Double.NEGATIVE_INFINITY;
-        double end = 0;
-        for (RunResult result : run.results()) {
-            end = Math.max(end, result.end());
-            for (int i = 0; i < result.trace().count(); i++) {
-                double value = value(result, i);
-                low = Math.min(low, value);
-                high = Math.max(high, value);
+        for (RunResult result : shown) {
+            for (int i = 0; i < result.trace().count() && result.trace().grid().time(i) <= end; i++) {
+                low = Math.min(low, value(result, i));
+                high = Math.max(high, value(result, i));
             }
         }
+        if (unit() == units.pressure()) {
+            high = Math.max(high, reliefSet());
+        }
         svg.append("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 " + WIDTH + " " + HEIGHT + "\">");
-        upright(low, high);
+        upright(SketchScale.around(low, high));
         across(end);
         String name = name();
         text(4, 14, "start", name);
@@ -60,25 +79,49 @@ final class SketchGrid {
         return Svg.of(svg.toString(), "Empty graph: " + name + " over time.", "sketch-");
     }
 
-    private void upright(double low, double high) {
-        double step = step((high - low) * 1.2 + 1e-9);
-        double first = Math.floor(low / step) * step;
-        double last = Math.max(first + 2 * step, Math.ceil(high / step) * step);
-        long lines = Math.round((last - first) / step);
-        for (int i = 0; i <= lines; i++) {
-            double y = HEIGHT - BOTTOM - (HEIGHT - TOP - BOTTOM) * (double) i / lines;
+    /** Where a relief valve would open: who expects that must have room to draw it. */
+    private double reliefSet() {
+        double set = 0;
+        for (RunResult result : shown) {
+            double atmosphere = result.system().site().atmosphere();
+            set = result.system().reliefValves().stream()
+                    .mapToDouble(valve -> unit().fromSi(valve.opens().gauge(atmosphere)))
+                    .reduce(set, Math::max);
+        }
+        return set;
+    }
+
+    /** The time that matters: until the last heater has stopped, and a third more; a run that ends before sets the end. */
+    private double end() {
+        double longest = 0;
+        for (RunResult result : shown) {
+            double stopped = result.first(EventKind.HEATER_OFF)
+                    .or(() -> result.first(EventKind.CUT_OUT_TRIPPED))
+                    .map(Event::time)
+                    .orElse(result.end());
+            longest = Math.max(longest, Math.min(result.end(), stopped * (1 + BEYOND)));
+        }
+        double unit = longest > 2 * HOUR ? HOUR : MINUTE;
+        double step = SketchScale.step(longest / unit);
+        return Math.ceil(longest / unit / step - 1e-9) * step * unit;
+    }
+
+    private void upright(SketchScale scale) {
+        for (int i = 0; i <= scale.lines(); i++) {
+            double y = HEIGHT - BOTTOM - (HEIGHT - TOP - BOTTOM) * (double) i / scale.lines();
             line(LEFT, y, WIDTH - RIGHT, y);
-            text(LEFT - 8, y + 4, "end", number(first + i * step));
+            text(LEFT - 8, y + 4, "end", scale.label(i));
         }
     }
 
     private void across(double end) {
         double unit = end > 2 * HOUR ? HOUR : MINUTE;
-        double step = step(end / unit);
-        for (int i = 0; i * step <= end / unit * (1 + 1e-9); i++) {
-            double x = LEFT + (WIDTH - LEFT - RIGHT) * i * step * unit / end;
+        double step = SketchScale.step(end / unit);
+        SketchScale scale = new SketchScale(0, step, (int) Math.round(end / unit / step));
+        for (int i = 0; i <= scale.lines(); i++) {
+            double x = LEFT + (WIDTH - LEFT - RIGHT) * (double) i / scale.lines();
             line(x, TOP, x, HEIGHT - BOTTOM);
-            text(x, HEIGHT - BOTTOM + 18, "middle", number(i * step));
+            text(x, HEIGHT - BOTTOM + 18, "middle", scale.label(i));
         }
         text(
                 (LEFT + WIDTH - RIGHT) / 2.0,
@@ -109,19 +152,6 @@ final class SketchGrid {
         String symbol = unit().symbol().replace("deg", "\u00b0");
         boolean pressure = unit() == units.pressure();
         return (pressure ? "gauge pressure" : channel.description()) + " (" + symbol + ")";
-    }
-
-    /** A distance of 1, 2 or 5 times a power of ten. */
-    private static double step(double span) {
-        double power = Math.pow(10, Math.floor(Math.log10(span / MOST_LINES)));
-        double part = span / MOST_LINES / power;
-        return power * (part <= 1 ? 1 : part <= 2 ? 2 : part <= 5 ? 5 : 10);
-    }
-
-    private static String number(double value) {
-        String text = String.format(Locale.ROOT, "%.3f", value);
-        String trimmed = text.replaceAll("\\.?0+$", "");
-        return trimmed.equals("-0") ? "0" : trimmed;
     }
 
     private void line(double x1, double y1, double x2, double y2) {

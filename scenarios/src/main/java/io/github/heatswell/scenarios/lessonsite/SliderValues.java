@@ -44,7 +44,11 @@ final class SliderValues {
         }
         try {
             return new LessonSlider(
-                    slider.caseIndex(), slider.label(), slider.field(), between(slider.values(), parts), slider.unit());
+                    slider.caseIndex(),
+                    slider.label(),
+                    slider.fields(),
+                    between(slider.values(), parts),
+                    slider.unit());
         } catch (NumberFormatException e) {
             return slider;
         }

@@ -2,7 +2,6 @@ package io.github.heatswell.scenarios.lessonsite;
 
 import io.github.heatswell.charts.NamedRun;
 import io.github.heatswell.charts.RunChart;
-import io.github.heatswell.finding.Statement;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.scenarios.lesson.Lesson;
 import io.github.heatswell.scenarios.lesson.LessonCase;
@@ -13,10 +12,12 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * A lesson with everything computed that its pages show.
@@ -42,7 +43,7 @@ record SolvedLesson(LessonRun run, Map<UnitSystem, List<Drawn>> pictures, Option
     /**
      * A picture.
      *
-     * @param label which case it shows, or nothing if it shows them all
+     * @param label which cases it shows, or nothing if it shows them all
      * @param svg the picture
      */
     record Drawn(String label, Svg svg) {}
@@ -57,21 +58,18 @@ record SolvedLesson(LessonRun run, Map<UnitSystem, List<Drawn>> pictures, Option
         return new SolvedLesson(run, pictures, grid);
     }
 
+    /** One picture for all cases that run equally long, so that no short run is squeezed by a long one. */
     private static List<Drawn> draw(LessonRun run, UnitSystem units) {
         List<LessonCase> cases = run.lesson().cases();
-        if (cases.size() > 1 && cases.stream().noneMatch(SolvedLesson::showsHeat)) {
-            List<NamedRun> runs = new ArrayList<>();
-            for (int i = 0; i < cases.size(); i++) {
-                runs.add(new NamedRun(cases.get(i).label(), run.result(i)));
-            }
-            return List.of(drawn(run, "", RunChart.comparing(runs, units), units));
-        }
-        List<Drawn> drawn = new ArrayList<>();
+        boolean apart = cases.stream().anyMatch(SolvedLesson::showsHeat);
+        Map<Double, List<Integer>> together = new LinkedHashMap<>();
         for (int i = 0; i < cases.size(); i++) {
-            String label = cases.size() == 1 ? "" : cases.get(i).label();
-            drawn.add(drawn(run, label, RunChart.of(run.result(i), units), units));
+            double key = apart ? i : cases.get(i).scenario().duration().toSeconds();
+            together.computeIfAbsent(key, any -> new ArrayList<>()).add(i);
         }
-        return drawn;
+        return together.values().stream()
+                .map(members -> drawn(run, members, units))
+                .toList();
     }
 
     /** Only the picture of a single run has a panel for the temperature. */
@@ -81,20 +79,22 @@ record SolvedLesson(LessonRun run, Map<UnitSystem, List<Drawn>> pictures, Option
                 || one.channel() == Channel.WATER_BOTTOM;
     }
 
-    private static Drawn drawn(LessonRun run, String label, RunChart chart, UnitSystem units) {
+    private static Drawn drawn(LessonRun run, List<Integer> members, UnitSystem units) {
+        List<LessonCase> cases = run.lesson().cases();
+        List<NamedRun> runs = members.stream()
+                .map(index -> new NamedRun(cases.get(index).label(), run.result(index)))
+                .toList();
+        boolean all = members.size() == cases.size();
+        String label = all ? "" : runs.stream().map(NamedRun::name).collect(Collectors.joining("; "));
+        RunChart chart = runs.size() == 1 ? RunChart.of(runs.get(0).result(), units) : RunChart.comparing(runs, units);
         StringBuilder svg = new StringBuilder();
         try {
             chart.withSize(WIDTH, HEIGHT).writeSvg(svg);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        StringBuilder words = new StringBuilder("Chart of the gauge pressure over time");
-        words.append(label.isEmpty() ? "." : ", " + label + ".");
-        for (Statement statement : run.notice()) {
-            words.append(' ').append(statement.text(units));
-        }
         String prefix =
                 (units == UnitSystem.SI ? "si-" : "us-") + PLACE.matcher(label).replaceAll("-") + "-";
-        return new Drawn(label, Svg.of(svg.toString(), words.toString(), prefix));
+        return new Drawn(label, Svg.of(svg.toString(), ChartWords.of(runs, units), prefix));
     }
 }

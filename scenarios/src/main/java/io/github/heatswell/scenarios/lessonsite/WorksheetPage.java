@@ -4,7 +4,8 @@ import io.github.heatswell.scenarios.lesson.Lesson;
 import io.github.heatswell.scenarios.lesson.WorksheetRow;
 import io.github.heatswell.scenarios.markup.Html;
 import io.github.heatswell.units.UnitSystem;
-import java.util.stream.Collectors;
+import java.util.List;
+import java.util.stream.IntStream;
 
 /** The worksheet of a lesson, one sheet of paper: what to predict, an empty graph, readings to fill in, and a question. */
 final class WorksheetPage {
@@ -54,9 +55,9 @@ final class WorksheetPage {
         html.leaf("h2", "1. Predict");
         html.leaf("p", lesson.prediction().question());
         html.open("ul", "class", "boxes");
-        lesson.prediction().options().forEach(option -> html.leaf("li", option));
+        lesson.prediction().texts().forEach(option -> html.leaf("li", option));
         html.closeLine();
-        String several = solved.run().results().size() > 1 ? ", one for each house (" + labels() + ")" : "";
+        String several = sketched().size() > 1 ? ", one for each house (" + labels() + ")" : "";
         html.leaf(
                 "p",
                 "Sketch the curve you expect" + several + ". Then look at the lesson and draw what the run shows"
@@ -67,9 +68,14 @@ final class WorksheetPage {
     }
 
     private String labels() {
-        return lesson.cases().stream()
-                .map(one -> "\u201c" + one.label() + "\u201d")
-                .collect(Collectors.joining(", "));
+        return String.join(", ", sketched());
+    }
+
+    private List<String> sketched() {
+        return IntStream.range(0, lesson.cases().size())
+                .filter(index -> SketchGrid.isShown(lesson, index))
+                .mapToObj(index -> "\u201c" + lesson.cases().get(index).label() + "\u201d")
+                .toList();
     }
 
     private void readings() {
@@ -77,7 +83,7 @@ final class WorksheetPage {
             return;
         }
         html.leaf("h2", "2. Look and read off");
-        html.open("table", "class", "readings").leaf("caption", "From the picture and the text of the lesson");
+        html.open("table", "class", "readings").leaf("caption", "From the pictures of the lesson");
         html.open("thead").open("tr");
         html.leaf("th", "What", "scope", "col").leaf("th", "Your reading", "scope", "col");
         html.leaf("th", "Unit", "scope", "col").closeLine().closeLine();

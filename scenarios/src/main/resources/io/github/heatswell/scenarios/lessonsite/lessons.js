@@ -18,23 +18,33 @@
     });
   }
 
-  // What was predicted, once the rest is unfolded.
+  // The rest unfolds once something was predicted, and answers that guess.
   const look = find('look');
   const verdict = find('verdict');
+  const options = [...document.querySelectorAll('input[name="prediction"]')];
+  const chosen = () => options.findIndex(option => option.checked);
   const judge = () => {
-    const options = [...document.querySelectorAll('input[name="prediction"]')];
-    const chosen = options.findIndex(option => option.checked);
-    verdict.hidden = chosen < 0;
-    if (chosen >= 0) {
-      verdict.textContent = chosen === Number(verdict.dataset.outcome)
-        ? 'That is what you predicted.'
-        : 'You predicted: \u201c' + options[chosen].parentElement.textContent.trim() + '\u201d. See below why it is not so.';
+    const guess = chosen();
+    if (guess < 0 || !look.open) return;
+    if (guess === Number(verdict.dataset.outcome)) {
+      verdict.textContent = 'That is what you predicted.';
+      return;
     }
+    const reply = document.querySelector('#replies [data-option="' + guess + '"] dd');
+    verdict.replaceChildren('You predicted: \u201c' + options[guess].parentElement.textContent.trim() + '\u201d. ');
+    if (reply) verdict.append(...[...reply.childNodes].map(node => node.cloneNode(true)));
   };
   if (look && verdict) {
-    look.addEventListener('toggle', () => { if (look.open) judge(); });
-    for (const option of document.querySelectorAll('input[name="prediction"]')) {
-      option.addEventListener('change', () => { if (look.open) judge(); });
+    find('replies').hidden = true;
+    look.querySelector('summary').addEventListener('click', event => {
+      if (look.open || chosen() >= 0) return;
+      event.preventDefault();
+      verdict.textContent = 'Choose an answer first.';
+      options[0].focus();
+    });
+    look.addEventListener('toggle', judge);
+    for (const option of options) {
+      option.addEventListener('change', () => { if (look.open) judge(); else verdict.textContent = ''; });
     }
   }
 

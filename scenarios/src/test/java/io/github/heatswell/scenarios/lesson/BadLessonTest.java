@@ -19,16 +19,20 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** What is no lesson is refused in words. */
 class BadLessonTest {
 
+    private static final Prediction.Option THIS = Prediction.Option.right("This.");
+    private static final Prediction.Option THAT = Prediction.Option.wrong("That.", Claim.of("No."));
+    private static final Prediction.Option OTHER = Prediction.Option.wrong("Other.", Claim.of("Not so."));
+
     private static LessonBuilder good(String id) {
         return Lesson.builder(id, "A lesson")
                 .question("What happens?")
-                .prediction("Which?", List.of("This.", "That."), run -> 0)
+                .prediction("Which?", run -> 0, THIS, THAT, OTHER)
                 .compare(LessonCase.bundled("the lodge", "orchard-lodge"))
-                .notice(run -> List.of())
-                .why("So it is.")
+                .notice(Claim.of("It is so."))
+                .why(Claim.of("So it is."))
                 .formula(Formula.of("a = b", Sources.HOUSES, "a", "one", "b", "other"))
                 .tryIt(TryIt.of("orchard-lodge", "It runs.", run -> true, "tank.volume=150 L"))
-                .check("Why?", "Because.")
+                .check("Why?", Claim.of("Because."))
                 .sources(Sources.HOUSES)
                 .expect("It runs.", run -> true);
     }
@@ -38,9 +42,10 @@ class BadLessonTest {
                 bad(one -> one.question(" "), "the question is missing; write some words"),
                 bad(one -> one.why(), "the paragraphs of why must be at least 1, not 0"),
                 bad(one -> one.compare(), "the cases must be 1 to 4, not 0"),
-                bad(one -> one.check("Why?", ""), "the answer to the check question is missing; write some words"),
+                bad(one -> one.check("", Claim.of("Because.")), "the check question is missing; write some words"),
+                bad(one -> one.notice(), "the sentences to notice must be at least 1, not 0"),
                 bad(
-                        one -> one.slider(new LessonSlider(2, "Size", "tank.volume", List.of("1", "2"), "L")),
+                        one -> one.slider(new LessonSlider(2, "Size", List.of("tank.volume"), List.of("1", "2"), "L")),
                         "the slider moves case 2, but there are only 1, counted from 0"));
     }
 
@@ -63,8 +68,9 @@ class BadLessonTest {
                 "'A Lesson' is no id of a lesson; write such as 'closing-the-system'",
                 () -> good("A Lesson").build());
         refused(
-                "the options of a prediction must be 2 to 4, not 1",
-                () -> new Prediction("Which?", List.of("This."), run -> 0));
+                "the options of a prediction must be 3 to 4, not 2",
+                () -> new Prediction("Which?", List.of(THIS, THAT), run -> 0));
+        refused("a sentence is missing; write some words", () -> Claim.of(" "));
         refused("'c' is explained but does not stand in 'a = b'", () -> Formula.of("a = b", Sources.HOUSES, "c", "x"));
         refused("every letter needs a meaning; the last one has none", () -> Formula.of("a", Sources.HOUSES, "a"));
         refused("no scenario of the name nowhere is bundled", () -> TryIt.of("nowhere", "x", run -> true, "a=b"));
@@ -82,7 +88,7 @@ class BadLessonTest {
     @Test
     void anOptionThatIsNotThereIsAMistakeOfTheLesson() {
         Lesson lesson = good("a-lesson")
-                .prediction("Which?", List.of("This.", "That."), run -> 2)
+                .prediction("Which?", run -> 3, THIS, THAT, OTHER)
                 .build();
         assertThrows(IllegalStateException.class, () -> LessonRun.of(lesson).outcome());
     }

@@ -17,12 +17,13 @@ class FactsTest {
         return TemperatureUnit.CELSIUS.toSi(value);
     }
 
-    private static double answer(Lesson lesson, String label) {
-        return LessonRun.of(lesson).answers().stream()
-                .filter(one -> one.label().equals(label))
-                .findFirst()
-                .orElseThrow()
-                .value()
+    /** A number in what a lesson tells its readers to notice (SI units). */
+    private static double noticed(Lesson lesson, int sentence, int number) {
+        return LessonRun.of(lesson)
+                .notice()
+                .get(sentence)
+                .measures()
+                .get(number)
                 .value();
     }
 
@@ -59,22 +60,22 @@ class FactsTest {
     /** IAPWS-95 and the thin closed cylinder, 450 mm by 2.2 mm: 17.457 and 7.448 bar abs at 15 degC. */
     @Test
     void theRunsOfTheLessonShowTheSame() {
-        assertEquals(12.957, answer(HouseLessons.walls(), "Rise in the rigid tank") / 1e5, 0.026); // 0.2 %, kappa
-        assertEquals(2.948, answer(HouseLessons.walls(), "Rise in the steel tank") / 1e5, 0.006); // 0.2 %, kappa
+        assertEquals(12.957, noticed(HouseLessons.walls(), 0, 2) / 1e5, 0.026); // 0.2 %, kappa
+        assertEquals(2.948, noticed(HouseLessons.walls(), 0, 3) / 1e5, 0.006); // 0.2 %, kappa
     }
 
     /** IAPWS-95 at 5 bar, steel of 12e-6 1/K: beta equals three times that at 6.24 degC. */
     @Test
     void anIceColdTankLosesPressureUpToSixDegrees() {
-        double found = answer(ClosingLessons.steepening(), "Temperature of lowest pressure, ice-cold fill");
+        double found = noticed(ClosingLessons.steepening(), 2, 3);
         assertEquals(6.24, TemperatureUnit.CELSIUS.fromSi(found), 0.1); // other pressure, and samples of 10 s
     }
 
     /** Handbook arithmetic, 1 - p1/p2 with 4.2 and 6.4 bar against 7 bar, air at 310 m by ISO 2533 of 0.977 bar. */
     @Test
     void theUsableShareFollowsTheFormula() {
-        assertEquals(1 - 5.177 / 7.977, answer(SupplyLessons.highStreet(), "Usable share, usual street"), 1e-3);
-        assertEquals(1 - 7.377 / 7.977, answer(SupplyLessons.highStreet(), "Usable share, high street"), 1e-3);
+        assertEquals(1 - 5.177 / 7.977, noticed(SupplyLessons.highSupply(), 1, 1), 1e-3);
+        assertEquals(1 - 7.377 / 7.977, noticed(SupplyLessons.highSupply(), 1, 2), 1e-3);
     }
 
     /** Worked out from IAPWS-95: 60 L from 12 to 60 degC grow by 1.0 L, 190 L from 45 to 60 degC by 1.35 L. */

@@ -146,7 +146,9 @@ class LessonSiteBrowserTest {
         RunResult run = lesson.cases()
                 .get(slider.caseIndex())
                 .scenario()
-                .with(List.of(new Change(slider.field(), value + " " + slider.unit())))
+                .with(slider.fields().stream()
+                        .map(field -> new Change(field, value + " " + slider.unit()))
+                        .toList())
                 .simulation()
                 .run();
         String[] shown = steps.get(2 * steps(lesson).indexOf(value));

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.finding.Statement;
 import io.github.heatswell.scenarios.file.ScenarioReader;
+import io.github.heatswell.scenarios.lesson.Claim;
 import io.github.heatswell.scenarios.lesson.Formula;
 import io.github.heatswell.scenarios.lesson.Lesson;
 import io.github.heatswell.scenarios.lesson.LessonBuilder;
@@ -14,6 +15,7 @@ import io.github.heatswell.scenarios.lesson.LessonCase;
 import io.github.heatswell.scenarios.lesson.LessonRun;
 import io.github.heatswell.scenarios.lesson.LessonSlider;
 import io.github.heatswell.scenarios.lesson.Lessons;
+import io.github.heatswell.scenarios.lesson.Prediction;
 import io.github.heatswell.scenarios.lesson.TryIt;
 import io.github.heatswell.scenarios.output.ResultFile;
 import io.github.heatswell.scenarios.output.ResultFolder;
@@ -64,7 +66,7 @@ class LessonSiteTest {
 
     @Test
     void everyLessonHasItsPageItsWorksheetAndItsFile() throws Exception {
-        assertEquals(2 + 2 * Lessons.all().size(), PAGES.size());
+        assertEquals(3 + 2 * Lessons.all().size(), PAGES.size());
         for (Lesson lesson : Lessons.all()) {
             assertTrue(PAGES.containsKey(lesson.id() + ".html"), lesson.id());
             assertTrue(PAGES.containsKey("worksheet-" + lesson.id() + ".html"), lesson.id());
@@ -175,12 +177,13 @@ class LessonSiteTest {
     /** Regression: between the values of a lesson, so many more that the steps are small, and none twice. */
     @Test
     void slidersGetValuesBetweenThoseOfTheLesson() {
-        LessonSlider two = new LessonSlider(0, "size", "vessel.volume", List.of("2", "4"), "L");
+        LessonSlider two = new LessonSlider(0, "size", List.of("vessel.volume"), List.of("2", "4"), "L");
         List<String> values = SliderValues.refined(two).values();
         assertEquals(17, values.size());
         assertEquals(List.of("2", "2.13", "2.25"), values.subList(0, 3)); // an eighth is 0.125, two decimals are kept
         assertEquals("4", values.get(16));
-        LessonSlider words = new LessonSlider(0, "fault", "vessel.condition", List.of("sound", "isolated"), "");
+        LessonSlider words =
+                new LessonSlider(0, "fault", List.of("vessel.condition"), List.of("sound", "isolated"), "");
         assertEquals(List.of("sound", "isolated"), SliderValues.refined(words).values());
         assertEquals("isolated", SliderValues.shown(words, 1, UnitSystem.US));
         assertEquals("1.1 gal", SliderValues.shown(two, 1, UnitSystem.US)); // 4 L are 1.06 gallons
@@ -243,7 +246,7 @@ class LessonSiteTest {
     @Test
     void sizePrechargeAndSupplyCanBeMoved() {
         Set<String> fields = new HashSet<>();
-        Lessons.all().forEach(lesson -> lesson.slider().ifPresent(slider -> fields.add(slider.field())));
+        Lessons.all().forEach(lesson -> lesson.slider().ifPresent(slider -> fields.addAll(slider.fields())));
         assertTrue(
                 fields.containsAll(Set.of("vessel.volume", "vessel.precharge", "supply.pressure")), fields.toString());
     }
@@ -272,13 +275,18 @@ class LessonSiteTest {
         Source source = new Source(text, Source.Standing.FROM_MEMORY);
         LessonBuilder builder = Lesson.builder("hostile", text)
                 .question(text)
-                .prediction(text, List.of(text, "No."), run -> 1)
+                .prediction(
+                        text,
+                        run -> 1,
+                        Prediction.Option.wrong(text, Claim.of(text)),
+                        Prediction.Option.right("No."),
+                        Prediction.Option.wrong("Perhaps.", Claim.of(text)))
                 .compare(LessonCase.bundled(text, "orchard-lodge"))
-                .notice(run -> List.of(Statement.of(text)))
-                .why(text)
+                .notice(Claim.of(text))
+                .why(Claim.of(text))
                 .formula(Formula.of("p = " + text, source, "p", text))
                 .tryIt(TryIt.of("orchard-lodge", text, run -> true, "vessel=none"))
-                .check(text, text)
+                .check(text, Claim.of(text))
                 .sources(source)
                 .caution(text)
                 .expect("it does", run -> holds);
