@@ -186,7 +186,7 @@ class LessonSiteTest {
                 new LessonSlider(0, "fault", List.of("vessel.condition"), List.of("sound", "isolated"), "");
         assertEquals(List.of("sound", "isolated"), SliderValues.refined(words).values());
         assertEquals("isolated", SliderValues.shown(words, 1, UnitSystem.US));
-        assertEquals("1.1 gal", SliderValues.shown(two, 1, UnitSystem.US)); // 4 L are 1.06 gallons
+        assertEquals("1.06 gal", SliderValues.shown(two, 1, UnitSystem.US)); // 4 L are 1.06 gallons
         for (Lesson lesson : Lessons.all()) {
             lesson.slider().ifPresent(slider -> {
                 List<String> refined = SliderValues.refined(slider).values();
