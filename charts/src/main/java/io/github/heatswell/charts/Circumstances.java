@@ -7,6 +7,7 @@ import io.github.heatswell.plant.Supply.Arrangement;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -21,14 +22,14 @@ final class Circumstances {
 
     private final RunSummary summary;
     private final HotWaterSystem system;
-    private final Amounts amounts;
+    private final QuantityFormat amounts;
     private final When when;
 
-    Circumstances(RunSummary summary, Amounts amounts) {
+    Circumstances(RunSummary summary, QuantityFormat amounts) {
         this.summary = summary;
         this.system = summary.system();
         this.amounts = amounts;
-        this.when = When.of(system, summary.end());
+        this.when = When.of(system, summary.end(), amounts);
     }
 
     When when() {
@@ -53,7 +54,7 @@ final class Circumstances {
         }
         String often =
                 off.size() == 1 ? when.at(off.get(0).from()) + " for " : Openings.times(off.size()) + ", in all for ";
-        return Optional.of("supply is shut off " + often + Times.span(EventSpans.total(off)));
+        return Optional.of("supply is shut off " + often + amounts.time(EventSpans.total(off)));
     }
 
     /** Whether the highest pressure fell into a time without supply. */
@@ -71,7 +72,7 @@ final class Circumstances {
         String how = summary.first(EventKind.BYPASS_OPENED).isPresent()
                 ? "the bypass returns "
                 : "the leaking seat of the feed lets back ";
-        return Optional.of(how + amounts.foundVolume(volume) + " to the street");
+        return Optional.of(how + amounts.volume(volume) + " to the street");
     }
 
     /** What leaks took, as a clause. */
@@ -79,8 +80,7 @@ final class Circumstances {
         double volume = summary.totals().leaked();
         return volume < DROP
                 ? Optional.empty()
-                : Optional.of(
-                        (system.leaks().size() == 1 ? "a leak takes " : "leaks take ") + amounts.foundVolume(volume));
+                : Optional.of((system.leaks().size() == 1 ? "a leak takes " : "leaks take ") + amounts.volume(volume));
     }
 
     /**
@@ -111,7 +111,7 @@ final class Circumstances {
         String what = count == 1 ? "1 draw takes " : count + " draws take ";
         return count == 0
                 ? Optional.empty()
-                : Optional.of(what + amounts.foundVolume(summary.totals().drawn()));
+                : Optional.of(what + amounts.volume(summary.totals().drawn()));
     }
 
     /** What dripped through a seat or ran through a valve that does not close, as a clause; empty for sound valves. */
@@ -124,10 +124,10 @@ final class Circumstances {
                     .sum();
             String name = system.reliefValves().size() == 1 ? "relief valve" : "“" + valve.name() + "”";
             if (valve.condition() == ReliefValve.Condition.STUCK_OPEN) {
-                clauses.add(name + " is stuck open and gives off " + amounts.foundVolume(volume));
+                clauses.add(name + " is stuck open and gives off " + amounts.volume(volume));
             } else if (valve.condition() == ReliefValve.Condition.LEAKING_SEAT && volume >= DROP) {
                 clauses.add("the seat of " + (name.startsWith("“") ? "" : "the ") + name + " leaks "
-                        + amounts.foundVolume(volume));
+                        + amounts.volume(volume));
             }
         }
         return clauses.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", clauses));

@@ -3,6 +3,7 @@ package io.github.heatswell.charts;
 import io.github.heatswell.charts.picture.Mark;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
+import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -10,11 +11,11 @@ import java.util.List;
 final class ComparisonMarks {
 
     private final NamedRun run;
-    private final Amounts amounts;
+    private final QuantityFormat amounts;
     private final TimeScale scale;
     private final When when;
 
-    ComparisonMarks(NamedRun run, Amounts amounts, TimeScale scale, When when) {
+    ComparisonMarks(NamedRun run, QuantityFormat amounts, TimeScale scale, When when) {
         this.when = when;
         this.run = run;
         this.amounts = amounts;

@@ -10,6 +10,7 @@ import io.github.heatswell.charts.picture.Picture;
 import io.github.heatswell.charts.picture.Points;
 import io.github.heatswell.charts.picture.Size;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,7 +27,7 @@ final class ComparisonPicture {
 
     private final List<NamedRun> runs;
     private final int among;
-    private final Amounts amounts;
+    private final QuantityFormat amounts;
     private final Size size;
     private final When when;
     private final TimeScale scale;
@@ -34,7 +35,7 @@ final class ComparisonPicture {
     ComparisonPicture(List<NamedRun> runs, int among, UnitSystem units, Size size) {
         this.runs = runs;
         this.among = among;
-        this.amounts = new Amounts(units);
+        this.amounts = QuantityFormat.unicode(units);
         this.size = size;
         double end = runs.stream()
                 .map(NamedRun::result)
@@ -46,7 +47,7 @@ final class ComparisonPicture {
     }
 
     Picture compose() {
-        Caption caption = new Caption(hazards(), Headline.comparing(runs, among, amounts.units()), facts());
+        Caption caption = new Caption(hazards(), Headline.comparing(runs, among, amounts), facts());
         boolean relief = runs.stream()
                 .anyMatch(run -> !run.result().system().reliefValves().isEmpty());
         return new Picture(
@@ -70,11 +71,11 @@ final class ComparisonPicture {
 
     /** By the clock, if all runs go by it and begin at one time of the day. */
     private When commonTimes(double end) {
-        When first = When.of(runs.get(0).result().system(), end);
+        When first = When.of(runs.get(0).result().system(), end, amounts);
         boolean common = runs.stream()
-                .map(run -> When.of(run.result().system(), end))
+                .map(run -> When.of(run.result().system(), end, amounts))
                 .allMatch(own -> own.byClock() && own.clockStart() == first.clockStart());
-        return common ? first : When.sinceStart();
+        return common ? first : When.sinceStart(amounts);
     }
 
     private String hazards() {
@@ -98,7 +99,7 @@ final class ComparisonPicture {
             Course course = course(runs.get(i));
             range = range.with(course.pressureRange());
             String highest = "highest "
-                    + amounts.foundPressure(
+                    + amounts.pressure(
                             result.gauge(result.extremes().highestPressure().value()));
             // A hazard's mark names its run already.
             String name = result.hazard().isPresent() ? "" : runs.get(i).name();
@@ -123,11 +124,14 @@ final class ComparisonPicture {
             curves.add(new Curve(
                     Curve.Role.ofRun(i),
                     runs.get(i).name(),
-                    "gives off " + amounts.foundVolume(volume),
+                    "gives off " + amounts.volume(volume),
                     course(runs.get(i)).relieved()));
         }
         double high = most > 0 ? amounts.units().volume().fromSi(most) : 1;
-        Axis axis = ValueScale.fromZero("water given off since the start (" + amounts.volumeUnit() + ")", high);
+        Axis axis = ValueScale.fromZero(
+                "water given off since the start ("
+                        + amounts.symbol(amounts.units().volume()) + ")",
+                high);
         return new Panel(axis, curves, List.of(), List.of());
     }
 
@@ -143,7 +147,8 @@ final class ComparisonPicture {
                     + amounts.temperature(result.extremes().highestTemperature().value());
             curves.add(new Curve(Curve.Role.ofRun(i), runs.get(i).name(), highest, line));
         }
-        String label = "mean water temperature (" + amounts.temperatureUnit() + ")";
+        String label =
+                "mean water temperature (" + amounts.symbol(amounts.units().temperature()) + ")";
         Axis axis = ValueScale.around(
                 label, range.atLeast(amounts.units().temperatureDifference().fromSi(10)), 0.06, 0.1);
         return new Panel(axis, curves, List.of(), List.of());

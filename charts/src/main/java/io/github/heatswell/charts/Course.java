@@ -9,6 +9,7 @@ import io.github.heatswell.result.Event;
 import io.github.heatswell.result.Extreme;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Trace;
+import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -23,11 +24,11 @@ final class Course {
     private static final double SAME = 1e-6;
 
     private final RunResult result;
-    private final Amounts amounts;
+    private final QuantityFormat amounts;
     private final TimeScale scale;
     private final int columns;
 
-    Course(RunResult result, Amounts amounts, TimeScale scale, int columns) {
+    Course(RunResult result, QuantityFormat amounts, TimeScale scale, int columns) {
         this.result = result;
         this.amounts = amounts;
         this.scale = scale;

@@ -3,6 +3,7 @@ package io.github.heatswell.charts;
 import io.github.heatswell.charts.DailyFigures.Day;
 import io.github.heatswell.charts.picture.Area;
 import io.github.heatswell.charts.picture.Points;
+import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
@@ -23,12 +24,12 @@ final class DayBins {
     private static final double GAP = 0.12;
 
     private final List<Day> bins = new ArrayList<>();
-    private final Amounts amounts;
+    private final QuantityFormat amounts;
     private final double days;
     private final int width;
     private final String each;
 
-    DayBins(List<Day> figures, double days, Amounts amounts) {
+    DayBins(List<Day> figures, double days, QuantityFormat amounts) {
         this.amounts = amounts;
         this.days = days;
         int chosen = 0;

@@ -2,6 +2,7 @@ package io.github.heatswell.charts;
 
 import io.github.heatswell.charts.DailyFigures.Day;
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.units.QuantityFormat;
 import java.util.List;
 
 /** What a run over weeks or years found: on how many days valves gave off water, and when most. */
@@ -12,10 +13,10 @@ final class DaysHeadline {
 
     private final RunSummary summary;
     private final List<Day> days;
-    private final Amounts amounts;
+    private final QuantityFormat amounts;
     private final Dates dates;
 
-    DaysHeadline(RunSummary summary, DailyFigures figures, Amounts amounts) {
+    DaysHeadline(RunSummary summary, DailyFigures figures, QuantityFormat amounts) {
         this.summary = summary;
         this.days = figures.days();
         this.amounts = amounts;
@@ -42,8 +43,8 @@ final class DaysHeadline {
         String over = peak.exceedsWorkingPressure() ? peak.overWorkingPressure() + "; " : "";
         String often = wet == days.size() ? "every one of " + wet + " days" : wet + " of " + days.size() + " days";
         return over + why() + " off water on " + often + ", "
-                + amounts.foundVolume(summary.totals().relieved()) + " in all, most " + dates.on(most) + ": "
-                + amounts.foundVolume(days.get(most).relieved());
+                + amounts.volume(summary.totals().relieved()) + " in all, most " + dates.on(most) + ": "
+                + amounts.volume(days.get(most).relieved());
     }
 
     private String why() {

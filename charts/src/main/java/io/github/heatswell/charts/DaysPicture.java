@@ -14,6 +14,7 @@ import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.Extreme;
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,7 +28,7 @@ final class DaysPicture {
 
     private final RunSummary summary;
     private final DailyFigures figures;
-    private final Amounts amounts;
+    private final QuantityFormat amounts;
     private final Size size;
     private final Dates dates;
     private final DayBins bins;
@@ -36,7 +37,7 @@ final class DaysPicture {
     DaysPicture(RunSummary summary, DailyFigures figures, UnitSystem units, Size size) {
         this.summary = summary;
         this.figures = figures.completedBy(summary);
-        this.amounts = new Amounts(units);
+        this.amounts = QuantityFormat.unicode(units);
         this.size = size;
         this.dates = Dates.of(summary.system(), summary.end());
         double days = summary.end() / DailyFigures.DAY;
@@ -47,7 +48,8 @@ final class DaysPicture {
     Picture compose() {
         Optional<Event> hazard = summary.hazard();
         Caption caption = new Caption(
-                hazard.map(event -> HazardWords.warning(summary, event)).orElse(""),
+                hazard.map(event -> HazardWords.warning(summary, event, amounts))
+                        .orElse(""),
                 new DaysHeadline(summary, figures, amounts).sentence(),
                 new Facts(amounts).of(summary));
         OptionalDouble end =
@@ -69,7 +71,7 @@ final class DaysPicture {
 
     private Panel relievedPanel() {
         double most = bins.most(Day::relieved);
-        String unit = " " + bins.each() + " (" + amounts.volumeUnit() + ")";
+        String unit = " " + bins.each() + " (" + amounts.symbol(amounts.units().volume()) + ")";
         if (most > 0) {
             Axis axis = ValueScale.fromZero("water given off" + unit, most);
             return bars(axis, bins.bars(Area.Role.GIVEN_OFF, Day::relieved));
@@ -101,8 +103,7 @@ final class DaysPicture {
         boolean said = marks.stream()
                 .anyMatch(mark -> Math.abs(mark.value() - gauge(highest.value())) <= 0.005 * mark.value());
         if (!said) {
-            String label =
-                    "highest: " + amounts.foundPressure(summary.gauge(highest.value())) + " " + on(highest.time());
+            String label = "highest: " + amounts.pressure(summary.gauge(highest.value())) + " " + on(highest.time());
             marks.add(new Mark(Mark.Kind.HIGHEST, day(highest.time()), gauge(highest.value()), label));
         }
         return marks;

@@ -8,6 +8,7 @@ import io.github.heatswell.charts.picture.Panel;
 import io.github.heatswell.charts.picture.Picture;
 import io.github.heatswell.charts.picture.Points;
 import io.github.heatswell.charts.picture.Size;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,16 +18,16 @@ import java.util.OptionalDouble;
 final class DiagnosisPicture {
 
     private final LoggedRuns logged;
-    private final Amounts amounts;
+    private final QuantityFormat amounts;
     private final Size size;
     private final TimeScale scale;
 
     DiagnosisPicture(LoggedRuns logged, UnitSystem units, Size size) {
         this.logged = logged;
-        this.amounts = new Amounts(units);
+        this.amounts = QuantityFormat.unicode(units);
         this.size = size;
         double end = logged.times().get(logged.times().size() - 1);
-        this.scale = TimeScale.of(When.sinceStart(), end, PlotWidth.mostTicks(size));
+        this.scale = TimeScale.of(When.sinceStart(amounts), end, PlotWidth.mostTicks(size));
     }
 
     Picture compose() {
@@ -47,7 +48,10 @@ final class DiagnosisPicture {
         }
         // While the heater is off a gauge may show the same all day.
         Axis axis = ValueScale.around(
-                "gauge pressure (" + amounts.pressureUnit() + ")", range.atLeast(leastSpan()), 0.06, 0.08);
+                "gauge pressure (" + amounts.symbol(amounts.units().pressure()) + ")",
+                range.atLeast(leastSpan()),
+                0.06,
+                0.08);
         return new Panel(axis, curves, List.of(), List.of());
     }
 
@@ -60,7 +64,10 @@ final class DiagnosisPicture {
             curves.add(new Curve(Curve.Role.ofRun(i + 1), logged.runs().get(i).name(), "", points));
         }
         Axis axis = ValueScale.around(
-                "reading less run (" + amounts.pressureUnit() + ")", range.atLeast(leastSpan()), 0.1, 0.1);
+                "reading less run (" + amounts.symbol(amounts.units().pressure()) + ")",
+                range.atLeast(leastSpan()),
+                0.1,
+                0.1);
         return new Panel(axis, curves, List.of(), List.of());
     }
 

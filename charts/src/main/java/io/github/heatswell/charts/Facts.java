@@ -6,6 +6,7 @@ import io.github.heatswell.plant.ReducingValve;
 import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
@@ -16,9 +17,9 @@ import java.util.stream.IntStream;
 /** The facts of a system that a reader needs in order to judge its course. */
 final class Facts {
 
-    private final Amounts amounts;
+    private final QuantityFormat amounts;
 
-    Facts(Amounts amounts) {
+    Facts(QuantityFormat amounts) {
         this.amounts = amounts;
     }
 
@@ -29,7 +30,7 @@ final class Facts {
         parts.add(relief(system));
         draws(system).ifPresent(parts::add);
         String facts = Headline.capitalised(String.join(", ", parts)) + ".";
-        When when = When.of(system, summary.end());
+        When when = When.of(system, summary.end(), amounts);
         String full = summary.first(EventKind.VESSEL_BOTTOMED_OUT)
                 .map(event -> " The vessel is full " + when.at(event.time()) + ".")
                 .orElse("");
@@ -61,7 +62,7 @@ final class Facts {
     }
 
     private String tank(HotWaterSystem system) {
-        return amounts.chosenVolume(system.tank().volume()) + " tank";
+        return amounts.volume(system.tank().volume()) + " tank";
     }
 
     private String setPoint(HotWaterSystem system) {
@@ -79,7 +80,7 @@ final class Facts {
     }
 
     private String reducing(ReducingValve valve, HotWaterSystem system) {
-        String set = amounts.chosenPressure(valve.set().gauge(system.site().atmosphere()));
+        String set = amounts.pressure(valve.set().gauge(system.site().atmosphere()));
         String bypass = valve.bypassOpens().isPresent() ? " with bypass" : "";
         return "through a reducing valve set at " + set + bypass;
     }
@@ -88,10 +89,10 @@ final class Facts {
         DoubleSummaryStatistics pressures = system.supply().street().entries().values().stream()
                 .mapToDouble(pressure -> pressure.gauge(system.site().atmosphere()))
                 .summaryStatistics();
-        String lowest = amounts.chosenPressure(pressures.getMin());
+        String lowest = amounts.pressure(pressures.getMin());
         return system.supply().street().isConstant()
                 ? lowest
-                : lowest + " to " + amounts.chosenPressure(pressures.getMax()) + " over the day";
+                : lowest + " to " + amounts.pressure(pressures.getMax()) + " over the day";
     }
 
     private String cold(HotWaterSystem system) {
@@ -114,8 +115,8 @@ final class Facts {
 
     private String vessel(HotWaterSystem system) {
         return system.vessel()
-                .map(vessel -> amounts.chosenVolume(vessel.volume()) + " vessel precharged to "
-                        + amounts.chosenPressure(
+                .map(vessel -> amounts.volume(vessel.volume()) + " vessel precharged to "
+                        + amounts.pressure(
                                 vessel.precharge().gauge(system.site().atmosphere()))
                         + fault(vessel))
                 .orElse("no vessel");
@@ -139,7 +140,7 @@ final class Facts {
         List<String> sets = valves.stream()
                 .map(valve -> valve.opens().gauge(atmosphere))
                 .sorted()
-                .map(amounts::chosenPressure)
+                .map(amounts::pressure)
                 .distinct()
                 .toList();
         String first = sets.get(0);

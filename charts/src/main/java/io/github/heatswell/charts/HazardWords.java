@@ -5,6 +5,7 @@ import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -19,24 +20,24 @@ final class HazardWords {
 
     private HazardWords() {}
 
-    /** What the run came to, as it follows a subject: {@code reaches the tank's test pressure of 20.0 bar after 22 min}. */
-    static String verb(RunSummary summary, Event hazard, Amounts amounts) {
-        String after = when(summary).at(hazard.time());
+    /** What the run came to, as it follows a subject: {@code reaches the tank's test pressure of 20 bar after 22 min}. */
+    static String verb(RunSummary summary, Event hazard, QuantityFormat amounts) {
+        String after = when(summary, amounts).at(hazard.time());
         return switch (hazard.kind()) {
             case TEST_PRESSURE_REACHED ->
                 "reaches the tank's test pressure of "
-                        + amounts.chosenPressure(
+                        + amounts.pressure(
                                 summary.gauge(summary.system().tank().testPressureAbsolute(atmosphere(summary))))
                         + " " + after;
             case VAPOUR_FORMS ->
                 "comes to the boil " + after + ", at "
-                        + amounts.foundPressure(summary.gauge(hazard.pressureAbsolute())) + " and a mean of "
+                        + amounts.pressure(summary.gauge(hazard.pressureAbsolute())) + " and a mean of "
                         + amounts.temperature(hazard.waterTemperature());
             case ATMOSPHERE_REACHED ->
                 "falls to the pressure of the surrounding air " + higherUp(summary, hazard) + after;
             case RELIEF_CHATTERS ->
                 "has a relief valve that chatters " + after + ", at "
-                        + amounts.foundPressure(summary.gauge(hazard.pressureAbsolute()));
+                        + amounts.pressure(summary.gauge(hazard.pressureAbsolute()));
             default ->
                 "leaves the range of known water properties " + after + ", at "
                         + amounts.temperature(hazard.waterTemperature());
@@ -44,11 +45,11 @@ final class HazardWords {
     }
 
     /** What the only run came to, as a sentence of its own. */
-    static String sentence(RunSummary summary, Event hazard, Amounts amounts) {
+    static String sentence(RunSummary summary, Event hazard, QuantityFormat amounts) {
         if (hazard.kind() == EventKind.RELIEF_CHATTERS) {
-            return "relief valve chatters " + when(summary).at(hazard.time())
+            return "relief valve chatters " + when(summary, amounts).at(hazard.time())
                     + ": it opens and closes several times a second, at "
-                    + amounts.foundPressure(summary.gauge(hazard.pressureAbsolute()));
+                    + amounts.pressure(summary.gauge(hazard.pressureAbsolute()));
         }
         String subject = switch (hazard.kind()) {
             case VAPOUR_FORMS, WATER_OUT_OF_RANGE -> "water ";
@@ -127,14 +128,14 @@ final class HazardWords {
         return summary.events().stream().filter(event -> event.kind() == kind).count();
     }
 
-    private static When when(RunSummary summary) {
-        return When.of(summary.system(), summary.end());
+    private static When when(RunSummary summary, QuantityFormat amounts) {
+        return When.of(summary.system(), summary.end(), amounts);
     }
 
     /** The warning that stands before everything else. */
-    static String warning(RunSummary summary, Event hazard) {
+    static String warning(RunSummary summary, Event hazard, QuantityFormat amounts) {
         return "Hazard: " + hazard.kind().description() + " "
-                + when(summary).at(hazard.time()) + ". The run ends there; "
+                + when(summary, amounts).at(hazard.time()) + ". The run ends there; "
                 + beyond(hazard) + ".";
     }
 

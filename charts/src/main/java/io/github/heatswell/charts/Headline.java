@@ -3,6 +3,7 @@ package io.github.heatswell.charts;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,7 +21,7 @@ public final class Headline {
     private Headline() {}
 
     /**
-     * What one run found, such as {@code Relief valve opens after 10 min and gives off 3.1 L}.
+     * What one run found, such as {@code Relief valve opens after 10 min 16 s and gives off 3.14 L}.
      *
      * @param result the run
      * @param units the units to say it in
@@ -38,22 +39,18 @@ public final class Headline {
      * @return a sentence without a full stop
      */
     public static String of(RunSummary summary, UnitSystem units) {
-        return of(summary, new Amounts(Objects.requireNonNull(units, "units")));
+        return of(summary, QuantityFormat.unicode(units));
     }
 
     /**
-     * What one run found, with every quantity in both unit systems, such as {@code Relief valve opens after 10 min and
-     * gives off 3.1 L (0.83 gal)}.
+     * What one run found, its quantities written in a certain way.
      *
      * @param summary the run
-     * @param units the unit system that comes first; the other follows in brackets
+     * @param amounts how quantities are written, such as {@code 3.14 L (0.83 gal)}
      * @return a sentence without a full stop
      */
-    public static String inBoth(RunSummary summary, UnitSystem units) {
-        return of(summary, Amounts.inBoth(Objects.requireNonNull(units, "units")));
-    }
-
-    private static String of(RunSummary summary, Amounts amounts) {
+    public static String of(RunSummary summary, QuantityFormat amounts) {
+        Objects.requireNonNull(amounts, "amounts");
         Objects.requireNonNull(summary, "summary");
         Optional<Event> hazard = summary.hazard();
         if (hazard.isPresent()) {
@@ -80,7 +77,7 @@ public final class Headline {
 
     /**
      * What several runs found when held against each other, such as {@code Only “18 L vessel” keeps the relief valve shut;
-     * “no vessel” gives off 3.1 L}.
+     * “no vessel” gives off 3.14 L}.
      *
      * @param runs the runs, at least two
      * @param units the units to say it in
@@ -88,7 +85,7 @@ public final class Headline {
      * @throws IllegalArgumentException if there are fewer than two runs
      */
     public static String comparing(List<NamedRun> runs, UnitSystem units) {
-        return comparing(runs, Objects.requireNonNull(runs, "runs").size(), units);
+        return comparing(runs, Objects.requireNonNull(runs, "runs").size(), QuantityFormat.unicode(units));
     }
 
     /**
@@ -96,28 +93,12 @@ public final class Headline {
      *
      * @param runs the runs shown, at least two
      * @param among how many runs they were taken from; if that is more, the sentence begins by saying so
-     * @param units the units to say it in
+     * @param amounts how quantities are written
      * @return a sentence without its full stop
      * @throws IllegalArgumentException if there are fewer than two runs
      */
-    public static String comparing(List<NamedRun> runs, int among, UnitSystem units) {
-        return comparing(runs, among, new Amounts(Objects.requireNonNull(units, "units")));
-    }
-
-    /**
-     * What several runs found when held against each other, with every quantity in both unit systems.
-     *
-     * @param runs the runs, at least two
-     * @param among how many runs they were taken from; if that is more, the sentence begins by saying so
-     * @param units the unit system that comes first; the other follows in brackets
-     * @return a sentence without a full stop
-     * @throws IllegalArgumentException if there are fewer than two runs
-     */
-    public static String comparingInBoth(List<NamedRun> runs, int among, UnitSystem units) {
-        return comparing(runs, among, Amounts.inBoth(Objects.requireNonNull(units, "units")));
-    }
-
-    private static String comparing(List<NamedRun> runs, int among, Amounts amounts) {
+    public static String comparing(List<NamedRun> runs, int among, QuantityFormat amounts) {
+        Objects.requireNonNull(amounts, "amounts");
         if (Objects.requireNonNull(runs, "runs").size() < 2) {
             throw new IllegalArgumentException("runs: a comparison needs at least 2, not " + runs.size());
         }

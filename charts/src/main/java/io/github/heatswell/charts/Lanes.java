@@ -5,6 +5,7 @@ import io.github.heatswell.charts.picture.Bands;
 import io.github.heatswell.plant.Heater;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -12,12 +13,12 @@ import java.util.List;
 final class Lanes {
 
     private final RunSummary summary;
-    private final Amounts amounts;
+    private final QuantityFormat amounts;
     private final TimeScale scale;
     private final When when;
     private final EventSpans spans;
 
-    Lanes(RunSummary summary, Amounts amounts, TimeScale scale, When when) {
+    Lanes(RunSummary summary, QuantityFormat amounts, TimeScale scale, When when) {
         this.summary = summary;
         this.amounts = amounts;
         this.scale = scale;
@@ -47,7 +48,7 @@ final class Lanes {
         List<Stretch> draws = spans.between(EventKind.DRAW_STARTED, EventKind.DRAW_ENDED);
         if (!draws.isEmpty()) {
             String label = (draws.size() == 1 ? "1 draw of " : draws.size() + " draws, ")
-                    + amounts.foundVolume(summary.totals().drawn())
+                    + amounts.volume(summary.totals().drawn())
                     + (draws.size() == 1 ? "" : " in all");
             lanes.add(new Bands(Bands.Kind.DRAWS, label, onScale(draws)));
         }
@@ -61,7 +62,7 @@ final class Lanes {
     }
 
     private String label(Bands.Kind kind, String what, List<Stretch> stretches) {
-        String length = Times.span(EventSpans.total(stretches));
+        String length = amounts.time(EventSpans.total(stretches));
         if (stretches.size() > 1) {
             return what + " " + Openings.times(stretches.size()) + ", " + length + " in all";
         }

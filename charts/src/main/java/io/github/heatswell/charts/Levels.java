@@ -7,6 +7,7 @@ import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -23,10 +24,10 @@ final class Levels {
 
     private final RunSummary summary;
     private final HotWaterSystem system;
-    private final Amounts amounts;
+    private final QuantityFormat amounts;
     private final double atmosphere;
 
-    Levels(RunSummary summary, Amounts amounts) {
+    Levels(RunSummary summary, QuantityFormat amounts) {
         this.summary = summary;
         this.system = summary.system();
         this.amounts = amounts;
@@ -118,6 +119,6 @@ final class Levels {
     }
 
     private Level level(Kind kind, double gauge, String name) {
-        return new Level(kind, amounts.units().pressure().fromSi(gauge), amounts.chosenPressure(gauge), name);
+        return new Level(kind, amounts.units().pressure().fromSi(gauge), amounts.pressure(gauge), name);
     }
 }

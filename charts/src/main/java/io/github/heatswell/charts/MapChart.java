@@ -4,6 +4,7 @@ import io.github.heatswell.charts.drawing.Drawing;
 import io.github.heatswell.charts.picture.PlanePicture;
 import io.github.heatswell.charts.picture.Size;
 import io.github.heatswell.sizing.PeakMap;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -57,7 +58,7 @@ public final class MapChart {
      * @return the title of the picture
      */
     public String headline() {
-        return new MapHeadline(map, new Amounts(units)).sentence();
+        return new MapHeadline(map, QuantityFormat.unicode(units)).sentence();
     }
 
     /**

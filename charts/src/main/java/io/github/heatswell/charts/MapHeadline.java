@@ -3,6 +3,7 @@ package io.github.heatswell.charts;
 import io.github.heatswell.plant.ExpansionVessel;
 import io.github.heatswell.plant.Supply;
 import io.github.heatswell.sizing.PeakMap;
+import io.github.heatswell.units.QuantityFormat;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 
@@ -10,9 +11,9 @@ import java.util.stream.IntStream;
 final class MapHeadline {
 
     private final PeakMap map;
-    private final Amounts amounts;
+    private final QuantityFormat amounts;
 
-    MapHeadline(PeakMap map, Amounts amounts) {
+    MapHeadline(PeakMap map, QuantityFormat amounts) {
         this.map = map;
         this.amounts = amounts;
     }
@@ -29,7 +30,7 @@ final class MapHeadline {
     /** The finding: where the house stands, and where the valve drips. */
     String sentence() {
         if (isFlat()) {
-            return "The peak is " + amounts.foundPressure(map.peakGauge(0, 0))
+            return "The peak is " + amounts.pressure(map.peakGauge(0, 0))
                     + " with every vessel: the house is open to the street"
                     + (anyDrips() ? ", and the valve drips" : "");
         }
@@ -60,12 +61,12 @@ final class MapHeadline {
                 + ". Precharges are read at room temperature." + condition;
     }
 
-    static String vessel(PeakMap.Point point, Amounts amounts) {
-        return amounts.chosenVolume(point.volume()) + " at " + amounts.foundPressure(point.prechargeGauge());
+    static String vessel(PeakMap.Point point, QuantityFormat amounts) {
+        return amounts.volume(point.volume()) + " at " + amounts.pressure(point.prechargeGauge());
     }
 
-    static String peak(PeakMap.Point point, Amounts amounts) {
-        return (point.atLeast() ? "at least " : "") + amounts.foundPressure(point.peakGauge());
+    static String peak(PeakMap.Point point, QuantityFormat amounts) {
+        return (point.atLeast() ? "at least " : "") + amounts.pressure(point.peakGauge());
     }
 
     private String finding(PeakMap.Point point) {
@@ -82,19 +83,19 @@ final class MapHeadline {
             return "";
         }
         if (map.setting().staticGauge() >= set.getAsDouble()) {
-            return "the supply alone, " + amounts.chosenPressure(map.setting().staticGauge())
-                    + ", opens the relief valve set at " + amounts.chosenPressure(set.getAsDouble());
+            return "the supply alone, " + amounts.pressure(map.setting().staticGauge())
+                    + ", opens the relief valve set at " + amounts.pressure(set.getAsDouble());
         }
         OptionalDouble least = IntStream.range(0, map.prechargeCount())
                 .mapToObj(map::dripVolume)
                 .flatMapToDouble(OptionalDouble::stream)
                 .min();
         if (least.isEmpty()) {
-            return "up to " + amounts.chosenVolume(map.volume(map.volumeCount() - 1)) + " the valve drips "
+            return "up to " + amounts.volume(map.volume(map.volumeCount() - 1)) + " the valve drips "
                     + everyPrecharge();
         }
         if (least.getAsDouble() > map.volume(0)) {
-            return "below " + amounts.foundVolume(least.getAsDouble()) + " the valve drips " + everyPrecharge();
+            return "below " + amounts.volume(least.getAsDouble()) + " the valve drips " + everyPrecharge();
         }
         return anyDrips()
                 ? "whether the valve drips depends on the precharge"

@@ -9,6 +9,7 @@ import io.github.heatswell.charts.picture.Spot;
 import io.github.heatswell.charts.picture.Tint;
 import io.github.heatswell.charts.picture.Trail;
 import io.github.heatswell.sizing.PeakMap;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,19 +20,19 @@ import java.util.OptionalDouble;
 final class MapPicture {
 
     private final PeakMap map;
-    private final Amounts amounts;
+    private final QuantityFormat amounts;
     private final MapGrid grid;
     private final PressureBands bands;
 
     MapPicture(PeakMap map, UnitSystem units) {
         this.map = map;
-        this.amounts = new Amounts(units);
+        this.amounts = QuantityFormat.unicode(units);
         this.grid = new MapGrid(map, units);
         OptionalDouble relief = map.setting().reliefSetGauge();
         this.bands = new PressureBands(
                 grid.peaks,
                 relief.isPresent() ? OptionalDouble.of(grid.pressure(relief.getAsDouble())) : relief,
-                amounts.pressureUnit());
+                amounts.symbol(amounts.units().pressure()));
     }
 
     PlanePicture compose(Size size) {
@@ -48,7 +49,7 @@ final class MapPicture {
         Trail whole = new Trail(
                 new double[] {grid.left(), grid.right(), grid.right(), grid.left()},
                 new double[] {grid.foot(), grid.foot(), grid.top(), grid.top()});
-        String lowest = levels.isEmpty() ? amounts.foundPressure(map.peakGauge(0, 0)) : bands.name(0);
+        String lowest = levels.isEmpty() ? amounts.pressure(map.peakGauge(0, 0)) : bands.name(0);
         tints.add(new Tint(Tint.Role.BAND, 0, lowest, "", List.of(whole)));
         for (int i = 0; i < levels.size(); i++) {
             double shade = (i + 1.0) / levels.size();
@@ -63,7 +64,7 @@ final class MapPicture {
         }
         List<Trail> ended = new Contours(grid.across, grid.up, grid.ended).patches(0.5);
         if (!ended.isEmpty()) {
-            String test = amounts.foundPressure(testPressure());
+            String test = amounts.pressure(testPressure());
             tints.add(new Tint(
                     Tint.Role.ENDED_EARLY,
                     0,
@@ -89,20 +90,19 @@ final class MapPicture {
         }
         OptionalDouble target = map.setting().targetGauge();
         if (target.isPresent()) {
-            String name = "target: the peak is " + amounts.chosenPressure(target.getAsDouble());
+            String name = "target: the peak is " + amounts.pressure(target.getAsDouble());
             add(lines, PlaneLine.Role.TARGET, name, grid.target().lines());
         }
         double fill = grid.pressure(map.setting().staticAtVesselGauge());
         if (fill >= grid.left() && fill <= grid.right()) {
             Trail upright = Trail.straight(fill, grid.foot(), fill, grid.top());
-            String amount = amounts.chosenPressure(map.setting().staticAtVesselGauge());
+            String amount = amounts.pressure(map.setting().staticAtVesselGauge());
             lines.add(
                     new PlaneLine(PlaneLine.Role.STATIC, "", "precharge = static pressure (" + amount + ")", upright));
         }
         OptionalDouble relief = map.setting().reliefSetGauge();
         if (relief.isPresent()) {
-            String name =
-                    "the peak reaches the relief valve’s set pressure, " + amounts.chosenPressure(relief.getAsDouble());
+            String name = "the peak reaches the relief valve’s set pressure, " + amounts.pressure(relief.getAsDouble());
             add(lines, PlaneLine.Role.DRIP, name, grid.drip().lines());
         }
         return lines;

@@ -6,6 +6,7 @@ import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.Extreme;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -16,16 +17,16 @@ final class Marks {
     private static final int MOST_WITH_RESEATS = 20;
 
     private final RunResult result;
-    private final Amounts amounts;
+    private final QuantityFormat amounts;
     private final TimeScale scale;
     private final When when;
     private final double leastDistance;
 
-    Marks(RunResult result, Amounts amounts, TimeScale scale, double leastDistance) {
+    Marks(RunResult result, QuantityFormat amounts, TimeScale scale, double leastDistance) {
         this.result = result;
         this.amounts = amounts;
         this.scale = scale;
-        this.when = When.of(result.system(), result.end());
+        this.when = When.of(result.system(), result.end(), amounts);
         this.leastDistance = leastDistance;
     }
 
@@ -147,9 +148,7 @@ final class Marks {
     /** The highest pressure has words of its own unless another mark stands there and says as much. */
     private void addHighest(List<Mark> marks) {
         Extreme highest = result.extremes().highestPressure();
-        boolean steady = amounts.decimalsToShow(
-                        highest.value() - result.extremes().lowestPressure().value())
-                != 0;
+        boolean steady = PeakWords.isSteady(result.extremes());
         double value = gauge(highest.value());
         double time = scale.of(highest.time());
         boolean said = marks.stream()
@@ -157,7 +156,7 @@ final class Marks {
                         && Math.abs(mark.value() - value) <= 0.005 * value);
         if (!steady && !said) {
             String label =
-                    "highest: " + amounts.foundPressure(result.gauge(highest.value())) + " " + when.at(highest.time());
+                    "highest: " + amounts.pressure(result.gauge(highest.value())) + " " + when.at(highest.time());
             marks.add(new Mark(Mark.Kind.HIGHEST, time, value, label));
         }
     }

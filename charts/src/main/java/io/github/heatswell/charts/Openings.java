@@ -4,6 +4,7 @@ import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.ReliefTotal;
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.units.QuantityFormat;
 import java.util.List;
 import java.util.Optional;
 
@@ -36,8 +37,9 @@ final class Openings {
     }
 
     /** When a valve first opened, in words. */
-    String firstAt() {
-        return When.of(summary.system(), summary.end()).at(first().orElseThrow().time());
+    String firstAt(QuantityFormat amounts) {
+        return When.of(summary.system(), summary.end(), amounts)
+                .at(first().orElseThrow().time());
     }
 
     /** How often, in words: {@code once}, {@code twice} or {@code 71 times}. */

@@ -5,6 +5,7 @@ import io.github.heatswell.charts.picture.Picture;
 import io.github.heatswell.charts.picture.Size;
 import io.github.heatswell.outlook.OutlookResult;
 import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -66,7 +67,7 @@ public final class OutlookChart {
      * @return the title of the picture
      */
     public String headline() {
-        return new OutlookHeadline(result, new Amounts(units)).sentence();
+        return new OutlookHeadline(result, QuantityFormat.unicode(units)).sentence();
     }
 
     /**

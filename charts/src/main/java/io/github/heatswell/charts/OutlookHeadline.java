@@ -3,6 +3,7 @@ package io.github.heatswell.charts;
 import io.github.heatswell.outlook.OutlookCourse;
 import io.github.heatswell.outlook.OutlookMonth;
 import io.github.heatswell.outlook.OutlookResult;
+import io.github.heatswell.units.QuantityFormat;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -10,12 +11,11 @@ import java.util.OptionalDouble;
 final class OutlookHeadline {
 
     private static final int[] LENGTHS = {31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
-    private static final double PERCENT = 100;
 
     private final OutlookResult result;
-    private final Amounts amounts;
+    private final QuantityFormat amounts;
 
-    OutlookHeadline(OutlookResult result, Amounts amounts) {
+    OutlookHeadline(OutlookResult result, QuantityFormat amounts) {
         this.result = result;
         this.amounts = amounts;
     }
@@ -34,7 +34,7 @@ final class OutlookHeadline {
         }
         if (first.get().number() > 0) {
             return "A relief valve drips from " + when(first.get()) + ", once the charge is down to "
-                    + amounts.foundPressure(first.get().prechargeGauge())
+                    + amounts.pressure(first.get().prechargeGauge())
                     + early(first.get().year());
         }
         return course.drippingAgain()
@@ -74,8 +74,8 @@ final class OutlookHeadline {
         String rates = result.slow().loss().equals(result.fast().loss())
                 ? ""
                 : " (band: " + percent(result.slow()) + " to " + percent(result.fast()) + ")";
-        return amounts.chosenVolume(course.vesselVolume()) + " vessel, charged to "
-                + amounts.chosenPressure(course.months().get(0).prechargeGauge()) + ", losing " + percent(course)
+        return amounts.volume(course.vesselVolume()) + " vessel, charged to "
+                + amounts.pressure(course.months().get(0).prechargeGauge()) + ", losing " + percent(course)
                 + " of its gauge pressure a year" + rates + ". Each point is the worst day of its month.";
     }
 
@@ -90,9 +90,8 @@ final class OutlookHeadline {
         return Dates.monthName(name) + " of year " + (month.year() + 1);
     }
 
-    private static String percent(OutlookCourse course) {
-        long tenths = Math.round(10 * PERCENT * course.loss().yearly());
-        return tenths / 10 + (tenths % 10 == 0 ? "" : "." + tenths % 10) + " %";
+    private String percent(OutlookCourse course) {
+        return amounts.share(course.loss().yearly());
     }
 
     private String years() {

@@ -14,6 +14,7 @@ import io.github.heatswell.outlook.OutlookCourse;
 import io.github.heatswell.outlook.OutlookMonth;
 import io.github.heatswell.outlook.OutlookResult;
 import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -32,14 +33,14 @@ final class OutlookPicture {
 
     private final OutlookResult result;
     private final HotWaterSystem house;
-    private final Amounts amounts;
+    private final QuantityFormat amounts;
     private final Size size;
     private final OutlookHeadline words;
 
     OutlookPicture(OutlookResult result, HotWaterSystem house, UnitSystem units, Size size) {
         this.result = result;
         this.house = house;
-        this.amounts = new Amounts(units);
+        this.amounts = QuantityFormat.unicode(units);
         this.size = size;
         this.words = new OutlookHeadline(result, amounts);
     }
@@ -108,7 +109,7 @@ final class OutlookPicture {
     }
 
     private Level level(Level.Kind kind, double gauge, String name) {
-        return new Level(kind, amounts.units().pressure().fromSi(gauge), amounts.chosenPressure(gauge), name);
+        return new Level(kind, amounts.units().pressure().fromSi(gauge), amounts.pressure(gauge), name);
     }
 
     private List<Mark> marks() {
@@ -152,7 +153,7 @@ final class OutlookPicture {
         for (Curve curve : curves) {
             most = Math.max(most, curve.points().highest());
         }
-        String unit = " each year (" + amounts.volumeUnit() + ")";
+        String unit = " each year (" + amounts.symbol(amounts.units().volume()) + ")";
         if (most == 0) {
             Axis axis = ValueScale.fromZero("no water given off" + unit, 1);
             return new Panel(axis, List.of(), List.of(), List.of(), List.of(), List.of());
@@ -196,6 +197,6 @@ final class OutlookPicture {
     }
 
     private String vessel(OutlookCourse course) {
-        return amounts.chosenVolume(course.vesselVolume());
+        return amounts.volume(course.vesselVolume());
     }
 }

@@ -4,41 +4,53 @@ import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.result.Extremes;
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.units.QuantityFormat;
 
 /** How high the pressure rose in one run, in words. */
 final class PeakWords {
 
-    private final RunSummary summary;
-    private final Amounts amounts;
+    /** A pressure that moves less than this (Pa) is steady. */
+    private static final double STEADY = 5_000;
 
-    PeakWords(RunSummary summary, Amounts amounts) {
+    private final RunSummary summary;
+    private final QuantityFormat amounts;
+
+    PeakWords(RunSummary summary, QuantityFormat amounts) {
         this.summary = summary;
         this.amounts = amounts;
     }
 
     /** The peak against the lowest set pressure of the valves that can open. */
     String sentence() {
-        Extremes extremes = summary.extremes();
         HotWaterSystem system = summary.system();
         double atmosphere = system.site().atmosphere();
-        boolean steady = amounts.decimalsToShow(extremes.highestPressure().value()
-                        - extremes.lowestPressure().value())
-                != 0;
-        String start = steady ? "pressure stays at " : "pressure peaks at ";
+        String start = isSteady(summary.extremes())
+                ? "pressure stays at "
+                        + amounts.pressures(
+                                summary.gauge(
+                                        summary.extremes().lowestPressure().value()),
+                                highest())
+                : "pressure peaks at " + amounts.pressure(highest());
         return system.reliefValves().stream()
                 .filter(valve -> valve.condition() != ReliefValve.Condition.BLOCKED)
                 .mapToDouble(valve ->
                         system.atDrainCock(valve.opens(), valve.height()).gauge(atmosphere))
                 .min()
                 .stream()
-                .mapToObj(set -> start + against(set) + " the relief set pressure")
+                .mapToObj(set -> start + ", " + against(set) + " the relief set pressure")
                 .findFirst()
-                .orElse(start + amounts.foundPressure(highest()) + withoutValve());
+                .orElse(start + withoutValve());
+    }
+
+    /** Whether a pressure hardly moves: a gauge would not show it. */
+    static boolean isSteady(Extremes extremes) {
+        return extremes.highestPressure().value() - extremes.lowestPressure().value() < STEADY;
     }
 
     /** The peak against what the tank's maker allows. */
     String overWorkingPressure() {
-        return "pressure peaks at " + against(workingPressure()) + " the tank's working pressure";
+        return "pressure peaks at " + amounts.pressure(highest()) + ", " + against(workingPressure())
+                + " the tank's working pressure";
     }
 
     /** Whether the highest pressure lies above what the tank's maker allows. */
@@ -67,10 +79,6 @@ final class PeakWords {
         double peak = highest();
         double difference = Math.abs(gauge - peak);
         String side = peak > gauge ? "above" : "below";
-        int decimals = amounts.decimalsToShow(difference);
-        return decimals < 0
-                ? amounts.foundPressure(peak) + ", just " + side
-                : amounts.foundPressure(peak, decimals) + ", " + amounts.foundPressure(difference, decimals) + " "
-                        + side;
+        return (amounts.shows(difference) ? amounts.pressureDifference(difference) + " " : "just ") + side;
     }
 }

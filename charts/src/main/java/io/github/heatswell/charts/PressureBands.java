@@ -1,7 +1,6 @@
 package io.github.heatswell.charts;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
+import io.github.heatswell.units.Decimals;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -73,7 +72,6 @@ final class PressureBands {
     }
 
     private static String number(double value) {
-        BigDecimal rounded = BigDecimal.valueOf(value).setScale(3, RoundingMode.HALF_UP);
-        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+        return Decimals.atMost(value, 3);
     }
 }

@@ -3,6 +3,7 @@ package io.github.heatswell.charts;
 import io.github.heatswell.charts.ValueScale.Range;
 import io.github.heatswell.charts.picture.Axis;
 import io.github.heatswell.charts.picture.Level;
+import io.github.heatswell.units.QuantityFormat;
 import java.util.Comparator;
 import java.util.List;
 
@@ -26,7 +27,7 @@ final class PressureScale {
     /** The share of the height that a lane of bars takes at the foot. */
     private static final double LANE = 0.055;
 
-    static Axis around(Range course, List<Level> levels, int lanes, Amounts amounts) {
+    static Axis around(Range course, List<Level> levels, int lanes, QuantityFormat amounts) {
         Range curve = course.atLeast(amounts.units().pressure().fromSi(NARROWEST));
         Range shown = curve;
         List<Level> nearestFirst = levels.stream()
@@ -39,8 +40,11 @@ final class PressureScale {
                 shown = with;
             }
         }
-        Axis axis =
-                ValueScale.around("gauge pressure (" + amounts.pressureUnit() + ")", shown, 0.06 + LANE * lanes, 0.12);
+        Axis axis = ValueScale.around(
+                "gauge pressure (" + amounts.symbol(amounts.units().pressure()) + ")",
+                shown,
+                0.06 + LANE * lanes,
+                0.12);
         boolean belowAir = axis.from() < 0 && course.low() >= 0;
         return belowAir ? new Axis(axis.label(), 0, axis.to(), axis.tick()) : axis;
     }

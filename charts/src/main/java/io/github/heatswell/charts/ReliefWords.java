@@ -5,17 +5,18 @@ import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.ReliefTotal;
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.units.QuantityFormat;
 import java.util.List;
 
 /** What relief valves did in one run, in words; the cause before the count. */
 final class ReliefWords {
 
     private final RunSummary summary;
-    private final Amounts amounts;
+    private final QuantityFormat amounts;
     private final Circumstances circumstances;
     private final When when;
 
-    ReliefWords(RunSummary summary, Amounts amounts, Circumstances circumstances) {
+    ReliefWords(RunSummary summary, QuantityFormat amounts, Circumstances circumstances) {
         this.summary = summary;
         this.amounts = amounts;
         this.circumstances = circumstances;
@@ -53,7 +54,7 @@ final class ReliefWords {
                 summary.system().heater().thermostatStuck() ? "runaway heating is held at " : "water is held at ";
         return subject + amounts.temperature(opensAt) + " by “" + name + "”, which opens "
                 + Openings.times(times) + ", first " + when.at(first.time()) + ", and lets "
-                + amounts.foundVolume(total.volume()) + " through";
+                + amounts.volume(total.volume()) + " through";
     }
 
     private String fed(List<Stretch> fed) {
@@ -63,15 +64,15 @@ final class ReliefWords {
         String why = opens
                 ? where + " above the relief set: the valve runs for "
                 : where + " above the relief reseat: once open, the valve runs for ";
-        return why + Times.span(EventSpans.total(fed)) + " and gives off "
-                + amounts.foundVolume(summary.totals().relieved());
+        return why + amounts.time(EventSpans.total(fed)) + " and gives off "
+                + amounts.volume(summary.totals().relieved());
     }
 
     private String opened(Openings openings) {
-        String volume = amounts.foundVolume(summary.totals().relieved());
+        String volume = amounts.volume(summary.totals().relieved());
         int open = openings.valves().size();
         if (open > 1) {
-            return open + " relief valves open, the first " + openings.firstAt() + ", and give off " + volume
+            return open + " relief valves open, the first " + openings.firstAt(amounts) + ", and give off " + volume
                     + " in all";
         }
         List<ReliefValve> valves = summary.system().reliefValves();
@@ -80,8 +81,8 @@ final class ReliefWords {
                 : "relief valve “" + openings.valves().get(0).name() + "”";
         int count = openings.count();
         return count == 1
-                ? subject + " opens " + openings.firstAt() + " and gives off " + volume
-                : subject + " opens " + Openings.times(count) + ", first " + openings.firstAt() + ", and gives off "
-                        + volume + " in all";
+                ? subject + " opens " + openings.firstAt(amounts) + " and gives off " + volume
+                : subject + " opens " + Openings.times(count) + ", first " + openings.firstAt(amounts)
+                        + ", and gives off " + volume + " in all";
     }
 }

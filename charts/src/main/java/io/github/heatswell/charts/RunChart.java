@@ -6,6 +6,7 @@ import io.github.heatswell.charts.picture.Picture;
 import io.github.heatswell.charts.picture.Size;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -68,8 +69,8 @@ public final class RunChart {
         double days = Objects.requireNonNull(summary, "summary").end() / DailyFigures.DAY;
         int count = figures.days().size();
         if (count == 0 || Math.abs(count - days) > 1) {
-            throw new IllegalArgumentException(
-                    "figures: " + count + " days are not those of a run of " + Times.span(summary.end()));
+            throw new IllegalArgumentException("figures: " + count + " days are not those of a run of "
+                    + QuantityFormat.unicode(units).time(summary.end()));
         }
         return new RunChart(size -> new DaysPicture(summary, figures, units, size).compose(), Size.USUAL);
     }

@@ -11,6 +11,7 @@ import io.github.heatswell.charts.picture.Points;
 import io.github.heatswell.charts.picture.Size;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,7 +25,7 @@ final class RunPicture {
     private static final double BEYOND_HAZARD = 1.12;
 
     private final RunResult result;
-    private final Amounts amounts;
+    private final QuantityFormat amounts;
     private final Size size;
     private final Lanes lanes;
     private final Marks marks;
@@ -33,9 +34,9 @@ final class RunPicture {
 
     RunPicture(RunResult result, UnitSystem units, Size size) {
         this.result = result;
-        this.amounts = new Amounts(units);
+        this.amounts = QuantityFormat.unicode(units);
         this.size = size;
-        When when = When.of(result.system(), result.end());
+        When when = When.of(result.system(), result.end(), amounts);
         double end = result.hazard().isPresent() ? BEYOND_HAZARD * result.end() : result.end();
         this.scale = TimeScale.of(when, end, PlotWidth.mostTicks(size));
         this.course = new Course(result, amounts, scale, PlotWidth.columns(size));
@@ -46,9 +47,9 @@ final class RunPicture {
     Picture compose() {
         Optional<Event> hazard = result.hazard();
         Caption caption = new Caption(
-                hazard.map(event -> HazardWords.warning(result.summary(), event))
+                hazard.map(event -> HazardWords.warning(result.summary(), event, amounts))
                         .orElse(""),
-                Headline.of(result, amounts.units()),
+                Headline.of(result.summary(), amounts),
                 new Facts(amounts).of(result.summary()));
         OptionalDouble end =
                 hazard.stream().mapToDouble(event -> scale.of(event.time())).findFirst();

@@ -1,6 +1,7 @@
 package io.github.heatswell.charts;
 
 import io.github.heatswell.charts.picture.Level;
+import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -10,9 +11,9 @@ import java.util.Map;
 final class SharedLevels {
 
     private final List<NamedRun> runs;
-    private final Amounts amounts;
+    private final QuantityFormat amounts;
 
-    SharedLevels(List<NamedRun> runs, Amounts amounts) {
+    SharedLevels(List<NamedRun> runs, QuantityFormat amounts) {
         this.runs = runs;
         this.amounts = amounts;
     }

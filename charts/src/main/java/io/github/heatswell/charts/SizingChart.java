@@ -4,6 +4,7 @@ import io.github.heatswell.charts.drawing.Drawing;
 import io.github.heatswell.charts.picture.PlanePicture;
 import io.github.heatswell.charts.picture.Size;
 import io.github.heatswell.sizing.SizingResult;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -61,7 +62,7 @@ public final class SizingChart {
      * @return the title of the picture
      */
     public String headline() {
-        return new SizingWords(result, new Amounts(units)).sentence();
+        return new SizingWords(result, QuantityFormat.unicode(units)).sentence();
     }
 
     /**

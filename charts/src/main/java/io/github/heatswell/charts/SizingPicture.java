@@ -10,6 +10,7 @@ import io.github.heatswell.charts.picture.Spot;
 import io.github.heatswell.charts.picture.Trail;
 import io.github.heatswell.sizing.SizedVessel;
 import io.github.heatswell.sizing.SizingResult;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -24,14 +25,14 @@ final class SizingPicture {
     private static final double ABOVE_TARGET = 1.5;
 
     private final SizingResult result;
-    private final Amounts amounts;
+    private final QuantityFormat amounts;
     private final SizingWords words;
     private final List<SizedVessel> vessels;
     private final double atmosphere;
 
     SizingPicture(SizingResult result, UnitSystem units) {
         this.result = result;
-        this.amounts = new Amounts(units);
+        this.amounts = QuantityFormat.unicode(units);
         this.words = new SizingWords(result, amounts);
         this.atmosphere = result.target().absolute() - result.target().gauge();
         this.vessels = Stream.concat(result.nominal().stream(), result.smallest().stream())
@@ -47,7 +48,10 @@ final class SizingPicture {
                 Math.min(fill, vessels.stream().mapToDouble(this::peak).min().orElseThrow());
         double top = Math.max(target, Math.min(most, target + ABOVE_TARGET * (target - fill)));
         Axis up = ValueScale.around(
-                "peak pressure (gauge, " + amounts.pressureUnit() + ")", new ValueScale.Range(least, top), 0.06, 0.04);
+                "peak pressure (gauge, " + amounts.symbol(amounts.units().pressure()) + ")",
+                new ValueScale.Range(least, top),
+                0.06,
+                0.04);
         Axis across = volumes();
         Plane plane = new Plane(across, up, "", List.of(), lines(across, up), spots(up));
         String above = vessels.stream().anyMatch(vessel -> peak(vessel) > up.to())
@@ -60,7 +64,7 @@ final class SizingPicture {
     private Axis volumes() {
         double from = place(vessels.get(0)) - 0.04;
         double to = place(vessels.get(vessels.size() - 1)) + 0.04;
-        String label = "vessel volume (" + amounts.volumeUnit() + ", logarithmic scale)";
+        String label = "vessel volume (" + amounts.symbol(amounts.units().volume()) + ", logarithmic scale)";
         return new Axis(label, from, to, 1, LogTicks.between(from, to));
     }
 
@@ -81,7 +85,7 @@ final class SizingPicture {
                 Trail.straight(across.from(), target, across.to(), target)));
         if (up.holds(fill)) {
             String name = "static pressure of the supply, "
-                    + amounts.chosenPressure(result.supplyStatic().gauge(atmosphere));
+                    + amounts.pressure(result.supplyStatic().gauge(atmosphere));
             lines.add(new PlaneLine(
                     PlaneLine.Role.STATIC, name, "", Trail.straight(across.from(), fill, across.to(), fill)));
         }
@@ -124,7 +128,7 @@ final class SizingPicture {
                         Spot.Role.READING,
                         place(vessel),
                         peak(vessel),
-                        "smallest: " + amounts.foundVolume(vessel.volume()))));
+                        "smallest: " + amounts.volume(vessel.volume()))));
         for (SizedVessel vessel : result.nominal()) {
             if (up.holds(peak(vessel)) && !chosen.equals(Optional.of(vessel))) {
                 Spot.Role role = vessel.suffices() ? Spot.Role.READING : Spot.Role.FAILING;

@@ -3,15 +3,16 @@ package io.github.heatswell.charts;
 import io.github.heatswell.sizing.SizedVessel;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.sizing.SizingTarget;
+import io.github.heatswell.units.QuantityFormat;
 
 /** What a sizing found, in words and in the units of the reader. */
 final class SizingWords {
 
     private final SizingResult result;
-    private final Amounts amounts;
+    private final QuantityFormat amounts;
     private final double atmosphere;
 
-    SizingWords(SizingResult result, Amounts amounts) {
+    SizingWords(SizingResult result, QuantityFormat amounts) {
         this.result = result;
         this.amounts = amounts;
         this.atmosphere = result.target().absolute() - result.target().gauge();
@@ -26,11 +27,11 @@ final class SizingWords {
             return "No vessel is needed: the peak stays within the target of " + target() + " without one";
         }
         return result.recommended()
-                .map(vessel -> "A vessel of " + amounts.chosenVolume(vessel.volume()) + " precharged to "
-                        + precharge(vessel) + " keeps the peak at " + amounts.foundPressure(peakGauge(vessel)) + ", "
+                .map(vessel -> "A vessel of " + amounts.volume(vessel.volume()) + " precharged to "
+                        + precharge(vessel) + " keeps the peak at " + amounts.pressure(peakGauge(vessel)) + ", "
                         + margin(vessel))
                 .orElseGet(() -> "None of the sizes is enough: it takes "
-                        + amounts.foundVolume(result.smallest().orElseThrow().volume()) + " or more");
+                        + amounts.volume(result.smallest().orElseThrow().volume()) + " or more");
     }
 
     String facts() {
@@ -38,7 +39,7 @@ final class SizingWords {
                 + bound(result.target().ruling()) + ". ");
         result.smallest()
                 .ifPresent(vessel -> words.append("The smallest vessel that does it has ")
-                        .append(amounts.foundVolume(vessel.volume()))
+                        .append(amounts.volume(vessel.volume()))
                         .append(", precharged to ")
                         .append(precharge(vessel))
                         .append(". "));
@@ -47,21 +48,20 @@ final class SizingWords {
     }
 
     String label(SizedVessel vessel) {
-        return amounts.chosenVolume(vessel.volume()) + ": peak " + amounts.foundPressure(peakGauge(vessel)) + ", "
+        return amounts.volume(vessel.volume()) + ": peak " + amounts.pressure(peakGauge(vessel)) + ", "
                 + margin(vessel);
     }
 
     String target() {
-        return amounts.chosenPressure(result.target().gauge());
+        return amounts.pressure(result.target().gauge());
     }
 
     private String margin(SizedVessel vessel) {
-        int more = Math.max(0, amounts.decimalsToShow(vessel.margin()));
-        return amounts.foundPressure(vessel.margin(), more) + " below the target";
+        return amounts.pressureDifference(vessel.margin()) + " below the target";
     }
 
     private String precharge(SizedVessel vessel) {
-        return amounts.chosenPressure(vessel.precharge().gauge(atmosphere));
+        return amounts.pressure(vessel.precharge().gauge(atmosphere));
     }
 
     private static String bound(SizingTarget.Bound bound) {

@@ -3,6 +3,7 @@ package io.github.heatswell.charts;
 import io.github.heatswell.charts.drawing.Drawing;
 import io.github.heatswell.charts.picture.PlanePicture;
 import io.github.heatswell.charts.picture.Size;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -58,7 +59,7 @@ public final class SpreadChart {
      * @return the title of the picture
      */
     public String headline() {
-        return new SpreadWords(sampled, new Amounts(units)).sentence();
+        return new SpreadWords(sampled, QuantityFormat.unicode(units)).sentence();
     }
 
     /**

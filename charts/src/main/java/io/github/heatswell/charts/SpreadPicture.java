@@ -9,6 +9,7 @@ import io.github.heatswell.charts.picture.PlanePicture;
 import io.github.heatswell.charts.picture.Size;
 import io.github.heatswell.charts.picture.Spot;
 import io.github.heatswell.charts.picture.Trail;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,13 +31,13 @@ final class SpreadPicture {
     private static final double NARROWEST = 1e4;
 
     private final SampledPeaks sampled;
-    private final Amounts amounts;
+    private final QuantityFormat amounts;
     private final SpreadWords words;
     private final Axis pressure;
 
     SpreadPicture(SampledPeaks sampled, UnitSystem units) {
         this.sampled = sampled;
-        this.amounts = new Amounts(units);
+        this.amounts = QuantityFormat.unicode(units);
         this.words = new SpreadWords(sampled, amounts);
         this.pressure = axis();
     }
@@ -59,7 +60,8 @@ final class SpreadPicture {
                 range = span >= SHARE_BESIDE_LINES * with.span() ? with : range;
             }
         }
-        return ValueScale.around("peak pressure (gauge, " + amounts.pressureUnit() + ")", range, 0.04, 0.04);
+        return ValueScale.around(
+                "peak pressure (gauge, " + amounts.symbol(amounts.units().pressure()) + ")", range, 0.04, 0.04);
     }
 
     private double shown(double pascal) {
@@ -122,7 +124,7 @@ final class SpreadPicture {
         List<Spot> spots = new ArrayList<>();
         for (double reading : READINGS) {
             double peak = sampled.quantileGauge(reading);
-            String label = Math.round(PERCENT * reading) + " % peak at or below " + amounts.foundPressure(peak);
+            String label = Math.round(PERCENT * reading) + " % peak at or below " + amounts.pressure(peak);
             spots.add(new Spot(Spot.Role.READING, shown(peak), PERCENT * reading, label));
         }
         return spots;

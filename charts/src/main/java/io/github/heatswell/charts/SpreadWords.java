@@ -1,5 +1,6 @@
 package io.github.heatswell.charts;
 
+import io.github.heatswell.units.QuantityFormat;
 import java.util.OptionalDouble;
 
 /** What many samples found, in words. A share is said to be one of the samples. */
@@ -9,9 +10,9 @@ final class SpreadWords {
     private static final int ENOUGH_FOR_TWENTIETHS = 40;
 
     private final SampledPeaks sampled;
-    private final Amounts amounts;
+    private final QuantityFormat amounts;
 
-    SpreadWords(SampledPeaks sampled, Amounts amounts) {
+    SpreadWords(SampledPeaks sampled, QuantityFormat amounts) {
         this.sampled = sampled;
         this.amounts = amounts;
     }
@@ -27,8 +28,8 @@ final class SpreadWords {
 
     String sentence() {
         if (sampled.reliefSetGauge().isEmpty() && sampled.dripping() == 0) {
-            return "Half of the peaks lie above " + amounts.foundPressure(sampled.quantileGauge(0.5))
-                    + ", one in twenty above " + amounts.foundPressure(sampled.quantileGauge(0.95));
+            return "Half of the peaks lie above " + amounts.pressure(sampled.quantileGauge(0.5))
+                    + ", one in twenty above " + amounts.pressure(sampled.quantileGauge(0.95));
         }
         return "The valve drips in " + share(sampled.dripping());
     }
@@ -42,9 +43,8 @@ final class SpreadWords {
         words.append(many ? "Nine in ten of the " : "The ")
                 .append(sampled.count())
                 .append(" samples peak between ");
-        words.append(amounts.foundPressure(sampled.quantileGauge(many ? 0.05 : 0)))
-                .append(" and ");
-        words.append(amounts.foundPressure(sampled.quantileGauge(many ? 0.95 : 1)));
+        words.append(amounts.pressure(sampled.quantileGauge(many ? 0.05 : 0))).append(" and ");
+        words.append(amounts.pressure(sampled.quantileGauge(many ? 0.95 : 1)));
         words.append(". These are shares of the samples; they say as much about real houses as the ranges that were"
                 + " assumed for the inputs.");
         return words.toString();
@@ -75,7 +75,7 @@ final class SpreadWords {
 
     String reliefLine(OptionalDouble set) {
         int reached = sampled.count() - sampled.countBelow(set.orElseThrow());
-        return "relief valve set, " + amounts.chosenPressure(set.getAsDouble()) + ": reached by " + briefly(reached);
+        return "relief valve set, " + amounts.pressure(set.getAsDouble()) + ": reached by " + briefly(reached);
     }
 
     String workingLine(OptionalDouble working) {
@@ -84,6 +84,6 @@ final class SpreadWords {
         for (int i = sampled.count() - 1; i >= 0 && sampled.peakGauge(i) > limit; i--) {
             above++;
         }
-        return "working pressure, " + amounts.chosenPressure(limit) + ": exceeded by " + briefly(above);
+        return "working pressure, " + amounts.pressure(limit) + ": exceeded by " + briefly(above);
     }
 }

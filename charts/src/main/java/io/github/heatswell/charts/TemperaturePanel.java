@@ -10,6 +10,7 @@ import io.github.heatswell.charts.picture.Points;
 import io.github.heatswell.plant.Heater;
 import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -26,12 +27,12 @@ final class TemperaturePanel {
     private static final double LANE = 0.1;
 
     private final RunResult result;
-    private final Amounts amounts;
+    private final QuantityFormat amounts;
     private final Course course;
     private final Lanes lanes;
     private final Marks marks;
 
-    TemperaturePanel(RunResult result, Amounts amounts, Course course, Lanes lanes, Marks marks) {
+    TemperaturePanel(RunResult result, QuantityFormat amounts, Course course, Lanes lanes, Marks marks) {
         this.result = result;
         this.amounts = amounts;
         this.course = course;
@@ -53,7 +54,8 @@ final class TemperaturePanel {
         range = range.atLeast(amounts.units().temperatureDifference().fromSi(NARROWEST));
         List<Bands> bands = lanes.underTemperature();
         double below = 0.06 + LANE * Math.max(1, bands.size());
-        Axis axis = ValueScale.around("mean water temperature (" + amounts.temperatureUnit() + ")", range, below, 0.1);
+        Axis axis = ValueScale.around(
+                "mean water temperature (" + amounts.symbol(amounts.units().temperature()) + ")", range, below, 0.1);
         Curve curve = new Curve(Curve.Role.TEMPERATURE, "", "", line);
         return new Panel(axis, areas, List.of(curve), levels, marks.byTemperature(), bands);
     }

@@ -1,6 +1,7 @@
 package io.github.heatswell.charts;
 
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -12,9 +13,9 @@ final class Verdict {
     private static final int MOST_NAMES = 2;
 
     private final List<NamedRun> runs;
-    private final Amounts amounts;
+    private final QuantityFormat amounts;
 
-    Verdict(List<NamedRun> runs, Amounts amounts) {
+    Verdict(List<NamedRun> runs, QuantityFormat amounts) {
         this.runs = runs;
         this.amounts = amounts;
     }
@@ -133,7 +134,7 @@ final class Verdict {
                 .orElseThrow();
         RunResult result = highest.result();
         return "pressure peaks highest with " + quoted(highest) + ", at "
-                + amounts.foundPressure(
+                + amounts.pressure(
                         result.gauge(result.extremes().highestPressure().value()));
     }
 
@@ -142,7 +143,7 @@ final class Verdict {
     }
 
     private String volume(NamedRun run) {
-        return amounts.foundVolume(relieved(run));
+        return amounts.volume(relieved(run));
     }
 
     private List<NamedRun> pick(Predicate<NamedRun> condition) {

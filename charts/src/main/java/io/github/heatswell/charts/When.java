@@ -1,6 +1,7 @@
 package io.github.heatswell.charts;
 
 import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.units.QuantityFormat;
 import java.util.Locale;
 
 /**
@@ -13,29 +14,32 @@ final class When {
     private static final double SHORTEST = 3 * 3_600;
     private static final double LONGEST = 3 * DAY;
 
+    private final QuantityFormat amounts;
     private final double clockStart;
     private final boolean byClock;
     private final boolean severalDays;
 
-    private When(double clockStart, boolean byClock, boolean severalDays) {
+    private When(QuantityFormat amounts, double clockStart, boolean byClock, boolean severalDays) {
+        this.amounts = amounts;
         this.clockStart = clockStart;
         this.byClock = byClock;
         this.severalDays = severalDays;
     }
 
-    static When of(HotWaterSystem system, double end) {
+    static When of(HotWaterSystem system, double end, QuantityFormat amounts) {
         boolean timetable = !system.draws().draws().isEmpty()
                 || !system.supply().street().isConstant()
                 || system.start().timeOfDay() > 0;
         return new When(
+                amounts,
                 system.start().timeOfDay(),
                 timetable && end >= SHORTEST && end <= LONGEST,
                 system.start().timeOfDay() + end > DAY + 60);
     }
 
     /** By the time since the start always. */
-    static When sinceStart() {
-        return new When(0, false, false);
+    static When sinceStart(QuantityFormat amounts) {
+        return new When(amounts, 0, false, false);
     }
 
     boolean byClock() {
@@ -49,8 +53,11 @@ final class When {
 
     /** A moment: {@code after 10 min}, {@code at 06:12}, {@code at 06:12 the next day}. */
     String at(double seconds) {
-        if (!byClock || seconds < 0.5) {
-            return Times.after(seconds);
+        if (seconds < 0.5) {
+            return "at the start";
+        }
+        if (!byClock) {
+            return "after " + amounts.time(seconds);
         }
         long minutes = Math.round((clockStart + seconds) / 60);
         long day = minutes / 1440;

@@ -16,6 +16,7 @@ import io.github.heatswell.plant.Start;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.simulation.Simulation;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.time.Duration;
 import java.util.Collections;
@@ -102,7 +103,7 @@ class DaysPictureTest {
 
     @Test
     void sharesStepsWhereDaysAreTooMany() {
-        Amounts amounts = new Amounts(UnitSystem.SI);
+        QuantityFormat amounts = QuantityFormat.unicode(UnitSystem.SI);
         Day day = new Day(4e5, 5e5, 1e-3, 0.1, 330);
         DayBins few = new DayBins(Collections.nCopies(700, day), 700, amounts);
         DayBins many = new DayBins(Collections.nCopies(1400, day), 1400, amounts);

@@ -7,6 +7,7 @@ import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.plant.ReliefValve.Character;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.util.List;
 import java.util.stream.Stream;
@@ -31,28 +32,28 @@ class HeadlineTest {
     static Stream<Arguments> findings() {
         return Stream.of(
                 Arguments.of(
-                        "Pressure peaks at 5.4 bar, 1.6 bar below the relief set pressure",
+                        "Pressure peaks at 5.44 bar, 1.56 bar below the relief set pressure",
                         Handmade.run(ONE, 60, 4.2, 5.44, 4.2)),
                 Arguments.of(
                         "Pressure peaks at 6.97 bar, 0.03 bar below the relief set pressure",
                         Handmade.run(ONE, 60, 4.2, 6.97)),
                 Arguments.of(
-                        "Pressure peaks at 7.0 bar, just below the relief set pressure",
+                        "Pressure peaks at 7 bar, just below the relief set pressure",
                         Handmade.run(ONE, 60, 4.2, 6.9999)),
                 Arguments.of(
                         "Pressure peaks at 5.4 bar, 1.1 bar below the relief set pressure",
                         Handmade.run(TWO, 60, 4.2, 5.4)),
                 Arguments.of(
-                        "Pressure stays at 4.2 bar, 2.8 bar below the relief set pressure",
+                        "Pressure stays at 4.2 to 4.21 bar, 2.79 bar below the relief set pressure",
                         Handmade.run(ONE, 60, 4.2, 4.21, 4.2)),
                 Arguments.of("Pressure peaks at 5.4 bar; there is no relief valve", Handmade.run(BARE, 60, 4.2, 5.4)),
                 Arguments.of(
-                        "Relief valve opens after 10 min and gives off 3.1 L",
+                        "Relief valve opens after 10 min and gives off 3.14 L",
                         Handmade.run(ONE, 600, 4.2, 7, 6.3)
                                 .event(600, EventKind.RELIEF_OPENED, "lid", 7)
                                 .relieved(3.14)),
                 Arguments.of(
-                        "Relief valve opens at the start and gives off less than 0.01 L",
+                        "Relief valve opens at the start and gives off under 0.01 L",
                         Handmade.run(ONE, 600, 7, 6.3)
                                 .event(0, EventKind.RELIEF_OPENED, "lid", 7)
                                 .relieved(0.004)),
@@ -63,12 +64,12 @@ class HeadlineTest {
                                 .event(1200, EventKind.RELIEF_OPENED, "lid", 7)
                                 .relieved(0.42)),
                 Arguments.of(
-                        "Relief valve “cellar” opens after 10 min and gives off 3.1 L",
+                        "Relief valve “cellar” opens after 10 min and gives off 3.14 L",
                         Handmade.run(TWO, 600, 4.2, 6.5)
                                 .event(600, EventKind.RELIEF_OPENED, "cellar", 6.5)
                                 .relieved(3.14)),
                 Arguments.of(
-                        "2 relief valves open, the first after 10 min, and give off 4.0 L in all",
+                        "2 relief valves open, the first after 10 min, and give off 4 L in all",
                         Handmade.run(TWO, 600, 4.2, 6.5, 7)
                                 .event(600, EventKind.RELIEF_OPENED, "cellar", 6.5)
                                 .event(1200, EventKind.RELIEF_OPENED, "lid", 7)
@@ -78,23 +79,23 @@ class HeadlineTest {
                         Handmade.run(BARE, 60, 4.2, 11.2)),
                 Arguments.of(
                         "Pressure peaks at 11.2 bar, 1.2 bar above the tank's working pressure; relief valve opens"
-                                + " after 10 min and gives off 3.1 L",
+                                + " after 10 min and gives off 3.14 L",
                         Handmade.run(ONE, 600, 4.2, 11.2)
                                 .event(600, EventKind.RELIEF_OPENED, "lid", 11.2)
                                 .relieved(3.14)),
                 Arguments.of(
-                        "Reaches the tank's test pressure of 20.0 bar after 22 min: no relief valve, no vessel",
+                        "Reaches the tank's test pressure of 20 bar after 22 min: no relief valve, no vessel",
                         Handmade.run(BARE, 1320, 4.2, 20).event(1320, EventKind.TEST_PRESSURE_REACHED, "", 20)),
                 Arguments.of(
-                        "Reaches the tank's test pressure of 20.0 bar after 22 min: no relief valve",
+                        "Reaches the tank's test pressure of 20 bar after 22 min: no relief valve",
                         Handmade.run(VESSEL, 1320, 4.2, 20).event(1320, EventKind.TEST_PRESSURE_REACHED, "", 20)),
                 Arguments.of(
-                        "Reaches the tank's test pressure of 20.0 bar after 22 min: the open relief did not hold it",
+                        "Reaches the tank's test pressure of 20 bar after 22 min: the open relief did not hold it",
                         Handmade.run(ONE, 1320, 4.2, 20)
                                 .event(600, EventKind.RELIEF_OPENED, "lid", 7)
                                 .event(1320, EventKind.TEST_PRESSURE_REACHED, "", 20)),
                 Arguments.of(
-                        "Reaches the tank's test pressure of 20.0 bar after 22 min: no relief valve opened",
+                        "Reaches the tank's test pressure of 20 bar after 22 min: no relief valve opened",
                         Handmade.run(ONE, 1320, 4.2, 20).event(1320, EventKind.TEST_PRESSURE_REACHED, "", 20)),
                 Arguments.of(
                         "Water comes to the boil after 22 min, at 0.3 bar and a mean of 13 °C",
@@ -120,20 +121,22 @@ class HeadlineTest {
                 .relieved(3.14)
                 .result();
         assertEquals(
-                "Relief valve opens after 10 min and gives off 3.1 L (0.83 gal)",
-                Headline.inBoth(run.summary(), UnitSystem.SI));
+                "Relief valve opens after 10 min and gives off 3.14 L (0.83 gal)",
+                Headline.of(run.summary(), QuantityFormat.unicode(UnitSystem.SI).inBoth()));
         assertEquals(
-                "Relief valve opens after 10 min and gives off 0.83 gal (3.1 L)",
-                Headline.inBoth(run.summary(), UnitSystem.US));
+                "Relief valve opens after 10 min and gives off 0.83 gal (3.14 L)",
+                Headline.of(run.summary(), QuantityFormat.unicode(UnitSystem.US).inBoth()));
         RunResult calm = Handmade.run(ONE, 60, 4.2, 5.44, 4.2).result();
         assertEquals(
-                "Pressure peaks at 5.4 bar (79 psi), 1.6 bar (23 psi) below the relief set pressure",
-                Headline.inBoth(calm.summary(), UnitSystem.SI));
+                "Pressure peaks at 5.44 bar (78.9 psi), 1.56 bar (22.6 psi) below the relief set pressure",
+                Headline.of(
+                        calm.summary(), QuantityFormat.unicode(UnitSystem.SI).inBoth()));
         List<NamedRun> runs = List.of(new NamedRun("drips", run), new NamedRun("holds", calm));
         String verdict = Headline.comparing(runs, UnitSystem.SI);
         assertEquals(
-                verdict.replace("3.1 L", "3.1 L (0.83 gal)"),
-                Headline.comparingInBoth(runs, runs.size(), UnitSystem.SI));
+                verdict.replace("3.14 L", "3.14 L (0.83 gal)"),
+                Headline.comparing(
+                        runs, runs.size(), QuantityFormat.unicode(UnitSystem.SI).inBoth()));
     }
 
     @Test
@@ -144,20 +147,20 @@ class HeadlineTest {
                 .relieved(3.14)
                 .result();
         assertEquals(
-                "Pressure peaks at 79 psi, 23 psi below the relief set pressure", Headline.of(calm, UnitSystem.US));
+                "Pressure peaks at 78.9 psi, 22.6 psi below the relief set pressure", Headline.of(calm, UnitSystem.US));
         assertEquals("Relief valve opens after 10 min and gives off 0.83 gal", Headline.of(drips, UnitSystem.US));
     }
 
     @Test
     void namesTheOnlyOneThatStopsTheDripping() {
         assertEquals(
-                "Only “calm” keeps the relief valve shut; “drips” gives off 3.0 L",
+                "Only “calm” keeps the relief valve shut; “drips” gives off 3 L",
                 compare(named("drips", drips(3)), named("calm", calm(5))));
         assertEquals(
-                "Only “calm” keeps the relief valve shut; “a” gives off 3.0 L, “b” 2.0 L",
+                "Only “calm” keeps the relief valve shut; “a” gives off 3 L, “b” 2 L",
                 compare(named("a", drips(3)), named("b", drips(2)), named("calm", calm(5))));
         assertEquals(
-                "“x” and “y” keep the relief valve shut; the 3 others give off up to 3.0 L, with “b”",
+                "“x” and “y” keep the relief valve shut; the 3 others give off up to 3 L, with “b”",
                 compare(
                         named("a", drips(1)),
                         named("b", drips(3)),
@@ -169,10 +172,10 @@ class HeadlineTest {
     @Test
     void saysWhenAllDripOrNone() {
         assertEquals(
-                "The relief valve opens in both runs, least with “a” (1.0 L), most with “b” (3.0 L)",
+                "The relief valve opens in both runs, least with “a” (1 L), most with “b” (3 L)",
                 compare(named("a", drips(1)), named("b", drips(3))));
         assertEquals(
-                "The relief valve stays shut in both runs; pressure peaks highest with “b”, at 6.0 bar",
+                "The relief valve stays shut in both runs; pressure peaks highest with “b”, at 6 bar",
                 compare(named("a", calm(5)), named("b", calm(6))));
     }
 
@@ -185,15 +188,15 @@ class HeadlineTest {
                 .event(2640, EventKind.TEST_PRESSURE_REACHED, "", 20)
                 .result();
         assertEquals(
-                "“bursts” reaches the tank's test pressure of 20.0 bar after 22 min; the relief valve stays shut with"
+                "“bursts” reaches the tank's test pressure of 20 bar after 22 min; the relief valve stays shut with"
                         + " “calm”",
                 compare(named("calm", calm(5)), named("bursts", bursts)));
         assertEquals(
-                "Both runs end in a hazard: first, “bursts” reaches the tank's test pressure of 20.0 bar after 22 min",
+                "Both runs end in a hazard: first, “bursts” reaches the tank's test pressure of 20 bar after 22 min",
                 compare(named("later", later), named("bursts", bursts)));
         assertEquals(
-                "2 of 3 runs end in a hazard: first, “bursts” reaches the tank's test pressure of 20.0 bar after 22"
-                        + " min; “drips” gives off 3.0 L",
+                "2 of 3 runs end in a hazard: first, “bursts” reaches the tank's test pressure of 20 bar after 22"
+                        + " min; “drips” gives off 3 L",
                 compare(named("later", later), named("bursts", bursts), named("drips", drips(3))));
     }
 

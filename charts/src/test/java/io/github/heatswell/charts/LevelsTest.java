@@ -6,6 +6,7 @@ import io.github.heatswell.charts.picture.Level;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -17,7 +18,7 @@ class LevelsTest {
     @Test
     void aHighValvesLinesLieWhereItOpensAndReseats() {
         RunSummary run = Houses.upstairs().summary();
-        List<Level> levels = new Levels(run, new Amounts(UnitSystem.SI)).all();
+        List<Level> levels = new Levels(run, QuantityFormat.unicode(UnitSystem.SI)).all();
         assertEquals(bar(run, EventKind.RELIEF_OPENED), value(levels, Level.Kind.RELIEF_SET), 1e-8); // bar
         // a modulating valve counts as closed a hundredth of a pascal before it is
         assertEquals(bar(run, EventKind.RELIEF_RESEATED), value(levels, Level.Kind.RELIEF_RESEAT), 2e-7); // bar

@@ -3,39 +3,11 @@ package io.github.heatswell.charts;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import io.github.heatswell.charts.picture.Axis;
-import io.github.heatswell.units.UnitSystem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class WordingTest {
-
-    private static final Amounts SI = new Amounts(UnitSystem.SI);
-    private static final Amounts US = new Amounts(UnitSystem.US);
-
-    @ParameterizedTest
-    @CsvSource({
-        "0, at the start",
-        "0.4, at the start",
-        "42.3, after 42 s",
-        "119.4, after 119 s",
-        "120, after 2 min",
-        "276, after 4.6 min",
-        "596, after 9.9 min",
-        "597, after 10 min",
-        "4440, after 74 min",
-        "5969, after 99 min",
-        "5970, after 1 h 40 min",
-        "7200, after 2 h",
-        "8100, after 2 h 15 min",
-        "172799, after 2 d",
-        "280800, after 3 d 6 h",
-        "3456000, after 40 d",
-        "94672800, after 3.0 years"
-    })
-    void saysTimesAsPeopleDo(double seconds, String words) {
-        assertEquals(words, Times.after(seconds));
-    }
 
     @ParameterizedTest
     @CsvSource({
@@ -60,33 +32,6 @@ class WordingTest {
     @Test
     void hasAScaleForARunOfNoLength() {
         assertEquals(1, TimeScale.to(0, 10).axis().to());
-    }
-
-    @Test
-    void keepsTheDigitsAChosenPressureWasGivenWith() {
-        assertEquals("7.0 bar", SI.chosenPressure(7e5));
-        assertEquals("6.95 bar", SI.chosenPressure(6.95e5));
-        assertEquals("150 psi", US.chosenPressure(150 * 6894.757293168));
-        assertEquals("60.9 psi", US.chosenPressure(4.2e5));
-    }
-
-    @Test
-    void givesFoundVolumesTwoDigits() {
-        assertEquals("0 L", SI.foundVolume(0));
-        assertEquals("less than 0.01 L", SI.foundVolume(4e-6));
-        assertEquals("0.42 L", SI.foundVolume(0.42e-3));
-        assertEquals("1.0 L", SI.foundVolume(0.996e-3));
-        assertEquals("3.1 L", SI.foundVolume(3.14e-3));
-        assertEquals("123 L", SI.foundVolume(0.1234));
-        assertEquals("0.83 gal", US.foundVolume(3.14e-3));
-    }
-
-    @Test
-    void givesChosenVolumesAsChosen() {
-        assertEquals("190 L", SI.chosenVolume(0.19));
-        assertEquals("18 L", SI.chosenVolume(0.018));
-        assertEquals("2.5 L", SI.chosenVolume(0.0025));
-        assertEquals("50.2 gal", US.chosenVolume(0.19));
     }
 
     @Test

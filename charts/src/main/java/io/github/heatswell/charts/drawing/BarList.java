@@ -1,10 +1,10 @@
 package io.github.heatswell.charts.drawing;
 
 import io.github.heatswell.charts.picture.Bars;
+import io.github.heatswell.units.Decimals;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.util.List;
-import java.util.Locale;
 
 /** Signed bars under each other: full to the right for plus, hatched to the left for minus, each with its number. */
 final class BarList {
@@ -84,7 +84,7 @@ final class BarList {
 
     /** The number with its sign; a true minus, as long as the plus. */
     static String signed(double value) {
-        String digits = String.format(Locale.ROOT, "%.2f", Math.abs(value));
+        String digits = Decimals.fixed(Math.abs(value), 2);
         return (digits.equals("0.00") ? "" : value < 0 ? "\u2212" : "+") + digits;
     }
 }

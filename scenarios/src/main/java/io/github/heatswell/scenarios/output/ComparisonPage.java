@@ -14,6 +14,7 @@ import io.github.heatswell.scenarios.report.Grid;
 import io.github.heatswell.scenarios.report.Heading;
 import io.github.heatswell.scenarios.report.ReportContent;
 import io.github.heatswell.scenarios.wording.Shown;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -48,7 +49,11 @@ final class ComparisonPage {
     }
 
     private ReportContent content(RunChart chart) throws IOException {
-        String answer = PageWords.glued(Headline.comparingInBoth(drawn, runs.size(), shown.units()) + ".");
+        String answer = Headline.comparing(
+                        drawn,
+                        runs.size(),
+                        QuantityFormat.printed(shown.units()).inBoth())
+                + ".";
         boolean vessel =
                 runs.stream().anyMatch(run -> run.summary().system().vessel().isPresent());
         return ReportContent.builder(heading(), shown.units())

@@ -8,6 +8,7 @@ import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.variation.VariantRuns;
 import io.github.heatswell.scenarios.wording.Shown;
 import io.github.heatswell.scenarios.wording.Wrapped;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.nio.file.Path;
 import java.util.Comparator;
@@ -85,7 +86,7 @@ public final class ComparisonReport {
 
     private String found() {
         if (drawn.size() == runs.size()) {
-            return Sentence.of(Headline.comparing(drawn, shown.units()));
+            return Sentence.of(Headline.comparing(drawn, drawn.size(), QuantityFormat.ascii(shown.units())));
         }
         Comparator<NamedSummary> byPeak = Comparator.comparingDouble(ComparisonReport::peak);
         NamedSummary lowest = runs.stream().min(byPeak).orElseThrow();

@@ -20,6 +20,7 @@ import io.github.heatswell.scenarios.report.Options;
 import io.github.heatswell.scenarios.report.ReportContent;
 import io.github.heatswell.scenarios.spread.VariedHouse;
 import io.github.heatswell.scenarios.wording.Shown;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -53,7 +54,8 @@ final class RunPage {
 
     private ReportContent content(RunChart chart) throws IOException {
         List<Finding> found = Findings.of(result);
-        String answer = PageWords.glued(Headline.inBoth(result, shown.units()) + ".");
+        String answer =
+                Headline.of(result, QuantityFormat.printed(shown.units()).inBoth()) + ".";
         Heading heading = new Heading(
                 scenario.title(), scenario.question(), scenario.expectation(), scenario.name(), Optional.empty());
         Check check = PageCheck.of(result.system(), VariedHouse.of(scenario), PageFindings.hazardous(found), shown);

@@ -11,6 +11,7 @@ import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.wording.Printable;
 import io.github.heatswell.scenarios.wording.Shown;
 import io.github.heatswell.scenarios.wording.Wrapped;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.nio.file.Path;
 import java.util.List;
@@ -79,7 +80,7 @@ public final class RunReport {
             text.append(Wrapped.lines(scenario.question(), "  ", "  "));
         }
         text.append('\n')
-                .append(Wrapped.lines(Sentence.of(Headline.of(result, units)), "", ""))
+                .append(Wrapped.lines(Sentence.of(Headline.of(result, QuantityFormat.ascii(units))), "", ""))
                 .append('\n');
         remarks();
         text.append(FindingRows.of(Findings.of(result), units));

@@ -154,9 +154,9 @@ class ReportPageTest {
     @Test
     void theOwnersUnitsComeFirst() throws Exception {
         assertTrue(
-                Pages.ofRun("orchard-lodge", UnitSystem.SI, folder).contains("gives off 3.1\u00a0L (0.83\u00a0gal)."));
+                Pages.ofRun("orchard-lodge", UnitSystem.SI, folder).contains("gives off 3.14\u00a0L (0.83\u00a0gal)."));
         assertTrue(
-                Pages.ofRun("orchard-lodge", UnitSystem.US, folder).contains("gives off 0.83\u00a0gal (3.1\u00a0L)."));
+                Pages.ofRun("orchard-lodge", UnitSystem.US, folder).contains("gives off 0.83\u00a0gal (3.14\u00a0L)."));
         String page = Pages.text(Samples.ordinary(UnitSystem.US));
         assertTrue(page.contains("agrees: 58.0 to 62.4\u00a0psi (4.00 to 4.30\u00a0bar)"), page);
     }
