@@ -98,9 +98,7 @@ final class ComparisonPicture {
             RunResult result = runs.get(i).result();
             Course course = course(runs.get(i));
             range = range.with(course.pressureRange());
-            String highest = "highest "
-                    + amounts.pressure(
-                            result.gauge(result.extremes().highestPressure().value()));
+            String highest = "highest " + amounts.pressure(result.peak().value());
             // A hazard's mark names its run already.
             String name = result.hazard().isPresent() ? "" : runs.get(i).name();
             curves.add(new Curve(Curve.Role.ofRun(i), name, highest, course.pressure()));

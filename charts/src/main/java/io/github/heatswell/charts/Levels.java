@@ -57,7 +57,7 @@ final class Levels {
     List<Level> shared() {
         List<Level> levels = new ArrayList<>();
         double test = summary.gauge(system.tank().testPressureAbsolute(atmosphere));
-        if (summary.gauge(summary.extremes().highestPressure().value()) >= NEAR_TEST * test) {
+        if (summary.peak().value() >= NEAR_TEST * test) {
             levels.add(level(Kind.TEST_PRESSURE, test, "tank test pressure"));
         }
         levels.add(level(

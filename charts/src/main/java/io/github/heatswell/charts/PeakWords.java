@@ -72,7 +72,7 @@ final class PeakWords {
     }
 
     private double highest() {
-        return summary.gauge(summary.extremes().highestPressure().value());
+        return summary.peak().value();
     }
 
     private String against(double gauge) {

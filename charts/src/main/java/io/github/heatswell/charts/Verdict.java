@@ -129,13 +129,11 @@ final class Verdict {
 
     private String highest() {
         NamedRun highest = runs.stream()
-                .max(Comparator.comparingDouble(run -> run.result()
-                        .gauge(run.result().extremes().highestPressure().value())))
+                .max(Comparator.comparingDouble(run -> run.result().peak().value()))
                 .orElseThrow();
         RunResult result = highest.result();
         return "pressure peaks highest with " + quoted(highest) + ", at "
-                + amounts.pressure(
-                        result.gauge(result.extremes().highestPressure().value()));
+                + amounts.pressure(result.peak().value());
     }
 
     private double relieved(NamedRun run) {

@@ -61,7 +61,7 @@ final class Spots {
                         gauge[place] = values[Channel.GAUGE_READING.ordinal()];
                     });
             double offset = house.supplyAtStart().gauge(atmosphere) - gauge[0];
-            double highest = summary.gauge(summary.extremes().highestPressure().value()) - offset;
+            double highest = summary.peak().value() - offset;
             double hottest = summary.extremes().highestTemperature().value();
             heating = new Heating(summary, gauge[0], highest, gauge[1], hottest);
         }

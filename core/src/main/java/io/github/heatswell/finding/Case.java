@@ -170,8 +170,6 @@ final class Case {
 
     /** The highest pressure of the run, or the lowest possible number without one. */
     double peak() {
-        return run.map(summary ->
-                        summary.gauge(summary.extremes().highestPressure().value()))
-                .orElse(Double.NEGATIVE_INFINITY);
+        return run.map(summary -> summary.peak().value()).orElse(Double.NEGATIVE_INFINITY);
     }
 }

@@ -57,7 +57,7 @@ final class Ageing {
                 years,
                 seasons.dayOfYear(number),
                 precharge,
-                found.gauge(found.extremes().highestPressure().value()),
+                found.peak().value(),
                 found.totals().relieved() / Math.max(1, found.end() / DAY),
                 alarm(found));
     }

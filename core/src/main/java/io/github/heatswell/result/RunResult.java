@@ -1,6 +1,7 @@
 package io.github.heatswell.result;
 
 import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.units.Pressure;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -104,6 +105,24 @@ public record RunResult(RunSummary summary, Trace trace) {
      */
     public Optional<Event> first(EventKind kind) {
         return summary.first(kind);
+    }
+
+    /**
+     * The highest pressure of the run at the tank's drain cock, from between the samples too.
+     *
+     * @return the pressure, against the air at the site
+     */
+    public Pressure peak() {
+        return summary.peak();
+    }
+
+    /**
+     * When the pressure was first at its {@link #peak()}.
+     *
+     * @return the time since the start of the run (s)
+     */
+    public double peakTime() {
+        return summary.peakTime();
     }
 
     /**

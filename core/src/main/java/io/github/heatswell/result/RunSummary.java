@@ -1,6 +1,8 @@
 package io.github.heatswell.result;
 
 import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.PressureUnit;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -76,6 +78,24 @@ public record RunSummary(
         Objects.requireNonNull(valve, "valve");
         return events.stream()
                 .filter(event -> event.kind().hasCause() && event.device().equals(valve));
+    }
+
+    /**
+     * The highest pressure of the run at the tank's drain cock, from between the samples too.
+     *
+     * @return the pressure, against the air at the site
+     */
+    public Pressure peak() {
+        return Pressure.gauge(gauge(extremes.highestPressure().value()), PressureUnit.PASCAL);
+    }
+
+    /**
+     * When the pressure was first at its {@link #peak()}.
+     *
+     * @return the time since the start of the run (s)
+     */
+    public double peakTime() {
+        return extremes.highestPressure().time();
     }
 
     /**

@@ -81,8 +81,7 @@ public final class HouseDay implements UncertainModel {
         RunSummary found =
                 Simulation.of(made(values), duration).sampledEvery(duration).stream((time, sample, regime) -> {});
         double[] answers = new double[Answer.values().length];
-        answers[Answer.PEAK.ordinal()] =
-                found.gauge(found.extremes().highestPressure().value());
+        answers[Answer.PEAK.ordinal()] = found.peak().value();
         answers[Answer.LOWEST.ordinal()] =
                 found.gauge(found.extremes().lowestPressure().value());
         answers[Answer.RELIEVED.ordinal()] = found.totals().relieved();

@@ -81,6 +81,16 @@ public record Pressure(double value, Reference reference) {
         return reference == Reference.GAUGE ? value : value - atmosphere;
     }
 
+    /**
+     * This pressure in a unit, against what it is said to be: a gauge pressure stays gauge, an absolute one absolute.
+     *
+     * @param unit the unit
+     * @return the gauge or absolute pressure, in that unit
+     */
+    public double in(PressureUnit unit) {
+        return Objects.requireNonNull(unit, "a pressure: its unit").fromSi(value);
+    }
+
     /** {@return the pressure in bar with its reference, for messages: {@code 4.2 bar} (gauge) or {@code 5.2 bar abs}} */
     @Override
     public String toString() {

@@ -205,7 +205,7 @@ class ForecasterTest {
         double[] gauge = run.trace().values(Channel.GAUGE_READING);
         Map<SiteCheck, Double> shown = checks(house);
         assertEquals(3e5, shown.get(SiteCheck.COLD_STATIC), 1, "as the supply");
-        double highest = run.gauge(run.extremes().highestPressure().value());
+        double highest = run.peak().value();
         assertEquals(highest, shown.get(SiteCheck.HEAT_UP_MAXIMUM), 1);
         assertTrue(highest > Arrays.stream(gauge).max().orElseThrow(), "also between two samples");
         assertEquals(gauge[gauge.length - 1], shown.get(SiteCheck.NEXT_MORNING), 1);

@@ -171,6 +171,14 @@ class ResultTest {
         assertEquals(4e5, summary.gauge(4e5 + 101_325), 1e-9); // rounding
     }
 
+    /** The extremes are absolute; a gauge on site shows less by the air. */
+    @Test
+    void thePeakIsWhatAGaugeShows() {
+        RunSummary summary = summary(EventKind.HEATER_OFF);
+        assertEquals(Pressure.gauge(1 - 101_325, PressureUnit.PASCAL), summary.peak());
+        assertEquals(2, summary.peakTime());
+    }
+
     @Test
     void openingsAreThoseOfTheValveWithTheirCause() {
         RunSummary summary = summary(EventKind.TEST_PRESSURE_REACHED);
@@ -215,6 +223,8 @@ class ResultTest {
         assertTrue(result.hazard().isPresent());
         assertEquals(10, result.first(EventKind.RELIEF_OPENED).orElseThrow().time());
         assertEquals(summary.gauge(5e5), result.gauge(5e5));
+        assertEquals(summary.peak(), result.peak());
+        assertEquals(summary.peakTime(), result.peakTime());
         assertEquals(new TimeGrid(60, 40), result.trace().grid());
         assertEquals(2, result.trace().count());
         assertEquals(100 + Channel.WATER_TOP.ordinal(), result.trace().value(Channel.WATER_TOP, 1));

@@ -110,4 +110,11 @@ class UnitTest {
                     system.temperatureDifference().symbol());
         }
     }
+
+    /** 150 psi is 10.342 bar (NIST SP 811: 6894.757 Pa to the psi); a pressure keeps what it is measured against. */
+    @Test
+    void pressureIsReadInAnyUnit() {
+        assertEquals(10.342, Pressure.gauge(150, PressureUnit.PSI).in(PressureUnit.BAR), 5e-4); // digits given
+        assertEquals(150, Pressure.absolute(150, PressureUnit.PSI).in(PressureUnit.PSI), 1e-12); // rounding
+    }
 }

@@ -22,7 +22,7 @@ final class Look {
 
     /** The highest pressure (Pa gauge). */
     static double peak(RunResult run) {
-        return run.gauge(run.extremes().highestPressure().value());
+        return run.peak().value();
     }
 
     /** The pressure of the supply at the start (Pa gauge). */

@@ -103,7 +103,7 @@ public final class ComparisonReport {
     }
 
     private static double peak(NamedSummary run) {
-        return run.summary().gauge(run.summary().extremes().highestPressure().value());
+        return run.summary().peak().value();
     }
 
     private void hazards() {

@@ -44,7 +44,7 @@ record Limit(String name, double gauge, double margin) {
     }
 
     private static Limit of(String name, double gauge, RunSummary result) {
-        double peak = result.gauge(result.extremes().highestPressure().value());
+        double peak = result.peak().value();
         return new Limit(name, gauge, gauge - peak);
     }
 

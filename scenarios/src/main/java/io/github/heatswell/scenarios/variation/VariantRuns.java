@@ -89,10 +89,7 @@ public record VariantRuns(List<Variant> variants, List<RunSummary> summaries, Li
     }
 
     private static List<Double> peaks(List<RunSummary> summaries) {
-        return summaries.stream()
-                .map(summary ->
-                        summary.gauge(summary.extremes().highestPressure().value()))
-                .toList();
+        return summaries.stream().map(summary -> summary.peak().value()).toList();
     }
 
     private static List<NamedRun> named(List<Variant> variants, List<RunResult> results) {

@@ -35,7 +35,7 @@ final class ReadmeExample {
                 .build();
         HotWaterSystem cured = lodge.toBuilder().vessel(vessel).build();
         RunResult run = Simulation.of(cured, Duration.ofHours(4)).run();
-        double peak = BAR.fromSi(run.gauge(run.extremes().highestPressure().value()));
+        double peak = run.peak().in(BAR);
         double relieved = LITRE.fromSi(run.totals().relieved());
         // front page: end
         return new Found(peak, relieved);

@@ -3,6 +3,7 @@ package io.github.heatswell.scenarios.example;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.file.ScenarioReader;
+import io.github.heatswell.units.PressureUnit;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.file.Path;
@@ -15,8 +16,8 @@ final class RunAFile {
     static void run(Path file, PrintStream out) throws IOException {
         Scenario scenario = ScenarioReader.read(file);
         RunResult result = scenario.simulation().run();
-        double peak = result.gauge(result.extremes().highestPressure().value());
+        double peak = result.peak().in(PressureUnit.KILOPASCAL);
         result.hazard().ifPresent(event -> out.println("HAZARD: " + event.kind().description()));
-        out.println(scenario.title() + ": " + Math.round(peak / 1000) + " kPa at most");
+        out.println(scenario.title() + ": " + Math.round(peak) + " kPa at most");
     }
 }
