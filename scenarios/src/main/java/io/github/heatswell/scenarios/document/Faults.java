@@ -35,6 +35,15 @@ public final class Faults {
     }
 
     /**
+     * Whether more faults are counted alone, so that nobody will read what is said of them.
+     *
+     * @return true if there are many already
+     */
+    public boolean full() {
+        return found.size() >= MOST;
+    }
+
+    /**
      * Whether nothing was found so far.
      *
      * @return true if there is no fault

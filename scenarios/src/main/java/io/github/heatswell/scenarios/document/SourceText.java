@@ -49,7 +49,7 @@ public final class SourceText {
     }
 
     private static IOException tooLarge() {
-        return new IOException("this is larger than " + LARGEST / 1024 + " KiB; a scenario file is a page of text");
+        return new IOException("this is larger than " + LARGEST / 1024 + " KiB; such a file is a page of text");
     }
 
     private static Optional<String> decode(byte[] bytes, Faults faults) {

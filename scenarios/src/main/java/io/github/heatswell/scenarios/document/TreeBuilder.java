@@ -25,7 +25,7 @@ import org.snakeyaml.engine.v2.parser.Parser;
  */
 final class TreeBuilder {
 
-    /** A scenario needs four levels. */
+    /** A scenario needs five levels. */
     private static final int DEEPEST = 8;
 
     private final Parser events;
@@ -67,7 +67,7 @@ final class TreeBuilder {
         events.next();
         Event end = events.next();
         if (end.getEventId() != Event.ID.StreamEnd) {
-            throw new Refused(end, "a second document begins here; one file holds one scenario");
+            throw new Refused(end, "a second document begins here; one file holds one");
         }
     }
 
@@ -75,14 +75,14 @@ final class TreeBuilder {
     Node next() {
         Event event = events.next();
         if (event instanceof AliasEvent) {
-            throw new Refused(event, "references (*) are not used in scenario files; write the value out");
+            throw new Refused(event, "references (*) are not used here; write the value out");
         }
         refuseDecoration(event);
         if (event instanceof ScalarEvent scalar) {
             return new Scalar(scalar.getValue().strip(), start(event));
         }
         if (++depth > DEEPEST) {
-            throw new Refused(event, "this is nested too deeply; no part of a scenario goes so deep");
+            throw new Refused(event, "this is nested too deeply; nothing goes deeper than " + DEEPEST + " levels");
         }
         Node node = event.getEventId() == Event.ID.MappingStart ? mapping(event) : items(event);
         depth--;
@@ -91,12 +91,12 @@ final class TreeBuilder {
 
     private static void refuseDecoration(Event event) {
         if (((NodeEvent) event).getAnchor().isPresent()) {
-            throw new Refused(event, "anchors (&) are not used in scenario files; remove it");
+            throw new Refused(event, "anchors (&) are not used here; remove it");
         }
         Optional<String> tag =
                 event instanceof ScalarEvent scalar ? scalar.getTag() : ((CollectionStartEvent) event).getTag();
         if (tag.isPresent()) {
-            throw new Refused(event, "tags (!) are not used in scenario files; remove it");
+            throw new Refused(event, "tags (!) are not used here; remove it");
         }
     }
 

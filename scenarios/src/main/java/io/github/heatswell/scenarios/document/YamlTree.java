@@ -19,13 +19,26 @@ public final class YamlTree {
     private YamlTree() {}
 
     /**
-     * Reads a text that holds one document of keys and values.
+     * Reads a text that describes a system.
      *
      * @param text the text, of at most {@link SourceText#LARGEST} characters
      * @param faults notes what is wrong with it
      * @return the keys and values, or empty if the text cannot be read that far
      */
     public static Optional<Mapping> of(String text, Faults faults) {
+        return of(text, "it should describe a system", "title: My house", faults);
+    }
+
+    /**
+     * Reads a text that holds one document of keys and values.
+     *
+     * @param text the text, of at most {@link SourceText#LARGEST} characters
+     * @param purpose what to say of it if it is empty, such as {@code it should describe a system}
+     * @param example a key and its value, as the text might have them
+     * @param faults notes what is wrong with it
+     * @return the keys and values, or empty if the text cannot be read that far
+     */
+    public static Optional<Mapping> of(String text, String purpose, String example, Faults faults) {
         if (text.length() > SourceText.LARGEST) {
             faults.add(Location.first(), "this is longer than " + SourceText.LARGEST + " characters");
             return Optional.empty();
@@ -36,13 +49,15 @@ public final class YamlTree {
             return Optional.empty();
         }
         try {
-            return root(new TreeBuilder(events(text), faults), faults);
+            return root(new TreeBuilder(events(text), faults), purpose, example, faults);
         } catch (TreeBuilder.Refused e) {
             faults.add(e.at(), e.getMessage());
         } catch (MarkedYamlEngineException e) {
-            faults.add(e.getProblemMark().map(TreeBuilder::location).orElse(Location.first()), SyntaxWords.of(e, text));
+            Fault fault = SyntaxWords.of(e, text);
+            faults.add(fault.at(), fault.message());
         } catch (YamlEngineException e) {
-            faults.add(Location.first(), "this cannot be read as YAML");
+            faults.add(
+                    Location.first(), "this is not plain text; save it as UTF-8, without characters that do not show");
         }
         return Optional.empty();
     }
@@ -52,10 +67,9 @@ public final class YamlTree {
         return new ParserImpl(settings, new StreamReader(settings, text));
     }
 
-    private static Optional<Mapping> root(TreeBuilder tree, Faults faults) {
+    private static Optional<Mapping> root(TreeBuilder tree, String purpose, String example, Faults faults) {
         if (!tree.enter(Event.ID.StreamStart, Event.ID.DocumentStart)) {
-            faults.add(
-                    Location.first(), "the file is empty or holds nothing but comments; it should describe a system");
+            faults.add(Location.first(), "the file is empty or holds nothing but comments; " + purpose);
             return Optional.empty();
         }
         Node root = tree.next();
@@ -64,7 +78,8 @@ public final class YamlTree {
             return Optional.of(mapping);
         }
         faults.add(
-                root.at(), "a scenario is made of keys and values, such as 'title: My house', not of " + root.kind());
+                root.at(),
+                "the file must be made of keys and values, such as '" + example + "', not of " + root.kind());
         return Optional.empty();
     }
 }

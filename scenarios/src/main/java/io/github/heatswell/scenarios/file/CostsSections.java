@@ -8,6 +8,8 @@ import java.util.List;
 /** What water and vessels cost. */
 final class CostsSections {
 
+    private static final int MAX_SIZES = 200;
+
     private static final Section<CostsDraft.Vessel, CostsDraft.Vessel> VESSEL = new Section<>(
             "vessels",
             CostsDraft.Vessel::new,
@@ -42,7 +44,7 @@ final class CostsSections {
                                     "vessels",
                                     "expansion vessels on sale; if left out, the common sizes at invented prices",
                                     "[{ volume: 12 L, price: 52.50 }]",
-                                    Nested.list(VESSEL, CostsDraft::vessels))
+                                    Nested.list(VESSEL, MAX_SIZES, CostsDraft::vessels))
                             .leftOutFreely()));
 
     private CostsSections() {}

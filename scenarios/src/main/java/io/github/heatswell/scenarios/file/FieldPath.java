@@ -12,6 +12,9 @@ import java.util.regex.Pattern;
  */
 record FieldPath(List<Step> steps) {
 
+    /** No field of a scenario lies so deep. */
+    private static final int MAX_LEVELS = 8;
+
     private static final Pattern PART = Pattern.compile("([A-Za-z][A-Za-z0-9-]*)(?:\\[(\\d{1,4})])?");
 
     FieldPath {
@@ -33,6 +36,10 @@ record FieldPath(List<Step> steps) {
      * @throws IllegalArgumentException if it is none
      */
     static FieldPath of(String text) {
+        if (text.chars().filter(c -> c == '.').count() >= MAX_LEVELS) {
+            throw new IllegalArgumentException(
+                    "goes deeper than any field; fields are written as in tank.volume or relief[0].opens");
+        }
         List<Step> steps = new ArrayList<>();
         for (String part : text.split("\\.", -1)) {
             Matcher matcher = PART.matcher(part);

@@ -13,8 +13,8 @@ final class Fields {
     private Fields() {}
 
     /** A text that may be left out. */
-    static <B> Field<B> text(String key, String meaning, int longest, BiConsumer<B, String> setter) {
-        return new Field<>(key, meaning, "My house", Forms.text(longest, setter)).leftOutFreely();
+    static <B> Field<B> text(String key, String meaning, String example, int longest, BiConsumer<B, String> setter) {
+        return new Field<>(key, meaning, example, Forms.text(longest, setter)).leftOutFreely();
     }
 
     /** A pressure, gauge unless it says otherwise. */

@@ -42,6 +42,16 @@ final class Findings {
         return places.getOrDefault("", Location.first());
     }
 
+    /** Notes one more fault of which nothing will be said. Whether there are so many, {@link #crowded} says. */
+    void oneMore() {
+        faults.add(Location.first(), "");
+    }
+
+    /** Whether there are so many faults that further ones are counted alone. */
+    boolean crowded() {
+        return faults.full();
+    }
+
     /** Notes a fault of a field; what is found out about the field later on means nothing. */
     void wrong(String path, Location at, String message) {
         faults.add(at, path + ": " + message);

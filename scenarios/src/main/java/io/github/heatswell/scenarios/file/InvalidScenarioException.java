@@ -41,7 +41,8 @@ public final class InvalidScenarioException extends IllegalArgumentException {
         int number = fault.at().column();
         return fault.at().inText() || number > changes.size()
                 ? source + ":" + fault
-                : source + " with " + Printable.line(changes.get(number - 1).toString()) + ": " + fault.message();
+                : source + " with "
+                        + Printable.shortened(changes.get(number - 1).toString()) + ": " + fault.message();
     }
 
     /**

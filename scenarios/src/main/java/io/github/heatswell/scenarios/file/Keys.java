@@ -28,7 +28,9 @@ final class Keys {
             }
         }
         for (Entry entry : mapping.entries()) {
-            if (!known.contains(key(entry))) {
+            if (!known.contains(key(entry)) && findings.crowded()) {
+                findings.oneMore();
+            } else if (!known.contains(key(entry))) {
                 Optional<String> meant = Nearest.to(key(entry), known);
                 unknown(entry.key(), meant, known, place, findings);
                 // What was meant is then not missing as well.

@@ -12,6 +12,9 @@ import java.util.Map;
 /** Relief valves: their keys, and those of their faults. */
 final class ReliefSections {
 
+    /** As many relief valves as a file may describe. */
+    static final int MAX_VALVES = 20;
+
     private static final Section<FaultDraft, FaultDraft.Fault> FAULT = new Section<>(
             "relief.fault",
             FaultDraft::new,

@@ -37,8 +37,8 @@ final class ScenarioBinder {
                 .supply(one(SupplySections.SUPPLY))
                 .tank(one(TankSections.TANK))
                 .heater(one(HeaterSections.HEATER));
-        list(TankSections.PIPE).forEach(system::addPipe);
-        List<ReliefValve> valves = list(ReliefSections.RELIEF);
+        list(TankSections.PIPE, TankSections.MAX_PIPES).forEach(system::addPipe);
+        List<ReliefValve> valves = list(ReliefSections.RELIEF, ReliefSections.MAX_VALVES);
         valves.forEach(system::addReliefValve);
         requireDistinctNames(valves);
         if (top.containsKey(VesselSections.VESSEL.name())) {
@@ -85,11 +85,11 @@ final class ScenarioBinder {
                 : Parts.binder(section, place, node, findings);
     }
 
-    private <B, T> List<T> list(Section<B, T> section) {
+    private <B, T> List<T> list(Section<B, T> section, int most) {
         String name = section.name();
         Node node = top.get(name);
         if (node instanceof Items items) {
-            return Parts.list(section, new Place(name, findings.place(name)), items, findings);
+            return Parts.list(section, most, new Place(name, findings.place(name)), items, findings);
         }
         if (node != null) {
             findings.wrong(

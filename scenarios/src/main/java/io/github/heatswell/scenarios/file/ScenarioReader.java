@@ -74,7 +74,7 @@ public final class ScenarioReader {
             try {
                 tree = ChangedTree.of(tree, change, at);
             } catch (IllegalArgumentException e) {
-                faults.add(at, Printable.line(change.field()) + ": " + e.getMessage());
+                faults.add(at, Printable.shortened(change.field()) + ": " + e.getMessage());
             }
         }
         ScenarioBinder.Bound bound = new ScenarioBinder(tree, findings).bind();

@@ -23,9 +23,24 @@ final class Schema {
             Header.Draft::new,
             Header.Draft::end,
             List.of(
-                    text("title", "heading of the results; the file's name if left out", 120, Header.Draft::title),
-                    text("question", "what the run is to answer", 1000, Header.Draft::question),
-                    text("expect", "what is expected to come out", 1000, Header.Draft::expectation)));
+                    text(
+                            "title",
+                            "heading of the results; the file's name if left out",
+                            "My house",
+                            120,
+                            Header.Draft::title),
+                    text(
+                            "question",
+                            "what the run is to answer",
+                            "Why does the relief valve drip?",
+                            1000,
+                            Header.Draft::question),
+                    text(
+                            "expect",
+                            "what is expected to come out",
+                            "The valve drips on every heat-up.",
+                            1000,
+                            Header.Draft::expectation)));
 
     static final Section<Site.Builder, Site> SITE = new Section<>(
             "site",

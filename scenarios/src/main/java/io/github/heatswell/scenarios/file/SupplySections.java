@@ -15,6 +15,11 @@ import java.util.List;
 /** The cold feed: its keys, and those of its parts. */
 final class SupplySections {
 
+    /** One every five minutes, and some more. */
+    private static final int MAX_TIMES = 300;
+
+    private static final int MAX_OUTAGES = 100;
+
     private static final Section<StreetEntry.Draft, StreetEntry> STREET = new Section<>(
             "supply.pressure",
             StreetEntry.Draft::new,
@@ -111,7 +116,10 @@ final class SupplySections {
                                     "static pressure of the street, or a timetable of the day",
                                     "4.2 bar",
                                     Supply.Builder::pressure)
-                            .or(Nested.list(STREET, (supply, entries) -> supply.street(StreetEntry.timetable(entries))))
+                            .or(Nested.list(
+                                    STREET,
+                                    MAX_TIMES,
+                                    (supply, entries) -> supply.street(StreetEntry.timetable(entries))))
                             .checkedAgainst("tank.working-pressure", "arrangement"),
                     amount(
                                     "water",
@@ -144,6 +152,7 @@ final class SupplySections {
                                     "[{ from: 2 h, to: 3 h }]",
                                     Nested.list(
                                             SHUT_OFF,
+                                            MAX_OUTAGES,
                                             (Supply.Builder supply, List<Outage> outages) ->
                                                     outages.forEach(supply::addOutage)))
                             .leftOutFreely()));

@@ -12,6 +12,9 @@ import java.util.List;
 /** What holds water and always did: tank and piping. */
 final class TankSections {
 
+    /** As many runs of pipe as a file may describe. */
+    static final int MAX_PIPES = 200;
+
     static final Section<TankDraft, Tank> TANK = new Section<>(
             "tank",
             TankDraft::new,

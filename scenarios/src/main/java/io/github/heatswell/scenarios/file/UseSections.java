@@ -12,6 +12,9 @@ import java.util.List;
 /** What stands at the top of a file and belongs to the system as a whole: air, leaks, draws and the gauge. */
 final class UseSections {
 
+    private static final int MAX_LEAKS = 50;
+    private static final int MAX_DRAWS = 500;
+
     private static final Section<LeakDraft, Leak> LEAK = new Section<>(
             "leaks",
             LeakDraft::new,
@@ -75,7 +78,7 @@ final class UseSections {
                                     "leaks",
                                     "taps that drip and other small holes",
                                     "[{ flow: 40 mL/min, at: 4 bar }]",
-                                    Nested.list(LEAK, Extras::leaks))
+                                    Nested.list(LEAK, MAX_LEAKS, Extras::leaks))
                             .leftOutFreely(),
                     new Field<>(
                                     "draws",
@@ -84,6 +87,7 @@ final class UseSections {
                                     Forms.profile(Extras::draws))
                             .or(Nested.list(
                                     DRAW,
+                                    MAX_DRAWS,
                                     (Extras extras, List<Draw> draws) -> extras.draws(
                                             draws.isEmpty() ? DrawProfile.none() : DrawProfile.of("own", draws))))
                             .leftOutFreely(),

@@ -6,7 +6,7 @@ import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.Unit;
 import java.util.List;
-import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * Reads written quantities.
@@ -58,9 +58,11 @@ public final class QuantityReader {
     }
 
     private static String misfit(String text) {
-        Optional<Kind<?>> other =
-                Kind.all().stream().filter(kind -> kind.unit(text).isPresent()).findFirst();
-        return other.map(kind -> "a unit of " + kind.noun()).orElse("no unit known here");
+        String kinds = Kind.all().stream()
+                .filter(kind -> kind.unit(text).isPresent())
+                .map(Kind::noun)
+                .collect(Collectors.joining(" or "));
+        return kinds.isEmpty() ? "no unit known here" : "a unit of " + kinds;
     }
 
     private static String suggestion(String text, Kind<?> kind) {

@@ -53,7 +53,8 @@ public record Uncertain(Distribution distribution, String unit) {
         Unit unit = unit(written, kind);
         double half = half(value, unit, spread, kind);
         if (!(half > 0)) {
-            throw new IllegalArgumentException(Printable.quote(spread) + " must be above 0");
+            throw new IllegalArgumentException(
+                    "the uncertainty " + Printable.quote(spread) + " must be above 0; leave it out if there is none");
         }
         return new Uncertain(Distribution.around(value, half), unitOf(written));
     }

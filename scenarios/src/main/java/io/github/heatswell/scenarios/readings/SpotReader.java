@@ -27,6 +27,8 @@ import java.util.Optional;
  */
 public final class SpotReader {
 
+    private static final String EXAMPLE = "cold-static: 4.2 bar";
+
     private SpotReader() {}
 
     /**
@@ -41,7 +43,9 @@ public final class SpotReader {
     public static SpotReadings read(Path file, double atmosphere) throws IOException {
         Faults faults = new Faults();
         SpotReadings readings = SpotReadings.none();
-        Optional<Node.Mapping> tree = SourceText.of(file, faults).flatMap(text -> YamlTree.of(text, faults));
+        Optional<Node.Mapping> tree = SourceText.of(file, faults)
+                .flatMap(text ->
+                        YamlTree.of(text, "it should hold readings, such as '" + EXAMPLE + "'", EXAMPLE, faults));
         if (tree.isPresent()) {
             for (Node.Entry entry : tree.get().entries()) {
                 readings = with(readings, entry, atmosphere, faults);
@@ -94,17 +98,18 @@ public final class SpotReader {
             case "K" -> si(parts[0], Kind.TEMPERATURE);
             default -> si(parts[0], Kind.VOLUME);
         };
-        ReadingRange.of(check).checked(value, parts[0].strip(), "");
+        String reading = parts[0].strip();
+        ReadingRange range = ReadingRange.of(check);
+        range.checked(value, reading, "");
         if (parts.length == 1) {
             return new SpotReading(value, check.usualUncertainty());
         }
-        return new SpotReading(
-                value,
-                switch (check.unit()) {
-                    case "Pa" -> si(parts[1], Kind.PRESSURE);
-                    case "K" -> si(parts[1], Kind.TEMPERATURE_DIFFERENCE);
-                    default -> si(parts[1], Kind.VOLUME);
-                });
+        double uncertainty = switch (check.unit()) {
+            case "Pa" -> si(parts[1], Kind.PRESSURE);
+            case "K" -> si(parts[1], Kind.TEMPERATURE_DIFFERENCE);
+            default -> si(parts[1], Kind.VOLUME);
+        };
+        return new SpotReading(value, range.uncertainty(uncertainty, parts[1].strip(), value, reading));
     }
 
     private static <U extends Unit> double si(String text, Kind<U> kind) {

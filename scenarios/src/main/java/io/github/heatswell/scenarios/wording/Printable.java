@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 public final class Printable {
 
     private static final int LONGEST_QUOTE = 40;
+    private static final int LONGEST_LINE = 100;
 
     private Printable() {}
 
@@ -46,6 +47,18 @@ public final class Printable {
             return "'" + line(text) + "'";
         }
         return "'" + line(text.substring(0, text.offsetByCodePoints(0, LONGEST_QUOTE - 3))) + "...'";
+    }
+
+    /**
+     * The text in one line, cut if it is longer than anybody writes by hand.
+     *
+     * @param text the text
+     * @return at most about a hundred characters of it
+     */
+    public static String shortened(String text) {
+        return text.codePointCount(0, text.length()) <= LONGEST_LINE
+                ? line(text)
+                : line(text.substring(0, text.offsetByCodePoints(0, LONGEST_LINE - 3))) + "...";
     }
 
     private static boolean shows(int codePoint) {

@@ -49,7 +49,7 @@ class SourceTextTest {
             large.setLength(100_000_000);
         }
         IOException refusal = assertThrows(IOException.class, () -> SourceText.of(file, new Faults()));
-        assertEquals("this is larger than 256 KiB; a scenario file is a page of text", refusal.getMessage());
+        assertEquals("this is larger than 256 KiB; such a file is a page of text", refusal.getMessage());
     }
 
     @Test

@@ -25,7 +25,21 @@ class YamlTreeTest {
             a:\\n  b: 1\\n  c:2\\nd: 3     | 4:1  | is there a blank behind every colon?
             a: [1, 2                        | 1:9  | a comma or the closing bracket is missing
             a: {b: 1                        | 1:9  | a comma or the closing bracket is missing
-            a: 'x                           | 1:6  | a quote is opened and never closed
+            a: 'x                           | 1:4  | a quote is opened here and never closed
+            a: "x                           | 1:4  | a quote is opened here and never closed
+            a: 1\\nb: "x\\nc: 2\\n---\\nd: 3   | 2:4  | a quote is opened here and not closed before the line that begins with --- or ...
+            a: "\\d"                        | 1:6  | a backslash between double quotes begins a character that has another name
+            a: "\\x4"                       | 1:7  | a backslash between double quotes begins a character that has another name
+            a: - b                          | 1:4  | a dash with a blank behind it begins an item of a list, and none can begin here
+            a: ? b                          | 1:4  | a question mark with a blank behind it means something else in such files
+            a: 'b' c                        | 1:8  | something stands behind a complete value; put the whole value in quotes
+            a: >x\\n  b                     | 1:5  | the text behind | or > is not laid out as a block
+            %YAML x\\n---\\na: 1             | 1:7  | a line that begins with % is for programs; remove it
+            a: !<x 1                        | 1:7  | tags (!) are not used here; remove the mark, or put the text in quotes
+            a: !e!x 1                       | 1:4  | tags (!) are not used here; remove the mark, or put the text in quotes
+            a: & b                          | 1:5  | anchors (&) are not used here; put the text in quotes
+            a: * b                          | 1:5  | references (*) are not used here; put the text in quotes
+            a: % b                          | 1:4  | a value cannot begin with %; put it in quotes
             a: @x                           | 1:4  | a value cannot begin with @
             a: `x                           | 1:4  | a value cannot begin with `
             - 1                             | 1:1  | not of a list
@@ -37,11 +51,11 @@ class YamlTreeTest {
             a: !mine {}                     | 1:4  | tags (!) are not used
             a: 1\\na: 2                     | 2:1  | a: is given twice, first on line 1
             a: {b: 1, b: 2}                 | 1:11 | b: is given twice, first on line 1
-            a:\\n  b: 1\\n c: 2             | 3:2  | this cannot be read as YAML
+            a:\\n  b: 1\\n c: 2             | 3:2  | this line begins in another column than those it belongs to; indent all of them alike
             ? [1]\\n: 2                     | 1:3  | a key must be a word, not a list
             a: 1\\n---\\nb: 1               | 2:1  | a second document begins here
             [[[[[[[[[[1]]]]]]]]]]           | 1:9  | this is nested too deeply
-            a: ]                            | 1:4  | this cannot be read as YAML
+            a: ]                            | 1:4  | a value is missing before this
             a: 1\\u0007                     | 1:5  | a control character (U+0007) stands here
             """)
     void whatIsNotWantedIsRefusedWhereItStands(String text, String at, String message) {

@@ -25,6 +25,7 @@ class BadScenarioTest {
             room: 17 degC             | room:17 degC            | 2:26 | site.room:17 degC: is not a key; put a blank behind the colon
             room: 17 degC             | room: [17 degC]         | 2:26 | site.room: needs a single value, not a list; write for instance 'room: 17 degC'
             room: 17 degC             | room: {a: 1}            | 2:26 | site.room: needs a single value, not keys and values; write for instance 'room: 17 degC'
+            title: House by the brook | question: [1]           | 1:1  | question: needs a single value, not a list; write for instance 'question: Why does the relief valve drip?'
             room: 17 degC             | room:                   | 2:26 | site.room: needs a single value, not nothing; write for instance 'room: 17 degC'
             room: 17 degC             | room: 17 degC, colour: red | 2:41 | site.colour: is not a key known here; known are altitude, room
             room: 17 degC             | room: 17 degC, room: 18 degC | 2:41 | room: is given twice, first on line 2
@@ -53,7 +54,7 @@ class BadScenarioTest {
             input: 11.2 kW            | input: 0 kW             | 5:31 | heater.input: 0 kW is outside the allowed range, above 0 kW to 500 kW
             recovery-efficiency: 78 % | recovery-efficiency: 0.78 | 5:61 | heater.recovery-efficiency: '0.78' has no unit; a ratio is given in %
             recovery-efficiency: 78 % | recovery-efficiency: 110 % | 5:61 | heater.recovery-efficiency: 110 % is outside the allowed range, 10 % to 100 %
-            recovery-efficiency: 78 % | recovery-efficiency: 78 degC | 5:61 | heater.recovery-efficiency: 'degC' is a unit of temperature; a ratio is given in %
+            recovery-efficiency: 78 % | recovery-efficiency: 78 degC | 5:61 | heater.recovery-efficiency: 'degC' is a unit of temperature or temperature difference; a ratio is given in %
             set-point: 58 degC        | set-point: 100 degC     | 5:78 | heater.set-point: 100 degC is outside the allowed range, 10 degC to 99 degC
             set-point: 58 degC, differential: 6 K | set-point: 58 degC, differential: 6 | 5:101 | heater.differential: '6' has no unit; a temperature difference is given in K or degF
             set-point: 58 degC, differential: 6 K | set-point: 12 degC, differential: 20 K | 5:101 | heater.differential: 20 K would let the water cool to freezing

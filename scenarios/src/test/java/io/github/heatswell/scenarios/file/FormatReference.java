@@ -42,6 +42,13 @@ final class FormatReference {
                 .collect(Collectors.joining("", "| Kind | Units |\n| --- | --- |\n", ""));
     }
 
+    private static String wholeList(Section<?, ?> section) {
+        boolean pipes = section.name().equals("piping");
+        return "| `" + section.name() + "` | " + (pipes ? "runs of pipe" : "relief valves") + " | list of up to "
+                + (pipes ? TankSections.MAX_PIPES : ReliefSections.MAX_VALVES) + " with the keys below |  | "
+                + Typical.of(section.name()).orElseThrow().value() + " |\n";
+    }
+
     /** Whether a section at the top of a file is a list. */
     static boolean isList(Section<?, ?> section) {
         return List.of("piping", "relief").contains(section.name());
@@ -49,6 +56,9 @@ final class FormatReference {
 
     private static <B, T> void rows(Section<B, T> section, StringBuilder table) {
         boolean list = isList(section);
+        if (list) {
+            table.append(wholeList(section));
+        }
         String prefix = section.name() + (list ? "[]." : section.name().isEmpty() ? "" : ".");
         rows(prefix, section, table);
     }
@@ -81,7 +91,7 @@ final class FormatReference {
     }
 
     private static String inner(Nested<?, ?> nested) {
-        return nested.list() ? "list with the keys below" : "keys below";
+        return nested.list() ? "list of up to " + nested.most() + " with the keys below" : "keys below";
     }
 
     /** The range of a number as the table says it; nothing if it has none. */

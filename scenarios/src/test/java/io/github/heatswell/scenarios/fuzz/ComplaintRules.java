@@ -14,8 +14,10 @@ import java.util.regex.Pattern;
 final class ComplaintRules {
 
     private static final int LONGEST = 1_500;
-    private static final Pattern FOREIGN = Pattern.compile("java\\.(?:lang|util)\\.[A-Z]|[a-z]Exception|out of bounds"
-            + "|For input string|io\\.github|snakeyaml|[A-Za-z]@[0-9a-f]{6,8}\\b");
+    private static final Pattern FOREIGN = Pattern.compile(
+            "java\\.(?:lang|util)\\.[A-Z]|[a-z]Exception|out of bounds"
+                    + "|For input string|io\\.github|snakeyaml|[A-Za-z]@[0-9a-f]{6,8}\\b"
+                    + "|while (?:scanning|parsing)|simple key|block mapping|flow (?:mapping|sequence)|<block|<document|<scalar|any token");
     /** The ends of lines, and the last bytes of those that only YAML knows. */
     private static final String ENDS = "\n\r\u0085\u00a8\u00a9";
 

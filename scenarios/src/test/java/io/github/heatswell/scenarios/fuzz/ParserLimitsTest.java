@@ -6,8 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.diagnosis.PressureLog;
+import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.document.SourceText;
+import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.file.InvalidScenarioException;
+import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.file.ScenarioReader;
 import io.github.heatswell.scenarios.file.Sources;
 import io.github.heatswell.scenarios.readings.InvalidReadingsException;
@@ -17,6 +20,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -152,6 +156,45 @@ class ParserLimitsTest {
     void aTextWithoutAFileEndsToo() {
         String message = refusal(Sources.FULL + "#".repeat(4 << 20));
         assertTrue(message.contains("1:1: this is longer than 262144 characters"), message);
+    }
+
+    /** Regression: every one of them was looked up among the known keys, which took seconds. */
+    @Test
+    void thousandsOfUnknownKeysAreCountedAfterFifty() {
+        StringBuilder text = new StringBuilder();
+        for (int i = 0; i < 20_000; i++) {
+            text.append("k").append(i).append(": 1\n");
+        }
+        List<String> lines = refusal(text.toString()).lines().toList();
+        assertEquals(51, lines.size());
+        assertTrue(lines.get(50).contains("and 199"), lines.get(50));
+    }
+
+    @Test
+    void listsEndSomewhere() {
+        String valves = "  - { name: a, opens: 7 bar }\n".repeat(7_500);
+        String message = refusal(Sources.FULL.replaceFirst("(?m)^relief:\n(?:  - .*\n)+", "relief:\n" + valves));
+        assertTrue(message.contains("relief: has 7500 items; up to 20 are allowed"), message);
+        assertEquals(1, message.lines().count(), message);
+    }
+
+    /** Regression: every level was a call, and two thousand of them were too many. */
+    @Test
+    void fieldsDoNotGoDeepForEver() {
+        for (String field : List.of("a" + ".a".repeat(2_000), "a".repeat(100_000), "tank" + "[0]".repeat(1_000))) {
+            Scenario lodge = Catalogue.read("orchard-lodge");
+            String message = assertThrows(
+                            InvalidScenarioException.class, () -> lodge.with(List.of(Change.of(field + "=1"))))
+                    .getMessage();
+            assertTrue(message.length() < 500 && message.lines().count() == 1, message);
+        }
+        for (String value : List.of("[".repeat(2_000), "{a: ".repeat(2_000), "[".repeat(2_000) + "]".repeat(2_000))) {
+            Scenario lodge = Catalogue.read("orchard-lodge");
+            String message = assertThrows(
+                            InvalidScenarioException.class, () -> lodge.with(List.of(Change.of("tank=" + value))))
+                    .getMessage();
+            assertTrue(message.length() < 500 && message.contains("nested too deeply"), message);
+        }
     }
 
     private String refusedLog(String text) throws IOException {

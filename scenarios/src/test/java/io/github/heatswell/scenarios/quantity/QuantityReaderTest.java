@@ -115,7 +115,7 @@ class QuantityReaderTest {
             1e999 bar     | '1e999 bar' is not a finite number
             warm          | 'warm' does not begin with a number; give a number and a unit
             bar 4         | 'bar 4' does not begin with a number; give a number and a unit
-            4 degC        | 'degC' is a unit of temperature; a pressure is given in bar, kPa, MPa, psi or Pa
+            4 degC        | 'degC' is a unit of temperature or temperature difference; a pressure is given in bar, kPa, MPa, psi or Pa
             4 brr         | 'brr' is no unit known here; a pressure is given in bar, kPa, MPa, psi or Pa; did you mean bar?
             4 atm         | 'atm' is no unit known here; a pressure is given in bar, kPa, MPa, psi or Pa
             4-5 bar       | '-5 bar' is no unit known here; a pressure is given in bar, kPa, MPa, psi or Pa

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class SpotReaderTest {
 
@@ -49,16 +50,60 @@ class SpotReaderTest {
         assertTrue(refused.getMessage().contains("must be above 0"), refused.getMessage());
     }
 
+    /** Where the uncertainty swamps the reading nothing follows from it, and that is said. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '!',
+            value = {
+                "cold-static: 4.2 bar +/- 1e9 bar!1:14: cold-static: the uncertainty '1e9 bar' swamps the reading of '4.2 bar',"
+                        + " so that nothing follows from it; take the reading more closely, or leave it out",
+                "cold-static: 4.2 bar +/- 2.2 bar!swamps the reading of '4.2 bar'",
+                "tyre-gauge: 0 bar +/- 0.6 bar!swamps the reading of '0 bar'",
+                "hot-tap: 58 degC +/- 11 K!swamps the reading of '58 degC'",
+                "caught-volume: 3 L +/- 2 L!swamps the reading of '3 L'",
+                "caught-volume: 3 L +/- 0 L!the uncertainty '0 L' must be above 0; leave it out if there is none"
+            })
+    void refusesUncertaintiesThatLeaveNothing(String text, String message) {
+        InvalidReadingsException refused = assertThrows(InvalidReadingsException.class, () -> read(text));
+        assertTrue(refused.getMessage().contains(message), refused.getMessage());
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "cold-static: 0 bar",
+                "cold-static: 362.5943 psi",
+                "tyre-gauge: 0 bar +/- 0.5 bar",
+                "tyre-gauge: 4 bar +/- 2 bar",
+                "hot-tap: 230 degF +/- 18 degF",
+                "caught-volume: 0.2 L +/- 1 L"
+            })
+    void takesWhatSaysSomething(String text) throws IOException {
+        assertEquals(1, read(text).all().size());
+    }
+
+    @Test
+    void anEmptyFileIsToldToHoldReadings() {
+        InvalidReadingsException refused = assertThrows(InvalidReadingsException.class, () -> read("# nothing yet\n"));
+        assertEquals(
+                "1:1: the file is empty or holds nothing but comments; it should hold readings, such as 'cold-static: 4.2 bar'",
+                refused.getMessage());
+    }
+
     /** A slip of the pen is not taken for a reading. */
     @ParameterizedTest
     @CsvSource(
             delimiter = '!',
             value = {
-                "cold-static: 420 bar!1:14: cold-static: '420 bar' is outside the allowed range, -1 bar to 100 bar",
-                "tyre-gauge: -4 bar!-1 bar to 100 bar",
-                "hot-tap: 600 C!hot-tap: '600 C' is outside the allowed range, 0 degC to 150 degC",
-                "hot-tap: 60 K!0 degC to 150 degC",
-                "caught-volume: -1 L +/- 0.1 L!caught-volume: '-1 L' is outside the allowed range, 0 L to 100000 L"
+                "cold-static: 420 bar!1:14: cold-static: '420 bar' is outside the allowed range, 0 bar to 25 bar",
+                "cold-static: -1 bar!cold-static: '-1 bar' is outside the allowed range, 0 bar to 25 bar",
+                "tyre-gauge: -4 bar!0 bar to 25 bar",
+                "heat-up-maximum: 51 bar!heat-up-maximum: '51 bar' is outside the allowed range, 0 bar to 50 bar",
+                "hot-tap: 600 C!hot-tap: '600 C' is outside the allowed range, 0 degC to 110 degC",
+                "caught-volume: 99999 L!caught-volume: '99999 L' is outside the allowed range, 0 L to 1000 L",
+                "meter-at-rest: 2001 L!meter-at-rest: '2001 L' is outside the allowed range, 0 L to 2000 L",
+                "hot-tap: 60 K!0 degC to 110 degC",
+                "caught-volume: -1 L +/- 0.1 L!caught-volume: '-1 L' is outside the allowed range, 0 L to 1000 L"
             })
     void refusesWhatNoReadingCanBe(String text, String message) {
         InvalidReadingsException refused = assertThrows(InvalidReadingsException.class, () -> read(text));
