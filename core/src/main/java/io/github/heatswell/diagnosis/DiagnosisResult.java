@@ -20,6 +20,15 @@ public record DiagnosisResult(
     public static final double ALIKE = 6;
 
     /**
+     * From this weight (-) on, of all causes by which people may be hurt together, readings give evidence of a hazard: one in
+     * five. Own judgement: a heater is turned off in vain four times rather than left on once too often.
+     */
+    public static final double HAZARD_WEIGHT = 0.2;
+
+    /** A cause that lowers the sum of squares by less than this (-) explains nothing that the description does not. */
+    private static final double NO_BETTER = 1;
+
+    /**
      * Copies the list.
      *
      * @param fits every cause looked at, the best explanation first
@@ -53,6 +62,40 @@ public record DiagnosisResult(
      */
     public List<HypothesisFit> alike() {
         return fits.stream().filter(fit -> fit.criterion() < ALIKE).toList();
+    }
+
+    /**
+     * The causes that these readings do not test: almost any value of their numbers would give the same readings, as where a log
+     * never comes near the pressure at which a relief valve opens. Nothing is known of them.
+     *
+     * @return some of those that are {@link #alike()}, never the best
+     */
+    public List<HypothesisFit> untested() {
+        return alike().stream().skip(1).filter(this::isUntested).toList();
+    }
+
+    private boolean isUntested(HypothesisFit fit) {
+        double described =
+                of(Cause.AS_DESCRIBED).map(HypothesisFit::sumOfSquares).orElse(Double.POSITIVE_INFINITY);
+        return !fit.own().isEmpty()
+                && fit.own().stream().allMatch(own -> own.standing() == Estimate.Standing.NOT_CARRIED)
+                && fit.sumOfSquares() > described - NO_BETTER;
+    }
+
+    /**
+     * The causes by which people may be hurt and for which the readings speak: better explanations than that everything is as
+     * described, tested by the readings, and together of a weight of at least {@link #HAZARD_WEIGHT}.
+     *
+     * @return the causes, the likeliest first; empty if there is no evidence of a hazard, which does not mean that there is none
+     */
+    public List<HypothesisFit> hazards() {
+        double described = of(Cause.AS_DESCRIBED).map(HypothesisFit::criterion).orElse(Double.POSITIVE_INFINITY);
+        List<HypothesisFit> spokenFor = fits.stream()
+                .filter(fit -> fit.cause().isHazard() && fit.criterion() < described)
+                .filter(fit -> fit.criterion() < ALIKE && !isUntested(fit))
+                .toList();
+        double weight = spokenFor.stream().mapToDouble(HypothesisFit::weight).sum();
+        return weight >= HAZARD_WEIGHT ? spokenFor : List.of();
     }
 
     /**

@@ -16,10 +16,10 @@ public final class Findings {
     /** All rules, in the order in which findings of the same severity are listed. */
     private static final List<Rule> RULES = List.of(
             new HazardRule(),
-            new FaultRule(),
-            new OverheatGuardRule(),
             new BoilingRule(),
             new ReliefOpeningRule(),
+            new FaultRule(),
+            new OverheatGuardRule(),
             new ExpansionRule(),
             new VesselSizeRule(),
             new PrechargeRule(),

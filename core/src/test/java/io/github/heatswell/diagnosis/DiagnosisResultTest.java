@@ -11,6 +11,7 @@ import io.github.heatswell.units.TemperatureUnit;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -69,6 +70,83 @@ class DiagnosisResultTest {
 
     private static Estimate estimate(Parameter parameter) {
         return new Estimate(parameter, 2, 1, 3, Estimate.Standing.CARRIED, Optional.empty());
+    }
+
+    /** Five readings as described: nothing speaks for a hazard, and what they cannot test is not a likely cause. */
+    @Test
+    void readingsThatAgreeAreNoHazard() {
+        SpotReadings agree = SpotReadings.none();
+        for (Map.Entry<SiteCheck, Double> one : new Spots(HOUSE)
+                .read(EnumSet.of(
+                        SiteCheck.COLD_STATIC,
+                        SiteCheck.HEAT_UP_MAXIMUM,
+                        SiteCheck.NEXT_MORNING,
+                        SiteCheck.CAUGHT_VOLUME,
+                        SiteCheck.HOT_TAP))
+                .entrySet()) {
+            agree = agree.with(one.getKey(), one.getValue());
+        }
+        DiagnosisResult result =
+                of(agree, Cause.RELIEF_OPENS_HIGH, Cause.WATER_TOO_HOT, Cause.SUPPLY_PRESSURE, Cause.RELIEF_OPENS_LOW);
+        assertEquals(Cause.AS_DESCRIBED, result.best().cause());
+        assertEquals(List.of(), result.hazards());
+        assertTrue(result.of(Cause.WATER_TOO_HOT).orElseThrow().weight() < DiagnosisResult.HAZARD_WEIGHT);
+    }
+
+    /** A tap of 80 degC and a gauge above what the relief valve is set to are evidence. */
+    @Test
+    void readingsThatSpeakForAHazardAreOne() {
+        SpotReadings cold = SpotReadings.none().with(SiteCheck.COLD_STATIC, 3e5);
+        DiagnosisResult hot = of(cold.with(SiteCheck.HOT_TAP, 353.15), Cause.WATER_TOO_HOT, Cause.LEAK);
+        assertEquals(
+                List.of(Cause.WATER_TOO_HOT),
+                hot.hazards().stream().map(HypothesisFit::cause).toList());
+    }
+
+    private static HypothesisFit opensHigh(double sumOfSquares, double weight, Estimate.Standing standing) {
+        Estimate opens = new Estimate(Parameter.OPENING_PRESSURE, 8e5, 7e5, 9e5, standing, Optional.empty());
+        return new HypothesisFit(
+                Cause.RELIEF_OPENS_HIGH,
+                "valve",
+                sumOfSquares,
+                1,
+                weight,
+                List.of(opens),
+                1,
+                Optional.empty(),
+                List.of(),
+                HOUSE,
+                List.of());
+    }
+
+    /** Almost any opening pressure does, and none does better than the description: nothing is known of the valve. */
+    @Test
+    void whatReadingsDoNotTestIsUnknown() {
+        HypothesisFit best = Fits.with(Cause.AS_DESCRIBED, 0, 5, Optional.empty(), HOUSE);
+        HypothesisFit untested = opensHigh(4.5, 0.4, Estimate.Standing.NOT_CARRIED);
+        assertEquals(List.of(untested), result(best, untested).untested());
+        assertEquals(List.of(), result(best, untested).hazards());
+        assertEquals(
+                List.of(),
+                result(best, opensHigh(4.5, 0.4, Estimate.Standing.CARRIED)).untested());
+        assertEquals(
+                List.of(),
+                result(best, opensHigh(3.9, 0.4, Estimate.Standing.NOT_CARRIED)).untested());
+    }
+
+    /** Evidence is a better explanation than the description's, and a weight of one in five. */
+    @Test
+    void hazardsNeedTheirWeight() {
+        HypothesisFit leak = Fits.with(Cause.LEAK, 0, 5, Optional.empty(), HOUSE);
+        HypothesisFit described = Fits.with(Cause.AS_DESCRIBED, 2, 90, Optional.empty(), HOUSE);
+        HypothesisFit enough = opensHigh(5, 0.2, Estimate.Standing.CARRIED);
+        assertEquals(List.of(enough), result(leak, enough, described).hazards());
+        assertEquals(
+                List.of(),
+                result(leak, opensHigh(5, 0.19, Estimate.Standing.CARRIED), described)
+                        .hazards());
+        HypothesisFit better = Fits.with(Cause.AS_DESCRIBED, 0.5, 5, Optional.empty(), HOUSE);
+        assertEquals(List.of(), result(leak, better, enough).hazards());
     }
 
     @Test

@@ -76,8 +76,7 @@ final class CompareCommand {
         ComparisonReport report = new ComparisonReport(runs, units);
         ExitStatus written = write(runs, report);
         console.print(report.text());
-        boolean hazard = runs.summaries().stream().anyMatch(run -> run.hazard().isPresent());
-        return written.and(hazard ? ExitStatus.HAZARD : ExitStatus.RAN);
+        return written.and(report.isHazard() ? ExitStatus.HAZARD : ExitStatus.RAN);
     }
 
     private ExitStatus write(VariantRuns runs, ComparisonReport report) {

@@ -128,6 +128,6 @@ final class DiagnoseCommand {
         DiagnosisReport report = new DiagnosisReport(answer, batch.units());
         ExitStatus written = Folders.write(folder, files, batch.name(0), console, report::written);
         console.print(report.text());
-        return written;
+        return written.and(report.isHazard() ? ExitStatus.HAZARD : ExitStatus.RAN);
     }
 }

@@ -11,8 +11,8 @@ public enum ExitStatus {
     RAN(0, "everything ran"),
     /** A scenario or the command line is wrong. */
     BAD_INPUT(2, "a scenario or the command line is wrong; nothing was run or written"),
-    /** A run ended in a hazard. */
-    HAZARD(3, "a run ended in a hazard"),
+    /** People may be hurt: by what a run came to, by the house as described, or by what readings say. */
+    HAZARD(3, "a hazard was found; it stands first in the report"),
     /** Results could not be written. */
     NOT_WRITTEN(4, "results could not be written"),
     /** A run failed for a reason that is not in the scenario. */

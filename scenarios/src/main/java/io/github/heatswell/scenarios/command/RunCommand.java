@@ -96,7 +96,7 @@ final class RunCommand {
             report.written(folder(index).path(), files);
         }
         console.print(report.text());
-        return written.and(findings.summary().hazard().isPresent() ? ExitStatus.HAZARD : ExitStatus.RAN);
+        return written.and(report.isHazard() ? ExitStatus.HAZARD : ExitStatus.RAN);
     }
 
     private ExitStatus write(int index, List<ResultFile> files) {

@@ -92,8 +92,7 @@ final class SizeCommand {
         ExitStatus written = write(index, answer, report);
         Folders.between(index, console);
         console.print(report.text());
-        boolean hazard = answer.asItIs().hazard().isPresent();
-        return written.and(hazard ? ExitStatus.HAZARD : ExitStatus.RAN);
+        return written.and(report.isHazard() ? ExitStatus.HAZARD : ExitStatus.RAN);
     }
 
     private ExitStatus write(int index, VesselAnswer answer, SizingReport report) {

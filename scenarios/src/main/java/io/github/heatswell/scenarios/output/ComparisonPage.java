@@ -4,8 +4,7 @@ import io.github.heatswell.charts.Headline;
 import io.github.heatswell.charts.NamedRun;
 import io.github.heatswell.charts.NamedSummary;
 import io.github.heatswell.charts.RunChart;
-import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
+import io.github.heatswell.finding.Findings;
 import io.github.heatswell.result.Extreme;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.report.AlarmNote;
@@ -77,17 +76,12 @@ final class ComparisonPage {
         List<AlarmNote> warnings = new ArrayList<>();
         for (NamedSummary run : runs) {
             RunSummary result = run.summary();
-            result.hazard().ifPresent(event -> hazards.add(alarm("HAZARD in ", run, event)));
-            result.first(EventKind.WORKING_PRESSURE_EXCEEDED)
-                    .ifPresent(event -> warnings.add(alarm("WARNING in ", run, event)));
+            Alarms.of(result, Findings.of(result), shown, PageFindings.words(shown))
+                    .forEach(note -> (note.word().equals("HAZARD") ? hazards : warnings)
+                            .add(new AlarmNote(note.word() + " in " + run.name(), note.text())));
         }
         hazards.addAll(warnings);
         return hazards;
-    }
-
-    private AlarmNote alarm(String word, NamedSummary run, Event event) {
-        String text = Alarm.of(event, run.summary(), shown);
-        return new AlarmNote(word + run.name(), PageWords.capitalised(text));
     }
 
     private Grid figures() {

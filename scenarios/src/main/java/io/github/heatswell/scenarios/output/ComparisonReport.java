@@ -3,8 +3,10 @@ package io.github.heatswell.scenarios.output;
 import io.github.heatswell.charts.Headline;
 import io.github.heatswell.charts.NamedRun;
 import io.github.heatswell.charts.NamedSummary;
+import io.github.heatswell.finding.Findings;
 import io.github.heatswell.result.Extreme;
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.scenarios.report.AlarmNote;
 import io.github.heatswell.scenarios.variation.VariantRuns;
 import io.github.heatswell.scenarios.wording.Shown;
 import io.github.heatswell.scenarios.wording.Wrapped;
@@ -106,9 +108,18 @@ public final class ComparisonReport {
         return run.summary().peak().value();
     }
 
+    /**
+     * Whether people may be hurt in one of the runs.
+     *
+     * @return true if there is a hazard
+     */
+    public boolean isHazard() {
+        return runs.stream().anyMatch(run -> Hazards.in(run.summary()));
+    }
+
     private void hazards() {
         List<NamedSummary> hazards =
-                runs.stream().filter(run -> run.summary().hazard().isPresent()).toList();
+                runs.stream().filter(run -> Hazards.in(run.summary())).toList();
         hazards.stream().limit(MOST_ALARMS).forEach(this::hazard);
         if (hazards.size() > MOST_ALARMS) {
             String others =
@@ -122,13 +133,14 @@ public final class ComparisonReport {
     }
 
     private void hazard(NamedSummary run) {
-        run.summary()
-                .hazard()
-                .ifPresent(hazard -> text.append(Wrapped.lines(
-                                "HAZARD in " + run.name() + ": " + Alarm.of(hazard, run.summary(), shown),
-                                "",
-                                "        "))
-                        .append('\n'));
+        AlarmNote first = Alarms.of(
+                        run.summary(),
+                        Findings.of(run.summary()),
+                        shown,
+                        statement -> FindingRows.ascii(statement.text(shown.units())))
+                .get(0);
+        text.append(Wrapped.lines("HAZARD in " + run.name() + ": " + first.text(), "", "        "))
+                .append('\n');
     }
 
     private void row(NamedSummary run) {

@@ -31,9 +31,7 @@ final class DiagnosisJson {
 
     private void write() throws IOException {
         json.object(() -> {
-            json.flag(
-                    "hazard_possible",
-                    result.alike().stream().anyMatch(fit -> fit.cause().isHazard()));
+            json.flag("hazard", !result.hazards().isEmpty());
             json.text("scenario", answer.scenario().name()).text("heatswell_version", Version.number());
             json.flag("decided", result.isDecided()).flag("misfit", result.misfit());
             json.count("readings", result.readings());
@@ -53,6 +51,7 @@ final class DiagnosisJson {
         json.text("cause", lower(fit.cause()))
                 .text("description", fit.cause().words())
                 .text("device", fit.device());
+        json.flag("tested", !result.untested().contains(fit));
         number("weight", fit.weight());
         number("sum_of_squares", fit.sumOfSquares());
         number("criterion", fit.criterion());

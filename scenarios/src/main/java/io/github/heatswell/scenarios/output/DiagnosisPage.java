@@ -71,8 +71,9 @@ final class DiagnosisPage {
                         text -> alarms.add(new AlarmNote("HAZARD", PageWords.capitalised(text))),
                         () -> alarms.add(new AlarmNote(
                                 "CAUTION",
-                                "None of the causes that explain the readings well is a hazard in itself. Whether the"
-                                        + " house is safe, readings of a gauge cannot say.")));
+                                words.notRuledOut().map(left -> left + " ").orElse("")
+                                        + "The readings speak for no hazard. Whether the house is safe, readings of a gauge"
+                                        + " cannot say.")));
         alarms.addAll(PageFindings.alarms(found, shown));
         return alarms;
     }

@@ -5,6 +5,8 @@ import io.github.heatswell.diagnosis.Estimate;
 import io.github.heatswell.diagnosis.Evidence;
 import io.github.heatswell.diagnosis.HypothesisFit;
 import io.github.heatswell.diagnosis.InstalledCheck;
+import io.github.heatswell.finding.Finding;
+import io.github.heatswell.finding.Findings;
 import io.github.heatswell.scenarios.wording.Digits;
 import io.github.heatswell.scenarios.wording.Printable;
 import io.github.heatswell.scenarios.wording.Shown;
@@ -64,6 +66,7 @@ public final class DiagnosisReport {
         text.append('\n');
         line(words.answer());
         result.check().ifPresent(check -> line(words.check(check)));
+        words.notRuledOut().ifPresent(this::line);
         text.append('\n');
         answer.installed().ifPresent(this::installed);
         causes();
@@ -77,6 +80,27 @@ public final class DiagnosisReport {
         words.hazard()
                 .ifPresent(hazard -> text.append(Wrapped.lines(Printable.line("HAZARD: " + hazard), "", "        "))
                         .append('\n'));
+        described()
+                .forEach(finding -> text.append(Wrapped.lines(
+                                FindingRows.ascii("HAZARD as described: "
+                                        + finding.sentence().text(shown.units()) + " "
+                                        + finding.advice().text(shown.units())),
+                                "",
+                                "        "))
+                        .append('\n'));
+    }
+
+    private List<Finding> described() {
+        return Hazards.among(Findings.of(answer.scenario().system()));
+    }
+
+    /**
+     * Whether people may be hurt, by what the readings say or by the house as described; then that stands first.
+     *
+     * @return true if there is a hazard
+     */
+    public boolean isHazard() {
+        return words.hazard().isPresent() || !described().isEmpty();
     }
 
     private void installed(InstalledCheck check) {
@@ -93,7 +117,7 @@ public final class DiagnosisReport {
         text.append("Causes, the likeliest first:\n");
         for (HypothesisFit fit :
                 result.fits().subList(0, Math.min(MOST_CAUSES, result.fits().size()))) {
-            bullet(Digits.fixed(HUNDRED * fit.weight(), 1) + " %  " + DiagnosisWords.cause(fit));
+            bullet(Digits.fixed(HUNDRED * fit.weight(), 1) + " %  " + DiagnosisWords.cause(fit) + words.standing(fit));
         }
         text.append('\n');
     }

@@ -40,7 +40,7 @@ final class DiagnosisTables {
                 List.of("Cause", "Weight", "Misfit"),
                 ranked().stream()
                         .map(fit -> List.of(
-                                PageWords.capitalised(DiagnosisWords.cause(fit)),
+                                PageWords.capitalised(DiagnosisWords.cause(fit) + words.standing(fit)),
                                 Digits.fixed(HUNDRED * fit.weight(), 1) + " %",
                                 Digits.fixed(Math.sqrt(fit.sumOfSquares() / result.readings()), 1)))
                         .toList());

@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.output;
 
+import io.github.heatswell.diagnosis.Cause;
 import io.github.heatswell.diagnosis.DiagnosisResult;
 import io.github.heatswell.diagnosis.Estimate;
 import io.github.heatswell.diagnosis.HypothesisFit;
@@ -36,15 +37,41 @@ final class DiagnosisWords {
                 ? " But even that does not fit the readings within their uncertainty: something is not as described and not"
                         + " among the causes looked at."
                 : "";
-        if (result.isDecided()) {
-            return "The readings are explained best by this: " + cause(result.best()) + "." + misfit;
+        List<HypothesisFit> tested = tested();
+        if (result.best().cause() == Cause.AS_DESCRIBED && misfit.isEmpty()) {
+            String slight = tested.size() == 1
+                    ? ""
+                    : " They would show no difference if one of these were slight: "
+                            + named(tested.subList(1, tested.size())) + ".";
+            return "The readings agree with the house as described." + slight + notTested();
         }
-        List<HypothesisFit> alike = result.alike();
+        if (tested.size() == 1) {
+            return "The readings are explained best by this: " + cause(result.best()) + "." + misfit + notTested();
+        }
+        return "The readings cannot tell between these: " + named(tested) + "." + misfit + notTested();
+    }
+
+    /** The likeliest, and those that the readings test but cannot tell from it. */
+    private List<HypothesisFit> tested() {
+        List<HypothesisFit> untested = result.untested();
+        return result.alike().stream().filter(fit -> !untested.contains(fit)).toList();
+    }
+
+    private String notTested() {
+        List<HypothesisFit> untested = result.untested();
+        return untested.isEmpty() ? "" : " Not tested by these readings: " + named(untested) + ".";
+    }
+
+    private static String named(List<HypothesisFit> fits) {
         String causes =
-                alike.stream().limit(MOST_NAMED).map(DiagnosisWords::cause).collect(Collectors.joining("; or "));
-        int others = alike.size() - MOST_NAMED;
-        String more = others > 0 ? "; or " + (others == 1 ? "one other cause" : others + " other causes") : "";
-        return "The readings cannot tell between these: " + causes + more + "." + misfit;
+                fits.stream().limit(MOST_NAMED).map(DiagnosisWords::cause).collect(Collectors.joining("; "));
+        int others = fits.size() - MOST_NAMED;
+        return causes + (others > 0 ? "; " + (others == 1 ? "one other cause" : others + " other causes") : "");
+    }
+
+    /** What stands behind a cause in a list: whether the readings say anything of it. */
+    String standing(HypothesisFit fit) {
+        return result.untested().contains(fit) ? ", not tested by these readings" : "";
     }
 
     static String cause(HypothesisFit fit) {
@@ -53,7 +80,7 @@ final class DiagnosisWords {
 
     /** What a check on site would show for each of the causes it separates. */
     String check(SeparatingCheck check) {
-        return (result.isDecided() ? "To make sure, read " : "To tell them apart, read ")
+        return (tested().size() == 1 ? "To make sure, read " : "To tell them apart, read ")
                 + check.check().words() + ": "
                 + value(check.check(), check.expectedFirst()) + " if "
                 + check.first().words() + ", "
@@ -64,19 +91,31 @@ final class DiagnosisWords {
     /** Who is to do a check that takes heating while somebody may come to harm by it; nothing otherwise. */
     String heating(SeparatingCheck check) {
         return HEATED.contains(check.check()) && hazard().isPresent()
-                ? " This takes heating, and there may be a hazard: leave it to a licensed professional."
+                ? " This takes heating, and there is a hazard: leave it to a licensed professional."
                 : "";
     }
 
-    /** What may hurt somebody, and what to do; empty if no likely cause is a hazard. */
+    /** What the readings say may hurt somebody, and what to do; empty if they speak for no hazard. */
     Optional<String> hazard() {
-        List<HypothesisFit> hazards =
-                result.alike().stream().filter(fit -> fit.cause().isHazard()).toList();
+        List<HypothesisFit> hazards = result.hazards();
         return hazards.isEmpty()
                 ? Optional.empty()
-                : Optional.of("it may be that "
-                        + hazards.stream().map(DiagnosisWords::cause).collect(Collectors.joining(", or that "))
+                : Optional.of("the readings speak for this: "
+                        + hazards.stream().map(DiagnosisWords::cause).collect(Collectors.joining("; or "))
                         + ". Turn the heater off until a licensed professional has looked at it.");
+    }
+
+    /** What could hurt somebody and is not ruled out, without any evidence of it; empty if nothing is left. */
+    Optional<String> notRuledOut() {
+        List<HypothesisFit> hazards = result.hazards();
+        List<HypothesisFit> left = result.alike().stream()
+                .filter(fit -> fit.cause().isHazard() && !hazards.contains(fit))
+                .toList();
+        return left.isEmpty()
+                ? Optional.empty()
+                : Optional.of("Not ruled out by these readings, though nothing speaks for it: "
+                        + left.stream().map(DiagnosisWords::cause).collect(Collectors.joining("; "))
+                        + ". Have the relief valve and the thermostat checked once a year.");
     }
 
     String value(SiteCheck check, double value) {

@@ -31,7 +31,7 @@ final class FindingRows {
     }
 
     /** Degrees in characters that every terminal can show. */
-    private static String ascii(String text) {
+    static String ascii(String text) {
         return text.replace("\u00b0", "deg");
     }
 }

@@ -1,11 +1,43 @@
 package io.github.heatswell.scenarios.output;
 
+import io.github.heatswell.finding.Finding;
+import io.github.heatswell.finding.Findings;
+import io.github.heatswell.finding.Severity;
 import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.RunSummary;
+import java.util.List;
+import java.util.Set;
 
 /** Says what a hazard means for somebody who stands next to the tank. */
 final class Hazards {
 
+    /** Findings on events, which reports tell as what happened. */
+    private static final Set<String> EVENTS = Set.of(
+            "test-pressure-reached",
+            "vapour-forms",
+            "relief-valve-chatters",
+            "pressure-lost",
+            "water-out-of-range",
+            "working-pressure-exceeded");
+
     private Hazards() {}
+
+    /** The findings by which people may be hurt. */
+    static List<Finding> among(List<Finding> findings) {
+        return findings.stream()
+                .filter(finding -> finding.severity() == Severity.HAZARD)
+                .toList();
+    }
+
+    /** Whether people may be hurt, by what happened in a run or by what the house is. */
+    static boolean in(RunSummary run) {
+        return run.hazard().isPresent() || !among(Findings.of(run)).isEmpty();
+    }
+
+    /** Whether a finding tells of an event that ended the run or passed a limit. */
+    static boolean isEvent(Finding finding) {
+        return EVENTS.contains(finding.id());
+    }
 
     static String meaning(EventKind kind) {
         return switch (kind) {

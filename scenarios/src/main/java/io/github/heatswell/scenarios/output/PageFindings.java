@@ -10,19 +10,10 @@ import io.github.heatswell.scenarios.report.FindingNote;
 import io.github.heatswell.scenarios.wording.Shown;
 import io.github.heatswell.units.UnitSystem;
 import java.util.List;
-import java.util.Set;
+import java.util.function.Function;
 
 /** Findings as the printed report shows them, in both unit systems. */
 final class PageFindings {
-
-    /** Findings on events that stand among the alarms of a run already. */
-    private static final Set<String> EVENTS = Set.of(
-            "test-pressure-reached",
-            "vapour-forms",
-            "relief-valve-chatters",
-            "pressure-lost",
-            "water-out-of-range",
-            "working-pressure-exceeded");
 
     private final UnitSystem first;
     private final UnitSystem second;
@@ -40,17 +31,22 @@ final class PageFindings {
 
     /** Whether people may be hurt. */
     static boolean hazardous(List<Finding> findings) {
-        return findings.stream().anyMatch(finding -> finding.severity() == Severity.HAZARD);
+        return !Hazards.among(findings).isEmpty();
     }
 
     /** What people may be hurt by, beyond what happened in the run. */
     static List<AlarmNote> alarms(List<Finding> findings, Shown shown) {
         PageFindings page = new PageFindings(shown);
         return findings.stream()
-                .filter(finding -> finding.severity() == Severity.HAZARD && !EVENTS.contains(finding.id()))
+                .filter(finding -> finding.severity() == Severity.HAZARD && !Hazards.isEvent(finding))
                 .map(finding ->
                         new AlarmNote("HAZARD", page.text(finding.sentence()) + " " + page.text(finding.advice())))
                 .toList();
+    }
+
+    /** How statements are written, in both unit systems. */
+    static Function<Statement, String> words(Shown shown) {
+        return new PageFindings(shown)::text;
     }
 
     private FindingNote note(Finding finding) {

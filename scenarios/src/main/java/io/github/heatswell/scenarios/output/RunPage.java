@@ -5,12 +5,9 @@ import io.github.heatswell.charts.RunChart;
 import io.github.heatswell.finding.Finding;
 import io.github.heatswell.finding.Findings;
 import io.github.heatswell.plant.Supply;
-import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.choice.YearlyWater;
 import io.github.heatswell.scenarios.file.Scenario;
-import io.github.heatswell.scenarios.report.AlarmNote;
 import io.github.heatswell.scenarios.report.Answer;
 import io.github.heatswell.scenarios.report.Check;
 import io.github.heatswell.scenarios.report.Cost;
@@ -23,7 +20,6 @@ import io.github.heatswell.scenarios.wording.Shown;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -60,7 +56,7 @@ final class RunPage {
                 scenario.title(), scenario.question(), scenario.expectation(), scenario.name(), Optional.empty());
         Check check = PageCheck.of(result.system(), VariedHouse.of(scenario), PageFindings.hazardous(found), shown);
         return ReportContent.builder(heading, shown.units())
-                .alarms(alarms(found))
+                .alarms(Alarms.of(result, found, shown, PageFindings.words(shown)))
                 .answer(new Answer(answer, Remarks.of(findings, shown)))
                 .pictures(List.of(PagePicture.of(chart, answer)))
                 .figures(List.of(figures()))
@@ -71,19 +67,6 @@ final class RunPage {
                 .basis(PageBasis.of(scenario, !check.readings().isEmpty(), shown))
                 .methods(PageMethods.of(result, shown))
                 .build();
-    }
-
-    private List<AlarmNote> alarms(List<Finding> found) {
-        List<AlarmNote> alarms = new ArrayList<>();
-        result.hazard().ifPresent(hazard -> alarms.add(new AlarmNote("HAZARD", alarm(hazard))));
-        alarms.addAll(PageFindings.alarms(found, shown));
-        result.first(EventKind.WORKING_PRESSURE_EXCEEDED)
-                .ifPresent(event -> alarms.add(new AlarmNote("WARNING", alarm(event))));
-        return alarms;
-    }
-
-    private String alarm(Event event) {
-        return PageWords.capitalised(Alarm.of(event, result, shown));
     }
 
     private Grid figures() {

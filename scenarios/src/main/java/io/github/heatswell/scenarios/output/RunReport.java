@@ -1,13 +1,14 @@
 package io.github.heatswell.scenarios.output;
 
 import io.github.heatswell.charts.Headline;
+import io.github.heatswell.finding.Finding;
 import io.github.heatswell.finding.Findings;
-import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
+import io.github.heatswell.finding.Severity;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.file.Assumption;
 import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.report.AlarmNote;
 import io.github.heatswell.scenarios.wording.Printable;
 import io.github.heatswell.scenarios.wording.Shown;
 import io.github.heatswell.scenarios.wording.Wrapped;
@@ -67,14 +68,24 @@ public final class RunReport {
     }
 
     /**
+     * Whether people may be hurt, by what happened in the run or by what the house is; then that stands first.
+     *
+     * @return true if there is a hazard
+     */
+    public boolean isHazard() {
+        return Hazards.in(result);
+    }
+
+    /**
      * The report.
      *
      * @return lines of at most 79 columns, but for paths
      */
     public String text() {
         text.setLength(0);
-        result.hazard().ifPresent(hazard -> alarm("HAZARD: ", hazard));
-        result.first(EventKind.WORKING_PRESSURE_EXCEEDED).ifPresent(event -> alarm("WARNING: ", event));
+        List<Finding> found = Findings.of(result);
+        Alarms.of(result, found, shown, statement -> FindingRows.ascii(statement.text(units)))
+                .forEach(this::alarm);
         text.append(Wrapped.lines(scenario.title(), "", ""));
         if (!scenario.question().isEmpty()) {
             text.append(Wrapped.lines(scenario.question(), "  ", "  "));
@@ -83,7 +94,11 @@ public final class RunReport {
                 .append(Wrapped.lines(Sentence.of(Headline.of(result, QuantityFormat.ascii(units))), "", ""))
                 .append('\n');
         remarks();
-        text.append(FindingRows.of(Findings.of(result), units));
+        text.append(FindingRows.of(
+                found.stream()
+                        .filter(finding -> finding.severity() != Severity.HAZARD)
+                        .toList(),
+                units));
         RunRows.of(findings, shown).forEach(row -> row(row.label(), row.value(), row.remark()));
         changes();
         assumptions();
@@ -98,8 +113,9 @@ public final class RunReport {
         }
     }
 
-    private void alarm(String word, Event event) {
-        text.append(Wrapped.lines(word + Alarm.of(event, result, shown), "", " ".repeat(word.length())))
+    private void alarm(AlarmNote note) {
+        String word = note.word() + ": ";
+        text.append(Wrapped.lines(word + note.text(), "", " ".repeat(word.length())))
                 .append('\n');
     }
 

@@ -4,7 +4,6 @@ import io.github.heatswell.charts.RunChart;
 import io.github.heatswell.charts.SizingChart;
 import io.github.heatswell.finding.Finding;
 import io.github.heatswell.finding.Findings;
-import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
@@ -63,7 +62,7 @@ final class SizingPage {
                 : List.of();
         Check check = PageCheck.of(shownRun.system(), varied(), PageFindings.hazardous(found), shown);
         return ReportContent.builder(heading, shown.units())
-                .alarms(alarms(found))
+                .alarms(alarms())
                 .answer(new Answer(sentence, remarks))
                 .pictures(pictures(chart, sentence))
                 .figures(List.of(limits()))
@@ -92,21 +91,17 @@ final class SizingPage {
         return pictures;
     }
 
-    private List<AlarmNote> alarms(List<Finding> found) {
+    private List<AlarmNote> alarms() {
         List<AlarmNote> alarms = new ArrayList<>();
-        alarms(" as it is", answer.asItIs().summary(), alarms);
-        answer.proposed().ifPresent(run -> alarms(" also with the vessel", run.summary(), alarms));
-        alarms.addAll(PageFindings.alarms(found, shown));
+        RunSummary asItIs = answer.asItIs().summary();
+        Alarms.of(asItIs, Findings.of(asItIs), shown, PageFindings.words(shown))
+                .forEach(note -> alarms.add(new AlarmNote(note.word() + " as it is", note.text())));
+        answer.proposed()
+                .map(RunResult::summary)
+                .ifPresent(run -> run.hazard()
+                        .ifPresent(event -> alarms.add(new AlarmNote(
+                                "HAZARD also with the vessel", PageWords.capitalised(Alarm.of(event, run, shown))))));
         return alarms;
-    }
-
-    private void alarms(String house, RunSummary result, List<AlarmNote> alarms) {
-        result.hazard()
-                .ifPresent(event -> alarms.add(
-                        new AlarmNote("HAZARD" + house, PageWords.capitalised(Alarm.of(event, result, shown)))));
-        result.first(EventKind.WORKING_PRESSURE_EXCEEDED)
-                .ifPresent(event -> alarms.add(
-                        new AlarmNote("WARNING" + house, PageWords.capitalised(Alarm.of(event, result, shown)))));
     }
 
     private Grid limits() {

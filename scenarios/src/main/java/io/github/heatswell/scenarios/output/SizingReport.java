@@ -1,8 +1,9 @@
 package io.github.heatswell.scenarios.output;
 
+import io.github.heatswell.finding.Findings;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.choice.FormulaAnswer;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.scenarios.choice.YearlyWater;
@@ -59,15 +60,23 @@ public final class SizingReport {
     }
 
     /**
+     * Whether people may be hurt by the house as it is, or still with the vessel.
+     *
+     * @return true if there is a hazard
+     */
+    public boolean isHazard() {
+        return Hazards.in(answer.asItIs().summary())
+                || answer.proposed().flatMap(RunResult::hazard).isPresent();
+    }
+
+    /**
      * The report.
      *
      * @return lines of at most 79 columns, but for paths
      */
     public String text() {
         text.setLength(0);
-        RunResult asItIs = answer.asItIs();
-        asItIs.hazard().ifPresent(hazard -> alarm("HAZARD as it is: ", hazard));
-        asItIs.first(EventKind.WORKING_PRESSURE_EXCEEDED).ifPresent(event -> alarm("WARNING as it is: ", event));
+        alarms();
         answer.proposed().flatMap(RunResult::hazard).ifPresent(this::hazardWithVessel);
         text.append(Wrapped.lines(answer.scenario().title() + ": which vessel?", "", ""))
                 .append('\n')
@@ -81,9 +90,11 @@ public final class SizingReport {
         return text.append(written).append('\n').append(Caution.text()).toString();
     }
 
-    private void alarm(String word, Event event) {
-        text.append(Wrapped.lines(word + Alarm.of(event, answer.asItIs().summary(), shown), "", "  "))
-                .append('\n');
+    private void alarms() {
+        RunSummary asItIs = answer.asItIs().summary();
+        Alarms.of(asItIs, Findings.of(asItIs), shown, statement -> FindingRows.ascii(statement.text(shown.units())))
+                .forEach(note -> text.append(Wrapped.lines(note.word() + " as it is: " + note.text(), "", "  "))
+                        .append('\n'));
     }
 
     private void hazardWithVessel(Event event) {

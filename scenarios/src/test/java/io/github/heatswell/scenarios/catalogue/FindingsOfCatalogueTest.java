@@ -33,7 +33,7 @@ class FindingsOfCatalogueTest {
             mill-cottage-night-street        | static-pressure-high supply-opens-relief-valve scald-without-mixing-valve temperature-relief-missing relief-water-loss
             mill-cottage-high-street         | static-pressure-high supply-opens-relief-valve scald-without-mixing-valve temperature-relief-missing relief-water-loss
             mill-cottage-creeping-reducer    | reducing-valve-creeps precharge-above-static scald-without-mixing-valve temperature-relief-missing relief-water-loss
-            mill-cottage-thermostat          | thermostat-stuck relief-valve-opened-by-heat scald-without-mixing-valve relief-water-loss
+            mill-cottage-thermostat          | relief-valve-opened-by-heat thermostat-stuck scald-without-mixing-valve relief-water-loss
             ferry-cottage                    | scald-without-mixing-valve temperature-relief-missing expansion-returns-to-street
             ford-house-leaking-check         | relief-valve-controls-expansion check-valve-leaks scald-without-mixing-valve temperature-relief-missing relief-water-loss
             ford-house-shut-off              | relief-valve-controls-expansion scald-without-mixing-valve temperature-relief-missing relief-water-loss
@@ -50,7 +50,7 @@ class FindingsOfCatalogueTest {
             orchard-lodge-pex                | relief-valve-controls-expansion stored-too-cool scald-without-mixing-valve temperature-relief-missing relief-water-loss
             beacon-tower                     | peak-near-relief scald-without-mixing-valve temperature-relief-missing
             quarry-row                       | test-pressure-reached relief-valve-missing expansion-control-missing scald-without-mixing-valve
-            kiln-house-runaway               | thermostat-stuck relief-valve-opened-by-heat scald-without-mixing-valve expansion-returns-to-street relief-water-loss
+            kiln-house-runaway               | relief-valve-opened-by-heat thermostat-stuck scald-without-mixing-valve expansion-returns-to-street relief-water-loss
             kiln-house-cut-out               | thermostat-stuck cut-out-tripped scald-without-mixing-valve expansion-returns-to-street
             kiln-house-blocked               | vapour-forms thermostat-stuck relief-valve-blocked scald-without-mixing-valve expansion-returns-to-street
             weir-house-day                   | relief-valve-controls-expansion scald-without-mixing-valve temperature-relief-missing relief-water-loss

@@ -74,6 +74,45 @@ class DiagnoseCommandTest {
         assertTrue(Files.readString(out.resolve("readings.svg")).contains("4.2"));
     }
 
+    /** Five readings on site that all agree are no hazard; a valve they say nothing of is not accused. */
+    @Test
+    void readingsThatAgreeAreNoHazard() throws IOException {
+        Path spots = Files.writeString(folder.resolve("spots.yaml"), """
+                cold-static: 4.2 bar
+                heat-up-maximum: 6.0 bar
+                next-morning: 5.7 bar
+                caught-volume: 0 L
+                tyre-gauge: 4.2 bar
+                """);
+        Path out = folder.resolve("o");
+        Outcome outcome =
+                Outcome.execute("diagnose", "orchard-lodge-vessel", "-r", spots.toString(), "-o", out.toString());
+        assertEquals(0, outcome.status(), outcome.err());
+        String text = outcome.out().replaceAll("\\s+", " ");
+        assertFalse(text.contains("HAZARD"), outcome.out());
+        assertTrue(text.contains("The readings agree with the house as described."), outcome.out());
+        assertTrue(
+                text.replaceAll(".*Not tested by these readings:([^.]*).*", "$1")
+                        .contains("the relief valve opens at a higher"),
+                outcome.out());
+        String page = Files.readString(out.resolve("report.html"));
+        assertFalse(page.contains("HAZARD"));
+        assertTrue(Files.readString(out.resolve("diagnosis.json")).contains("\"hazard\" : false"));
+    }
+
+    /** A heater that heats to 80 degC where 58 degC are described is a hazard, first and in the status. */
+    @Test
+    void hotWaterThatWasReadIsAHazard() throws IOException {
+        Path spots = Files.writeString(folder.resolve("spots.yaml"), "cold-static: 4.2 bar\nhot-tap: 80 degC\n");
+        Path out = folder.resolve("o");
+        Outcome outcome =
+                Outcome.execute("diagnose", "orchard-lodge-vessel", "-r", spots.toString(), "-o", out.toString());
+        assertEquals(3, outcome.status(), outcome.err());
+        assertTrue(
+                outcome.out().startsWith("HAZARD: the readings speak for this: the heater heats further"),
+                outcome.out());
+    }
+
     @Test
     void readingsOnSiteAreHeldAgainstThePlan() throws IOException {
         Path spots = Files.writeString(folder.resolve("spots.yaml"), "cold-static: 61 psi\ntyre-gauge: 1.5 bar\n");

@@ -35,9 +35,9 @@ class ReportTest {
     void aHazardComesFirstThenAWarning() {
         String report = report("quarry-row", UnitSystem.SI);
         assertTrue(
-                report.startsWith("HAZARD: test pressure reached after 27 min 12 s, at 16.00 bar and 22.8 degC. A\n"),
+                report.startsWith("HAZARD: Test pressure reached after 27 min 12 s, at 16.00 bar and 22.8 degC. A\n"),
                 report);
-        assertTrue(report.indexOf("WARNING: working pressure exceeded") < report.indexOf("Quarry row"));
+        assertTrue(report.indexOf("WARNING: Working pressure exceeded") < report.indexOf("Quarry row"));
         assertLines(
                 report,
                 "  run           27 min 12 s  ended by the hazard",
@@ -127,7 +127,7 @@ class ReportTest {
     void aComparisonIsOneTable() {
         List<NamedRun> runs = List.of(named("orchard-lodge"), named("orchard-lodge-vessel"), named("quarry-row"));
         String report = new ComparisonReport(runs, UnitSystem.SI).text();
-        assertTrue(report.startsWith("HAZARD in quarry-row: test pressure reached after 27 min 12 s"), report);
+        assertTrue(report.startsWith("HAZARD in quarry-row: Test pressure reached after 27 min 12 s"), report);
         assertLines(
                 report,
                 "                                 peak         after   relieved  relief set",

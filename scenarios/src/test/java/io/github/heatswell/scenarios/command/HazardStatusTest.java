@@ -1,0 +1,78 @@
+package io.github.heatswell.scenarios.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Regression: whatever may hurt people stands first and sets the exit status, whether it ended a run or not. */
+class HazardStatusTest {
+
+    @TempDir
+    private Path folder;
+
+    private Outcome execute(String arguments) {
+        return Outcome.execute((arguments + " -o " + folder.resolve("out")).split(" "));
+    }
+
+    private String page() throws IOException {
+        return Files.readString(folder.resolve("out").resolve("report.html"));
+    }
+
+    /** No hazard ended these runs, or the house itself is one. */
+    @ParameterizedTest
+    @CsvSource(
+            quoteCharacter = '"',
+            value = {
+                "run kiln-house-runaway, HAZARD: 'T&P valve' opened because the water had reached 99",
+                "run kiln-house-cut-out, HAZARD: The thermostat never switches off",
+                "run ridge-house, HAZARD: No relief valve opens below",
+                "run quarry-row, HAZARD: Test pressure reached",
+                "size ridge-house, HAZARD as it is: No relief valve opens below",
+                "compare ridge-house orchard-lodge, HAZARD in ridge-house: No relief valve opens below"
+            })
+    void hazardsComeFirst(String arguments, String first) throws IOException {
+        Outcome outcome = execute(arguments);
+        assertEquals(3, outcome.status(), outcome.err());
+        assertTrue(outcome.out().startsWith(first), outcome.out());
+        assertTrue(page().contains("<strong>HAZARD"), "the page says so too");
+    }
+
+    /** A hazard is shouted once. */
+    @Test
+    void runawaySaysWhatToDoAndNoBucket() throws IOException {
+        String text = execute("run kiln-house-runaway").out().replaceAll("\\s+", " ");
+        assertTrue(text.contains("Stay away from the tank. If you can do it safely from elsewhere, trip"), text);
+        String said = "until another device stops it";
+        assertEquals(text.indexOf(said), text.lastIndexOf(said), text);
+        assertTrue(text.contains("The water gets as hot as 99 degC in the run"), text);
+        String page = page();
+        assertFalse(page.contains("bucket"), "nobody holds a bucket under 99 degC");
+        assertFalse(page.contains("at its switch"), "nobody is sent to the tank");
+        assertFalse(page.contains("gets as hot as 60"), "the run was hotter than the set point");
+    }
+
+    /** A valve that does not close: the heater off, then the feed. */
+    @Test
+    void stuckOpenValveIsStoppedInTheRightOrder() {
+        Outcome outcome = execute("run mill-cottage-stuck-open");
+        assertEquals(0, outcome.status());
+        String text = outcome.out().replaceAll("\\s+", " ");
+        assertTrue(text.contains("Turn the heater off, then shut the cold feed"), text);
+        assertTrue(text.contains("set no higher than the pressure on the tank's plate"), text);
+    }
+
+    @Test
+    void aSoundHouseIsNone() {
+        Outcome outcome = execute("run orchard-lodge");
+        assertEquals(0, outcome.status());
+        assertFalse(outcome.out().contains("HAZARD"), outcome.out());
+    }
+}
