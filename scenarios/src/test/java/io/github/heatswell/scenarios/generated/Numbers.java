@@ -62,6 +62,11 @@ final class Numbers {
         return chance.with(0.6) ? exampleUnit(single, units) : chance.of(units);
     }
 
+    /** The unit of a key's example, which is that of the table of keys. */
+    static Unit exampleUnit(Single single) {
+        return exampleUnit(single, single.kind().orElseThrow().units());
+    }
+
     private static Unit exampleUnit(Single single, List<? extends Unit> units) {
         String symbol = single.example().replaceFirst("^[-0-9.]+ ?", "");
         return units.stream()
