@@ -9,6 +9,7 @@ import java.util.Objects;
  * @param field the field at fault, as scenario files write it, such as {@code reseats}; of a whole system with its
  *     section in front, such as {@code vessel.precharge} or {@code relief[0].opens}
  * @param message the value with its unit, what is wrong with it and what would be allowed
+ * @serial exclude
  */
 public record Problem(String field, String message) implements Serializable {
 

@@ -23,7 +23,7 @@ import java.util.Objects;
  *   <li>Next morning: the reading 10 h after the taps were closed.
  * </ol>
  *
- * <p>{@link #steps()} says the same to the owner, with what to mind.
+ * <p>{@link #steps(QuantityFormat)} says the same to the owner, with what to mind.
  *
  * <p>The simulation does the same with the house as described: street timetable, feed, vessel, relief valves, layers,
  * leaks, air and heights stay; its draws and times of shut-off are left out. For the cold reading the heater is off and the

@@ -8,6 +8,7 @@ import java.util.Objects;
  *
  * @param at where
  * @param message what, in one line
+ * @serial exclude
  */
 public record Fault(Location at, String message) implements Serializable {
 

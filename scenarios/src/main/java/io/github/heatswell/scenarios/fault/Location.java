@@ -8,6 +8,7 @@ import java.util.Comparator;
  *
  * @param line the line, 1 being the first; 0 for what was put in from outside
  * @param column the character in the line, 1 being the first
+ * @serial exclude
  */
 public record Location(int line, int column) implements Comparable<Location>, Serializable {
 
