@@ -10,8 +10,7 @@
  * {@link io.github.heatswell.result.RunResult}: located events and extremes from the continuous solution, not the nearest
  * samples.
  *
- * <p>A picture is made in two steps. This package decides what it says: title, scales, levels, marks. It puts that down as
- * a {@link io.github.heatswell.charts.picture.Picture} (panels over time) or a
- * {@link io.github.heatswell.charts.picture.PlanePicture} (any two axes); {@link io.github.heatswell.charts.drawing} makes it visible.
+ * <p>A picture is made in two steps, neither of them open to other modules. This package decides what it says: title, scales,
+ * levels, marks. It puts that down as plain values ({@code charts.picture}), and {@code charts.drawing} makes them visible.
  */
 package io.github.heatswell.charts;

@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.consumer;
 
+import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -15,8 +16,8 @@ import java.util.stream.Stream;
 /** A copy of {@code src/it/consumer}, with a repository of its own, and the Maven that builds it. */
 final class Consumer {
 
-    /** What a build of it left behind. */
-    record Build(int exit, String output) {}
+    /** What a build of it, or a run, left behind. */
+    record Outcome(int exit, String output) {}
 
     private static final Pattern TESTS = Pattern.compile("<testsuite [^>]*\\btests=\"(\\d+)\"");
 
@@ -63,7 +64,7 @@ final class Consumer {
     }
 
     /** Runs its tests with the Maven that runs this build. */
-    Build build() throws IOException, InterruptedException {
+    Outcome build() throws IOException, InterruptedException {
         Path settings = home.resolve("settings.xml");
         Files.writeString(
                 settings, """
@@ -87,17 +88,45 @@ final class Consumer {
             command.add("-D" + given);
         }
         command.add("test");
+        Outcome outcome = outcomeOf(command, System.getProperty("java.home"));
+        Files.writeString(home.resolve("build.log"), outcome.output());
+        return outcome;
+    }
+
+    /**
+     * Starts the program of {@code modular} with its own classes and the jars that its build resolved as module path, and with
+     * nothing on the class path.
+     *
+     * @param jdk the JDK that runs it
+     * @param folder where it writes
+     */
+    Outcome startOnModulePath(Path jdk, Path folder) throws IOException, InterruptedException {
+        Path target = home.resolve(Path.of("modular", "target"));
+        String jars = Files.readString(target.resolve("module-path.txt")).trim();
+        return outcomeOf(
+                List.of(
+                        jdk.resolve(Path.of("bin", "java")).toString(),
+                        "-Djava.awt.headless=true",
+                        "--module-path",
+                        target.resolve("classes") + File.pathSeparator + jars,
+                        "--module",
+                        "consumer.modular/consumer.modular.Lodge",
+                        folder.toString()),
+                jdk.toString());
+    }
+
+    private Outcome outcomeOf(List<String> command, String jdk) throws IOException, InterruptedException {
         ProcessBuilder process = new ProcessBuilder(command)
                 .directory(home.toFile())
                 .redirectErrorStream(true)
-                .redirectInput(ProcessBuilder.Redirect.from(settings.toFile()));
-        process.environment().put("JAVA_HOME", System.getProperty("java.home"));
+                .redirectInput(
+                        ProcessBuilder.Redirect.from(home.resolve("pom.xml").toFile()));
+        process.environment().put("JAVA_HOME", jdk);
         process.environment().remove("MAVEN_ARGS");
+        process.environment().remove("CLASSPATH");
         Process running = process.start();
         String output = new String(running.getInputStream().readAllBytes());
-        int exit = running.waitFor();
-        Files.writeString(home.resolve("build.log"), output);
-        return new Build(exit, output);
+        return new Outcome(running.waitFor(), output);
     }
 
     /** How many tests ran in one of its projects, by the reports of that build. */

@@ -1,13 +1,26 @@
 package io.github.heatswell.scenarios.consumer;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonToken;
+import io.github.heatswell.scenarios.lesson.Lessons;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import javax.imageio.ImageIO;
+import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Builds the projects of {@code src/it/consumer} with a Maven of its own, after packaging: they see the jars and the
@@ -22,7 +35,7 @@ class PackagedArtifactsIT {
             Path.of("src", "test", "java", "io", "github", "heatswell", "scenarios", "example", "ReadmeExample.java");
 
     private static Consumer consumer;
-    private static Consumer.Build build;
+    private static Consumer.Outcome build;
 
     @BeforeAll
     static void buildOnce() throws IOException, InterruptedException {
@@ -47,6 +60,67 @@ class PackagedArtifactsIT {
     void theFrontPageBuildsAndRunsAsItStands() throws IOException {
         assertEquals(0, build.exit(), build.output());
         assertEquals(1, consumer.testsRun("readme"));
+    }
+
+    /** The JDK of this build, and another one if the build was told of it; {@code .ci/run} tells of the newest. */
+    static Set<Path> jdks() {
+        Set<Path> homes = new LinkedHashSet<>();
+        homes.add(Path.of(System.getProperty("java.home")));
+        String newest = System.getProperty("newest.java.home", "");
+        if (!newest.isBlank()) {
+            homes.add(Path.of(newest));
+        }
+        return homes;
+    }
+
+    /**
+     * A program that says nothing but {@code requires io.github.heatswell.scenarios} compiled on a module path, and starts there:
+     * every library that the three modules use is found through their own descriptors.
+     */
+    @ParameterizedTest
+    @MethodSource("jdks")
+    void aNamedModuleNeedsNothingButItsRequires(Path jdk) throws Exception {
+        assertEquals(0, build.exit(), build.output());
+        Path folder = Files.createTempDirectory(consumer.home(), "lodge");
+
+        Consumer.Outcome run = consumer.startOnModulePath(jdk, folder);
+
+        assertEquals(0, run.exit(), run.output());
+        assertEquals(
+                List.of(
+                        "module consumer.modular",
+                        "module io.github.heatswell.scenarios",
+                        "module io.github.heatswell.charts",
+                        "module io.github.heatswell.core",
+                        "fault in line 1",
+                        "lessons " + Lessons.all().size(),
+                        "findings true",
+                        "peak 7 bar"),
+                run.output().lines().toList());
+        Path results = folder.resolve("results");
+        assertTrue(Files.readAllLines(folder.resolve("own.csv")).size() > 100, "a line for each minute and a head");
+        assertEquals(-1, Files.mismatch(folder.resolve("own.csv"), results.resolve("trace.csv")));
+        for (Path picture : List.of(folder.resolve("own.png"), results.resolve("pressure.png"))) {
+            assertNotNull(ImageIO.read(picture.toFile()), picture + " is a picture");
+        }
+        for (Path drawing : List.of(folder.resolve("own.svg"), results.resolve("pressure.svg"))) {
+            assertEquals("svg", rootOf(drawing));
+        }
+        assertEquals("html", rootOf(results.resolve("report.html")));
+        try (JsonParser summary =
+                new JsonFactory().createParser(results.resolve("summary.json").toFile())) {
+            assertEquals(JsonToken.START_OBJECT, summary.nextToken());
+            summary.skipChildren();
+            assertNull(summary.nextToken(), "one whole object");
+        }
+    }
+
+    private static String rootOf(Path xml) throws Exception {
+        return DocumentBuilderFactory.newInstance()
+                .newDocumentBuilder()
+                .parse(xml.toFile())
+                .getDocumentElement()
+                .getTagName();
     }
 
     private static void putInTheFrontPage() throws IOException {

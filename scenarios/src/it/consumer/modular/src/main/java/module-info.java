@@ -1,0 +1,4 @@
+/** A program that names the uppermost module and gets what that implies. */
+module consumer.modular {
+    requires io.github.heatswell.scenarios;
+}
