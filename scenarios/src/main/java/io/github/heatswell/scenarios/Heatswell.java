@@ -16,6 +16,9 @@ import java.nio.charset.Charset;
  */
 public final class Heatswell {
 
+    /** {@link ExitStatus#FAILED}, written out since that class may be what is damaged. */
+    private static final int STATUS_FAILED = 5;
+
     private Heatswell() {}
 
     /**
@@ -29,7 +32,7 @@ public final class Heatswell {
         StandardOutput output = new StandardOutput();
         PrintWriter out = writer(output, "stdout.encoding");
         PrintWriter err = writer(System.err, "stderr.encoding");
-        int status = CommandFactory.heatswell(out, err, reader(System.in)).execute(arguments);
+        int status = execute(arguments, out, err);
         out.flush();
         if (output.trouble().isPresent()) {
             err.println("heatswell: cannot write to standard output: "
@@ -38,6 +41,18 @@ public final class Heatswell {
         }
         err.flush();
         System.exit(status);
+    }
+
+    /** Runs the command line; what fails even before it can be put together, such as a damaged jar, is one line too. */
+    private static int execute(String[] arguments, PrintWriter out, PrintWriter err) {
+        try {
+            return CommandFactory.heatswell(out, err, reader(System.in)).execute(arguments);
+        } catch (RuntimeException | Error e) {
+            err.print("heatswell: the program cannot be started: ");
+            err.print(e.toString().replaceAll("\\s+", " "));
+            err.print('\n');
+            return STATUS_FAILED;
+        }
     }
 
     /** A reader in the encoding of the terminal. It takes nothing until it is asked to. */

@@ -1,9 +1,7 @@
 package io.github.heatswell.scenarios.command;
 
-import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.file.Scenario;
-import io.github.heatswell.simulation.SimulationException;
 import io.github.heatswell.units.UnitSystem;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -13,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.IntFunction;
 import java.util.function.Supplier;
 import picocli.CommandLine.ParseResult;
 
@@ -124,20 +123,29 @@ final class Batch {
         return units;
     }
 
-    /** Simulates a scenario; empty, with a complaint, if that fails. */
-    Optional<RunResult> simulate(int index, Console console) {
-        return attempt(index, console, () -> scenario(index).simulation().run());
+    /**
+     * Does something for every scenario, one by one. Where that fails it says so, and goes on to the next.
+     *
+     * @param console takes complaints
+     * @param work what is done for the scenario of an index
+     * @return the most serious status
+     */
+    ExitStatus each(Console console, IntFunction<ExitStatus> work) {
+        ExitStatus status = ExitStatus.RAN;
+        for (int i = 0; i < size(); i++) {
+            int index = i;
+            status = status.and(attempt(name(i), console, () -> work.apply(index)));
+        }
+        return status;
     }
 
-    /** Does something that simulates a scenario; empty, with a complaint, if that fails. */
-    <T> Optional<T> attempt(int index, Console console, Supplier<T> simulating) {
+    /** Does something that writes everything or nothing, and says so if it fails. */
+    static ExitStatus attempt(String who, Console console, Supplier<ExitStatus> work) {
         try {
-            return Optional.of(simulating.get());
-        } catch (SimulationException e) {
-            console.complain(name(index) + ": the simulation failed; please report it: " + e.getMessage());
-        } catch (OutOfMemoryError e) {
-            console.complain(name(index) + ": there is not enough memory for so many samples; take a longer --sample");
+            return work.get();
+        } catch (RuntimeException | Error e) {
+            console.complain(who + ": " + ErrorMessages.failed(e));
+            return ExitStatus.FAILED;
         }
-        return Optional.empty();
     }
 }

@@ -70,14 +70,14 @@ public final class CommandFactory {
         top.addSubcommand("lessons", LessonsCommand.spec());
         top.addSubcommand("list", ListCommand.spec());
         top.addSubcommand("show", ShowCommand.spec());
-        return new CommandLine(top)
+        return new Guarded(top)
                 .setOut(out)
                 .setErr(err)
                 .setExpandAtFiles(false)
                 .setUsageHelpWidth(WIDTH)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
                 .setExecutionStrategy(arguments -> execute(arguments, in))
-                .setParameterExceptionHandler(Complaints::badCommandLine);
+                .setParameterExceptionHandler(ErrorMessages::badCommandLine);
     }
 
     private static int execute(ParseResult arguments, Reader in) {
@@ -91,12 +91,24 @@ public final class CommandFactory {
         Console console = new Console(line.getOut(), line.getErr(), in);
         try {
             return action.run(innermost, console).code();
-        } catch (OutOfMemoryError e) {
-            console.complain("heatswell: there is not enough memory for this; take a longer --sample");
-            return ExitStatus.FAILED.code();
-        } catch (RuntimeException e) {
-            console.complain("heatswell: " + Complaints.unexpected(e));
-            return ExitStatus.FAILED.code();
+        } catch (RuntimeException | Error e) {
+            return ErrorMessages.failed(line, e);
+        }
+    }
+
+    /** A command line that answers whatever fails below it in one line. */
+    private static final class Guarded extends CommandLine {
+        Guarded(CommandSpec spec) {
+            super(spec);
+        }
+
+        @Override
+        public int execute(String... arguments) {
+            try {
+                return super.execute(arguments);
+            } catch (RuntimeException | Error e) {
+                return ErrorMessages.failed(this, e);
+            }
         }
     }
 

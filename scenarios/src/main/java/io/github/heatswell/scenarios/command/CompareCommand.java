@@ -1,11 +1,9 @@
 package io.github.heatswell.scenarios.command;
 
 import io.github.heatswell.scenarios.output.ComparisonReport;
-import io.github.heatswell.scenarios.output.OutputException;
 import io.github.heatswell.scenarios.output.ResultFile;
 import io.github.heatswell.scenarios.output.ResultFolder;
 import io.github.heatswell.scenarios.output.Results;
-import io.github.heatswell.scenarios.variation.VariantFailedException;
 import io.github.heatswell.scenarios.variation.VariantRuns;
 import io.github.heatswell.units.UnitSystem;
 import java.nio.file.Path;
@@ -17,6 +15,7 @@ import picocli.CommandLine.ParseResult;
 /** {@code heatswell compare}: simulates scenarios and shows them in one picture and one table. */
 final class CompareCommand {
 
+    private static final String NAME = "compare";
     private static final String FOLDER = "comparison";
     /** More curves than this cannot be told apart in one picture. */
     private static final int MOST = 6;
@@ -60,36 +59,15 @@ final class CompareCommand {
             return ExitStatus.BAD_INPUT;
         }
         Path out = arguments.matchedOptionValue(Specs.OUT, null);
-        return new CompareCommand(variants.get(), batch.get().units(), console, out).run(Specs.threads(arguments));
+        CompareCommand command = new CompareCommand(variants.get(), batch.get().units(), console, out);
+        return Batch.attempt(NAME, console, () -> command.run(Specs.threads(arguments)));
     }
 
     private ExitStatus run(int threads) {
-        try {
-            return show(VariantRuns.of(variants.all(), threads));
-        } catch (VariantFailedException e) {
-            console.complain(e.variant() + ": the simulation failed; please report it: " + e.getMessage());
-            return ExitStatus.FAILED;
-        }
-    }
-
-    private ExitStatus show(VariantRuns runs) {
-        ComparisonReport report = new ComparisonReport(runs, units);
-        ExitStatus written = write(runs, report);
-        console.print(report.text());
-        return written.and(report.isHazard() ? ExitStatus.HAZARD : ExitStatus.RAN);
-    }
-
-    private ExitStatus write(VariantRuns runs, ComparisonReport report) {
+        VariantRuns runs = VariantRuns.of(variants.all(), threads);
         ResultFolder folder =
                 out == null ? ResultFolder.inside(Path.of(Specs.DEFAULT_OUT), FOLDER) : ResultFolder.at(out);
         List<ResultFile> files = Results.comparing(variants.fields(), runs, units);
-        try {
-            folder.write(files);
-        } catch (OutputException e) {
-            console.complain(e.getMessage());
-            return ExitStatus.NOT_WRITTEN;
-        }
-        report.written(folder.path(), files);
-        return ExitStatus.RAN;
+        return Folders.deliver(folder, files, NAME, console, () -> new ComparisonReport(runs, units));
     }
 }

@@ -6,8 +6,6 @@ import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.output.DiagnosisAnswer;
 import io.github.heatswell.scenarios.output.DiagnosisFiles;
 import io.github.heatswell.scenarios.output.DiagnosisReport;
-import io.github.heatswell.scenarios.output.ResultFile;
-import io.github.heatswell.scenarios.output.ResultFolder;
 import io.github.heatswell.scenarios.readings.InvalidReadingsException;
 import io.github.heatswell.scenarios.readings.OwnersReadings;
 import io.github.heatswell.scenarios.wording.Printable;
@@ -76,9 +74,7 @@ final class DiagnoseCommand {
         if (readings.isEmpty()) {
             return ExitStatus.BAD_INPUT;
         }
-        return batch.attempt(0, console, () -> answer(scenario, readings.get()))
-                .map(this::report)
-                .orElse(ExitStatus.FAILED);
+        return batch.each(console, index -> report(answer(scenario, readings.get())));
     }
 
     private Optional<OwnersReadings> readings(double atmosphere) {
@@ -123,11 +119,11 @@ final class DiagnoseCommand {
 
     private ExitStatus report(DiagnosisAnswer answer) {
         List<Path> readings = arguments.matchedOptionValue(READINGS, List.of());
-        ResultFolder folder = Folders.of(arguments, batch, 0, FOLDER_ENDING).sparing(readings);
-        List<ResultFile> files = DiagnosisFiles.of(answer, batch.units());
-        DiagnosisReport report = new DiagnosisReport(answer, batch.units());
-        ExitStatus written = Folders.write(folder, files, batch.name(0), console, report::written);
-        console.print(report.text());
-        return written.and(report.isHazard() ? ExitStatus.HAZARD : ExitStatus.RAN);
+        return Folders.deliver(
+                Folders.of(arguments, batch, 0, FOLDER_ENDING).sparing(readings),
+                DiagnosisFiles.of(answer, batch.units()),
+                batch.name(0),
+                console,
+                () -> new DiagnosisReport(answer, batch.units()));
     }
 }

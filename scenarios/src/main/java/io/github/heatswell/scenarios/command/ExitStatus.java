@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.command;
 
+import io.github.heatswell.scenarios.output.Report;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
@@ -15,7 +16,7 @@ public enum ExitStatus {
     HAZARD(3, "a hazard was found; it stands first in the report"),
     /** Results could not be written. */
     NOT_WRITTEN(4, "results could not be written"),
-    /** A run failed for a reason that is not in the scenario. */
+    /** Something failed for a reason that is not in the scenario; what that was about is not written. */
     FAILED(5, "a run failed: a fault of Heatswell, or too little memory");
 
     private final int code;
@@ -38,6 +39,11 @@ public enum ExitStatus {
     /** The more serious of two. */
     ExitStatus and(ExitStatus other) {
         return compareTo(other) >= 0 ? this : other;
+    }
+
+    /** What a report says of itself. */
+    static ExitStatus of(Report report) {
+        return report.isHazard() ? HAZARD : RAN;
     }
 
     /** Numbers and meanings, for the help text. */

@@ -21,7 +21,8 @@ final class LessonsCommand {
     private LessonsCommand() {}
 
     static CommandSpec spec() {
-        CommandSpec spec = Specs.command(LessonsCommand::run);
+        CommandSpec spec =
+                Specs.command((arguments, console) -> Batch.attempt("lessons", console, () -> run(arguments, console)));
         spec.addOption(Specs.out("Default: heatswell-lessons."));
         spec.addOption(Specs.units());
         Specs.describe(

@@ -3,12 +3,8 @@ package io.github.heatswell.scenarios.command;
 import io.github.heatswell.scenarios.choice.VesselChoice;
 import io.github.heatswell.scenarios.output.MapFiles;
 import io.github.heatswell.scenarios.output.MapReport;
-import io.github.heatswell.scenarios.output.ResultFile;
-import io.github.heatswell.scenarios.output.ResultFolder;
 import io.github.heatswell.sizing.PeakMap;
 import io.github.heatswell.sizing.PeakSurvey;
-import java.util.List;
-import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 
@@ -47,21 +43,24 @@ final class MapCommand {
     }
 
     private ExitStatus run() {
-        ExitStatus status = ExitStatus.RAN;
-        for (int i = 0; i < batch.size(); i++) {
-            status = status.and(run(i));
-        }
-        return status;
+        return batch.each(console, this::run);
     }
 
     private ExitStatus run(int index) {
+        PeakMap map;
         try {
-            Optional<PeakMap> map = batch.attempt(index, console, () -> survey(index));
-            return map.map(found -> report(index, found)).orElse(ExitStatus.FAILED);
+            map = survey(index);
         } catch (IllegalArgumentException e) {
             console.complain(batch.name(index) + ": no map can be drawn: " + e.getMessage());
             return ExitStatus.BAD_INPUT;
         }
+        Folders.between(index, console);
+        return Folders.deliver(
+                Folders.of(arguments, batch, index, FOLDER_ENDING),
+                MapFiles.of(map, batch.units()),
+                batch.name(index),
+                console,
+                () -> new MapReport(batch.scenario(index), map, batch.units()));
     }
 
     private PeakMap survey(int index) {
@@ -75,15 +74,5 @@ final class MapCommand {
                     .build()
                     .map();
         }
-    }
-
-    private ExitStatus report(int index, PeakMap map) {
-        ResultFolder folder = Folders.of(arguments, batch, index, FOLDER_ENDING);
-        List<ResultFile> files = MapFiles.of(map, batch.units());
-        MapReport report = new MapReport(batch.scenario(index), map, batch.units());
-        ExitStatus written = Folders.write(folder, files, batch.name(index), console, report::written);
-        Folders.between(index, console);
-        console.print(report.text());
-        return written;
     }
 }

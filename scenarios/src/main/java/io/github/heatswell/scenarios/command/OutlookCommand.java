@@ -5,10 +5,6 @@ import io.github.heatswell.scenarios.outlook.HouseOutlook;
 import io.github.heatswell.scenarios.outlook.OutlookAnswer;
 import io.github.heatswell.scenarios.output.OutlookFiles;
 import io.github.heatswell.scenarios.output.OutlookReport;
-import io.github.heatswell.scenarios.output.ResultFile;
-import io.github.heatswell.scenarios.output.ResultFolder;
-import java.util.List;
-import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 
@@ -52,36 +48,33 @@ final class OutlookCommand {
     }
 
     private ExitStatus run() {
-        ExitStatus status = ExitStatus.RAN;
-        for (int i = 0; i < batch.size(); i++) {
-            status = status.and(run(i));
-        }
-        return status;
+        return batch.each(console, this::run);
     }
 
     private ExitStatus run(int index) {
+        OutlookAnswer answer;
         try {
-            HouseOutlook outlook = HouseOutlook.of(batch.scenario(index))
-                    .years(arguments.matchedOptionValue(OutlookSpecs.YEARS, OutlookSpecs.USUAL_YEARS))
-                    .fading(arguments.matchedOptionValue(OutlookSpecs.FADE, Fading.usual()))
-                    .streetSwing(arguments.matchedOptionValue(OutlookSpecs.STREET_SWING, 0.0))
-                    .sampled(study -> study.threads(Specs.threads(arguments)))
-                    .build();
-            Optional<OutlookAnswer> answer = batch.attempt(index, console, outlook::answer);
-            return answer.map(found -> report(index, found)).orElse(ExitStatus.FAILED);
+            answer = answer(index);
         } catch (IllegalArgumentException e) {
             console.complain(batch.name(index) + ": no outlook is possible: " + e.getMessage());
             return ExitStatus.BAD_INPUT;
         }
+        Folders.between(index, console);
+        return Folders.deliver(
+                Folders.of(arguments, batch, index, FOLDER_ENDING),
+                OutlookFiles.of(answer, batch.units()),
+                batch.name(index),
+                console,
+                () -> new OutlookReport(answer, batch.units()));
     }
 
-    private ExitStatus report(int index, OutlookAnswer answer) {
-        OutlookReport report = new OutlookReport(answer, batch.units());
-        ResultFolder folder = Folders.of(arguments, batch, index, FOLDER_ENDING);
-        List<ResultFile> files = OutlookFiles.of(answer, batch.units());
-        ExitStatus written = Folders.write(folder, files, batch.name(index), console, report::written);
-        Folders.between(index, console);
-        console.print(report.text());
-        return written.and(report.isHazard() ? ExitStatus.HAZARD : ExitStatus.RAN);
+    private OutlookAnswer answer(int index) {
+        return HouseOutlook.of(batch.scenario(index))
+                .years(arguments.matchedOptionValue(OutlookSpecs.YEARS, OutlookSpecs.USUAL_YEARS))
+                .fading(arguments.matchedOptionValue(OutlookSpecs.FADE, Fading.usual()))
+                .streetSwing(arguments.matchedOptionValue(OutlookSpecs.STREET_SWING, 0.0))
+                .sampled(study -> study.threads(Specs.threads(arguments)))
+                .build()
+                .answer();
     }
 }

@@ -1,7 +1,7 @@
 package io.github.heatswell.scenarios.command;
 
 import io.github.heatswell.result.RunResult;
-import io.github.heatswell.scenarios.output.OutputException;
+import io.github.heatswell.scenarios.output.Report;
 import io.github.heatswell.scenarios.output.ResultFile;
 import io.github.heatswell.scenarios.output.ResultFolder;
 import io.github.heatswell.scenarios.output.Results;
@@ -11,7 +11,7 @@ import io.github.heatswell.scenarios.output.StreamedRun;
 import io.github.heatswell.units.UnitSystem;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
+import java.util.function.Supplier;
 import picocli.CommandLine.Model.CommandSpec;
 
 /** {@code heatswell run}: simulates scenarios one by one. */
@@ -54,59 +54,34 @@ final class RunCommand {
     }
 
     private ExitStatus run() {
-        ExitStatus status = ExitStatus.RAN;
-        for (int i = 0; i < batch.size(); i++) {
-            if (i > 0) {
-                console.print("\n" + "-".repeat(79) + "\n\n");
-            }
-            status = status.and(run(i));
-        }
-        return status;
-    }
-
-    private ExitStatus run(int index) {
-        return StreamedRun.suits(batch.scenario(index))
-                ? batch.attempt(index, console, () -> stream(index)).orElse(ExitStatus.FAILED)
-                : hold(index);
+        return batch.each(console, index -> {
+            Folders.between(index, console);
+            return StreamedRun.suits(batch.scenario(index)) ? stream(index) : hold(index);
+        });
     }
 
     private ExitStatus hold(int index) {
-        Optional<RunResult> result = batch.simulate(index, console);
-        if (result.isEmpty()) {
-            return ExitStatus.FAILED;
-        }
-        RunFindings findings = RunFindings.of(result.get());
-        List<ResultFile> files = Results.of(batch.scenario(index), result.get(), batch.units());
-        return report(index, findings, files, write(index, files));
+        RunResult result = batch.scenario(index).simulation().run();
+        RunFindings findings = RunFindings.of(result);
+        List<ResultFile> files = Results.of(batch.scenario(index), result, batch.units());
+        return deliver(index, files, () -> report(index, findings));
     }
 
     /** Simulates while writing. If that cannot be done, nothing is known of the run. */
     private ExitStatus stream(int index) {
         StreamedRun run = new StreamedRun(batch.scenario(index), batch.units());
-        List<ResultFile> files = run.files();
-        ExitStatus written = write(index, files);
-        return run.findings()
-                .map(findings -> report(index, findings, files, written))
-                .orElse(written);
+        return deliver(
+                index,
+                run.files(),
+                () -> run.findings().map(found -> report(index, found)).orElseGet(Report::none));
     }
 
-    private ExitStatus report(int index, RunFindings findings, List<ResultFile> files, ExitStatus written) {
-        RunReport report = new RunReport(batch.scenario(index), findings, batch.units());
-        if (written == ExitStatus.RAN) {
-            report.written(folder(index).path(), files);
-        }
-        console.print(report.text());
-        return written.and(report.isHazard() ? ExitStatus.HAZARD : ExitStatus.RAN);
+    private Report report(int index, RunFindings findings) {
+        return new RunReport(batch.scenario(index), findings, batch.units());
     }
 
-    private ExitStatus write(int index, List<ResultFile> files) {
-        try {
-            folder(index).write(files);
-        } catch (OutputException e) {
-            console.complain(batch.name(index) + ": " + e.getMessage());
-            return ExitStatus.NOT_WRITTEN;
-        }
-        return ExitStatus.RAN;
+    private ExitStatus deliver(int index, List<ResultFile> files, Supplier<Report> report) {
+        return Folders.deliver(folder(index), files, batch.name(index), console, report);
     }
 
     private ResultFolder folder(int index) {

@@ -3,13 +3,10 @@ package io.github.heatswell.scenarios.command;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.scenarios.choice.VesselChoice;
 import io.github.heatswell.scenarios.file.Scenario;
-import io.github.heatswell.scenarios.output.ResultFile;
-import io.github.heatswell.scenarios.output.ResultFolder;
 import io.github.heatswell.scenarios.output.SizingFiles;
 import io.github.heatswell.scenarios.output.SizingReport;
 import io.github.heatswell.sizing.PrechargeRule;
 import io.github.heatswell.units.Pressure;
-import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
@@ -54,23 +51,24 @@ final class SizeCommand {
     }
 
     private ExitStatus run() {
-        ExitStatus status = ExitStatus.RAN;
-        for (int i = 0; i < batch.size(); i++) {
-            status = status.and(run(i));
-        }
-        return status;
+        return batch.each(console, this::run);
     }
 
     private ExitStatus run(int index) {
+        VesselAnswer answer;
         try {
-            VesselChoice choice = choice(batch.scenario(index));
-            return batch.attempt(index, console, choice::answer)
-                    .map(answer -> report(index, answer))
-                    .orElse(ExitStatus.FAILED);
+            answer = choice(batch.scenario(index)).answer();
         } catch (IllegalArgumentException e) {
             console.complain(batch.name(index) + ": no vessel can be sized: " + e.getMessage());
             return ExitStatus.BAD_INPUT;
         }
+        Folders.between(index, console);
+        return Folders.deliver(
+                Folders.of(arguments, batch, index, FOLDER_ENDING),
+                SizingFiles.of(answer, batch.units()),
+                batch.name(index),
+                console,
+                () -> new SizingReport(answer, batch.units()));
     }
 
     private VesselChoice choice(Scenario scenario) {
@@ -85,19 +83,5 @@ final class SizeCommand {
             choice.withoutCodeCap();
         }
         return choice.build();
-    }
-
-    private ExitStatus report(int index, VesselAnswer answer) {
-        SizingReport report = new SizingReport(answer, batch.units());
-        ExitStatus written = write(index, answer, report);
-        Folders.between(index, console);
-        console.print(report.text());
-        return written.and(report.isHazard() ? ExitStatus.HAZARD : ExitStatus.RAN);
-    }
-
-    private ExitStatus write(int index, VesselAnswer answer, SizingReport report) {
-        ResultFolder folder = Folders.of(arguments, batch, index, FOLDER_ENDING);
-        List<ResultFile> files = SizingFiles.of(answer, batch.units());
-        return Folders.write(folder, files, batch.name(index), console, report::written);
     }
 }

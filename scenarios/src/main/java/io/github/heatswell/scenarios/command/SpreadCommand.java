@@ -1,13 +1,11 @@
 package io.github.heatswell.scenarios.command;
 
 import io.github.heatswell.scenarios.output.OutputException;
-import io.github.heatswell.scenarios.output.ResultFile;
 import io.github.heatswell.scenarios.output.ResultFolder;
 import io.github.heatswell.scenarios.output.SpreadFiles;
 import io.github.heatswell.scenarios.output.SpreadReport;
 import io.github.heatswell.scenarios.spread.HouseSpread;
 import io.github.heatswell.scenarios.spread.SpreadAnswer;
-import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
@@ -75,13 +73,10 @@ final class SpreadCommand {
     }
 
     private ExitStatus run() {
-        ExitStatus status = ExitStatus.RAN;
         try (Interruption interruption = new Interruption()) {
-            for (int i = 0; i < batch.size() && !interruption.getAsBoolean(); i++) {
-                status = status.and(run(i, interruption));
-            }
+            return batch.each(
+                    console, index -> interruption.getAsBoolean() ? ExitStatus.RAN : run(index, interruption));
         }
-        return status;
     }
 
     private ExitStatus run(int index, Interruption interruption) {
@@ -96,49 +91,36 @@ final class SpreadCommand {
     }
 
     private ExitStatus run(int index, Interruption interruption, ResultFolder.Reserved reserved) {
-        HouseSpread.Builder spread = HouseSpread.of(batch.scenario(index))
-                .samples(arguments.matchedOptionValue(SAMPLES, USUAL_SAMPLES))
-                .seed(arguments.matchedOptionValue(SEED, 1L))
-                .threads(Specs.threads(arguments))
-                .stopWhen(interruption);
-        Optional<SpreadAnswer> answer = batch.attempt(index, console, () -> {
-            try (Progress progress = Progress.shownTo(console)) {
-                return spread.progress(progress).build().answer();
-            }
-        });
-        if (answer.isEmpty()) {
-            return ExitStatus.FAILED;
-        }
-        if (answer.get().peak().answered() == 0) {
-            console.complain(batch.name(index) + ": " + noSample(answer.get()));
+        SpreadAnswer answer = answer(index, interruption);
+        if (answer.peak().answered() == 0) {
+            console.complain(batch.name(index) + ": " + noSample(answer));
             return ExitStatus.BAD_INPUT;
         }
-        return report(index, answer.get(), reserved);
+        Folders.between(index, console);
+        return Folders.deliver(
+                reserved,
+                SpreadFiles.of(answer, batch.units()),
+                batch.name(index),
+                console,
+                () -> new SpreadReport(answer, batch.units()));
+    }
+
+    private SpreadAnswer answer(int index, Interruption interruption) {
+        try (Progress progress = Progress.shownTo(console)) {
+            return HouseSpread.of(batch.scenario(index))
+                    .samples(arguments.matchedOptionValue(SAMPLES, USUAL_SAMPLES))
+                    .seed(arguments.matchedOptionValue(SEED, 1L))
+                    .threads(Specs.threads(arguments))
+                    .stopWhen(interruption)
+                    .progress(progress)
+                    .build()
+                    .answer();
+        }
     }
 
     private static String noSample(SpreadAnswer answer) {
         return answer.result().completed() == 0
                 ? "interrupted before the first sample was done; nothing was written"
                 : "no sample makes sense: " + answer.result().firstFailure().orElse("");
-    }
-
-    private ExitStatus report(int index, SpreadAnswer answer, ResultFolder.Reserved reserved) {
-        SpreadReport report = new SpreadReport(answer, batch.units());
-        ExitStatus written = write(index, answer, report, reserved);
-        Folders.between(index, console);
-        console.print(report.text());
-        return written.and(answer.hazardous().count() > 0 ? ExitStatus.HAZARD : ExitStatus.RAN);
-    }
-
-    private ExitStatus write(int index, SpreadAnswer answer, SpreadReport report, ResultFolder.Reserved reserved) {
-        List<ResultFile> files = SpreadFiles.of(answer, batch.units());
-        try {
-            reserved.write(files, () -> {});
-        } catch (OutputException e) {
-            console.complain(batch.name(index) + ": " + e.getMessage());
-            return ExitStatus.NOT_WRITTEN;
-        }
-        report.written(reserved.path(), files);
-        return ExitStatus.RAN;
     }
 }

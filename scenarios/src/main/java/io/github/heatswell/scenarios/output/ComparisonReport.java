@@ -21,7 +21,7 @@ import java.util.stream.Collectors;
 /**
  * Several runs side by side, for reading on a terminal of 80 columns. Hazards come first.
  */
-public final class ComparisonReport {
+public final class ComparisonReport implements Report {
 
     private static final int NAME_WIDTH = 26;
     private static final String ROW = "%-" + NAME_WIDTH + "s %10s %13s %10s  %s";
@@ -61,21 +61,12 @@ public final class ComparisonReport {
         this.shown = new Shown(units);
     }
 
-    /**
-     * Tells the report that files were written.
-     *
-     * @param folder where they are
-     * @param files the files
-     */
+    @Override
     public void written(Path folder, List<ResultFile> files) {
         written = WrittenFiles.line(folder, files);
     }
 
-    /**
-     * The report.
-     *
-     * @return lines of at most 79 columns, but for paths
-     */
+    @Override
     public String text() {
         text.setLength(0);
         hazards();
@@ -108,11 +99,7 @@ public final class ComparisonReport {
         return run.summary().peak().value();
     }
 
-    /**
-     * Whether people may be hurt in one of the runs.
-     *
-     * @return true if there is a hazard
-     */
+    @Override
     public boolean isHazard() {
         return runs.stream().anyMatch(run -> Hazards.in(run.summary()));
     }

@@ -19,7 +19,7 @@ import java.util.stream.Collectors;
 /**
  * What readings say of a house, for reading on a terminal of 80 columns. What may hurt somebody comes first.
  */
-public final class DiagnosisReport {
+public final class DiagnosisReport implements Report {
 
     private static final int MOST_CAUSES = 6;
     private static final double HUNDRED = 100;
@@ -44,21 +44,12 @@ public final class DiagnosisReport {
         this.words = new DiagnosisWords(result, shown);
     }
 
-    /**
-     * Tells the report that files were written.
-     *
-     * @param folder where they are
-     * @param files the files
-     */
+    @Override
     public void written(Path folder, List<ResultFile> files) {
         written = WrittenFiles.line(folder, files);
     }
 
-    /**
-     * The report.
-     *
-     * @return lines of at most 79 columns, but for paths
-     */
+    @Override
     public String text() {
         text.setLength(0);
         hazards();
@@ -94,11 +85,7 @@ public final class DiagnosisReport {
         return Hazards.among(Findings.of(answer.scenario().system()));
     }
 
-    /**
-     * Whether people may be hurt, by what the readings say or by the house as described; then that stands first.
-     *
-     * @return true if there is a hazard
-     */
+    @Override
     public boolean isHazard() {
         return words.hazard().isPresent() || !described().isEmpty();
     }

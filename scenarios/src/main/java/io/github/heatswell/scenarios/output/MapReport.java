@@ -10,7 +10,7 @@ import java.util.List;
 /**
  * A map of peaks, for reading on a terminal of 80 columns.
  */
-public final class MapReport {
+public final class MapReport implements Report {
 
     private final Scenario scenario;
     private final PeakMap map;
@@ -30,21 +30,12 @@ public final class MapReport {
         this.units = units;
     }
 
-    /**
-     * Tells the report that files were written.
-     *
-     * @param folder where they are
-     * @param files the files
-     */
+    @Override
     public void written(Path folder, List<ResultFile> files) {
         written = WrittenFiles.line(folder, files);
     }
 
-    /**
-     * The report.
-     *
-     * @return lines of at most 79 columns, but for paths
-     */
+    @Override
     public String text() {
         return Wrapped.lines(scenario.title() + ": which volume, which precharge?", "", "") + "\n"
                 + Wrapped.lines(MapFiles.sentence(map, units), "", "") + written + "\n" + Caution.text();

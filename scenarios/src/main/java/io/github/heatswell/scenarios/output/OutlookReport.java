@@ -17,7 +17,7 @@ import java.util.Locale;
 /**
  * What the years will do, for reading on a terminal of 80 columns.
  */
-public final class OutlookReport {
+public final class OutlookReport implements Report {
 
     private static final String YEAR_ROW = "  %4s %14s %14s %14s %16s";
     private static final String VESSEL_ROW = "  %-12s %-24s %14s %16s";
@@ -42,30 +42,17 @@ public final class OutlookReport {
         this.words = new OutlookWords(answer, shown);
     }
 
-    /**
-     * Tells the report that files were written.
-     *
-     * @param folder where they are
-     * @param files the files
-     */
+    @Override
     public void written(Path folder, List<ResultFile> files) {
         written = WrittenFiles.line(folder, files);
     }
 
-    /**
-     * Whether the house comes to a hazard in one of the years.
-     *
-     * @return true if the run of some worst day ends in one
-     */
+    @Override
     public boolean isHazard() {
         return words.isHazard();
     }
 
-    /**
-     * The report.
-     *
-     * @return lines of at most 79 columns, but for paths
-     */
+    @Override
     public String text() {
         text.setLength(0);
         words.alarm()

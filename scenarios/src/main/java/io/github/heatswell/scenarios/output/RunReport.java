@@ -21,7 +21,7 @@ import java.util.Locale;
 /**
  * What a run found, for reading on a terminal of 80 columns. Hazards come first.
  */
-public final class RunReport {
+public final class RunReport implements Report {
 
     private final Scenario scenario;
     private final RunFindings findings;
@@ -57,30 +57,17 @@ public final class RunReport {
         this.shown = new Shown(units);
     }
 
-    /**
-     * Tells the report that files were written.
-     *
-     * @param folder where they are
-     * @param files the files
-     */
+    @Override
     public void written(Path folder, List<ResultFile> files) {
         written = WrittenFiles.line(folder, files);
     }
 
-    /**
-     * Whether people may be hurt, by what happened in the run or by what the house is; then that stands first.
-     *
-     * @return true if there is a hazard
-     */
+    @Override
     public boolean isHazard() {
         return Hazards.in(result);
     }
 
-    /**
-     * The report.
-     *
-     * @return lines of at most 79 columns, but for paths
-     */
+    @Override
     public String text() {
         text.setLength(0);
         List<Finding> found = Findings.of(result);

@@ -22,7 +22,7 @@ import java.util.Locale;
 /**
  * Which vessel to buy, for reading on a terminal of 80 columns. Hazards of the house as it is come first.
  */
-public final class SizingReport {
+public final class SizingReport implements Report {
 
     /** A difference that moves the vessel by less than this (m3) is not worth a line. */
     private static final double WORTH_SAYING = 0.005e-3;
@@ -49,31 +49,18 @@ public final class SizingReport {
         this.shown = new Shown(units);
     }
 
-    /**
-     * Tells the report that files were written.
-     *
-     * @param folder where they are
-     * @param files the files
-     */
+    @Override
     public void written(Path folder, List<ResultFile> files) {
         written = WrittenFiles.line(folder, files);
     }
 
-    /**
-     * Whether people may be hurt by the house as it is, or still with the vessel.
-     *
-     * @return true if there is a hazard
-     */
+    @Override
     public boolean isHazard() {
         return Hazards.in(answer.asItIs().summary())
                 || answer.proposed().flatMap(RunResult::hazard).isPresent();
     }
 
-    /**
-     * The report.
-     *
-     * @return lines of at most 79 columns, but for paths
-     */
+    @Override
     public String text() {
         text.setLength(0);
         alarms();

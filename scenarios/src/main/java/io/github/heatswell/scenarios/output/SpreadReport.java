@@ -18,7 +18,7 @@ import java.util.function.DoubleFunction;
 /**
  * How far an answer may be off, for reading on a terminal of 80 columns.
  */
-public final class SpreadReport {
+public final class SpreadReport implements Report {
 
     private static final double[] SHARES = {0.05, 0.25, 0.5, 0.75, 0.95};
     private static final String ROW = "  %-12s %11s %11s %11s %11s %11s";
@@ -42,24 +42,20 @@ public final class SpreadReport {
         this.shown = new Shown(units);
     }
 
-    /**
-     * Tells the report that files were written.
-     *
-     * @param folder where they are
-     * @param files the files
-     */
+    @Override
     public void written(Path folder, List<ResultFile> files) {
         written = WrittenFiles.line(folder, files);
     }
 
-    /**
-     * The report.
-     *
-     * @return lines of at most 79 columns, but for paths
-     */
+    @Override
+    public boolean isHazard() {
+        return answer.hazardous().count() > 0;
+    }
+
+    @Override
     public String text() {
         text.setLength(0);
-        if (answer.hazardous().count() > 0) {
+        if (isHazard()) {
             text.append(Wrapped.lines(
                             "HAZARD: the run ends in one, in " + inWords(answer.hazardous()) + ".", "", "        "))
                     .append('\n');

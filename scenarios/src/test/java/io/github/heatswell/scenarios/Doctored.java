@@ -1,0 +1,105 @@
+package io.github.heatswell.scenarios;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+
+import io.github.heatswell.scenarios.command.EveryCommand;
+import io.github.heatswell.scenarios.command.Outcome;
+import java.io.File;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.Reader;
+import java.io.StringReader;
+import java.io.StringWriter;
+import java.net.MalformedURLException;
+import java.net.URL;
+import java.net.URLClassLoader;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import javax.tools.ToolProvider;
+
+/** The program with one class of it changed, for faults that the sound program does not have. */
+final class Doctored implements AutoCloseable {
+
+    private static final String ROOT = "io.github.heatswell.";
+
+    private final Path classes;
+    private final URLClassLoader loader;
+
+    /**
+     * Changes a class.
+     *
+     * @param scratch an empty folder for what is compiled
+     * @param module the folder of its module
+     * @param name its name behind {@code io.github.heatswell.}
+     * @param pattern what is replaced in its source, once
+     * @param replacement what stands there instead
+     */
+    Doctored(Path scratch, String module, String name, String pattern, String replacement) throws IOException {
+        String file = (ROOT + name).replace('.', '/') + ".java";
+        String source = Files.readString(Path.of("..", module, "src/main/java").resolve(file));
+        String changed = source.replaceFirst(pattern, replacement);
+        assertNotEquals(source, changed, "nothing to replace in " + file);
+        Path copy = scratch.resolve(Path.of(file).getFileName());
+        Files.writeString(copy, changed);
+        classes = Files.createDirectory(scratch.resolve("classes"));
+        StringWriter said = new StringWriter();
+        boolean compiled = ToolProvider.getSystemJavaCompiler()
+                .getTask(
+                        said,
+                        null,
+                        null,
+                        List.of("-proc:none", "-cp", System.getProperty("java.class.path"), "-d", classes.toString()),
+                        null,
+                        ToolProvider.getSystemJavaCompiler()
+                                .getStandardFileManager(null, null, null)
+                                .getJavaFileObjects(copy))
+                .call();
+        assertEquals(true, compiled, said.toString());
+        loader = new URLClassLoader(urls(), ClassLoader.getPlatformClassLoader());
+    }
+
+    /** Changes a class so that whoever needs it first gets an error. */
+    static Doctored failing(Path scratch, String module, String name, String error) throws IOException {
+        String simple = name.substring(name.lastIndexOf('.') + 1);
+        return new Doctored(
+                scratch,
+                module,
+                name,
+                "((?:class|record) " + simple + "\\b[^{]*\\{)",
+                "$1 static { if (true) throw new " + error + "(\"injected\"); }");
+    }
+
+    private URL[] urls() throws MalformedURLException {
+        List<URL> urls = new ArrayList<>(List.of(classes.toUri().toURL()));
+        for (String entry : System.getProperty("java.class.path").split(File.pathSeparator)) {
+            urls.add(Path.of(entry).toUri().toURL());
+        }
+        return urls.toArray(URL[]::new);
+    }
+
+    /** The class path with the changed class first. */
+    String classPath() {
+        return classes + File.pathSeparator + System.getProperty("java.class.path");
+    }
+
+    /** Executes a command line; what the interview asks is answered. */
+    Outcome execute(List<String> line) throws ReflectiveOperationException {
+        StringWriter out = new StringWriter();
+        StringWriter err = new StringWriter();
+        Object program = loader.loadClass(ROOT + "scenarios.command.CommandFactory")
+                .getMethod("heatswell", PrintWriter.class, PrintWriter.class, Reader.class)
+                .invoke(null, new PrintWriter(out), new PrintWriter(err), new StringReader(EveryCommand.ANSWERS));
+        Object status = loader.loadClass("picocli.CommandLine")
+                .getMethod("execute", String[].class)
+                .invoke(program, (Object) line.toArray(String[]::new));
+        return new Outcome((int) status, out.toString(), err.toString());
+    }
+
+    @Override
+    public void close() throws IOException {
+        loader.close();
+    }
+}

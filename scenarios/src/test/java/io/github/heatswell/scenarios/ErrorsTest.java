@@ -1,0 +1,127 @@
+package io.github.heatswell.scenarios;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.scenarios.command.EveryCommand;
+import io.github.heatswell.scenarios.command.Outcome;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Whatever is thrown below the command line is one line and a status of its own, and nothing is half written. */
+class ErrorsTest {
+
+    private static final int FAILED = 5;
+
+    @TempDir
+    private Path temporary;
+
+    static Stream<Arguments> everywhere() {
+        Stream<Arguments> places = Stream.of(
+                        Arguments.of("core", "simulation.Engine"),
+                        Arguments.of("scenarios", "scenarios.output.FileTransaction"))
+                .flatMap(place -> Stream.of(
+                                "StackOverflowError",
+                                "OutOfMemoryError",
+                                "NoClassDefFoundError",
+                                "AssertionError",
+                                "IllegalStateException")
+                        .map(error -> Arguments.of(place.get()[0], place.get()[1], error)));
+        Stream<Arguments> more = Stream.of(
+                Arguments.of("charts", "charts.drawing.SvgWriter", "StackOverflowError"),
+                Arguments.of("scenarios", "scenarios.file.ScenarioBinder", "AssertionError"),
+                Arguments.of("scenarios", "scenarios.file.Change", "StackOverflowError"),
+                Arguments.of("scenarios", "scenarios.output.SummaryJson", "OutOfMemoryError"),
+                Arguments.of("scenarios", "scenarios.output.RunRows", "OutOfMemoryError"),
+                Arguments.of("scenarios", "scenarios.command.Folders", "LinkageError"));
+        return Stream.concat(places, more);
+    }
+
+    @ParameterizedTest
+    @MethodSource("everywhere")
+    void anErrorIsOneLineAndNothingIsWritten(String module, String name, String error) throws Exception {
+        Path out = temporary.resolve("out");
+        EveryCommand.earlier(out);
+        Map<String, String> before = EveryCommand.contents(out);
+        try (Doctored program =
+                Doctored.failing(Files.createDirectory(temporary.resolve("scratch")), module, name, error)) {
+            Outcome outcome = program.execute(
+                    List.of("run", "orchard-lodge", "--set", "tank.volume=150L", "--out", out.toString()));
+            assertEquals(FAILED, outcome.status(), outcome.err());
+            assertEquals("", outcome.out());
+            assertEquals(1, outcome.err().lines().count(), outcome.err());
+            String said = error.equals("OutOfMemoryError")
+                    ? "there is not enough memory"
+                    : "this is a fault of Heatswell, please report it: ";
+            assertTrue(outcome.err().contains(said), outcome.err());
+        }
+        assertEquals(before, EveryCommand.contents(out));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"compare", "size", "map", "spread", "diagnose", "outlook", "lessons", "interview"})
+    void soItIsForEveryCommand(String name) throws Exception {
+        Path out = temporary.resolve("out");
+        List<String> line =
+                EveryCommand.lines(out, EveryCommand.readings(temporary)).get(name);
+        try (Doctored program = Doctored.failing(
+                Files.createDirectory(temporary.resolve("scratch")),
+                "core",
+                "simulation.Engine",
+                "StackOverflowError")) {
+            Outcome outcome = program.execute(line);
+            assertEquals(FAILED, outcome.status(), outcome.err());
+            assertEquals(1, outcome.err().lines().count(), outcome.err());
+            assertTrue(outcome.err().contains("nothing was written: this is a fault of Heatswell"), outcome.err());
+        }
+        assertFalse(Files.exists(out) && !name.equals("interview"));
+    }
+
+    /** The class that puts the command line together cannot be loaded: nothing in it can catch that. */
+    @Test
+    void aDamagedProgramIsOneLineToo() throws Exception {
+        try (Doctored program =
+                Doctored.failing(temporary, "scenarios", "scenarios.command.CommandFactory", "LinkageError")) {
+            List<String> command = new ArrayList<>(Child.heatswell("list"));
+            command.set(command.indexOf("-cp") + 1, program.classPath());
+            Child.Ended ended = Child.run(command);
+            assertEquals(FAILED, ended.status());
+            assertEquals(
+                    "heatswell: the program cannot be started: java.lang.LinkageError: injected\n",
+                    ended.err().replace("\r\n", "\n"));
+        }
+    }
+
+    /** From too little to begin with to just enough: either everything is written, or nothing and the line says so. */
+    @ParameterizedTest
+    @ValueSource(strings = {"10m", "16m", "24m"})
+    void tooLittleMemoryWritesNothing(String heap) throws Exception {
+        Path out = temporary.resolve("out");
+        List<String> command = new ArrayList<>(Child.heatswell(
+                "run", "orchard-lodge", "--set", "run.duration=20 min", "--sample", "1s", "--out", out.toString()));
+        command.add(1, "-Xmx" + heap);
+        Child.Ended ended = Child.run(command);
+        if (ended.status() == 0) {
+            try (Stream<Path> files = Files.list(out)) {
+                assertEquals(6, files.count());
+            }
+        } else {
+            assertEquals(FAILED, ended.status(), ended.err());
+            assertEquals(1, ended.err().lines().count(), ended.err());
+            assertTrue(ended.err().contains("memory"), ended.err());
+            assertEquals("", ended.out());
+            assertFalse(Files.exists(out), ended.err());
+        }
+    }
+}
