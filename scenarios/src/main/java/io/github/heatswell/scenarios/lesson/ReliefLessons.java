@@ -415,9 +415,9 @@ final class ReliefLessons {
                         Kind.TIME,
                         run -> Look.timeWhen(run.result(0), Channel.WATER_MEAN, VERY_HOT))
                 .reading(
-                        "Time until the cut-out acts",
-                        Kind.TIME,
-                        run -> Look.time(run.result(1), EventKind.CUT_OUT_TRIPPED))
+                        "Water temperature after two hours, with a cut-out",
+                        Kind.TEMPERATURE,
+                        run -> Look.at(run.result(1), Channel.WATER_MEAN, 2 * HOUR))
                 .build();
     }
 

@@ -105,9 +105,9 @@ final class VesselLessons {
                 .expect("With the vessel it stays shut.", run -> !Look.opened(run.result(1)))
                 .expect("The gas follows Boyle's law.", run -> Math.abs(boyle(run.result(1)) - 1) < 1e-3)
                 .reading(
-                        "Gauge after one hour, with the vessel",
+                        "Gauge after half an hour, with the vessel",
                         Kind.GAUGE_PRESSURE,
-                        run -> Look.at(run.result(1), Channel.GAUGE_READING, HOUR))
+                        run -> Look.at(run.result(1), Channel.GAUGE_READING, HOUR / 2))
                 .reading(
                         "Gauge after two hours, no vessel",
                         Kind.GAUGE_PRESSURE,
@@ -212,9 +212,9 @@ final class VesselLessons {
                         "Far below, about half the vessel is full of water at the start.",
                         run -> Math.abs(Look.fullAtStart(run.result(1)) - 0.5) < 0.02)
                 .reading(
-                        "Gauge after one hour, precharge at the supply pressure",
+                        "Gauge after half an hour, precharge far below",
                         Kind.GAUGE_PRESSURE,
-                        run -> Look.at(run.result(0), Channel.GAUGE_READING, HOUR))
+                        run -> Look.at(run.result(1), Channel.GAUGE_READING, HOUR / 2))
                 .reading(
                         "Time until the relief valve opens, precharge far above",
                         Kind.TIME,
@@ -352,9 +352,9 @@ final class VesselLessons {
                         run -> !Look.opened(run.result(1)) && !Look.opened(run.result(2)))
                 .reading("Time until the relief valve opens, small vessel", Kind.TIME, run -> opening(run.result(0)))
                 .reading(
-                        "Gauge after one hour, medium vessel",
+                        "Gauge after half an hour, medium vessel",
                         Kind.GAUGE_PRESSURE,
-                        run -> Look.at(run.result(1), Channel.GAUGE_READING, HOUR))
+                        run -> Look.at(run.result(1), Channel.GAUGE_READING, HOUR / 2))
                 .reading(
                         "Gauge after one hour, large vessel",
                         Kind.GAUGE_PRESSURE,
@@ -472,9 +472,9 @@ final class VesselLessons {
                 .expect("New, the valve stays shut.", run -> !Look.opened(run.result(0)))
                 .expect("In the end the valve opens.", run -> Look.opened(run.result(2)))
                 .reading(
-                        "Gauge after one hour, newly charged",
+                        "Gauge after one hour, some gas lost",
                         Kind.GAUGE_PRESSURE,
-                        run -> Look.at(run.result(0), Channel.GAUGE_READING, HOUR))
+                        run -> Look.at(run.result(1), Channel.GAUGE_READING, HOUR))
                 .reading("Time until the relief valve opens, some gas lost", Kind.TIME, run -> opening(run.result(1)))
                 .reading("Time until the relief valve opens, most gas lost", Kind.TIME, run -> opening(run.result(2)))
                 .build();

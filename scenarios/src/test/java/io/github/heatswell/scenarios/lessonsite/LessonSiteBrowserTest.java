@@ -218,6 +218,26 @@ class LessonSiteBrowserTest {
         return Double.parseDouble(text.replaceAll("^([0-9.]+).*", "$1"));
     }
 
+    /** The rest unfolds only once something was chosen, by key as by mouse, and speaks to the guess. */
+    @Test
+    void theRestUnfoldsOnceSomethingWasChosen() throws Exception {
+        Lesson lesson = Lessons.all().get(0);
+        Path wrapper = site.resolve("choose.html");
+        Files.writeString(
+                wrapper,
+                own("/io/github/heatswell/scenarios/lessonsite/choose.html").replace("PAGE", lesson.id() + ".html"));
+        Browser.Outcome outcome = browser.load(wrapper);
+        assertFalse(outcome.log().contains("CONSOLE"), outcome.log());
+        List<String[]> lines = moved(outcome.page());
+        assertEquals(List.of("refused", "false", "Choose an answer first.", "true"), List.of(lines.get(0)));
+        assertEquals(List.of("chosen", "true"), List.of(lines.get(1)).subList(0, 2));
+        assertTrue(
+                lines.get(1)[2].startsWith("You predicted: ") && lines.get(1)[2].endsWith("the way it came."),
+                lines.get(1)[2]);
+        assertEquals(List.of("right", "That is what you predicted."), List.of(lines.get(2)));
+        assertEquals(List.of("replies", "false"), List.of(lines.get(3)));
+    }
+
     @Test
     void withoutScriptTheStillPictureIsThere() throws Exception {
         String page = Files.readString(site.resolve("the-precharge.html"));
@@ -229,6 +249,7 @@ class LessonSiteBrowserTest {
                 loaded.contains("<section id=\"explore\" aria-labelledby=\"explore-head\" hidden"), "no dead slider");
         assertTrue(loaded.contains("<fieldset id=\"units\" class=\"units\" hidden"), "no dead choice");
         assertTrue(loaded.contains("<span class=\"us\">"), "both units");
+        assertTrue(loaded.contains("<dl class=\"replies\" id=\"replies\">"), "all replies");
     }
 
     @Test

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.finding.Measure;
 import io.github.heatswell.finding.Statement;
 import io.github.heatswell.scenarios.file.ScenarioReader;
 import io.github.heatswell.scenarios.lesson.Claim;
@@ -17,6 +18,7 @@ import io.github.heatswell.scenarios.lesson.LessonSlider;
 import io.github.heatswell.scenarios.lesson.Lessons;
 import io.github.heatswell.scenarios.lesson.Prediction;
 import io.github.heatswell.scenarios.lesson.TryIt;
+import io.github.heatswell.scenarios.lesson.WorksheetRow;
 import io.github.heatswell.scenarios.output.ResultFile;
 import io.github.heatswell.scenarios.output.ResultFolder;
 import io.github.heatswell.source.Source;
@@ -47,6 +49,8 @@ class LessonSiteTest {
 
     private static final long LARGEST = 5_000_000;
     private static final String HOSTILE = "<script>alert('x')</script> \"quoted\" & </title> \u202e";
+
+    private static final Pattern MEASURE = Pattern.compile("(\\d+(?:\\.\\d+)?) (\\S+)");
 
     @TempDir
     private static Path site;
@@ -149,6 +153,88 @@ class LessonSiteTest {
                     Files.readString(site.resolve(lesson.id() + ".yaml")).strip(),
                     texts.item(1).getTextContent().strip());
         }
+    }
+
+    /** A reading asks for what no sentence and no label says: in any of the units, to one part in two hundred. */
+    @Test
+    void readingsStandInThePictureAlone() {
+        for (Lesson lesson : Lessons.all()) {
+            assertFalse(lesson.worksheet().isEmpty(), lesson.id());
+            String said = said(PAGES.get(lesson.id() + ".html"));
+            for (WorksheetRow.Answer answer : LessonRun.of(lesson).answers()) {
+                for (UnitSystem units : UnitSystem.values()) {
+                    String text = answer.value().text(units);
+                    boolean isTime = answer.value().kind() == Measure.Kind.TIME;
+                    String minutes = Math.round(answer.value().value() / 60) + " min";
+                    boolean found = isTime ? said.contains(text) || said.contains(" " + minutes) : isSaid(said, text);
+                    assertFalse(found, lesson.id() + " says " + text + ": " + answer.label());
+                }
+            }
+        }
+    }
+
+    /** All words of a page and of its pictures, without the values the slider holds. */
+    private static String said(String page) {
+        return page.replaceAll("(?s)<pre.*?</pre>", " ")
+                .replaceAll("<[^>]*>", " ")
+                .replace('\u00a0', ' ')
+                .replaceAll("\\s+", " ");
+    }
+
+    private static boolean isSaid(String said, String text) {
+        Matcher first = MEASURE.matcher(text);
+        assertTrue(first.find(), text);
+        Matcher any = MEASURE.matcher(said);
+        while (any.find()) {
+            double difference = Double.parseDouble(any.group(1)) - Double.parseDouble(first.group(1));
+            if (any.group(2).equals(first.group(2))
+                    && Math.abs(difference) <= 0.005 * Double.parseDouble(first.group(1))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    @Test
+    void noPageOfTheClassLeadsToTheAnswers() {
+        PAGES.forEach((name, page) -> assertEquals(
+                name.equals("teachers.html"), page.contains("href=\"answers.html\""), name + " and the answers"));
+    }
+
+    /** Each picture says in words what it shows itself. */
+    @Test
+    void everyPictureHasItsOwnWords() throws Exception {
+        for (Lesson lesson : Lessons.all()) {
+            NodeList pictures = parsed(PAGES.get(lesson.id() + ".html")).getElementsByTagName("svg");
+            Set<String> words = new HashSet<>();
+            for (int i = 0; i < pictures.getLength(); i++) {
+                assertTrue(words.add(((Element) pictures.item(i)).getAttribute("aria-label")), lesson.id());
+            }
+        }
+        String reducing = PAGES.get("the-runaway-heater.html");
+        assertTrue(reducing.contains("aria-label=\"Chart of the gauge pressure over time. with a cut-out: from"));
+    }
+
+    @Test
+    void whatIsAnsweredIsReadOut() throws Exception {
+        for (Lesson lesson : Lessons.all()) {
+            String page = PAGES.get(lesson.id() + ".html");
+            int verdict = page.indexOf("<p id=\"verdict\" class=\"verdict\" role=\"status\" aria-live=\"polite\"");
+            assertTrue(
+                    verdict > 0 && verdict < page.indexOf("<details id=\"look\""),
+                    "outside what is folded: " + lesson.id());
+        }
+    }
+
+    @Test
+    void picturesTakeTheColoursOfHighContrast() {
+        for (String css :
+                List.of(LessonSite.own("lessons.css"), io.github.heatswell.scenarios.markup.Html.styleSheet())) {
+            String forced = css.substring(css.indexOf("@media (forced-colors: active)"));
+            assertTrue(
+                    forced.contains("CanvasText") && forced.contains("figure svg [fill=\"white\"] { fill: Canvas; }"));
+        }
+        assertTrue(PAGES.get("the-precharge.html").contains("<g fill=\"white\""), "the paper is known by its colour");
     }
 
     @Test
