@@ -276,15 +276,15 @@ final class HouseLessons {
                         "More is released by the mixed tank.",
                         run -> Look.relieved(run.result(1)) > Look.relieved(run.result(0)))
                 .reading(
-                        "Time from the start until the relief valve opens, cold below hot",
-                        Kind.TIME,
-                        run -> opening(run.result(0)))
+                        "Released by half past seven (07:30), cold below hot",
+                        Kind.VOLUME,
+                        run -> Look.at(run.result(0), Channel.RELIEVED_TOTAL, HOUR))
                 .reading(
-                        "Gauge after two hours, all mixed",
+                        "Gauge at nine o'clock (09:00), all mixed",
                         Kind.GAUGE_PRESSURE,
-                        run -> Look.at(run.result(1), Channel.GAUGE_READING, 2 * HOUR))
+                        run -> Look.at(run.result(1), Channel.GAUGE_READING, 2.5 * HOUR))
                 .reading(
-                        "Released after one hour, all mixed",
+                        "Released by half past seven (07:30), all mixed",
                         Kind.VOLUME,
                         run -> Look.at(run.result(1), Channel.RELIEVED_TOTAL, HOUR))
                 .build();

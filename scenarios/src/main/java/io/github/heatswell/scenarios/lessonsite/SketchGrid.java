@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.lessonsite;
 
+import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
@@ -79,6 +80,15 @@ final class SketchGrid {
         return Svg.of(svg.toString(), "Empty graph: " + name + " over time.", "sketch-");
     }
 
+    /** Where the lesson's picture has the time of day, the time at which it begins. */
+    private String beginning() {
+        HotWaterSystem house = shown.get(0).system();
+        long minutes = Math.round(house.start().timeOfDay() / MINUTE);
+        return house.draws().draws().isEmpty()
+                ? "the start"
+                : String.format(Locale.ROOT, "%02d:%02d", minutes / 60, minutes % 60);
+    }
+
     /** Where a relief valve would open: who expects that must have room to draw it. */
     private double reliefSet() {
         double set = 0;
@@ -127,7 +137,7 @@ final class SketchGrid {
                 (LEFT + WIDTH - RIGHT) / 2.0,
                 HEIGHT - 4,
                 "middle",
-                "time since the start (" + (unit == HOUR ? "h" : "min") + ")");
+                "time since " + beginning() + " (" + (unit == HOUR ? "h" : "min") + ")");
     }
 
     private double value(RunResult result, int index) {
