@@ -9,6 +9,8 @@ import io.github.heatswell.scenarios.file.InvalidScenarioException;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.file.ScenarioReader;
 import io.github.heatswell.scenarios.file.Sources;
+import io.github.heatswell.scenarios.generated.RandomScenario;
+import io.github.heatswell.scenarios.generated.RandomScenarios;
 import io.github.heatswell.simulation.SimulationException;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -26,6 +28,9 @@ import org.junit.jupiter.api.io.TempDir;
 class ScenarioFuzzTest {
 
     private static final int ONE_IN = 50;
+    /** How many random files are mutated beside those that come with the program. */
+    private static final int RANDOM = 40;
+
     private static final Duration SHORT = Duration.ofDays(1);
 
     @TempDir
@@ -38,6 +43,10 @@ class ScenarioFuzzTest {
     void anyFileIsReadOrRefused(TestReporter reporter) {
         List<String> texts = new ArrayList<>(List.of(Sources.FULL, Sources.RICH));
         Catalogue.names().forEach(name -> texts.add(Catalogue.text(name)));
+        for (int seed = 0; seed < RANDOM; seed++) {
+            RandomScenario file = RandomScenarios.tame(seed);
+            texts.add(seed % 4 == 0 ? file.json() : file.yaml());
+        }
         cases = new Cases(folder.resolve("house.yaml"), YamlMutations.ALL, texts);
         cases.all(reporter, this::use);
         reporter.publishEntry(read + " of them are scenarios");

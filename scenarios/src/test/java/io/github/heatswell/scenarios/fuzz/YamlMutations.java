@@ -88,6 +88,7 @@ final class YamlMutations {
             (text, chance) -> chance.of(LINES) + text,
             (text, chance) -> text + chance.of(LINES),
             YamlMutations::nested,
+            YamlMutations::longList,
             YamlMutations::bomb);
 
     private YamlMutations() {}
@@ -103,6 +104,13 @@ final class YamlMutations {
         String value =
                 (list ? "[" : "{ a: ").repeat(depth) + "1" + (chance.oneIn(3) ? "" : (list ? "]" : "}").repeat(depth));
         return Spots.replaced(text, Spots.VALUE, chance, value);
+    }
+
+    /** A line again and again, as an item of a list where it is one. */
+    private static String longList(String text, Chance chance) {
+        String line = Spots.drawn(text, Spots.LINE, chance);
+        int times = chance.of(List.of(3, 21, 51, 201, 301, 501, 2_000));
+        return line.length() * times > 200_000 ? text : Spots.replaced(text, Spots.LINE, chance, line.repeat(times));
     }
 
     private static String bomb(String text, Chance chance) {
