@@ -4,6 +4,7 @@ import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.source.Source;
 import io.github.heatswell.units.LengthUnit;
+import io.github.heatswell.units.Limits;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.RatioUnit;
@@ -32,7 +33,6 @@ import java.util.Objects;
 public final class SizingTarget {
 
     private static final double RELIEF_MARGIN = 0.03;
-    private static final double LEAST = 1;
     private static final double HIGHEST = 25e5;
     private static final Source CODE =
             new Source("IPC 604.8 by way of IPC 607.3, as adopted in Philadelphia P-607.3", Source.Standing.SEEN);
@@ -170,7 +170,7 @@ public final class SizingTarget {
         /**
          * Sets the highest pressure the local code allows in the building.
          *
-         * @param value the pressure, 1 Pa to 25 bar (gauge)
+         * @param value the pressure, above 0 to 25 bar (gauge)
          * @return this builder
          * @throws IllegalArgumentException if the pressure is outside its range
          */
@@ -193,7 +193,7 @@ public final class SizingTarget {
         /**
          * Sets the highest pressure the vessel is made for.
          *
-         * @param value the pressure, 1 Pa to 25 bar (gauge)
+         * @param value the pressure, above 0 to 25 bar (gauge)
          * @return this builder
          * @throws IllegalArgumentException if the pressure is outside its range
          */
@@ -220,7 +220,7 @@ public final class SizingTarget {
         /**
          * Sets a bound of the caller's own, which rules if it is the lowest.
          *
-         * @param value the pressure, 1 Pa to 25 bar (gauge)
+         * @param value the pressure, above 0 to 25 bar (gauge)
          * @return this builder
          * @throws IllegalArgumentException if the pressure is outside its range
          */
@@ -268,11 +268,8 @@ public final class SizingTarget {
         }
 
         private Pressure checked(String field, Pressure value) {
-            double gauge = Objects.requireNonNull(value, field).gauge(atmosphere);
-            if (!(gauge >= LEAST && gauge <= HIGHEST)) {
-                throw new IllegalArgumentException(
-                        field + ": " + value + " is outside the allowed range, above 0 bar to 25 bar");
-            }
+            Limits.above(field, 0, HIGHEST)
+                    .check(Pressure.gauge(Objects.requireNonNull(value, field).gauge(atmosphere), PressureUnit.PASCAL));
             return value;
         }
     }

@@ -12,12 +12,12 @@ import java.util.Optional;
 /** How long to simulate and how finely to sample, while being read. */
 final class RunDraft {
 
-    /** As the simulation allows (s). */
+    /** As the simulation allows (s); a run has two samples at least, so that it is no shorter either. */
     private static final double SHORTEST_SAMPLE = 1;
     /** As the simulation allows: a hundred years of 365.25 days (s). */
     private static final double LONGEST = 36_525 * 86_400.0;
 
-    private static final Limits DURATION = Limits.above("duration", 0, LONGEST);
+    private static final Limits DURATION = Limits.between("duration", SHORTEST_SAMPLE, LONGEST);
     private static final Limits SAMPLE = Limits.between("sample", SHORTEST_SAMPLE, LONGEST);
     /** As the simulation allows. */
     private static final double MOST_SAMPLES = 20_000_000;
@@ -37,11 +37,11 @@ final class RunDraft {
 
     void duration(double value, DurationUnit unit) {
         double seconds = unit.toSi(value);
-        if (!(seconds > 0 && seconds <= LONGEST)) {
+        if (!DURATION.contains(seconds) || seconds > LONGEST) {
             throw new IllegalArgumentException(
-                    DURATION.outside(value, unit) + " is outside the allowed range, above 0 s to 36525 d");
+                    DURATION.outside(value, unit) + " is outside the allowed range, 1 s to 36525 d");
         }
-        duration = seconds;
+        duration = Math.max(SHORTEST_SAMPLE, seconds);
     }
 
     void sample(double value, DurationUnit unit) {

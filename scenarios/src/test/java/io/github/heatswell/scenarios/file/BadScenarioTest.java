@@ -77,7 +77,7 @@ class BadScenarioTest {
             gas-time-constant: 30 s   | gas-time-constant: 2 h  | 10:82 | vessel.gas-time-constant: 2 h is outside the allowed range
             water: 40 degC            | water: 140 degC         | 11:17 | start.water: 140 degC is outside the allowed range
             pressure: 4.5 bar         | pressure: 3 bar         | 11:36 | start.pressure: 3 bar is below the supply pressure of 4.2 bar
-            duration: 4 h             | duration: 0 h           | 12:18 | run.duration: 0 h is outside the allowed range, above 0 s to 36525 d
+            duration: 4 h             | duration: 0 h           | 12:18 | run.duration: 0 h is outside the allowed range, 1 s to 36525 d
             duration: 4 h             | duration: 200 years     | 12:18 | run.duration: 'years' is no unit known here; a time is given in s, min, h or d
             duration: 4 h             | duration: 4 m           | 12:18 | run.duration: 'm' is a unit of length; a time is given in s, min, h or d
             sample: 1 min             | sample: 0.5 s           | 12:31 | run.sample: 0.5 s is outside the allowed range, 1 s to the duration of the run

@@ -116,8 +116,6 @@ final class Belongings {
         if (run.has("sample")) {
             double least = Math.min(duration, Math.max(1, duration / 5000));
             run.put("sample", numbers.between(Format.single("run.sample"), least, Math.max(least, duration / 10)));
-        } else if (duration < 1) {
-            run.remove("duration");
         }
     }
 
