@@ -42,6 +42,8 @@ final class Balance {
     static final double LITTLE_DROOP = 10;
     /** An equilibrium reached faster than this (s) is worth treating as settled; a slower one is simply integrated. */
     static final double FAST = 5;
+    /** A settled pressure whose equilibrium is reached no faster than this (s) is integrated again. */
+    static final double SLOW = 2 * FAST;
 
     private static final int MOST_PASSES = 20;
 
@@ -67,14 +69,19 @@ final class Balance {
     private double mixedDensity;
 
     private double seatFlow;
+    private double seatSlope;
     private double leakFlow;
+    private double leakSlope;
     private double drawFlow;
 
     private double pressureRate;
     private double supplyFlow;
     private double reliefFlow;
     private double topFlow;
+    private double topGiven;
     private double stiffness;
+    private double slope;
+    private double beyond;
     private double settlingSlope;
 
     Balance(Plant plant, StateVector vector, LiquidWater water) {
@@ -154,19 +161,31 @@ final class Balance {
         column.prepare(y, vector, modes);
         branch.prepare(y, modes.diaphragm, cold, conditions.coldRate());
         relief.prepare(p, modes, cold.density(), column.topDensity());
-        seatFlow = conditions.supplyOpen() && modes.rule != PressureRule.RETURNING
-                ? cold.density() * plant.feed.throughSeat(p, y[StateVector.STREET])
-                : 0;
-        leakFlow = plant.leakage > 0 && p > plant.atmosphere
-                ? cold.density() * plant.leakage * Math.sqrt(p - plant.atmosphere)
-                : 0;
+        prepareSeat(p, y[StateVector.STREET], modes.rule);
+        leakFlow = 0;
+        leakSlope = 0;
+        if (plant.leakage > 0 && p > plant.atmosphere) {
+            leakFlow = cold.density() * plant.leakage * Math.sqrt(p - plant.atmosphere);
+            leakSlope = leakFlow / (2 * (p - plant.atmosphere));
+        }
         drawFlow = conditions.draw() == null
                 ? 0
                 : hotFlow(y[StateVector.COLD], column.topTemperature(), column.topDensity());
-        settlingSlope = relief.slope()
+        slope = relief.slope() + relief.seepSlope() + leakSlope + seatSlope;
+        beyond = 0;
+        settlingSlope = slope
                 + (modes.rule == PressureRule.FILLING
                         ? cold.density() * plant.feed.fillingSlope(p, y[StateVector.STREET])
                         : 0);
+    }
+
+    private void prepareSeat(double p, double street, PressureRule rule) {
+        seatFlow = 0;
+        seatSlope = 0;
+        if (plant.feed.leaks() && conditions.supplyOpen() && rule != PressureRule.RETURNING) {
+            seatFlow = cold.density() * plant.feed.throughSeat(p, street);
+            seatSlope = cold.density() * plant.feed.seatSlope(p, street);
+        }
     }
 
     /** Cold water stands at one pressure for most of a day, and at one temperature: its properties are looked up once. */
@@ -219,7 +238,8 @@ final class Balance {
         pressureRate = rate;
         reliefFlow = relief.open();
         topFlow = relief.onTop();
-        TankColumn.Linear inflow = column.inflow(topDrain(), topFlow, rate, cold.enthalpy());
+        topGiven = topDrain();
+        TankColumn.Linear inflow = column.inflow(topGiven, topFlow, rate, cold.enthalpy());
         supplyFlow =
                 branch.stiffness() * rate + branch.source() + relief.onBranch() + drain() + inflow.at(rate, topFlow);
         stiffness = branch.stiffness() + inflow.byPressure;
@@ -246,11 +266,11 @@ final class Balance {
     }
 
     /**
-     * By how much less (-) the outlet gives way to what it is asked for, because an open relief valve passes less with every
-     * pascal that it falls.
+     * By how much less (-) the outlet gives way to what it is asked for, because open relief valves and leaking seats pass less
+     * with every pascal that it falls.
      */
     private double resistance() {
-        return 1 + plant.feed.droop * relief.slope() / cold.density();
+        return 1 + plant.feed.droop * slope / cold.density();
     }
 
     /** The pressure (Pa, absolute) at which the feed gives what is needed at a pressure that stands still. */
@@ -298,9 +318,10 @@ final class Balance {
         supplyFlow = feed;
         reliefFlow = relief.open();
         topFlow = relief.onTop();
+        topGiven = topDrain();
         int passes = 0;
         do {
-            TankColumn.Linear inflow = column.inflow(topDrain(), topFlow, pressureRate, cold.enthalpy());
+            TankColumn.Linear inflow = column.inflow(topGiven, topFlow, pressureRate, cold.enthalpy());
             stiffness = branch.stiffness() + inflow.byPressure;
             double surplus = feed - relief.onBranch() - drain() - branch.source() - inflow.at(0, topFlow);
             pressureRate = surplus / stiffness;
@@ -309,39 +330,54 @@ final class Balance {
     }
 
     /**
-     * The valves' flow curve equals the expansion flow at every moment, so pressure drifts as the expansion flow does:
-     * {@code dp/dt = (d/dt expansion) / (d flow/dp)}. What the valves pass is then taken from the balance and not from
-     * their curves, which closes the books exactly.
+     * What leaves by open valves and leaking seats equals what the water grows by at every moment, so pressure drifts as that
+     * does: {@code dp/dt = (d/dt excess) / (d flow/dp)}, with the excess of the growth over the flows by their curves, a little
+     * of which fills the house on the way. What really flows is then taken from the balance and not from the curves, each flow in
+     * the proportion of its slope, which closes the books exactly.
      */
     private void solveSettled(double[] y, Modes modes, double[] rates) {
         supplyFlow = 0;
-        double byCurves = relief.open();
-        double topShare = byCurves > 0 ? relief.onTop() / byCurves : 0;
-        double curveSlope = relief.slope();
-        double expansion = passedAt(0, topShare);
-        column.fill(0, topShare * expansion, rates, vector.lowest);
+        double now = excess(0);
+        column.fill(0, topFlow, rates, vector.lowest);
         rates[StateVector.STREET] = 0;
         double step = lookAhead(y, rates);
+        if (plant.hasGasState()) {
+            probe[StateVector.GAS] += step * branch.gasTemperatureRate(y, modes.diaphragm, 0);
+        }
         prepare(probe, modes);
-        double drift = (passedAt(0, topShare) - expansion) / step;
+        double drift = (excess(0) - now) / step;
         prepare(y, modes);
-        pressureRate = (drift + (expansion - byCurves) / RETURN_TIME) / curveSlope;
-        reliefFlow = passedAt(pressureRate, topShare);
-        topFlow = topShare * reliefFlow;
+        // where nothing yields any more the run is about to leave this rule, and until then may not run away
+        double steep = Math.max(slope, stiffness / SLOW);
+        double follows = (drift + seatSlope * conditions.streetRate()) / steep;
+        pressureRate = follows + (now - stiffness * follows) / steep / RETURN_TIME;
+        double passed = excess(pressureRate);
+        beyond = slope > 0 ? passed / slope : 0;
+        reliefFlow = relief.open() + beyond * relief.slope();
+        leakFlow += beyond * leakSlope;
+        seatFlow -= beyond * seatSlope;
     }
 
-    /** What the valves must pass (kg/s) for the pressure to change at a rate (Pa/s). */
-    private double passedAt(double rate, double topShare) {
-        double passed = relief.open();
+    /**
+     * What must leave (kg/s) beyond the flows by their curves for the pressure to change at a rate (Pa/s). Of that, valves on
+     * the tank take their part of the slope.
+     */
+    private double excess(double rate) {
+        double topShare = slope > 0 ? relief.topSlope() / slope : 0;
+        topGiven = topDrain() + relief.onTop();
+        double excess = 0;
         int passes = 0;
         do {
-            TankColumn.Linear inflow = column.inflow(topDrain(), topShare * passed, rate, cold.enthalpy());
+            topFlow = topShare * excess;
+            TankColumn.Linear inflow = column.inflow(topGiven, topFlow, rate, cold.enthalpy());
             stiffness = branch.stiffness() + inflow.byPressure;
-            passed = -(branch.stiffness() * rate + branch.source() + drain() + inflow.at(rate, 0))
-                    / (1 - topShare + topShare * inflow.byRelief);
+            double missing =
+                    branch.stiffness() * rate + branch.source() + relief.onBranch() + drain() + inflow.at(rate, 0);
+            excess = -missing / (1 - topShare + topShare * inflow.byRelief);
             passes++;
-        } while (!column.agrees(rate, topShare * passed) && passes < MOST_PASSES);
-        return passed;
+        } while (!column.agrees(rate, topShare * excess) && passes < MOST_PASSES);
+        topFlow = topShare * excess;
+        return excess;
     }
 
     private void fill(double[] y, Modes modes, double[] rates) {
@@ -360,9 +396,9 @@ final class Balance {
         rates[StateVector.HEAT_LOST] = column.lost();
         double port = (tankInflow > 0 ? cold.enthalpy() : column.bottomEnthalpy()) - referenceEnthalpy;
         rates[StateVector.CARRIED] = tankInflow * port
-                - (topDrain() + topFlow) * (column.topEnthalpy() - referenceEnthalpy)
+                - (topGiven + topFlow) * (column.topEnthalpy() - referenceEnthalpy)
                 - p * column.shellRate(pressureRate);
-        relief.fill(p, modes, reliefFlow, rates);
+        relief.fill(p, modes, beyond, rates);
     }
 
     private void fillSupply(PressureRule rule, double[] rates) {
@@ -387,7 +423,12 @@ final class Balance {
 
     /** Mass flow (kg/s) through all relief valves, closed seats included, as last evaluated. */
     double givenOff() {
-        return reliefFlow + relief.branchSeep() + relief.topSeep();
+        return reliefFlow + seep();
+    }
+
+    /** Mass flow (kg/s) past the closed seats of relief valves as last evaluated. */
+    private double seep() {
+        return relief.branchSeep() + relief.topSeep() + beyond * relief.seepSlope();
     }
 
     /** Whether the outlet of a reducing valve is below its standing pressure, and so follows the flow. */
@@ -419,22 +460,37 @@ final class Balance {
         return settlingTime() < FAST && Math.abs(distanceFromFollowing(y)) <= within;
     }
 
-    /** How far (Pa) the pressure is above its equilibrium with what flows, to first order, as last evaluated. */
+    /**
+     * How far (Pa) the pressure is above its equilibrium with what flows, to first order, as last evaluated. What leaves by the
+     * seat of the feed moves with the street.
+     */
     double distanceFromEquilibrium() {
-        return -pressureRate * settlingTime();
+        double moves = seatSlope > 0 ? conditions.streetRate() * seatSlope / slope : 0;
+        return (moves - pressureRate) * settlingTime();
     }
 
     /**
-     * How far (Pa) the equilibrium with the open valves is above the pressure at which they would pass nothing, to first
-     * order; negative if the water shrinks, so that they will close.
+     * How far (Pa) the equilibrium with open valves and leaking seats is above the pressure at which relief valves would give off
+     * nothing, to first order; negative if the water shrinks, so that they will close, and infinite without any.
      */
     double equilibriumLift() {
-        return reliefFlow / relief.slope() - distanceFromEquilibrium();
+        double steep = relief.slope() > 0 ? relief.slope() : relief.seepSlope();
+        double flow = relief.slope() > 0 ? reliefFlow : seep();
+        return steep > 0 ? flow / steep - distanceFromEquilibrium() : Double.POSITIVE_INFINITY;
     }
 
     /** Time constant (s) with which the pressure approaches its equilibrium; infinite with everything closed. */
     double settlingTime() {
         return stiffness / settlingSlope;
+    }
+
+    /** What answers most steeply to pressure, in the words of the description, as last evaluated. */
+    String steepest() {
+        double valves = relief.slope() + relief.seepSlope();
+        if (seatSlope >= Math.max(valves, leakSlope) && seatSlope > 0) {
+            return "the seat leakage of the supply";
+        }
+        return valves >= leakSlope ? "a relief valve" : "a leak";
     }
 
     /** Water in the vessel (m3) at a pressure (Pa, absolute) and gas temperature (K). */

@@ -35,6 +35,7 @@ final class Engine {
     private final SegmentSolver solver;
     private final Recorder recorder;
     private final Ledger ledger;
+    private final Effort effort;
     private final Chatter chatter = new Chatter();
     private final double[] rates;
 
@@ -62,6 +63,7 @@ final class Engine {
         chooser = new ModeChooser(plant, vector, balance);
         schedule = new Schedule(system);
         solver = new SegmentSolver(plant, vector, balance, relativeTolerance);
+        effort = new Effort(plant, balance);
         recorder = new Recorder(plant, vector, balance, planned.step(), sink);
         rates = new double[vector.length];
         state = startState();
@@ -94,7 +96,10 @@ final class Engine {
             maySettle |= time > before;
             changesAtOnce = time > before ? 0 : changesAtOnce + 1;
             if (changesAtOnce > MOST_CHANGES_AT_ONCE) {
-                throw failure("the modes do not settle", null);
+                throw failure(
+                        "rules of the pressure change at one moment without end; describe the devices that open or close"
+                                + " at this pressure a little further apart, or fewer of them",
+                        null);
             }
             if (due.isPresent()) {
                 ended = apply(due.get());
@@ -133,9 +138,15 @@ final class Engine {
             time = until;
             return Optional.empty();
         }
+        solver.at(time);
         try {
             SegmentSolver.Outcome outcome = solver.advance(state, modes, now, until - time, recorder::step);
             state = outcome.state();
+            if (solver.tookTooMuch()) {
+                time += outcome.elapsed();
+                throw failure(
+                        effort.explain(recorder.events(), solver.numerics().steps(), time), null);
+            }
             time = outcome.due().isPresent() ? time + outcome.elapsed() : until;
             return outcome.due();
         } catch (MathRuntimeException | IllegalArgumentException stopped) {

@@ -99,4 +99,19 @@ final class Feed {
         double difference = street - pressure;
         return seatLeakage * difference / Math.sqrt(Math.abs(difference) + SMALL_DIFFERENCE);
     }
+
+    /** How fast what {@link #throughSeat} lets in falls with the pressure of the system (m3/s/Pa). */
+    double seatSlope(double pressure, double street) {
+        if (seatLeakage == 0) {
+            return 0;
+        }
+        double difference = Math.abs(street - pressure);
+        double root = Math.sqrt(difference + SMALL_DIFFERENCE);
+        return seatLeakage * (difference / 2 + SMALL_DIFFERENCE) / (root * root * root);
+    }
+
+    /** Whether the closed seat lets water by. */
+    boolean leaks() {
+        return seatLeakage > 0;
+    }
 }

@@ -26,6 +26,14 @@ final class ModeChooser {
      */
     private static final double SAME_RATE = 1e-9;
 
+    /**
+     * Layers that what flows through replaces faster than this (s) are taken together once they hardly differ: a tank that is
+     * flushed for hours need not ask for steps as short as its thinnest layer is.
+     */
+    static final double SHORTEST_FLUSH = 2;
+    /** So little (K) they differ then: taken together they neither shrink nor lose heat by what the audit could see. */
+    private static final double HARDLY = 0.01;
+
     private final Plant plant;
     private final StateVector vector;
     private final Balance balance;
@@ -59,11 +67,14 @@ final class ModeChooser {
         if (plant.vessel == null) {
             return Diaphragm.ABSENT;
         }
-        double water = plant.vessel.freeWater(y[StateVector.PRESSURE], y[StateVector.GAS]);
-        if (water <= 0) {
+        double p = y[StateVector.PRESSURE];
+        double gas = y[StateVector.GAS];
+        // high above the house the gas may press more than the water ever does, whatever volume its law then gives
+        if (p <= plant.vessel.pressureWith(0, gas)) {
             return Diaphragm.SEATED;
         }
-        return water < plant.vessel.largestWater ? Diaphragm.FLOATING : Diaphragm.BOTTOMED_OUT;
+        boolean full = p >= plant.vessel.pressureWith(plant.vessel.largestWater, gas);
+        return full ? Diaphragm.BOTTOMED_OUT : Diaphragm.FLOATING;
     }
 
     /**
@@ -174,6 +185,7 @@ final class ModeChooser {
                 blocks--;
             }
         }
+        blocks = withFlushed(y, size, blocks, modes.rule);
         int layer = 0;
         for (int block = 0; block < blocks; block++) {
             mix(y, layer, size[block]);
@@ -183,6 +195,38 @@ final class ModeChooser {
             layer += size[block];
         }
         return modes.withJoined(joined);
+    }
+
+    /**
+     * Puts neighbouring blocks of nearly one temperature together while what flows through would replace the lower one in less
+     * than a moment.
+     *
+     * @param y the state
+     * @param size how many layers each block has
+     * @param blocks how many blocks there are
+     * @param rule what fixes the pressure: only the supply keeps up a flow through the tank
+     * @return how many blocks are left
+     */
+    private int withFlushed(double[] y, int[] size, int blocks, PressureRule rule) {
+        if (rule != PressureRule.HELD && rule != PressureRule.FILLING) {
+            return blocks;
+        }
+        int left = 0;
+        int layer = 0;
+        double since = Double.POSITIVE_INFINITY;
+        for (int block = 0; block < blocks; block++) {
+            double lasts = size[block] / balance.turnover(layer);
+            boolean alike = layer > 0 && Math.abs(y[vector.lowest + layer] - y[vector.lowest + layer - 1]) < HARDLY;
+            layer += size[block];
+            if (alike && since < SHORTEST_FLUSH) {
+                size[left - 1] += size[block];
+                since += lasts;
+            } else {
+                size[left++] = size[block];
+                since = lasts;
+            }
+        }
+        return left;
     }
 
     /**

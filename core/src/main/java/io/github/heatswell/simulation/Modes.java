@@ -19,8 +19,8 @@ final class Modes {
         /** It follows from the balance of mass, with the feed running towards its own pressure. */
         FILLING,
         /**
-         * It follows the slow equilibrium between an open valve and the growth of the water; the valve's flow follows
-         * from the balance.
+         * It follows the slow equilibrium between open valves or leaking seats and the growth of the water; what flows through
+         * them follows from the balance.
          */
         SETTLED
     }

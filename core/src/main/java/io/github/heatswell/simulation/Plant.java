@@ -124,6 +124,11 @@ final class Plant {
                 .orElse(0.0);
     }
 
+    /** Whether water can leave a shut house past a seat or by a hole. */
+    boolean leaks() {
+        return anySeatLeaks || leakage > 0 || feed.leaks();
+    }
+
     /** Whether the temperature of the vessel's gas is part of the state. */
     boolean hasGasState() {
         return vessel != null && vessel.timeConstant > 0;

@@ -16,6 +16,8 @@ final class ReliefFlows {
     private double onBranch;
     private double onTop;
     private double slope;
+    private double seepSlope;
+    private double topSlope;
     private double branchSeep;
     private double topSeep;
     private boolean quiet;
@@ -38,6 +40,8 @@ final class ReliefFlows {
         onBranch = 0;
         onTop = 0;
         slope = 0;
+        seepSlope = 0;
+        topSlope = 0;
         branchSeep = 0;
         topSeep = 0;
         quiet = !plant.anySeatLeaks && !modes.anyValveOpen();
@@ -52,8 +56,17 @@ final class ReliefFlows {
             onTop += open && valve.onTank ? flow : 0;
             branchSeep += !open && !valve.onTank ? flow : 0;
             topSeep += !open && valve.onTank ? flow : 0;
-            slope += density(valve) * valve.flowSlope(p, modes.lift(i));
+            double steep = steepness(i, p, modes);
+            slope += open ? steep : 0;
+            seepSlope += open ? 0 : steep;
+            topSlope += valve.onTank ? steep : 0;
         }
+    }
+
+    private double steepness(int index, double p, Modes modes) {
+        Valve valve = plant.valves[index];
+        boolean open = modes.lift(index) != Valve.Lift.CLOSED;
+        return density(valve) * (open ? valve.flowSlope(p, modes.lift(index)) : valve.seepSlope(p));
     }
 
     private double flow(int index, double p, Modes modes) {
@@ -85,6 +98,16 @@ final class ReliefFlows {
         return slope;
     }
 
+    /** How fast what closed seats let by grows with pressure (kg/s/Pa). */
+    double seepSlope() {
+        return seepSlope;
+    }
+
+    /** How fast all that leaves the tank by valves on it grows with pressure (kg/s/Pa). */
+    double topSlope() {
+        return topSlope;
+    }
+
     /** What closed seats on the branch let by (kg/s). */
     double branchSeep() {
         return branchSeep;
@@ -100,18 +123,17 @@ final class ReliefFlows {
      *
      * @param p pressure (Pa, absolute)
      * @param modes the modes
-     * @param passed what the open valves pass together (kg/s), which they share in the proportion of their curves
+     * @param beyond pressure (Pa) that the flows are ahead of it, along the slopes of their curves
      * @param rates the rates of change of the state
      */
-    void fill(double p, Modes modes, double passed, double[] rates) {
+    void fill(double p, Modes modes, double beyond, double[] rates) {
         if (quiet) {
             Arrays.fill(rates, StateVector.RELIEVED, StateVector.RELIEVED + plant.valves.length, 0);
             return;
         }
-        double scale = open() == 0 ? 0 : passed / open();
         for (int i = 0; i < plant.valves.length; i++) {
-            boolean open = modes.lift(i) != Valve.Lift.CLOSED;
-            rates[StateVector.RELIEVED + i] = (open ? scale : 1) * flow(i, p, modes);
+            double ahead = beyond == 0 ? 0 : beyond * steepness(i, p, modes);
+            rates[StateVector.RELIEVED + i] = flow(i, p, modes) + ahead;
         }
     }
 }

@@ -58,6 +58,8 @@ final class SegmentSolver {
     private long evaluations;
     private long steps;
     private int segments;
+    private double time;
+    private boolean tooMuch;
 
     SegmentSolver(Plant plant, StateVector vector, Balance balance, double relativeTolerance) {
         this.balance = balance;
@@ -132,6 +134,7 @@ final class SegmentSolver {
      * @throws MathRuntimeException if the solver gives up
      */
     Outcome advance(double[] start, Modes modes, List<Watch> watches, double length, StepReader reader) {
+        double begins = time;
         first.begin(modes, watches);
         boolean heating = balance.isHeating(modes);
         double drawn = balance.drawn();
@@ -146,7 +149,8 @@ final class SegmentSolver {
             curve.load(from, to, stages);
             boolean due = first.isIn(curve);
             reader.read(curve);
-            return !due;
+            tooMuch = Effort.isTooMuch(steps, begins + to.getTime());
+            return !due && !tooMuch;
         });
         equations.modes = modes;
         integrator.integrate(equations, new ODEState(0, start), length);
@@ -154,6 +158,16 @@ final class SegmentSolver {
         evaluations += integrator.getEvaluations();
         segments++;
         return new Outcome(curve.to(), curve.last(), Optional.ofNullable(first.due()));
+    }
+
+    /** Sets when the next segment begins (s since the start of the run). */
+    void at(double now) {
+        time = now;
+    }
+
+    /** Whether the run has taken more steps than it may. */
+    boolean tookTooMuch() {
+        return tooMuch;
     }
 
     /** How the numbers were made so far. */

@@ -80,6 +80,11 @@ final class Valve {
         return throughFull(pressure) * ((rising ? 1 / (fullLift - reseats) : 0) + lift / (2 * (pressure - atmosphere)));
     }
 
+    /** How fast what a closed seat lets by grows with pressure (m3/s/Pa). */
+    double seepSlope(double pressure) {
+        return leakage == 0 || pressure <= leaksFrom ? 0 : leakage / (opens - leaksFrom);
+    }
+
     private double pastSeat(double pressure) {
         return leakage == 0 || pressure <= leaksFrom ? 0 : leakage * (pressure - leaksFrom) / (opens - leaksFrom);
     }

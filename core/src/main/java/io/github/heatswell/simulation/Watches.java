@@ -129,10 +129,15 @@ final class Watches {
                     watches.add(Watch.silent(FREED, y -> y[PRESSURE] - y[STREET] - feed.bypassOpens + PRESSURE_GAP));
                 }
             }
-            case SETTLED -> watches.add(Watch.ofFlows(FREED, y -> balance.reliefFlow() + FLOW_GAP));
-            case FREE -> {
+            case SETTLED -> {
                 if (modes.anyValveOpen()) {
-                    watches.add(Watch.ofFlows(Watch.SETTLE, y -> distanceFromSettled()));
+                    watches.add(Watch.ofFlows(FREED, y -> balance.reliefFlow() + FLOW_GAP));
+                }
+                watches.add(Watch.ofFlows(FREED, y -> Balance.SLOW - balance.settlingTime()));
+            }
+            case FREE -> {
+                if (modes.anyValveOpen() || plant.leaks()) {
+                    watches.add(Watch.ofFlows(Watch.SETTLE, y -> distanceFromSettled(y, conditions.supplyOpen())));
                 }
             }
         }
@@ -171,13 +176,16 @@ final class Watches {
     }
 
     /** How far (Pa) the pressure still is from counting as settled; a constant if there is nothing to settle at. */
-    private double distanceFromSettled() {
+    private double distanceFromSettled(double[] y, boolean supplyOpen) {
+        double distance = balance.distanceFromEquilibrium();
         double lift = balance.equilibriumLift();
-        if (!(lift > 0 && balance.settlingTime() < Balance.FAST)) {
+        double aboveFeed = supplyOpen ? y[PRESSURE] - distance - plant.feed.standing(y[STREET]) : lift;
+        // an equilibrium this little below the feed would never open it
+        if (!(lift > 0 && aboveFeed > -2 * PRESSURE_GAP && balance.settlingTime() < Balance.FAST)) {
             return SETTLED_WITHIN;
         }
-        return Math.abs(balance.distanceFromEquilibrium())
-                - Math.min(SETTLED_WITHIN, Math.max(SETTLED_ENOUGH, SETTLED_WITHIN_LIFT * lift));
+        double nearer = SETTLED_WITHIN_LIFT * Math.min(lift, aboveFeed);
+        return Math.abs(distance) - Math.min(SETTLED_WITHIN, Math.max(SETTLED_ENOUGH, nearer));
     }
 
     private void addValves(List<Watch> watches, Modes modes) {
@@ -264,7 +272,8 @@ final class Watches {
                 int lower = layer;
                 int below = vector.lowest + layer;
                 watches.add(Watch.silent(now -> now.withJoined(lower), y -> y[below + 1] - y[below] + INVERSION));
-            } else if (balance.lead(layer) > -FALLS_BEHIND) {
+            } else if (balance.lead(layer) > -FALLS_BEHIND
+                    && balance.turnover(layer) < 1 / ModeChooser.SHORTEST_FLUSH) {
                 // otherwise they have just been found to mix all the same
                 int upTo = layer;
                 watches.add(Watch.ofFlows(Watch.SAME, y -> balance.lead(upTo) + FALLS_BEHIND));

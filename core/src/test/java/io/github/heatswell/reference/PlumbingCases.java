@@ -60,6 +60,10 @@ final class PlumbingCases {
                 new ComparisonCase("bypass under a timetable", bypassTimetable(), 24),
                 new ComparisonCase("leaking check valve", leakingCheck(), 24),
                 new ComparisonCase("reducing valve with a leaking seat", leakingReducing(), 24),
+                new ComparisonCase("check valve that hardly checks", wideOpenCheck(), 24),
+                new ComparisonCase(
+                        "check valve that hardly checks, changing street", wideOpenCheckBelowChangingStreet(), 24),
+                new ComparisonCase("reducing valve that hardly closes", wideOpenReducing(), 24),
                 new ComparisonCase("dripping tap", drippingTap(), 24),
                 new ComparisonCase("trapped air", trappedAir(), 24),
                 new ComparisonCase("thermostat stuck, T&P device", stuckThermostat(), 10),
@@ -263,6 +267,31 @@ final class PlumbingCases {
         return house().supply(behindReducingValve(6, null)
                         .seatLeakage(0.02, FlowUnit.LITRE_PER_MINUTE)
                         .build())
+                .draws(draws())
+                .build();
+    }
+
+    private static HotWaterSystem wideOpenCheck() {
+        return house().supply(check().seatLeakage(1, FlowUnit.LITRE_PER_MINUTE).build())
+                .draws(draws())
+                .build();
+    }
+
+    private static HotWaterSystem wideOpenCheckBelowChangingStreet() {
+        StreetPressure street = StreetPressure.daily(Map.of(
+                0.0, Pressure.gauge(5.2, BAR), 7 * HOUR, Pressure.gauge(3.4, BAR), 16 * HOUR, Pressure.gauge(4, BAR)));
+        return house().supply(check().street(street)
+                        .seatLeakage(5, FlowUnit.LITRE_PER_MINUTE)
+                        .build())
+                .draws(day("eu-m"))
+                .build();
+    }
+
+    private static HotWaterSystem wideOpenReducing() {
+        return house().supply(behindReducingValve(6, null)
+                        .seatLeakage(2, FlowUnit.LITRE_PER_MINUTE)
+                        .build())
+                .vessel(vessel(8, 3.5).gasTimeConstant(60, DurationUnit.SECOND).build())
                 .draws(draws())
                 .build();
     }

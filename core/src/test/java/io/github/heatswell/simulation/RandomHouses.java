@@ -53,6 +53,40 @@ public final class RandomHouses {
         simple = new RandomSystems(seed + 1_000_000);
     }
 
+    /**
+     * {@return the next house in which something disturbs the feed: always an outage, often a warm feed, a leaking seat, layers or a
+     * tap mixed below the feed}
+     */
+    public HotWaterSystem nextDisturbed() {
+        while (true) {
+            try {
+                return disturbed(next());
+            } catch (InvalidDescriptionException refused) {
+                // parts that do not fit each other
+            }
+        }
+    }
+
+    private HotWaterSystem disturbed(HotWaterSystem house) {
+        Supply.Builder supply = house.supply().toBuilder();
+        double from = between(0, 50_000);
+        supply.addOutage(new Outage(70_000, 70_000 + between(60, 10_000)));
+        if (house.supply().outages().isEmpty()) {
+            supply.addOutage(new Outage(from, from + between(60, 15_000)));
+        }
+        if (chance(0.4)) {
+            supply.water(between(25, 40), TemperatureUnit.CELSIUS);
+        }
+        if (house.supply().arrangement() != Supply.Arrangement.DIRECT && chance(0.5)) {
+            supply.seatLeakage(Math.exp(between(Math.log(1), Math.log(10_000))), FlowUnit.MILLILITRE_PER_MINUTE);
+        }
+        HotWaterSystem.Builder disturbed = house.toBuilder().supply(supply.build());
+        if (chance(0.7)) {
+            disturbed.draws(draws());
+        }
+        return disturbed.build();
+    }
+
     /** {@return the next house that makes sense as a whole; what the builders refuse is thrown away} */
     public HotWaterSystem next() {
         while (true) {
@@ -239,7 +273,7 @@ public final class RandomHouses {
                     ? Draw.ofVolume(
                             hour * 3600.0, between(1, 60), VolumeUnit.LITRE, between(2, 20), FlowUnit.LITRE_PER_MINUTE)
                     : Draw.ofHeat(hour * 3600.0, between(0.1, 3) * 3.6e6, between(2, 20), FlowUnit.LITRE_PER_MINUTE);
-            own.add(chance(0.5) ? draw.mixedTo(between(35, 55), TemperatureUnit.CELSIUS) : draw);
+            own.add(chance(0.5) ? draw.mixedTo(between(20, 55), TemperatureUnit.CELSIUS) : draw);
         }
         return DrawProfile.of("own", own);
     }

@@ -70,14 +70,22 @@ class ReliefFlowsTest {
         assertEquals(quotient, flows.slope(), 1e-6 * quotient); // difference quotient
     }
 
-    /** What the balance lets the open valves pass is shared as their curves share it; a seep is what it is. */
+    /** What the balance has valves and seats pass beyond their curves is shared by the slopes of these. */
     @Test
-    void openValvesShareWhatTheBalanceGives() {
+    void whatTheBalanceGivesIsSharedBySlopes() {
         double[] rates = new double[StateVector.RELIEVED + 6];
-        flows.fill(PRESSURE, modes, 0.5 * flows.open(), rates);
+        double ahead = 3;
+        flows.fill(PRESSURE, modes, ahead, rates);
+        double sum = 0;
         for (int i = 0; i < 6; i++) {
-            double share = i == 2 || i == 5 ? 1 : 0.5;
-            assertEquals(share * byCurve(i), rates[StateVector.RELIEVED + i], 1e-12); // rounding
+            sum += rates[StateVector.RELIEVED + i] - byCurve(i);
+        }
+        assertEquals(ahead * (flows.slope() + flows.seepSlope()), sum, 1e-12); // rounding
+        double[] there = new double[StateVector.RELIEVED + 6];
+        flows.prepare(PRESSURE + ahead, modes, COLD, HOT);
+        flows.fill(PRESSURE + ahead, modes, 0, there);
+        for (int i = StateVector.RELIEVED; i < there.length; i++) {
+            assertEquals(there[i], rates[i], 1e-6 * there[i]); // the curves bend
         }
     }
 

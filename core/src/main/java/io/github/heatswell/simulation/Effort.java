@@ -1,0 +1,107 @@
+package io.github.heatswell.simulation;
+
+import io.github.heatswell.result.Event;
+import io.github.heatswell.result.EventKind;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/**
+ * How much work a run may take, counted in steps of the solver and so the same on every machine, and what a house is like that
+ * takes more.
+ */
+final class Effort {
+
+    /** Steps for each simulated hour: a usual house takes a few, one whose snap-acting valve opens every minute a thousand. */
+    static final long MAX_STEPS_PER_HOUR = 8_000;
+    /** Steps ahead of that: the five hundred openings by which a chattering valve is known take a third of them. */
+    static final long MAX_STEPS_AHEAD = 30_000;
+
+    private static final double HOUR = 3600;
+    /** So many steps for each event mean that the events are what takes the steps. */
+    private static final double STEPS_PER_EVENT = 60;
+    /** What flows through a layer in less than this (s) is what limits a step. */
+    private static final double QUICK_FLUSH = 20;
+
+    private final Plant plant;
+    private final Balance balance;
+
+    Effort(Plant plant, Balance balance) {
+        this.plant = plant;
+        this.balance = balance;
+    }
+
+    /** Whether so many steps are too many for a time (s since the start of the run). */
+    static boolean isTooMuch(long steps, double time) {
+        return steps > MAX_STEPS_AHEAD + MAX_STEPS_PER_HOUR * (time / HOUR);
+    }
+
+    /**
+     * Says what makes a house take so many steps, and what to change in its description.
+     *
+     * @param events what happened so far
+     * @param steps the steps taken
+     * @param time the time covered (s)
+     */
+    String explain(List<Event> events, long steps, double time) {
+        return String.format(
+                Locale.ROOT,
+                "too many steps: %d for %.0f s, with %d allowed for an hour; %s",
+                steps,
+                time,
+                MAX_STEPS_PER_HOUR,
+                cause(events, steps, time));
+    }
+
+    private String cause(List<Event> events, long steps, double time) {
+        Optional<String> device = busiest(events, EventKind.RELIEF_OPENED, steps);
+        if (device.isPresent()) {
+            return "the relief valve '" + device.get() + "' opens "
+                    + count(events, EventKind.RELIEF_OPENED, device.get())
+                    + " times; check its opening and reseating pressures, or describe a vessel";
+        }
+        Optional<String> heater = busiest(events, EventKind.HEATER_ON, steps);
+        if (heater.isPresent()) {
+            return String.format(
+                    Locale.ROOT,
+                    "the heater switches on %d times; describe a smaller input, a larger tank than %.3g L, or a wider"
+                            + " differential of the thermostat",
+                    count(events, EventKind.HEATER_ON, heater.get()),
+                    plant.tankVolume * 1e3);
+        }
+        if (plant.layers > 1 && (balance.turnover(0) > 1 / QUICK_FLUSH || !(balance.settlingTime() < Balance.SLOW))) {
+            return String.format(
+                    Locale.ROOT,
+                    "the %d layers of the tank hold %.2g L each, and what flows through replaces them too fast; describe"
+                            + " fewer layers",
+                    plant.layers,
+                    plant.tankVolume * 1e3 / plant.layers);
+        }
+        return String.format(
+                Locale.ROOT,
+                "the pressure answers within %.1g s to %s; describe a smaller flow of it, or more give: a vessel, more piping",
+                balance.settlingTime(),
+                balance.steepest());
+    }
+
+    private static Optional<String> busiest(List<Event> events, EventKind kind, long steps) {
+        return events.stream()
+                .filter(event -> event.kind() == kind)
+                .map(Event::device)
+                .collect(Collectors.groupingBy(Function.identity(), Collectors.counting()))
+                .entrySet()
+                .stream()
+                .filter(entry -> entry.getValue() * STEPS_PER_EVENT > steps)
+                .max(Comparator.comparingLong(entry -> entry.getValue()))
+                .map(entry -> entry.getKey());
+    }
+
+    private static long count(List<Event> events, EventKind kind, String device) {
+        return events.stream()
+                .filter(event -> event.kind() == kind && event.device().equals(device))
+                .count();
+    }
+}

@@ -1,0 +1,180 @@
+package io.github.heatswell.simulation;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.plant.ReducingValve;
+import io.github.heatswell.plant.Supply;
+import io.github.heatswell.result.Channel;
+import io.github.heatswell.result.Regime;
+import io.github.heatswell.result.RunResult;
+import io.github.heatswell.result.Trace;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestReporter;
+
+/**
+ * What every sample of every run keeps to, whatever disturbs the house: outages, warm feeds, draws mixed cooler than the feed, seats
+ * that let water by. More houses by {@code -Dtest.jvm.options=-Dproperties.systems=10000}.
+ */
+class RegimeContractsTest {
+
+    private static final int HOUSES = Integer.getInteger("properties.systems", 60);
+    private static final long SEED = Long.getLong("properties.seed", 31);
+
+    /** What a step of the solver may err by in what is counted (m3), a hundredth of a millilitre. */
+    private static final double COUNTED = 1e-8;
+    /** The gap of the check valve's thresholds and the solver's error (Pa). */
+    private static final double AT_SUPPLY = 0.05;
+
+    private final List<String> broken = new ArrayList<>();
+
+    @Test
+    void everySampleKeepsToItsRegime(TestReporter reporter) {
+        RandomHouses houses = new RandomHouses(SEED);
+        long steps = 0;
+        for (int i = 0; i < HOUSES; i++) {
+            HotWaterSystem house = houses.nextDisturbed();
+            String which = "seed " + SEED + ", house " + i + ": ";
+            try {
+                RunResult result = Simulation.of(house, Duration.ofDays(1))
+                        .sampledEvery(Duration.ofMinutes(2))
+                        .run();
+                look(result, which);
+                steps = Math.max(steps, result.numerics().steps());
+            } catch (SimulationException failed) {
+                broken.add(which + failed.getMessage());
+            }
+        }
+        reporter.publishEntry(HOUSES + " houses, at most " + steps + " steps in a day, broken by " + broken.size());
+        assertEquals(List.of(), broken.subList(0, Math.min(20, broken.size())));
+    }
+
+    private void look(RunResult result, String which) {
+        if (!result.audit().closes()) {
+            broken.add(which + result.audit());
+        }
+        Trace trace = result.trace();
+        for (int i = 0; i < trace.count(); i++) {
+            String sample = which + "sample " + i + ", " + trace.regime(i) + ": ";
+            if (i > 0) {
+                lookAtCounted(trace, i, sample);
+            }
+            lookAtPressure(result, i, sample);
+        }
+    }
+
+    private void lookAtCounted(Trace trace, int i, String sample) {
+        for (Channel channel :
+                List.of(Channel.RELIEVED_TOTAL, Channel.DRAWN_TOTAL, Channel.INFLOW_TOTAL, Channel.RETURNED_TOTAL)) {
+            double change = trace.value(channel, i) - trace.value(channel, i - 1);
+            if (change < -COUNTED) {
+                broken.add(sample + channel + " falls by " + -change);
+            }
+        }
+    }
+
+    private void lookAtPressure(RunResult result, int i, String sample) {
+        Supply supply = result.system().supply();
+        Trace trace = result.trace();
+        double p = trace.value(Channel.PRESSURE_ABSOLUTE, i);
+        double street = trace.value(Channel.STREET_ABSOLUTE, i);
+        ReducingValve valve = supply.reducingValve().orElse(null);
+        double standing = valve == null
+                ? street
+                : Math.min(street, valve.set().absolute(result.system().site().atmosphere()) + valve.lockUpRise());
+        boolean droops = valve != null && valve.lockUpRise() + valve.droop() > 0;
+        switch (trace.regime(i)) {
+            case FED, UNSEALED -> {
+                boolean above = p > standing + AT_SUPPLY;
+                if (above || !droops && p < standing - AT_SUPPLY) {
+                    broken.add(sample + p + " Pa is not the supply's " + standing);
+                }
+            }
+            case RETURNED -> {
+                if (p < street - AT_SUPPLY) {
+                    broken.add(sample + p + " Pa is below the street's " + street);
+                }
+            }
+            case SEALED -> {
+                boolean creeps = valve != null && supply.seatLeakage() > 0;
+                boolean same = i > 0 && trace.regime(i - 1) == Regime.SEALED;
+                if (!creeps
+                        && p < standing - AT_SUPPLY
+                        && !outage(supply, trace.grid().time(i))) {
+                    broken.add(sample + p + " Pa is below the supply's " + standing);
+                }
+                if (!creeps && same && nothingHappened(result, i)) {
+                    double in = trace.value(Channel.INFLOW_TOTAL, i) - trace.value(Channel.INFLOW_TOTAL, i - 1);
+                    if (in > COUNTED) {
+                        broken.add(sample + in + " m3 came in");
+                    }
+                }
+            }
+            default -> {
+                // on the way, or open
+            }
+        }
+    }
+
+    private static boolean outage(Supply supply, double time) {
+        return supply.outages().stream().anyMatch(o -> time >= o.from() - 1 && time <= o.to() + 1);
+    }
+
+    /** Whether no event falls between a sample and the one before, so that one regime held all along. */
+    private static boolean nothingHappened(RunResult result, int sample) {
+        double to = result.trace().grid().time(sample);
+        double from = result.trace().grid().time(sample - 1);
+        return result.events().stream().noneMatch(e -> e.time() >= from && e.time() <= to);
+    }
+
+    /** A house stands at its supply's pressure again after an outage, as if there had been none. */
+    @Test
+    void aDisturbedHouseComesBack() {
+        RandomHouses houses = new RandomHouses(SEED + 1);
+        int compared = 0;
+        for (int i = 0; i < HOUSES / 2; i++) {
+            HotWaterSystem house = houses.next();
+            if (house.supply().arrangement() == Supply.Arrangement.REDUCING_VALVE) {
+                continue;
+            }
+            Supply calm = withoutOutages(house.supply());
+            Supply cut = calm.toBuilder()
+                    .addOutage(new io.github.heatswell.plant.Outage(30_000, 36_000))
+                    .build();
+            RunResult undisturbed = run(house, calm);
+            RunResult disturbed = run(house, cut);
+            int last = Math.min(undisturbed.trace().count(), disturbed.trace().count()) - 1;
+            Regime one = undisturbed.trace().regime(last);
+            if (one == disturbed.trace().regime(last) && (one == Regime.FED || one == Regime.UNSEALED)) {
+                assertEquals(
+                        undisturbed.trace().value(Channel.PRESSURE_ABSOLUTE, last),
+                        disturbed.trace().value(Channel.PRESSURE_ABSOLUTE, last),
+                        2 * AT_SUPPLY,
+                        "house " + i);
+                compared++;
+            }
+        }
+        assertTrue(compared > 0, "some houses are fed at the end of the day");
+    }
+
+    private static Supply withoutOutages(Supply supply) {
+        Supply.Builder bare = Supply.builder()
+                .arrangement(supply.arrangement())
+                .street(supply.street())
+                .water(supply.water());
+        if (supply.seatLeakage() > 0) {
+            bare.seatLeakage(supply.seatLeakage(), io.github.heatswell.units.FlowUnit.CUBIC_METRE_PER_SECOND);
+        }
+        return bare.build();
+    }
+
+    private static RunResult run(HotWaterSystem house, Supply supply) {
+        return Simulation.of(house.toBuilder().supply(supply).build(), Duration.ofDays(1))
+                .sampledEvery(Duration.ofMinutes(10))
+                .run();
+    }
+}
