@@ -18,17 +18,17 @@ public final class Lessons {
         return List.of(
                 ClosingLessons.open(),
                 ClosingLessons.closing(),
-                ClosingLessons.steepening(),
+                SteepeningLesson.steepening(),
                 ReliefLessons.everyHeatUp(),
-                ReliefLessons.dropByDrop(),
+                DripLesson.dropByDrop(),
                 VesselLessons.cushion(),
                 VesselLessons.precharge(),
-                VesselLessons.size(),
+                VesselSizeLesson.size(),
                 SupplyLessons.highSupply(),
                 SupplyLessons.reducingValve(),
                 HouseLessons.walls(),
                 HouseLessons.partialDraws(),
-                VesselLessons.lostCharge(),
+                LostChargeLesson.lostCharge(),
                 ReliefLessons.runaway());
     }
 }

@@ -43,6 +43,19 @@ final class Look {
         return run.system().heater().setPoint();
     }
 
+    /** Whether two values differ by less than a part of the second. */
+    static boolean near(double value, double other, double part) {
+        return Math.abs(value / other - 1) < part;
+    }
+
+    /** The flow of the valve a little before the heater first stops (m3/s). */
+    static double lastFlow(RunResult run) {
+        return at(
+                run,
+                Channel.RELIEF_FLOW,
+                time(run, EventKind.HEATER_OFF) - 2 * run.trace().grid().step());
+    }
+
     /** The reseat pressure of the first relief valve (Pa gauge). */
     static double reseat(RunResult run) {
         return run.system().reliefValves().get(0).reseats().gauge(atmosphere(run));

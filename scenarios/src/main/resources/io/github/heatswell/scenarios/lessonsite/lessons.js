@@ -31,7 +31,7 @@
       return;
     }
     const reply = document.querySelector('#replies [data-option="' + guess + '"] dd');
-    verdict.replaceChildren('You predicted: \u201c' + options[guess].parentElement.textContent.trim() + '\u201d. ');
+    verdict.replaceChildren('You predicted: \u201c' + options[guess].parentElement.textContent.trim() + '\u201d ');
     if (reply) verdict.append(...[...reply.childNodes].map(node => node.cloneNode(true)));
   };
   if (look && verdict) {

@@ -181,7 +181,7 @@ class ClaimsTest {
     /** One law of precharge loss in the lesson and in the outlook: validation against the closed form of its differential equation. */
     @Test
     void aChargeFadesAsInTheOutlook() {
-        Lesson lesson = VesselLessons.lostCharge();
+        Lesson lesson = LostChargeLesson.lostCharge();
         List<Double> precharges =
                 run(lesson).results().stream().map(Look::precharge).toList();
         double supply = Look.supply(run(lesson).result(0));

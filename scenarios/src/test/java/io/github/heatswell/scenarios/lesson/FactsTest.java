@@ -67,7 +67,7 @@ class FactsTest {
     /** IAPWS-95 at 5 bar, steel of 12e-6 1/K: beta equals three times that at 6.24 degC. */
     @Test
     void anIceColdTankLosesPressureUpToSixDegrees() {
-        double found = noticed(ClosingLessons.steepening(), 2, 3);
+        double found = noticed(SteepeningLesson.steepening(), 2, 3);
         assertEquals(6.24, TemperatureUnit.CELSIUS.fromSi(found), 0.1); // other pressure, and samples of 10 s
     }
 
