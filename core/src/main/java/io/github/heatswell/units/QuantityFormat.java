@@ -19,8 +19,8 @@ import java.util.function.Function;
  *   <li>times: the two largest units.
  * </ul>
  *
- * <p>From 10 000 on, digits stand in groups of three. A volume or a difference of pressures too small to show is called
- * "under 0.01 L", so that a little never reads as nothing.
+ * <p>From 10 000 on, digits stand in groups of three. A volume, a share or a difference of pressures too small to show is
+ * called "under 0.01 L", so that a little never reads as nothing.
  *
  * @param units the unit system, or the one that comes first
  * @param symbols which characters units are written in
@@ -256,11 +256,18 @@ public record QuantityFormat(UnitSystem units, Symbols symbols, boolean both) {
      * A length.
      *
      * @param metre the length (m)
-     * @return such as {@code 1.23 m} or {@code 48.6 in}
+     * @return such as {@code 1.23 m} or {@code 48.6 in}; in the US from 10 ft on in feet
      * @throws IllegalArgumentException if it is NaN or infinite
      */
     public String length(double metre) {
-        return shown(system -> number(metre, system == UnitSystem.SI ? LengthUnit.METRE : LengthUnit.INCH, ANY, THREE));
+        return shown(system -> number(metre, lengthUnit(metre, system), ANY, THREE));
+    }
+
+    private static LengthUnit lengthUnit(double metre, UnitSystem system) {
+        if (system == UnitSystem.SI) {
+            return LengthUnit.METRE;
+        }
+        return Math.abs(LengthUnit.FOOT.fromSi(metre)) < 9.995 ? LengthUnit.INCH : LengthUnit.FOOT;
     }
 
     /**
@@ -290,13 +297,13 @@ public record QuantityFormat(UnitSystem units, Symbols symbols, boolean both) {
      * A share of a whole.
      *
      * @param share the share (-)
-     * @return such as {@code 60 %}, {@code 3.5 %} or {@code 0.35 %}
+     * @return such as {@code 60 %}, {@code 3.5 %} or {@code 0.35 %}; {@code under 0.01 %} if it is above zero and too small to show
      * @throws IllegalArgumentException if it is NaN or infinite
      */
     public String share(double share) {
         BigDecimal percent = Decimals.exact(100 * share);
         int before = percent.precision() - percent.scale();
-        return digits(Decimals.rounded(percent, 2, Math.max(2, before))) + with("%");
+        return small(percent, 2, Math.max(2, before)) + with("%");
     }
 
     /**
@@ -342,13 +349,16 @@ public record QuantityFormat(UnitSystem units, Symbols symbols, boolean both) {
         return digits(Decimals.rounded(exact, decimals, significant)) + with(unit.symbol());
     }
 
-    /** A quantity that never reads as nothing while it is something. */
     private String small(double si, Unit unit, int decimals, int significant) {
-        BigDecimal exact = Decimals.exact(unit.fromSi(si));
+        return small(Decimals.exact(unit.fromSi(si)), decimals, significant) + with(unit.symbol());
+    }
+
+    /** A number that never reads as nothing while it is something. */
+    private String small(BigDecimal exact, int decimals, int significant) {
         BigDecimal rounded = Decimals.rounded(exact, decimals, significant);
         return exact.signum() > 0 && rounded.signum() == 0
-                ? "under" + space() + BigDecimal.ONE.movePointLeft(decimals).toPlainString() + with(unit.symbol())
-                : digits(rounded) + with(unit.symbol());
+                ? "under" + space() + BigDecimal.ONE.movePointLeft(decimals).toPlainString()
+                : digits(rounded);
     }
 
     private String digits(BigDecimal rounded) {

@@ -119,13 +119,15 @@ class QuantityFormatTest {
         assertEquals(typed + " degF", US.temperature(TemperatureUnit.FAHRENHEIT.toSi(number)));
         assertEquals(typed + " K", SI.temperatureDifference(number));
         assertEquals(typed + " kW", SI.power(PowerUnit.KILOWATT.toSi(number)));
-        assertEquals(typed + " in", US.length(LengthUnit.INCH.toSi(number)));
+        assertEquals(typed + " m", SI.length(number));
     }
 
     /** By 1 gal = 3.785412 L, 1 Btu = 1055.056 J, 1 in = 25.4 mm, 1 lb = 0.453592 kg, 1 lbf ft = 1.355818 N m. */
     @Test
     void otherQuantities() {
         assertEquals("0.045 in", US.length(LengthUnit.INCH.toSi(0.045)));
+        assertEquals("119 in", US.length(LengthUnit.FOOT.toSi(9.9)));
+        assertEquals("10 ft", US.length(LengthUnit.FOOT.toSi(10)));
         assertEquals("0.00114 m", SI.length(LengthUnit.INCH.toSi(0.045)));
         assertEquals("0.045 in", US.given(0.045, LengthUnit.INCH, 6));
         assertEquals("38 200 Btu/h", US.power(11_200));
@@ -151,6 +153,7 @@ class QuantityFormatTest {
     @CsvSource({
         "0, 0 %",
         "-0.00004, 0 %",
+        "0.00004, under 0.01 %",
         "0.00005, 0.01 %",
         "0.0035, 0.35 %",
         "0.0149, 1.5 %",

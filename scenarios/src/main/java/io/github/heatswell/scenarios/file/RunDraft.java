@@ -3,7 +3,7 @@ package io.github.heatswell.scenarios.file;
 import io.github.heatswell.plant.Start;
 import io.github.heatswell.scenarios.quantity.ClockTime;
 import io.github.heatswell.scenarios.quantity.DayOfYear;
-import io.github.heatswell.scenarios.wording.Digits;
+import io.github.heatswell.units.Decimals;
 import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.Limits;
 import java.time.Duration;
@@ -83,7 +83,7 @@ final class RunDraft {
 
     /** A number and its unit, as messages show them. */
     static String quantity(double value, DurationUnit unit) {
-        return Digits.significant(value, 6) + " " + unit.symbol();
+        return Decimals.significant(value, 6) + " " + unit.symbol();
     }
 
     private static Duration exact(double seconds) {

@@ -3,7 +3,7 @@ package io.github.heatswell.scenarios.file;
 import io.github.heatswell.scenarios.quantity.Amount;
 import io.github.heatswell.scenarios.quantity.Kind;
 import io.github.heatswell.scenarios.quantity.QuantityReader;
-import io.github.heatswell.scenarios.wording.Digits;
+import io.github.heatswell.units.Decimals;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.TemperatureUnit;
@@ -31,9 +31,9 @@ final class TypicalRelief {
         }
         PressureUnit unit = opens.toLowerCase(Locale.ROOT).contains("psi") ? PressureUnit.PSI : PressureUnit.BAR;
         double part = Math.min(share * set.value(), MAX_FULL_LIFT);
-        String rounded = Digits.significant(unit.fromSi(part), 4);
+        String rounded = Decimals.significant(unit.fromSi(part), 4);
         boolean beyond = unit.toSi(Double.parseDouble(rounded)) > MAX_FULL_LIFT;
-        return Optional.of((beyond ? Digits.significant(unit.fromSi(part), 12) : rounded) + " " + unit.symbol());
+        return Optional.of((beyond ? Decimals.significant(unit.fromSi(part), 12) : rounded) + " " + unit.symbol());
     }
 
     /** The usual temperature at which a combined valve closes again, in the unit the opening temperature is written in. */
@@ -41,6 +41,6 @@ final class TypicalRelief {
         Amount<TemperatureUnit> opens = QuantityReader.read(opensAt, Kind.TEMPERATURE);
         TemperatureUnit unit = opens.unit();
         double reseats = Math.max(MIN_RESEATS_AT, unit.toSi(opens.value()) - TEMPERATURE_BLOWDOWN);
-        return Optional.of(Digits.significant(unit.fromSi(reseats), 5) + " " + unit.symbol());
+        return Optional.of(Decimals.significant(unit.fromSi(reseats), 5) + " " + unit.symbol());
     }
 }

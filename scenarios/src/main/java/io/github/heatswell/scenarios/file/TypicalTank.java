@@ -3,7 +3,7 @@ package io.github.heatswell.scenarios.file;
 import io.github.heatswell.scenarios.quantity.Amount;
 import io.github.heatswell.scenarios.quantity.Kind;
 import io.github.heatswell.scenarios.quantity.QuantityReader;
-import io.github.heatswell.scenarios.wording.Digits;
+import io.github.heatswell.units.Decimals;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.VolumeUnit;
 import java.util.List;
@@ -40,12 +40,13 @@ final class TypicalTank {
         }
         Amount<LengthUnit> diameter = QuantityReader.read(given.get("diameter"), Kind.LENGTH);
         double millimetres = LengthUnit.MILLIMETRE.fromSi(diameter.unit().toSi(diameter.value())) / thinness;
-        return Optional.of(Digits.significant(Math.round(10 * Math.max(millimetres, THINNEST_WALL)) / 10.0, 6) + " mm");
+        return Optional.of(Decimals.significant(Math.round(10 * Math.max(millimetres, THINNEST_WALL)) / 10.0, 6)
+                + " mm");
     }
 
     static Optional<String> standingLoss(Map<String, String> given) {
         double loss = REFERENCE_LOSS * Math.pow(volume(given) / REFERENCE_VOLUME, 2.0 / 3);
-        return Optional.of(Digits.significant(loss, 2) + " W/K");
+        return Optional.of(Decimals.significant(loss, 2) + " W/K");
     }
 
     /** Whether the water is divided into layers, which alone need a height. */

@@ -3,7 +3,7 @@ package io.github.heatswell.scenarios.interview;
 import io.github.heatswell.scenarios.quantity.Amount;
 import io.github.heatswell.scenarios.quantity.Kind;
 import io.github.heatswell.scenarios.quantity.QuantityReader;
-import io.github.heatswell.scenarios.wording.Digits;
+import io.github.heatswell.units.Decimals;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.Unit;
 import io.github.heatswell.units.UnitSystem;
@@ -72,7 +72,8 @@ final class AmountAnswer implements AnswerKind {
     }
 
     private static String text(Amount<? extends Unit> amount) {
-        return Digits.significant(amount.value(), DIGITS) + " " + amount.unit().symbol();
+        return Decimals.significant(amount.value(), DIGITS) + " "
+                + amount.unit().symbol();
     }
 
     @Override

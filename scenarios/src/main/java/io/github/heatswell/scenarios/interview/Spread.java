@@ -3,7 +3,7 @@ package io.github.heatswell.scenarios.interview;
 import io.github.heatswell.scenarios.quantity.Amount;
 import io.github.heatswell.scenarios.quantity.Kind;
 import io.github.heatswell.scenarios.quantity.QuantityReader;
-import io.github.heatswell.scenarios.wording.Digits;
+import io.github.heatswell.units.Decimals;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.TemperatureDifferenceUnit;
 import io.github.heatswell.units.TemperatureUnit;
@@ -58,7 +58,7 @@ final class Spread {
 
     private static String pressure(String value, double pascals) {
         PressureUnit unit = QuantityReader.read(value, Kind.PRESSURE).unit();
-        return Digits.significant(unit.fromSi(pascals), 1) + " " + unit.symbol();
+        return Decimals.significant(unit.fromSi(pascals), 1) + " " + unit.symbol();
     }
 
     private static String difference(String value, double kelvin) {
@@ -66,7 +66,7 @@ final class Spread {
                 QuantityReader.read(value, Kind.TEMPERATURE).unit() == TemperatureUnit.FAHRENHEIT
                         ? TemperatureDifferenceUnit.FAHRENHEIT_DEGREE
                         : TemperatureDifferenceUnit.KELVIN;
-        return Digits.significant(unit.fromSi(kelvin), 1) + " " + unit.symbol();
+        return Decimals.significant(unit.fromSi(kelvin), 1) + " " + unit.symbol();
     }
 
     private static String share(String value, double share) {
@@ -74,7 +74,7 @@ final class Spread {
         if (amount.value() == 0) {
             return "";
         }
-        return Digits.significant(Math.abs(amount.value()) * share, 1) + " "
+        return Decimals.significant(Math.abs(amount.value()) * share, 1) + " "
                 + amount.unit().symbol();
     }
 

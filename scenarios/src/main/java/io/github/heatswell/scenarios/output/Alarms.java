@@ -2,18 +2,16 @@ package io.github.heatswell.scenarios.output;
 
 import io.github.heatswell.finding.Finding;
 import io.github.heatswell.finding.Severity;
-import io.github.heatswell.finding.Statement;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.report.AlarmNote;
-import io.github.heatswell.scenarios.wording.Shown;
+import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
 
 /** What stands above everything else a report says of a run: hazards with what to do, each advice once, then a limit passed. */
 final class Alarms {
@@ -22,13 +20,13 @@ final class Alarms {
     private static final String EXCEEDED = "working-pressure-exceeded";
 
     private final List<Finding> findings;
-    private final Function<Statement, String> words;
+    private final QuantityFormat shown;
     private final Set<String> advised = new LinkedHashSet<>();
     private final List<AlarmNote> notes = new ArrayList<>();
 
-    private Alarms(List<Finding> findings, Function<Statement, String> words) {
+    private Alarms(List<Finding> findings, QuantityFormat shown) {
         this.findings = findings;
-        this.words = words;
+        this.shown = shown;
     }
 
     /**
@@ -36,25 +34,24 @@ final class Alarms {
      *
      * @param run what the run found
      * @param findings the findings of the run
-     * @param shown the units
-     * @param words how a statement is written
+     * @param shown how quantities are written
      */
-    static List<AlarmNote> of(RunSummary run, List<Finding> findings, Shown shown, Function<Statement, String> words) {
-        Alarms alarms = new Alarms(Hazards.among(findings), words);
-        run.hazard().ifPresent(event -> alarms.event(HAZARD, event, run, shown));
+    static List<AlarmNote> of(RunSummary run, List<Finding> findings, QuantityFormat shown) {
+        Alarms alarms = new Alarms(Hazards.among(findings), shown);
+        run.hazard().ifPresent(event -> alarms.event(HAZARD, event, run));
         alarms.findings.stream()
                 .filter(finding -> !Hazards.isEvent(finding))
-                .forEach(finding -> alarms.add(HAZARD, words.apply(finding.sentence()), Optional.of(finding)));
+                .forEach(finding -> alarms.add(HAZARD, finding.sentence().text(shown), Optional.of(finding)));
         run.first(EventKind.WORKING_PRESSURE_EXCEEDED).ifPresent(event -> {
             boolean hazard =
                     alarms.findings.stream().anyMatch(finding -> finding.id().equals(EXCEEDED));
-            alarms.event(hazard ? HAZARD : "WARNING", event, run, shown);
+            alarms.event(hazard ? HAZARD : "WARNING", event, run);
         });
         return alarms.notes;
     }
 
     /** What happened, with the advice of the finding that tells of it. */
-    private void event(String word, Event event, RunSummary run, Shown shown) {
+    private void event(String word, Event event, RunSummary run) {
         boolean limit = event.kind() == EventKind.WORKING_PRESSURE_EXCEEDED;
         Optional<Finding> told = findings.stream()
                 .filter(Hazards::isEvent)
@@ -65,7 +62,7 @@ final class Alarms {
 
     private void add(String word, String what, Optional<Finding> told) {
         String advice = told.filter(finding -> finding.severity() == Severity.HAZARD)
-                .map(finding -> words.apply(finding.advice()))
+                .map(finding -> finding.advice().text(shown))
                 .filter(advised::add)
                 .map(text -> " " + text)
                 .orElse("");

@@ -12,7 +12,6 @@ import io.github.heatswell.scenarios.report.Answer;
 import io.github.heatswell.scenarios.report.Grid;
 import io.github.heatswell.scenarios.report.Heading;
 import io.github.heatswell.scenarios.report.ReportContent;
-import io.github.heatswell.scenarios.wording.Shown;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
@@ -25,12 +24,12 @@ final class ComparisonPage {
 
     private final List<NamedRun> drawn;
     private final List<NamedSummary> runs;
-    private final Shown shown;
+    private final QuantityFormat shown;
 
     private ComparisonPage(List<NamedRun> drawn, List<NamedSummary> runs, UnitSystem units) {
         this.drawn = drawn;
         this.runs = runs;
-        this.shown = Shown.inBoth(units);
+        this.shown = QuantityFormat.printed(units).inBoth();
     }
 
     /**
@@ -48,11 +47,7 @@ final class ComparisonPage {
     }
 
     private ReportContent content(RunChart chart) throws IOException {
-        String answer = Headline.comparing(
-                        drawn,
-                        runs.size(),
-                        QuantityFormat.printed(shown.units()).inBoth())
-                + ".";
+        String answer = Headline.comparing(drawn, runs.size(), shown) + ".";
         boolean vessel =
                 runs.stream().anyMatch(run -> run.summary().system().vessel().isPresent());
         return ReportContent.builder(heading(), shown.units())
@@ -76,7 +71,7 @@ final class ComparisonPage {
         List<AlarmNote> warnings = new ArrayList<>();
         for (NamedSummary run : runs) {
             RunSummary result = run.summary();
-            Alarms.of(result, Findings.of(result), shown, PageFindings.words(shown))
+            Alarms.of(result, Findings.of(result), shown)
                     .forEach(note -> (note.word().equals("HAZARD") ? hazards : warnings)
                             .add(new AlarmNote(note.word() + " in " + run.name(), note.text())));
         }
@@ -97,7 +92,7 @@ final class ComparisonPage {
         return List.of(
                 run.name(),
                 shown.pressure(result.gauge(peak.value())),
-                Shown.time(peak.time()),
+                shown.time(peak.time()),
                 shown.volume(result.totals().relieved()),
                 Limit.reliefSet(result).map(limit -> RunRows.room(limit, shown)).orElse("no relief valve"));
     }

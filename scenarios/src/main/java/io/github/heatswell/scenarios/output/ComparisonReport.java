@@ -8,7 +8,6 @@ import io.github.heatswell.result.Extreme;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.report.AlarmNote;
 import io.github.heatswell.scenarios.variation.VariantRuns;
-import io.github.heatswell.scenarios.wording.Shown;
 import io.github.heatswell.scenarios.wording.Wrapped;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
@@ -31,7 +30,7 @@ public final class ComparisonReport implements Report {
 
     private final List<NamedRun> drawn;
     private final List<NamedSummary> runs;
-    private final Shown shown;
+    private final QuantityFormat shown;
     private final StringBuilder text = new StringBuilder();
     private String written = "";
 
@@ -58,7 +57,7 @@ public final class ComparisonReport implements Report {
     private ComparisonReport(List<NamedRun> drawn, List<NamedSummary> runs, UnitSystem units) {
         this.drawn = List.copyOf(drawn);
         this.runs = List.copyOf(runs);
-        this.shown = new Shown(units);
+        this.shown = QuantityFormat.ascii(units);
     }
 
     @Override
@@ -79,7 +78,7 @@ public final class ComparisonReport implements Report {
 
     private String found() {
         if (drawn.size() == runs.size()) {
-            return Sentence.of(Headline.comparing(drawn, drawn.size(), QuantityFormat.ascii(shown.units())));
+            return Sentence.of(Headline.comparing(drawn, drawn.size(), shown));
         }
         Comparator<NamedSummary> byPeak = Comparator.comparingDouble(ComparisonReport::peak);
         NamedSummary lowest = runs.stream().min(byPeak).orElseThrow();
@@ -120,12 +119,8 @@ public final class ComparisonReport implements Report {
     }
 
     private void hazard(NamedSummary run) {
-        AlarmNote first = Alarms.of(
-                        run.summary(),
-                        Findings.of(run.summary()),
-                        shown,
-                        statement -> FindingRows.ascii(statement.text(shown.units())))
-                .get(0);
+        AlarmNote first =
+                Alarms.of(run.summary(), Findings.of(run.summary()), shown).get(0);
         text.append(Wrapped.lines("HAZARD in " + run.name() + ": " + first.text(), "", "        "))
                 .append('\n');
     }
@@ -142,7 +137,7 @@ public final class ComparisonReport implements Report {
                         ROW,
                         fits ? run.name() : "",
                         shown.pressure(result.gauge(peak.value())),
-                        Shown.time(peak.time()),
+                        shown.time(peak.time()),
                         shown.volume(result.totals().relieved()),
                         room(result)))
                 .append('\n');
@@ -150,7 +145,7 @@ public final class ComparisonReport implements Report {
 
     private String room(RunSummary result) {
         return Limit.reliefSet(result)
-                .map(limit -> limit.reached() ? "reached" : shown.pressure(limit.margin()) + " left")
+                .map(limit -> limit.reached() ? "reached" : shown.pressureDifference(limit.margin()) + " left")
                 .orElse("none");
     }
 }

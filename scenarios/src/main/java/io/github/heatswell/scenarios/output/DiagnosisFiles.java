@@ -7,7 +7,7 @@ import io.github.heatswell.charts.table.ReadingsTable;
 import io.github.heatswell.diagnosis.HypothesisFit;
 import io.github.heatswell.diagnosis.PressureLog;
 import io.github.heatswell.scenarios.report.ReportPage;
-import io.github.heatswell.scenarios.wording.Shown;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
@@ -60,7 +60,7 @@ public final class DiagnosisFiles {
                 .limit(MOST_RUNS)
                 .map(DiagnosisFiles::run)
                 .toList();
-        String title = new DiagnosisWords(answer.result(), new Shown(units)).answer();
+        String title = new DiagnosisWords(answer.result(), QuantityFormat.ascii(units)).answer();
         return new LoggedRuns(
                 title.substring(0, title.length() - 1),
                 answer.scenario().title() + ". Above the readings and the likeliest causes, below what each leaves"

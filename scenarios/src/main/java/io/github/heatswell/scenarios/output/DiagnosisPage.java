@@ -10,7 +10,7 @@ import io.github.heatswell.scenarios.report.Grid;
 import io.github.heatswell.scenarios.report.Heading;
 import io.github.heatswell.scenarios.report.Illustration;
 import io.github.heatswell.scenarios.report.ReportContent;
-import io.github.heatswell.scenarios.wording.Shown;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -22,13 +22,13 @@ final class DiagnosisPage {
 
     private final DiagnosisAnswer answer;
     private final DiagnosisResult result;
-    private final Shown shown;
+    private final QuantityFormat shown;
     private final DiagnosisWords words;
 
     private DiagnosisPage(DiagnosisAnswer answer, UnitSystem units) {
         this.answer = answer;
         this.result = answer.result();
-        this.shown = Shown.inBoth(units);
+        this.shown = QuantityFormat.printed(units).inBoth();
         this.words = new DiagnosisWords(result, shown);
     }
 

@@ -7,10 +7,9 @@ import io.github.heatswell.diagnosis.HypothesisFit;
 import io.github.heatswell.diagnosis.InstalledCheck;
 import io.github.heatswell.finding.Finding;
 import io.github.heatswell.finding.Findings;
-import io.github.heatswell.scenarios.wording.Digits;
 import io.github.heatswell.scenarios.wording.Printable;
-import io.github.heatswell.scenarios.wording.Shown;
 import io.github.heatswell.scenarios.wording.Wrapped;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.nio.file.Path;
 import java.util.List;
@@ -22,11 +21,10 @@ import java.util.stream.Collectors;
 public final class DiagnosisReport implements Report {
 
     private static final int MOST_CAUSES = 6;
-    private static final double HUNDRED = 100;
 
     private final DiagnosisAnswer answer;
     private final DiagnosisResult result;
-    private final Shown shown;
+    private final QuantityFormat shown;
     private final DiagnosisWords words;
     private final StringBuilder text = new StringBuilder();
     private String written = "";
@@ -40,7 +38,7 @@ public final class DiagnosisReport implements Report {
     public DiagnosisReport(DiagnosisAnswer answer, UnitSystem units) {
         this.answer = answer;
         this.result = answer.result();
-        this.shown = new Shown(units);
+        this.shown = QuantityFormat.ascii(units);
         this.words = new DiagnosisWords(result, shown);
     }
 
@@ -73,9 +71,9 @@ public final class DiagnosisReport implements Report {
                         .append('\n'));
         described()
                 .forEach(finding -> text.append(Wrapped.lines(
-                                FindingRows.ascii("HAZARD as described: "
-                                        + finding.sentence().text(shown.units()) + " "
-                                        + finding.advice().text(shown.units())),
+                                "HAZARD as described: "
+                                        + finding.sentence().text(shown) + " "
+                                        + finding.advice().text(shown),
                                 "",
                                 "        "))
                         .append('\n'));
@@ -104,7 +102,7 @@ public final class DiagnosisReport implements Report {
         text.append("Causes, the likeliest first:\n");
         for (HypothesisFit fit :
                 result.fits().subList(0, Math.min(MOST_CAUSES, result.fits().size()))) {
-            bullet(Digits.fixed(HUNDRED * fit.weight(), 1) + " %  " + DiagnosisWords.cause(fit) + words.standing(fit));
+            bullet(shown.share(fit.weight()) + "  " + DiagnosisWords.cause(fit) + words.standing(fit));
         }
         text.append('\n');
     }
@@ -141,7 +139,7 @@ public final class DiagnosisReport implements Report {
     private void remarks() {
         bulletList("About the log:", answer.readings().remarks());
         String good = answer.log().isPresent() && Double.isFinite(result.uncertainty())
-                ? ", those of the log each taken as good to " + shown.pressure(result.uncertainty())
+                ? ", those of the log each taken as good to " + shown.pressureDifference(result.uncertainty())
                 : "";
         line(result.readings() + " readings" + good + "; " + result.simulations() + " runs.");
     }

@@ -6,8 +6,8 @@ import io.github.heatswell.diagnosis.Evidence;
 import io.github.heatswell.diagnosis.HypothesisFit;
 import io.github.heatswell.diagnosis.InstalledCheck;
 import io.github.heatswell.scenarios.report.Grid;
-import io.github.heatswell.scenarios.wording.Digits;
-import io.github.heatswell.scenarios.wording.Shown;
+import io.github.heatswell.units.Decimals;
+import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -18,14 +18,13 @@ final class DiagnosisTables {
 
     private static final int MOST_CAUSES = 8;
     private static final int MOST_ALIKE = 3;
-    private static final double HUNDRED = 100;
 
     private final DiagnosisAnswer answer;
     private final DiagnosisResult result;
-    private final Shown shown;
+    private final QuantityFormat shown;
     private final DiagnosisWords words;
 
-    DiagnosisTables(DiagnosisAnswer answer, Shown shown) {
+    DiagnosisTables(DiagnosisAnswer answer, QuantityFormat shown) {
         this.answer = answer;
         this.result = answer.result();
         this.shown = shown;
@@ -41,8 +40,8 @@ final class DiagnosisTables {
                 ranked().stream()
                         .map(fit -> List.of(
                                 PageWords.capitalised(DiagnosisWords.cause(fit) + words.standing(fit)),
-                                Digits.fixed(HUNDRED * fit.weight(), 1) + " %",
-                                Digits.fixed(Math.sqrt(fit.sumOfSquares() / result.readings()), 1)))
+                                shown.share(fit.weight()),
+                                Decimals.fixed(Math.sqrt(fit.sumOfSquares() / result.readings()), 1)))
                         .toList());
     }
 
@@ -74,7 +73,9 @@ final class DiagnosisTables {
 
     private String part(Evidence part) {
         return part.part().words() + " (" + (part.meanDifference() > 0 ? "+" : "")
-                + shown.pressure(part.meanDifference()).replace(" (", ", ").replace(")", "") + ")";
+                + shown.pressureDifference(part.meanDifference())
+                        .replace(" (", ", ")
+                        .replace(")", "") + ")";
     }
 
     /** The numbers of each cause that explains the readings about as well as the likeliest. */
@@ -147,14 +148,15 @@ final class DiagnosisTables {
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("Readings used", String.valueOf(result.readings())));
         answer.log().ifPresent(log -> {
-            rows.add(List.of("Length of the log", Shown.time(log.end())));
+            rows.add(List.of("Length of the log", shown.time(log.end())));
             if (Double.isFinite(result.uncertainty())) {
-                rows.add(List.of("Each reading of the log taken as good to", shown.pressure(result.uncertainty())));
+                rows.add(List.of(
+                        "Each reading of the log taken as good to", shown.pressureDifference(result.uncertainty())));
             }
         });
         List<String> remarks = answer.readings().remarks();
         for (int i = 0; i < remarks.size(); i++) {
-            String remark = PageWords.pressuresInBoth(remarks.get(i), shown);
+            String remark = remarks.get(i);
             rows.add(List.of("Found in the file, " + (i + 1), PageWords.capitalised(remark)));
         }
         if (remarks.isEmpty() && answer.log().isPresent()) {

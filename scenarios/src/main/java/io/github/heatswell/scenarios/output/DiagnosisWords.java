@@ -6,10 +6,7 @@ import io.github.heatswell.diagnosis.Estimate;
 import io.github.heatswell.diagnosis.HypothesisFit;
 import io.github.heatswell.diagnosis.SeparatingCheck;
 import io.github.heatswell.diagnosis.SiteCheck;
-import io.github.heatswell.scenarios.wording.Digits;
-import io.github.heatswell.scenarios.wording.Shown;
-import io.github.heatswell.units.FlowUnit;
-import io.github.heatswell.units.UnitSystem;
+import io.github.heatswell.units.QuantityFormat;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -18,15 +15,14 @@ import java.util.stream.Collectors;
 /** A diagnosis in sentences. */
 final class DiagnosisWords {
 
-    private static final double HUNDRED = 100;
     private static final int MOST_NAMED = 4;
     private static final Set<SiteCheck> HEATED =
             Set.of(SiteCheck.HEAT_UP_MAXIMUM, SiteCheck.NEXT_MORNING, SiteCheck.CAUGHT_VOLUME, SiteCheck.HOT_TAP);
 
     private final DiagnosisResult result;
-    private final Shown shown;
+    private final QuantityFormat shown;
 
-    DiagnosisWords(DiagnosisResult result, Shown shown) {
+    DiagnosisWords(DiagnosisResult result, QuantityFormat shown) {
         this.result = result;
         this.shown = shown;
     }
@@ -146,16 +142,9 @@ final class DiagnosisWords {
             case "Pa" -> shown.pressure(value);
             case "K" -> shown.temperature(value);
             case "m3" -> shown.volume(value);
-            case "m3/s" -> flow(value);
-            case "s" -> Digits.fixed(value / 60, 1) + " min";
-            default -> Digits.fixed(HUNDRED * value, 1) + " %";
+            case "m3/s" -> shown.flow(value);
+            case "s" -> shown.time(value);
+            default -> shown.share(value);
         };
-    }
-
-    private String flow(double value) {
-        String metric = Digits.fixed(FlowUnit.MILLILITRE_PER_MINUTE.fromSi(value), 1) + " mL/min";
-        String us = Digits.significant(FlowUnit.US_GALLON_PER_MINUTE.fromSi(value), 3) + " gal/min";
-        String first = shown.units() == UnitSystem.SI ? metric : us;
-        return shown.both() ? first + " (" + (first.equals(metric) ? us : metric) + ")" : first;
     }
 }

@@ -3,6 +3,7 @@ package io.github.heatswell.scenarios.output;
 import io.github.heatswell.finding.Finding;
 import io.github.heatswell.finding.Severity;
 import io.github.heatswell.scenarios.wording.Wrapped;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.util.List;
 import java.util.Locale;
@@ -16,22 +17,18 @@ final class FindingRows {
 
     /** The findings, notes left out: they are for those who read on. */
     static String of(List<Finding> findings, UnitSystem units) {
+        QuantityFormat shown = QuantityFormat.ascii(units);
         StringBuilder text = new StringBuilder();
         for (Finding finding : findings) {
             if (finding.severity() != Severity.NOTE) {
                 String word = finding.severity().name().toLowerCase(Locale.ROOT) + ": ";
                 text.append(Wrapped.lines(
-                        ascii(word + finding.sentence().text(units) + " "
-                                + finding.advice().text(units)),
+                        word + finding.sentence().text(shown) + " "
+                                + finding.advice().text(shown),
                         INDENT,
                         INDENT + INDENT));
             }
         }
         return text.isEmpty() ? "" : "Findings:\n" + text + "\n";
-    }
-
-    /** Degrees in characters that every terminal can show. */
-    static String ascii(String text) {
-        return text.replace("\u00b0", "deg");
     }
 }

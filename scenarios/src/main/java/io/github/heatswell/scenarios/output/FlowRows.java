@@ -4,7 +4,7 @@ import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.result.ReliefTotal;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.Totals;
-import io.github.heatswell.scenarios.wording.Shown;
+import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -12,10 +12,10 @@ import java.util.List;
 final class FlowRows {
 
     private final RunSummary summary;
-    private final Shown shown;
+    private final QuantityFormat shown;
     private final List<Row> rows = new ArrayList<>();
 
-    private FlowRows(RunSummary summary, Shown shown) {
+    private FlowRows(RunSummary summary, QuantityFormat shown) {
         this.summary = summary;
         this.shown = shown;
     }
@@ -23,7 +23,7 @@ final class FlowRows {
     /** A row: what, how much, and a remark. */
     record Row(String label, String value, String remark) {}
 
-    static List<Row> of(RunFindings findings, Shown shown) {
+    static List<Row> of(RunFindings findings, QuantityFormat shown) {
         FlowRows rows = new FlowRows(findings.summary(), shown);
         rows.relieved();
         rows.others();

@@ -1,7 +1,7 @@
 package io.github.heatswell.scenarios.output;
 
-import io.github.heatswell.scenarios.wording.Digits;
 import io.github.heatswell.sizing.NominalSize;
+import io.github.heatswell.units.Decimals;
 
 /** Amounts of money as reports show them: two decimals, then the currency. */
 final class Money {
@@ -15,6 +15,6 @@ final class Money {
     }
 
     static String of(double amount, String currency) {
-        return Digits.fixed(amount, DECIMALS) + " " + currency;
+        return Decimals.fixed(amount, DECIMALS) + " " + currency;
     }
 }

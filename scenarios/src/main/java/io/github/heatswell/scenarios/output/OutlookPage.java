@@ -13,7 +13,7 @@ import io.github.heatswell.scenarios.report.Answer;
 import io.github.heatswell.scenarios.report.Grid;
 import io.github.heatswell.scenarios.report.Heading;
 import io.github.heatswell.scenarios.report.ReportContent;
-import io.github.heatswell.scenarios.wording.Shown;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -25,13 +25,13 @@ final class OutlookPage {
 
     private final OutlookAnswer answer;
     private final OutlookResult result;
-    private final Shown shown;
+    private final QuantityFormat shown;
     private final OutlookWords words;
 
     private OutlookPage(OutlookAnswer answer, UnitSystem units) {
         this.answer = answer;
         this.result = answer.result();
-        this.shown = Shown.inBoth(units);
+        this.shown = QuantityFormat.printed(units).inBoth();
         this.words = new OutlookWords(answer, shown);
     }
 

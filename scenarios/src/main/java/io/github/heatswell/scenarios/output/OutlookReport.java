@@ -7,8 +7,8 @@ import io.github.heatswell.outlook.OutlookCourse;
 import io.github.heatswell.outlook.OutlookMonth;
 import io.github.heatswell.outlook.OutlookResult;
 import io.github.heatswell.scenarios.outlook.OutlookAnswer;
-import io.github.heatswell.scenarios.wording.Shown;
 import io.github.heatswell.scenarios.wording.Wrapped;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.nio.file.Path;
 import java.util.List;
@@ -25,7 +25,7 @@ public final class OutlookReport implements Report {
     private final OutlookAnswer answer;
     private final OutlookResult result;
     private final OutlookWords words;
-    private final Shown shown;
+    private final QuantityFormat shown;
     private final StringBuilder text = new StringBuilder();
     private String written = "";
 
@@ -38,7 +38,7 @@ public final class OutlookReport implements Report {
     public OutlookReport(OutlookAnswer answer, UnitSystem units) {
         this.answer = answer;
         this.result = answer.result();
-        this.shown = new Shown(units);
+        this.shown = QuantityFormat.ascii(units);
         this.words = new OutlookWords(answer, shown);
     }
 

@@ -8,8 +8,8 @@ import io.github.heatswell.outlook.OutlookCourse;
 import io.github.heatswell.outlook.OutlookMonth;
 import io.github.heatswell.outlook.OutlookResult;
 import io.github.heatswell.scenarios.outlook.OutlookAnswer;
-import io.github.heatswell.scenarios.wording.Digits;
-import io.github.heatswell.scenarios.wording.Shown;
+import io.github.heatswell.units.Decimals;
+import io.github.heatswell.units.QuantityFormat;
 import java.time.LocalDate;
 import java.time.format.TextStyle;
 import java.util.Locale;
@@ -25,9 +25,9 @@ final class OutlookWords {
 
     private final OutlookAnswer answer;
     private final OutlookResult result;
-    private final Shown shown;
+    private final QuantityFormat shown;
 
-    OutlookWords(OutlookAnswer answer, Shown shown) {
+    OutlookWords(OutlookAnswer answer, QuantityFormat shown) {
         this.answer = answer;
         this.result = answer.result();
         this.shown = shown;
@@ -153,8 +153,8 @@ final class OutlookWords {
     }
 
     /** A rate of fading. */
-    static String rate(GasLoss loss) {
-        return Digits.significant(PERCENT * loss.yearly(), 2) + " %";
+    String rate(GasLoss loss) {
+        return shown.share(loss.yearly());
     }
 
     private static String years(int number) {
@@ -167,7 +167,7 @@ final class OutlookWords {
         if (months < 2 * MONTHS) {
             return months == 1 ? "a month" : months + " months";
         }
-        return Digits.fixed(years, 1) + " years";
+        return Decimals.atMost(years, 1) + " years";
     }
 
     private static String interval(double years) {

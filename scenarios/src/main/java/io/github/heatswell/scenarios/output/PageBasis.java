@@ -6,7 +6,7 @@ import io.github.heatswell.scenarios.report.AssumedValue;
 import io.github.heatswell.scenarios.report.Basis;
 import io.github.heatswell.scenarios.report.UncertainInput;
 import io.github.heatswell.scenarios.spread.VariedHouse;
-import io.github.heatswell.scenarios.wording.Shown;
+import io.github.heatswell.units.QuantityFormat;
 import java.util.List;
 
 /** What a result rests on beside what its scenario says, as the printed report shows it. */
@@ -21,19 +21,18 @@ final class PageBasis {
      * @param checked whether a check sheet is given, whose range rests on uncertainties
      * @param shown the units
      */
-    static Basis of(Scenario scenario, boolean checked, Shown shown) {
+    static Basis of(Scenario scenario, boolean checked, QuantityFormat shown) {
         return of(scenario, checked ? usual(scenario, "; for the check sheet only") : List.of(), shown);
     }
 
     /** What an outlook rests on. */
-    static Basis ofYears(Scenario scenario, Shown shown) {
+    static Basis ofYears(Scenario scenario, QuantityFormat shown) {
         return of(scenario, usual(scenario, ""), shown);
     }
 
-    private static Basis of(Scenario scenario, List<UncertainInput> usual, Shown shown) {
+    private static Basis of(Scenario scenario, List<UncertainInput> usual, QuantityFormat shown) {
         List<AssumedValue> assumed = scenario.assumptions().stream()
-                .map(value ->
-                        new AssumedValue(value.field(), PageWords.inBoth(value.value(), shown.units()), value.basis()))
+                .map(value -> new AssumedValue(value.field(), PageWords.inBoth(value.value(), shown), value.basis()))
                 .toList();
         List<UncertainInput> uncertain = scenario.uncertain().isEmpty() ? usual : given(scenario);
         return new Basis(

@@ -5,7 +5,6 @@ import io.github.heatswell.scenarios.report.Check;
 import io.github.heatswell.scenarios.report.Reading;
 import io.github.heatswell.scenarios.spread.VariedHouse;
 import io.github.heatswell.scenarios.spread.VariedInput;
-import io.github.heatswell.scenarios.wording.Shown;
 import io.github.heatswell.simulation.SimulationException;
 import io.github.heatswell.study.StudyResult;
 import io.github.heatswell.units.QuantityFormat;
@@ -29,9 +28,9 @@ final class PageCheck {
 
     private final HotWaterSystem house;
     private final VariedHouse varied;
-    private final Shown shown;
+    private final QuantityFormat shown;
 
-    private PageCheck(HotWaterSystem house, VariedHouse varied, Shown shown) {
+    private PageCheck(HotWaterSystem house, VariedHouse varied, QuantityFormat shown) {
         this.house = house;
         this.varied = varied;
         this.shown = shown;
@@ -45,7 +44,7 @@ final class PageCheck {
      * @param hazard whether people may be hurt where the house is heated
      * @param shown the units
      */
-    static Check of(HotWaterSystem house, VariedHouse varied, boolean hazard, Shown shown) {
+    static Check of(HotWaterSystem house, VariedHouse varied, boolean hazard, QuantityFormat shown) {
         return new PageCheck(house, varied, shown).check(hazard);
     }
 
@@ -72,8 +71,7 @@ final class PageCheck {
     }
 
     private Check sheet(CheckProcedure procedure, CheckSheet sheet) {
-        List<String> steps =
-                procedure.steps(QuantityFormat.printed(shown.units()).inBoth());
+        List<String> steps = procedure.steps(shown);
         StudyResult samples = UncertainCheck.study(
                         procedure,
                         varied.inputs().stream().map(VariedInput::input).toList(),
@@ -89,7 +87,7 @@ final class PageCheck {
         io.github.heatswell.verification.Reading expected = tolerated.reading();
         double minutes = Math.rint(expected.time() / 60);
         String note = expected.kind() == ReadingKind.PEAK && minutes > 0
-                ? "expected about " + Shown.time(60 * minutes) + " after the taps were closed"
+                ? "expected about " + shown.time(60 * minutes) + " after the taps were closed"
                 : "";
         boolean sampled = tolerated.samples() > 0;
         double gauge = expected.expectedGauge();
@@ -142,7 +140,7 @@ final class PageCheck {
         String volume = "Relief valves are expected to give off " + shown.volume(drips.volume())
                 + " from the closing of the taps to the next morning";
         String first = drips.firstAfter().isPresent()
-                ? ", first after " + Shown.time(drips.firstAfter().getAsDouble())
+                ? ", first after " + shown.time(drips.firstAfter().getAsDouble())
                 : "";
         return volume + first + (drips.whenCold() > 0 ? "; one runs even while the house is cold and at rest." : ".");
     }

@@ -7,24 +7,20 @@ import io.github.heatswell.finding.Severity;
 import io.github.heatswell.finding.Statement;
 import io.github.heatswell.scenarios.report.AlarmNote;
 import io.github.heatswell.scenarios.report.FindingNote;
-import io.github.heatswell.scenarios.wording.Shown;
-import io.github.heatswell.units.UnitSystem;
+import io.github.heatswell.units.QuantityFormat;
 import java.util.List;
-import java.util.function.Function;
 
 /** Findings as the printed report shows them, in both unit systems. */
 final class PageFindings {
 
-    private final UnitSystem first;
-    private final UnitSystem second;
+    private final QuantityFormat shown;
 
-    private PageFindings(Shown shown) {
-        this.first = shown.units();
-        this.second = first == UnitSystem.SI ? UnitSystem.US : UnitSystem.SI;
+    private PageFindings(QuantityFormat shown) {
+        this.shown = shown;
     }
 
     /** All findings. */
-    static List<FindingNote> notes(List<Finding> findings, Shown shown) {
+    static List<FindingNote> notes(List<Finding> findings, QuantityFormat shown) {
         PageFindings page = new PageFindings(shown);
         return findings.stream().map(page::note).toList();
     }
@@ -35,18 +31,13 @@ final class PageFindings {
     }
 
     /** What people may be hurt by, beyond what happened in the run. */
-    static List<AlarmNote> alarms(List<Finding> findings, Shown shown) {
+    static List<AlarmNote> alarms(List<Finding> findings, QuantityFormat shown) {
         PageFindings page = new PageFindings(shown);
         return findings.stream()
                 .filter(finding -> finding.severity() == Severity.HAZARD && !Hazards.isEvent(finding))
                 .map(finding ->
                         new AlarmNote("HAZARD", page.text(finding.sentence()) + " " + page.text(finding.advice())))
                 .toList();
-    }
-
-    /** How statements are written, in both unit systems. */
-    static Function<Statement, String> words(Shown shown) {
-        return new PageFindings(shown)::text;
     }
 
     private FindingNote note(Finding finding) {
@@ -79,17 +70,10 @@ final class PageFindings {
     }
 
     private String text(Statement statement) {
-        StringBuilder text = new StringBuilder(statement.parts().get(0));
-        for (int i = 0; i < statement.measures().size(); i++) {
-            text.append(text(statement.measures().get(i)))
-                    .append(statement.parts().get(i + 1));
-        }
-        return PageWords.glued(text.toString());
+        return statement.text(shown);
     }
 
     private String text(Measure measure) {
-        String here = measure.text(first);
-        String there = measure.text(second);
-        return PageWords.glued(here.equals(there) ? here : here + " (" + there + ")");
+        return measure.text(shown);
     }
 }

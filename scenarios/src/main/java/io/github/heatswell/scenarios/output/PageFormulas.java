@@ -2,12 +2,12 @@ package io.github.heatswell.scenarios.output;
 
 import io.github.heatswell.scenarios.choice.FormulaAnswer;
 import io.github.heatswell.scenarios.report.FormulaNote;
-import io.github.heatswell.scenarios.wording.Digits;
-import io.github.heatswell.scenarios.wording.Shown;
 import io.github.heatswell.sizing.Differences;
 import io.github.heatswell.sizing.FormulaInput;
 import io.github.heatswell.sizing.FormulaResult;
 import io.github.heatswell.source.Source;
+import io.github.heatswell.units.Decimals;
+import io.github.heatswell.units.QuantityFormat;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -24,7 +24,7 @@ final class PageFormulas {
 
     private PageFormulas() {}
 
-    static FormulaNote of(FormulaAnswer formula, Shown shown) {
+    static FormulaNote of(FormulaAnswer formula, QuantityFormat shown) {
         List<FormulaNote.Effect> effects =
                 formula.differences().map(PageFormulas::effects).orElse(List.of());
         String name = PageWords.capitalised(formula.name());
@@ -37,7 +37,7 @@ final class PageFormulas {
     }
 
     private static FormulaNote note(
-            String name, FormulaResult result, List<FormulaNote.Effect> effects, String remark, Shown shown) {
+            String name, FormulaResult result, List<FormulaNote.Effect> effects, String remark, QuantityFormat shown) {
         return new FormulaNote(
                 name,
                 result.expression(),
@@ -49,7 +49,7 @@ final class PageFormulas {
                 remark);
     }
 
-    private static FormulaNote.Input input(FormulaInput input, Shown shown) {
+    private static FormulaNote.Input input(FormulaInput input, QuantityFormat shown) {
         Source source = input.source();
         return new FormulaNote.Input(
                 input.symbol(),
@@ -59,17 +59,15 @@ final class PageFormulas {
     }
 
     /** The number as the formula wants it, and what it is in units of the house. */
-    private static String value(FormulaInput input, Shown shown) {
+    private static String value(FormulaInput input, QuantityFormat shown) {
         double number = input.value();
-        String given = (Digits.significant(number, DIGITS) + " " + input.unit()).strip();
+        String given = (Decimals.significant(number, DIGITS) + " " + input.unit()).strip();
         return switch (input.unit()) {
             case "m3" -> given + " = " + shown.volume(number);
             case "Pa abs" -> given + " = " + shown.pressure(number) + " absolute";
             case "K" ->
-                number < LEAST_TEMPERATURE
-                        ? PageWords.inBoth(given, shown.units())
-                        : given + " = " + shown.temperature(number);
-            default -> PageWords.inBoth(given, shown.units());
+                number < LEAST_TEMPERATURE ? PageWords.inBoth(given, shown) : given + " = " + shown.temperature(number);
+            default -> PageWords.inBoth(given, shown);
         };
     }
 

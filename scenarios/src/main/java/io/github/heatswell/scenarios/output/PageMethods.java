@@ -5,7 +5,7 @@ import io.github.heatswell.result.Audit;
 import io.github.heatswell.result.Numerics;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.report.MethodNote;
-import io.github.heatswell.scenarios.wording.Shown;
+import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -16,7 +16,7 @@ final class PageMethods {
     private PageMethods() {}
 
     /** Of one run. */
-    static List<MethodNote> of(RunSummary result, Shown shown) {
+    static List<MethodNote> of(RunSummary result, QuantityFormat shown) {
         List<MethodNote> notes = new ArrayList<>(model());
         notes.add(air(result, shown));
         notes.add(new MethodNote("Audit", audit(result.audit())));
@@ -85,7 +85,7 @@ final class PageMethods {
                         "Pressure waves, flow losses in the piping, and everything that follows once a tank has failed."));
     }
 
-    private static MethodNote air(RunSummary result, Shown shown) {
+    private static MethodNote air(RunSummary result, QuantityFormat shown) {
         return new MethodNote(
                 "Gauge",
                 "Pressures are gauge readings at the height of the tank's drain cock, against an absolute air pressure of "

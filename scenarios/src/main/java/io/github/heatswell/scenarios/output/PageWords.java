@@ -1,57 +1,78 @@
 package io.github.heatswell.scenarios.output;
 
-import io.github.heatswell.scenarios.wording.Digits;
-import io.github.heatswell.scenarios.wording.Shown;
+import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
+import io.github.heatswell.units.PowerUnit;
+import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.QuantityFormat;
+import io.github.heatswell.units.TemperatureDifferenceUnit;
+import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.Unit;
 import io.github.heatswell.units.UnitSystem;
+import io.github.heatswell.units.VolumeUnit;
 import java.util.List;
+import java.util.function.BiFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Our own words as the printed report has them. */
 final class PageWords {
 
-    private static final Pattern NUMBER_AND_UNIT =
-            Pattern.compile("(?<=\\d) (?=(bar|psi|L|gal|\u00b0C|\u00b0F|kWh|Btu|min|h|s|d)\\b)");
+    /** A value keeps the digits it is written with in a file. */
+    private static final int DIGITS = 6;
 
     /** A number with its unit, as assumptions have it. */
     private static final Pattern QUANTITY = Pattern.compile("(-?\\d+(?:\\.\\d+)?) (\\S+)");
 
-    /** Units of scenario files for the same kind of quantity, metric and US. */
-    private static final List<Pair> PAIRS = List.of(
-            new Pair(UnitSystem.SI.pressure(), UnitSystem.US.pressure()),
-            new Pair(UnitSystem.SI.temperature(), UnitSystem.US.temperature()),
-            new Pair(UnitSystem.SI.temperatureDifference(), UnitSystem.US.temperatureDifference()),
-            new Pair(UnitSystem.SI.volume(), UnitSystem.US.volume()),
-            new Pair(UnitSystem.SI.flow(), UnitSystem.US.flow()),
-            new Pair(UnitSystem.SI.power(), UnitSystem.US.power()),
-            new Pair(LengthUnit.METRE, LengthUnit.FOOT),
-            new Pair(LengthUnit.MILLIMETRE, LengthUnit.INCH));
+    /** Units of scenario files that have a counterpart in the other system, and how it is written there. */
+    private static final List<Known> UNITS = List.of(
+            new Known(PressureUnit.BAR, QuantityFormat::pressure),
+            new Known(PressureUnit.PSI, QuantityFormat::pressure),
+            new Known(TemperatureUnit.CELSIUS, QuantityFormat::temperature),
+            new Known(TemperatureUnit.FAHRENHEIT, QuantityFormat::temperature),
+            new Known(TemperatureDifferenceUnit.KELVIN, QuantityFormat::temperatureDifference),
+            new Known(VolumeUnit.LITRE, QuantityFormat::volume),
+            new Known(VolumeUnit.US_GALLON, QuantityFormat::volume),
+            new Known(FlowUnit.LITRE_PER_MINUTE, QuantityFormat::flow),
+            new Known(FlowUnit.US_GALLON_PER_MINUTE, QuantityFormat::flow),
+            new Known(PowerUnit.KILOWATT, QuantityFormat::power),
+            new Known(PowerUnit.BTU_PER_HOUR, QuantityFormat::power),
+            new Known(LengthUnit.METRE, QuantityFormat::length),
+            new Known(LengthUnit.MILLIMETRE, QuantityFormat::length),
+            new Known(LengthUnit.FOOT, QuantityFormat::length),
+            new Known(LengthUnit.INCH, QuantityFormat::length));
 
-    /** Units for the same kind of quantity. */
-    private record Pair(Unit metric, Unit us) {}
+    private static final List<Unit> OF_THE_US = List.of(
+            PressureUnit.PSI,
+            TemperatureUnit.FAHRENHEIT,
+            VolumeUnit.US_GALLON,
+            FlowUnit.US_GALLON_PER_MINUTE,
+            PowerUnit.BTU_PER_HOUR,
+            LengthUnit.FOOT,
+            LengthUnit.INCH);
 
-    private static final Pattern BARS = Pattern.compile("(?<![\\d.])(\\d+(?:\\.\\d+)?) bar\\b");
+    /** A unit, and how a quantity given in it is written in the other system. */
+    private record Known(Unit unit, BiFunction<QuantityFormat, Double, String> written) {
+
+        UnitSystem system() {
+            return OF_THE_US.contains(unit) ? UnitSystem.US : UnitSystem.SI;
+        }
+
+        String inBoth(double number, QuantityFormat shown) {
+            String given = shown.given(number, unit, DIGITS);
+            String other = written.apply(shown.only(system().other()), unit.toSi(number));
+            return shown.units() == system() ? given + " (" + other + ")" : other + " (" + given + ")";
+        }
+    }
 
     private PageWords() {}
-
-    /** A sentence in which no number parts from its unit at the end of a line. */
-    static String glued(String sentence) {
-        return NUMBER_AND_UNIT.matcher(sentence).replaceAll("\u00a0");
-    }
 
     static String capitalised(String words) {
         return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 
-    /** A sentence whose bars are followed or preceded by psi. */
-    static String pressuresInBoth(String sentence, Shown shown) {
-        return BARS.matcher(sentence).replaceAll(match -> inBoth(match.group(1) + " bar", shown.units()));
-    }
-
     /** A value as a scenario file has it, in both unit systems where they have different units for it. */
-    static String inBoth(String value, UnitSystem first) {
+    static String inBoth(String value, QuantityFormat shown) {
         if (value.equals("[]")) {
             return "none";
         }
@@ -60,29 +81,10 @@ final class PageWords {
             return value;
         }
         double number = Double.parseDouble(quantity.group(1));
-        String symbol = quantity.group(2);
-        for (Pair pair : PAIRS) {
-            if (pair.metric().symbol().equals(symbol)) {
-                return ordered(value, written(pair.metric().toSi(number), pair.us()), first == UnitSystem.SI);
-            }
-            if (pair.us().symbol().equals(symbol)) {
-                return ordered(value, written(pair.us().toSi(number), pair.metric()), first == UnitSystem.US);
-            }
-        }
-        return value;
-    }
-
-    private static String written(double si, Unit unit) {
-        return Digits.significant(unit.fromSi(si), 3) + " " + unit.symbol();
-    }
-
-    private static String ordered(String given, String converted, boolean givenFirst) {
-        String first = givenFirst ? given : converted;
-        String second = givenFirst ? converted : given;
-        return printed(first) + " (" + printed(second) + ")";
-    }
-
-    private static String printed(String quantity) {
-        return quantity.replace(" deg", " \u00b0").replace(' ', '\u00a0');
+        return UNITS.stream()
+                .filter(known -> known.unit().symbol().equals(quantity.group(2)))
+                .findFirst()
+                .map(known -> known.inBoth(number, shown))
+                .orElse(value);
     }
 }

@@ -1,6 +1,6 @@
 package io.github.heatswell.scenarios.output;
 
-import io.github.heatswell.scenarios.wording.Shown;
+import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -15,7 +15,7 @@ final class Remarks {
 
     private Remarks() {}
 
-    static List<String> of(RunFindings findings, Shown shown) {
+    static List<String> of(RunFindings findings, QuantityFormat shown) {
         List<String> remarks = new ArrayList<>();
         double relieved = findings.summary().totals().relieved();
         double fed = Math.min(relieved, findings.observed().relievedWhileFed());

@@ -16,7 +16,6 @@ import io.github.heatswell.scenarios.report.Heading;
 import io.github.heatswell.scenarios.report.Options;
 import io.github.heatswell.scenarios.report.ReportContent;
 import io.github.heatswell.scenarios.spread.VariedHouse;
-import io.github.heatswell.scenarios.wording.Shown;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
@@ -29,13 +28,13 @@ final class RunPage {
     private final Scenario scenario;
     private final RunFindings findings;
     private final RunSummary result;
-    private final Shown shown;
+    private final QuantityFormat shown;
 
     private RunPage(Scenario scenario, RunFindings findings, UnitSystem units) {
         this.scenario = scenario;
         this.findings = findings;
         this.result = findings.summary();
-        this.shown = Shown.inBoth(units);
+        this.shown = QuantityFormat.printed(units).inBoth();
     }
 
     /**
@@ -50,13 +49,12 @@ final class RunPage {
 
     private ReportContent content(RunChart chart) throws IOException {
         List<Finding> found = Findings.of(result);
-        String answer =
-                Headline.of(result, QuantityFormat.printed(shown.units()).inBoth()) + ".";
+        String answer = Headline.of(result, shown) + ".";
         Heading heading = new Heading(
                 scenario.title(), scenario.question(), scenario.expectation(), scenario.name(), Optional.empty());
         Check check = PageCheck.of(result.system(), VariedHouse.of(scenario), PageFindings.hazardous(found), shown);
         return ReportContent.builder(heading, shown.units())
-                .alarms(Alarms.of(result, found, shown, PageFindings.words(shown)))
+                .alarms(Alarms.of(result, found, shown))
                 .answer(new Answer(answer, Remarks.of(findings, shown)))
                 .pictures(List.of(PagePicture.of(chart, answer)))
                 .figures(List.of(figures()))

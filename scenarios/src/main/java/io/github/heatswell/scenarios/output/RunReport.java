@@ -10,7 +10,6 @@ import io.github.heatswell.scenarios.file.Assumption;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.report.AlarmNote;
 import io.github.heatswell.scenarios.wording.Printable;
-import io.github.heatswell.scenarios.wording.Shown;
 import io.github.heatswell.scenarios.wording.Wrapped;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
@@ -27,7 +26,7 @@ public final class RunReport implements Report {
     private final RunFindings findings;
     private final RunSummary result;
     private final UnitSystem units;
-    private final Shown shown;
+    private final QuantityFormat shown;
     private final StringBuilder text = new StringBuilder();
     private String written = "";
 
@@ -54,7 +53,7 @@ public final class RunReport implements Report {
         this.findings = findings;
         this.result = findings.summary();
         this.units = units;
-        this.shown = new Shown(units);
+        this.shown = QuantityFormat.ascii(units);
     }
 
     @Override
@@ -71,14 +70,13 @@ public final class RunReport implements Report {
     public String text() {
         text.setLength(0);
         List<Finding> found = Findings.of(result);
-        Alarms.of(result, found, shown, statement -> FindingRows.ascii(statement.text(units)))
-                .forEach(this::alarm);
+        Alarms.of(result, found, shown).forEach(this::alarm);
         text.append(Wrapped.lines(scenario.title(), "", ""));
         if (!scenario.question().isEmpty()) {
             text.append(Wrapped.lines(scenario.question(), "  ", "  "));
         }
         text.append('\n')
-                .append(Wrapped.lines(Sentence.of(Headline.of(result, QuantityFormat.ascii(units))), "", ""))
+                .append(Wrapped.lines(Sentence.of(Headline.of(result, shown)), "", ""))
                 .append('\n');
         remarks();
         text.append(FindingRows.of(

@@ -3,7 +3,7 @@ package io.github.heatswell.scenarios.output;
 import io.github.heatswell.plant.ExpansionVessel;
 import io.github.heatswell.result.Extreme;
 import io.github.heatswell.result.RunSummary;
-import io.github.heatswell.scenarios.wording.Shown;
+import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -12,16 +12,16 @@ final class RunRows {
 
     private final RunFindings findings;
     private final RunSummary result;
-    private final Shown shown;
+    private final QuantityFormat shown;
     private final List<FlowRows.Row> rows = new ArrayList<>();
 
-    private RunRows(RunFindings findings, Shown shown) {
+    private RunRows(RunFindings findings, QuantityFormat shown) {
         this.findings = findings;
         this.result = findings.summary();
         this.shown = shown;
     }
 
-    static List<FlowRows.Row> of(RunFindings findings, Shown shown) {
+    static List<FlowRows.Row> of(RunFindings findings, QuantityFormat shown) {
         RunRows rows = new RunRows(findings, shown);
         rows.course();
         rows.limits();
@@ -35,11 +35,11 @@ final class RunRows {
     }
 
     /** How much room a run left below a limit. */
-    static String room(Limit limit, Shown shown) {
+    static String room(Limit limit, QuantityFormat shown) {
         if (limit.passed()) {
-            return "passed by " + shown.pressure(-limit.margin());
+            return "passed by " + shown.pressureDifference(-limit.margin());
         }
-        return limit.reached() ? "reached" : shown.pressure(limit.margin()) + " left";
+        return limit.reached() ? "reached" : shown.pressureDifference(limit.margin()) + " left";
     }
 
     private void course() {
@@ -51,7 +51,7 @@ final class RunRows {
         pressure("lowest", result.extremes().lowestPressure());
         Extreme hottest = result.extremes().highestTemperature();
         row("hottest", shown.temperature(hottest.value()), when(hottest));
-        String covered = Shown.time(result.end());
+        String covered = shown.time(result.end());
         row("run", covered, result.hazard().isPresent() ? "ended by the hazard" : "as asked for");
     }
 
@@ -76,8 +76,8 @@ final class RunRows {
         row("vessel", shown.volume(most.value()), full ? "its limit, " + when(most) : "the most water it held");
     }
 
-    private static String when(Extreme extreme) {
-        return extreme.time() == 0 ? "at the start" : "after " + Shown.time(extreme.time());
+    private String when(Extreme extreme) {
+        return extreme.time() < 0.5 ? "at the start" : "after " + shown.time(extreme.time());
     }
 
     private String gauge(double absolute) {

@@ -7,10 +7,6 @@ final class Sentence {
 
     /** The headline with a full stop, in characters that every terminal can show. */
     static String of(String headline) {
-        return headline.replace('\u201c', '"')
-                        .replace('\u201d', '"')
-                        .replace(" \u00b0", " deg")
-                        .replaceAll("[\u00a0\u2009\u202f]", " ")
-                + ".";
+        return headline.replace('\u201c', '"').replace('\u201d', '"') + ".";
     }
 }

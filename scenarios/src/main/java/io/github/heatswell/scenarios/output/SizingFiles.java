@@ -6,8 +6,8 @@ import io.github.heatswell.charts.SizingChart;
 import io.github.heatswell.charts.table.SizeTable;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.scenarios.report.ReportPage;
-import io.github.heatswell.scenarios.wording.Shown;
 import io.github.heatswell.sizing.SizedVessel;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
@@ -49,7 +49,7 @@ public final class SizingFiles {
         if (answer.proposed().isEmpty()) {
             return RunChart.of(answer.asItIs(), units);
         }
-        Shown shown = new Shown(units);
+        QuantityFormat shown = QuantityFormat.ascii(units);
         String volume = answer.sizing()
                 .recommended()
                 .map(SizedVessel::volume)

@@ -18,9 +18,9 @@ import io.github.heatswell.scenarios.report.Illustration;
 import io.github.heatswell.scenarios.report.Options;
 import io.github.heatswell.scenarios.report.ReportContent;
 import io.github.heatswell.scenarios.spread.VariedHouse;
-import io.github.heatswell.scenarios.wording.Shown;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.sizing.SizingTarget;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -33,13 +33,13 @@ final class SizingPage {
     private final VesselAnswer answer;
     private final SizingResult sizing;
     private final double atmosphere;
-    private final Shown shown;
+    private final QuantityFormat shown;
 
     private SizingPage(VesselAnswer answer, UnitSystem units) {
         this.answer = answer;
         this.sizing = answer.sizing();
         this.atmosphere = answer.scenario().system().site().atmosphere();
-        this.shown = Shown.inBoth(units);
+        this.shown = QuantityFormat.printed(units).inBoth();
     }
 
     /**
@@ -94,7 +94,7 @@ final class SizingPage {
     private List<AlarmNote> alarms() {
         List<AlarmNote> alarms = new ArrayList<>();
         RunSummary asItIs = answer.asItIs().summary();
-        Alarms.of(asItIs, Findings.of(asItIs), shown, PageFindings.words(shown))
+        Alarms.of(asItIs, Findings.of(asItIs), shown)
                 .forEach(note -> alarms.add(new AlarmNote(note.word() + " as it is", note.text())));
         answer.proposed()
                 .map(RunResult::summary)

@@ -8,12 +8,12 @@ import io.github.heatswell.scenarios.choice.FormulaAnswer;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.scenarios.choice.YearlyWater;
 import io.github.heatswell.scenarios.file.Costs;
-import io.github.heatswell.scenarios.wording.Shown;
 import io.github.heatswell.scenarios.wording.Wrapped;
 import io.github.heatswell.sizing.Differences;
 import io.github.heatswell.sizing.SizedVessel;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.sizing.SizingTarget;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.nio.file.Path;
 import java.util.List;
@@ -32,7 +32,7 @@ public final class SizingReport implements Report {
     private final VesselAnswer answer;
     private final SizingResult sizing;
     private final double atmosphere;
-    private final Shown shown;
+    private final QuantityFormat shown;
     private final StringBuilder text = new StringBuilder();
     private String written = "";
 
@@ -46,7 +46,7 @@ public final class SizingReport implements Report {
         this.answer = answer;
         this.sizing = answer.sizing();
         this.atmosphere = answer.scenario().system().site().atmosphere();
-        this.shown = new Shown(units);
+        this.shown = QuantityFormat.ascii(units);
     }
 
     @Override
@@ -79,7 +79,7 @@ public final class SizingReport implements Report {
 
     private void alarms() {
         RunSummary asItIs = answer.asItIs().summary();
-        Alarms.of(asItIs, Findings.of(asItIs), shown, statement -> FindingRows.ascii(statement.text(shown.units())))
+        Alarms.of(asItIs, Findings.of(asItIs), shown)
                 .forEach(note -> text.append(Wrapped.lines(note.word() + " as it is: " + note.text(), "", "  "))
                         .append('\n'));
     }
@@ -115,7 +115,7 @@ public final class SizingReport implements Report {
                                     size.volume() == bought ? ">" : "",
                                     shown.volume(size.volume()),
                                     (size.higher() ? "over " : "") + shown.pressure(size.peakAbsolute() - atmosphere),
-                                    size.higher() ? "" : shown.pressure(size.margin()),
+                                    size.higher() ? "" : shown.pressureDifference(size.margin()),
                                     size.price().map(Money::of).orElse("-"))
                             .stripTrailing())
                     .append('\n');

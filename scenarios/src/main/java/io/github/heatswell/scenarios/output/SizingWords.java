@@ -1,18 +1,18 @@
 package io.github.heatswell.scenarios.output;
 
 import io.github.heatswell.scenarios.choice.VesselAnswer;
-import io.github.heatswell.scenarios.wording.Shown;
 import io.github.heatswell.sizing.SizedVessel;
 import io.github.heatswell.sizing.SizingResult;
+import io.github.heatswell.units.QuantityFormat;
 
 /** The answer of a sizing in one or two sentences. */
 final class SizingWords {
 
     private final SizingResult sizing;
     private final double atmosphere;
-    private final Shown shown;
+    private final QuantityFormat shown;
 
-    SizingWords(VesselAnswer answer, Shown shown) {
+    SizingWords(VesselAnswer answer, QuantityFormat shown) {
         this.sizing = answer.sizing();
         this.atmosphere = answer.scenario().system().site().atmosphere();
         this.shown = shown;
@@ -31,7 +31,7 @@ final class SizingWords {
     private String buy(SizedVessel vessel) {
         return "A vessel of " + shown.volume(vessel.volume()) + ", precharged to " + precharge(vessel)
                 + ", keeps the peak of the worst heat-up at " + shown.pressure(vessel.peakAbsolute() - atmosphere)
-                + ", " + shown.pressure(vessel.margin()) + " below the limit of " + limit() + ".";
+                + ", " + shown.pressureDifference(vessel.margin()) + " below the limit of " + limit() + ".";
     }
 
     private String noneOnSale() {

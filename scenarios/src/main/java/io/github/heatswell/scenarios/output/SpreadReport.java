@@ -2,13 +2,13 @@ package io.github.heatswell.scenarios.output;
 
 import io.github.heatswell.scenarios.spread.SpreadAnswer;
 import io.github.heatswell.scenarios.spread.VariedInput;
-import io.github.heatswell.scenarios.wording.Digits;
 import io.github.heatswell.scenarios.wording.Printable;
-import io.github.heatswell.scenarios.wording.Shown;
 import io.github.heatswell.scenarios.wording.Wrapped;
 import io.github.heatswell.study.OutputSpread;
 import io.github.heatswell.study.Share;
 import io.github.heatswell.study.StudyResult;
+import io.github.heatswell.units.Decimals;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.nio.file.Path;
 import java.util.List;
@@ -26,7 +26,7 @@ public final class SpreadReport implements Report {
 
     private final SpreadAnswer answer;
     private final StudyResult result;
-    private final Shown shown;
+    private final QuantityFormat shown;
     private final StringBuilder text = new StringBuilder();
     private String written = "";
 
@@ -39,7 +39,7 @@ public final class SpreadReport implements Report {
     public SpreadReport(SpreadAnswer answer, UnitSystem units) {
         this.answer = answer;
         this.result = answer.result();
-        this.shown = new Shown(units);
+        this.shown = QuantityFormat.ascii(units);
     }
 
     @Override
@@ -77,9 +77,9 @@ public final class SpreadReport implements Report {
         return text.append(written).append('\n').append(Caution.text()).toString();
     }
 
-    private static String inWords(Share share) {
-        return share.count() + " of " + share.of() + " samples (" + Digits.fixed(100 * share.value(), 1)
-                + " %, give or take " + Digits.fixed(100 * share.standardError(), 1) + ")";
+    private String inWords(Share share) {
+        return share.count() + " of " + share.of() + " samples (" + shown.share(share.value()) + ", give or take "
+                + shown.share(share.standardError()) + ")";
     }
 
     private void quantiles() {
@@ -126,7 +126,7 @@ public final class SpreadReport implements Report {
     }
 
     private static String signed(double correlation) {
-        String number = Digits.fixed(correlation, 2);
+        String number = Decimals.fixed(correlation, 2);
         return number.startsWith("-") ? number : "+" + number;
     }
 

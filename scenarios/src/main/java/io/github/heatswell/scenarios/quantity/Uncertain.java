@@ -1,8 +1,8 @@
 package io.github.heatswell.scenarios.quantity;
 
-import io.github.heatswell.scenarios.wording.Digits;
 import io.github.heatswell.scenarios.wording.Printable;
 import io.github.heatswell.study.Distribution;
+import io.github.heatswell.units.Decimals;
 import io.github.heatswell.units.RatioUnit;
 import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.Unit;
@@ -134,7 +134,7 @@ public record Uncertain(Distribution distribution, String unit) {
      * @return the quantity as a file would write it
      */
     public String at(double value) {
-        return Digits.significant(value, DIGITS) + " " + unit;
+        return Decimals.significant(value, DIGITS) + " " + unit;
     }
 
     /**

@@ -1,8 +1,8 @@
 package io.github.heatswell.scenarios.readings;
 
 import io.github.heatswell.diagnosis.PressureLog;
-import io.github.heatswell.scenarios.wording.Digits;
-import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.QuantityFormat;
+import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -10,6 +10,10 @@ import java.util.Locale;
 
 /** Puts the rows of a file together to a log, and notes what is strange about them. */
 final class LogAssembly {
+
+    /** Remarks are read on screens and pages, by owners with either kind of gauge. */
+    private static final QuantityFormat BOTH =
+            QuantityFormat.ascii(UnitSystem.SI).inBoth();
 
     private static final int FEWEST = 3;
     /** What a diagnosis uses of a log (s): its first two days. */
@@ -133,8 +137,7 @@ final class LogAssembly {
         }
         gaps(remarks, log);
         if (log.step() > 0) {
-            remarks.add("the readings fall on steps of " + Digits.significant(PressureUnit.BAR.fromSi(log.step()), 2)
-                    + " bar");
+            remarks.add("the readings fall on steps of " + BOTH.pressureDifference(log.step()));
         }
         note(
                 remarks,
@@ -150,8 +153,7 @@ final class LogAssembly {
             peak = Math.max(peak, log.gauge(i));
         }
         if (peak < LEAST_PEAK || peak > MOST_PEAK) {
-            remarks.add("the highest pressure is " + Digits.significant(PressureUnit.BAR.fromSi(peak), 3)
-                    + " bar; is the unit of the pressure right?");
+            remarks.add("the highest pressure is " + BOTH.pressure(peak) + "; is the unit of the pressure right?");
         }
     }
 
@@ -170,7 +172,7 @@ final class LogAssembly {
         double usual = steps[steps.length / 2];
         long gaps = Arrays.stream(steps).filter(step -> step > GAP * usual).count();
         if (gaps > 0) {
-            String longest = Digits.significant(steps[steps.length - 1] / 60, 3) + " minutes";
+            String longest = BOTH.time(steps[steps.length - 1]);
             remarks.add(
                     gaps == 1
                             ? "readings are missing once, for " + longest

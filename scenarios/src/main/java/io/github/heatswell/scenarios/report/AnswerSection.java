@@ -1,14 +1,14 @@
 package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.scenarios.markup.Html;
-import io.github.heatswell.scenarios.wording.Shown;
+import io.github.heatswell.units.QuantityFormat;
 
 /** The answer in one sentence, below the question. */
 final class AnswerSection {
 
     private AnswerSection() {}
 
-    static void write(Html html, ReportContent content, Shown shown) {
+    static void write(Html html, ReportContent content, QuantityFormat shown) {
         content.answer().ifPresent(answer -> {
             html.open("section").leaf("h2", "The answer");
             said(html, "The question", content.heading().question());

@@ -1,7 +1,7 @@
 package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.scenarios.markup.Html;
-import io.github.heatswell.scenarios.wording.Shown;
+import io.github.heatswell.units.QuantityFormat;
 import java.util.List;
 
 /** What the result rests on beside what the scenario says. */
@@ -9,7 +9,7 @@ final class BasisSection {
 
     private BasisSection() {}
 
-    static void write(Html html, ReportContent content, Shown shown) {
+    static void write(Html html, ReportContent content, QuantityFormat shown) {
         content.basis().ifPresent(basis -> {
             html.open("section").leaf("h2", "Assumptions");
             assumptions(html, basis.assumptions());

@@ -1,6 +1,6 @@
 package io.github.heatswell.scenarios.report;
 
-import io.github.heatswell.scenarios.wording.Shown;
+import io.github.heatswell.units.QuantityFormat;
 import java.util.List;
 
 /** The cautions of every report. */
@@ -11,7 +11,7 @@ final class Cautions {
 
     private Cautions() {}
 
-    static List<String> of(Shown shown) {
+    static List<String> of(QuantityFormat shown) {
         return List.of(
                 "Hot water scalds. Above " + degrees(shown) + " it does so within seconds.",
                 "Before any work turn the heater off, let it cool, shut the cold feed and relieve the pressure at a tap.",
@@ -23,7 +23,7 @@ final class Cautions {
                         + " comes from a model and decides nothing.");
     }
 
-    private static String degrees(Shown shown) {
-        return shown.temperature(SCALDS).replace(".0", "");
+    private static String degrees(QuantityFormat shown) {
+        return shown.temperature(SCALDS);
     }
 }

@@ -1,7 +1,7 @@
 package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.scenarios.markup.Html;
-import io.github.heatswell.scenarios.wording.Shown;
+import io.github.heatswell.units.QuantityFormat;
 import java.util.List;
 
 /** What the gauge should read, and when; with room for what it does read. */
@@ -9,7 +9,7 @@ final class CheckSheetSection {
 
     private CheckSheetSection() {}
 
-    static void write(Html html, ReportContent content, Shown shown) {
+    static void write(Html html, ReportContent content, QuantityFormat shown) {
         content.check().ifPresent(check -> {
             html.open("section", "class", "sheet").leaf("h2", "What the gauge should read, and when");
             if (!check.readings().isEmpty()) {
@@ -20,7 +20,7 @@ final class CheckSheetSection {
         });
     }
 
-    private static void sheet(Html html, Check check, Shown shown) {
+    private static void sheet(Html html, Check check, QuantityFormat shown) {
         if (!check.steps().isEmpty()) {
             html.open("ol");
             check.steps().forEach(step -> html.leaf("li", step));
@@ -39,7 +39,7 @@ final class CheckSheetSection {
         html.empty("input", "type", "text", "autocomplete", "off").closeLine();
     }
 
-    private static void row(Html html, Reading reading, Shown shown) {
+    private static void row(Html html, Reading reading, QuantityFormat shown) {
         html.open("tr");
         html.open("th", "scope", "row", "class", Tables.breaks(reading.when() + " " + reading.note()));
         html.text(reading.when());
@@ -58,7 +58,7 @@ final class CheckSheetSection {
         html.close().closeLine();
     }
 
-    private static String range(Reading reading, Shown shown) {
+    private static String range(Reading reading, QuantityFormat shown) {
         if (reading.lowestGauge().isEmpty() || reading.highestGauge().isEmpty()) {
             return "";
         }

@@ -1,14 +1,14 @@
 package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.scenarios.markup.Html;
-import io.github.heatswell.scenarios.wording.Shown;
+import io.github.heatswell.units.QuantityFormat;
 
 /** How a vessel is fitted and looked after, to be ticked off. */
 final class CommissioningSection {
 
     private CommissioningSection() {}
 
-    static void write(Html html, ReportContent content, Shown shown) {
+    static void write(Html html, ReportContent content, QuantityFormat shown) {
         if (!content.commissioning()) {
             return;
         }

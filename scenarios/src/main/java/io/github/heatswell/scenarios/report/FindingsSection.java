@@ -1,14 +1,14 @@
 package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.scenarios.markup.Html;
-import io.github.heatswell.scenarios.wording.Shown;
+import io.github.heatswell.units.QuantityFormat;
 
 /** What was found about the installation, each finding with the rule it is held against. */
 final class FindingsSection {
 
     private FindingsSection() {}
 
-    static void write(Html html, ReportContent content, Shown shown) {
+    static void write(Html html, ReportContent content, QuantityFormat shown) {
         if (content.findings().isEmpty()) {
             return;
         }

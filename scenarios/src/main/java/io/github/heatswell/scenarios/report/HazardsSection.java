@@ -1,14 +1,14 @@
 package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.scenarios.markup.Html;
-import io.github.heatswell.scenarios.wording.Shown;
+import io.github.heatswell.units.QuantityFormat;
 
 /** What can hurt somebody: what the run met, and what holds for every house. */
 final class HazardsSection {
 
     private HazardsSection() {}
 
-    static void write(Html html, ReportContent content, Shown shown) {
+    static void write(Html html, ReportContent content, QuantityFormat shown) {
         html.open("section").leaf("h2", "Hazards and cautions");
         for (AlarmNote alarm : content.alarms()) {
             html.open("div", "class", "alarm").open("p");

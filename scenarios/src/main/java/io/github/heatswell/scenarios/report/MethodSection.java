@@ -1,7 +1,7 @@
 package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.scenarios.markup.Html;
-import io.github.heatswell.scenarios.wording.Shown;
+import io.github.heatswell.units.QuantityFormat;
 import java.util.List;
 
 /** How the numbers were made. */
@@ -9,7 +9,7 @@ final class MethodSection {
 
     private MethodSection() {}
 
-    static void write(Html html, ReportContent content, Shown shown) {
+    static void write(Html html, ReportContent content, QuantityFormat shown) {
         if (content.methods().isEmpty()) {
             return;
         }

@@ -1,7 +1,7 @@
 package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.scenarios.markup.Html;
-import io.github.heatswell.scenarios.wording.Shown;
+import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -10,7 +10,7 @@ final class OptionsSection {
 
     private OptionsSection() {}
 
-    static void write(Html html, ReportContent content, Shown shown) {
+    static void write(Html html, ReportContent content, QuantityFormat shown) {
         Options options = content.options();
         if (options.isEmpty()) {
             return;
@@ -31,7 +31,7 @@ final class OptionsSection {
         html.closeLine();
     }
 
-    private static void sizes(Html html, List<SizeRow> sizes, Shown shown) {
+    private static void sizes(Html html, List<SizeRow> sizes, QuantityFormat shown) {
         boolean alike =
                 sizes.stream().mapToDouble(SizeRow::prechargeGauge).distinct().count() == 1;
         boolean priced = sizes.stream().anyMatch(size -> !size.price().isBlank());
@@ -63,15 +63,15 @@ final class OptionsSection {
                         rows));
     }
 
-    private static List<String> size(SizeRow size, Shown shown) {
+    private static List<String> size(SizeRow size, QuantityFormat shown) {
         return new ArrayList<>(List.of(
                 shown.volume(size.volume()),
                 (size.higher() ? "over " : "") + shown.pressure(size.peakGauge()),
-                size.higher() ? "none" : shown.pressure(size.margin()),
+                size.higher() ? "none" : shown.pressureDifference(size.margin()),
                 size.suffices() ? "yes" : "no"));
     }
 
-    private static void formula(Html html, FormulaNote formula, Shown shown) {
+    private static void formula(Html html, FormulaNote formula, QuantityFormat shown) {
         html.leaf("h3", formula.name());
         if (formula.volume().isPresent()) {
             html.open("p").open("code").text(formula.expression()).close();
@@ -105,7 +105,7 @@ final class OptionsSection {
                         .toList());
     }
 
-    private static Grid differences(List<FormulaNote.Effect> differences, Shown shown) {
+    private static Grid differences(List<FormulaNote.Effect> differences, QuantityFormat shown) {
         return new Grid(
                 "From the formula to the simulation",
                 List.of("Effect", "Adds to the vessel"),
@@ -114,7 +114,7 @@ final class OptionsSection {
                         .toList());
     }
 
-    private static void costs(Html html, List<Cost> costs, Shown shown) {
+    private static void costs(Html html, List<Cost> costs, QuantityFormat shown) {
         List<List<String>> rows = costs.stream()
                 .map(cost -> List.of(
                         cost.of(),

@@ -2,7 +2,7 @@ package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.scenarios.markup.Html;
 import io.github.heatswell.scenarios.markup.Svg;
-import io.github.heatswell.scenarios.wording.Shown;
+import io.github.heatswell.units.QuantityFormat;
 import java.util.List;
 
 /** The picture, and the numbers it shows. */
@@ -10,7 +10,7 @@ final class PictureSection {
 
     private PictureSection() {}
 
-    static void write(Html html, ReportContent content, Shown shown) {
+    static void write(Html html, ReportContent content, QuantityFormat shown) {
         List<Illustration> pictures = content.pictures();
         if (pictures.isEmpty() && content.figures().isEmpty()) {
             return;

@@ -1,7 +1,7 @@
 package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.scenarios.markup.Html;
-import io.github.heatswell.scenarios.wording.Shown;
+import io.github.heatswell.units.QuantityFormat;
 import java.io.IOException;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
@@ -31,7 +31,7 @@ public final class ReportPage {
     @FunctionalInterface
     interface Section {
         /** Writes the part. */
-        void write(Html html, ReportContent content, Shown shown);
+        void write(Html html, ReportContent content, QuantityFormat shown);
     }
 
     /**
@@ -49,7 +49,7 @@ public final class ReportPage {
     }
 
     private static String page(ReportContent content) {
-        Shown shown = Shown.inBoth(content.units());
+        QuantityFormat shown = QuantityFormat.printed(content.units()).inBoth();
         Html html = new Html();
         html.open("html", "lang", "en");
         head(html, content.heading());

@@ -6,10 +6,10 @@ import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.file.UncertainField;
 import io.github.heatswell.study.UncertainHouse;
 import io.github.heatswell.study.UsualUncertainty;
-import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.QuantityFormat;
+import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 
@@ -82,10 +82,11 @@ public record VariedHouse(List<VariedInput> inputs, boolean usual, Function<doub
     }
 
     private static String amount(UsualUncertainty quantity) {
+        QuantityFormat shown = QuantityFormat.ascii(UnitSystem.SI);
         return switch (quantity.unit()) {
-            case "Pa" -> String.format(Locale.ROOT, "%.2f bar", PressureUnit.BAR.fromSi(quantity.expanded()));
-            case "K" -> String.format(Locale.ROOT, "%.0f K", quantity.expanded());
-            default -> String.format(Locale.ROOT, "%.0f %%", 100 * quantity.expanded());
+            case "Pa" -> shown.pressureDifference(quantity.expanded());
+            case "K" -> shown.temperatureDifference(quantity.expanded());
+            default -> shown.share(quantity.expanded());
         };
     }
 }

@@ -32,8 +32,7 @@ class SizeCommandTest {
                         "sizing.csv",
                         "sizing.json"),
                 names(folder));
-        assertTrue(
-                outcome.out().contains("A vessel of 18.00 L, precharged to 4.20 bar, keeps the peak"), outcome.out());
+        assertTrue(outcome.out().contains("A vessel of 18 L, precharged to 4.2 bar, keeps the peak"), outcome.out());
         List<String> rows = Files.readAllLines(folder.resolve("sizing.csv"));
         assertEquals(
                 "volume_L,precharge_gauge_bar,peak_pressure_gauge_bar,or_higher,margin_bar,enough,price,currency",

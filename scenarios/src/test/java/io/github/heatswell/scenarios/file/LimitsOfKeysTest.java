@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.scenarios.file.FormatKey.Single;
 import io.github.heatswell.scenarios.quantity.Kind;
-import io.github.heatswell.scenarios.wording.Digits;
+import io.github.heatswell.units.Decimals;
 import io.github.heatswell.units.Unit;
 import java.util.ArrayList;
 import java.util.List;
@@ -36,7 +36,7 @@ class LimitsOfKeysTest {
         }
 
         String text(double value, int digits) {
-            return Digits.significant(value, digits) + " " + unit.symbol();
+            return Decimals.significant(value, digits) + " " + unit.symbol();
         }
     }
 

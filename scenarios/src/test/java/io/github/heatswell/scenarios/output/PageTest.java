@@ -96,8 +96,8 @@ class PageTest {
         assertTrue(content.commissioning());
         StringBuilder page = new StringBuilder();
         ReportPage.write(content, page);
-        assertTrue(page.indexOf("over 20.00\u00a0bar") > 0, "a size that is far too small is not said to hold");
-        assertTrue(page.indexOf("331.15 K = 58.0\u00a0\u00b0C") > 0, "a temperature is no difference");
+        assertTrue(page.indexOf("over 20\u00a0bar") > 0, "a size that is far too small is not said to hold");
+        assertTrue(page.indexOf("331.15 K = 58\u00a0\u00b0C") > 0, "a temperature is no difference");
         assertTrue(page.indexOf("49\u00a0K (88.2\u00a0\u00b0F)") > 0, "a difference is no temperature");
     }
 

@@ -274,11 +274,11 @@ class LogManglingTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"pressure_bar, pressure_kPa, 0.0686", "pressure_bar, pressure_MPa, 68.6"})
-    void anUnlikelyUnitIsRemarkedUpon(String heading, String instead, String bar) throws IOException {
+    @CsvSource({"pressure_bar, pressure_kPa, 0.07 bar (1 psi)", "pressure_bar, pressure_MPa, 68.59 bar (994.8 psi)"})
+    void anUnlikelyUnitIsRemarkedUpon(String heading, String instead, String peak) throws IOException {
         List<String> remarks = read(log().replace(heading, instead)).remarks();
         assertTrue(
-                remarks.contains("the highest pressure is " + bar + " bar; is the unit of the pressure right?"),
+                remarks.contains("the highest pressure is " + peak + "; is the unit of the pressure right?"),
                 remarks.toString());
     }
 

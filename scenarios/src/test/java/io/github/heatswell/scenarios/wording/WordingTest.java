@@ -46,13 +46,4 @@ class WordingTest {
         assertTrue(text.startsWith("- word"));
         assertEquals("x".repeat(200) + "\n", Wrapped.lines("x".repeat(200), "", ""));
     }
-
-    @Test
-    void numbersHaveNoExponentAndNoGrouping() {
-        assertEquals("7.7", Digits.significant(7.700000000000001, 4));
-        assertEquals("1234567", Digits.significant(1234567, 9));
-        assertEquals("0", Digits.significant(0, 3));
-        assertEquals("0.00", Digits.fixed(-0.001, 2));
-        assertEquals("7.00", Digits.fixed(7, 2));
-    }
 }
