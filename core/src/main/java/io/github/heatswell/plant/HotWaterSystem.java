@@ -445,13 +445,15 @@ public final class HotWaterSystem {
             });
             if (vessel != null) {
                 Pressure precharge = vessel.precharge();
+                Compared compared = Compared.of(precharge, tank.workingPressure());
                 requirements.rule(
                         precharge.gauge(atmosphere) > 0
                                 && precharge.gauge(atmosphere)
                                         <= tank.workingPressure().gauge(atmosphere) * (1 + ROUNDING),
                         "vessel.precharge",
-                        precharge + " must lie above the surrounding air and not above the tank's working pressure of "
-                                + tank.workingPressure());
+                        compared.one()
+                                + " must lie above the surrounding air and not above the tank's working pressure of "
+                                + compared.other());
             }
             Set<String> names = new HashSet<>();
             for (int i = 0; i < reliefValves.size(); i++) {
@@ -496,16 +498,16 @@ public final class HotWaterSystem {
         private void checkStart(Requirements requirements, Pressure begin, double atmosphere) {
             double feed = supply.staticAbsolute(start.timeOfDay(), atmosphere);
             double excess = begin.absolute(atmosphere) - feed;
-            String supplied =
-                    Pressure.gauge(feed - atmosphere, PressureUnit.PASCAL).toString();
+            Compared both = Compared.of(begin, Pressure.gauge(feed - atmosphere, PressureUnit.PASCAL));
             requirements.rule(
                     excess >= -SAME_PRESSURE,
                     "start.pressure",
-                    begin + " is below the supply pressure of " + supplied + ", which would fill the system at once");
+                    both.one() + " is below the supply pressure of " + both.other()
+                            + ", which would fill the system at once");
             requirements.rule(
                     excess <= SAME_PRESSURE || supply.arrangement() != Supply.Arrangement.DIRECT,
                     "start.pressure",
-                    begin + " is above the supply pressure of " + supplied
+                    both.one() + " is above the supply pressure of " + both.other()
                             + ", which an open connection to the street cannot hold");
         }
     }

@@ -268,17 +268,22 @@ public final class ReliefValve {
         requirements.rule(
                 reseats.gauge(atmosphere) < set,
                 path + ".reseats",
-                reseats + " must be below the opening pressure of " + opens);
+                compared(reseats, " must be below the opening pressure of "));
         requirements.rule(
                 reseats.gauge(atmosphere) > 0, path + ".reseats", reseats + " must be above the surrounding air");
         requirements.rule(
                 fullLift.gauge(atmosphere) >= set,
                 path + ".full-lift",
-                fullLift + " must not be below the opening pressure of " + opens);
+                compared(fullLift, " must not be below the opening pressure of "));
         requirements.rule(
                 leaksFrom == null || leaksFrom.gauge(atmosphere) < set,
                 path + ".leaks-from",
-                leaksFrom + " must be below the opening pressure of " + opens);
+                leaksFrom == null ? "" : compared(leaksFrom, " must be below the opening pressure of "));
+    }
+
+    private String compared(Pressure value, String must) {
+        Compared both = Compared.of(value, opens);
+        return both.one() + must + both.other();
     }
 
     /** Builds a {@link ReliefValve}. */

@@ -65,6 +65,9 @@ class BadScenarioTest {
             length: 14 m              | lenght: 14 m            | 7:64 | piping[0].lenght: is not a key known here; did you mean length?
             opens: 7 bar              | opens: 70 bar           | 9:37 | relief[0].opens: 70 bar is outside the allowed range, 0.2 bar to 25 bar
             full-lift: 7.7 bar        | full-lift: 6.5 bar      | 9:55 | relief[0].full-lift: 6.5 bar must not be below the opening pressure of 7 bar
+            full-lift: 7.7 bar        | full-lift: 6.9999 bar   | 9:55 | relief[0].full-lift: 6.9999 bar must not be below the opening pressure of 7 bar
+            precharge: 4.2 bar        | precharge: 145.04 psi   | 10:36 | vessel.precharge: 10.0002 bar must lie above the surrounding air and not above the tank's working pressure of 10 bar
+            pressure: 4.5 bar         | pressure: 60.915 psi    | 11:36 | start.pressure: 4.1999 bar is below the supply pressure of 4.2 bar
             reseats: 5.6 bar          | reseats: 7.2 bar        | 9:73 | relief[0].reseats: 7.2 bar must be below the opening pressure of 7 bar
             reseats: 5.6 bar          | reseats: 0.5 bar abs    | 9:73 | relief[0].reseats: 0.5 bar abs must be above the surrounding air
             full-flow: 20 L/min       | full-flow: 20 L         | 9:93 | relief[0].full-flow: 'L' is a unit of volume; a flow is given in L/min, mL/min, L/h, gal/min or m3/s

@@ -36,7 +36,10 @@ final class Doubts {
                 cast(inner, key.inner());
             } else if (value instanceof Several several) {
                 several.keyed().forEach(item -> cast(item, key.inner()));
-            } else if (value instanceof Quantity quantity && !key.path().startsWith("run.") && chance.with(share)) {
+            } else if (value instanceof Quantity quantity
+                    && quantity.suffix().isEmpty()
+                    && !key.path().startsWith("run.")
+                    && chance.with(share)) {
                 part.put(key.name(), doubtful(key.single().orElseThrow(), quantity));
             }
         }

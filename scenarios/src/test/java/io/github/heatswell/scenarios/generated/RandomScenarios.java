@@ -38,6 +38,7 @@ public final class RandomScenarios {
         Numbers numbers = new Numbers(chance, wildness);
         Keyed file = new Sampler(chance, wildness, numbers).keyed(Format.TOP);
         new Belongings(chance, wildness, numbers, file).agree();
+        new Absolutes(chance).put(file);
         start(chance, numbers, file);
         new Doubts(chance).cast(file);
         return new RandomScenario(seed, file);
