@@ -1,6 +1,7 @@
 package io.github.heatswell.diagnosis;
 
 import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.plant.ReliefValve;
 import java.util.EnumSet;
 import java.util.Map;
 import java.util.Optional;
@@ -12,6 +13,9 @@ final class CheckFinder {
     /** So many uncertainties apart, a reading leaves no doubt. */
     private static final double CLEAR = 4;
 
+    /** Water hotter than this (K), 60 degC and what a float loses, burns within seconds and is caught by nobody. */
+    private static final double TOO_HOT = 333.151;
+
     private CheckFinder() {}
 
     /** The check with the least effort that is clear; if none is, none. */
@@ -20,6 +24,9 @@ final class CheckFinder {
         left.removeAll(done);
         if (first.house().vessel().isEmpty()) {
             left.remove(SiteCheck.TYRE_GAUGE);
+        }
+        if (scalds(first.house()) || scalds(second.house())) {
+            left.remove(SiteCheck.CAUGHT_VOLUME);
         }
         Map<SiteCheck, Double> one = read(first.house(), left);
         Map<SiteCheck, Double> other = read(second.house(), left);
@@ -33,6 +40,14 @@ final class CheckFinder {
             }
         }
         return Optional.ofNullable(found);
+    }
+
+    /** Whether a relief valve may discharge water that is too hot to be caught. */
+    private static boolean scalds(HotWaterSystem house) {
+        boolean hot = house.heater().thermostatStuck()
+                || house.heater().elements().stream().anyMatch(element -> element.setPoint() > TOO_HOT);
+        return hot
+                && house.reliefValves().stream().anyMatch(valve -> valve.location() == ReliefValve.Location.TANK_TOP);
     }
 
     private static Map<SiteCheck, Double> read(HotWaterSystem house, Set<SiteCheck> checks) {

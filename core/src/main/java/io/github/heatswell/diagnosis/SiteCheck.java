@@ -2,7 +2,7 @@ package io.github.heatswell.diagnosis;
 
 /**
  * A reading that can be taken on site with simple means. All but the last two need nothing that is not found in a
- * household; none needs more than a gauge, a bucket and a watch.
+ * household; none needs more than a gauge, a measuring jug and a watch.
  */
 public enum SiteCheck {
     /** What the gauge shows right after water was drawn, with the heater off (Pa, gauge). */
@@ -12,7 +12,7 @@ public enum SiteCheck {
     /** What the gauge shows twelve hours after the heat-up began, no water drawn in between (Pa, gauge). */
     NEXT_MORNING("the gauge twelve hours after the heat-up from cold began, no water drawn meanwhile", "Pa", 0.1e5, 3),
     /** What the relief pipe gives off while the tank is heated from cold and in the twelve hours from then (m3). */
-    CAUGHT_VOLUME("the water caught in a bucket under the relief pipe in these twelve hours", "m3", 0.1e-3, 3),
+    CAUGHT_VOLUME("the water that came out of the relief pipe in these twelve hours", "m3", 0.1e-3, 3),
     /** The temperature of the water at the nearest hot tap after a heat-up, behind the mixing valve if there is one (K). */
     HOT_TAP("the temperature of the water at the nearest hot tap after a heat-up", "K", 2, 1),
     /** What the water meter counts in an hour with every tap shut and the heater off (m3). */

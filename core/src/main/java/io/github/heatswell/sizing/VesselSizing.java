@@ -90,6 +90,23 @@ public final class VesselSizing {
         return setup.type().with(sized.volume(), sized.precharge());
     }
 
+    /**
+     * The peak of the worst heat-up of a house with the vessel it has or without one, its relief valves taken out: the tank full
+     * of cold water, heated with every tap closed.
+     *
+     * @param house the house
+     * @return the peak at the height of the drain cock (Pa, gauge); where the test pressure of the tank is reached, that
+     * @throws IllegalArgumentException if the run ends in a hazard other than too much pressure
+     * @throws io.github.heatswell.simulation.SimulationException if the equations could not be integrated
+     */
+    public static double worstPeak(HotWaterSystem house) {
+        Trial trial = Trial.coldFill(Objects.requireNonNull(house, "house"));
+        HotWaterSystem.Builder fitted = trial.house().toBuilder();
+        house.vessel().ifPresent(fitted::vessel);
+        return Peak.of(fitted.build(), trial.duration()).absolute()
+                - house.site().atmosphere();
+    }
+
     private SizingResult noVesselCan(Search search) {
         double largest = sizes.stream().mapToDouble(NominalSize::volume).max().orElseThrow();
         double now = setup.staticAbsolute() - setup.atmosphere();

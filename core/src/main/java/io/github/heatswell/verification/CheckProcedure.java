@@ -8,8 +8,9 @@ import java.util.List;
 import java.util.Objects;
 
 /**
- * How an owner checks an installation with a pressure gauge at the tank's drain cock, so that the readings can be compared
- * with those of the simulation. Immutable.
+ * How an owner checks an installation with a pressure gauge, so that the readings can be compared with those of the simulation.
+ * The gauge sits on a cold tap downstream of the supply valve, as high as the tank's drain cock, or on the cock itself.
+ * Immutable.
  *
  * <ol>
  *   <li>Cold static: with the heater off, the tank as cool as the room and no hot water drawn, a cold tap is opened and
@@ -94,22 +95,24 @@ public record CheckProcedure(double amount) {
      */
     public List<String> steps(QuantityFormat format) {
         return List.of(
-                "If water or steam comes from a relief valve in a stream, if the tank bulges or rumbles, or if the water is"
-                        + " scalding hot, turn the heater off, keep away and call a licensed professional. Never plug, cap"
-                        + " or downsize a relief valve.",
-                "Screw the pressure gauge onto the drain cock of the tank while the heater is off and cool, with a hose"
-                        + " thread adapter if need be, and open the cock slowly.",
+                "If the tank bulges, rumbles or steams, stay away from it. If you can do it safely from elsewhere, trip the"
+                        + " heater's breaker or shut the gas at the meter, then leave and call for help. Never plug, cap or"
+                        + " downsize a relief valve.",
+                "With the heater off and cool, screw the gauge onto a cold hose tap between the supply valve and the tank,"
+                        + " about as high as the tank's drain cock, and open it slowly. The drain cock itself is second"
+                        + " choice: a plastic one may leak in ten hours and not close again.",
                 "Cold static: leave the heater off until the tank is as cool as the room, with no hot water drawn. Open a"
                         + " cold tap for a moment and close it again. Read the gauge 10 min later.",
                 "Turn the heater on and wait until it has switched off by itself.",
-                "After the draw: draw " + format.volume(amount) + " of hot water in about " + format.time(drawTime())
-                        + ", best into buckets. Close all taps, note the clock, and read the gauge as soon as it stands"
-                        + " still. From now on no tap, hot or cold, is used.",
+                "After the draw: run " + format.volume(amount) + " of hot water through a hose to a drain in about "
+                        + format.time(drawTime())
+                        + "; it may scald. Close all taps, note the clock, and read the gauge as"
+                        + " soon as it stands still. From now on use no tap, hot or cold.",
                 "Read the gauge 15 min and 30 min after the taps were closed. The heater is heating.",
                 "Peak: note the highest reading until the heater switches off by itself. A gauge with a drag pointer keeps"
-                        + " it for you. Watch whether a relief valve drips, and catch what it gives.",
+                        + " it for you. Look from a distance whether a relief valve drips; what comes out may scald.",
                 "Next morning: read the gauge 10 h after the taps were closed, before the first tap is opened.",
-                "Close the drain cock and take the gauge off only when the water is cool. Local code and a licensed"
+                "Close the tap and take the gauge off only when the water is cool. Local code and a licensed"
                         + " professional decide what is done about what you found.");
     }
 

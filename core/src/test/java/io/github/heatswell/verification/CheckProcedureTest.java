@@ -339,9 +339,12 @@ class CheckProcedureTest {
         List<String> steps =
                 CheckProcedure.of(Houses.lodge(4.2, 58).build()).steps(QuantityFormat.ascii(UnitSystem.SI));
 
-        assertTrue(steps.get(0).contains("turn the heater off"));
+        assertTrue(steps.get(0).contains("stay away from it. If you can do it safely from elsewhere, trip"));
         assertTrue(steps.get(0).contains("Never plug, cap or downsize a relief valve"));
-        assertTrue(steps.stream().anyMatch(step -> step.contains("draw 77 L of hot water in about 8 min")));
+        assertTrue(steps.stream()
+                .anyMatch(step -> step.contains("run 77 L of hot water through a hose to a drain in about 8 min")));
+        assertFalse(steps.toString().contains("bucket"), "a third of a tank at 60 degC scalds");
+        assertTrue(steps.get(1).contains("onto a cold hose tap between the supply valve and the tank"));
         assertTrue(new CheckProcedure(0.0035)
                 .steps(QuantityFormat.ascii(UnitSystem.SI))
                 .toString()

@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param formulas what published formulas say
  * @param asItIs the run of the house as it is
  * @param proposed the same run with the smallest vessel on sale that is enough; empty if there is none or none is needed
+ * @param certainty in how many houses within what is uncertain the limit is kept; empty if nothing was recommended
  */
 public record VesselAnswer(
         Scenario scenario,
@@ -24,7 +25,8 @@ public record VesselAnswer(
         Duration counted,
         List<FormulaAnswer> formulas,
         RunResult asItIs,
-        Optional<RunResult> proposed) {
+        Optional<RunResult> proposed,
+        Optional<SizeCertainty> certainty) {
 
     /**
      * Checks that everything is there and copies the formulas.
@@ -36,6 +38,7 @@ public record VesselAnswer(
      * @param asItIs the run of the house as it is
      * @param proposed the same run with the smallest vessel on sale that is enough; empty if there is none or none is
      *     needed
+     * @param certainty in how many houses within what is uncertain the limit is kept; empty if nothing was recommended
      */
     public VesselAnswer {
         Objects.requireNonNull(scenario, "scenario");
@@ -44,6 +47,7 @@ public record VesselAnswer(
         formulas = List.copyOf(formulas);
         Objects.requireNonNull(asItIs, "asItIs");
         Objects.requireNonNull(proposed, "proposed");
+        Objects.requireNonNull(certainty, "certainty");
     }
 
     /**

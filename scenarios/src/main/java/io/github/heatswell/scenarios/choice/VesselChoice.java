@@ -4,16 +4,21 @@ import io.github.heatswell.plant.ExpansionVessel;
 import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.spread.VariedHouse;
 import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.sizing.PrechargeRule;
+import io.github.heatswell.sizing.SizedVessel;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.sizing.SizingTarget;
 import io.github.heatswell.sizing.VesselSizing;
+import io.github.heatswell.study.Study;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.RatioUnit;
 import io.github.heatswell.units.VolumeUnit;
 import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -32,6 +37,9 @@ public final class VesselChoice {
 
     private static final Pressure USUAL_RATING = Pressure.gauge(10, PressureUnit.BAR);
     private static final double USUAL_ACCEPTANCE = 60;
+    /** So many sizes are looked at for one that holds in nine of ten houses. */
+    private static final int MOST_TRIED = 5;
+
     private static final long MOST_SAMPLES = 20_000;
 
     private final Scenario scenario;
@@ -83,7 +91,35 @@ public final class VesselChoice {
                 run(house),
                 found.recommended()
                         .map(vessel -> run(
-                                house.toBuilder().vessel(sizing.vessel(vessel)).build())));
+                                house.toBuilder().vessel(sizing.vessel(vessel)).build())),
+                certainty(sizing, found));
+    }
+
+    /** How sure the answer is; empty if there is no vessel on sale to be sure of. */
+    private Optional<SizeCertainty> certainty(VesselSizing sizing, SizingResult found) {
+        double limit = found.target().gauge();
+        VariedHouse bare = VariedHouse.of(scenario);
+        if (bare.inputs().isEmpty() || bare.inputs().size() > Study.MOST_INPUTS) {
+            return Optional.empty();
+        }
+        if (found.outcome() == SizingResult.Outcome.NONE_NEEDED) {
+            VariedHouse none = new VariedHouse(
+                    bare.inputs(),
+                    bare.usual(),
+                    bare.house()
+                            .andThen(house -> house.toBuilder().withoutVessel().build()));
+            return Optional.of(new SizeCertainty(bare.usual(), List.of(SizeCertainty.look(none, 0, limit))));
+        }
+        List<SizeCertainty.Tried> tried = new ArrayList<>();
+        double least = found.recommended().map(SizedVessel::volume).orElse(Double.POSITIVE_INFINITY);
+        for (SizedVessel size : found.nominal()) {
+            boolean wanted = size.volume() >= least && tried.size() < MOST_TRIED;
+            if (wanted && tried.stream().noneMatch(SizeCertainty.Tried::holds)) {
+                VariedHouse varied = VariedHouse.with(scenario, sizing.vessel(size));
+                tried.add(SizeCertainty.look(varied, size.volume(), limit));
+            }
+        }
+        return tried.isEmpty() ? Optional.empty() : Optional.of(new SizeCertainty(bare.usual(), tried));
     }
 
     /**

@@ -5,6 +5,7 @@ import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.choice.FormulaAnswer;
+import io.github.heatswell.scenarios.choice.SizeCertainty;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.scenarios.choice.YearlyWater;
 import io.github.heatswell.scenarios.file.Costs;
@@ -107,7 +108,11 @@ public final class SizingReport implements Report {
         text.append('\n')
                 .append(String.format(Locale.ROOT, SIZE_ROW, "", "size", "peak", "to the limit", "price"))
                 .append('\n');
-        double bought = sizing.recommended().map(SizedVessel::volume).orElse(Double.NaN);
+        double bought = answer.certainty()
+                .flatMap(SizeCertainty::advised)
+                .map(SizeCertainty.Tried::volume)
+                .or(() -> sizing.recommended().map(SizedVessel::volume))
+                .orElse(Double.NaN);
         for (SizedVessel size : sizing.nominal()) {
             text.append(String.format(
                                     Locale.ROOT,

@@ -1,19 +1,24 @@
 package io.github.heatswell.scenarios.output;
 
+import io.github.heatswell.scenarios.choice.SizeCertainty;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.sizing.SizedVessel;
 import io.github.heatswell.sizing.SizingResult;
+import io.github.heatswell.study.Share;
 import io.github.heatswell.units.QuantityFormat;
+import java.util.Optional;
 
 /** The answer of a sizing in one or two sentences. */
 final class SizingWords {
 
     private final SizingResult sizing;
+    private final Optional<SizeCertainty> certainty;
     private final double atmosphere;
     private final QuantityFormat shown;
 
     SizingWords(VesselAnswer answer, QuantityFormat shown) {
         this.sizing = answer.sizing();
+        this.certainty = answer.certainty();
         this.atmosphere = answer.scenario().system().site().atmosphere();
         this.shown = shown;
     }
@@ -21,17 +26,49 @@ final class SizingWords {
     String answer() {
         return switch (sizing.outcome()) {
             case NONE_NEEDED ->
-                "No vessel is needed: without one the peak of the worst heat-up stays within the limit of " + limit()
-                        + ".";
+                (doubtful() ? "By the best estimates no" : "No")
+                        + " vessel is needed: without one the peak of the worst heat-up stays within the limit of "
+                        + limit() + "." + certain();
             case SIZED -> sizing.recommended().map(this::buy).orElseGet(this::noneOnSale);
             case NO_VESSEL_CAN -> noVesselCan();
         };
     }
 
     private String buy(SizedVessel vessel) {
-        return "A vessel of " + shown.volume(vessel.volume()) + ", precharged to " + precharge(vessel)
+        return (doubtful() ? "By the best estimates a" : "A") + " vessel of " + shown.volume(vessel.volume())
+                + ", precharged to " + precharge(vessel)
                 + ", keeps the peak of the worst heat-up at " + shown.pressure(vessel.peakAbsolute() - atmosphere)
-                + ", " + shown.pressureDifference(vessel.margin()) + " below the limit of " + limit() + ".";
+                + ", " + shown.pressureDifference(vessel.margin()) + " below the limit of " + limit() + "." + certain();
+    }
+
+    /** Whether more than one in ten houses within what is uncertain goes above the limit. */
+    private boolean doubtful() {
+        return certainty.filter(found -> !found.tried().get(0).holds()).isPresent();
+    }
+
+    /** How sure the answer is, and what to take if it is not. */
+    private String certain() {
+        if (certainty.isEmpty()) {
+            return "";
+        }
+        SizeCertainty found = certainty.get();
+        Share first = found.tried().get(0).above();
+        String known = found.usual()
+                ? " houses that differ from this one as is usual"
+                : " houses within what is known of this one";
+        if (!doubtful()) {
+            return " It holds in " + (first.of() - first.count()) + " of " + first.of() + known + ".";
+        }
+        String above =
+                " But in " + first.count() + " of " + first.of() + known + " the pressure goes above that limit: ";
+        return above
+                + found.advised()
+                        .map(larger -> "take " + shown.volume(larger.volume()) + ", which holds in "
+                                + (larger.above().of() - larger.above().count()) + " of "
+                                + larger.above().of() + ".")
+                        .orElse(
+                                "no size on the list holds in nine of ten. Find out more about the house first, above all the"
+                                        + " supply pressure, or have it lowered.");
     }
 
     private String noneOnSale() {

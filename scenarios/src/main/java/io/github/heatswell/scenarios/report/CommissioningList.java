@@ -28,8 +28,9 @@ final class CommissioningList {
                 "Ask the authority whether the work needs a permit, and who may do it. Gas and electrical work is done by"
                         + " a person licensed for it.",
                 "Vessel, fittings and hose are made for drinking water and for the working pressure of the system.",
-                "With the vessel still empty and on nothing, read its precharge with a tyre gauge. Set it to the precharge"
-                        + " of this report with a hand pump, or let gas off; then put the valve cap back on.",
+                "Before the vessel is connected, read its precharge with a tyre gauge. Set it to the precharge of this"
+                        + " report with a hand pump, never above the pressure on the vessel's plate, or let gas out. Then"
+                        + " put the valve cap back on.",
                 "Turn the heater off, close its gas or switch off its supply, and let it cool. Shut the cold feed and"
                         + " relieve the pressure at a hot tap, slowly: what comes out may scald.");
     }
@@ -49,7 +50,9 @@ final class CommissioningList {
 
     private static List<String> firstHeat() {
         return List.of(
-                "Open the cold feed slowly, with a hot tap open, until water runs without air. Then close the tap.",
+                "Open the vessel's isolating valve, if it has one. Then open the cold feed slowly, with a hot tap open.",
+                "Before any power or gas: run the hot tap until no air comes, then close it. An element that is switched"
+                        + " on in air burns out.",
                 "Look at every joint for leaks, cold and under full pressure; look again when it is hot.",
                 "Before the heater is switched on: the tank is full, the relief valve's lever has been tried as its maker"
                         + " says, and whoever tries it stands clear of the outlet.",
@@ -61,10 +64,13 @@ final class CommissioningList {
     private static List<String> everyYear() {
         return List.of(
                 "With the heater off and cool, shut the cold feed and let the water side of the vessel empty itself at a"
-                        + " tap; a precharge read against water says nothing.",
-                "Read the precharge with the tyre gauge and set it again if it has fallen. If water comes from the gas"
-                        + " valve, the diaphragm has failed and the vessel is exchanged.",
-                "Have the relief valve tried as its maker says. If it does not close again afterwards, it is exchanged by"
-                        + " one of the same setting and at least the same size.");
+                        + " tap. A precharge read against water says nothing.",
+                "Read the precharge with the tyre gauge. If it has fallen, pump it up by hand, never above the pressure on"
+                        + " the vessel's plate. If water comes from the gas valve, the diaphragm has failed: have the vessel"
+                        + " replaced.",
+                "Open every valve that was shut, the vessel's too. Run a hot tap until no air comes, and only then switch"
+                        + " the heater on.",
+                "Have the relief valve tried as its maker says. If it does not close again, have it replaced by one set no"
+                        + " higher than the pressure on the tank's plate, with a capacity of at least the heater's input.");
     }
 }

@@ -1,0 +1,85 @@
+package io.github.heatswell.scenarios.choice;
+
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.scenarios.spread.VariedHouse;
+import io.github.heatswell.sizing.VesselSizing;
+import io.github.heatswell.study.SampleFailedException;
+import io.github.heatswell.study.Share;
+import io.github.heatswell.study.Study;
+import io.github.heatswell.study.StudyResult;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * In how many houses that differ from the described one within what is uncertain the worst heat-up goes above the limit: with the
+ * vessel that the best estimates call for, then with larger ones until {@link #HOLDS} is kept.
+ *
+ * @param usual whether the description gives no uncertain value, so that the usual ones were taken
+ * @param tried the vessels looked at, the smallest first; a volume of 0 stands for none
+ */
+public record SizeCertainty(boolean usual, List<Tried> tried) {
+
+    /** A vessel holds if no more than this share (-) of the houses goes above the limit; own judgement. */
+    public static final double HOLDS = 0.1;
+
+    /** Enough to tell one in ten from three in ten; each is one heat-up. */
+    private static final int SAMPLES = 64;
+
+    /**
+     * One vessel.
+     *
+     * @param volume its volume (m3), 0 for none
+     * @param above how many of the houses go above the limit with it
+     */
+    public record Tried(double volume, Share above) {
+
+        /**
+         * Whether the vessel keeps the limit in nine of ten houses.
+         *
+         * @return true if it does
+         */
+        public boolean holds() {
+            return above.value() <= HOLDS;
+        }
+    }
+
+    /**
+     * Copies the list.
+     *
+     * @param usual whether the usual uncertainties were taken
+     * @param tried the vessels looked at
+     */
+    public SizeCertainty {
+        tried = List.copyOf(Objects.requireNonNull(tried, "tried"));
+    }
+
+    /**
+     * The smallest vessel looked at that holds.
+     *
+     * @return the vessel, or empty if none does
+     */
+    public Optional<Tried> advised() {
+        return tried.stream().filter(Tried::holds).findFirst();
+    }
+
+    /** Looks at one vessel; the same samples for each. */
+    static Tried look(VariedHouse varied, double volume, double limit) {
+        Study.Builder study = Study.builder()
+                .outputs(List.of("peak of the worst heat-up (Pa gauge)"))
+                .model(values -> new double[] {peak(varied, values)})
+                .samples(SAMPLES);
+        varied.inputs().forEach(input -> study.input(input.name(), input.input().distribution()));
+        StudyResult result = study.build().run();
+        return new Tried(volume, result.spread(0).above(limit));
+    }
+
+    private static double peak(VariedHouse varied, double[] values) {
+        try {
+            HotWaterSystem house = varied.house().apply(values);
+            return VesselSizing.worstPeak(house);
+        } catch (IllegalArgumentException refused) {
+            throw new SampleFailedException(refused.getMessage(), refused);
+        }
+    }
+}
