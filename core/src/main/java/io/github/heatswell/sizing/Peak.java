@@ -14,8 +14,9 @@ import java.time.Duration;
  *
  * @param absolute the pressure (Pa, absolute)
  * @param atLeast whether the run ended there at the test pressure of the tank, so that it would have risen further
+ * @param closes whether the balance of the run closes
  */
-record Peak(double absolute, boolean atLeast) {
+record Peak(double absolute, boolean atLeast, boolean closes) {
 
     /**
      * Runs a house. A peak at the test pressure only says that the vessel is too small; anything else that ends a run is
@@ -27,7 +28,9 @@ record Peak(double absolute, boolean atLeast) {
         RunSummary summary = Simulation.of(house, duration).sampledEvery(duration).stream((time, values, regime) -> {});
         summary.hazard().ifPresent(Peak::refuse);
         return new Peak(
-                summary.extremes().highestPressure().value(), summary.hazard().isPresent());
+                summary.extremes().highestPressure().value(),
+                summary.hazard().isPresent(),
+                summary.audit().closes());
     }
 
     private static void refuse(Event hazard) {

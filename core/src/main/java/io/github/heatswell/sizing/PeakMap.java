@@ -175,6 +175,21 @@ public final class PeakMap {
         return present;
     }
 
+    /**
+     * How many runs of the map have a balance that does not close ({@link io.github.heatswell.result.Audit#closes}).
+     *
+     * @return the number, 0 for a map to rely on
+     */
+    public int openRuns() {
+        int open = 0;
+        for (Peak[] row : peaks) {
+            for (Peak peak : row) {
+                open += peak.closes() ? 0 : 1;
+            }
+        }
+        return open;
+    }
+
     private static OptionalDouble known(double volume) {
         return Double.isNaN(volume) ? OptionalDouble.empty() : OptionalDouble.of(volume);
     }

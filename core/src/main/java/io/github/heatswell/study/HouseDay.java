@@ -49,7 +49,9 @@ public final class HouseDay implements UncertainModel {
         /** What all relief valves gave off together (m3), as cold water; at a hazard, until then. */
         RELIEVED("relieved volume (m3)"),
         /** 1 if a hazard ended the run before its time, else 0. */
-        HAZARD("ended by a hazard");
+        HAZARD("ended by a hazard"),
+        /** 1 if the balance of the run does not close ({@link io.github.heatswell.result.Audit#closes}), else 0. */
+        OPEN_BALANCE("balance does not close");
 
         private final String description;
 
@@ -86,6 +88,7 @@ public final class HouseDay implements UncertainModel {
                 found.gauge(found.extremes().lowestPressure().value());
         answers[Answer.RELIEVED.ordinal()] = found.totals().relieved();
         answers[Answer.HAZARD.ordinal()] = found.hazard().isPresent() ? 1 : 0;
+        answers[Answer.OPEN_BALANCE.ordinal()] = found.audit().closes() ? 0 : 1;
         return answers;
     }
 

@@ -17,7 +17,9 @@ public enum ExitStatus {
     /** Results could not be written. */
     NOT_WRITTEN(4, "results could not be written"),
     /** Something failed for a reason that is not in the scenario; what that was about is not written. */
-    FAILED(5, "a run failed: a fault of Heatswell, or too little memory");
+    FAILED(5, "a run failed: a fault of Heatswell, or too little memory"),
+    /** The balance of a run does not close: a wrong answer is worse than none. */
+    OPEN_BALANCE(6, "the balance of a run does not close; do not rely on its figures");
 
     private final int code;
     private final String meaning;
@@ -30,7 +32,7 @@ public enum ExitStatus {
     /**
      * The number returned to the shell.
      *
-     * @return 0 or 2 to 5
+     * @return 0 or 2 to 6
      */
     public int code() {
         return code;
@@ -43,7 +45,7 @@ public enum ExitStatus {
 
     /** What a report says of itself. */
     static ExitStatus of(Report report) {
-        return report.isHazard() ? HAZARD : RAN;
+        return (report.isHazard() ? HAZARD : RAN).and(report.isOpen() ? OPEN_BALANCE : RAN);
     }
 
     /** Numbers and meanings, for the help text. */

@@ -47,6 +47,7 @@ final class Alarms {
                     alarms.findings.stream().anyMatch(finding -> finding.id().equals(EXCEEDED));
             alarms.event(hazard ? HAZARD : "WARNING", event, run);
         });
+        OpenBalance.of(run.audit()).ifPresent(text -> alarms.notes.add(new AlarmNote(OpenBalance.WORD, text)));
         return alarms.notes;
     }
 

@@ -66,9 +66,21 @@ public final class ComparisonReport implements Report {
     }
 
     @Override
+    public boolean isOpen() {
+        return runs.stream().anyMatch(run -> !run.summary().audit().closes());
+    }
+
+    @Override
     public String text() {
         text.setLength(0);
         hazards();
+        OpenBalance.among(
+                        runs.stream()
+                                .filter(run -> !run.summary().audit().closes())
+                                .count(),
+                        runs.size())
+                .ifPresent(open -> text.append(Wrapped.lines(OpenBalance.WORD + ": " + open, "", "  "))
+                        .append('\n'));
         text.append(Wrapped.lines(found(), "", "")).append('\n');
         text.append(String.format(Locale.ROOT, ROW, "", "peak", "after", "relieved", "relief set"))
                 .append('\n');

@@ -36,8 +36,16 @@ public final class MapReport implements Report {
     }
 
     @Override
+    public boolean isOpen() {
+        return map.openRuns() > 0;
+    }
+
+    @Override
     public String text() {
-        return Wrapped.lines(scenario.title() + ": which volume, which precharge?", "", "") + "\n"
+        String open = OpenBalance.among(map.openRuns(), (long) map.volumeCount() * map.prechargeCount())
+                .map(said -> Wrapped.lines(OpenBalance.WORD + ": " + said, "", "  ") + "\n")
+                .orElse("");
+        return open + Wrapped.lines(scenario.title() + ": which volume, which precharge?", "", "") + "\n"
                 + Wrapped.lines(MapFiles.sentence(map, units), "", "") + written + "\n" + Caution.text();
     }
 }

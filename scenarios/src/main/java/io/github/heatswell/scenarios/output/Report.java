@@ -31,6 +31,15 @@ public interface Report {
     }
 
     /**
+     * Whether the balance of the run, or of a run behind the answer, does not close; the report says so near its top.
+     *
+     * @return true if its figures are not to be relied on
+     */
+    default boolean isOpen() {
+        return false;
+    }
+
+    /**
      * The report where nothing is known.
      *
      * @return a report without a line

@@ -67,6 +67,11 @@ public final class RunReport implements Report {
     }
 
     @Override
+    public boolean isOpen() {
+        return !result.audit().closes();
+    }
+
+    @Override
     public String text() {
         text.setLength(0);
         List<Finding> found = Findings.of(result);

@@ -101,6 +101,9 @@ final class SizingPage {
                 .ifPresent(run -> run.hazard()
                         .ifPresent(event -> alarms.add(new AlarmNote(
                                 "HAZARD also with the vessel", PageWords.capitalised(Alarm.of(event, run, shown))))));
+        answer.proposed()
+                .flatMap(run -> OpenBalance.of(run.audit()))
+                .ifPresent(open -> alarms.add(new AlarmNote(OpenBalance.WORD + " with the vessel", open)));
         return alarms;
     }
 

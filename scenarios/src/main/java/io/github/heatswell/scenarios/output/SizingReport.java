@@ -62,10 +62,20 @@ public final class SizingReport implements Report {
     }
 
     @Override
+    public boolean isOpen() {
+        return !answer.asItIs().audit().closes()
+                || answer.proposed().filter(run -> !run.audit().closes()).isPresent();
+    }
+
+    @Override
     public String text() {
         text.setLength(0);
         alarms();
         answer.proposed().flatMap(RunResult::hazard).ifPresent(this::hazardWithVessel);
+        answer.proposed()
+                .flatMap(run -> OpenBalance.of(run.audit()))
+                .ifPresent(open -> text.append(Wrapped.lines(OpenBalance.WORD + " with the vessel: " + open, "", "  "))
+                        .append('\n'));
         text.append(Wrapped.lines(answer.scenario().title() + ": which vessel?", "", ""))
                 .append('\n')
                 .append(Wrapped.lines(new SizingWords(answer, shown).answer(), "", ""))

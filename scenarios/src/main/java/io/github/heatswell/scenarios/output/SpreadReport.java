@@ -53,6 +53,11 @@ public final class SpreadReport implements Report {
     }
 
     @Override
+    public boolean isOpen() {
+        return answer.open().count() > 0;
+    }
+
+    @Override
     public String text() {
         text.setLength(0);
         if (isHazard()) {
@@ -60,6 +65,9 @@ public final class SpreadReport implements Report {
                             "HAZARD: the run ends in one, in " + inWords(answer.hazardous()) + ".", "", "        "))
                     .append('\n');
         }
+        OpenBalance.among(answer.open().count(), result.completed())
+                .ifPresent(open -> text.append(Wrapped.lines(OpenBalance.WORD + ": " + open, "", "  "))
+                        .append('\n'));
         text.append(Wrapped.lines(answer.scenario().title() + ": how sure is that?", "", ""))
                 .append('\n');
         if (result.completed() < result.planned()) {

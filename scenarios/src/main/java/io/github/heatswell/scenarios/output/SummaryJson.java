@@ -196,6 +196,7 @@ final class SummaryJson {
         json.object(
                 "audit",
                 () -> json.flag("closes", result.audit().closes())
+                        .text("warning", OpenBalance.of(result.audit()).orElse(""))
                         .number("mass_residual_kg", result.audit().massResidual())
                         .number("mass_moved_kg", result.audit().massMoved())
                         .number("energy_residual_j", result.audit().energyResidual())

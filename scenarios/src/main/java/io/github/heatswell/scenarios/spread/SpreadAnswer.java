@@ -66,6 +66,15 @@ public record SpreadAnswer(Scenario scenario, VariedHouse house, StudyResult res
     }
 
     /**
+     * In how many houses the balance of the run does not close; those are not to be relied on.
+     *
+     * @return the share of them
+     */
+    public Share open() {
+        return result.spread(Answer.OPEN_BALANCE.ordinal()).above(0.5);
+    }
+
+    /**
      * How much an input has to do with the peak.
      *
      * @param input its number, in the order of the inputs
