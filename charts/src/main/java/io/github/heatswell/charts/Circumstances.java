@@ -6,6 +6,8 @@ import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.plant.Supply.Arrangement;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.Interval;
+import io.github.heatswell.result.Phase;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
@@ -48,19 +50,18 @@ final class Circumstances {
 
     /** How long the supply was shut off, as a clause. */
     Optional<String> shutOff() {
-        List<EventSpans.Stretch> off = outages();
+        List<Interval> off = outages();
         if (off.isEmpty()) {
             return Optional.empty();
         }
         String often =
                 off.size() == 1 ? when.at(off.get(0).from()) + " for " : Openings.times(off.size()) + ", in all for ";
-        return Optional.of("supply is shut off " + often + amounts.time(EventSpans.total(off)));
+        return Optional.of("supply is shut off " + often + amounts.time(Interval.total(off)));
     }
 
     /** Whether the highest pressure fell into a time without supply. */
     boolean peaksDuringShutOff() {
-        double time = summary.extremes().highestPressure().time();
-        return outages().stream().anyMatch(off -> off.holds(time));
+        return outages().stream().anyMatch(off -> off.contains(summary.peakTime()));
     }
 
     /** What went back to the street, as a clause. */
@@ -105,9 +106,7 @@ final class Circumstances {
         if (summary.end() > MOST_DRAW_DAYS) {
             return Optional.empty();
         }
-        long count = summary.events().stream()
-                .filter(event -> event.kind() == EventKind.DRAW_STARTED)
-                .count();
+        int count = summary.intervals(Phase.DRAW).size();
         String what = count == 1 ? "1 draw takes " : count + " draws take ";
         return count == 0
                 ? Optional.empty()
@@ -138,7 +137,7 @@ final class Circumstances {
         return summary.events().stream().filter(Event::openedByTemperature).findFirst();
     }
 
-    private List<EventSpans.Stretch> outages() {
-        return new EventSpans(summary).between(EventKind.SUPPLY_SHUT_OFF, EventKind.SUPPLY_RESTORED);
+    private List<Interval> outages() {
+        return summary.intervals(Phase.SUPPLY_SHUT_OFF);
     }
 }

@@ -4,6 +4,7 @@ import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.Phase;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
@@ -14,9 +15,6 @@ final class HazardWords {
 
     /** The temperature (K) at which water boils in the open. */
     private static final double BOILS_IN_AIR = 373.15;
-
-    /** A gauge pressure (Pa) below this is that of the air. */
-    private static final double NOTHING = 1_000;
 
     private HazardWords() {}
 
@@ -33,8 +31,7 @@ final class HazardWords {
                 "comes to the boil " + after + ", at "
                         + amounts.pressure(summary.gauge(hazard.pressureAbsolute())) + " and a mean of "
                         + amounts.temperature(hazard.waterTemperature());
-            case ATMOSPHERE_REACHED ->
-                "falls to the pressure of the surrounding air " + higherUp(summary, hazard) + after;
+            case ATMOSPHERE_REACHED -> "falls to the pressure of the surrounding air " + higherUp(hazard) + after;
             case RELIEF_CHATTERS ->
                 "has a relief valve that chatters " + after + ", at "
                         + amounts.pressure(summary.gauge(hazard.pressureAbsolute()));
@@ -111,21 +108,22 @@ final class HazardWords {
     }
 
     private static String withoutSupply(RunSummary summary) {
-        long off = count(summary, EventKind.SUPPLY_SHUT_OFF) - count(summary, EventKind.SUPPLY_RESTORED);
-        long drawing = count(summary, EventKind.DRAW_STARTED) - count(summary, EventKind.DRAW_ENDED);
-        if (off <= 0) {
+        if (!goesOn(summary, Phase.SUPPLY_SHUT_OFF)) {
             return "";
         }
-        return drawing > 0 ? ": a tap is open while the supply is shut off" : ": the supply is shut off";
+        return goesOn(summary, Phase.DRAW)
+                ? ": a tap is open while the supply is shut off"
+                : ": the supply is shut off";
     }
 
     /** Where the pressure is that of the air, if not at the drain cock. */
-    private static String higherUp(RunSummary summary, Event hazard) {
-        return summary.gauge(hazard.pressureAbsolute()) > NOTHING ? "at an open valve higher up " : "";
+    private static String higherUp(Event hazard) {
+        return hazard.device().isEmpty() ? "" : "at an open valve higher up ";
     }
 
-    private static long count(RunSummary summary, EventKind kind) {
-        return summary.events().stream().filter(event -> event.kind() == kind).count();
+    /** Whether something went on when the run ended. */
+    private static boolean goesOn(RunSummary summary, Phase phase) {
+        return summary.intervals(phase).stream().anyMatch(interval -> interval.contains(summary.end()));
     }
 
     private static When when(RunSummary summary, QuantityFormat amounts) {

@@ -1,9 +1,9 @@
 package io.github.heatswell.charts;
 
-import io.github.heatswell.charts.EventSpans.Stretch;
 import io.github.heatswell.charts.picture.Bands;
 import io.github.heatswell.plant.Heater;
-import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.Interval;
+import io.github.heatswell.result.Phase;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
@@ -16,27 +16,21 @@ final class Lanes {
     private final QuantityFormat amounts;
     private final TimeScale scale;
     private final When when;
-    private final EventSpans spans;
 
     Lanes(RunSummary summary, QuantityFormat amounts, TimeScale scale, When when) {
         this.summary = summary;
         this.amounts = amounts;
         this.scale = scale;
         this.when = when;
-        this.spans = new EventSpans(summary);
     }
 
     /** What bears on the pressure: an open bypass, a valve that runs on fed water, the supply shut off. */
     List<Bands> underPressure() {
         List<Bands> lanes = new ArrayList<>();
-        add(lanes, Bands.Kind.BYPASS, spans.between(EventKind.BYPASS_OPENED, EventKind.BYPASS_CLOSED), "bypass open");
+        add(lanes, Bands.Kind.BYPASS, summary.joined(Phase.BYPASS_OPEN), "bypass open");
         String valve = summary.system().reliefValves().size() == 1 ? "relief valve runs" : "relief valves run";
         add(lanes, Bands.Kind.RELIEF, new FedRelief(summary).stretches(), valve + " on water from the supply");
-        add(
-                lanes,
-                Bands.Kind.SUPPLY_OFF,
-                spans.between(EventKind.SUPPLY_SHUT_OFF, EventKind.SUPPLY_RESTORED),
-                "supply shut off");
+        add(lanes, Bands.Kind.SUPPLY_OFF, summary.joined(Phase.SUPPLY_SHUT_OFF), "supply shut off");
         return lanes;
     }
 
@@ -44,8 +38,8 @@ final class Lanes {
     List<Bands> underTemperature() {
         List<Bands> lanes = new ArrayList<>();
         String what = summary.system().heater().energy() == Heater.Energy.GAS ? "burner on" : "element on";
-        add(lanes, Bands.Kind.HEATER, spans.between(EventKind.HEATER_ON, EventKind.HEATER_OFF), what);
-        List<Stretch> draws = spans.between(EventKind.DRAW_STARTED, EventKind.DRAW_ENDED);
+        add(lanes, Bands.Kind.HEATER, summary.joined(Phase.HEATER_ON), what);
+        List<Interval> draws = summary.intervals(Phase.DRAW);
         if (!draws.isEmpty()) {
             String label = (draws.size() == 1 ? "1 draw of " : draws.size() + " draws, ")
                     + amounts.volume(summary.totals().drawn())
@@ -55,14 +49,14 @@ final class Lanes {
         return lanes;
     }
 
-    private void add(List<Bands> lanes, Bands.Kind kind, List<Stretch> stretches, String what) {
+    private void add(List<Bands> lanes, Bands.Kind kind, List<Interval> stretches, String what) {
         if (!stretches.isEmpty()) {
             lanes.add(new Bands(kind, label(kind, what, stretches), onScale(stretches)));
         }
     }
 
-    private String label(Bands.Kind kind, String what, List<Stretch> stretches) {
-        String length = amounts.time(EventSpans.total(stretches));
+    private String label(Bands.Kind kind, String what, List<Interval> stretches) {
+        String length = amounts.time(Interval.total(stretches));
         if (stretches.size() > 1) {
             return what + " " + Openings.times(stretches.size()) + ", " + length + " in all";
         }
@@ -71,7 +65,7 @@ final class Lanes {
         return what + since + " for " + length;
     }
 
-    private List<Bands.Span> onScale(List<Stretch> stretches) {
+    private List<Bands.Span> onScale(List<Interval> stretches) {
         return stretches.stream()
                 .map(stretch -> new Bands.Span(scale.of(stretch.from()), scale.of(stretch.to())))
                 .toList();

@@ -1,8 +1,8 @@
 package io.github.heatswell.charts;
 
-import io.github.heatswell.charts.EventSpans.Stretch;
 import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.result.Event;
+import io.github.heatswell.result.Interval;
 import io.github.heatswell.result.ReliefTotal;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.units.QuantityFormat;
@@ -28,7 +28,7 @@ final class ReliefWords {
         if (circumstances.openedHot().isPresent()) {
             return runaway(circumstances.openedHot().get());
         }
-        List<Stretch> fed = new FedRelief(summary).stretches();
+        List<Interval> fed = new FedRelief(summary).stretches();
         if (!fed.isEmpty()) {
             return fed(fed);
         }
@@ -57,14 +57,14 @@ final class ReliefWords {
                 + amounts.volume(total.volume()) + " through";
     }
 
-    private String fed(List<Stretch> fed) {
+    private String fed(List<Interval> fed) {
         boolean opens = new FedRelief(summary).supplyOpensAValve();
         boolean reducing = summary.system().supply().reducingValve().isPresent();
         String where = reducing ? "supply pressure" : "street pressure";
         String why = opens
                 ? where + " above the relief set: the valve runs for "
                 : where + " above the relief reseat: once open, the valve runs for ";
-        return why + amounts.time(EventSpans.total(fed)) + " and gives off "
+        return why + amounts.time(Interval.total(fed)) + " and gives off "
                 + amounts.volume(summary.totals().relieved());
     }
 

@@ -23,6 +23,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Results written by hand, for what no sensible run would give and for numbers that are known beforehand. */
 public final class Handmade {
@@ -118,7 +119,8 @@ public final class Handmade {
                         new Extreme(0, 0)),
                 new Totals(relief(), 0, returned, drawn, leaked, 0, 0, 0, 0),
                 new Audit(0, 0, 0, 0),
-                new Numerics("by hand", 1e-9, 0, 0, 0));
+                new Numerics("by hand", 1e-9, 0, 0, 0),
+                Set.of());
         TimeGrid grid = new TimeGrid(step, step * (count - 1));
         return new RunResult(summary, new Trace(grid, columns, Collections.nCopies(count, Regime.SEALED)));
     }

@@ -3,9 +3,14 @@ package io.github.heatswell.result;
 import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -18,6 +23,7 @@ import java.util.stream.Stream;
  * @param totals what crossed the boundary
  * @param audit the check of mass and energy
  * @param numerics how the numbers were made
+ * @param initially what was going on already when the run started, without an event at its beginning
  */
 public record RunSummary(
         HotWaterSystem system,
@@ -26,7 +32,8 @@ public record RunSummary(
         Extremes extremes,
         Totals totals,
         Audit audit,
-        Numerics numerics) {
+        Numerics numerics,
+        Set<Phase> initially) {
 
     /**
      * Checks that everything is there and copies the events.
@@ -38,6 +45,7 @@ public record RunSummary(
      * @param totals what crossed the boundary
      * @param audit the check of mass and energy
      * @param numerics how the numbers were made
+     * @param initially what was going on already when the run started, without an event at its beginning
      */
     public RunSummary {
         Objects.requireNonNull(system, "system");
@@ -45,6 +53,7 @@ public record RunSummary(
         Objects.requireNonNull(totals, "totals");
         Objects.requireNonNull(audit, "audit");
         Objects.requireNonNull(numerics, "numerics");
+        initially = Set.copyOf(Objects.requireNonNull(initially, "initially"));
         events = List.copyOf(Objects.requireNonNull(events, "events"));
     }
 
@@ -78,6 +87,42 @@ public record RunSummary(
         Objects.requireNonNull(valve, "valve");
         return events.stream()
                 .filter(event -> event.kind().hasCause() && event.device().equals(valve));
+    }
+
+    /**
+     * When something lasted, for each device by itself. What was going on at the start begins at 0, and what was not over by
+     * the end of the run ends there.
+     *
+     * @param phase what lasted, such as an open relief valve
+     * @return the intervals in the order of their beginnings, possibly none
+     */
+    public List<Interval> intervals(Phase phase) {
+        Objects.requireNonNull(phase, "phase");
+        List<Interval> intervals = new ArrayList<>();
+        Map<String, Double> running = new LinkedHashMap<>();
+        if (initially.contains(phase)) {
+            running.put("", 0.0);
+        }
+        for (Event event : events) {
+            if (event.kind() == phase.begins()) {
+                running.putIfAbsent(event.device(), event.time());
+            } else if (phase.endsWith(event.kind()) && running.containsKey(event.device())) {
+                intervals.add(new Interval(running.remove(event.device()), event.time(), event.device()));
+            }
+        }
+        running.forEach((device, since) -> intervals.add(new Interval(since, end, device)));
+        intervals.sort(Comparator.comparingDouble(Interval::from));
+        return List.copyOf(intervals);
+    }
+
+    /**
+     * When something lasted with any device: where intervals overlap or touch, from the first beginning to the last end.
+     *
+     * @param phase what lasted
+     * @return the intervals in the order of time, apart from each other, without a device
+     */
+    public List<Interval> joined(Phase phase) {
+        return Interval.joined(intervals(phase));
     }
 
     /**

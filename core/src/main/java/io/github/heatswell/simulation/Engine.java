@@ -3,13 +3,17 @@ package io.github.heatswell.simulation;
 import io.github.heatswell.draw.Draw;
 import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.Phase;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.TimeGrid;
+import io.github.heatswell.simulation.Modes.Diaphragm;
 import io.github.heatswell.simulation.Modes.PressureRule;
 import io.github.heatswell.water.GibbsPolynomialWater;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.hipparchus.exception.MathRuntimeException;
 
 /**
@@ -52,6 +56,7 @@ final class Engine {
     private double drawEndsAt = Double.POSITIVE_INFINITY;
     private double drawEndsWith = Double.POSITIVE_INFINITY;
     private Optional<Schedule.Start> nextDraw;
+    private Set<Phase> initially = Set.of();
 
     Engine(HotWaterSystem system, TimeGrid planned, SampleSink sink, double relativeTolerance) {
         this.system = system;
@@ -90,6 +95,9 @@ final class Engine {
         boolean ended = false;
         int changesAtOnce = 0;
         while (!ended && end - time > SHORTEST_SEGMENT) {
+            if (time == 0) {
+                initially = phases();
+            }
             double before = time;
             Optional<Watch> due = advance();
             ledger.follow(state, modes, time - before);
@@ -117,7 +125,25 @@ final class Engine {
                 recorder.extremes(),
                 ledger.totals(state, recorder.events()),
                 ledger.audit(state, modes),
-                solver.numerics());
+                solver.numerics(),
+                initially);
+    }
+
+    /** What goes on at the start and is reported as an event only later in a run, where it begins. */
+    private Set<Phase> phases() {
+        Set<Phase> phases = EnumSet.noneOf(Phase.class);
+        if (feeds(modes.rule)) {
+            phases.add(Phase.SUPPLY_FEEDING);
+        } else if (returns(modes.rule)) {
+            phases.add(Phase.BYPASS_OPEN);
+        }
+        if (modes.diaphragm == Diaphragm.FLOATING || modes.diaphragm == Diaphragm.BOTTOMED_OUT) {
+            phases.add(Phase.VESSEL_HOLDS_WATER);
+        }
+        if (modes.diaphragm == Diaphragm.BOTTOMED_OUT) {
+            phases.add(Phase.VESSEL_FULL);
+        }
+        return phases;
     }
 
     /** Goes on until a watch is due or something happens by the clock; says which watch. */
@@ -256,17 +282,26 @@ final class Engine {
         if (time == 0) {
             return;
         }
-        // above its bypass a house is filled downwards, so to say
-        boolean down = plant.feed.returns(state[StateVector.PRESSURE], state[StateVector.STREET]);
-        boolean fed = before == PressureRule.HELD || before == PressureRule.FILLING && !down;
-        boolean feeds = after == PressureRule.HELD || after == PressureRule.FILLING && !down;
-        if (fed != feeds && (feeds || conditions.supplyOpen())) {
+        boolean feeds = feeds(after);
+        if (feeds(before) != feeds && (feeds || conditions.supplyOpen())) {
             recorder.event(time, feeds ? EventKind.SUPPLY_OPENED : EventKind.SUPPLY_CLOSED, "", state);
         }
-        boolean returned = before == PressureRule.RETURNING || before == PressureRule.FILLING && down;
-        boolean returns = after == PressureRule.RETURNING || after == PressureRule.FILLING && down;
-        if (returned != returns) {
+        boolean returns = returns(after);
+        if (returns(before) != returns) {
             recorder.event(time, returns ? EventKind.BYPASS_OPENED : EventKind.BYPASS_CLOSED, "", state);
         }
+    }
+
+    private boolean feeds(PressureRule rule) {
+        return rule == PressureRule.HELD || rule == PressureRule.FILLING && !fillsDownwards();
+    }
+
+    private boolean returns(PressureRule rule) {
+        return rule == PressureRule.RETURNING || rule == PressureRule.FILLING && fillsDownwards();
+    }
+
+    /** Above the bypass pressure, flow reverses. */
+    private boolean fillsDownwards() {
+        return plant.feed.returns(state[StateVector.PRESSURE], state[StateVector.STREET]);
     }
 }

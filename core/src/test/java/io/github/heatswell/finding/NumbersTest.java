@@ -41,6 +41,7 @@ import io.github.heatswell.water.Saturation;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -180,7 +181,14 @@ class NumbersTest {
         Arrays.fill(events, event(EventKind.RELIEF_OPENED, "T&P valve", 7));
         RunSummary half = run(house().build(), 5, 4, 60, 2, events);
         RunSummary run = new RunSummary(
-                half.system(), end, half.events(), half.extremes(), half.totals(), half.audit(), half.numerics());
+                half.system(),
+                end,
+                half.events(),
+                half.extremes(),
+                half.totals(),
+                half.audit(),
+                half.numerics(),
+                Set.of());
         assertEquals(said, said(Findings.of(run), "relief-water-loss"));
     }
 
@@ -297,7 +305,8 @@ class NumbersTest {
                         new Extreme(litres * 1e-3, 3600)),
                 run.totals(),
                 run.audit(),
-                run.numerics());
+                run.numerics(),
+                Set.of());
     }
 
     /** The diaphragm of an 18 L vessel that takes 60 % ends at 10.8 L, whether or not the moment itself was seen. */

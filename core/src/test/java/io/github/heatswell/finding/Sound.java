@@ -34,6 +34,7 @@ import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.VolumeUnit;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** An invented house in which nothing is wrong, taken apart so that one thing can be, and runs of it written by hand. */
 final class Sound {
@@ -170,7 +171,8 @@ final class Sound {
                         new Extreme(0, 0)),
                 new Totals(relief, 0, 0, 0, 0, 0, 0, 0, 0),
                 new Audit(0, 1, 0, 1),
-                new Numerics("by hand", 1e-9, 0, 0, 1));
+                new Numerics("by hand", 1e-9, 0, 0, 1),
+                Set.of());
     }
 
     static Event event(EventKind kind, double gaugeBar) {

@@ -158,7 +158,8 @@ class ResultTest {
                 new Extremes(extreme, extreme, extreme, extreme),
                 new Totals(List.of(), 1, 2, 3, 4, 5, 6, 7, 8),
                 new Audit(0, 1, 0, 1),
-                new Numerics("none", 1e-7, 0, 0, 0));
+                new Numerics("none", 1e-7, 0, 0, 0),
+                Set.of());
     }
 
     @Test
@@ -169,6 +170,72 @@ class ResultTest {
         assertEquals(40, summary.hazard().orElseThrow().time());
         assertTrue(summary(EventKind.HEATER_OFF).hazard().isEmpty());
         assertEquals(4e5, summary.gauge(4e5 + 101_325), 1e-9); // rounding
+    }
+
+    private static RunSummary with(Set<Phase> initially, Event... events) {
+        RunSummary other = summary(EventKind.HEATER_OFF);
+        return new RunSummary(
+                other.system(),
+                100,
+                List.of(events),
+                other.extremes(),
+                other.totals(),
+                other.audit(),
+                other.numerics(),
+                initially);
+    }
+
+    private static Event event(double time, EventKind kind, String device) {
+        return new Event(
+                time, kind, device, 5e5, 300, kind.hasCause() ? Optional.of(OpeningCause.PRESSURE) : Optional.empty());
+    }
+
+    @Test
+    void whatLastedBeginsAndEndsWithItsEvents() {
+        RunSummary run = with(
+                Set.of(),
+                event(10, EventKind.RELIEF_OPENED, "a"),
+                event(15, EventKind.RELIEF_OPENED, "b"),
+                event(20, EventKind.RELIEF_RESEATED, "a"),
+                event(30, EventKind.RELIEF_RESEATED, "b"),
+                event(40, EventKind.RELIEF_OPENED, "a"),
+                event(50, EventKind.DRAW_STARTED, ""),
+                event(60, EventKind.DRAW_ENDED, ""),
+                event(60, EventKind.DRAW_STARTED, ""));
+        assertEquals(
+                List.of(new Interval(10, 20, "a"), new Interval(15, 30, "b"), new Interval(40, 100, "a")),
+                run.intervals(Phase.RELIEF_OPEN));
+        assertEquals(List.of(new Interval(10, 30, ""), new Interval(40, 100, "")), run.joined(Phase.RELIEF_OPEN));
+        assertEquals(List.of(new Interval(50, 60, ""), new Interval(60, 100, "")), run.intervals(Phase.DRAW));
+        assertEquals(List.of(new Interval(50, 100, "")), run.joined(Phase.DRAW));
+        assertEquals(List.of(), run.intervals(Phase.HEATER_ON));
+        assertEquals(85, Interval.total(run.intervals(Phase.RELIEF_OPEN)));
+    }
+
+    /** What goes on at the start has no event at its beginning; a supply that is shut off feeds no longer. */
+    @Test
+    void whatGoesOnAtTheStartBeginsThere() {
+        RunSummary run = with(
+                Set.of(Phase.SUPPLY_FEEDING, Phase.VESSEL_FULL),
+                event(25, EventKind.SUPPLY_SHUT_OFF, ""),
+                event(35, EventKind.SUPPLY_RESTORED, ""),
+                event(45, EventKind.SUPPLY_OPENED, ""),
+                event(55, EventKind.SUPPLY_CLOSED, ""),
+                event(65, EventKind.SUPPLY_SHUT_OFF, ""));
+        assertEquals(List.of(new Interval(0, 25, ""), new Interval(45, 55, "")), run.intervals(Phase.SUPPLY_FEEDING));
+        assertEquals(
+                List.of(new Interval(25, 35, ""), new Interval(65, 100, "")), run.intervals(Phase.SUPPLY_SHUT_OFF));
+        assertEquals(List.of(new Interval(0, 100, "")), run.intervals(Phase.VESSEL_FULL));
+    }
+
+    @Test
+    void intervalsOverlapWhereTheyHaveTimeInCommon() {
+        Interval first = new Interval(10, 20, "a");
+        assertEquals(4, first.overlap(new Interval(16, 30, "b")));
+        assertEquals(0, first.overlap(new Interval(20, 30, "b")));
+        assertEquals(0, first.overlap(new Interval(50, 60, "b")));
+        assertTrue(first.contains(10) && first.contains(20) && !first.contains(20.001));
+        assertThrows(IllegalArgumentException.class, () -> new Interval(2, 1, ""));
     }
 
     /** The extremes are absolute; a gauge on site shows less by the air. */

@@ -1,0 +1,92 @@
+package io.github.heatswell.result;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * A stretch of time in which something lasted. Immutable.
+ *
+ * @param from its beginning (s since the start of the run), 0 if it had lasted since before
+ * @param to its end (s since the start of the run), that of the run if it was not over by then
+ * @param device the relief valve or the element, or empty, as in {@link Event#device()}
+ */
+public record Interval(double from, double to, String device) {
+
+    /**
+     * Checks that the device is there and that time runs forward.
+     *
+     * @param from its beginning (s since the start of the run)
+     * @param to its end (s since the start of the run)
+     * @param device the relief valve or the element, or empty
+     * @throws IllegalArgumentException if the end lies before the beginning
+     */
+    public Interval {
+        Objects.requireNonNull(device, "device");
+        if (!(from <= to)) {
+            throw new IllegalArgumentException("an interval from " + from + " s to " + to + " s runs backward");
+        }
+    }
+
+    /**
+     * How long it lasted.
+     *
+     * @return the length (s)
+     */
+    public double length() {
+        return to - from;
+    }
+
+    /**
+     * Whether a moment lies in it, its ends included.
+     *
+     * @param time the moment (s since the start of the run)
+     * @return true if it does
+     */
+    public boolean contains(double time) {
+        return time >= from && time <= to;
+    }
+
+    /**
+     * How long it lasted at the same time as another.
+     *
+     * @param other the other
+     * @return the length both have in common (s), 0 if none
+     */
+    public double overlap(Interval other) {
+        return Math.max(0, Math.min(to, other.to) - Math.max(from, other.from));
+    }
+
+    /**
+     * Intervals of several devices taken together: where they overlap or touch, from the first beginning to the last end.
+     *
+     * @param intervals the intervals, in any order
+     * @return the intervals in the order of time, apart from each other, without a device
+     */
+    public static List<Interval> joined(List<Interval> intervals) {
+        List<Interval> joined = new ArrayList<>();
+        for (Interval next : intervals.stream()
+                .sorted(Comparator.comparingDouble(Interval::from))
+                .toList()) {
+            int last = joined.size() - 1;
+            if (joined.isEmpty() || next.from > joined.get(last).to) {
+                joined.add(new Interval(next.from, next.to, ""));
+            } else {
+                Interval before = joined.get(last);
+                joined.set(last, new Interval(before.from, Math.max(before.to, next.to), ""));
+            }
+        }
+        return List.copyOf(joined);
+    }
+
+    /**
+     * How long intervals are together.
+     *
+     * @param intervals the intervals
+     * @return the sum of their lengths (s); what they have in common counts as often as it occurs
+     */
+    public static double total(List<Interval> intervals) {
+        return intervals.stream().mapToDouble(Interval::length).sum();
+    }
+}
