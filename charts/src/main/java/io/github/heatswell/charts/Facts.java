@@ -4,7 +4,7 @@ import io.github.heatswell.plant.ExpansionVessel;
 import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.plant.ReducingValve;
 import io.github.heatswell.plant.ReliefValve;
-import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.Phase;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
@@ -31,8 +31,9 @@ final class Facts {
         draws(system).ifPresent(parts::add);
         String facts = Headline.capitalised(String.join(", ", parts)) + ".";
         When when = When.of(system, summary.end(), amounts);
-        String full = summary.first(EventKind.VESSEL_BOTTOMED_OUT)
-                .map(event -> " The vessel is full " + when.at(event.time()) + ".")
+        String full = summary.intervals(Phase.VESSEL_FULL).stream()
+                .findFirst()
+                .map(first -> " The vessel is full " + when.at(first.from()) + ".")
                 .orElse("");
         return facts + full;
     }

@@ -7,7 +7,7 @@ import io.github.heatswell.plant.ExpansionVessel;
 import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.plant.Tank;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.Phase;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.water.GibbsPolynomialWater;
 import java.util.function.Consumer;
@@ -34,7 +34,7 @@ final class VesselSizeRule implements Rule {
             estimate(subject, vessel, charge, ", if charged to the supply,", found);
         } else if (subject.drivenUp()) {
             estimate(subject, vessel, PrechargeRule.charge(subject, vessel), "", found);
-        } else if (subject.run.isPresent() && bottomedOut(subject.run.get(), vessel)) {
+        } else if (subject.run.isPresent() && bottomedOut(subject.run.get())) {
             found.accept(bottomed(vessel));
         } else if (subject.run.isPresent() && reliefOpened(subject, subject.run.get())) {
             found.accept(tooSmall(subject, vessel));
@@ -52,10 +52,8 @@ final class VesselSizeRule implements Rule {
         }
     }
 
-    private static boolean bottomedOut(RunSummary run, ExpansionVessel vessel) {
-        double limit = vessel.acceptance() * vessel.volume();
-        return run.first(EventKind.VESSEL_BOTTOMED_OUT).isPresent()
-                || run.extremes().mostVesselWater().value() >= limit * (1 - 1e-9);
+    private static boolean bottomedOut(RunSummary run) {
+        return !run.intervals(Phase.VESSEL_FULL).isEmpty();
     }
 
     private static boolean reliefOpened(Case subject, RunSummary run) {

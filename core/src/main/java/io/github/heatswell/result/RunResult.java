@@ -108,6 +108,16 @@ public record RunResult(RunSummary summary, Trace trace) {
     }
 
     /**
+     * When something lasted, for each device by itself.
+     *
+     * @param phase what lasted, such as an open relief valve
+     * @return the intervals in the order of their beginnings, possibly none
+     */
+    public List<Interval> intervals(Phase phase) {
+        return summary.intervals(phase);
+    }
+
+    /**
      * The highest pressure of the run at the tank's drain cock, from between the samples too.
      *
      * @return the pressure, against the air at the site

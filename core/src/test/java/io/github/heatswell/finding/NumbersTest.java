@@ -26,9 +26,8 @@ import io.github.heatswell.plant.Site;
 import io.github.heatswell.plant.VesselBody;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
-import io.github.heatswell.result.Extreme;
-import io.github.heatswell.result.Extremes;
 import io.github.heatswell.result.OpeningCause;
+import io.github.heatswell.result.Phase;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.PowerUnit;
@@ -291,29 +290,25 @@ class NumbersTest {
         assertTrue(find(found, "vapour-forms").isPresent());
     }
 
-    private static RunSummary holding(double litres) {
+    private static RunSummary fullFromTheStart() {
         RunSummary run = run(house().build(), 5, 60);
-        Extremes seen = run.extremes();
         return new RunSummary(
                 run.system(),
                 run.end(),
                 run.events(),
-                new Extremes(
-                        seen.highestPressure(),
-                        seen.lowestPressure(),
-                        seen.highestTemperature(),
-                        new Extreme(litres * 1e-3, 3600)),
+                run.extremes(),
                 run.totals(),
                 run.audit(),
                 run.numerics(),
-                Set.of());
+                Set.of(Phase.VESSEL_FULL));
     }
 
-    /** The diaphragm of an 18 L vessel that takes 60 % ends at 10.8 L, whether or not the moment itself was seen. */
+    /** The diaphragm of an 18 L vessel that takes 60 % ends at 10.8 L, also if it lay there before the run began. */
     @Test
     void vesselIsFullWhereItsDiaphragmEnds() {
-        assertTrue(find(Findings.of(holding(10.799)), "vessel-bottomed-out").isEmpty());
-        String said = said(Findings.of(holding(10.8)), "vessel-bottomed-out");
+        assertTrue(find(Findings.of(run(house().build(), 5, 60)), "vessel-bottomed-out")
+                .isEmpty());
+        String said = said(Findings.of(fullFromTheStart()), "vessel-bottomed-out");
         assertEquals(
                 "The 18 L vessel was full: its diaphragm had reached its end with 10.8 L of water behind it.", said);
     }

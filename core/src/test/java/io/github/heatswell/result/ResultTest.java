@@ -291,6 +291,8 @@ class ResultTest {
         assertEquals(10, result.first(EventKind.RELIEF_OPENED).orElseThrow().time());
         assertEquals(summary.gauge(5e5), result.gauge(5e5));
         assertEquals(summary.peak(), result.peak());
+        assertEquals(
+                List.of(new Interval(10, 20, "a"), new Interval(30, 40, "a")), result.intervals(Phase.RELIEF_OPEN));
         assertEquals(summary.peakTime(), result.peakTime());
         assertEquals(new TimeGrid(60, 40), result.trace().grid());
         assertEquals(2, result.trace().count());

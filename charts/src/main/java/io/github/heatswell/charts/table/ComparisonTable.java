@@ -5,6 +5,7 @@ import io.github.heatswell.charts.NamedSummary;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.Extremes;
+import io.github.heatswell.result.Phase;
 import io.github.heatswell.result.ReliefTotal;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.units.UnitSystem;
@@ -119,7 +120,7 @@ public final class ComparisonTable {
                     .vessel()
                     .map(vessel -> quantities.volume(extremes.mostVesselWater().value()))
                     .orElse(""),
-            first(result, EventKind.VESSEL_BOTTOMED_OUT),
+            full(result),
             quantities.temperature(extremes.highestTemperature().value()),
             quantities.volume(result.totals().letIn()),
             count(result, EventKind.DRAW_STARTED),
@@ -132,6 +133,13 @@ public final class ComparisonTable {
             first(result, EventKind.CUT_OUT_TRIPPED),
             first(result, EventKind.SUPPLY_SHUT_OFF)
         };
+    }
+
+    private static String full(RunSummary result) {
+        return result.intervals(Phase.VESSEL_FULL).stream()
+                .findFirst()
+                .map(full -> Quantities.time(full.from()))
+                .orElse("");
     }
 
     private static String count(RunSummary result, EventKind kind) {
