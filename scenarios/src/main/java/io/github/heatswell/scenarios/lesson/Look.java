@@ -8,8 +8,8 @@ import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Trace;
 import io.github.heatswell.scenarios.file.Change;
+import io.github.heatswell.units.Decimals;
 import java.util.List;
-import java.util.Locale;
 
 /** Looks things up in runs, and makes them measures. */
 final class Look {
@@ -196,12 +196,12 @@ final class Look {
 
     /** A number without a unit, with one decimal. */
     static String number(double value) {
-        return String.format(Locale.ROOT, "%.1f", value);
+        return Decimals.fixed(value, 1);
     }
 
     /** A number without a unit, rounded to a whole one. */
     static String whole(double value) {
-        return String.format(Locale.ROOT, "%.0f", value);
+        return Decimals.fixed(value, 0);
     }
 
     /** A share as a percentage. */
@@ -211,6 +211,6 @@ final class Look {
 
     /** A small number without a unit, with two decimals. */
     static String fine(double value) {
-        return String.format(Locale.ROOT, "%.2f", value);
+        return Decimals.fixed(value, 2);
     }
 }

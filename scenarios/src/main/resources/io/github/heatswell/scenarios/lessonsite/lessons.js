@@ -78,7 +78,11 @@
   const runs = data.runs;
   const PSI = 0.14503773773;
   const GALLON = 3785.411784;
-  const trimmed = (value, digits) => String(Number(value.toFixed(digits)));
+  // As everywhere: without the noise of binary numbers, then half up.
+  const exact = value => Number(value.toPrecision(12));
+  const trimmed = (value, digits) => String(Math.floor(exact(value * 10 ** digits) + 0.5) / 10 ** digits);
+  // Three digits that count, and at most two decimals.
+  const litres = value => trimmed(value, value < 9.995 ? 2 : value < 99.95 ? 1 : 0);
   const both = (si, us) => {
     if (units() === 'si' || si === us) return si;
     if (units() === 'us') return us;
@@ -89,13 +93,15 @@
     range(trimmed(low / 100, 2), trimmed(high / 100, 2), 'bar'),
     range(trimmed(low * PSI, 1), trimmed(high * PSI, 1), 'psi'));
   const volume = (low, high) => both(
-    range(trimmed(low / 1000, 2), trimmed(high / 1000, 2), 'L'),
-    range(trimmed(low / GALLON, 2), trimmed(high / GALLON, 2), 'gal'));
+    range(litres(low / 1000), litres(high / 1000), 'L'),
+    range(litres(low / GALLON), litres(high / GALLON), 'gal'));
   const time = seconds => {
-    const minutes = Math.round(seconds / 60);
+    const pair = (small, per, large, unit) =>
+      Math.floor(small / per) + ' ' + large + (small % per ? ' ' + small % per + ' ' + unit : '');
     if (seconds < 60) return seconds + ' s';
-    if (minutes < 60) return minutes + ' min';
-    return Math.floor(minutes / 60) + ' h' + (minutes % 60 ? ' ' + minutes % 60 + ' min' : '');
+    if (seconds < 3600) return pair(seconds, 60, 'min', 's');
+    const minutes = Math.round(seconds / 60);
+    return minutes < 2880 ? pair(minutes, 60, 'h', 'min') : pair(Math.round(seconds / 3600), 24, 'd', 'h');
   };
 
   const state = () => {
