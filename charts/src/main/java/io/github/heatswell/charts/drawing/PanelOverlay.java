@@ -12,12 +12,16 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /** Draws what stands on and beside the lines of a panel: bars, names, marks and words. */
 final class PanelOverlay {
 
     /** How wide words may be, as shares of the plot; the narrower the higher. */
     private static final double[] NOTE_WIDTHS = {0.45, 0.28};
+
+    /** How far before a name the upright sample of its curve stands. */
+    private static final double SAMPLE = 5;
 
     private final Panel panel;
     private final Frame frame;
@@ -53,6 +57,7 @@ final class PanelOverlay {
         words.forEach(placed -> drawLeader(g, placed.note(), placed.box()));
         drawMarks(g);
         for (Placed placed : words) {
+            placed.note().named().ifPresent(role -> drawSample(g, role, placed.box()));
             placed.words()
                     .draw(g, placed.box().x(), placed.box().y(), placed.note().color());
         }
@@ -70,20 +75,30 @@ final class PanelOverlay {
                         frame.y(mark.value()),
                         grave ? 12 : 7,
                         shapes(List.of(words)),
-                        MarkShapes.color(mark.kind())));
+                        MarkShapes.color(mark.kind()),
+                        Optional.empty()));
             }
         }
         for (Curve curve : panel.curves()) {
-            Points points = curve.points();
-            double x = frame.x(points.time(points.count() - 1));
-            if (!curve.name().isEmpty() && x <= frame.area().right() - 2) {
-                double y = frame.y(points.value(points.count() - 1));
+            if (endsEarly(curve)) {
+                double x = end(curve).centreX();
+                double y = end(curve).centreY();
                 List<Words> words = List.of(
                         Words.strong(curve.name()), Words.plain(curve.finding()).onNewLine());
-                notes.add(new Note(x, y, 4, shapes(words), Ink.TEXT));
+                notes.add(new Note(x, y, 4, shapes(words), Ink.TEXT, Optional.of(curve.role())));
             }
         }
         return notes;
+    }
+
+    private boolean endsEarly(Curve curve) {
+        return !curve.name().isEmpty() && end(curve).centreX() <= frame.area().right() - 2;
+    }
+
+    private Box end(Curve curve) {
+        Points points = curve.points();
+        int last = points.count() - 1;
+        return new Box(frame.x(points.time(last)) - 4, frame.y(points.value(last)) - 4, 8, 8);
     }
 
     /** Where the words stand. */
@@ -93,9 +108,11 @@ final class PanelOverlay {
                 .toList();
         List<Double> levels =
                 panel.levels().stream().map(level -> frame.y(level.value())).toList();
-        List<Box> marks = panel.marks().stream()
-                .map(mark -> MarkShapes.room(mark.kind(), frame.x(mark.time()), frame.y(mark.value())))
-                .toList();
+        List<Box> marks = new ArrayList<>();
+        panel.marks()
+                .forEach(mark -> marks.add(MarkShapes.room(mark.kind(), frame.x(mark.time()), frame.y(mark.value()))));
+        // The end of a curve is a point of its own: no other name may stand on it, or nearer to it than to its own.
+        panel.curves().stream().filter(this::endsEarly).map(this::end).forEach(marks::add);
         FreeSpots spots = new FreeSpots(room, curves, levels, marks);
         return notes.stream().map(spots::take).toList();
     }
@@ -129,6 +146,14 @@ final class PanelOverlay {
             g.setStroke(Strokes.LEADER);
             g.draw(new Line2D.Double(note.x() + share * (x - note.x()), note.y() + share * (y - note.y()), x, y));
         }
+    }
+
+    /** An upright sample of a curve before its name, as beside the plot. */
+    private static void drawSample(Graphics2D g, Curve.Role role, Box place) {
+        g.setPaint(Strokes.color(role));
+        g.setStroke(Strokes.of(role));
+        double x = place.x() - SAMPLE;
+        g.draw(new Line2D.Double(x, place.y() + 1, x, place.bottom() - 1));
     }
 
     private void drawMarks(Graphics2D g) {

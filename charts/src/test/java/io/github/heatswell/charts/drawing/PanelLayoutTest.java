@@ -99,6 +99,32 @@ class PanelLayoutTest {
         Note note = new PanelOverlay(panel, FRAME, FRAME.area(), GUTTER).notes().get(0);
         assertEquals(List.of("short", "highest 5.0 bar"), note.shapes().get(0).text());
         assertEquals(FRAME.x(20), note.x(), 1e-9);
+        assertEquals(Curve.Role.RUN_2, note.named().orElseThrow());
+    }
+
+    /** Two runs that end in a hazard, as in a low panel: neither name may stand where the other curve ends. */
+    @Test
+    void aNameStandsAtTheEndOfItsOwnCurve() {
+        Frame low = new Frame(new Box(60, 100, 600, 110), TIME, new Axis("temperature", 0, 25, 5));
+        Curve first = new Curve(
+                Curve.Role.RUN_1, "cold fill", "highest 23.2 \u00b0C", new Points(new double[] {0, 34}, new double[] {
+                    10, 23.2
+                }));
+        Curve second = new Curve(
+                Curve.Role.RUN_2,
+                "ice-cold fill, feed shut",
+                "highest 23.4 \u00b0C",
+                new Points(new double[] {0, 55}, new double[] {2, 23.4}));
+        Panel panel = new Panel(PRESSURE, List.of(first, second), List.of(), List.of());
+        PanelOverlay overlay = new PanelOverlay(panel, low, low.area(), GUTTER);
+        List<FreeSpots.Placed> places = overlay.places(overlay.notes());
+        for (int i = 0; i < 2; i++) {
+            Note own = places.get(i).note();
+            Note other = places.get(1 - i).note();
+            Box box = places.get(i).box();
+            assertTrue(box.distanceTo(other.x(), other.y()) > 4, i + " stands on the other's end");
+            assertTrue(box.distanceTo(own.x(), own.y()) < box.distanceTo(other.x(), other.y()), i + " is astray");
+        }
     }
 
     @Test
