@@ -40,7 +40,9 @@ final class Alarms {
         Alarms alarms = new Alarms(Hazards.among(findings), shown);
         run.hazard().ifPresent(event -> alarms.event(HAZARD, event, run));
         alarms.findings.stream()
-                .filter(finding -> !Hazards.isEvent(finding))
+                .filter(finding -> !Hazards.isEvent(finding)
+                        || finding.id().equals(EXCEEDED)
+                                && run.first(EventKind.WORKING_PRESSURE_EXCEEDED).isEmpty())
                 .forEach(finding -> alarms.add(HAZARD, finding.sentence().text(shown), Optional.of(finding)));
         run.first(EventKind.WORKING_PRESSURE_EXCEEDED).ifPresent(event -> {
             boolean hazard =

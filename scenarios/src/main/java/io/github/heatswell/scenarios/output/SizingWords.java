@@ -13,11 +13,13 @@ final class SizingWords {
 
     private final SizingResult sizing;
     private final Optional<SizeCertainty> certainty;
+    private final boolean reduced;
     private final double atmosphere;
     private final QuantityFormat shown;
 
     SizingWords(VesselAnswer answer, QuantityFormat shown) {
         this.sizing = answer.sizing();
+        this.reduced = answer.scenario().system().supply().reducingValve().isPresent();
         this.certainty = answer.certainty();
         this.atmosphere = answer.scenario().system().site().atmosphere();
         this.shown = shown;
@@ -28,7 +30,7 @@ final class SizingWords {
             case NONE_NEEDED ->
                 (doubtful() ? "By the best estimates no" : "No")
                         + " vessel is needed: without one the peak of the worst heat-up stays within the limit of "
-                        + limit() + "." + certain();
+                        + limit() + "." + certain() + bypass();
             case SIZED -> sizing.recommended().map(this::buy).orElseGet(this::noneOnSale);
             case NO_VESSEL_CAN -> noVesselCan();
         };
@@ -39,6 +41,14 @@ final class SizingWords {
                 + ", precharged to " + precharge(vessel)
                 + ", keeps the peak of the worst heat-up at " + shown.pressure(vessel.peakAbsolute() - atmosphere)
                 + ", " + shown.pressureDifference(vessel.margin()) + " below the limit of " + limit() + "." + certain();
+    }
+
+    /** Behind a reducing valve whose bypass takes the expansion, the pressure asks for no vessel and a code may. */
+    private String bypass() {
+        return reduced
+                ? " That is the bypass of the reducing valve; model codes ask for expansion control behind it all the same,"
+                        + " so ask the local authority."
+                : "";
     }
 
     /** Whether more than one in ten houses within what is uncertain goes above the limit. */
@@ -57,7 +67,7 @@ final class SizingWords {
                 ? " houses that differ from this one as is usual"
                 : " houses within what is known of this one";
         if (!doubtful()) {
-            return " It holds in " + (first.of() - first.count()) + " of " + first.of() + known + ".";
+            return " That holds in " + (first.of() - first.count()) + " of " + first.of() + known + ".";
         }
         String above =
                 " But in " + first.count() + " of " + first.of() + known + " the pressure goes above that limit: ";

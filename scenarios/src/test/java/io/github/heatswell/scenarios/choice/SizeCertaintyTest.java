@@ -54,7 +54,20 @@ class SizeCertaintyTest {
         assertEquals(1, found.tried().size());
         assertTrue(found.tried().get(0).holds());
         assertTrue(
-                said(answer).contains("It holds in 64 of 64 houses within what is known of this one."), said(answer));
+                said(answer).contains("That holds in 64 of 64 houses within what is known of this one."), said(answer));
+    }
+
+    /** The bypass takes the expansion, and the codes that were read exempt none. */
+    @Test
+    void noVesselIsNotTheLastWordBehindAReducingValve() {
+        Scenario scenario = Catalogue.read("tannery-yard-bypass");
+        for (String change :
+                List.of("relief[0].opens=9 bar", "relief[0].reseats=8 bar", "relief[0].full-lift=9.9 bar")) {
+            scenario = scenario.with(List.of(Change.of(change)));
+        }
+        String text = said(VesselChoice.of(scenario).build().answer());
+        assertTrue(text.contains("No vessel is needed"), text);
+        assertTrue(text.contains("model codes ask for expansion control behind it all the same"), text);
     }
 
     /** One heat-up of the vessel recommended peaks where the sizing says. */
