@@ -26,7 +26,7 @@ public final class Decimals {
     /**
      * A number with at most so many decimals, without zeros at its end.
      *
-     * @param value a finite number (any unit)
+     * @param value a finite number, in whatever unit
      * @param decimals how many digits may follow the point, 0 or more
      * @return such as {@code 4.01} or {@code 7}; never an exponent
      * @throws IllegalArgumentException if the number is NaN or infinite
@@ -38,7 +38,7 @@ public final class Decimals {
     /**
      * A number with exactly so many decimals, zeros included.
      *
-     * @param value a finite number (any unit)
+     * @param value a finite number, in whatever unit
      * @param decimals how many digits follow the point, 0 or more
      * @return such as {@code 7.00}; never an exponent
      * @throws IllegalArgumentException if the number is NaN or infinite
@@ -50,7 +50,7 @@ public final class Decimals {
     /**
      * A number to so many significant digits, without zeros behind its decimal point.
      *
-     * @param value a finite number (any unit)
+     * @param value a finite number, in whatever unit
      * @param significant how many digits count, at least 1
      * @return such as {@code 7.7}, {@code 0.045} or {@code 38200}; never an exponent
      * @throws IllegalArgumentException if the number is NaN or infinite

@@ -85,7 +85,7 @@ public record Pressure(double value, Reference reference) {
      * This pressure in a unit, against what it is said to be: a gauge pressure stays gauge, an absolute one absolute.
      *
      * @param unit the unit
-     * @return the gauge or absolute pressure, in that unit
+     * @return the gauge or absolute pressure in the unit given
      */
     public double in(PressureUnit unit) {
         return Objects.requireNonNull(unit, "a pressure: its unit").fromSi(value);

@@ -109,7 +109,7 @@ public record QuantityFormat(UnitSystem units, Symbols symbols, boolean both) {
     /**
      * A pressure.
      *
-     * @param pascal the pressure (Pa), against whatever it is measured
+     * @param pascal the pressure (Pa, gauge or absolute: it is not said here which)
      * @return such as {@code 4.01 bar} or {@code 58.2 psi}
      * @throws IllegalArgumentException if it is NaN or infinite
      */
@@ -120,8 +120,8 @@ public record QuantityFormat(UnitSystem units, Symbols symbols, boolean both) {
     /**
      * A range of pressures.
      *
-     * @param lowest its lower end (Pa)
-     * @param highest its upper end (Pa)
+     * @param lowest its lower end (Pa, gauge or absolute as the upper one)
+     * @param highest its upper end (Pa, gauge or absolute as the lower one)
      * @return such as {@code 4.04 to 4.36 bar}; one pressure if both ends read alike
      * @throws IllegalArgumentException if an end is NaN or infinite
      */
