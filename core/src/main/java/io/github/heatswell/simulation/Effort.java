@@ -15,8 +15,8 @@ import java.util.stream.Collectors;
  */
 final class Effort {
 
-    /** Steps for each simulated hour: a usual house takes a few, one whose snap-acting valve opens every minute a thousand. */
-    static final long MAX_STEPS_PER_HOUR = 8_000;
+    /** Steps for each simulated hour: a usual house takes a few, one whose snap-acting valve opens every six seconds uses them up. */
+    static final long MAX_STEPS_PER_HOUR = 20_000;
     /** Steps ahead of that: the five hundred openings by which a chattering valve is known take a third of them. */
     static final long MAX_STEPS_AHEAD = 30_000;
 

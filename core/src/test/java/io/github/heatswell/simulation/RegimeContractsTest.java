@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.plant.Outage;
 import io.github.heatswell.plant.ReducingValve;
 import io.github.heatswell.plant.Supply;
 import io.github.heatswell.result.Channel;
@@ -141,10 +142,8 @@ class RegimeContractsTest {
             if (house.supply().arrangement() == Supply.Arrangement.REDUCING_VALVE) {
                 continue;
             }
-            Supply calm = withoutOutages(house.supply());
-            Supply cut = calm.toBuilder()
-                    .addOutage(new io.github.heatswell.plant.Outage(30_000, 36_000))
-                    .build();
+            Supply calm = house.supply().toBuilder().withoutOutages().build();
+            Supply cut = calm.toBuilder().addOutage(new Outage(30_000, 36_000)).build();
             RunResult undisturbed = run(house, calm);
             RunResult disturbed = run(house, cut);
             int last = Math.min(undisturbed.trace().count(), disturbed.trace().count()) - 1;
@@ -159,17 +158,6 @@ class RegimeContractsTest {
             }
         }
         assertTrue(compared > 0, "some houses are fed at the end of the day");
-    }
-
-    private static Supply withoutOutages(Supply supply) {
-        Supply.Builder bare = Supply.builder()
-                .arrangement(supply.arrangement())
-                .street(supply.street())
-                .water(supply.water());
-        if (supply.seatLeakage() > 0) {
-            bare.seatLeakage(supply.seatLeakage(), io.github.heatswell.units.FlowUnit.CUBIC_METRE_PER_SECOND);
-        }
-        return bare.build();
     }
 
     private static RunResult run(HotWaterSystem house, Supply supply) {
