@@ -21,10 +21,13 @@ final class MapHeadline {
     /** A warning where nothing limits the pressure, else nothing. */
     String hazard() {
         boolean closed = map.setting().system().supply().arrangement() != Supply.Arrangement.DIRECT;
-        return closed && map.setting().reliefSetGauge().isEmpty()
-                ? "Hazard: this house has no relief valve, and nothing else limits the pressure. Keep the heater off"
-                        + " until a licensed professional has fitted one."
-                : "";
+        if (!closed || map.setting().reliefSetGauge().isPresent()) {
+            return "";
+        }
+        boolean bare = map.setting().system().reliefValves().isEmpty();
+        return "Hazard: " + (bare ? "this house has no relief valve" : "no relief valve of this house works")
+                + ", and nothing else limits the pressure. Keep the heater off until a licensed professional has fitted "
+                + (bare ? "one." : "one that does.");
     }
 
     /** The finding: where the house stands, and where the valve drips. */
@@ -55,7 +58,7 @@ final class MapHeadline {
                 : "";
         return new Facts(amounts).ofHouse(map.setting().system())
                 + " Worst heat-up from a cold fill with every tap closed"
-                + (map.setting().reliefSetGauge().isPresent()
+                + (!map.setting().system().reliefValves().isEmpty()
                         ? ", relief valves taken out so that none hides a peak"
                         : "")
                 + ". Precharges are read at room temperature." + condition;

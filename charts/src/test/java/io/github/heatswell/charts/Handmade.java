@@ -117,7 +117,7 @@ public final class Handmade {
                         Collections.min(values, order),
                         new Extreme(284.15 + count, step * (count - 1)),
                         new Extreme(0, 0)),
-                new Totals(relief(), 0, returned, drawn, leaked, 0, 0, 0, 0),
+                new Totals(relief(), 0, returned, drawn, leaked, 0, 0, 0, 0, 0),
                 new Audit(0, 0, 0, 0),
                 new Numerics("by hand", 1e-9, 0, 0, 0),
                 Set.of());

@@ -78,9 +78,7 @@ final class Case {
 
     /** The relief valves that open when they should. */
     List<ReliefValve> working() {
-        return house.reliefValves().stream()
-                .filter(valve -> valve.condition() != ReliefValve.Condition.BLOCKED)
-                .toList();
+        return house.reliefValves().stream().filter(ReliefValve::relieves).toList();
     }
 
     /** The working relief valve that opens at the lowest pressure at the drain cock. */

@@ -236,6 +236,15 @@ public final class ReliefValve {
     }
 
     /**
+     * Whether the valve lets water out when the pressure asks for it: any but a blocked one. Only such a valve limits a pressure.
+     *
+     * @return false if it is blocked
+     */
+    public boolean relieves() {
+        return condition != Condition.BLOCKED;
+    }
+
+    /**
      * The lift at which the valve is stuck.
      *
      * @return the lift (-), 0 unless it is stuck open

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Objects;
 
 /**
- * Everything that crossed the system's boundary in a run. Volumes are those of cold water (supply temperature, air
+ * Everything that crossed the system's boundary in a run, and the draws that were not served in full. Volumes are those of cold water (supply temperature, air
  * pressure).
  *
  * @param relief what each relief valve gave off, in the order of the description
@@ -16,6 +16,7 @@ import java.util.Objects;
  * @param heaterInput what the burner or element took in (J)
  * @param heatToWater the part of it that reached the water (J)
  * @param heatLost the standing loss to the room (J)
+ * @param drawsCutShort how many draws of known heat the next draw ended before their heat had come; 0 or more
  */
 public record Totals(
         List<ReliefTotal> relief,
@@ -26,7 +27,8 @@ public record Totals(
         double heatDelivered,
         double heaterInput,
         double heatToWater,
-        double heatLost) {
+        double heatLost,
+        int drawsCutShort) {
 
     /**
      * Copies the list.
@@ -40,6 +42,7 @@ public record Totals(
      * @param heaterInput what the burner or element took in (J)
      * @param heatToWater the part of it that reached the water (J)
      * @param heatLost the standing loss to the room (J)
+     * @param drawsCutShort how many draws of known heat the next draw ended before their heat had come; 0 or more
      */
     public Totals {
         relief = List.copyOf(Objects.requireNonNull(relief, "relief"));

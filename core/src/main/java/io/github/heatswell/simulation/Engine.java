@@ -55,6 +55,7 @@ final class Engine {
     private Draw draw;
     private double drawEndsAt = Double.POSITIVE_INFINITY;
     private double drawEndsWith = Double.POSITIVE_INFINITY;
+    private int drawsCutShort;
     private Optional<Schedule.Start> nextDraw;
     private Set<Phase> initially = Set.of();
 
@@ -123,7 +124,7 @@ final class Engine {
                 time,
                 recorder.events(),
                 recorder.extremes(),
-                ledger.totals(state, recorder.events()),
+                ledger.totals(state, recorder.events(), drawsCutShort),
                 ledger.audit(state, modes),
                 solver.numerics(),
                 initially);
@@ -191,6 +192,9 @@ final class Engine {
         }
         if (nextDraw.isPresent() && time >= nextDraw.get().time() - SHORTEST_SEGMENT) {
             if (draw != null) {
+                // a draw of known volume ends by itself: descriptions whose next one would begin before that are
+                // refused
+                drawsCutShort += draw.heat().isPresent() ? 1 : 0;
                 closeTap();
             }
             openTap(nextDraw.get());

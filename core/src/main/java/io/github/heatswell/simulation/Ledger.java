@@ -66,7 +66,7 @@ final class Ledger {
         y[StateVector.RETURNED] += Math.max(-gained, 0);
     }
 
-    Totals totals(double[] y, List<Event> events) {
+    Totals totals(double[] y, List<Event> events, int drawsCutShort) {
         List<ReliefTotal> relief = new ArrayList<>();
         for (int i = 0; i < plant.valves.length; i++) {
             String name = plant.valves[i].name;
@@ -82,7 +82,8 @@ final class Ledger {
                 y[StateVector.DELIVERED],
                 heaterInput,
                 heatToWater,
-                y[StateVector.HEAT_LOST]);
+                y[StateVector.HEAT_LOST],
+                drawsCutShort);
     }
 
     private static int openings(List<Event> events, String valve) {

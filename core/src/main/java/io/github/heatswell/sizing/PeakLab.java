@@ -88,6 +88,7 @@ record PeakLab(Trial trial, VesselType type) {
     private static OptionalDouble lowestRelief(HotWaterSystem system) {
         double atmosphere = system.site().atmosphere();
         return system.reliefValves().stream()
+                .filter(ReliefValve::relieves)
                 .mapToDouble(valve -> setGauge(valve, system, atmosphere))
                 .min();
     }

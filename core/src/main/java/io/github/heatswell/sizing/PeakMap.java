@@ -36,7 +36,7 @@ public final class PeakMap {
      * @param system the house as given
      * @param staticGauge the highest static pressure of the supply (Pa, gauge)
      * @param staticAtVesselGauge the same at the height of the vessel, where the precharge is set (Pa, gauge)
-     * @param reliefSetGauge the lowest pressure at which a relief valve opens (Pa, gauge), or empty without one
+     * @param reliefSetGauge the lowest pressure at which a relief valve opens (Pa, gauge), or empty without one that works
      * @param targetGauge what the peak should stay below (Pa, gauge), or empty if nothing was asked
      */
     public record Setting(

@@ -19,12 +19,12 @@ import java.util.Objects;
  * <p><b>Relief valves.</b> The peak must stay below the <em>reseat</em> pressure of every valve, less a margin of 3 % of its
  * opening pressure. Below the opening pressure would keep a valve shut that was never disturbed. But a valve that lifted
  * once (a draw that stops short, a test by hand, a street surge) closes again only below its reseat pressure, and would
- * give off water to the end of every heat-up that peaks above it. The margin covers the tolerance of the setting (3 % by
- * ISO 4126-1, section 7, from memory). Valves count by their nominal numbers, whatever their condition: a fault is put
+ * give off water to the end of every heat-up that peaks above it. The margin covers the tolerance of the setting, taken as
+ * 3 %: common practice, no standard for these valves was read. Valves count by their nominal numbers, whatever their condition: a fault is put
  * right, not sized for.
  *
- * <p><b>Model codes.</b> 80 psi (552 kPa) in the building: IPC 604.8, to which IPC 607.3 refers for thermal expansion; read
- * as adopted by the city of Philadelphia (P-607.3). It can be changed or left out.
+ * <p><b>Model codes.</b> 80 psi (552 kPa) in the building, also with what heating adds: UPC 608.2 (2024), read in an extract of
+ * its publisher. It can be changed or left out.
  *
  * <p><b>Vessel and tank.</b> The rating of the vessel and the working pressure of the tank.
  *
@@ -34,10 +34,11 @@ public final class SizingTarget {
 
     private static final double RELIEF_MARGIN = 0.03;
     private static final double HIGHEST = 25e5;
-    private static final Source CODE =
-            new Source("IPC 604.8 by way of IPC 607.3, as adopted in Philadelphia P-607.3", Source.Standing.SEEN);
+    private static final Source CODE = new Source(
+            "UPC 608.2 (2024): no more than 80 psi in the building, also by thermal expansion", Source.Standing.SEEN);
     private static final Source TOLERANCE = new Source(
-            "reseat as given; tolerance of the setting by ISO 4126-1 section 7", Source.Standing.FROM_MEMORY);
+            "reseat as given; tolerance of the setting taken as 3 %; no standard for these valves was read",
+            Source.Standing.FROM_MEMORY);
 
     private final List<Bound> bounds;
     private final double atmosphere;

@@ -28,8 +28,8 @@ public enum UsualUncertainty {
     /** The precharge of the expansion vessel: 0.1 bar. */
     PRECHARGE("vessel's precharge", "Pa", 0.1e5, Has::soundVessel, Deviations::precharge),
     /**
-     * The set pressure of all relief valves, with their full-lift and reseat pressures: 3 % of it (the tolerance of ISO
-     * 4126-1, from memory).
+     * The set pressure of all relief valves, with their full-lift and reseat pressures: 3 % of it, their tolerance
+     * (common practice, no source).
      */
     RELIEF_SET("relief set pressure", "", 0.03, house -> !house.reliefValves().isEmpty(), Deviations::reliefSet);
 

@@ -54,7 +54,7 @@ class LimitsTest {
     static Stream<Arguments> limits() {
         HotWaterSystem sound = house().build();
         return Stream.of(
-                // UPC/CPC 608.2 and IPC 604.8, read: 80 psi
+                // UPC 608.2 (2015, 2024), read: 80 psi
                 above("static-pressure-high", 80 * PSI.factor() / 1e5, 1e-4, bar -> of(withSupply(bar))),
                 above("peak-above-code-limit", 80 * PSI.factor() / 1e5, 1e-4, bar -> Findings.of(run(sound, bar, 60))),
                 // 150 psi or the tank's working pressure, and 99 degC: WAC 296-150V-1580(2), read
@@ -109,7 +109,7 @@ class LimitsTest {
                         Saturation.temperature(0.1e5 + 101_325) - 273.15 - 10,
                         1e-3,
                         c -> Findings.of(run(sound, 5, 0.1, c, 0))),
-                // a trade page on DIN 4807-5, second-hand: at most 80 % of the set pressure
+                // older DIN 1988-2 by a heater manual, second-hand: at most 80 % of the set pressure
                 above("supply-near-relief-set", 5.6, 1e-4, bar -> of(withSupply(bar))),
                 atOrAbove("relief-reseats-below-supply", 6, 1e-4, bar -> of(withSupply(bar))),
                 atOrAbove("supply-opens-relief-valve", 7, 1e-4, bar -> of(withSupply(bar))),
@@ -126,7 +126,7 @@ class LimitsTest {
                         bar -> of(house().vessel(vessel(18, bar).build()))),
                 above("working-pressure-exceeded", 10, 1e-4, bar -> Findings.of(run(sound, bar, 60))),
                 above("vessel-rating-exceeded", 6, 1e-4, bar -> Findings.of(run(rated(6), bar, 60))),
-                // reseat 6 bar less 3 % of 7 bar: tolerance of ISO 4126-1, from memory
+                // reseat 6 bar less 3 % of 7 bar: 3 % is common practice, no source
                 above("peak-near-relief", 5.79, 1e-4, bar -> Findings.of(run(sound, bar, 60))),
                 atOrAbove("bypass-opens-too-late", 6.8, 1e-4, bar -> of(bypass(bar))),
                 below("expansion-returns-to-street", 6.8, 1e-4, bar -> of(bypass(bar))),
@@ -337,7 +337,7 @@ class LimitsTest {
         assertFalse(bare.advice().text(UnitSystem.SI).contains("fitted"));
     }
 
-    /** A tenth of overpressure is what a valve at full flow may need (ASME by way of Iowa 875-94.6, second-hand). */
+    /** A tenth of overpressure is what a valve at full flow may need: from memory, no source was read. */
     @Test
     void aLittleOverpressureIsAFaultAndMoreAHazard() {
         HotWaterSystem sound = house().build();

@@ -169,7 +169,7 @@ final class Sound {
                         new Extreme(lowBar * 1e5 + air, 0),
                         new Extreme(hottest + 273.15, 3_600),
                         new Extreme(0, 0)),
-                new Totals(relief, 0, 0, 0, 0, 0, 0, 0, 0),
+                new Totals(relief, 0, 0, 0, 0, 0, 0, 0, 0, 0),
                 new Audit(0, 1, 0, 1),
                 new Numerics("by hand", 1e-9, 0, 0, 1),
                 Set.of());

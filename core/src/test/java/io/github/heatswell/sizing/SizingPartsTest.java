@@ -13,6 +13,7 @@ import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.plant.Leak;
 import io.github.heatswell.plant.Material;
 import io.github.heatswell.plant.Outage;
+import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.plant.Start;
 import io.github.heatswell.plant.StreetPressure;
 import io.github.heatswell.plant.Supply;
@@ -22,6 +23,7 @@ import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.RatioUnit;
 import io.github.heatswell.units.TemperatureDifferenceUnit;
 import io.github.heatswell.units.TemperatureUnit;
@@ -327,6 +329,25 @@ class SizingPartsTest {
         assertTrue(lab.presentPrecharge(without).isEmpty());
         SizingTarget target = Houses.target(house, 5);
         assertEquals(target.gauge(), lab.setting(house, target).targetGauge().orElseThrow(), 1e-9);
+    }
+
+    /** Regression: a valve that never opens is not what a map is read against, also where it is set lowest. */
+    @Test
+    void aBlockedValveIsNotTheFirstToOpen() {
+        HotWaterSystem house = Houses.cottage(3.5).build();
+        ReliefValve sound = house.reliefValves().get(0);
+        ReliefValve blocked = sound.toBuilder()
+                .name("blocked")
+                .opens(Pressure.gauge(6, PressureUnit.BAR))
+                .fullLift(Pressure.gauge(6.6, PressureUnit.BAR))
+                .reseats(Pressure.gauge(5, PressureUnit.BAR))
+                .blocked()
+                .build();
+        HotWaterSystem both = house.toBuilder().addReliefValve(blocked).build();
+        assertEquals(7e5, lab(both).setting(both, null).reliefSetGauge().orElseThrow(), 1e-6);
+        HotWaterSystem alone =
+                house.toBuilder().withoutReliefValves().addReliefValve(blocked).build();
+        assertTrue(lab(alone).setting(alone, null).reliefSetGauge().isEmpty());
     }
 
     @Test

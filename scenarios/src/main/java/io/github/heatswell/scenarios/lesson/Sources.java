@@ -16,13 +16,14 @@ final class Sources {
             new Source("ASHRAE Handbook HVAC Systems and Equipment, sizing of diaphragm tanks", Standing.FROM_MEMORY);
     static final Source EXPANSION_CODE =
             new Source("IPC 607.3, thermal expansion control, as adopted in Philadelphia P-607.3", Standing.SEEN);
-    static final Source BYPASS_CODE =
-            new Source("UPC 608.2, regulators with bypass, as adopted in Signal Hill", Standing.SEEN);
+    static final Source BYPASS_CODE = new Source(
+            "Signal Hill, California (2019): local text in place of UPC 608.2, accepts regulators with a bypass",
+            Standing.SEEN);
     static final Source NOT_BY_RELIEF = new Source(
             "Plumbing codes of Chicago and Spring Hill: a relief valve may not be what controls expansion",
             Standing.SEEN);
     static final Source GROWTH_FLOW =
-            new Source("API 521, section 5.14, relief of heated liquid", Standing.FROM_MEMORY);
+            new Source("API 521, 5th edition, section 5.14, relief of heated liquid", Standing.FROM_MEMORY);
     static final Source TANK_WALL =
             new Source("Strength of materials, closed thin cylinder, any textbook", Standing.FROM_MEMORY);
     static final Source PIPE_WALL =

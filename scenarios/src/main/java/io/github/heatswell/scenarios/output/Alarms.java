@@ -1,11 +1,15 @@
 package io.github.heatswell.scenarios.output;
 
 import io.github.heatswell.finding.Finding;
+import io.github.heatswell.finding.Findings;
 import io.github.heatswell.finding.Severity;
+import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.report.AlarmNote;
+import io.github.heatswell.scenarios.wording.Printable;
+import io.github.heatswell.scenarios.wording.Wrapped;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -42,7 +46,8 @@ final class Alarms {
         alarms.findings.stream()
                 .filter(finding -> !Hazards.isEvent(finding)
                         || finding.id().equals(EXCEEDED)
-                                && run.first(EventKind.WORKING_PRESSURE_EXCEEDED).isEmpty())
+                                && run.first(EventKind.WORKING_PRESSURE_EXCEEDED)
+                                        .isEmpty())
                 .forEach(finding -> alarms.add(HAZARD, finding.sentence().text(shown), Optional.of(finding)));
         run.first(EventKind.WORKING_PRESSURE_EXCEEDED).ifPresent(event -> {
             boolean hazard =
@@ -51,6 +56,32 @@ final class Alarms {
         });
         OpenBalance.of(run.audit()).ifPresent(text -> alarms.notes.add(new AlarmNote(OpenBalance.WORD, text)));
         return alarms.notes;
+    }
+
+    /**
+     * The alarms of a house as described, for answers that are not about one run.
+     *
+     * @param house the house
+     * @param shown how quantities are written
+     */
+    static List<AlarmNote> of(HotWaterSystem house, QuantityFormat shown) {
+        Alarms alarms = new Alarms(Hazards.among(Findings.of(house)), shown);
+        alarms.findings.forEach(finding -> alarms.add(HAZARD, finding.sentence().text(shown), Optional.of(finding)));
+        return alarms.notes;
+    }
+
+    /**
+     * Alarms as paragraphs of a terminal.
+     *
+     * @param alarms what to say
+     * @param when what follows the word, such as {@code " as it is"}; may be empty
+     */
+    static String lines(List<AlarmNote> alarms, String when) {
+        StringBuilder text = new StringBuilder();
+        alarms.forEach(note -> text.append(
+                        Wrapped.lines(Printable.line(note.word() + when + ": " + note.text()), "", "        "))
+                .append('\n'));
+        return text.toString();
     }
 
     /** What happened, with the advice of the finding that tells of it. */

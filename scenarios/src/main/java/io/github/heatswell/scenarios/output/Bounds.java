@@ -10,7 +10,7 @@ final class Bounds {
     static String name(SizingTarget.Bound bound) {
         return switch (bound.rule()) {
             case RELIEF_RESEAT -> "reseat pressure of '" + bound.device() + "', less 3 % of its set pressure";
-            case CODE_CAP -> "80 psi, the cap of model codes (IPC 607.3, 604.8)";
+            case CODE_CAP -> "80 psi, the cap of a model code (UPC 608.2)";
             case VESSEL_RATING -> "rating of the vessel";
             case WORKING_PRESSURE -> "working pressure of the tank";
             case OWN -> "limit asked for";

@@ -94,6 +94,8 @@ final class ComparisonPage {
                 shown.pressure(result.gauge(peak.value())),
                 shown.time(peak.time()),
                 shown.volume(result.totals().relieved()),
-                Limit.reliefSet(result).map(limit -> RunRows.room(limit, shown)).orElse("no relief valve"));
+                Limit.reliefSet(result)
+                        .map(limit -> RunRows.room(limit, shown))
+                        .orElseGet(() -> RunRows.withoutRelief(result)));
     }
 }

@@ -52,7 +52,7 @@ final class DiagnosisPage {
                 chart.isPresent() ? List.of(PagePicture.of(chart.get(), words.answer())) : List.of();
         return ReportContent.builder(
                         new Heading(title, "", "", answer.scenario().name(), Optional.empty()), shown.units())
-                .alarms(alarms(found))
+                .alarms(alarms())
                 .answer(new Answer(
                         words.answer(),
                         result.check().map(words::check).stream().toList()))
@@ -64,17 +64,18 @@ final class DiagnosisPage {
                 .build();
     }
 
-    private List<AlarmNote> alarms(List<Finding> found) {
+    private List<AlarmNote> alarms() {
         List<AlarmNote> alarms = new ArrayList<>();
-        words.hazard()
-                .ifPresentOrElse(
-                        text -> alarms.add(new AlarmNote("HAZARD", PageWords.capitalised(text))),
-                        () -> alarms.add(new AlarmNote(
-                                "CAUTION",
-                                words.notRuledOut().map(left -> left + " ").orElse("")
-                                        + "The readings speak for no hazard. Whether the house is safe, readings of a gauge"
-                                        + " cannot say.")));
-        alarms.addAll(PageFindings.alarms(found, shown));
+        words.hazard().ifPresent(text -> alarms.add(new AlarmNote("HAZARD", PageWords.capitalised(text))));
+        Alarms.of(answer.scenario().system(), shown)
+                .forEach(note -> alarms.add(new AlarmNote(note.word() + " as described", note.text())));
+        if (words.hazard().isEmpty()) {
+            alarms.add(new AlarmNote(
+                    "CAUTION",
+                    words.notRuledOut().map(left -> left + " ").orElse("")
+                            + "The readings speak for no hazard. Whether the house is safe, readings of a gauge"
+                            + " cannot say."));
+        }
         return alarms;
     }
 

@@ -5,8 +5,6 @@ import io.github.heatswell.diagnosis.Estimate;
 import io.github.heatswell.diagnosis.Evidence;
 import io.github.heatswell.diagnosis.HypothesisFit;
 import io.github.heatswell.diagnosis.InstalledCheck;
-import io.github.heatswell.finding.Finding;
-import io.github.heatswell.finding.Findings;
 import io.github.heatswell.scenarios.wording.Printable;
 import io.github.heatswell.scenarios.wording.Wrapped;
 import io.github.heatswell.units.QuantityFormat;
@@ -69,23 +67,12 @@ public final class DiagnosisReport implements Report {
         words.hazard()
                 .ifPresent(hazard -> text.append(Wrapped.lines(Printable.line("HAZARD: " + hazard), "", "        "))
                         .append('\n'));
-        described()
-                .forEach(finding -> text.append(Wrapped.lines(
-                                "HAZARD as described: "
-                                        + finding.sentence().text(shown) + " "
-                                        + finding.advice().text(shown),
-                                "",
-                                "        "))
-                        .append('\n'));
-    }
-
-    private List<Finding> described() {
-        return Hazards.among(Findings.of(answer.scenario().system()));
+        text.append(Alarms.lines(Alarms.of(answer.scenario().system(), shown), " as described"));
     }
 
     @Override
     public boolean isHazard() {
-        return words.hazard().isPresent() || !described().isEmpty();
+        return words.hazard().isPresent() || Hazards.in(answer.scenario().system());
     }
 
     private void installed(InstalledCheck check) {

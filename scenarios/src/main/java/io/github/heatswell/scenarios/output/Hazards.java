@@ -3,6 +3,7 @@ package io.github.heatswell.scenarios.output;
 import io.github.heatswell.finding.Finding;
 import io.github.heatswell.finding.Findings;
 import io.github.heatswell.finding.Severity;
+import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunSummary;
 import java.util.List;
@@ -32,6 +33,11 @@ final class Hazards {
     /** Whether people may be hurt, by what happened in a run or by what the house is. */
     static boolean in(RunSummary run) {
         return run.hazard().isPresent() || !among(Findings.of(run)).isEmpty();
+    }
+
+    /** Whether people may be hurt by what a house is, whatever runs of it come to. */
+    static boolean in(HotWaterSystem house) {
+        return !among(Findings.of(house)).isEmpty();
     }
 
     /** Whether a finding tells of an event that ended the run or passed a limit. */

@@ -18,9 +18,13 @@ record Limit(String name, double gauge, double margin) {
     /** Pressures closer than this (Pa) are one and the same: events are located to about this. */
     private static final double SAME = 1;
 
-    /** The set pressure of the relief valve that opens first, as it stands at the drain cock; empty if there is no relief valve. */
+    /**
+     * The set pressure of the working relief valve that opens first, as it stands at the drain cock; empty without one: a blocked
+     * valve limits nothing.
+     */
     static Optional<Limit> reliefSet(RunSummary result) {
         return result.system().reliefValves().stream()
+                .filter(ReliefValve::relieves)
                 .map(valve -> of(valve.name(), opens(valve, result.system()), result))
                 .min(Comparator.comparingDouble(Limit::gauge));
     }

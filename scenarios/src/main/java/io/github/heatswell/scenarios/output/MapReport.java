@@ -3,6 +3,7 @@ package io.github.heatswell.scenarios.output;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.wording.Wrapped;
 import io.github.heatswell.sizing.PeakMap;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.nio.file.Path;
 import java.util.List;
@@ -36,6 +37,11 @@ public final class MapReport implements Report {
     }
 
     @Override
+    public boolean isHazard() {
+        return Hazards.in(scenario.system());
+    }
+
+    @Override
     public boolean isOpen() {
         return map.openRuns() > 0;
     }
@@ -45,7 +51,8 @@ public final class MapReport implements Report {
         String open = OpenBalance.among(map.openRuns(), (long) map.volumeCount() * map.prechargeCount())
                 .map(said -> Wrapped.lines(OpenBalance.WORD + ": " + said, "", "  ") + "\n")
                 .orElse("");
-        return open + Wrapped.lines(scenario.title() + ": which volume, which precharge?", "", "") + "\n"
+        return Alarms.lines(Alarms.of(scenario.system(), QuantityFormat.ascii(units)), "") + open
+                + Wrapped.lines(scenario.title() + ": which volume, which precharge?", "", "") + "\n"
                 + Wrapped.lines(MapFiles.sentence(map, units), "", "") + written + "\n" + Caution.text();
     }
 }

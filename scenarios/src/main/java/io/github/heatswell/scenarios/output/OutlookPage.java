@@ -50,7 +50,7 @@ final class OutlookPage {
                 answer.scenario().title() + ": the next " + (result.years() == 1 ? "year" : result.years() + " years");
         return ReportContent.builder(
                         new Heading(title, "", "", answer.scenario().name(), Optional.empty()), shown.units())
-                .alarms(alarms(found))
+                .alarms(alarms())
                 .answer(new Answer(words.headline(), List.of(words.interval(), words.care())))
                 .pictures(List.of(PagePicture.of(chart)))
                 .figures(List.of(years(), vessels()))
@@ -60,12 +60,11 @@ final class OutlookPage {
                 .build();
     }
 
-    private List<AlarmNote> alarms(List<Finding> found) {
-        List<AlarmNote> alarms = new ArrayList<>();
+    private List<AlarmNote> alarms() {
+        List<AlarmNote> alarms = new ArrayList<>(Alarms.of(answer.scenario().system(), shown));
         words.alarm()
                 .ifPresent(alarm -> alarms.add(
                         new AlarmNote(words.isHazard() ? "HAZARD" : "WARNING", PageWords.capitalised(alarm))));
-        alarms.addAll(PageFindings.alarms(found, shown));
         return alarms;
     }
 

@@ -1,8 +1,5 @@
 package io.github.heatswell.scenarios.output;
 
-import io.github.heatswell.finding.Finding;
-import io.github.heatswell.finding.Findings;
-import io.github.heatswell.finding.Severity;
 import io.github.heatswell.outlook.OutlookCourse;
 import io.github.heatswell.outlook.OutlookMonth;
 import io.github.heatswell.outlook.OutlookResult;
@@ -49,12 +46,13 @@ public final class OutlookReport implements Report {
 
     @Override
     public boolean isHazard() {
-        return words.isHazard();
+        return words.isHazard() || Hazards.in(answer.scenario().system());
     }
 
     @Override
     public String text() {
         text.setLength(0);
+        text.append(Alarms.lines(Alarms.of(answer.scenario().system(), shown), ""));
         words.alarm()
                 .ifPresent(alarm -> text.append(
                                 Wrapped.lines((words.isHazard() ? "HAZARD: " : "WARNING: ") + alarm, "", "        "))
@@ -67,19 +65,11 @@ public final class OutlookReport implements Report {
         years();
         vessels();
         paragraph(words.basis());
-        text.append(FindingRows.of(hazards(), shown.units()));
         return text.append(written).append('\n').append(Caution.text()).toString();
     }
 
     private void paragraph(String words) {
         text.append(Wrapped.lines(words, "", "")).append('\n');
-    }
-
-    /** What people may be hurt by in the house as described. */
-    private List<Finding> hazards() {
-        return Findings.of(answer.scenario().system()).stream()
-                .filter(finding -> finding.severity() == Severity.HAZARD)
-                .toList();
     }
 
     private void years() {

@@ -7,6 +7,7 @@ import io.github.heatswell.outlook.GasLoss;
 import io.github.heatswell.outlook.OutlookCourse;
 import io.github.heatswell.outlook.OutlookMonth;
 import io.github.heatswell.outlook.OutlookResult;
+import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.scenarios.outlook.OutlookAnswer;
 import io.github.heatswell.units.Decimals;
 import io.github.heatswell.units.QuantityFormat;
@@ -81,8 +82,8 @@ final class OutlookWords {
     /** How sure that is. */
     String interval() {
         DripOnset onset = result.onset();
-        if (answer.scenario().system().reliefValves().isEmpty()) {
-            return "There is no relief valve that could drip, and none that could save the tank.";
+        if (answer.scenario().system().reliefValves().stream().noneMatch(ReliefValve::relieves)) {
+            return "There is no working relief valve that could drip, and none that could save the tank.";
         }
         String reckoned = "Reckoned " + onset.withinYears().of() + " times with what is uncertain, ";
         if (onset.withinYears().count() == 0) {

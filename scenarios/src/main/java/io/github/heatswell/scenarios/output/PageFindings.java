@@ -5,7 +5,6 @@ import io.github.heatswell.finding.Finding;
 import io.github.heatswell.finding.Measure;
 import io.github.heatswell.finding.Severity;
 import io.github.heatswell.finding.Statement;
-import io.github.heatswell.scenarios.report.AlarmNote;
 import io.github.heatswell.scenarios.report.FindingNote;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.List;
@@ -28,16 +27,6 @@ final class PageFindings {
     /** Whether people may be hurt. */
     static boolean hazardous(List<Finding> findings) {
         return !Hazards.among(findings).isEmpty();
-    }
-
-    /** What people may be hurt by, beyond what happened in the run. */
-    static List<AlarmNote> alarms(List<Finding> findings, QuantityFormat shown) {
-        PageFindings page = new PageFindings(shown);
-        return findings.stream()
-                .filter(finding -> finding.severity() == Severity.HAZARD && !Hazards.isEvent(finding))
-                .map(finding ->
-                        new AlarmNote("HAZARD", page.text(finding.sentence()) + " " + page.text(finding.advice())))
-                .toList();
     }
 
     private FindingNote note(Finding finding) {

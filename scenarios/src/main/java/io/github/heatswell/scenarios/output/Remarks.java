@@ -23,7 +23,7 @@ final class Remarks {
             remarks.add("The valve runs on water fed by the supply: " + shown.volume(fed) + " of the "
                     + shown.volume(relieved) + " given off came in while it ran.");
         }
-        long cut = findings.drawsCutShort();
+        long cut = findings.summary().totals().drawsCutShort();
         long cool = findings.observed().drawsTooCool();
         if (cut > 0) {
             remarks.add(draws(cut) + " not fully served: the next draw began before the heat asked for had come.");

@@ -31,9 +31,4 @@ public record RunFindings(RunSummary summary, Observed observed) {
         }
         return new RunFindings(result.summary(), observer.observed());
     }
-
-    /** Draws of known energy that the next draw cut short: what they were to bring did not come in time. */
-    long drawsCutShort() {
-        return DrawCount.cutShort(summary.events());
-    }
 }

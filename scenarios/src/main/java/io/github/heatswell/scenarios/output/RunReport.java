@@ -8,7 +8,6 @@ import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.file.Assumption;
 import io.github.heatswell.scenarios.file.Scenario;
-import io.github.heatswell.scenarios.report.AlarmNote;
 import io.github.heatswell.scenarios.wording.Printable;
 import io.github.heatswell.scenarios.wording.Wrapped;
 import io.github.heatswell.units.QuantityFormat;
@@ -75,7 +74,7 @@ public final class RunReport implements Report {
     public String text() {
         text.setLength(0);
         List<Finding> found = Findings.of(result);
-        Alarms.of(result, found, shown).forEach(this::alarm);
+        text.append(Alarms.lines(Alarms.of(result, found, shown), ""));
         text.append(Wrapped.lines(scenario.title(), "", ""));
         if (!scenario.question().isEmpty()) {
             text.append(Wrapped.lines(scenario.question(), "  ", "  "));
@@ -101,12 +100,6 @@ public final class RunReport implements Report {
         if (!remarks.isEmpty()) {
             text.append('\n');
         }
-    }
-
-    private void alarm(AlarmNote note) {
-        String word = note.word() + ": ";
-        text.append(Wrapped.lines(word + note.text(), "", " ".repeat(word.length())))
-                .append('\n');
     }
 
     private void changes() {

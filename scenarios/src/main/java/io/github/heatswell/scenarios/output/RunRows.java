@@ -64,9 +64,14 @@ final class RunRows {
                 .ifPresentOrElse(
                         limit -> row(
                                 "relief set", shown.pressure(limit.gauge()), limit.name() + ": " + room(limit, shown)),
-                        () -> row("relief set", "none", "no relief valve is described"));
+                        () -> row("relief set", "none", withoutRelief(result) + " is described"));
         Limit working = Limit.workingPressure(result);
         row("tank limit", shown.pressure(working.gauge()), "working pressure: " + room(working, shown));
+    }
+
+    /** What to say in place of a set pressure where no valve limits the pressure. */
+    static String withoutRelief(RunSummary result) {
+        return result.system().reliefValves().isEmpty() ? "no relief valve" : "no working relief valve";
     }
 
     private void vessel(ExpansionVessel vessel) {

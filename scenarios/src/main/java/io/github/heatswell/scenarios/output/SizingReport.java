@@ -90,9 +90,7 @@ public final class SizingReport implements Report {
 
     private void alarms() {
         RunSummary asItIs = answer.asItIs().summary();
-        Alarms.of(asItIs, Findings.of(asItIs), shown)
-                .forEach(note -> text.append(Wrapped.lines(note.word() + " as it is: " + note.text(), "", "  "))
-                        .append('\n'));
+        text.append(Alarms.lines(Alarms.of(asItIs, Findings.of(asItIs), shown), " as it is"));
     }
 
     private void hazardWithVessel(Event event) {

@@ -88,8 +88,9 @@ public final class SpreadFiles {
                 .subject(answer.scenario().title() + ".");
         if (!reliefVaries()) {
             house.reliefValves().stream()
-                    .map(ReliefValve::opens)
-                    .map(opens -> opens.gauge(air))
+                    .filter(ReliefValve::relieves)
+                    .map(valve ->
+                            house.atDrainCock(valve.opens(), valve.height()).gauge(air))
                     .min(Comparator.naturalOrder())
                     .ifPresent(sampled::reliefSet);
         }

@@ -1,11 +1,14 @@
 package io.github.heatswell.scenarios.output;
 
+import io.github.heatswell.finding.Finding;
+import io.github.heatswell.finding.Findings;
 import io.github.heatswell.scenarios.spread.SpreadAnswer;
 import io.github.heatswell.scenarios.spread.VariedInput;
 import io.github.heatswell.study.Distribution;
 import io.github.heatswell.study.OutputSpread;
 import io.github.heatswell.study.Share;
 import io.github.heatswell.study.StudyResult;
+import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
@@ -34,6 +37,7 @@ final class SpreadJson {
 
     private void write() throws IOException {
         json.object(() -> {
+            json.array("hazards_of_house", this::hazards);
             share("ended_in_hazard", answer.hazardous());
             json.text("scenario", answer.scenario().name()).text("heatswell_version", Version.number());
             json.object(
@@ -48,6 +52,14 @@ final class SpreadJson {
             quantiles("relieved_m3", answer.relieved());
             json.array("inputs", this::inputs);
         });
+    }
+
+    /** The findings by which people may be hurt, whatever the runs come to. */
+    private void hazards() throws IOException {
+        for (Finding finding : Hazards.among(Findings.of(answer.scenario().system()))) {
+            json.object(() -> json.text("id", finding.id())
+                    .text("sentence", finding.sentence().text(UnitSystem.SI)));
+        }
     }
 
     private void share(String name, Share share) throws IOException {

@@ -49,7 +49,7 @@ public final class SpreadReport implements Report {
 
     @Override
     public boolean isHazard() {
-        return answer.hazardous().count() > 0;
+        return answer.hazardous().count() > 0 || Hazards.in(answer.scenario().system());
     }
 
     @Override
@@ -60,7 +60,8 @@ public final class SpreadReport implements Report {
     @Override
     public String text() {
         text.setLength(0);
-        if (isHazard()) {
+        text.append(Alarms.lines(Alarms.of(answer.scenario().system(), shown), ""));
+        if (answer.hazardous().count() > 0) {
             text.append(Wrapped.lines(
                             "HAZARD: the run ends in one, in " + inWords(answer.hazardous()) + ".", "", "        "))
                     .append('\n');

@@ -166,7 +166,7 @@ final class SummaryJson {
         json.object(
                 "draws",
                 () -> json.count("started", DrawCount.started(result.events()))
-                        .count("cut_short", findings.drawsCutShort())
+                        .count("cut_short", result.totals().drawsCutShort())
                         .count("too_cool", findings.observed().drawsTooCool()));
     }
 

@@ -45,6 +45,22 @@ class HazardStatusTest {
         assertTrue(page().contains("<strong>HAZARD"), "the page says so too");
     }
 
+    /** Commands that write no page, or answer for years: a house that is a hazard is one for them too. */
+    @ParameterizedTest
+    @CsvSource(
+            quoteCharacter = '"',
+            value = {
+                "map ridge-house, HAZARD: No relief valve opens below",
+                "spread ridge-house --samples 16, HAZARD: No relief valve opens below",
+                "outlook orchard-lodge-vessel --set tank.working-pressure=6bar --years 1, HAZARD: No relief valve opens below"
+            })
+    void theHouseItselfSetsTheStatusOfEveryCommand(String arguments, String first) {
+        Outcome outcome = execute(arguments);
+        assertEquals(3, outcome.status(), outcome.err());
+        assertTrue(outcome.out().startsWith(first), outcome.out());
+        assertEquals(outcome.out().indexOf(first), outcome.out().lastIndexOf(first), "a hazard is shouted once");
+    }
+
     /** A hazard is shouted once. */
     @Test
     void runawaySaysWhatToDoAndNoBucket() throws IOException {

@@ -77,10 +77,12 @@ class OutlookCommandTest {
                 "outlook", "orchard-lodge-vessel", "--set", "relief=[]", "-y", "10", "-o", folder.toString());
         assertEquals(3, outcome.status(), outcome.err());
         String out = outcome.out().replaceAll("\\s+", " ");
-        assertTrue(out.startsWith("HAZARD: test pressure reached on the worst day of "), out);
+        assertTrue(out.startsWith("HAZARD: No relief valve is described: "), out);
+        assertTrue(out.contains(" HAZARD: test pressure reached on the worst day of "), out);
         assertTrue(out.contains("year 2, by the fastest fading, with "), out);
-        assertTrue(out.contains("no relief valve that could drip") && !out.contains("no house drips"), out);
-        assertTrue(out.contains(" hazard: "), out);
+        assertTrue(out.contains("no working relief valve that could drip") && !out.contains("no house drips"), out);
+        String shouted = "No relief valve is described";
+        assertEquals(out.indexOf(shouted), out.lastIndexOf(shouted), "a hazard is shouted once: " + out);
         assertTrue(out.contains("the worst day is no longer dry and within the tank's working pressure"), out);
     }
 

@@ -8,7 +8,10 @@ import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.file.Change;
+import io.github.heatswell.units.QuantityFormat;
+import io.github.heatswell.units.UnitSystem;
 import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -28,5 +31,21 @@ class LimitTest {
         // the event is located to a nanosecond, in which the pressure rises by less than a thousandth of a pascal
         assertEquals(run.gauge(opened.pressureAbsolute()), limit.gauge(), 1e-3);
         assertTrue(limit.reached() && !limit.passed(), limit.toString());
+    }
+
+    /** Regression: a valve that never opens limits nothing, also where it is set lowest. */
+    @Test
+    void aBlockedValveIsNoLimit() {
+        RunResult run = Catalogue.read("orchard-lodge")
+                .with(List.of(Change.of("relief[0].fault=blocked")))
+                .simulation()
+                .run();
+        assertTrue(Limit.reliefSet(run.summary()).isEmpty());
+        FlowRows.Row row = RunRows.of(RunFindings.of(run), QuantityFormat.ascii(UnitSystem.SI)).stream()
+                .filter(found -> found.label().equals("relief set"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals("none", row.value());
+        assertEquals("no working relief valve is described", row.remark());
     }
 }
