@@ -1,39 +1,64 @@
 package io.github.heatswell.diagnosis;
 
+import io.github.heatswell.units.Limits;
+import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.TemperatureUnit;
+import io.github.heatswell.units.Unit;
+import io.github.heatswell.units.VolumeUnit;
+import java.util.Locale;
+
 /**
  * A reading that can be taken on site with simple means. All but the last two need nothing that is not found in a
  * household; none needs more than a gauge, a measuring jug and a watch.
  */
 public enum SiteCheck {
     /** What the gauge shows right after water was drawn, with the heater off (Pa, gauge). */
-    COLD_STATIC("the gauge right after cold water was drawn, with the heater off", "Pa", 0.1e5, 1),
+    COLD_STATIC(
+            "the gauge right after cold water was drawn, with the heater off", "Pa", 0.1e5, 1, Range.SUPPLY_OR_CHARGE),
     /** The highest reading while the tank is heated from cold, by a maximum pointer or by watching (Pa, gauge). */
-    HEAT_UP_MAXIMUM("the highest reading of the gauge while the tank heats up from cold", "Pa", 0.15e5, 2),
+    HEAT_UP_MAXIMUM(
+            "the highest reading of the gauge while the tank heats up from cold", "Pa", 0.15e5, 2, Range.HEATED),
     /** What the gauge shows twelve hours after the heat-up began, no water drawn in between (Pa, gauge). */
-    NEXT_MORNING("the gauge twelve hours after the heat-up from cold began, no water drawn meanwhile", "Pa", 0.1e5, 3),
+    NEXT_MORNING(
+            "the gauge twelve hours after the heat-up from cold began, no water drawn meanwhile",
+            "Pa",
+            0.1e5,
+            3,
+            Range.HEATED),
     /** What the relief pipe gives off while the tank is heated from cold and in the twelve hours from then (m3). */
-    CAUGHT_VOLUME("the water that came out of the relief pipe in these twelve hours", "m3", 0.1e-3, 3),
+    CAUGHT_VOLUME("the water that came out of the relief pipe in these twelve hours", "m3", 0.1e-3, 3, Range.CAUGHT),
     /** The temperature of the water at the nearest hot tap after a heat-up, behind the mixing valve if there is one (K). */
-    HOT_TAP("the temperature of the water at the nearest hot tap after a heat-up", "K", 2, 1),
+    HOT_TAP("the temperature of the water at the nearest hot tap after a heat-up", "K", 2, 1, Range.TEMPERATURE),
     /** What the water meter counts in an hour with every tap shut and the heater off (m3). */
-    METER_AT_REST("what the water meter counts in an hour with every tap shut and the heater off", "m3", 0.1e-3, 2),
+    METER_AT_REST(
+            "what the water meter counts in an hour with every tap shut and the heater off",
+            "m3",
+            0.1e-3,
+            2,
+            Range.METERED),
     /** What a tyre gauge shows at the vessel's gas valve with the heater cold and the water side empty (Pa, gauge). */
     TYRE_GAUGE(
             "a tyre gauge at the gas valve of the vessel, heater off and cold, water side relieved and empty",
             "Pa",
             0.1e5,
-            4);
+            4,
+            Range.SUPPLY_OR_CHARGE);
+
+    /** More than this share of a reading (-) may not be uncertain. */
+    private static final double MAX_SHARE = 0.5;
 
     private final String words;
     private final String unit;
     private final double uncertainty;
     private final int effort;
+    private final Range range;
 
-    SiteCheck(String words, String unit, double uncertainty, int effort) {
+    SiteCheck(String words, String unit, double uncertainty, int effort, Range range) {
         this.words = words;
         this.unit = unit;
         this.uncertainty = uncertainty;
         this.effort = effort;
+        this.range = range;
     }
 
     /**
@@ -64,8 +89,60 @@ public enum SiteCheck {
         return uncertainty;
     }
 
+    /**
+     * What a reading can be at all, so that a slip of the pen is not taken for one. The limits are beyond what a house has; no
+     * source.
+     *
+     * @return the range (in the {@link #unit() unit} of the check; pressures are gauge), under the name that files of readings
+     *     have for the check, such as {@code cold-static}
+     */
+    public Limits limits() {
+        Unit unit = range.unit;
+        return Limits.between(name().toLowerCase(Locale.ROOT).replace('_', '-'), unit.toSi(0), unit.toSi(range.high));
+    }
+
+    /**
+     * The unit in which the {@link #limits() limits} are round numbers.
+     *
+     * @return bar, degC or L
+     */
+    public Unit customaryUnit() {
+        return range.unit;
+    }
+
+    /**
+     * The largest standard uncertainty beside which a reading still says something: half of what is read, and of small
+     * readings 0.5 bar, 10 K or 1 L. Common practice, no source.
+     *
+     * @param value the reading (in the {@link #unit() unit} of the check; pressures are gauge)
+     * @return the uncertainty (in the same unit; of a pressure or a temperature, a difference), above 0
+     */
+    public double largestUncertainty(double value) {
+        double aboveZero = range.unit instanceof TemperatureUnit ? 0 : value;
+        return Math.max(range.rough * range.unit.factor(), MAX_SHARE * aboveZero);
+    }
+
     /** How much work the check is, 1 being the least. */
     int effort() {
         return effort;
+    }
+
+    /** What a reading of a kind can be, and how rough a small one may be, in the unit in which these are round numbers. */
+    private enum Range {
+        SUPPLY_OR_CHARGE(25, PressureUnit.BAR, 0.5),
+        HEATED(50, PressureUnit.BAR, 0.5),
+        TEMPERATURE(110, TemperatureUnit.CELSIUS, 10),
+        CAUGHT(1_000, VolumeUnit.LITRE, 1),
+        METERED(2_000, VolumeUnit.LITRE, 1);
+
+        private final double high;
+        private final Unit unit;
+        private final double rough;
+
+        Range(double high, Unit unit, double rough) {
+            this.high = high;
+            this.unit = unit;
+            this.rough = rough;
+        }
     }
 }

@@ -1,5 +1,10 @@
 package io.github.heatswell.diagnosis;
 
+import io.github.heatswell.units.Decimals;
+import io.github.heatswell.units.Limits;
+import io.github.heatswell.units.TemperatureDifferenceUnit;
+import io.github.heatswell.units.TemperatureUnit;
+import io.github.heatswell.units.Unit;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
@@ -12,6 +17,8 @@ public final class SpotReadings {
 
     /** How long after the start of the heat-up from cold the readings of the next morning are taken (s). */
     static final double UNTIL_MORNING = 12 * 3_600.0;
+
+    private static final int SHOWN_DIGITS = 6;
 
     private static final SpotReadings NONE = new SpotReadings(new EnumMap<>(SiteCheck.class));
 
@@ -36,7 +43,7 @@ public final class SpotReadings {
      * @param check what was read
      * @param value the reading, in the SI unit of the check; pressures are gauge
      * @return the readings; an earlier one of the same kind is replaced
-     * @throws IllegalArgumentException if the value is not finite
+     * @throws IllegalArgumentException if the value is not finite or outside the {@link SiteCheck#limits() limits} of the check
      */
     public SpotReadings with(SiteCheck check, double value) {
         Objects.requireNonNull(check, "check");
@@ -49,14 +56,31 @@ public final class SpotReadings {
      * @param check what was read
      * @param reading the reading with its uncertainty
      * @return the readings; an earlier one of the same kind is replaced
+     * @throws IllegalArgumentException if the value is outside the {@link SiteCheck#limits() limits} of the check, or so
+     *     uncertain that nothing follows from it ({@link SiteCheck#largestUncertainty(double)})
      */
     public SpotReadings with(SiteCheck check, SpotReading reading) {
         Objects.requireNonNull(check, "check");
         Objects.requireNonNull(reading, "reading");
+        refuseAbsurd(check, reading);
         Map<SiteCheck, SpotReading> more = new EnumMap<>(SiteCheck.class);
         more.putAll(readings);
         more.put(check, reading);
         return new SpotReadings(more);
+    }
+
+    private static void refuseAbsurd(SiteCheck check, SpotReading reading) {
+        Limits limits = check.limits();
+        Unit unit = check.customaryUnit();
+        limits.checkSi(reading.value(), unit);
+        if (reading.uncertainty() > check.largestUncertainty(reading.value())) {
+            String difference =
+                    unit instanceof TemperatureUnit ? TemperatureDifferenceUnit.KELVIN.symbol() : unit.symbol();
+            throw new IllegalArgumentException(limits.field() + ": the uncertainty "
+                    + Decimals.significant(reading.uncertainty() / unit.factor(), SHOWN_DIGITS) + " " + difference
+                    + " swamps the reading of " + Limits.quantity(unit.fromSi(reading.value()), unit)
+                    + ", so that nothing follows from it; take the reading more closely, or leave it out");
+        }
     }
 
     /**

@@ -1,6 +1,8 @@
 package io.github.heatswell.outlook;
 
 import io.github.heatswell.source.Source;
+import io.github.heatswell.units.Limits;
+import io.github.heatswell.units.RatioUnit;
 
 /**
  * How the charge of a vessel fades: gas passes the diaphragm into the water in proportion to the difference between its
@@ -31,8 +33,7 @@ public record GasLoss(double yearly) {
             "worked out from permeabilities of rubber to air in a polymer handbook, within a factor of three",
             Source.Standing.FROM_MEMORY);
 
-    private static final double FASTEST = 5;
-    private static final double PERCENT = 100;
+    private static final Limits YEARLY = Limits.between("fade in a year", 0, 5);
 
     /**
      * Checks the rate.
@@ -41,10 +42,7 @@ public record GasLoss(double yearly) {
      * @throws IllegalArgumentException if it is outside its range
      */
     public GasLoss {
-        if (!(yearly >= 0 && yearly <= FASTEST)) {
-            throw new IllegalArgumentException(
-                    "fade: " + yearly * PERCENT + " % a year is outside the allowed range, 0 % a year to 500 % a year");
-        }
+        yearly = YEARLY.checkSi(yearly, RatioUnit.PERCENT);
     }
 
     /**

@@ -7,6 +7,7 @@ import io.github.heatswell.study.SampleFailedException;
 import io.github.heatswell.study.Study;
 import io.github.heatswell.study.UncertainHouse;
 import io.github.heatswell.study.UncertainInput;
+import io.github.heatswell.units.Limits;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.VolumeUnit;
 import java.time.Duration;
@@ -33,9 +34,8 @@ public final class Outlook {
     public static final int MOST_YEARS = 40;
 
     private static final Duration LONGEST_RUN = Duration.ofDays(3);
-    private static final double LARGEST_SWING = 10e5;
-    private static final double SMALLEST = 0.1e-3;
-    private static final double LARGEST = 5;
+    private static final Limits SWING = Limits.between("street-swing", 0, 10e5);
+    private static final Limits LARGER = Limits.between("larger", 0.1e-3, 5);
 
     private final HotWaterSystem house;
     private final Duration run;
@@ -179,12 +179,7 @@ public final class Outlook {
          * @throws IllegalArgumentException if it is outside its range
          */
         public Builder streetSwing(double pascal) {
-            if (!(pascal >= 0 && pascal <= LARGEST_SWING)) {
-                throw new IllegalArgumentException("street-swing: " + PressureUnit.BAR.fromSi(pascal)
-                        + " bar is outside the allowed range, 0 bar to " + PressureUnit.BAR.fromSi(LARGEST_SWING)
-                        + " bar");
-            }
-            streetSwing = pascal;
+            streetSwing = SWING.checkSi(pascal, PressureUnit.BAR);
             return this;
         }
 
@@ -196,16 +191,12 @@ public final class Outlook {
          * @throws IllegalArgumentException if a volume is outside its range
          */
         public Builder larger(List<Double> volumes) {
-            Objects.requireNonNull(volumes, "larger").forEach(Builder::checkVolume);
-            larger = volumes.stream().sorted().toList();
+            larger = Objects.requireNonNull(volumes, "larger").stream()
+                    .map(volume -> LARGER.checkSi(
+                            Objects.requireNonNull(volume, "larger: one of the volumes"), VolumeUnit.LITRE))
+                    .sorted()
+                    .toList();
             return this;
-        }
-
-        private static void checkVolume(Double volume) {
-            if (!(Objects.requireNonNull(volume, "larger: one of the volumes") >= SMALLEST && volume <= LARGEST)) {
-                throw new IllegalArgumentException("larger: " + VolumeUnit.LITRE.fromSi(volume)
-                        + " L is outside the allowed range, 0.1 L to 5000 L; volumes are given in m3");
-            }
         }
 
         /**

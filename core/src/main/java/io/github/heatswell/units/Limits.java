@@ -65,6 +65,22 @@ public record Limits(String field, double low, boolean lowAllowed, double high) 
     }
 
     /**
+     * Checks a value in the SI unit.
+     *
+     * @param si the value, in the SI unit
+     * @param told the unit in which a refusal tells the value and the range
+     * @return the same value, within the range
+     * @throws IllegalArgumentException naming the field, the value with its unit and the range in that unit
+     */
+    public double checkSi(double si, Unit told) {
+        Objects.requireNonNull(told, () -> field + ": the unit it is told in");
+        if (contains(si)) {
+            return Math.max(low, Math.min(high, si));
+        }
+        throw new IllegalArgumentException(field + ": " + complaint(told.fromSi(si), told));
+    }
+
+    /**
      * Checks the number of a pressure, whatever its reference.
      *
      * @param value the pressure

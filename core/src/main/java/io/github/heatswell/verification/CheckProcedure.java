@@ -1,6 +1,7 @@
 package io.github.heatswell.verification;
 
 import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.units.Limits;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import io.github.heatswell.units.VolumeUnit;
@@ -37,7 +38,7 @@ import java.util.Objects;
 public record CheckProcedure(double amount) {
 
     private static final double LITRE = 1e-3;
-    private static final double LARGEST = 20;
+    private static final Limits AMOUNT = Limits.above("amount", 0, 20);
 
     /**
      * Checks the amount.
@@ -46,10 +47,7 @@ public record CheckProcedure(double amount) {
      * @throws IllegalArgumentException if the amount is not above 0 to 20 m3
      */
     public CheckProcedure {
-        if (!(amount > 0 && amount <= LARGEST)) {
-            throw new IllegalArgumentException("amount: " + VolumeUnit.LITRE.fromSi(amount)
-                    + " L is outside the allowed range, above 0 L to 20000 L and not more than the tank holds");
-        }
+        amount = AMOUNT.checkSi(amount, VolumeUnit.LITRE);
     }
 
     /**
@@ -72,8 +70,7 @@ public record CheckProcedure(double amount) {
      * @throws IllegalArgumentException if the amount is not above 0 to 20 m3
      */
     public CheckProcedure drawing(double value, VolumeUnit unit) {
-        return new CheckProcedure(
-                Objects.requireNonNull(unit, "amount: its unit").toSi(value));
+        return new CheckProcedure(AMOUNT.check(value, unit));
     }
 
     /**

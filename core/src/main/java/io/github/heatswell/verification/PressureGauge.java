@@ -1,6 +1,8 @@
 package io.github.heatswell.verification;
 
+import io.github.heatswell.units.Limits;
 import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.RatioUnit;
 
 /**
  * How well a gauge shows the pressure.
@@ -10,6 +12,9 @@ import io.github.heatswell.units.PressureUnit;
  */
 public record PressureGauge(double span, double accuracyClass) {
 
+    private static final Limits SPAN = Limits.between("span", 0.1e5, 100e5);
+    private static final Limits CLASS = Limits.above("class", 0, 10);
+
     /**
      * Checks the numbers.
      *
@@ -18,14 +23,8 @@ public record PressureGauge(double span, double accuracyClass) {
      * @throws IllegalArgumentException if a number is outside its range
      */
     public PressureGauge {
-        if (!(span >= 0.1e5 && span <= 100e5)) {
-            throw new IllegalArgumentException(
-                    "span: " + PressureUnit.BAR.fromSi(span) + " bar is outside the allowed range, 0.1 bar to 100 bar");
-        }
-        if (!(accuracyClass > 0 && accuracyClass <= 10)) {
-            throw new IllegalArgumentException(
-                    "class: " + accuracyClass + " is outside the allowed range, above 0 to 10");
-        }
+        span = SPAN.checkSi(span, PressureUnit.BAR);
+        accuracyClass = CLASS.checkSi(accuracyClass, RatioUnit.ONE);
     }
 
     /**

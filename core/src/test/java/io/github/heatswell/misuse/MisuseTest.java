@@ -207,7 +207,7 @@ class MisuseTest {
                         "amount: 300 L is more than the tank holds, 230 L"),
                 refused(
                         () -> new PressureGauge(10, 1.6),
-                        "span: 1.0E-4 bar is outside the allowed range, 0.1 bar to 100 bar"),
+                        "span: 0.0001 bar is outside the allowed range, 0.1 bar to 100 bar"),
                 missing(() -> UncertainCheck.study(check, null), "house"),
                 refused(
                         () -> UncertainCheck.of(check, LODGE, PressureGauge.dial(), unrelated()),
@@ -218,7 +218,7 @@ class MisuseTest {
                 refused(() -> Outlook.builder(LODGE, HOUR).years(0), "years: 0 is outside the allowed range, 1 to 40"),
                 refused(
                         () -> Outlook.builder(LODGE, HOUR).larger(List.of(18.0)),
-                        "larger: 18000.0 L is outside the allowed range, 0.1 L to 5000 L; volumes are given in m3"));
+                        "larger: 18000 L is outside the allowed range, 0.1 L to 5000 L"));
     }
 
     static Stream<Misuse> ofDiagnosis() {

@@ -110,10 +110,10 @@ class OutlookCourseTest {
         builder.years(1).years(40).streetSwing(0).streetSwing(10e5).larger(List.of(0.1e-3, 5.0));
         return Stream.of(
                 Arguments.of(
-                        "fade: 501.0 % a year is outside the allowed range, 0 % a year to 500 % a year",
+                        "fade in a year: 501 % is outside the allowed range, 0 % to 500 %",
                         (Executable) () -> new GasLoss(5.01)),
-                Arguments.of("fade: NaN % a year", (Executable) () -> new GasLoss(Double.NaN)),
-                Arguments.of("larger: 5001.0 L is outside the allowed range, 0.1 L to 5000 L", (Executable)
+                Arguments.of("fade in a year: NaN %", (Executable) () -> new GasLoss(Double.NaN)),
+                Arguments.of("larger: 5001 L is outside the allowed range, 0.1 L to 5000 L", (Executable)
                         () -> builder.larger(List.of(VolumeUnit.LITRE.toSi(5_001)))),
                 Arguments.of("larger: 0.05 L", (Executable) () -> builder.larger(List.of(0.05e-3))),
                 Arguments.of("street-swing: -0.1 bar", (Executable) () -> builder.streetSwing(-0.1e5)));

@@ -266,7 +266,7 @@ class OutlookTest {
         refused(() -> Outlook.builder(house, RUN).years(41), "years: 41 is outside the allowed range, 1 to 40");
         refused(
                 () -> Outlook.builder(house, RUN).streetSwing(11e5),
-                "street-swing: 11.0 bar is outside the allowed range, 0 bar to 10.0 bar");
+                "street-swing: 11 bar is outside the allowed range, 0 bar to 10 bar");
         refused(() -> Outlook.builder(house, Duration.ZERO), "run: PT0S must be above 0");
         refused(() -> Outlook.builder(isolated, RUN).build(), "vessel: there is no sound one whose charge could fade");
         refused(

@@ -6,43 +6,29 @@ import io.github.heatswell.units.Limits;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.Unit;
-import io.github.heatswell.units.VolumeUnit;
 
 /**
- * What a reading can be at all, so that a slip of the pen or the number a broken sensor sends is not taken for one, and how well it
- * must be known to say anything. The limits are beyond what a house has; no source.
+ * What a number in a file of readings can be, and how it is refused where it stands. The ranges of readings on site are those of
+ * {@link SiteCheck}; those of loggers only keep out the numbers that a broken sensor sends, no source.
  *
- * @param low the least value, in the unit
- * @param high the greatest value, in the unit
- * @param unit the unit in which the range is told; pressures are gauge
- * @param rough the standard uncertainty (in the unit) that any reading may have, however small it is
+ * @param limits the range; pressures are gauge
+ * @param unit the unit in which it is told
  */
-record ReadingRange(int low, int high, Unit unit, double rough) {
+record ReadingRange(Limits limits, Unit unit) {
 
     /** For a logger, which also writes what its sensor sends on the way to a reading. */
-    static final ReadingRange LOGGED_PRESSURE = new ReadingRange(-10_000, 10_000, PressureUnit.BAR, 0);
+    static final ReadingRange LOGGED_PRESSURE = between("pressure", -10_000, 10_000, PressureUnit.BAR);
 
     /** The same for a thermometer. */
-    static final ReadingRange LOGGED_TEMPERATURE = new ReadingRange(-250, 1_000, TemperatureUnit.CELSIUS, 0);
+    static final ReadingRange LOGGED_TEMPERATURE = between("temperature", -250, 1_000, TemperatureUnit.CELSIUS);
 
-    private static final ReadingRange SUPPLY_OR_CHARGE = new ReadingRange(0, 25, PressureUnit.BAR, 0.5);
-    private static final ReadingRange HEATED = new ReadingRange(0, 50, PressureUnit.BAR, 0.5);
-    private static final ReadingRange TEMPERATURE = new ReadingRange(0, 110, TemperatureUnit.CELSIUS, 10);
-    private static final ReadingRange CAUGHT = new ReadingRange(0, 1_000, VolumeUnit.LITRE, 1);
-    private static final ReadingRange METERED = new ReadingRange(0, 2_000, VolumeUnit.LITRE, 1);
-
-    /** More than this share of a reading (-) may not be uncertain. */
-    private static final double MAX_SHARE = 0.5;
+    private static ReadingRange between(String field, double low, double high, Unit unit) {
+        return new ReadingRange(Limits.between(field, unit.toSi(low), unit.toSi(high)), unit);
+    }
 
     /** The range of a reading on site. */
     static ReadingRange of(SiteCheck check) {
-        return switch (check) {
-            case COLD_STATIC, TYRE_GAUGE -> SUPPLY_OR_CHARGE;
-            case HEAT_UP_MAXIMUM, NEXT_MORNING -> HEATED;
-            case HOT_TAP -> TEMPERATURE;
-            case CAUGHT_VOLUME -> CAUGHT;
-            case METER_AT_REST -> METERED;
-        };
+        return new ReadingRange(check.limits(), check.customaryUnit());
     }
 
     /**
@@ -54,33 +40,11 @@ record ReadingRange(int low, int high, Unit unit, double rough) {
      * @throws IllegalArgumentException if it is outside the range
      */
     double checked(double value, String text, String advice) {
-        if (Limits.between("reading", unit.toSi(low), unit.toSi(high)).contains(value)) {
+        if (limits.contains(value)) {
             return value;
         }
-        throw new IllegalArgumentException(Printable.quote(text) + " is outside the allowed range, " + low + " "
-                + unit.symbol() + " to " + high + " " + unit.symbol() + advice);
-    }
-
-    /**
-     * Lets an uncertainty pass beside which the reading still says something.
-     *
-     * @param uncertainty the standard uncertainty (SI, a difference)
-     * @param text how it is written
-     * @param value the reading (SI, pressure gauge)
-     * @param reading how that is written
-     * @throws IllegalArgumentException if it is not above 0 or swamps the reading
-     */
-    double uncertainty(double uncertainty, String text, double value, String reading) {
-        if (!(uncertainty > 0)) {
-            throw new IllegalArgumentException(
-                    "the uncertainty " + Printable.quote(text) + " must be above 0; leave it out if there is none");
-        }
-        double aboveZero = unit instanceof TemperatureUnit ? 0 : value;
-        if (uncertainty <= Math.max(rough * unit.factor(), MAX_SHARE * aboveZero)) {
-            return uncertainty;
-        }
-        throw new IllegalArgumentException(
-                "the uncertainty " + Printable.quote(text) + " swamps the reading of " + Printable.quote(reading)
-                        + ", so that nothing follows from it; take the reading more closely, or leave it out");
+        throw new IllegalArgumentException(Printable.quote(text) + " is outside the allowed range, "
+                + Limits.quantity(unit.fromSi(limits.low()), unit) + " to "
+                + Limits.quantity(unit.fromSi(limits.high()), unit) + advice);
     }
 }

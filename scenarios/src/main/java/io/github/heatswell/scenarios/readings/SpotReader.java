@@ -17,7 +17,6 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -88,7 +87,7 @@ public final class SpotReader {
     }
 
     private static String key(SiteCheck check) {
-        return check.name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return check.limits().field();
     }
 
     private static SpotReading reading(SiteCheck check, String text, double atmosphere) {
@@ -99,8 +98,7 @@ public final class SpotReader {
             default -> si(parts[0], Kind.VOLUME);
         };
         String reading = parts[0].strip();
-        ReadingRange range = ReadingRange.of(check);
-        range.checked(value, reading, "");
+        ReadingRange.of(check).checked(value, reading, "");
         if (parts.length == 1) {
             return new SpotReading(value, check.usualUncertainty());
         }
@@ -109,7 +107,21 @@ public final class SpotReader {
             case "K" -> si(parts[1], Kind.TEMPERATURE_DIFFERENCE);
             default -> si(parts[1], Kind.VOLUME);
         };
-        return new SpotReading(value, range.uncertainty(uncertainty, parts[1].strip(), value, reading));
+        refuseRough(check, uncertainty, parts[1].strip(), value, reading);
+        return new SpotReading(value, uncertainty);
+    }
+
+    /** Refuses an uncertainty beside which the reading says nothing. */
+    private static void refuseRough(SiteCheck check, double uncertainty, String text, double value, String reading) {
+        if (!(uncertainty > 0)) {
+            throw new IllegalArgumentException(
+                    "the uncertainty " + Printable.quote(text) + " must be above 0; leave it out if there is none");
+        }
+        if (!(uncertainty <= check.largestUncertainty(value))) {
+            throw new IllegalArgumentException(
+                    "the uncertainty " + Printable.quote(text) + " swamps the reading of " + Printable.quote(reading)
+                            + ", so that nothing follows from it; take the reading more closely, or leave it out");
+        }
     }
 
     private static <U extends Unit> double si(String text, Kind<U> kind) {

@@ -1,0 +1,71 @@
+package io.github.heatswell.diagnosis;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import io.github.heatswell.units.Limits;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Regression: what no gauge on a house can show is refused wherever a reading comes from. */
+class SpotReadingsTest {
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            COLD_STATIC     | 420e5    | cold-static: 420 bar is outside the allowed range, 0 bar to 25 bar
+            COLD_STATIC     | 420      |
+            COLD_STATIC     | -1e5     | cold-static: -1 bar is outside the allowed range, 0 bar to 25 bar
+            TYRE_GAUGE      | 26e5     | tyre-gauge: 26 bar is outside the allowed range, 0 bar to 25 bar
+            HEAT_UP_MAXIMUM | 51e5     | heat-up-maximum: 51 bar is outside the allowed range, 0 bar to 50 bar
+            NEXT_MORNING    | 51e5     | next-morning: 51 bar is outside the allowed range, 0 bar to 50 bar
+            HOT_TAP         | 58       | hot-tap: -215.15 degC is outside the allowed range, 0 degC to 110 degC
+            HOT_TAP         | 331.15   |
+            CAUGHT_VOLUME   | 3        | caught-volume: 3000 L is outside the allowed range, 0 L to 1000 L
+            METER_AT_REST   | 2.001    | meter-at-rest: 2001 L is outside the allowed range, 0 L to 2000 L
+            """)
+    void refusesWhatNoReadingCanBe(SiteCheck check, double value, String message) {
+        if (message == null) {
+            assertEquals(
+                    value,
+                    SpotReadings.none().with(check, value).all().get(check).value());
+        } else {
+            refused(check, value, check.usualUncertainty(), message);
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            COLD_STATIC   | 4.2e5  | 2.2e5  | cold-static: the uncertainty 2.2 bar swamps the reading of 4.2 bar
+            HOT_TAP       | 331.15 | 11     | hot-tap: the uncertainty 11 K swamps the reading of 58 degC
+            CAUGHT_VOLUME | 3e-3   | 1.6e-3 | caught-volume: the uncertainty 1.6 L swamps the reading of 3 L
+            """)
+    void refusesUncertaintiesThatLeaveNothing(SiteCheck check, double value, double uncertainty, String message) {
+        refused(
+                check,
+                value,
+                uncertainty,
+                message + ", so that nothing follows from it; take the reading more closely, or leave it out");
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void theLimitsThemselvesAreReadings(SiteCheck check) {
+        Limits limits = check.limits();
+        SpotReadings.none().with(check, limits.low());
+        SpotReadings.none().with(check, new SpotReading(limits.high(), check.largestUncertainty(limits.high())));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> SpotReadings.none().with(check, Math.nextUp(1.001 * limits.high())));
+    }
+
+    private static void refused(SiteCheck check, double value, double uncertainty, String message) {
+        SpotReading reading = new SpotReading(value, uncertainty);
+        assertEquals(
+                message,
+                assertThrows(
+                                IllegalArgumentException.class,
+                                () -> SpotReadings.none().with(check, reading))
+                        .getMessage());
+    }
+}
