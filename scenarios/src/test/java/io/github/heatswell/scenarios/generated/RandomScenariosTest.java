@@ -1,8 +1,10 @@
 package io.github.heatswell.scenarios.generated;
 
+import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.finding.Findings;
 import io.github.heatswell.scenarios.fault.Fault;
 import io.github.heatswell.scenarios.file.FormatKey;
 import io.github.heatswell.scenarios.file.InvalidScenarioException;
@@ -36,6 +38,17 @@ class RandomScenariosTest {
         }
         reporter.publishEntry(COUNT + " files, " + refused + " refused");
         assertEquals(0, refused, () -> reasons.toString());
+    }
+
+    /** Whatever a valid file describes is judged, before any run of it, without an exception. */
+    @Test
+    void everyHouseIsJudged() {
+        int findings = 0;
+        for (int seed = 0; seed < COUNT; seed++) {
+            RandomScenario file = RandomScenarios.of(seed);
+            findings += assertDoesNotThrow(() -> Findings.of(file.system()), file::yaml).size();
+        }
+        assertTrue(findings > COUNT / 10, "something is wrong with many of these houses: " + findings);
     }
 
     /** A key that is new to the format is drawn by itself; one that never stays in a file would go untested. */
