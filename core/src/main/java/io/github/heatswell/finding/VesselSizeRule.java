@@ -10,6 +10,7 @@ import io.github.heatswell.result.Event;
 import io.github.heatswell.result.Phase;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.water.GibbsPolynomialWater;
+import io.github.heatswell.water.WaterState;
 import java.util.function.Consumer;
 
 /**
@@ -77,12 +78,17 @@ final class VesselSizeRule implements Rule {
         Tank tank = subject.house.tank();
         double cold = subject.house.coldAtStart();
         double hot = subject.highestSetPoint();
-        double pressure = to + subject.atmosphere;
-        double ratio = GibbsPolynomialWater.instance().density(hot, pressure)
-                / GibbsPolynomialWater.instance().density(cold, from + subject.atmosphere);
+        double ratio = density(hot, to + subject.atmosphere) / density(cold, from + subject.atmosphere);
         double growth =
                 tank.shell().thermalGrowth() * (hot - cold) + tank.shell().compliance() * (to - from);
         return tank.volume() * (1 - ratio * (1 + growth));
+    }
+
+    /** As the run takes it: a valve may open a little above the pressures for which the accuracy of the formulation is stated. */
+    private static double density(double temperature, double pressureAbsolute) {
+        WaterState state = new WaterState();
+        GibbsPolynomialWater.instance().evaluate(temperature, pressureAbsolute, state);
+        return state.density();
     }
 
     /** What the vessel takes between the supply's pressure and the first limit, with its gas at one temperature (m3). */
