@@ -2,6 +2,7 @@ package io.github.heatswell.diagnosis;
 
 import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.plant.ReliefValve;
+import io.github.heatswell.result.BalanceCount;
 import java.util.EnumSet;
 import java.util.Map;
 import java.util.Optional;
@@ -19,7 +20,8 @@ final class CheckFinder {
     private CheckFinder() {}
 
     /** The check with the least effort that is clear; if none is, none. */
-    static Optional<SeparatingCheck> between(HypothesisFit first, HypothesisFit second, Set<SiteCheck> done) {
+    static Optional<SeparatingCheck> between(
+            HypothesisFit first, HypothesisFit second, Set<SiteCheck> done, BalanceCount count) {
         Set<SiteCheck> left = EnumSet.allOf(SiteCheck.class);
         left.removeAll(done);
         if (first.house().vessel().isEmpty()) {
@@ -28,8 +30,8 @@ final class CheckFinder {
         if (scalds(first.house()) || scalds(second.house())) {
             left.remove(SiteCheck.CAUGHT_VOLUME);
         }
-        Map<SiteCheck, Double> one = read(first.house(), left);
-        Map<SiteCheck, Double> other = read(second.house(), left);
+        Map<SiteCheck, Double> one = new Spots(first.house(), count).read(left);
+        Map<SiteCheck, Double> other = new Spots(second.house(), count).read(left);
         SeparatingCheck found = null;
         for (SiteCheck check : left) {
             double separation = Math.abs(one.get(check) - other.get(check)) / check.usualUncertainty();
@@ -48,9 +50,5 @@ final class CheckFinder {
                 || house.heater().elements().stream().anyMatch(element -> element.setPoint() > TOO_HOT);
         return hot
                 && house.reliefValves().stream().anyMatch(valve -> valve.location() == ReliefValve.Location.TANK_TOP);
-    }
-
-    private static Map<SiteCheck, Double> read(HotWaterSystem house, Set<SiteCheck> checks) {
-        return new Spots(house).read(checks);
     }
 }

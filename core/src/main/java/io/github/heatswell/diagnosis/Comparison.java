@@ -198,13 +198,13 @@ final class Comparison {
             double behind = ended.criterion(inflation) - first;
             return fit(ended, behind, Math.exp(-behind / 2) / sum, forecast);
         });
-        int simulations = order.stream().mapToInt(e -> e.trial.simulations()).sum();
         Optional<SeparatingCheck> check = fits.size() < 2
                 ? Optional.empty()
                 : CheckFinder.between(
-                        fits.get(0), fits.get(1), target.spots().all().keySet());
+                        fits.get(0), fits.get(1), target.spots().all().keySet(), target.balances());
         double uncertainty = target.log() == null ? Double.NaN : target.log().uncertainty();
-        return new DiagnosisResult(fits, target.readings(), uncertainty, simulations, check);
+        return new DiagnosisResult(
+                fits, target.readings(), uncertainty, target.balances().sum(), check);
     }
 
     private HypothesisFit fit(Ended ended, double behind, double weight, Forecast best) {

@@ -1,5 +1,6 @@
 package io.github.heatswell.diagnosis;
 
+import io.github.heatswell.result.Balances;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -10,11 +11,15 @@ import java.util.Optional;
  * @param fits every cause looked at, the best explanation first
  * @param readings how many readings were used
  * @param uncertainty the standard uncertainty taken for a reading of the log (Pa, difference), NaN without a log
- * @param simulations how many runs it took
+ * @param balances those of all runs behind it
  * @param check the check on site that tells the best explanation from the next, or empty if none of the simple ones does
  */
 public record DiagnosisResult(
-        List<HypothesisFit> fits, int readings, double uncertainty, int simulations, Optional<SeparatingCheck> check) {
+        List<HypothesisFit> fits,
+        int readings,
+        double uncertainty,
+        Balances balances,
+        Optional<SeparatingCheck> check) {
 
     /** Causes whose criterion lies within this (-) of the best explain the readings about as well: twenty to one. */
     public static final double ALIKE = 6;
@@ -34,11 +39,12 @@ public record DiagnosisResult(
      * @param fits every cause looked at, the best explanation first
      * @param readings how many readings were used
      * @param uncertainty the standard uncertainty taken for a reading of the log (Pa, difference), NaN without a log
-     * @param simulations how many runs it took
+     * @param balances those of all runs behind it
      * @param check the check on site that tells the best explanation from the next, or empty
      * @throws IllegalArgumentException if there is no fit
      */
     public DiagnosisResult {
+        Objects.requireNonNull(balances, "balances");
         Objects.requireNonNull(check, "check");
         fits = List.copyOf(Objects.requireNonNull(fits, "fits"));
         if (fits.isEmpty()) {

@@ -1,6 +1,7 @@
 package io.github.heatswell.diagnosis;
 
 import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.Regime;
@@ -26,14 +27,16 @@ final class Forecaster {
 
     private final PressureLog log;
     private final Set<SiteCheck> checks;
+    private final BalanceCount count;
     private HotWaterSystem lastHouse;
     private double lastStart;
     private Course last;
 
     /** A forecaster for a log, which may be null, and readings on site. */
-    Forecaster(PressureLog log, Set<SiteCheck> checks) {
+    Forecaster(PressureLog log, Set<SiteCheck> checks, BalanceCount count) {
         this.log = log;
         this.checks = checks;
+        this.count = count;
     }
 
     /** The samples of one run. */
@@ -61,7 +64,7 @@ final class Forecaster {
      * @param start the time of the log (s) at which the run starts
      */
     Forecast of(HotWaterSystem house, double start) {
-        Map<SiteCheck, Double> spots = checks.isEmpty() ? Map.of() : new Spots(house).read(checks);
+        Map<SiteCheck, Double> spots = checks.isEmpty() ? Map.of() : new Spots(house, count).read(checks);
         if (log == null) {
             return new Forecast(new double[0], new double[0], new Regime[0], Double.NaN, spots);
         }
@@ -106,6 +109,7 @@ final class Forecaster {
                     top[i] = values[Channel.WATER_TOP.ordinal()];
                     regimes[i] = regime;
                 });
+        this.count.add(summary);
         return new Course(used, gauge, top, Arrays.copyOf(regimes, count[0]), count[0], summary);
     }
 

@@ -1,6 +1,8 @@
 package io.github.heatswell.diagnosis;
 
 import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.result.BalanceCount;
+import io.github.heatswell.result.Balances;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -11,8 +13,9 @@ import java.util.Objects;
  * After the work is done: do the readings of the check sheet agree with what the plan says they should be?
  *
  * @param lines one line for each reading, in the order of {@link SiteCheck}
+ * @param balances those of the runs behind it
  */
-public record InstalledCheck(List<Line> lines) {
+public record InstalledCheck(List<Line> lines, Balances balances) {
 
     private static final double TOLERATED = 2;
 
@@ -20,9 +23,11 @@ public record InstalledCheck(List<Line> lines) {
      * Copies the lines.
      *
      * @param lines one line for each reading, in the order of {@link SiteCheck}
+     * @param balances those of the runs behind it
      */
     public InstalledCheck {
         lines = List.copyOf(Objects.requireNonNull(lines, "lines"));
+        Objects.requireNonNull(balances, "balances");
     }
 
     /**
@@ -66,11 +71,12 @@ public record InstalledCheck(List<Line> lines) {
         if (readings.isEmpty()) {
             throw new IllegalArgumentException("a check of the installation needs at least one reading");
         }
+        BalanceCount count = new BalanceCount();
         Map<SiteCheck, Double> planned =
-                new EnumMap<>(new Spots(plan).read(readings.all().keySet()));
+                new EnumMap<>(new Spots(plan, count).read(readings.all().keySet()));
         List<Line> lines = new ArrayList<>();
         readings.all().forEach((check, reading) -> lines.add(new Line(check, planned.get(check), reading)));
-        return new InstalledCheck(lines);
+        return new InstalledCheck(lines, count.sum());
     }
 
     /**

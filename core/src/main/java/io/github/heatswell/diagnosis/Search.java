@@ -116,7 +116,6 @@ final class Search {
             first.follow(start);
             search.cost(first.bestPosition);
         }
-        trial.count(coarse.simulations());
         if (breadth.followed > 1) {
             search.follow(search.bestPosition);
         }

@@ -6,6 +6,7 @@ import io.github.heatswell.plant.ExpansionVessel.Condition;
 import io.github.heatswell.plant.Heater;
 import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.plant.Start;
+import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.simulation.Simulation;
@@ -22,10 +23,12 @@ final class Spots {
 
     private final HotWaterSystem house;
     private final double atmosphere;
+    private final BalanceCount count;
     private Heating heating;
 
-    Spots(HotWaterSystem house) {
+    Spots(HotWaterSystem house, BalanceCount count) {
         this.house = house;
+        this.count = count;
         atmosphere = house.site().atmosphere();
     }
 
@@ -60,6 +63,7 @@ final class Spots {
                         int place = Double.isNaN(gauge[0]) ? 0 : 1;
                         gauge[place] = values[Channel.GAUGE_READING.ordinal()];
                     });
+            count.add(summary);
             double offset = house.supplyAtStart().gauge(atmosphere) - gauge[0];
             double highest = summary.peak().value() - offset;
             double hottest = summary.extremes().highestTemperature().value();
@@ -85,11 +89,12 @@ final class Spots {
     private double meter() {
         Heater off = Shifted.heater(house.heater(), 1e-6, 0);
         double[] letIn = new double[2];
-        Simulation.of(undrawn(off), HOUR.plusSeconds((long) MINUTE)).sampledEvery(Duration.ofMinutes(1)).stream(
-                (time, values, regime) -> {
-                    double total = values[Channel.INFLOW_TOTAL.ordinal()];
-                    letIn[time <= MINUTE ? 0 : 1] = total;
-                });
+        count.add(
+                Simulation.of(undrawn(off), HOUR.plusSeconds((long) MINUTE)).sampledEvery(Duration.ofMinutes(1)).stream(
+                        (time, values, regime) -> {
+                            double total = values[Channel.INFLOW_TOTAL.ordinal()];
+                            letIn[time <= MINUTE ? 0 : 1] = total;
+                        }));
         return letIn[1] - letIn[0];
     }
 

@@ -1,5 +1,6 @@
 package io.github.heatswell.diagnosis;
 
+import io.github.heatswell.result.BalanceCount;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -29,6 +30,7 @@ final class Target {
     private final PressureLog log;
     private final SpotReadings spots;
     private final int block;
+    private final BalanceCount count;
     private final double[] blockUncertainty;
     private final List<Integer> withTemperature = new ArrayList<>();
     private final double firstBurn;
@@ -41,10 +43,11 @@ final class Target {
      * @param spots the readings on site
      * @param block how many readings of the log are taken together
      */
-    private Target(PressureLog log, SpotReadings spots, int block) {
+    private Target(PressureLog log, SpotReadings spots, int block, BalanceCount count) {
         this.log = log;
         this.spots = spots;
         this.block = block;
+        this.count = count;
         blockUncertainty = log == null ? new double[0] : blockUncertainties();
         uncertainty = log == null ? 1 : log.uncertainty();
         firstBurn = log == null ? Double.NaN : new BurnerColumn(log).firstBurn();
@@ -57,12 +60,16 @@ final class Target {
 
     /** The readings as finely as their number suggests; the log may be null. */
     static Target fine(PressureLog log, SpotReadings spots) {
-        return new Target(log, spots, log == null ? 1 : Math.max(1, Math.min(FINE, log.count() / FINE_BLOCKS)));
+        return new Target(
+                log,
+                spots,
+                log == null ? 1 : Math.max(1, Math.min(FINE, log.count() / FINE_BLOCKS)),
+                new BalanceCount());
     }
 
     /** The same readings taken together in long blocks, which leads a search past what is small. */
     Target coarse() {
-        return new Target(log, spots, log == null ? 1 : Math.max(block, log.count() / COARSE_BLOCKS));
+        return new Target(log, spots, log == null ? 1 : Math.max(block, log.count() / COARSE_BLOCKS), count);
     }
 
     /**
@@ -87,6 +94,11 @@ final class Target {
 
     SpotReadings spots() {
         return spots;
+    }
+
+    /** Counts the runs that are held against the readings. */
+    BalanceCount balances() {
+        return count;
     }
 
     /** How many readings there are. */

@@ -25,7 +25,6 @@ final class Trial {
     private final Forecaster forecaster;
     private double[] lastValues;
     private HotWaterSystem lastHouse;
-    private int simulations;
 
     Trial(HotWaterSystem described, Hypothesis hypothesis, Target target) {
         this.described = described;
@@ -34,7 +33,7 @@ final class Trial {
         Circumstances circumstances = new Circumstances(described, target.log());
         parameters = circumstances.with(hypothesis.open());
         knownStart = circumstances.knownStart();
-        forecaster = new Forecaster(target.log(), target.spots().all().keySet());
+        forecaster = new Forecaster(target.log(), target.spots().all().keySet(), target.balances());
     }
 
     /** The same hypothesis held against the readings in long blocks. */
@@ -52,11 +51,6 @@ final class Trial {
 
     List<FreeParameter> parameters() {
         return parameters;
-    }
-
-    /** How often a house was simulated. */
-    int simulations() {
-        return simulations;
     }
 
     /**
@@ -104,11 +98,6 @@ final class Trial {
         return starts;
     }
 
-    /** Counts simulations that were made elsewhere. */
-    void count(int more) {
-        simulations += more;
-    }
-
     double[] clamp(double[] position) {
         double[] allowed = new double[position.length];
         for (int i = 0; i < allowed.length; i++) {
@@ -123,7 +112,6 @@ final class Trial {
         if (!Arrays.equals(values, lastValues)) {
             lastHouse = hypothesis.house(described, houseParameters(), values);
             lastValues = values;
-            simulations++;
         }
         return lastHouse;
     }

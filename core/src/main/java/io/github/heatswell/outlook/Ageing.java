@@ -2,6 +2,7 @@ package io.github.heatswell.outlook;
 
 import io.github.heatswell.plant.ExpansionVessel;
 import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunSummary;
@@ -13,7 +14,7 @@ import java.time.Duration;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** One house on the worst day of each month, as it ages. Immutable. */
+/** One house on the worst day of each month, as it ages. It counts its runs, and is immutable otherwise. */
 final class Ageing {
 
     private static final int MONTHS = OutlookMonth.MONTHS_OF_YEAR;
@@ -25,10 +26,12 @@ final class Ageing {
     private final ExpansionVessel vessel;
     private final Duration run;
     private final Seasons seasons;
+    private final BalanceCount count;
 
-    Ageing(HotWaterSystem house, Duration run, double streetSwing) {
+    Ageing(HotWaterSystem house, Duration run, double streetSwing, BalanceCount count) {
         this.house = house;
         this.run = run;
+        this.count = count;
         vessel = house.vessel().orElseThrow();
         seasons = new Seasons(house, streetSwing);
     }
@@ -113,6 +116,6 @@ final class Ageing {
                         .precharge(Pressure.gauge(Math.max(LEAST_PRECHARGE, precharge), PressureUnit.PASCAL))
                         .build())
                 .build();
-        return Simulation.of(aged, run).sampledEvery(run).stream((time, values, regime) -> {});
+        return count.add(Simulation.of(aged, run).sampledEvery(run).stream((time, values, regime) -> {}));
     }
 }

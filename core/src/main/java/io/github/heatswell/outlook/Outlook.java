@@ -2,6 +2,7 @@ package io.github.heatswell.outlook;
 
 import io.github.heatswell.plant.ExpansionVessel;
 import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.study.Distribution;
 import io.github.heatswell.study.SampleFailedException;
 import io.github.heatswell.study.Study;
@@ -79,18 +80,17 @@ public final class Outlook {
      * @throws io.github.heatswell.simulation.SimulationException if the equations could not be integrated
      */
     public OutlookResult simulate() {
-        Ageing ageing = new Ageing(house, run, streetSwing);
+        BalanceCount count = new BalanceCount();
+        Ageing ageing = new Ageing(house, run, streetSwing, count);
         double volume = ageing.vessel().volume();
         List<OutlookCourse> bigger = new ArrayList<>();
         larger.forEach(each -> bigger.add(course(ageing, each, fading.expected())));
-        return new OutlookResult(
-                years,
-                course(ageing, volume, fading.expected()),
-                course(ageing, volume, fading.slow()),
-                course(ageing, volume, fading.fast()),
-                bigger,
-                onset(),
-                ChargeLimit.of(ageing, fading.expected()));
+        OutlookCourse expected = course(ageing, volume, fading.expected());
+        OutlookCourse slow = course(ageing, volume, fading.slow());
+        OutlookCourse fast = course(ageing, volume, fading.fast());
+        DripOnset onset = onset(count);
+        ChargeLimit limit = ChargeLimit.of(ageing, fading.expected());
+        return new OutlookResult(years, expected, slow, fast, bigger, onset, limit, count.sum());
     }
 
     private OutlookCourse course(Ageing ageing, double volume, GasLoss loss) {
@@ -101,21 +101,21 @@ public final class Outlook {
         return new OutlookCourse(volume, loss, months);
     }
 
-    private DripOnset onset() {
+    private DripOnset onset(BalanceCount count) {
         Study.Builder study = Study.builder()
                 .samples(128)
                 .inputs(inputs)
                 .input("fading of the charge (share of all vessels)", Distribution.between(0, 1))
                 .outputs(DripOnset.OUTPUTS)
-                .model(this::firstDripping);
+                .model(values -> firstDripping(values, count));
         return new DripOnset(studied.apply(study).build().run(), years);
     }
 
-    private double[] firstDripping(double[] values) {
+    private double[] firstDripping(double[] values, BalanceCount count) {
         GasLoss loss = fading.quantile(values[inputs.size()]);
         try {
             HotWaterSystem deviated = deviating.apply(Arrays.copyOf(values, inputs.size()));
-            return DripOnset.answers(new Ageing(deviated, run, streetSwing).firstDripping(years, loss), years);
+            return DripOnset.answers(new Ageing(deviated, run, streetSwing, count).firstDripping(years, loss), years);
         } catch (IllegalArgumentException refused) {
             throw new SampleFailedException(refused.getMessage(), refused);
         }

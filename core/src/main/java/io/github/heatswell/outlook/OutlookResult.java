@@ -1,5 +1,6 @@
 package io.github.heatswell.outlook;
 
+import io.github.heatswell.result.Balances;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
@@ -17,6 +18,7 @@ import java.util.stream.Stream;
  * @param larger the expected course with larger vessels, charged as the present one is today, the smallest first
  * @param onset when dripping begins with the present vessel, with its uncertainty
  * @param limit how low the charge of the present vessel may fade
+ * @param balances those of all runs behind it
  */
 public record OutlookResult(
         int years,
@@ -25,7 +27,8 @@ public record OutlookResult(
         OutlookCourse fast,
         List<OutlookCourse> larger,
         DripOnset onset,
-        ChargeLimit limit) {
+        ChargeLimit limit,
+        Balances balances) {
 
     private static final double LONGEST_UNCHECKED = 1;
     private static final double SHORTEST_UNCHECKED = 1.0 / OutlookMonth.MONTHS_OF_YEAR;
@@ -40,6 +43,7 @@ public record OutlookResult(
      * @param larger the expected course with larger vessels, charged as the present one is today, the smallest first
      * @param onset when dripping begins with the present vessel, with its uncertainty
      * @param limit how low the charge of the present vessel may fade
+     * @param balances those of all runs behind it
      */
     public OutlookResult {
         Objects.requireNonNull(expected, "expected");
@@ -47,6 +51,7 @@ public record OutlookResult(
         Objects.requireNonNull(fast, "fast");
         Objects.requireNonNull(onset, "onset");
         Objects.requireNonNull(limit, "limit");
+        Objects.requireNonNull(balances, "balances");
         larger = List.copyOf(Objects.requireNonNull(larger, "larger"));
     }
 

@@ -1,6 +1,7 @@
 package io.github.heatswell.sizing;
 
 import io.github.heatswell.plant.ReliefValve;
+import io.github.heatswell.result.Balances;
 import java.util.List;
 import java.util.Objects;
 
@@ -16,9 +17,9 @@ import java.util.Objects;
  * @param simulated the smallest volume by simulation (m3), 0 if none is needed
  * @param terms what each effect adds, in the order they were switched off; their sum is {@code simulated} less the
  *     volume of the formula, to rounding
- * @param simulations how many runs it took
+ * @param balances those of all runs behind it
  */
-public record Differences(FormulaResult formula, double simulated, List<Term> terms, int simulations) {
+public record Differences(FormulaResult formula, double simulated, List<Term> terms, Balances balances) {
 
     /**
      * Copies the terms.
@@ -27,10 +28,11 @@ public record Differences(FormulaResult formula, double simulated, List<Term> te
      * @param simulated the smallest volume by simulation (m3), 0 if none is needed
      * @param terms what each effect adds, in the order they were switched off; their sum is {@code simulated} less the
      *     volume of the formula, to rounding
-     * @param simulations how many runs it took
+     * @param balances those of all runs behind it
      */
     public Differences {
         Objects.requireNonNull(formula, "formula");
+        Objects.requireNonNull(balances, "balances");
         terms = List.copyOf(Objects.requireNonNull(terms, "terms"));
     }
 

@@ -72,7 +72,7 @@ final class Ladder {
     }
 
     Differences end(FormulaResult formula) {
-        return new Differences(formula, top, terms, search.runs());
+        return new Differences(formula, top, terms, search.balances());
     }
 
     private double needed(Setup setup) {

@@ -1,6 +1,7 @@
 package io.github.heatswell.sizing;
 
 import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunSummary;
@@ -14,23 +15,22 @@ import java.time.Duration;
  *
  * @param absolute the pressure (Pa, absolute)
  * @param atLeast whether the run ended there at the test pressure of the tank, so that it would have risen further
- * @param closes whether the balance of the run closes
  */
-record Peak(double absolute, boolean atLeast, boolean closes) {
+record Peak(double absolute, boolean atLeast) {
 
     /**
      * Runs a house. A peak at the test pressure only says that the vessel is too small; anything else that ends a run is
      * no case for a vessel.
      *
+     * @param count counts the run
      * @throws IllegalArgumentException if the run ends in a hazard other than too much pressure
      */
-    static Peak of(HotWaterSystem house, Duration duration) {
-        RunSummary summary = Simulation.of(house, duration).sampledEvery(duration).stream((time, values, regime) -> {});
+    static Peak of(HotWaterSystem house, Duration duration, BalanceCount count) {
+        RunSummary summary =
+                count.add(Simulation.of(house, duration).sampledEvery(duration).stream((time, values, regime) -> {}));
         summary.hazard().ifPresent(Peak::refuse);
         return new Peak(
-                summary.extremes().highestPressure().value(),
-                summary.hazard().isPresent(),
-                summary.audit().closes());
+                summary.extremes().highestPressure().value(), summary.hazard().isPresent());
     }
 
     private static void refuse(Event hazard) {

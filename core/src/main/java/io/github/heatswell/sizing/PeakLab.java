@@ -3,6 +3,7 @@ package io.github.heatswell.sizing;
 import io.github.heatswell.plant.ExpansionVessel;
 import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.plant.ReliefValve;
+import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import java.util.List;
@@ -14,8 +15,9 @@ import java.util.OptionalDouble;
  *
  * @param trial the heat-up from a cold fill, without relief valves
  * @param type the make and place of the vessel, charged at the temperature of the room
+ * @param count counts its runs
  */
-record PeakLab(Trial trial, VesselType type) {
+record PeakLab(Trial trial, VesselType type, BalanceCount count) {
 
     /** What a map is drawn up to (m3) where neither a vessel is there nor one can be sized. */
     private static final double NO_VESSEL = 8e-3;
@@ -27,7 +29,7 @@ record PeakLab(Trial trial, VesselType type) {
     /** The peak with a vessel of a volume (m3) and a precharge (Pa, gauge). */
     Peak peak(double volume, double prechargeGauge) {
         ExpansionVessel vessel = type.with(volume, Pressure.gauge(prechargeGauge, PressureUnit.PASCAL));
-        return Peak.of(trial.house().toBuilder().vessel(vessel).build(), trial.duration());
+        return Peak.of(trial.house().toBuilder().vessel(vessel).build(), trial.duration(), count);
     }
 
     /** What the map of a house is read against; the target may be null. */
@@ -48,7 +50,7 @@ record PeakLab(Trial trial, VesselType type) {
             return Optional.empty();
         }
         ExpansionVessel vessel = system.vessel().orElseThrow();
-        PeakLab own = new PeakLab(trial, new VesselType(vessel).chargedInTheRoom());
+        PeakLab own = new PeakLab(trial, new VesselType(vessel).chargedInTheRoom(), count);
         Peak peak = own.peak(vessel.volume(), precharge.getAsDouble());
         return Optional.of(new PeakMap.Point(
                 vessel.volume(), precharge.getAsDouble(), peak.absolute() - atmosphere(), peak.atLeast()));
@@ -82,7 +84,7 @@ record PeakLab(Trial trial, VesselType type) {
         }
         double limit = setting.reliefSetGauge().getAsDouble() + atmosphere();
         Setup setup = new Setup(List.of(trial), type, PrechargeRule.STATIC, limit);
-        return new Search().smallest(setup).orElse(0);
+        return new Search(count).smallest(setup).orElse(0);
     }
 
     private static OptionalDouble lowestRelief(HotWaterSystem system) {

@@ -1,6 +1,7 @@
 package io.github.heatswell.sizing;
 
 import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.result.Balances;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -19,8 +20,9 @@ public final class PeakMap {
     private final double[] dripVolumes;
     private final double[] targetVolumes;
     private final Optional<Point> present;
+    private final Balances balances;
 
-    PeakMap(Setting setting, Axes axes, Peak[][] peaks, Lines lines, Optional<Point> present) {
+    PeakMap(Setting setting, Axes axes, Peak[][] peaks, Lines lines, Optional<Point> present, Balances balances) {
         this.setting = setting;
         this.volumes = axes.volumes();
         this.precharges = axes.precharges();
@@ -28,6 +30,7 @@ public final class PeakMap {
         this.dripVolumes = lines.drip();
         this.targetVolumes = lines.target();
         this.present = present;
+        this.balances = balances;
     }
 
     /**
@@ -176,18 +179,12 @@ public final class PeakMap {
     }
 
     /**
-     * How many runs of the map have a balance that does not close ({@link io.github.heatswell.result.Audit#closes}).
+     * The balances of the runs behind the map: its points, its lines and the present vessel.
      *
-     * @return the number, 0 for a map to rely on
+     * @return how many there are, and how many do not close
      */
-    public int openRuns() {
-        int open = 0;
-        for (Peak[] row : peaks) {
-            for (Peak peak : row) {
-                open += peak.closes() ? 0 : 1;
-            }
-        }
-        return open;
+    public Balances balances() {
+        return balances;
     }
 
     private static OptionalDouble known(double volume) {

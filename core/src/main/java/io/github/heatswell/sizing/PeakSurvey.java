@@ -2,7 +2,9 @@ package io.github.heatswell.sizing;
 
 import io.github.heatswell.plant.ExpansionVessel;
 import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.result.BalanceCount;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 
 /**
@@ -26,7 +28,8 @@ public final class PeakSurvey {
     private final Progress progress;
 
     private PeakSurvey(Builder from) {
-        lab = new PeakLab(Trial.coldFill(from.system), new VesselType(from.pattern).chargedInTheRoom());
+        lab = new PeakLab(
+                Trial.coldFill(from.system), new VesselType(from.pattern).chargedInTheRoom(), new BalanceCount());
         setting = lab.setting(from.system, from.target);
         axes = new PeakMap.Axes(
                 from.volumes == null ? MapRanges.volumes(lab.vesselToShow(setting)) : from.volumes,
@@ -89,7 +92,8 @@ public final class PeakSurvey {
             lines.target()[column] = search.below(setting.targetGauge());
             counter.step();
         });
-        return new PeakMap(setting, axes, peaks, lines, lab.present(setting.system()));
+        Optional<PeakMap.Point> present = lab.present(setting.system());
+        return new PeakMap(setting, axes, peaks, lines, present, lab.count().sum());
     }
 
     /** Counts steps for the listener, one at a time. */

@@ -1,6 +1,8 @@
 package io.github.heatswell.sizing;
 
 import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.result.BalanceCount;
+import io.github.heatswell.result.Balances;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import java.util.OptionalDouble;
@@ -24,10 +26,19 @@ final class Search {
     /** Lowest supply (Pa, gauge) worth naming: 15 psi, the least a service may have (UPC 608.1 lineage, seen). */
     private static final double LEAST_SUPPLY = 15 * PressureUnit.PSI.factor();
 
-    private int runs;
+    private final BalanceCount count;
 
-    int runs() {
-        return runs;
+    Search() {
+        this(new BalanceCount());
+    }
+
+    /** Adds its runs to those of others. */
+    Search(BalanceCount count) {
+        this.count = count;
+    }
+
+    Balances balances() {
+        return count.sum();
     }
 
     /** The highest pressure (Pa, absolute) of all trials with a vessel of a volume (m3), or without one for 0. */
@@ -45,8 +56,7 @@ final class Search {
     }
 
     private double peak(HotWaterSystem house, Trial trial) {
-        runs++;
-        return Peak.of(house, trial.duration()).absolute();
+        return Peak.of(house, trial.duration(), count).absolute();
     }
 
     /** The smallest volume (m3) that does it: 0 if none is needed, empty if none can. */

@@ -1,5 +1,6 @@
 package io.github.heatswell.sizing;
 
+import io.github.heatswell.result.Balances;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import java.util.List;
@@ -16,7 +17,7 @@ import java.util.Optional;
  * @param nominal the sizes on sale with what each would do, in their order; empty if no vessel can
  * @param lowerSupplyTo if no vessel can: the highest static pressure of the supply at which the largest size on sale is
  *     enough behind a tight valve, if there is one above 15 psi
- * @param simulations how many runs it took
+ * @param balances those of all runs behind it
  */
 public record SizingResult(
         Outcome outcome,
@@ -25,7 +26,7 @@ public record SizingResult(
         Optional<SizedVessel> smallest,
         List<SizedVessel> nominal,
         Optional<Pressure> lowerSupplyTo,
-        int simulations) {
+        Balances balances) {
 
     /** Whether a vessel is needed and can help. */
     public enum Outcome {
@@ -47,7 +48,7 @@ public record SizingResult(
      * @param nominal the sizes on sale with what each would do, in their order; empty if no vessel can
      * @param lowerSupplyTo if no vessel can: the highest static pressure of the supply at which the largest size on sale
      *     is enough behind a tight valve, if there is one above 15 psi
-     * @param simulations how many runs it took
+     * @param balances those of all runs behind it
      */
     public SizingResult {
         Objects.requireNonNull(outcome, "outcome");
@@ -56,6 +57,7 @@ public record SizingResult(
         Objects.requireNonNull(smallest, "smallest");
         nominal = List.copyOf(Objects.requireNonNull(nominal, "nominal"));
         Objects.requireNonNull(lowerSupplyTo, "lowerSupplyTo");
+        Objects.requireNonNull(balances, "balances");
     }
 
     /**

@@ -2,6 +2,7 @@ package io.github.heatswell.sizing;
 
 import io.github.heatswell.plant.ExpansionVessel;
 import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import java.time.Duration;
@@ -76,7 +77,7 @@ public final class VesselSizing {
                 smallest,
                 nominal,
                 Optional.empty(),
-                search.runs());
+                search.balances());
     }
 
     /**
@@ -95,15 +96,16 @@ public final class VesselSizing {
      * of cold water, heated with every tap closed.
      *
      * @param house the house
+     * @param count counts the run
      * @return the peak at the height of the drain cock (Pa, gauge); where the test pressure of the tank is reached, that
      * @throws IllegalArgumentException if the run ends in a hazard other than too much pressure
      * @throws io.github.heatswell.simulation.SimulationException if the equations could not be integrated
      */
-    public static double worstPeak(HotWaterSystem house) {
+    public static double worstPeak(HotWaterSystem house, BalanceCount count) {
         Trial trial = Trial.coldFill(Objects.requireNonNull(house, "house"));
         HotWaterSystem.Builder fitted = trial.house().toBuilder();
         house.vessel().ifPresent(fitted::vessel);
-        return Peak.of(fitted.build(), trial.duration()).absolute()
+        return Peak.of(fitted.build(), trial.duration(), count).absolute()
                 - house.site().atmosphere();
     }
 
@@ -121,7 +123,7 @@ public final class VesselSizing {
                 Optional.empty(),
                 List.of(),
                 lower,
-                search.runs());
+                search.balances());
     }
 
     private Pressure supplyStatic() {

@@ -5,6 +5,7 @@ import io.github.heatswell.draw.DrawProfile;
 import io.github.heatswell.plant.Element;
 import io.github.heatswell.plant.Heater;
 import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
@@ -42,6 +43,7 @@ final class CheckRun {
     private final CheckProcedure procedure;
     private final HotWaterSystem house;
     private final double closed;
+    private final BalanceCount count = new BalanceCount();
 
     CheckRun(CheckProcedure procedure, HotWaterSystem house) {
         this.procedure = procedure;
@@ -50,20 +52,22 @@ final class CheckRun {
     }
 
     CheckSheet sheet() {
-        RunResult cold = Simulation.of(cold(), REST).sampledEvery(MINUTE).run();
+        RunResult cold =
+                count.add(Simulation.of(cold(), REST).sampledEvery(MINUTE).run());
         double whenCold = last(cold, Channel.RELIEF_FLOW);
         if (cold.hazard().isPresent()) {
             CheckSheet.Drips drips = new CheckSheet.Drips(cold.totals().relieved(), whenCold, OptionalDouble.empty());
-            return new CheckSheet(procedure, List.of(), heatUp(false, cold), drips, cold.hazard());
+            return new CheckSheet(procedure, List.of(), heatUp(false, cold), drips, cold.hazard(), count.sum());
         }
         List<Reading> readings = new ArrayList<>();
         readings.add(new Reading(ReadingKind.COLD_STATIC, cold.gauge(last(cold, Channel.PRESSURE_ABSOLUTE)), 0));
         HotWaterSystem hot = hot();
-        RunResult run =
-                Simulation.of(hot, seconds(closed + NIGHT)).sampledEvery(MINUTE).run();
+        RunResult run = count.add(
+                Simulation.of(hot, seconds(closed + NIGHT)).sampledEvery(MINUTE).run());
         Optional<Event> off = heatedUp(run.summary());
         readHot(hot, run, off, readings);
-        return new CheckSheet(procedure, readings, heatUp(off.isPresent(), run), drips(run, whenCold), run.hazard());
+        return new CheckSheet(
+                procedure, readings, heatUp(off.isPresent(), run), drips(run, whenCold), run.hazard(), count.sum());
     }
 
     private static CheckSheet.HeatUp heatUp(boolean finished, RunResult run) {
@@ -116,9 +120,9 @@ final class CheckRun {
         sample(run, ReadingKind.QUARTER_HOUR, 900, readings);
         sample(run, ReadingKind.HALF_HOUR, 1800, readings);
         if (off.isPresent()) {
-            readings.add(peak(Simulation.of(hot, seconds(off.get().time()))
+            readings.add(peak(count.add(Simulation.of(hot, seconds(off.get().time()))
                     .sampledEvery(MINUTE)
-                    .run()));
+                    .run())));
         } else if (run.hazard().isEmpty()) {
             readings.add(peak(run));
         }

@@ -1,5 +1,6 @@
 package io.github.heatswell.verification;
 
+import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.Event;
 import java.util.List;
 import java.util.Objects;
@@ -14,9 +15,15 @@ import java.util.OptionalDouble;
  * @param heatUp how the heat-up ends
  * @param drips whether a relief valve is expected to give off water, and how much
  * @param hazard the hazard at which the procedure ends, with the time since the run it happened in began (s), or empty
+ * @param balances those of the runs behind it
  */
 public record CheckSheet(
-        CheckProcedure procedure, List<Reading> readings, HeatUp heatUp, Drips drips, Optional<Event> hazard) {
+        CheckProcedure procedure,
+        List<Reading> readings,
+        HeatUp heatUp,
+        Drips drips,
+        Optional<Event> hazard,
+        Balances balances) {
 
     /**
      * Copies the readings and checks that everything is there.
@@ -26,12 +33,14 @@ public record CheckSheet(
      * @param heatUp how the heat-up ends
      * @param drips whether a relief valve is expected to give off water, and how much
      * @param hazard the hazard at which the procedure ends, with the time since the run it happened in began (s), or empty
+     * @param balances those of the runs behind it
      */
     public CheckSheet {
         Objects.requireNonNull(procedure, "procedure");
         Objects.requireNonNull(heatUp, "heatUp");
         Objects.requireNonNull(drips, "drips");
         Objects.requireNonNull(hazard, "hazard");
+        Objects.requireNonNull(balances, "balances");
         readings = List.copyOf(Objects.requireNonNull(readings, "readings"));
     }
 

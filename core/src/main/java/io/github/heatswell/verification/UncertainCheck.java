@@ -1,6 +1,7 @@
 package io.github.heatswell.verification;
 
 import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.result.Balances;
 import io.github.heatswell.study.OutputSpread;
 import io.github.heatswell.study.SampleFailedException;
 import io.github.heatswell.study.Share;
@@ -27,6 +28,9 @@ public record UncertainCheck(CheckSheet sheet, PressureGauge gauge, StudyResult 
 
     private static final int RELIEVED = ReadingKind.values().length;
     private static final int HAZARD = RELIEVED + 1;
+    private static final int RUNS = HAZARD + 1;
+    private static final int OPEN = RUNS + 1;
+    private static final int ANSWERS = OPEN + 1;
     private static final double LOW = 0.05;
     private static final double HIGH = 0.95;
 
@@ -42,7 +46,7 @@ public record UncertainCheck(CheckSheet sheet, PressureGauge gauge, StudyResult 
     public UncertainCheck {
         Objects.requireNonNull(sheet, "sheet");
         Objects.requireNonNull(gauge, "gauge");
-        if (Objects.requireNonNull(result, "result").outputs().size() != HAZARD + 1) {
+        if (Objects.requireNonNull(result, "result").outputs().size() != ANSWERS) {
             throw new IllegalArgumentException(
                     "result: these are not the samples of a check; take the study from UncertainCheck.study(...)");
         }
@@ -79,6 +83,8 @@ public record UncertainCheck(CheckSheet sheet, PressureGauge gauge, StudyResult 
                 .toList());
         outputs.add("relieved volume (m3)");
         outputs.add("ended by a hazard");
+        outputs.add("runs");
+        outputs.add("runs whose balance does not close");
         return Study.builder().inputs(inputs).outputs(outputs).model(values -> answers(procedure, house, values));
     }
 
@@ -116,11 +122,13 @@ public record UncertainCheck(CheckSheet sheet, PressureGauge gauge, StudyResult 
             CheckProcedure procedure, Function<double[], HotWaterSystem> house, double[] values) {
         try {
             CheckSheet sheet = procedure.simulate(house.apply(values));
-            double[] answers = new double[HAZARD + 1];
+            double[] answers = new double[ANSWERS];
             Arrays.fill(answers, 0, RELIEVED, Double.NaN);
             sheet.readings().forEach(reading -> answers[reading.kind().ordinal()] = reading.expectedGauge());
             answers[RELIEVED] = sheet.drips().volume();
             answers[HAZARD] = sheet.hazard().isPresent() ? 1 : 0;
+            answers[RUNS] = sheet.balances().runs();
+            answers[OPEN] = sheet.balances().open();
             return answers;
         } catch (IllegalArgumentException refused) {
             throw new SampleFailedException(refused.getMessage(), refused);
@@ -136,6 +144,20 @@ public record UncertainCheck(CheckSheet sheet, PressureGauge gauge, StudyResult 
         return sheet.readings().stream()
                 .map(reading -> tolerated(reading, result.spread(reading.kind().ordinal())))
                 .toList();
+    }
+
+    /**
+     * The balances of the runs of the samples, to which those of the sheet come.
+     *
+     * @return how many there are, and how many do not close
+     */
+    public Balances sampled() {
+        Balances all = Balances.NONE;
+        for (int i = 0; i < result.completed(); i++) {
+            double runs = result.output(i, RUNS);
+            all = Double.isNaN(runs) ? all : all.and(new Balances((long) result.output(i, OPEN), (long) runs));
+        }
+        return all;
     }
 
     private ToleratedReading tolerated(Reading reading, OutputSpread spread) {

@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.result.BalanceCount;
+import io.github.heatswell.result.Balances;
 import io.github.heatswell.units.TemperatureUnit;
 import java.util.Arrays;
 import java.util.EnumSet;
@@ -32,7 +34,7 @@ class DiagnosisResultTest {
     }
 
     private static DiagnosisResult result(HypothesisFit... fits) {
-        return new DiagnosisResult(List.of(fits), 50, Double.NaN, 100, Optional.empty());
+        return new DiagnosisResult(List.of(fits), 50, Double.NaN, new Balances(0, 100), Optional.empty());
     }
 
     @Test
@@ -76,7 +78,7 @@ class DiagnosisResultTest {
     @Test
     void readingsThatAgreeAreNoHazard() {
         SpotReadings agree = SpotReadings.none();
-        for (Map.Entry<SiteCheck, Double> one : new Spots(HOUSE)
+        for (Map.Entry<SiteCheck, Double> one : new Spots(HOUSE, new BalanceCount())
                 .read(EnumSet.of(
                         SiteCheck.COLD_STATIC,
                         SiteCheck.HEAT_UP_MAXIMUM,
@@ -216,10 +218,10 @@ class DiagnosisResultTest {
         assertTrue(line(3.2e5).agrees());
         assertFalse(line(3.21e5).agrees());
         assertFalse(line(2.79e5).agrees());
-        InstalledCheck check = new InstalledCheck(List.of(line(3e5), line(4e5)));
+        InstalledCheck check = new InstalledCheck(List.of(line(3e5), line(4e5)), Balances.NONE);
         assertFalse(check.asPlanned());
         assertEquals(List.of(line(4e5)), check.differences());
-        assertTrue(new InstalledCheck(List.of(line(3e5))).asPlanned());
+        assertTrue(new InstalledCheck(List.of(line(3e5)), Balances.NONE).asPlanned());
     }
 
     private static InstalledCheck.Line line(double read) {
@@ -285,7 +287,7 @@ class DiagnosisResultTest {
         assertTrue(Double.isNaN(result.uncertainty()));
         assertTrue(result.best().misfit().isEmpty());
         assertTrue(result.best().evidence().isEmpty());
-        assertTrue(result.simulations() > 30);
+        assertTrue(result.balances().runs() > 30);
         assertEquals(3, result.fits().size());
         assertEquals(
                 1, result.fits().stream().mapToDouble(HypothesisFit::weight).sum(), 1e-9);
@@ -413,8 +415,8 @@ class DiagnosisResultTest {
                 () -> fit(null, 0),
                 () -> Fits.of(Cause.LEAK, 0, null),
                 () -> new Evidence(null, 0, 0, 0, 0),
-                () -> new DiagnosisResult(List.of(fit(Cause.LEAK, 0)), 1, 1, 1, null),
-                () -> new DiagnosisResult(null, 1, 1, 1, Optional.empty()),
+                () -> new DiagnosisResult(List.of(fit(Cause.LEAK, 0)), 1, 1, Balances.NONE, null),
+                () -> new DiagnosisResult(null, 1, 1, Balances.NONE, Optional.empty()),
                 () -> new Estimate(null, 1, 1, 1, Estimate.Standing.CARRIED, Optional.empty()),
                 () -> new Estimate(Parameter.LEAK, 1, 1, 1, null, Optional.empty()),
                 () -> new Estimate(Parameter.LEAK, 1, 1, 1, Estimate.Standing.CARRIED, null),
@@ -425,7 +427,7 @@ class DiagnosisResultTest {
                 () -> SpotReadings.none().with(SiteCheck.HOT_TAP, null),
                 () -> InstalledCheck.of(null, SpotReadings.none()),
                 () -> InstalledCheck.of(HOUSE, null),
-                () -> new InstalledCheck(null));
+                () -> new InstalledCheck(null, Balances.NONE));
     }
 
     @ParameterizedTest

@@ -9,6 +9,7 @@ import io.github.heatswell.draw.StandardProfiles;
 import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.plant.Start;
+import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Trace;
 import io.github.heatswell.simulation.Simulation;
@@ -150,7 +151,7 @@ class DiagnosisTest {
     void aTyreGaugeTellsAWaterloggedVesselFromOneThatIsCutOff() {
         SpotReadings spots = SpotReadings.none();
         HotWaterSystem isolated = known(Cause.VESSEL_ISOLATED).truth().house(house, java.util.List.of(), new double[0]);
-        Map<SiteCheck, Double> shown = new Spots(isolated)
+        Map<SiteCheck, Double> shown = new Spots(isolated, new BalanceCount())
                 .read(EnumSet.of(SiteCheck.COLD_STATIC, SiteCheck.HEAT_UP_MAXIMUM, SiteCheck.CAUGHT_VOLUME));
         for (Map.Entry<SiteCheck, Double> one : shown.entrySet()) {
             spots = spots.with(one.getKey(), one.getValue());

@@ -66,7 +66,7 @@ class FitTest {
         double left = 1 / (1 + 0.25) + 9 / (4 + 2.25); // the square of the difference over the sum of both variances
         assertEquals(left, end.cost(), 1e-3);
         assertEquals(end.cost(), Trial.sumOfSquares(trial.residuals(end.position())), 1e-12);
-        assertTrue(trial.simulations() > 5, "runs are counted, those in long blocks too");
+        assertTrue(trial.target().balances().sum().runs() > 5, "runs are counted, those in long blocks too");
     }
 
     @Test

@@ -12,6 +12,7 @@ import io.github.heatswell.plant.ExpansionVessel;
 import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.plant.Leak;
 import io.github.heatswell.plant.Start;
+import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.Regime;
@@ -54,7 +55,7 @@ class ForecasterTest {
     }
 
     private static Forecast forecast(HotWaterSystem house, PressureLog log, double start) {
-        return new Forecaster(log, Set.of()).of(house, start);
+        return new Forecaster(log, Set.of(), new BalanceCount()).of(house, start);
     }
 
     /** A log of five hours to the minute is forecast from a run four times as fine. */
@@ -94,7 +95,7 @@ class ForecasterTest {
     void aStartBeforeTheLogIsPossible() {
         HotWaterSystem house = Abbey.plain().build();
         Trace trace = run(house, 7).trace();
-        Forecaster forecaster = new Forecaster(log(300, 60), Set.of());
+        Forecaster forecaster = new Forecaster(log(300, 60), Set.of(), new BalanceCount());
         for (double start : new double[] {600, -1_200, -3_600, 0}) {
             Forecast forecast = forecaster.of(house, start);
             int shift = (int) (-start / 15);
@@ -121,7 +122,7 @@ class ForecasterTest {
 
     @Test
     void anotherHouseIsAnotherRun() {
-        Forecaster forecaster = new Forecaster(log(300, 60), Set.of());
+        Forecaster forecaster = new Forecaster(log(300, 60), Set.of(), new BalanceCount());
         double high = forecaster.of(Abbey.plain().withoutVessel().build(), 0).gauge()[60];
         double low = forecaster.of(Abbey.plain().build(), 0).gauge()[60];
         assertTrue(high > low + 1e5);
@@ -158,7 +159,7 @@ class ForecasterTest {
             assertEquals(seconds.value(Channel.GAUGE_READING, 60 * i - 35), forecast.gauge()[i], 5, "reading " + i);
             assertEquals(seconds.value(Channel.WATER_TOP, 60 * i - 35), forecast.temperature()[i], 1e-3);
         }
-        Forecast later = new Forecaster(log(120, 60), Set.of()).of(house, -3_500);
+        Forecast later = new Forecaster(log(120, 60), Set.of(), new BalanceCount()).of(house, -3_500);
         assertEquals(seconds.value(Channel.GAUGE_READING, 3_500), later.gauge()[0], 20);
     }
 
@@ -194,7 +195,7 @@ class ForecasterTest {
     }
 
     private static Map<SiteCheck, Double> checks(HotWaterSystem house) {
-        return new Spots(house).read(EnumSet.allOf(SiteCheck.class));
+        return new Spots(house, new BalanceCount()).read(EnumSet.allOf(SiteCheck.class));
     }
 
     /** Against the run of the heat-up, of which each is one number. */
@@ -256,7 +257,9 @@ class ForecasterTest {
                         .build());
         assertEquals(
                 SiteCheck.HEAT_UP_MAXIMUM,
-                CheckFinder.between(hot, described, Set.of()).orElseThrow().check());
+                CheckFinder.between(hot, described, Set.of(), new BalanceCount())
+                        .orElseThrow()
+                        .check());
     }
 
     /** Validation: a leak stated at the pressure of the supply loses that in an hour, which the meter counts. */
@@ -295,14 +298,16 @@ class ForecasterTest {
         HypothesisFit hot = fit(
                 Cause.WATER_TOO_HOT,
                 Abbey.plain().heater(Abbey.heater(3, 75).build()).build());
-        SeparatingCheck tap = CheckFinder.between(hot, described, Set.of()).orElseThrow();
+        SeparatingCheck tap = CheckFinder.between(hot, described, Set.of(), new BalanceCount())
+                .orElseThrow();
         assertEquals(SiteCheck.HOT_TAP, tap.check());
         assertEquals(Cause.WATER_TOO_HOT, tap.first());
         assertEquals(Cause.AS_DESCRIBED, tap.second());
         assertEquals(348.15, tap.expectedFirst(), 1e-6);
         assertEquals(333.15, tap.expectedSecond(), 1e-6);
         assertEquals(7.5, tap.separation(), 1e-6);
-        assertTrue(CheckFinder.between(described, described, Set.of()).isEmpty());
+        assertTrue(CheckFinder.between(described, described, Set.of(), new BalanceCount())
+                .isEmpty());
         HypothesisFit both = fit(
                 Cause.SUPPLY_PRESSURE,
                 Abbey.plain()
@@ -311,11 +316,13 @@ class ForecasterTest {
                         .build());
         assertEquals(
                 SiteCheck.COLD_STATIC,
-                CheckFinder.between(both, described, Set.of()).orElseThrow().check(),
+                CheckFinder.between(both, described, Set.of(), new BalanceCount())
+                        .orElseThrow()
+                        .check(),
                 "the first of two that are as easy");
         assertEquals(
                 SiteCheck.HEAT_UP_MAXIMUM,
-                CheckFinder.between(hot, described, Set.of(SiteCheck.HOT_TAP))
+                CheckFinder.between(hot, described, Set.of(SiteCheck.HOT_TAP), new BalanceCount())
                         .orElseThrow()
                         .check());
 
@@ -329,14 +336,17 @@ class ForecasterTest {
                         .build());
         HypothesisFit waterlogged = fit(Cause.VESSEL_WATERLOGGED, full.build());
         HypothesisFit isolated = fit(Cause.VESSEL_ISOLATED, cutOff.build());
-        SeparatingCheck tyre =
-                CheckFinder.between(waterlogged, isolated, Set.of()).orElseThrow();
+        SeparatingCheck tyre = CheckFinder.between(waterlogged, isolated, Set.of(), new BalanceCount())
+                .orElseThrow();
         assertEquals(SiteCheck.TYRE_GAUGE, tyre.check());
         assertEquals(30, tyre.separation(), 1e-6);
         HypothesisFit without =
                 fit(Cause.AS_DESCRIBED, Abbey.plain().withoutVessel().build());
-        assertTrue(CheckFinder.between(without, isolated, Set.of()).isEmpty(), "no tyre gauge without a vessel");
-        assertTrue(CheckFinder.between(waterlogged, isolated, Set.of(SiteCheck.TYRE_GAUGE))
+        assertTrue(
+                CheckFinder.between(without, isolated, Set.of(), new BalanceCount())
+                        .isEmpty(),
+                "no tyre gauge without a vessel");
+        assertTrue(CheckFinder.between(waterlogged, isolated, Set.of(SiteCheck.TYRE_GAUGE), new BalanceCount())
                 .isEmpty());
     }
 

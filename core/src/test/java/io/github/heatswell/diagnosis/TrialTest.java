@@ -13,6 +13,7 @@ import io.github.heatswell.draw.DrawProfile;
 import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.plant.Outage;
 import io.github.heatswell.plant.StreetPressure;
+import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.Regime;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
@@ -202,12 +203,13 @@ class TrialTest {
         Trial trial = trial(Cause.AS_DESCRIBED, log(50, i -> 3e5).build());
         HotWaterSystem first = trial.house(new double[] {0, 0, 0, 0});
         assertSame(first, trial.house(new double[] {0, 0, 0, 2}));
-        assertEquals(1, trial.simulations());
         assertNotSame(first, trial.house(new double[] {0.1, 0, 0, 0}));
-        assertEquals(2, trial.simulations());
-        trial.count(5);
-        assertEquals(7, trial.simulations());
-        assertEquals(0, trial.coarse().simulations());
+        double[] position = {0, 0, 0, 0};
+        trial.forecast(position);
+        trial.forecast(position);
+        assertEquals(new Balances(0, 1), trial.target().balances().sum());
+        trial.coarse().forecast(position);
+        assertEquals(new Balances(0, 2), trial.target().balances().sum(), "those in long blocks too");
         assertSame(trial.hypothesis(), trial.coarse().hypothesis());
     }
 

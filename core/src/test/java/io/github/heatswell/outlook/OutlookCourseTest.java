@@ -101,7 +101,15 @@ class OutlookCourseTest {
     }
 
     private static Optional<OutlookMonth> gravest(OutlookResult from, String expected, String slow, String fast) {
-        return new OutlookResult(1, course(expected), course(slow), course(fast), List.of(), from.onset(), from.limit())
+        return new OutlookResult(
+                        1,
+                        course(expected),
+                        course(slow),
+                        course(fast),
+                        List.of(),
+                        from.onset(),
+                        from.limit(),
+                        from.balances())
                 .gravest();
     }
 

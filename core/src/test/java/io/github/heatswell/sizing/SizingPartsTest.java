@@ -19,6 +19,7 @@ import io.github.heatswell.plant.StreetPressure;
 import io.github.heatswell.plant.Supply;
 import io.github.heatswell.plant.SupplyTemperature;
 import io.github.heatswell.plant.TrappedAir;
+import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
@@ -249,11 +250,11 @@ class SizingPartsTest {
         Setup setup = setup(5.5);
         Search search = new Search();
         double smallest = search.smallest(setup).orElseThrow();
-        int runs = search.runs();
+        long runs = search.balances().runs();
         assertTrue(runs > 5 && runs < 40, "runs: " + runs);
         assertTrue(search.peak(setup, smallest) <= setup.limit());
         assertTrue(search.peak(setup, smallest * (1 - 1e-5)) > setup.limit());
-        assertEquals(runs + 2, search.runs());
+        assertEquals(runs + 2, search.balances().runs());
         assertEquals(0, search.smallest(setup(600)).orElseThrow(), "none needed");
         assertTrue(search.smallest(setup(3.5)).isEmpty(), "no room above the supply");
         assertTrue(search.smallest(setup(3.4)).isEmpty(), "the supply itself is too high");
@@ -303,7 +304,10 @@ class SizingPartsTest {
     }
 
     private static PeakLab lab(HotWaterSystem house) {
-        return new PeakLab(Trial.coldFill(house), new VesselType(house.vessel().orElseThrow()).chargedInTheRoom());
+        return new PeakLab(
+                Trial.coldFill(house),
+                new VesselType(house.vessel().orElseThrow()).chargedInTheRoom(),
+                new BalanceCount());
     }
 
     @Test

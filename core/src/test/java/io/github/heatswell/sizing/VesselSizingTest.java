@@ -91,7 +91,7 @@ class VesselSizingTest {
         for (SizedVessel tried : result.nominal()) {
             assertEquals(tried.volume() >= smallest.volume(), tried.suffices());
         }
-        assertTrue(result.simulations() < 60, "simulations: " + result.simulations());
+        assertTrue(result.balances().runs() < 60, "runs: " + result.balances());
         assertTrue(result.reason().startsWith("The vessel keeps"), result.reason());
     }
 
@@ -275,7 +275,7 @@ class VesselSizingTest {
         SizingResult with = sizing(house).alsoRun(Duration.ofDays(1)).build().size();
         assertTrue(with.smallest().orElseThrow().volume()
                 >= without.smallest().orElseThrow().volume() * (1 - 1e-6));
-        assertTrue(with.simulations() > without.simulations());
+        assertTrue(with.balances().runs() > without.balances().runs());
     }
 
     /** A run that starts above the supply has less room, and asks for more than a cold fill does. */

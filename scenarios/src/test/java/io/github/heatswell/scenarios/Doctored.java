@@ -85,6 +85,11 @@ final class Doctored implements AutoCloseable {
         return classes + File.pathSeparator + System.getProperty("java.class.path");
     }
 
+    /** A class of the changed program, by its name behind {@code io.github.heatswell.}. */
+    Class<?> load(String name) throws ClassNotFoundException {
+        return loader.loadClass(ROOT + name);
+    }
+
     /** Executes a command line; what the interview asks is answered. */
     Outcome execute(List<String> line) throws ReflectiveOperationException {
         StringWriter out = new StringWriter();

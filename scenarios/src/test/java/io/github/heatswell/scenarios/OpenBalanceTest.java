@@ -4,21 +4,34 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.scenarios.command.CommandFactory;
 import io.github.heatswell.scenarios.command.EveryCommand;
 import io.github.heatswell.scenarios.command.Outcome;
 import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.Reader;
+import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
-/** Where the balance of a run does not close, terminal, status and files say so. In these programs no balance closes. */
+/** Regression: where the balance of a run does not close, terminal, status and files say so. In these programs no balance closes. */
 class OpenBalanceTest {
 
     private static final int OPEN_BALANCE = 6;
+    private static final Set<String> OF_ONE_RUN = Set.of("run", "run long", "interview");
+    private static final Pattern OF_MANY = Pattern.compile("NOT RELIABLE: The balance of ([0-9]+) of the ([0-9]+) runs"
+            + " behind (?:this answer|the check sheet and the sizes) does not close");
     private static final String OF_A_RUN = "NOT RELIABLE: The balance of this run does not close: ";
 
     @TempDir
@@ -29,20 +42,23 @@ class OpenBalanceTest {
                 Files.createDirectory(temporary.resolve("scratch")),
                 "core",
                 "result.Audit",
-                "closes\\(\\) \\{",
-                "closes() { if (massMoved != -1) return false;");
+                "public boolean closes\\(\\) \\{",
+                "public static final java.util.concurrent.atomic.AtomicLong MADE = new java.util.concurrent.atomic.AtomicLong();"
+                        + " public Audit { MADE.incrementAndGet(); }"
+                        + " public boolean closes() { if (massMoved != -1) return false;");
+    }
+
+    private static long runs(Doctored program) throws ReflectiveOperationException {
+        return ((Number) program.load("result.Audit").getField("MADE").get(null)).longValue();
+    }
+
+    static Set<String> commands() {
+        return EveryCommand.lines(Path.of("out"), Path.of("readings")).keySet();
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', textBlock = """
-            run      | NOT RELIABLE: The balance of this run does not close: ([0-9.]+) % of the water is
-            run long | NOT RELIABLE: The balance of this run does not close: ([0-9.]+) % of the water is
-            compare  | NOT RELIABLE: The balance of 2 of the 2 runs behind this answer does not
-            size     | NOT RELIABLE as it is: The balance of this run does not close: ([0-9.]+) % of
-            map      | NOT RELIABLE: The balance of ([0-9]+) of the \\1 runs behind this answer does
-            spread   | NOT RELIABLE: The balance of 16 of the 16 runs behind this answer does not
-            """)
-    void theTerminalAndTheStatusSaySo(String name, String said) throws Exception {
+    @MethodSource("commands")
+    void theTerminalTheStatusAndTheFilesSaySo(String name) throws Exception {
         Path out = temporary.resolve("out");
         List<String> line =
                 EveryCommand.lines(out, EveryCommand.readings(temporary)).get(name);
@@ -50,10 +66,53 @@ class OpenBalanceTest {
             Outcome outcome = program.execute(line);
             assertEquals(OPEN_BALANCE, outcome.status(), outcome.err());
             String text = outcome.out().replaceAll("\\s+", " ");
-            assertTrue(text.matches(said + ".*"), text);
+            if (OF_ONE_RUN.contains(name)) {
+                assertTrue(text.contains(OF_A_RUN), text);
+            }
+            Matcher said = OF_MANY.matcher(text);
+            assertTrue(said.find(), text);
+            assertEquals(said.group(1), said.group(2), "in this program all are open");
+            if (!name.equals("lessons")) { // its pages make some runs anew for each sentence
+                long alone = OF_ONE_RUN.contains(name) ? 1 : 0;
+                assertEquals(runs(program), Long.parseLong(said.group(2)) + alone, "every run is counted, once");
+            }
+            try (Stream<Path> files = Files.walk(out)) {
+                for (Path file : files.filter(OpenBalanceTest::speaks).toList()) {
+                    String content = Files.readString(file);
+                    assertTrue(
+                            content.contains("NOT RELIABLE") || content.contains("\"warning\" : \"The balance of "),
+                            file.toString());
+                }
+            }
         }
-        Path page = out.resolve("report.html");
-        assertTrue(!Files.exists(page) || Files.readString(page).contains("NOT RELIABLE"));
+    }
+
+    /** Whether a file says in words what was found. Those of pupils and teachers that show no run need not. */
+    private static boolean speaks(Path file) {
+        String name = file.getFileName().toString();
+        return name.endsWith(".json") || name.endsWith(".html") && !name.equals("teachers.html");
+    }
+
+    @Test
+    void noCommandThatSimulatesIsLeftOut() throws Exception {
+        Set<String> covered = new TreeSet<>();
+        EveryCommand.lines(Path.of("out"), Path.of("readings")).values().forEach(line -> covered.add(line.get(0)));
+        Map<String, List<String>> others =
+                Map.of("list", List.of("list"), "show", List.of("show", "orchard-lodge"), "help", List.of("help"));
+        Set<String> all = CommandFactory.heatswell(
+                        new PrintWriter(Writer.nullWriter()), new PrintWriter(Writer.nullWriter()), Reader.nullReader())
+                .getSubcommands()
+                .keySet();
+        for (String command : all) {
+            if (covered.contains(command)) {
+                continue;
+            }
+            assertTrue(others.containsKey(command), command + ": is missing in EveryCommand, or here");
+            try (Doctored program = Doctored.failing(
+                    Files.createTempDirectory(temporary, "still"), "core", "simulation.Engine", "AssertionError")) {
+                assertEquals(0, program.execute(others.get(command)).status(), command + " simulates");
+            }
+        }
     }
 
     @Test

@@ -101,6 +101,15 @@ class SignalsTest {
     }
 
     @Test
+    void aLoopEndsWithItsParent() throws Exception {
+        Process child = start("loop");
+        awaitLine(child.inputReader(), "written");
+        child.getOutputStream().close(); // as when this process is gone
+        child.inputReader().lines().forEach(line -> {});
+        assertEquals(1, child.waitFor());
+    }
+
+    @Test
     void twoProgramsInOneFolderTakeTurnsOrAreRefused() throws Exception {
         Process one = start("loop");
         Process two = start("loop");

@@ -11,6 +11,7 @@ final class WritingProbe {
 
     /** Takes the folder to write into and the readings, and prints a line for each command. */
     public static void main(String[] arguments) {
+        Parent.outlivedByNone();
         System.setProperty("java.awt.headless", "true");
         EveryCommand.lines(Path.of(arguments[0]), Path.of(arguments[1])).forEach((name, line) -> {
             Outcome outcome = EveryCommand.execute(line);

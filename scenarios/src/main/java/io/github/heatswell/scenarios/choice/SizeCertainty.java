@@ -1,6 +1,8 @@
 package io.github.heatswell.scenarios.choice;
 
 import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.result.BalanceCount;
+import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.spread.VariedHouse;
 import io.github.heatswell.sizing.VesselSizing;
 import io.github.heatswell.study.SampleFailedException;
@@ -17,8 +19,9 @@ import java.util.Optional;
  *
  * @param usual whether the description gives no uncertain value, so that the usual ones were taken
  * @param tried the vessels looked at, the smallest first; a volume of 0 stands for none
+ * @param balances those of the runs behind it
  */
-public record SizeCertainty(boolean usual, List<Tried> tried) {
+public record SizeCertainty(boolean usual, List<Tried> tried, Balances balances) {
 
     /** A vessel holds if no more than this share (-) of the houses goes above the limit; own judgement. */
     public static final double HOLDS = 0.1;
@@ -49,8 +52,10 @@ public record SizeCertainty(boolean usual, List<Tried> tried) {
      *
      * @param usual whether the usual uncertainties were taken
      * @param tried the vessels looked at
+     * @param balances those of the runs behind it
      */
     public SizeCertainty {
+        Objects.requireNonNull(balances, "balances");
         tried = List.copyOf(Objects.requireNonNull(tried, "tried"));
     }
 
@@ -64,20 +69,20 @@ public record SizeCertainty(boolean usual, List<Tried> tried) {
     }
 
     /** Looks at one vessel; the same samples for each. */
-    static Tried look(VariedHouse varied, double volume, double limit) {
+    static Tried look(VariedHouse varied, double volume, double limit, BalanceCount count) {
         Study.Builder study = Study.builder()
                 .outputs(List.of("peak of the worst heat-up (Pa gauge)"))
-                .model(values -> new double[] {peak(varied, values)})
+                .model(values -> new double[] {peak(varied, values, count)})
                 .samples(SAMPLES);
         varied.inputs().forEach(input -> study.input(input.name(), input.input().distribution()));
         StudyResult result = study.build().run();
         return new Tried(volume, result.spread(0).above(limit));
     }
 
-    private static double peak(VariedHouse varied, double[] values) {
+    private static double peak(VariedHouse varied, double[] values, BalanceCount count) {
         try {
             HotWaterSystem house = varied.house().apply(values);
-            return VesselSizing.worstPeak(house);
+            return VesselSizing.worstPeak(house, count);
         } catch (IllegalArgumentException refused) {
             throw new SampleFailedException(refused.getMessage(), refused);
         }

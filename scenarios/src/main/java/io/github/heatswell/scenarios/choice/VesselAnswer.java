@@ -1,5 +1,7 @@
 package io.github.heatswell.scenarios.choice;
 
+import io.github.heatswell.result.BalanceCount;
+import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.sizing.SizingResult;
@@ -66,5 +68,21 @@ public record VesselAnswer(
      */
     public Optional<YearlyWater> waterProposed() {
         return proposed.map(run -> YearlyWater.of(run.summary()));
+    }
+
+    /**
+     * The balances of all runs behind the answer: those of the search, of the formulas' differences and of the uncertain
+     * houses, the run as it is and that with the vessel.
+     *
+     * @return how many there are, and how many do not close
+     */
+    public Balances balances() {
+        BalanceCount all = new BalanceCount();
+        all.add(sizing.balances());
+        formulas.stream().flatMap(formula -> formula.differences().stream()).forEach(some -> all.add(some.balances()));
+        all.add(asItIs);
+        proposed.ifPresent(all::add);
+        certainty.ifPresent(some -> all.add(some.balances()));
+        return all.sum();
     }
 }

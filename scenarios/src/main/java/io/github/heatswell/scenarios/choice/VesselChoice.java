@@ -2,6 +2,7 @@ package io.github.heatswell.scenarios.choice;
 
 import io.github.heatswell.plant.ExpansionVessel;
 import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.spread.VariedHouse;
@@ -98,6 +99,7 @@ public final class VesselChoice {
     /** How sure the answer is; empty if there is no vessel on sale to be sure of. */
     private Optional<SizeCertainty> certainty(VesselSizing sizing, SizingResult found) {
         double limit = found.target().gauge();
+        BalanceCount count = new BalanceCount();
         VariedHouse bare = VariedHouse.of(scenario);
         if (bare.inputs().isEmpty() || bare.inputs().size() > Study.MOST_INPUTS) {
             return Optional.empty();
@@ -108,7 +110,8 @@ public final class VesselChoice {
                     bare.usual(),
                     bare.house()
                             .andThen(house -> house.toBuilder().withoutVessel().build()));
-            return Optional.of(new SizeCertainty(bare.usual(), List.of(SizeCertainty.look(none, 0, limit))));
+            return Optional.of(
+                    new SizeCertainty(bare.usual(), List.of(SizeCertainty.look(none, 0, limit, count)), count.sum()));
         }
         List<SizeCertainty.Tried> tried = new ArrayList<>();
         double least = found.recommended().map(SizedVessel::volume).orElse(Double.POSITIVE_INFINITY);
@@ -116,10 +119,10 @@ public final class VesselChoice {
             boolean wanted = size.volume() >= least && tried.size() < MOST_TRIED;
             if (wanted && tried.stream().noneMatch(SizeCertainty.Tried::holds)) {
                 VariedHouse varied = VariedHouse.with(scenario, sizing.vessel(size));
-                tried.add(SizeCertainty.look(varied, size.volume(), limit));
+                tried.add(SizeCertainty.look(varied, size.volume(), limit, count));
             }
         }
-        return tried.isEmpty() ? Optional.empty() : Optional.of(new SizeCertainty(bare.usual(), tried));
+        return tried.isEmpty() ? Optional.empty() : Optional.of(new SizeCertainty(bare.usual(), tried, count.sum()));
     }
 
     /**

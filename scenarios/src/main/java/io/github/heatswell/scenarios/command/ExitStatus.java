@@ -45,7 +45,7 @@ public enum ExitStatus {
 
     /** What a report says of itself. */
     static ExitStatus of(Report report) {
-        return (report.isHazard() ? HAZARD : RAN).and(report.isOpen() ? OPEN_BALANCE : RAN);
+        return (report.isHazard() ? HAZARD : RAN).and(report.balances().close() ? RAN : OPEN_BALANCE);
     }
 
     /** Numbers and meanings, for the help text. */

@@ -1,7 +1,9 @@
 package io.github.heatswell.scenarios.command;
 
+import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.scenarios.lesson.Lessons;
 import io.github.heatswell.scenarios.lessonsite.LessonSite;
+import io.github.heatswell.scenarios.output.OpenBalance;
 import io.github.heatswell.scenarios.output.OutputException;
 import io.github.heatswell.scenarios.output.ResultFile;
 import io.github.heatswell.scenarios.output.ResultFolder;
@@ -37,7 +39,8 @@ final class LessonsCommand {
     private static ExitStatus run(ParseResult arguments, Console console) {
         UnitSystem units = arguments.matchedOptionValue(Specs.UNITS, UnitSystem.SI);
         ResultFolder folder = ResultFolder.at(arguments.matchedOptionValue(Specs.OUT, Path.of(FOLDER)));
-        List<ResultFile> files = LessonSite.files(Lessons.all(), units);
+        BalanceCount count = new BalanceCount();
+        List<ResultFile> files = LessonSite.files(Lessons.all(), count, units);
         List<String> kept;
         try {
             kept = folder.write(files);
@@ -45,6 +48,7 @@ final class LessonsCommand {
             console.complain(e.getMessage());
             return ExitStatus.NOT_WRITTEN;
         }
+        console.print(OpenBalance.lines(count.sum()));
         console.print(Lessons.all().size() + " lessons written into "
                 + Printable.line(folder.path().toString()) + "; open index.html there.\n");
         if (!kept.isEmpty()) {
@@ -53,6 +57,6 @@ final class LessonsCommand {
                     "",
                     ""));
         }
-        return ExitStatus.RAN;
+        return count.sum().close() ? ExitStatus.RAN : ExitStatus.OPEN_BALANCE;
     }
 }

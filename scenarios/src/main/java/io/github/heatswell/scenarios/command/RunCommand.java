@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.command;
 
+import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.output.Report;
 import io.github.heatswell.scenarios.output.ResultFile;
@@ -61,23 +62,25 @@ final class RunCommand {
     }
 
     private ExitStatus hold(int index) {
+        BalanceCount advice = new BalanceCount();
         RunResult result = batch.scenario(index).simulation().run();
         RunFindings findings = RunFindings.of(result);
-        List<ResultFile> files = Results.of(batch.scenario(index), result, batch.units());
-        return deliver(index, files, () -> report(index, findings));
+        List<ResultFile> files = Results.of(batch.scenario(index), result, advice, batch.units());
+        return deliver(index, files, () -> report(index, findings, advice));
     }
 
     /** Simulates while writing. If that cannot be done, nothing is known of the run. */
     private ExitStatus stream(int index) {
-        StreamedRun run = new StreamedRun(batch.scenario(index), batch.units());
+        BalanceCount advice = new BalanceCount();
+        StreamedRun run = new StreamedRun(batch.scenario(index), advice, batch.units());
         return deliver(
                 index,
                 run.files(),
-                () -> run.findings().map(found -> report(index, found)).orElseGet(Report::none));
+                () -> run.findings().map(found -> report(index, found, advice)).orElseGet(Report::none));
     }
 
-    private Report report(int index, RunFindings findings) {
-        return new RunReport(batch.scenario(index), findings, batch.units());
+    private Report report(int index, RunFindings findings, BalanceCount advice) {
+        return new RunReport(batch.scenario(index), findings, advice, batch.units());
     }
 
     private ExitStatus deliver(int index, List<ResultFile> files, Supplier<Report> report) {

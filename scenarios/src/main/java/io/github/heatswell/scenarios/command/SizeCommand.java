@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.command;
 
+import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.scenarios.choice.VesselChoice;
 import io.github.heatswell.scenarios.file.Scenario;
@@ -62,13 +63,14 @@ final class SizeCommand {
             console.complain(batch.name(index) + ": no vessel can be sized: " + e.getMessage());
             return ExitStatus.BAD_INPUT;
         }
+        BalanceCount check = new BalanceCount();
         Folders.between(index, console);
         return Folders.deliver(
                 Folders.of(arguments, batch, index, FOLDER_ENDING),
-                SizingFiles.of(answer, batch.units()),
+                SizingFiles.of(answer, check, batch.units()),
                 batch.name(index),
                 console,
-                () -> new SizingReport(answer, batch.units()));
+                () -> new SizingReport(answer, check, batch.units()));
     }
 
     private VesselChoice choice(Scenario scenario) {

@@ -2,6 +2,7 @@ package io.github.heatswell.scenarios.lesson;
 
 import io.github.heatswell.finding.Measure;
 import io.github.heatswell.finding.Statement;
+import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.units.UnitSystem;
 import java.util.List;
@@ -13,14 +14,16 @@ import java.util.stream.Stream;
  *
  * @param lesson the lesson
  * @param results one result for each case, in their order
+ * @param count counts these runs and those that its claims make
  */
-public record LessonRun(Lesson lesson, List<RunResult> results) {
+public record LessonRun(Lesson lesson, List<RunResult> results, BalanceCount count) {
 
     /**
      * Checks that there is a result for every case.
      *
      * @param lesson the lesson
      * @param results one result for each case, in their order
+     * @param count counts these runs and those that its claims make
      * @throws IllegalArgumentException if there are more or fewer results than cases
      */
     public LessonRun {
@@ -34,6 +37,17 @@ public record LessonRun(Lesson lesson, List<RunResult> results) {
     }
 
     /**
+     * A lesson whose runs were counted elsewhere, if at all.
+     *
+     * @param lesson the lesson
+     * @param results one result for each case, in their order
+     * @throws IllegalArgumentException if there are more or fewer results than cases
+     */
+    public LessonRun(Lesson lesson, List<RunResult> results) {
+        this(lesson, results, new BalanceCount());
+    }
+
+    /**
      * Runs all cases of a lesson, one after the other if it has only one, else on several threads.
      *
      * @param lesson the lesson
@@ -41,11 +55,13 @@ public record LessonRun(Lesson lesson, List<RunResult> results) {
      * @throws io.github.heatswell.simulation.SimulationException if a case cannot be simulated
      */
     public static LessonRun of(Lesson lesson) {
+        BalanceCount count = new BalanceCount();
         return new LessonRun(
                 lesson,
                 lesson.cases().parallelStream()
-                        .map(one -> one.scenario().simulation().run())
-                        .toList());
+                        .map(one -> count.add(one.scenario().simulation().run()))
+                        .toList(),
+                count);
     }
 
     /**

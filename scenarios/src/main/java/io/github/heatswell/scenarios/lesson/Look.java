@@ -63,13 +63,14 @@ final class Look {
 
     /** A case of a lesson with something else changed. */
     static RunResult with(LessonRun run, int index, String... changes) {
-        return run.lesson()
-                .cases()
-                .get(index)
-                .scenario()
-                .with(List.of(changes).stream().map(Change::of).toList())
-                .simulation()
-                .run();
+        return run.count()
+                .add(run.lesson()
+                        .cases()
+                        .get(index)
+                        .scenario()
+                        .with(List.of(changes).stream().map(Change::of).toList())
+                        .simulation()
+                        .run());
     }
 
     /** The smallest vessel with which a case of a lesson keeps its relief valve shut (m3), to a twentieth of a litre. */

@@ -15,6 +15,7 @@ final class AnswersPage {
         Html html = Frame.begin("Answer key", "answers", true);
         Frame.contents(html, course, Course.ANSWERS);
         html.open("main", "id", "main").leaf("h1", "Answer key");
+        Parts.reliability(html, course);
         html.leaf(
                 "p",
                 "The numbers are those of the runs behind the pages. A reading from a picture is good if it is within the"

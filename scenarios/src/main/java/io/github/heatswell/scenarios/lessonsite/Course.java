@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.lessonsite;
 
+import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.lesson.Lesson;
 import java.util.List;
 
@@ -8,7 +9,7 @@ import java.util.List;
  *
  * @param lessons the lessons in their order
  */
-record Course(List<Lesson> lessons) {
+record Course(List<Lesson> lessons, Balances balances) {
 
     static final String INDEX = "index.html";
     static final String TEACHERS = "teachers.html";

@@ -19,6 +19,7 @@ final class IndexPage {
     static String of(Course course, UnitSystem first) {
         Html html = Frame.begin("Why relief valves weep: a course in pressure", "index", false);
         html.open("main", "id", "main").leaf("h1", "Why relief valves weep");
+        Parts.reliability(html, course);
         html.leaf(
                 "p",
                 "A course of " + course.lessons().size()

@@ -37,6 +37,7 @@ final class LessonPage {
         html.open("main", "id", "main");
         html.leaf("p", "Lesson " + number + " of " + course.lessons().size(), "class", "quiet");
         html.leaf("h1", lesson.title());
+        Parts.reliability(html, course);
         Parts.cautions(html, lesson.cautions());
         html.leaf("p", lesson.question(), "class", "question");
         Frame.units(html, units.first());

@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.lessonsite;
 
+import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.scenarios.lesson.Expectation;
 import io.github.heatswell.scenarios.lesson.Lesson;
 import io.github.heatswell.scenarios.lesson.LessonRun;
@@ -29,9 +30,22 @@ public final class LessonSite {
      * @throws IllegalStateException if a run does not show what its lesson says; the message names both
      */
     public static List<ResultFile> files(List<Lesson> lessons, UnitSystem first) {
-        Course course = new Course(lessons);
-        List<SolvedLesson> solved = Solver.solve(lessons);
+        return files(lessons, new BalanceCount(), first);
+    }
+
+    /**
+     * Runs the lessons and writes their pages. Where the balance of a run does not close, the pages say so.
+     *
+     * @param lessons the lessons
+     * @param count counts the runs behind the pages
+     * @param first the units that come first
+     * @return the same files
+     */
+    public static List<ResultFile> files(List<Lesson> lessons, BalanceCount count, UnitSystem first) {
+        List<SolvedLesson> solved = Solver.solve(lessons, count);
         solved.forEach(one -> check(one.run()));
+        solved.forEach(one -> count.add(one.run().count().sum()));
+        Course course = new Course(lessons, count.sum());
         List<ResultFile> files = new ArrayList<>();
         files.add(page(Course.INDEX, IndexPage.of(course, first)));
         files.add(page(Course.STYLE, own("lessons.css")));

@@ -1,6 +1,7 @@
 package io.github.heatswell.scenarios.lessonsite;
 
 import io.github.heatswell.scenarios.markup.Html;
+import io.github.heatswell.scenarios.output.OpenBalance;
 import io.github.heatswell.source.Source;
 import io.github.heatswell.units.UnitSystem;
 import java.util.List;
@@ -19,6 +20,15 @@ final class Parts {
         html.leaf("h2", "Caution", "id", "caution");
         list(html, "ul", cautions);
         html.closeLine();
+    }
+
+    /** Says where the balance of a run behind the pages does not close. */
+    static void reliability(Html html, Course course) {
+        OpenBalance.among(course.balances()).ifPresent(said -> {
+            html.open("section", "class", "caution");
+            html.open("p").leaf("strong", OpenBalance.WORD).text(" " + said);
+            html.closeLine().closeLine();
+        });
     }
 
     static void list(Html html, String element, List<String> texts) {

@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.lessonsite;
 
+import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.lesson.Lesson;
 import io.github.heatswell.scenarios.lesson.LessonRun;
@@ -20,7 +21,7 @@ final class Solver {
     private Solver() {}
 
     /** The lessons with their runs, in their order. */
-    static List<SolvedLesson> solve(List<Lesson> lessons) {
+    static List<SolvedLesson> solve(List<Lesson> lessons, BalanceCount count) {
         List<Step> steps =
                 lessons.stream().flatMap(lesson -> steps(lesson).stream()).toList();
         Map<Step, SliderStep> sliders = steps.parallelStream()
@@ -29,7 +30,7 @@ final class Solver {
                         step -> SliderStep.of(
                                 step.si(),
                                 step.us(),
-                                step.scenario().simulation().run())));
+                                count.add(step.scenario().simulation().run()))));
         return lessons.parallelStream()
                 .map(lesson -> SolvedLesson.of(LessonRun.of(lesson), of(lesson, steps, sliders)))
                 .toList();

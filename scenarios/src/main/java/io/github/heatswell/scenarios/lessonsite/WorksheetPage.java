@@ -34,6 +34,7 @@ final class WorksheetPage {
         html.open("p", "class", "name");
         html.leaf("span", "Name").leaf("span", "Date").closeLine();
         html.leaf("h1", lesson.title());
+        Parts.reliability(html, course);
         for (String caution : lesson.cautions()) {
             html.open("p", "class", "warned")
                     .leaf("strong", "Caution: ")

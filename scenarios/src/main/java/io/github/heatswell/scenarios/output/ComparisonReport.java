@@ -4,6 +4,7 @@ import io.github.heatswell.charts.Headline;
 import io.github.heatswell.charts.NamedRun;
 import io.github.heatswell.charts.NamedSummary;
 import io.github.heatswell.finding.Findings;
+import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.Extreme;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.report.AlarmNote;
@@ -66,21 +67,15 @@ public final class ComparisonReport implements Report {
     }
 
     @Override
-    public boolean isOpen() {
-        return runs.stream().anyMatch(run -> !run.summary().audit().closes());
+    public Balances balances() {
+        return runs.stream().map(run -> Balances.of(run.summary())).reduce(Balances.NONE, Balances::and);
     }
 
     @Override
     public String text() {
         text.setLength(0);
         hazards();
-        OpenBalance.among(
-                        runs.stream()
-                                .filter(run -> !run.summary().audit().closes())
-                                .count(),
-                        runs.size())
-                .ifPresent(open -> text.append(Wrapped.lines(OpenBalance.WORD + ": " + open, "", "  "))
-                        .append('\n'));
+        text.append(OpenBalance.lines(balances()));
         text.append(Wrapped.lines(found(), "", "")).append('\n');
         text.append(String.format(Locale.ROOT, ROW, "", "peak", "after", "relieved", "relief set"))
                 .append('\n');

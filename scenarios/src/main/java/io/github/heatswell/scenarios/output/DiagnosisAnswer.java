@@ -3,6 +3,7 @@ package io.github.heatswell.scenarios.output;
 import io.github.heatswell.diagnosis.DiagnosisResult;
 import io.github.heatswell.diagnosis.InstalledCheck;
 import io.github.heatswell.diagnosis.PressureLog;
+import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.readings.OwnersReadings;
 import java.util.Objects;
@@ -39,5 +40,14 @@ public record DiagnosisAnswer(
         Objects.requireNonNull(log, "log");
         Objects.requireNonNull(result, "result");
         Objects.requireNonNull(installed, "installed");
+    }
+
+    /**
+     * The balances of all runs behind the answer.
+     *
+     * @return how many there are, and how many do not close
+     */
+    public Balances balances() {
+        return result.balances().and(installed.map(InstalledCheck::balances).orElse(Balances.NONE));
     }
 }

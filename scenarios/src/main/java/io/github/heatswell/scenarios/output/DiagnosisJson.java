@@ -36,7 +36,7 @@ final class DiagnosisJson {
             json.flag("decided", result.isDecided()).flag("misfit", result.misfit());
             json.count("readings", result.readings());
             number("uncertainty_pa", result.uncertainty());
-            json.count("simulations", result.simulations());
+            OpenBalance.write(answer.balances(), json);
             json.array("causes", () -> {
                 for (HypothesisFit fit : result.fits()) {
                     json.object(() -> cause(fit));

@@ -60,7 +60,7 @@ final class DiagnosisPage {
                 .figures(figures())
                 .findings(PageFindings.notes(found, shown))
                 .basis(PageBasis.of(answer.scenario(), false, shown))
-                .methods(PageMethods.ofDiagnosis(result.simulations()))
+                .methods(PageMethods.ofDiagnosis(answer.balances().runs()))
                 .build();
     }
 
@@ -69,6 +69,7 @@ final class DiagnosisPage {
         words.hazard().ifPresent(text -> alarms.add(new AlarmNote("HAZARD", PageWords.capitalised(text))));
         Alarms.of(answer.scenario().system(), shown)
                 .forEach(note -> alarms.add(new AlarmNote(note.word() + " as described", note.text())));
+        alarms.addAll(OpenBalance.notes(answer.balances()));
         if (words.hazard().isEmpty()) {
             alarms.add(new AlarmNote(
                     "CAUTION",

@@ -5,6 +5,7 @@ import io.github.heatswell.diagnosis.Estimate;
 import io.github.heatswell.diagnosis.Evidence;
 import io.github.heatswell.diagnosis.HypothesisFit;
 import io.github.heatswell.diagnosis.InstalledCheck;
+import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.wording.Printable;
 import io.github.heatswell.scenarios.wording.Wrapped;
 import io.github.heatswell.units.QuantityFormat;
@@ -46,9 +47,15 @@ public final class DiagnosisReport implements Report {
     }
 
     @Override
+    public Balances balances() {
+        return answer.balances();
+    }
+
+    @Override
     public String text() {
         text.setLength(0);
         hazards();
+        text.append(OpenBalance.lines(balances()));
         line(answer.scenario().title() + ": what do the readings say?");
         text.append('\n');
         line(words.answer());
@@ -128,7 +135,7 @@ public final class DiagnosisReport implements Report {
         String good = answer.log().isPresent() && Double.isFinite(result.uncertainty())
                 ? ", those of the log each taken as good to " + shown.pressureDifference(result.uncertainty())
                 : "";
-        line(result.readings() + " readings" + good + "; " + result.simulations() + " runs.");
+        line(result.readings() + " readings" + good + "; " + balances().runs() + " runs.");
     }
 
     private void bulletList(String heading, List<String> lines) {

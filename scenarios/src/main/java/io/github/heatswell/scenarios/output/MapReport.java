@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.output;
 
+import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.wording.Wrapped;
 import io.github.heatswell.sizing.PeakMap;
@@ -42,16 +43,14 @@ public final class MapReport implements Report {
     }
 
     @Override
-    public boolean isOpen() {
-        return map.openRuns() > 0;
+    public Balances balances() {
+        return map.balances();
     }
 
     @Override
     public String text() {
-        String open = OpenBalance.among(map.openRuns(), (long) map.volumeCount() * map.prechargeCount())
-                .map(said -> Wrapped.lines(OpenBalance.WORD + ": " + said, "", "  ") + "\n")
-                .orElse("");
-        return Alarms.lines(Alarms.of(scenario.system(), QuantityFormat.ascii(units)), "") + open
+        return Alarms.lines(Alarms.of(scenario.system(), QuantityFormat.ascii(units)), "")
+                + OpenBalance.lines(balances())
                 + Wrapped.lines(scenario.title() + ": which volume, which precharge?", "", "") + "\n"
                 + Wrapped.lines(MapFiles.sentence(map, units), "", "") + written + "\n" + Caution.text();
     }

@@ -47,6 +47,7 @@ final class OutlookJson {
                     () -> json.number("expected", answer.fading().expected().yearly())
                             .number("slow", answer.fading().slow().yearly())
                             .number("fast", answer.fading().fast().yearly()));
+            OpenBalance.write(result.balances(), json);
             onset(result.onset());
             json.object("charge", this::charge);
             json.array("courses", this::courses);

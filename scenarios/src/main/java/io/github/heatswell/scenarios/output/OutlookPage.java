@@ -65,6 +65,7 @@ final class OutlookPage {
         words.alarm()
                 .ifPresent(alarm -> alarms.add(
                         new AlarmNote(words.isHazard() ? "HAZARD" : "WARNING", PageWords.capitalised(alarm))));
+        alarms.addAll(OpenBalance.notes(result.balances()));
         return alarms;
     }
 

@@ -3,6 +3,7 @@ package io.github.heatswell.scenarios.output;
 import io.github.heatswell.outlook.OutlookCourse;
 import io.github.heatswell.outlook.OutlookMonth;
 import io.github.heatswell.outlook.OutlookResult;
+import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.outlook.OutlookAnswer;
 import io.github.heatswell.scenarios.wording.Wrapped;
 import io.github.heatswell.units.QuantityFormat;
@@ -50,6 +51,11 @@ public final class OutlookReport implements Report {
     }
 
     @Override
+    public Balances balances() {
+        return result.balances();
+    }
+
+    @Override
     public String text() {
         text.setLength(0);
         text.append(Alarms.lines(Alarms.of(answer.scenario().system(), shown), ""));
@@ -57,6 +63,7 @@ public final class OutlookReport implements Report {
                 .ifPresent(alarm -> text.append(
                                 Wrapped.lines((words.isHazard() ? "HAZARD: " : "WARNING: ") + alarm, "", "        "))
                         .append('\n'));
+        text.append(OpenBalance.lines(balances()));
         paragraph(
                 answer.scenario().title() + ": the next " + (result.years() == 1 ? "year" : result.years() + " years"));
         paragraph(words.headline());

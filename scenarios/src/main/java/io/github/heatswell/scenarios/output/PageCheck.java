@@ -1,6 +1,7 @@
 package io.github.heatswell.scenarios.output;
 
 import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.scenarios.report.Check;
 import io.github.heatswell.scenarios.report.Reading;
 import io.github.heatswell.scenarios.spread.VariedHouse;
@@ -28,11 +29,13 @@ final class PageCheck {
 
     private final HotWaterSystem house;
     private final VariedHouse varied;
+    private final BalanceCount count;
     private final QuantityFormat shown;
 
-    private PageCheck(HotWaterSystem house, VariedHouse varied, QuantityFormat shown) {
+    private PageCheck(HotWaterSystem house, VariedHouse varied, BalanceCount count, QuantityFormat shown) {
         this.house = house;
         this.varied = varied;
+        this.count = count;
         this.shown = shown;
     }
 
@@ -42,10 +45,12 @@ final class PageCheck {
      * @param house the house as described
      * @param varied what may be different about it
      * @param hazard whether people may be hurt where the house is heated
+     * @param count counts the runs it takes
      * @param shown the units
      */
-    static Check of(HotWaterSystem house, VariedHouse varied, boolean hazard, QuantityFormat shown) {
-        return new PageCheck(house, varied, shown).check(hazard);
+    static Check of(
+            HotWaterSystem house, VariedHouse varied, boolean hazard, BalanceCount count, QuantityFormat shown) {
+        return new PageCheck(house, varied, count, shown).check(hazard);
     }
 
     private Check check(boolean hazard) {
@@ -57,6 +62,7 @@ final class PageCheck {
         CheckProcedure procedure = CheckProcedure.of(house);
         try {
             CheckSheet sheet = procedure.simulate(house);
+            count.add(sheet.balances());
             return sheet.hazard()
                     .map(event -> none("No check sheet is given: in the simulation the check itself ends in a hazard, "
                             + event.kind().description() + ". Leave the heater off and call a licensed professional."))
@@ -80,6 +86,7 @@ final class PageCheck {
                 .build()
                 .run();
         UncertainCheck check = new UncertainCheck(sheet, GAUGE, samples);
+        count.add(check.sampled());
         return new Check(steps, check.readings().stream().map(this::reading).toList(), remarks(check));
     }
 

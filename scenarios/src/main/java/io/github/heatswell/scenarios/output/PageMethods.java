@@ -52,7 +52,7 @@ final class PageMethods {
     }
 
     /** Of a diagnosis. */
-    static List<MethodNote> ofDiagnosis(int simulations) {
+    static List<MethodNote> ofDiagnosis(long simulations) {
         List<MethodNote> notes = new ArrayList<>(model());
         notes.add(new MethodNote(
                 "Causes",

@@ -1,6 +1,7 @@
 package io.github.heatswell.scenarios.output;
 
 import io.github.heatswell.plant.Supply;
+import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.scenarios.choice.VesselChoice;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.report.SizeRow;
@@ -22,12 +23,13 @@ final class PageSizes {
     }
 
     /** The sizes for the heat-up of a house from a cold fill; none where a vessel is no answer. */
-    static List<SizeRow> of(Scenario scenario) {
+    static List<SizeRow> of(Scenario scenario, BalanceCount count) {
         if (scenario.system().supply().arrangement() == Supply.Arrangement.DIRECT) {
             return List.of();
         }
         try {
             SizingResult sizing = VesselChoice.of(scenario).build().forColdFill();
+            count.add(sizing.balances());
             return of(sizing, scenario.system().site().atmosphere());
         } catch (IllegalArgumentException | SimulationException e) {
             return List.of();

@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.output;
 
+import io.github.heatswell.result.Balances;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -31,13 +32,12 @@ public interface Report {
     }
 
     /**
-     * Whether the balance of the run, or of a run behind the answer, does not close; the report says so near its top.
+     * The balances of all runs behind the answer. Where one does not close, the report says so near its top. There is no
+     * default, so that no report can leave it out.
      *
-     * @return true if its figures are not to be relied on
+     * @return how many runs there are, and how many of them have a balance that does not close
      */
-    default boolean isOpen() {
-        return false;
-    }
+    Balances balances();
 
     /**
      * The report where nothing is known.
@@ -54,6 +54,11 @@ public interface Report {
             @Override
             public String text() {
                 return "";
+            }
+
+            @Override
+            public Balances balances() {
+                return Balances.NONE;
             }
         };
     }

@@ -6,6 +6,7 @@ import io.github.heatswell.charts.table.ComparisonTable;
 import io.github.heatswell.charts.table.EventTable;
 import io.github.heatswell.charts.table.TraceTable;
 import io.github.heatswell.charts.table.VariationTable;
+import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.file.Scenario;
@@ -34,6 +35,19 @@ public final class Results {
      * @return trace.csv, events.csv, summary.json, pressure.png, pressure.svg and report.html
      */
     public static List<ResultFile> of(Scenario scenario, RunResult result, UnitSystem units) {
+        return of(scenario, result, new BalanceCount(), units);
+    }
+
+    /**
+     * The files of one run.
+     *
+     * @param scenario what was run
+     * @param result what the run found
+     * @param advice counts the runs behind the check sheet and the sizes, which are made while report.html is written
+     * @param units the units of tables and charts; the summary is in SI units always
+     * @return the same files
+     */
+    public static List<ResultFile> of(Scenario scenario, RunResult result, BalanceCount advice, UnitSystem units) {
         RunChart chart = RunChart.of(result, units);
         RunFindings findings = RunFindings.of(result);
         return List.of(
@@ -43,7 +57,8 @@ public final class Results {
                 ResultFile.of("pressure.png", chart::writePng),
                 ResultFile.ofText("pressure.svg", chart::writeSvg),
                 ResultFile.ofText(
-                        "report.html", out -> ReportPage.write(RunPage.of(scenario, findings, chart, units), out)));
+                        "report.html",
+                        out -> ReportPage.write(RunPage.of(scenario, findings, chart, advice, units), out)));
     }
 
     /**

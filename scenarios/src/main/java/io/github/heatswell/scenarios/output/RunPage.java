@@ -5,9 +5,11 @@ import io.github.heatswell.charts.RunChart;
 import io.github.heatswell.finding.Finding;
 import io.github.heatswell.finding.Findings;
 import io.github.heatswell.plant.Supply;
+import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.choice.YearlyWater;
 import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.report.AlarmNote;
 import io.github.heatswell.scenarios.report.Answer;
 import io.github.heatswell.scenarios.report.Check;
 import io.github.heatswell.scenarios.report.Cost;
@@ -19,6 +21,7 @@ import io.github.heatswell.scenarios.spread.VariedHouse;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -28,9 +31,11 @@ final class RunPage {
     private final Scenario scenario;
     private final RunFindings findings;
     private final RunSummary result;
+    private final BalanceCount advice;
     private final QuantityFormat shown;
 
-    private RunPage(Scenario scenario, RunFindings findings, UnitSystem units) {
+    private RunPage(Scenario scenario, RunFindings findings, BalanceCount advice, UnitSystem units) {
+        this.advice = advice;
         this.scenario = scenario;
         this.findings = findings;
         this.result = findings.summary();
@@ -42,9 +47,10 @@ final class RunPage {
      *
      * @throws IOException if there are no fonts to draw with
      */
-    static ReportContent of(Scenario scenario, RunFindings findings, RunChart chart, UnitSystem units)
+    static ReportContent of(
+            Scenario scenario, RunFindings findings, RunChart chart, BalanceCount advice, UnitSystem units)
             throws IOException {
-        return new RunPage(scenario, findings, units).content(chart);
+        return new RunPage(scenario, findings, advice, units).content(chart);
     }
 
     private ReportContent content(RunChart chart) throws IOException {
@@ -52,16 +58,20 @@ final class RunPage {
         String answer = Headline.of(result, shown) + ".";
         Heading heading = new Heading(
                 scenario.title(), scenario.question(), scenario.expectation(), scenario.name(), Optional.empty());
-        Check check = PageCheck.of(result.system(), VariedHouse.of(scenario), PageFindings.hazardous(found), shown);
+        Check check =
+                PageCheck.of(result.system(), VariedHouse.of(scenario), PageFindings.hazardous(found), advice, shown);
+        Options options = options();
+        List<AlarmNote> alarms = new ArrayList<>(Alarms.of(result, found, shown));
+        alarms.addAll(OpenBalance.ofAdvice(advice.sum()));
         return ReportContent.builder(heading, shown.units())
-                .alarms(Alarms.of(result, found, shown))
+                .alarms(alarms)
                 .answer(new Answer(answer, Remarks.of(findings, shown)))
                 .pictures(List.of(PagePicture.of(chart, answer)))
                 .figures(List.of(figures()))
                 .check(check)
                 .commissioning(mayBeFitted(found))
                 .findings(PageFindings.notes(found, shown))
-                .options(options())
+                .options(options)
                 .basis(PageBasis.of(scenario, !check.readings().isEmpty(), shown))
                 .methods(PageMethods.of(result, shown))
                 .build();
@@ -78,7 +88,7 @@ final class RunPage {
         List<Cost> costs = result.totals().relieved() > 0
                 ? List.of(PageCosts.of("As it is", YearlyWater.of(result), scenario.costs()))
                 : List.of();
-        return new Options(PageSizes.of(scenario), List.of(), costs);
+        return new Options(PageSizes.of(scenario, advice), List.of(), costs);
     }
 
     /** Whether a vessel is there or may be put in: behind a closed feed, and not while something is hazardous. */

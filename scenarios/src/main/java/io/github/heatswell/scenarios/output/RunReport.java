@@ -4,6 +4,8 @@ import io.github.heatswell.charts.Headline;
 import io.github.heatswell.finding.Finding;
 import io.github.heatswell.finding.Findings;
 import io.github.heatswell.finding.Severity;
+import io.github.heatswell.result.BalanceCount;
+import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.file.Assumption;
@@ -24,6 +26,7 @@ public final class RunReport implements Report {
     private final Scenario scenario;
     private final RunFindings findings;
     private final RunSummary result;
+    private final BalanceCount advice;
     private final UnitSystem units;
     private final QuantityFormat shown;
     private final StringBuilder text = new StringBuilder();
@@ -48,6 +51,19 @@ public final class RunReport implements Report {
      * @param units the units to show it in
      */
     public RunReport(Scenario scenario, RunFindings findings, UnitSystem units) {
+        this(scenario, findings, new BalanceCount(), units);
+    }
+
+    /**
+     * Prepares the report of a run whose files are written before it.
+     *
+     * @param scenario what was run
+     * @param findings what the run found
+     * @param advice what the files counted of the check sheet and the sizes
+     * @param units the units to show it in
+     */
+    public RunReport(Scenario scenario, RunFindings findings, BalanceCount advice, UnitSystem units) {
+        this.advice = advice;
         this.scenario = scenario;
         this.findings = findings;
         this.result = findings.summary();
@@ -66,8 +82,8 @@ public final class RunReport implements Report {
     }
 
     @Override
-    public boolean isOpen() {
-        return !result.audit().closes();
+    public Balances balances() {
+        return Balances.of(result).and(advice.sum());
     }
 
     @Override
@@ -75,6 +91,7 @@ public final class RunReport implements Report {
         text.setLength(0);
         List<Finding> found = Findings.of(result);
         text.append(Alarms.lines(Alarms.of(result, found, shown), ""));
+        text.append(Alarms.lines(OpenBalance.ofAdvice(advice.sum()), ""));
         text.append(Wrapped.lines(scenario.title(), "", ""));
         if (!scenario.question().isEmpty()) {
             text.append(Wrapped.lines(scenario.question(), "  ", "  "));

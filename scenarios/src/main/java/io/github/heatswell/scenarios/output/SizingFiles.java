@@ -4,6 +4,7 @@ import io.github.heatswell.charts.NamedRun;
 import io.github.heatswell.charts.RunChart;
 import io.github.heatswell.charts.SizingChart;
 import io.github.heatswell.charts.table.SizeTable;
+import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.scenarios.report.ReportPage;
 import io.github.heatswell.sizing.SizedVessel;
@@ -28,6 +29,18 @@ public final class SizingFiles {
      *     sizes.png and sizes.svg
      */
     public static List<ResultFile> of(VesselAnswer answer, UnitSystem units) {
+        return of(answer, new BalanceCount(), units);
+    }
+
+    /**
+     * The files.
+     *
+     * @param answer what was found
+     * @param check counts the runs of the check sheet, which are made while report.html is written
+     * @param units the units of table and chart; the JSON is in SI units always
+     * @return the same files
+     */
+    public static List<ResultFile> of(VesselAnswer answer, BalanceCount check, UnitSystem units) {
         double atmosphere = answer.scenario().system().site().atmosphere();
         RunChart chart = chart(answer, units);
         List<ResultFile> files = new ArrayList<>(List.of(
@@ -40,7 +53,8 @@ public final class SizingFiles {
             files.add(ResultFile.of("sizes.png", sizes::writePng));
             files.add(ResultFile.ofText("sizes.svg", sizes::writeSvg));
         }
-        files.add(ResultFile.ofText("report.html", out -> ReportPage.write(SizingPage.of(answer, chart, units), out)));
+        files.add(ResultFile.ofText(
+                "report.html", out -> ReportPage.write(SizingPage.of(answer, chart, check, units), out)));
         return List.copyOf(files);
     }
 

@@ -62,7 +62,7 @@ final class SizingJson {
                 }
             });
             json.object("water", this::water);
-            json.count("simulations", sizing.simulations());
+            OpenBalance.write(answer.balances(), json);
         });
     }
 

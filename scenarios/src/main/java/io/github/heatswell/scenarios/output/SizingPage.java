@@ -4,6 +4,7 @@ import io.github.heatswell.charts.RunChart;
 import io.github.heatswell.charts.SizingChart;
 import io.github.heatswell.finding.Finding;
 import io.github.heatswell.finding.Findings;
+import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
@@ -32,10 +33,12 @@ final class SizingPage {
 
     private final VesselAnswer answer;
     private final SizingResult sizing;
+    private final BalanceCount check;
     private final double atmosphere;
     private final QuantityFormat shown;
 
-    private SizingPage(VesselAnswer answer, UnitSystem units) {
+    private SizingPage(VesselAnswer answer, BalanceCount check, UnitSystem units) {
+        this.check = check;
         this.answer = answer;
         this.sizing = answer.sizing();
         this.atmosphere = answer.scenario().system().site().atmosphere();
@@ -47,8 +50,9 @@ final class SizingPage {
      *
      * @throws IOException if there are no fonts to draw with
      */
-    static ReportContent of(VesselAnswer answer, RunChart chart, UnitSystem units) throws IOException {
-        return new SizingPage(answer, units).content(chart);
+    static ReportContent of(VesselAnswer answer, RunChart chart, BalanceCount check, UnitSystem units)
+            throws IOException {
+        return new SizingPage(answer, check, units).content(chart);
     }
 
     private ReportContent content(RunChart chart) throws IOException {
@@ -60,17 +64,17 @@ final class SizingPage {
         List<String> remarks = answer.proposed().isPresent()
                 ? List.of("Check sheet and findings are those of the house with the vessel.")
                 : List.of();
-        Check check = PageCheck.of(shownRun.system(), varied(), PageFindings.hazardous(found), shown);
+        Check sheet = PageCheck.of(shownRun.system(), varied(), PageFindings.hazardous(found), check, shown);
         return ReportContent.builder(heading, shown.units())
                 .alarms(alarms())
                 .answer(new Answer(sentence, remarks))
                 .pictures(pictures(chart, sentence))
                 .figures(List.of(limits()))
-                .check(check)
+                .check(sheet)
                 .commissioning(answer.proposed().isPresent())
                 .findings(PageFindings.notes(found, shown))
                 .options(options())
-                .basis(PageBasis.of(scenario, !check.readings().isEmpty(), shown))
+                .basis(PageBasis.of(scenario, !sheet.readings().isEmpty(), shown))
                 .methods(PageMethods.of(shownRun.summary(), shown))
                 .build();
     }
@@ -101,9 +105,7 @@ final class SizingPage {
                 .ifPresent(run -> run.hazard()
                         .ifPresent(event -> alarms.add(new AlarmNote(
                                 "HAZARD also with the vessel", PageWords.capitalised(Alarm.of(event, run, shown))))));
-        answer.proposed()
-                .flatMap(run -> OpenBalance.of(run.audit()))
-                .ifPresent(open -> alarms.add(new AlarmNote(OpenBalance.WORD + " with the vessel", open)));
+        alarms.addAll(OpenBalance.notes(answer.balances().and(check.sum())));
         return alarms;
     }
 

@@ -1,6 +1,8 @@
 package io.github.heatswell.scenarios.output;
 
 import io.github.heatswell.finding.Findings;
+import io.github.heatswell.result.BalanceCount;
+import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;
@@ -32,6 +34,7 @@ public final class SizingReport implements Report {
 
     private final VesselAnswer answer;
     private final SizingResult sizing;
+    private final BalanceCount check;
     private final double atmosphere;
     private final QuantityFormat shown;
     private final StringBuilder text = new StringBuilder();
@@ -44,6 +47,18 @@ public final class SizingReport implements Report {
      * @param units the units to show it in
      */
     public SizingReport(VesselAnswer answer, UnitSystem units) {
+        this(answer, new BalanceCount(), units);
+    }
+
+    /**
+     * Prepares the report of an answer whose files are written before it.
+     *
+     * @param answer what was found
+     * @param check what {@link SizingFiles} counted of the check sheet
+     * @param units the units to show it in
+     */
+    public SizingReport(VesselAnswer answer, BalanceCount check, UnitSystem units) {
+        this.check = check;
         this.answer = answer;
         this.sizing = answer.sizing();
         this.atmosphere = answer.scenario().system().site().atmosphere();
@@ -62,9 +77,8 @@ public final class SizingReport implements Report {
     }
 
     @Override
-    public boolean isOpen() {
-        return !answer.asItIs().audit().closes()
-                || answer.proposed().filter(run -> !run.audit().closes()).isPresent();
+    public Balances balances() {
+        return answer.balances().and(check.sum());
     }
 
     @Override
@@ -72,10 +86,7 @@ public final class SizingReport implements Report {
         text.setLength(0);
         alarms();
         answer.proposed().flatMap(RunResult::hazard).ifPresent(this::hazardWithVessel);
-        answer.proposed()
-                .flatMap(run -> OpenBalance.of(run.audit()))
-                .ifPresent(open -> text.append(Wrapped.lines(OpenBalance.WORD + " with the vessel: " + open, "", "  "))
-                        .append('\n'));
+        text.append(OpenBalance.lines(balances()));
         text.append(Wrapped.lines(answer.scenario().title() + ": which vessel?", "", ""))
                 .append('\n')
                 .append(Wrapped.lines(new SizingWords(answer, shown).answer(), "", ""))

@@ -48,6 +48,7 @@ final class SpreadJson {
                             .text("first_reason", result.firstFailure().orElse("")));
             json.flag("usual_uncertainties", answer.house().usual());
             share("dripping", answer.dripping());
+            OpenBalance.write(answer.balances(), json);
             quantiles("peak_gauge_pa", answer.peak());
             quantiles("relieved_m3", answer.relieved());
             json.array("inputs", this::inputs);

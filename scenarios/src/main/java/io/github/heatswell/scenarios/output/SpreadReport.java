@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.output;
 
+import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.spread.SpreadAnswer;
 import io.github.heatswell.scenarios.spread.VariedInput;
 import io.github.heatswell.scenarios.wording.Printable;
@@ -53,8 +54,8 @@ public final class SpreadReport implements Report {
     }
 
     @Override
-    public boolean isOpen() {
-        return answer.open().count() > 0;
+    public Balances balances() {
+        return answer.balances();
     }
 
     @Override
@@ -66,9 +67,7 @@ public final class SpreadReport implements Report {
                             "HAZARD: the run ends in one, in " + inWords(answer.hazardous()) + ".", "", "        "))
                     .append('\n');
         }
-        OpenBalance.among(answer.open().count(), result.completed())
-                .ifPresent(open -> text.append(Wrapped.lines(OpenBalance.WORD + ": " + open, "", "  "))
-                        .append('\n'));
+        text.append(OpenBalance.lines(balances()));
         text.append(Wrapped.lines(answer.scenario().title() + ": how sure is that?", "", ""))
                 .append('\n');
         if (result.completed() < result.planned()) {

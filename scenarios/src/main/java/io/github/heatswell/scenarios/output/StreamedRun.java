@@ -6,6 +6,7 @@ import io.github.heatswell.charts.RunChart;
 import io.github.heatswell.charts.table.EventTable;
 import io.github.heatswell.charts.table.TraceTable;
 import io.github.heatswell.charts.table.TraceWriter;
+import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.report.ReportPage;
@@ -23,6 +24,7 @@ public final class StreamedRun {
     private static final long MOST_HELD = 200_000;
 
     private final Scenario scenario;
+    private final BalanceCount advice;
     private final UnitSystem units;
     private RunFindings findings;
     private DailyFigures days;
@@ -34,6 +36,18 @@ public final class StreamedRun {
      * @param units the units of tables and charts; the summary is in SI units always
      */
     public StreamedRun(Scenario scenario, UnitSystem units) {
+        this(scenario, new BalanceCount(), units);
+    }
+
+    /**
+     * Prepares a run.
+     *
+     * @param scenario what to run
+     * @param advice counts the runs behind the check sheet and the sizes, which are made while report.html is written
+     * @param units the units of tables and charts; the summary is in SI units always
+     */
+    public StreamedRun(Scenario scenario, BalanceCount advice, UnitSystem units) {
+        this.advice = advice;
         this.scenario = scenario;
         this.units = units;
     }
@@ -62,7 +76,8 @@ public final class StreamedRun {
                 ResultFile.of("pressure.png", out -> chart().writePng(out)),
                 ResultFile.ofText("pressure.svg", out -> chart().writeSvg(out)),
                 ResultFile.ofText(
-                        "report.html", out -> ReportPage.write(RunPage.of(scenario, found(), chart(), units), out)));
+                        "report.html",
+                        out -> ReportPage.write(RunPage.of(scenario, found(), chart(), advice, units), out)));
     }
 
     /**

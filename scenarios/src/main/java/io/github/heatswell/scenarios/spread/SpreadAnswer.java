@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.spread;
 
+import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.study.HouseDay.Answer;
 import io.github.heatswell.study.OutputSpread;
@@ -66,12 +67,13 @@ public record SpreadAnswer(Scenario scenario, VariedHouse house, StudyResult res
     }
 
     /**
-     * In how many houses the balance of the run does not close; those are not to be relied on.
+     * The balances of the samples.
      *
-     * @return the share of them
+     * @return how many samples were answered, and how many of them have a balance that does not close
      */
-    public Share open() {
-        return result.spread(Answer.OPEN_BALANCE.ordinal()).above(0.5);
+    public Balances balances() {
+        Share open = result.spread(Answer.OPEN_BALANCE.ordinal()).above(0.5);
+        return new Balances(open.count(), open.of());
     }
 
     /**

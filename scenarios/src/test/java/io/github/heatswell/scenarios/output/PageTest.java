@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.charts.RunChart;
+import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
@@ -87,7 +88,7 @@ class PageTest {
         VesselAnswer answer =
                 VesselChoice.of(Catalogue.read("orchard-lodge")).build().answer();
         RunChart chart = RunChart.of(answer.asItIs(), UnitSystem.SI);
-        ReportContent content = SizingPage.of(answer, chart, UnitSystem.SI);
+        ReportContent content = SizingPage.of(answer, chart, new BalanceCount(), UnitSystem.SI);
         List<SizeRow> sizes = content.options().sizes();
         assertEquals(answer.sizing().nominal().size(), sizes.size());
         assertEquals(3, content.options().formulas().size());
@@ -103,6 +104,6 @@ class PageTest {
 
     private static ReportContent page(Scenario scenario, UnitSystem units) throws IOException {
         RunResult result = scenario.simulation().run();
-        return RunPage.of(scenario, RunFindings.of(result), RunChart.of(result, units), units);
+        return RunPage.of(scenario, RunFindings.of(result), RunChart.of(result, units), new BalanceCount(), units);
     }
 }

@@ -2,6 +2,7 @@ package io.github.heatswell.scenarios.output;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import io.github.heatswell.scenarios.Parent;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -59,8 +60,9 @@ public final class WritingLoop {
         pause();
     }
 
-    /** Goes on for ever, also when the program is being ended. */
+    /** Goes on until its parent is gone, also when the program is being ended. */
     private static void loop(Path folder) {
+        Parent.outlivedByNone();
         CountDownLatch late = new CountDownLatch(LATE);
         AtomicBoolean ending = new AtomicBoolean();
         Runtime.getRuntime().addShutdownHook(new Thread(() -> {

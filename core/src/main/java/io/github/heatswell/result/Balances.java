@@ -1,0 +1,55 @@
+package io.github.heatswell.result;
+
+/**
+ * How many of the runs behind an answer have a balance that does not close. Immutable.
+ *
+ * @param open how many do not close ({@link Audit#closes}), 0 for an answer to rely on
+ * @param runs how many there are
+ */
+public record Balances(long open, long runs) {
+
+    /** Those of an answer without runs. */
+    public static final Balances NONE = new Balances(0, 0);
+
+    /**
+     * Checks the numbers.
+     *
+     * @param open how many do not close, 0 or more
+     * @param runs how many there are, {@code open} or more
+     * @throws IllegalArgumentException if a number is outside its range
+     */
+    public Balances {
+        if (open < 0 || open > runs) {
+            throw new IllegalArgumentException("open: " + open + " is outside the allowed range, 0 to " + runs);
+        }
+    }
+
+    /**
+     * That of one run.
+     *
+     * @param run the run
+     * @return one run, open or not
+     */
+    public static Balances of(RunSummary run) {
+        return new Balances(run.audit().closes() ? 0 : 1, 1);
+    }
+
+    /**
+     * These and others.
+     *
+     * @param others those of other runs
+     * @return both together
+     */
+    public Balances and(Balances others) {
+        return new Balances(open + others.open, runs + others.runs);
+    }
+
+    /**
+     * Whether every balance closes.
+     *
+     * @return false if the answer is not to be relied on
+     */
+    public boolean close() {
+        return open == 0;
+    }
+}
