@@ -48,8 +48,7 @@ final class DaysPicture {
     Picture compose() {
         Optional<Event> hazard = summary.hazard();
         Caption caption = new Caption(
-                hazard.map(event -> HazardWords.warning(summary, event, amounts))
-                        .orElse(""),
+                HazardWords.warning(summary, amounts),
                 new DaysHeadline(summary, figures, amounts).sentence(),
                 new Facts(amounts).of(summary));
         OptionalDouble end =

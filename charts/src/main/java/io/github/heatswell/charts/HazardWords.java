@@ -1,5 +1,7 @@
 package io.github.heatswell.charts;
 
+import io.github.heatswell.finding.Findings;
+import io.github.heatswell.finding.Severity;
 import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.result.Event;
@@ -130,8 +132,21 @@ final class HazardWords {
         return When.of(summary.system(), summary.end(), amounts);
     }
 
-    /** The warning that stands before everything else. */
-    static String warning(RunSummary summary, Event hazard, QuantityFormat amounts) {
+    /**
+     * The warning that stands before everything else: the hazard that ended the run, or else the gravest finding by which people
+     * may be hurt; empty without either.
+     */
+    static String warning(RunSummary summary, QuantityFormat amounts) {
+        return summary.hazard()
+                .map(event -> ended(summary, event, amounts))
+                .or(() -> Findings.of(summary).stream()
+                        .filter(finding -> finding.severity() == Severity.HAZARD)
+                        .findFirst()
+                        .map(finding -> "Hazard: " + finding.sentence().text(amounts)))
+                .orElse("");
+    }
+
+    private static String ended(RunSummary summary, Event hazard, QuantityFormat amounts) {
         return "Hazard: " + hazard.kind().description() + " "
                 + when(summary, amounts).at(hazard.time()) + ". The run ends there; "
                 + beyond(hazard) + ".";

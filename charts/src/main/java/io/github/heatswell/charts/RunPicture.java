@@ -47,8 +47,7 @@ final class RunPicture {
     Picture compose() {
         Optional<Event> hazard = result.hazard();
         Caption caption = new Caption(
-                hazard.map(event -> HazardWords.warning(result.summary(), event, amounts))
-                        .orElse(""),
+                HazardWords.warning(result.summary(), amounts),
                 Headline.of(result.summary(), amounts),
                 new Facts(amounts).of(result.summary()));
         OptionalDouble end =

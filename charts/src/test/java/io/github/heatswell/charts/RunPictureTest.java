@@ -160,6 +160,19 @@ class RunPictureTest {
         assertTrue(picture.upper().levels().stream().anyMatch(level -> level.kind() == Level.Kind.TEST_PRESSURE));
     }
 
+    /** A hazard that ends no run is one all the same: a thermostat that never switches off, held by a valve. */
+    @Test
+    void warnsOfAHazardThatDoesNotEndTheRun() {
+        Picture picture = RunChart.of(Houses.runaway(), UnitSystem.SI).picture();
+        assertTrue(
+                picture.caption().hazard().startsWith("Hazard: 'T&P valve' opened because the water had reached"),
+                picture.caption().hazard());
+        assertTrue(picture.end().isEmpty());
+        assertEquals(
+                "",
+                RunChart.of(Houses.snapDay(), UnitSystem.SI).picture().caption().hazard());
+    }
+
     @Test
     void warnsOfEveryHazard() {
         for (EventKind kind : EventKind.values()) {

@@ -96,7 +96,7 @@ class SituationsTest {
         assertEquals(
                 "Relief valve chatters after 1 min: it opens and closes several times a second, at 7 bar",
                 Headline.of(result, UnitSystem.SI));
-        String warning = HazardWords.warning(result.summary(), result.hazard().orElseThrow(), SI);
+        String warning = HazardWords.warning(result.summary(), SI);
         assertTrue(warning.contains("no valve stands that for long"), warning);
     }
 

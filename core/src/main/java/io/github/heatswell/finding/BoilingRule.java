@@ -35,7 +35,7 @@ final class BoilingRule implements Rule {
         double open = boilsInTheOpen(subject);
         double boils = Saturation.temperature(lowest);
         if (hottest > open + EQUAL) {
-            found.accept(flashes(hottest, open));
+            found.accept(flashes(subject, hottest, open));
         } else if (boils - hottest < MARGIN - EQUAL) {
             found.accept(near(hottest, boils, lowest - subject.atmosphere));
         }
@@ -46,7 +46,7 @@ final class BoilingRule implements Rule {
         return Math.min(OPEN_LIMIT, Saturation.temperature(subject.atmosphere));
     }
 
-    private static Finding flashes(double hottest, double open) {
+    private static Finding flashes(Case subject, double hottest, double open) {
         return Finding.draft("water-hotter-than-boiling", Severity.HAZARD)
                 .says(
                         "The water reaches {}. Above {} it flashes to steam where it escapes, and all at once if the tank fails.",
@@ -54,7 +54,7 @@ final class BoilingRule implements Rule {
                         temperature(open))
                 .found(temperature(hottest))
                 .limit(temperature(open))
-                .advises(Emergency.STAY_AWAY)
+                .advises(Emergency.advice(subject))
                 .asks("Ask a licensed professional to check thermostat, cut-out and relief valve before the heater is"
                         + " used again.")
                 .by(BOILING);

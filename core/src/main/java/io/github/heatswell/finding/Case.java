@@ -10,6 +10,7 @@ import io.github.heatswell.plant.Supply;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.units.Pressure;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -17,6 +18,9 @@ import java.util.function.DoubleBinaryOperator;
 
 /** A house, with a run of it or without, and what several rules want to know of them. Pressures are gauge (Pa). */
 final class Case {
+
+    /** The tolerance of a relief valve's setting, as a share of it. */
+    private static final double SET_TOLERANCE = 0.03;
 
     final HotWaterSystem house;
     final Optional<RunSummary> run;
@@ -89,6 +93,38 @@ final class Case {
     /** The pressure at which something gives: the first relief valve, or else the tank's working pressure. */
     double firstLimit() {
         return firstRelief().map(this::opens).orElse(workingPressure());
+    }
+
+    /** What happens at that pressure, with a place for it. */
+    String givesWay() {
+        return firstRelief()
+                .map(valve -> "'" + valve.name() + "' opens at {}")
+                .orElse("the tank's working pressure of {} is passed");
+    }
+
+    /**
+     * What the peak of a heat-up should stay below, by the same yardstick as the sizing of a vessel: the pressure at which each
+     * relief valve closes, less the tolerance of its setting, the limit of the model codes, and what vessel and tank are made
+     * for.
+     */
+    double peakLimit() {
+        double lowest = Math.min(SupplyRule.CODE_LIMIT, workingPressure());
+        for (ReliefValve valve : house.reliefValves()) {
+            lowest = Math.min(lowest, closesFor(valve));
+        }
+        Optional<Pressure> rating =
+                soundVessel().flatMap(vessel -> vessel.body().rating());
+        return rating.isEmpty()
+                ? lowest
+                : Math.min(
+                        lowest,
+                        rating.get().gauge(atmosphere)
+                                + lift(soundVessel().orElseThrow().height()));
+    }
+
+    /** The highest peak (Pa, gauge, at the drain cock) that lets a valve close again for sure. */
+    double closesFor(ReliefValve valve) {
+        return reseats(valve) - SET_TOLERANCE * valve.opens().gauge(atmosphere);
     }
 
     OptionalDouble bypassOpens() {

@@ -41,8 +41,9 @@ final class ExpansionRule implements Rule {
         boolean vessel = subject.soundVessel().isPresent();
         Finding.Draft draft = Finding.draft("expansion-returns-to-street", vessel ? Severity.NOTE : Severity.CAUTION)
                 .says(
-                        "The bypass of the reducing valve opens at {} and lets the expansion back to the mains, before"
-                                + " anything gives at {}. It does so only while the mains stays that low and no check valve"
+                        "The bypass of the reducing valve opens at {} and lets the expansion back to the mains, before "
+                                + subject.givesWay()
+                                + ". It does so only while the mains stays that low and no check valve"
                                 + " stands before it.",
                         gauge(subject.bypassOpens().orElseThrow()),
                         gauge(subject.firstLimit()))
@@ -64,7 +65,8 @@ final class ExpansionRule implements Rule {
                 .says(
                         "The " + (check ? "check valve" : "reducing valve, described without a bypass,")
                                 + " closes the way back to the mains and no expansion vessel is described, so every full"
-                                + " heat-up drives the pressure up until something gives at {}.",
+                                + " heat-up drives the pressure up until "
+                                + subject.givesWay() + ".",
                         gauge(subject.firstLimit()))
                 .limit(gauge(subject.firstLimit()))
                 .advisesWork(
@@ -77,8 +79,8 @@ final class ExpansionRule implements Rule {
         double opens = subject.bypassOpens().orElseThrow();
         return Finding.draft("bypass-opens-too-late", Severity.FAULT)
                 .says(
-                        "The bypass of the reducing valve opens only at {}, because the mains stands that high; something"
-                                + " else gives at {} before.",
+                        "The bypass of the reducing valve opens only at {}, because the mains stands that high; before that, "
+                                + subject.givesWay() + ".",
                         gauge(opens),
                         gauge(subject.firstLimit()))
                 .found(gauge(opens))

@@ -41,7 +41,10 @@ final class FaultRule implements Rule {
                         .says(
                                 "'" + valve.name() + "' does not close: it is stuck at {} of its lift.",
                                 Measure.share(valve.stuckLift()))
-                        .advises("Turn the heater off, then shut the cold feed: until then the valve runs on. "
+                        .advises((subject.overheats()
+                                        ? "Turn the heater off. Leave the cold feed open until the water is cold: what comes"
+                                                + " in cools the tank. "
+                                        : "Turn the heater off, then shut the cold feed: until then the valve runs on. ")
                                 + REPLACE)
                         .by(Codes.DESCRIPTION));
             case LEAKING_SEAT ->

@@ -91,7 +91,7 @@ final class HazardRule implements Rule {
         String advice = switch (id) {
             case "pressure-lost" -> DRY;
             case "relief-valve-chatters" -> OFF;
-            default -> Emergency.STAY_AWAY;
+            default -> Emergency.LET_NOTHING_IN;
         };
         return Finding.draft(id, Severity.HAZARD).advises(advice).asks(ASK);
     }

@@ -11,11 +11,6 @@ import java.util.function.Consumer;
 /** The highest pressure of a run, or without one that of the supply, against everything it should stay below. */
 final class PeakRule implements Rule {
 
-    /** How far below the reseat pressure a peak should stay, as a share of the set pressure: the tolerance of the setting. */
-    private static final double MARGIN = 0.03;
-
-    /** Up to this share of the set pressure a peak near it is worth a note only: EN 12828, a tenth, from memory. */
-    private static final double NOTE_UP_TO = 0.9;
     /** What a valve may let the tank exceed its working pressure by at full flow, as a share of it. */
     private static final double OVERPRESSURE = 0.1;
 
@@ -42,15 +37,16 @@ final class PeakRule implements Rule {
 
     /** What a heat-up added to the pressure of the supply. */
     private static void heated(Case subject, double peak, Consumer<Finding> found) {
-        if (new Remedy(subject, Math.min(subject.firstLimit(), SupplyRule.CODE_LIMIT)).isPrecharge()) {
+        if (new Remedy(subject).isPrecharge()) {
             return; // the peak has one cause, and the finding on the precharge names it
         }
-        Optional<Finding> near = subject.firstRelief().flatMap(valve -> nearRelief(subject, valve, peak));
-        near.ifPresent(found);
-        boolean fed = subject.highestStatic() > SupplyRule.CODE_LIMIT + SAME;
-        if (near.isEmpty() && !fed && peak > SupplyRule.CODE_LIMIT + SAME) {
+        boolean code = subject.highestStatic() <= SupplyRule.CODE_LIMIT + SAME && peak > SupplyRule.CODE_LIMIT + SAME;
+        if (code) {
             found.accept(aboveCode(subject, peak));
         }
+        subject.firstRelief()
+                .flatMap(valve -> nearRelief(subject, valve, peak, code))
+                .ifPresent(found);
     }
 
     private static Finding aboveWorkingPressure(Case subject, double peak) {
@@ -84,24 +80,22 @@ final class PeakRule implements Rule {
     private static Finding aboveCode(Case subject, double peak) {
         Finding.Draft draft = Finding.draft("peak-above-code-limit", Severity.CAUTION)
                 .says(
-                        "Heating drives the pressure to {}, above the {} that plumbing codes allow in a building.",
+                        "Heating drives the pressure to {}, above the {} that US model codes allow in a building.",
                         gauge(peak),
                         gauge(SupplyRule.CODE_LIMIT))
                 .found(gauge(peak))
                 .limit(gauge(SupplyRule.CODE_LIMIT))
                 .asks("Ask the local authority which limit it holds the peak of a heat-up to.");
-        new Remedy(subject, SupplyRule.CODE_LIMIT).advise(draft);
+        new Remedy(subject).advise(draft);
         return draft.by(Codes.EXPANSION_LIMIT);
     }
 
-    private static Optional<Finding> nearRelief(Case subject, ReliefValve valve, double peak) {
-        double limit = subject.reseats(valve) - MARGIN * valve.opens().gauge(subject.atmosphere);
+    private static Optional<Finding> nearRelief(Case subject, ReliefValve valve, double peak, boolean advised) {
+        double limit = subject.closesFor(valve);
         if (peak <= limit + SAME || peak >= subject.opens(valve) - SAME) {
             return Optional.empty();
         }
-        boolean slight = peak - subject.lift(valve.height())
-                <= NOTE_UP_TO * valve.opens().gauge(subject.atmosphere);
-        Finding.Draft draft = Finding.draft("peak-near-relief", slight ? Severity.NOTE : Severity.CAUTION)
+        Finding.Draft draft = Finding.draft("peak-near-relief", Severity.CAUTION)
                 .says(
                         "The peak of {} leaves too little to '" + valve.name() + "', which opens at {} and closes only"
                                 + " at {}: with the tolerance of its setting, {} should be the highest.",
@@ -111,7 +105,11 @@ final class PeakRule implements Rule {
                         gauge(limit))
                 .found(gauge(peak))
                 .limit(gauge(limit));
-        new Remedy(subject, limit).advise(draft);
+        if (advised) {
+            draft.advises("What keeps the peak below {} cures this too.", gauge(subject.peakLimit()));
+        } else {
+            new Remedy(subject).advise(draft);
+        }
         return Optional.of(draft.by(Codes.SET_TOLERANCE));
     }
 }

@@ -17,7 +17,7 @@ final class ReliefOpeningRule implements Rule {
 
     private static void look(Case subject, RunSummary run, ReliefValve valve, Consumer<Finding> found) {
         if (run.openings(valve.name()).anyMatch(Event::openedByTemperature)) {
-            found.accept(byTemperature(valve));
+            found.accept(byTemperature(subject, valve));
         }
         long times = run.openings(valve.name()).filter(Event::openedByPressure).count();
         if (times > 0 && !subject.open() && subject.soundVessel().isEmpty() && !subject.drivenUp()) {
@@ -25,14 +25,14 @@ final class ReliefOpeningRule implements Rule {
         }
     }
 
-    private static Finding byTemperature(ReliefValve valve) {
+    private static Finding byTemperature(Case subject, ReliefValve valve) {
         Measure limit = Measure.temperature(valve.opensAtTemperature().orElseThrow());
         return Finding.draft("relief-valve-opened-by-heat", Severity.HAZARD)
                 .says(
                         "'" + valve.name() + "' opened because the water had reached {}, where it is the last guard.",
                         limit)
                 .limit(limit)
-                .advises(Emergency.STAY_AWAY + " Never plug or cap the valve.")
+                .advises(Emergency.advice(subject) + " Never plug or cap the valve.")
                 .asks(
                         "Ask a licensed professional why the thermostat did not stop the heater, and to check the cut-out before it"
                                 + " is used again.")

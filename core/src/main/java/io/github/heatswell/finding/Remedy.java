@@ -4,8 +4,9 @@ import io.github.heatswell.plant.ExpansionVessel;
 import java.util.Optional;
 
 /**
- * What brings a heat-up's peak below a limit: the precharge first, then the supply setting at which the vessel is large enough.
- * The setting is estimated as the vessel's size is, by {@link VesselSizeRule}.
+ * What brings a heat-up's peak below the limits it should keep: the precharge first, then the supply setting at which the vessel is large enough.
+ * The setting is estimated as the vessel's size is, by {@link VesselSizeRule}, for water as hot as it is to be stored: advice must
+ * hold once all of it is followed.
  */
 final class Remedy {
 
@@ -14,13 +15,19 @@ final class Remedy {
 
     private static final int HALVINGS = 40;
 
+    /** How exactly a supply can be set (Pa); own judgement. */
+    private static final double STEP = 0.1e5;
+
+    /** What the estimate leaves out, above all piping and gas that warms up, as a factor on the expansion; own judgement. */
+    private static final double MARGIN = 1.1;
+
     private final Case subject;
     private final double limit;
 
-    /** What helps against a limit (Pa, gauge, at the drain cock). */
-    Remedy(Case subject, double limit) {
+    /** What helps in a case. */
+    Remedy(Case subject) {
         this.subject = subject;
-        this.limit = limit;
+        this.limit = subject.peakLimit();
     }
 
     /** Whether a vessel that works holds the limit at the present supply once its charge is right. */
@@ -39,7 +46,7 @@ final class Remedy {
                 .isPresent();
     }
 
-    /** The advice. */
+    /** The advice; all limits share it, since the lowest has to hold. */
     void advise(Finding.Draft draft) {
         Optional<ExpansionVessel> vessel = subject.soundVessel();
         if (vessel.isEmpty()) {
@@ -79,7 +86,10 @@ final class Remedy {
                 : "Have a reducing valve fitted that holds the supply at";
     }
 
-    /** The highest supply (Pa, gauge) at which the vessel, charged to match, keeps within the limit; 0 if there is none. */
+    /**
+     * The highest supply (Pa, gauge) at which the vessel, charged to match, keeps within the limit, rounded down to what can be
+     * set; 0 if there is none.
+     */
     private double setting(ExpansionVessel vessel) {
         double low = 0;
         double high = limit;
@@ -94,12 +104,17 @@ final class Remedy {
                 high = middle;
             }
         }
-        return low;
+        return STEP * Math.floor(low / STEP);
     }
 
     private boolean holds(ExpansionVessel vessel, double supply) {
         double charge = supply - subject.lift(vessel.height());
         return VesselSizeRule.room(subject, vessel, charge, supply, limit)
-                >= VesselSizeRule.needed(subject, supply, limit);
+                >= MARGIN
+                        * VesselSizeRule.needed(
+                                subject,
+                                supply,
+                                limit,
+                                Math.max(subject.highestSetPoint(), WaterTemperatureRule.STORED));
     }
 }

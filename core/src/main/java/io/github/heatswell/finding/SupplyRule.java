@@ -35,7 +35,7 @@ final class SupplyRule implements Rule {
                 .asks(ASK);
         String who = reduced ? "The reducing valve lets the house stand at " : "The supply stands at ";
         draft.says(
-                who + "up to {}, above the {} that plumbing codes allow in a building.",
+                who + "up to {}, above the {} that US model codes allow in a building.",
                 gauge(high),
                 gauge(CODE_LIMIT));
         return reduced

@@ -70,14 +70,13 @@ final class VesselSizeRule implements Rule {
 
     /** What the water gains from the cold fill to the set point, less what the tank gives (m3). */
     static double needed(Case subject) {
-        return needed(subject, subject.highestStatic(), subject.firstLimit());
+        return needed(subject, subject.highestStatic(), subject.firstLimit(), subject.highestSetPoint());
     }
 
-    /** The same between two pressures (Pa, gauge) at the drain cock. */
-    static double needed(Case subject, double from, double to) {
+    /** The same between two pressures (Pa, gauge) at the drain cock, up to a temperature (K). */
+    static double needed(Case subject, double from, double to, double hot) {
         Tank tank = subject.house.tank();
         double cold = subject.house.coldAtStart();
-        double hot = subject.highestSetPoint();
         double ratio = density(hot, to + subject.atmosphere) / density(cold, from + subject.atmosphere);
         double growth =
                 tank.shell().thermalGrowth() * (hot - cold) + tank.shell().compliance() * (to - from);
@@ -140,8 +139,8 @@ final class VesselSizeRule implements Rule {
             Case subject, ExpansionVessel vessel, String condition, double needed, double room) {
         return Finding.draft("vessel-too-small", Severity.FAULT)
                 .says(
-                        "The {} vessel" + condition
-                                + " has room for {} until something gives at {}, and a full heat-up needs about {}.",
+                        "The {} vessel" + condition + " has room for {} until " + subject.givesWay()
+                                + ", and a full heat-up needs about {}.",
                         volume(vessel.volume()),
                         volume(room),
                         gauge(subject.firstLimit()),

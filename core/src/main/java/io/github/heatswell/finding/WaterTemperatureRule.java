@@ -9,7 +9,8 @@ import java.util.function.Consumer;
 /** Water that is stored too cool, which legionella like, and water that comes to the taps too hot, which scalds. */
 final class WaterTemperatureRule implements Rule {
 
-    private static final double STORED = TemperatureUnit.CELSIUS.toSi(60);
+    /** The least storage temperature (K). */
+    static final double STORED = TemperatureUnit.CELSIUS.toSi(60);
     /** 120 degF are 48.9 degC: where the published burn times end with five minutes. */
     private static final double DELIVERED = TemperatureUnit.CELSIUS.toSi(49);
     /** Rounding of temperatures (K). */
@@ -74,24 +75,28 @@ final class WaterTemperatureRule implements Rule {
     }
 
     private static Finding.Draft scald(double delivered, boolean seen) {
+        Burns burns = Burns.nearest(delivered);
         String water = seen
                 ? "The water gets as hot as {} in the run, and no mixing valve is described"
                 : "The heater is set to {}, and no mixing valve is described";
         return Finding.draft("scald-without-mixing-valve", Severity.CAUTION)
                 .says(
-                        water + ": at a tap it burns an adult badly within {}, and a child sooner.",
+                        water + ". " + burns.beside(delivered),
                         temperature(delivered),
-                        Measure.time(Burns.seconds(delivered)))
+                        temperature(burns.temperature()),
+                        Measure.time(burns.seconds()))
                 .found(temperature(delivered))
                 .limit(temperature(DELIVERED));
     }
 
     private static Finding mixedTooHot(double delivered) {
+        Burns burns = Burns.nearest(delivered);
         return Finding.draft("mixing-valve-set-high", Severity.CAUTION)
                 .says(
-                        "The mixing valve delivers {} to the taps: it burns an adult badly within {}, and a child sooner.",
+                        "The mixing valve delivers {} to the taps. " + burns.beside(delivered),
                         temperature(delivered),
-                        Measure.time(Burns.seconds(delivered)))
+                        temperature(burns.temperature()),
+                        Measure.time(burns.seconds()))
                 .found(temperature(delivered))
                 .limit(temperature(DELIVERED))
                 .advises(

@@ -94,7 +94,8 @@ class CausesTest {
     void farOffChargeIsTakenAsPutRightAtItsHeight() {
         String said = said(
                 of(house().vessel(vessel(2, 0.2).height(10, LengthUnit.METRE).build())), "vessel-too-small");
-        assertTrue(said.contains("if charged to the supply, has room for 0.85 L until something gives at 7 bar"), said);
+        assertTrue(
+                said.contains("if charged to the supply, has room for 0.85 L until 'T&P valve' opens at 7 bar"), said);
     }
 
     /** The run says what opened the valve; how close the pressure was to the set pressure does not matter. */
@@ -206,5 +207,16 @@ class CausesTest {
         VesselBody known = lying.emptyMass(6, MassUnit.KILOGRAM).build();
         String said = said(of(house().vessel(vessel(18, 4).body(known).build())), "vessel-unsupported");
         assertTrue(said.endsWith("weighs 24 kg when full of water."), said);
+    }
+
+    /** Without a relief valve nothing gives where the maker's limit is passed: the pressure goes on. */
+    @Test
+    void nothingIsSaidToGiveAtTheWorkingPressure() {
+        HotWaterSystem bare = unguarded().withoutVessel().build();
+        String said = said(of(bare.toBuilder()), "expansion-control-missing");
+        assertTrue(
+                said.endsWith("drives the pressure up until the tank's working pressure of 10 bar is passed."), said);
+        assertTrue(said(of(house().withoutVessel()), "expansion-control-missing")
+                .endsWith("drives the pressure up until 'T&P valve' opens at 7 bar."));
     }
 }

@@ -75,7 +75,6 @@ class ContradictionsTest {
                             "relief-water-loss",
                             "peak-near-relief")),
             Map.entry("water-hotter-than-boiling", Set.of("boiling-margin-small", "vapour-forms")),
-            Map.entry("peak-above-code-limit", Set.of("peak-near-relief")),
             Map.entry("supply-opens-relief-valve", Set.of("vessel-too-small")));
 
     private static Set<String> union(Set<String> one, Set<String> other) {

@@ -38,17 +38,17 @@ class FindingsOfCatalogueTest {
             ford-house-leaking-check         | relief-valve-controls-expansion check-valve-leaks scald-without-mixing-valve temperature-relief-missing relief-water-loss
             ford-house-shut-off              | relief-valve-controls-expansion scald-without-mixing-valve temperature-relief-missing relief-water-loss
             tannery-yard                     | relief-valve-controls-expansion scald-without-mixing-valve temperature-relief-missing relief-water-loss
-            tannery-yard-bypass              | expansion-returns-to-street scald-without-mixing-valve temperature-relief-missing peak-near-relief
+            tannery-yard-bypass              | expansion-returns-to-street peak-near-relief scald-without-mixing-valve temperature-relief-missing
             tannery-yard-bypass-high-street  | bypass-opens-too-late scald-without-mixing-valve temperature-relief-missing relief-water-loss
             heron-hill-year                  | relief-valve-controls-expansion scald-without-mixing-valve temperature-relief-missing relief-water-loss
-            orchard-lodge-vessel             | stored-too-cool scald-without-mixing-valve temperature-relief-missing peak-near-relief
+            orchard-lodge-vessel             | peak-above-code-limit peak-near-relief stored-too-cool scald-without-mixing-valve temperature-relief-missing
             orchard-lodge-lost-charge        | precharge-below-static peak-above-code-limit stored-too-cool scald-without-mixing-valve temperature-relief-missing relief-water-loss
             orchard-lodge-waterlogged        | vessel-waterlogged stored-too-cool scald-without-mixing-valve temperature-relief-missing relief-water-loss
-            orchard-lodge-warm-vessel        | precharge-above-static peak-near-relief stored-too-cool scald-without-mixing-valve temperature-relief-missing
-            orchard-lodge-cold-vessel        | precharge-below-static stored-too-cool scald-without-mixing-valve temperature-relief-missing peak-near-relief
+            orchard-lodge-warm-vessel        | precharge-above-static peak-above-code-limit peak-near-relief stored-too-cool scald-without-mixing-valve temperature-relief-missing
+            orchard-lodge-cold-vessel        | precharge-below-static peak-above-code-limit peak-near-relief stored-too-cool scald-without-mixing-valve temperature-relief-missing
             orchard-lodge-air                | relief-valve-controls-expansion trapped-air stored-too-cool scald-without-mixing-valve temperature-relief-missing relief-water-loss
             orchard-lodge-pex                | relief-valve-controls-expansion stored-too-cool scald-without-mixing-valve temperature-relief-missing relief-water-loss
-            beacon-tower                     | peak-near-relief scald-without-mixing-valve temperature-relief-missing
+            beacon-tower                     | peak-above-code-limit peak-near-relief scald-without-mixing-valve temperature-relief-missing
             quarry-row                       | test-pressure-reached relief-valve-missing expansion-control-missing scald-without-mixing-valve
             kiln-house-runaway               | relief-valve-opened-by-heat thermostat-stuck scald-without-mixing-valve expansion-returns-to-street relief-water-loss
             kiln-house-cut-out               | thermostat-stuck cut-out-tripped scald-without-mixing-valve expansion-returns-to-street
