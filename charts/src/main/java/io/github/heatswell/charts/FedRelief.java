@@ -1,6 +1,5 @@
 package io.github.heatswell.charts;
 
-import io.github.heatswell.result.Event;
 import io.github.heatswell.result.Interval;
 import io.github.heatswell.result.Phase;
 import io.github.heatswell.result.RunSummary;
@@ -42,8 +41,6 @@ final class FedRelief {
     }
 
     private boolean byPressure(Interval open) {
-        return summary.openings(open.device())
-                .filter(event -> open.contains(event.time()))
-                .noneMatch(Event::openedByTemperature);
+        return summary.openedByTemperature(open.device()).noneMatch(event -> open.contains(event.time()));
     }
 }

@@ -70,13 +70,10 @@ final class Marks {
         List<ReliefValve> valves = result.system().reliefValves();
         for (int device = 0; device < valves.size(); device++) {
             String name = valves.get(device).name();
-            List<Event> hot = result.summary()
-                    .openings(name)
-                    .filter(Event::openedByTemperature)
-                    .toList();
+            List<Event> hot = result.summary().openedByTemperature(name).toList();
             List<Event> drawn = thinned(hot);
             for (Event event : drawn) {
-                String label = event == drawn.get(0) ? label(name + " opens", hot, drawn.size()) : "";
+                String label = event == drawn.get(0) ? label(name + " opens fully", hot, drawn.size()) : "";
                 marks.add(onTemperature(Mark.Kind.RELIEF_OPENED_HOT, event, label, device));
             }
         }

@@ -43,8 +43,8 @@ final class ReliefWords {
                 .filter(relief -> relief.name().equals(name))
                 .findFirst()
                 .orElseThrow();
-        int times =
-                (int) summary.openings(name).filter(Event::openedByTemperature).count();
+        boolean lifted =
+                summary.openings(name).findFirst().filter(first::equals).isEmpty();
         double opensAt = summary.system().reliefValves().stream()
                 .filter(valve -> valve.name().equals(name))
                 .flatMapToDouble(valve -> valve.opensAtTemperature().stream())
@@ -53,7 +53,8 @@ final class ReliefWords {
         String subject =
                 summary.system().heater().thermostatStuck() ? "runaway heating is held at " : "water is held at ";
         return subject + amounts.temperature(opensAt) + " by “" + name + "”, which opens "
-                + Openings.times(times) + ", first " + when.at(first.time()) + ", and lets "
+                + Openings.times(total.openings()) + ", first " + (lifted ? "by heat " : "") + when.at(first.time())
+                + ", and lets "
                 + amounts.volume(total.volume()) + " through";
     }
 

@@ -88,7 +88,8 @@ class DayPictureTest {
         assertTrue(hot.stream().allMatch(mark -> mark.kind() == Mark.Kind.RELIEF_OPENED_HOT && mark.device() == 0));
         assertEquals(99, hot.get(0).value(), 1e-3, "the temperature at which it opens");
         assertTrue(
-                hot.get(0).label().startsWith("T&P valve opens 7"), hot.get(0).label());
+                hot.get(0).label().startsWith("T&P valve opens fully 7"),
+                hot.get(0).label());
         assertTrue(runaway.lower().levels().stream().anyMatch(level -> level.kind() == Level.Kind.RELIEF_TEMPERATURE));
         assertTrue(runaway.upper().marks().stream()
                 .filter(mark -> mark.kind() == Mark.Kind.RELIEF_OPENED)

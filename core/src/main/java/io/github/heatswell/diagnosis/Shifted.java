@@ -33,11 +33,11 @@ final class Shifted {
     static Supply supply(Supply from, double shift, double atmosphere) {
         Supply.Builder builder = from.toBuilder();
         if (from.reducingValve().isEmpty()) {
-            return builder.street(from.street().raisedBy(shift)).build();
+            return builder.street(from.street().raisedBy(shift, PASCAL)).build();
         }
         ReducingValve valve = from.reducingValve().get();
         double set = valve.set().gauge(atmosphere) + shift;
-        return builder.street(from.street().raisedBy(Math.max(0, shift)))
+        return builder.street(from.street().raisedBy(Math.max(0, shift), PASCAL))
                 .reducingValve(
                         valve.toBuilder().set(Pressure.gauge(set, PASCAL)).build())
                 .build();

@@ -67,20 +67,6 @@ public final class Draw {
      * A draw that ends when an amount of useful heat was delivered.
      *
      * @param timeOfDay the clock time (s since midnight), 0 to less than 86 400
-     * @param joules the heat above cold water (J), above 0 to 9 997 200 000 (2777 kWh)
-     * @param flow the flow at the tap, above 0 to 200 L/min
-     * @param flowUnit the unit of the flow
-     * @return the draw
-     * @throws IllegalArgumentException if a number is outside its range
-     */
-    public static Draw ofHeat(double timeOfDay, double joules, double flow, FlowUnit flowUnit) {
-        return ofHeat(timeOfDay, joules, EnergyUnit.JOULE, flow, flowUnit);
-    }
-
-    /**
-     * A draw that ends when an amount of useful heat was delivered.
-     *
-     * @param timeOfDay the clock time (s since midnight), 0 to less than 86 400
      * @param heat the heat above cold water, above 0 to 2777 kWh
      * @param heatUnit the unit of the heat
      * @param flow the flow at the tap, above 0 to 200 L/min

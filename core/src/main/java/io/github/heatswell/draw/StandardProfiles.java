@@ -1,5 +1,6 @@
 package io.github.heatswell.draw;
 
+import io.github.heatswell.units.EnergyUnit;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.VolumeUnit;
@@ -27,7 +28,6 @@ import java.util.Optional;
  */
 public final class StandardProfiles {
 
-    private static final double JOULES_PER_KILOWATT_HOUR = 3.6e6;
     private static final double USUAL_TAP_CELSIUS = 40;
 
     private final Map<String, DrawProfile> profiles;
@@ -77,7 +77,8 @@ public final class StandardProfiles {
     private static Draw european(String[] row) {
         Draw draw = Draw.ofHeat(
                 seconds(row[1]),
-                Double.parseDouble(row[2]) * JOULES_PER_KILOWATT_HOUR,
+                Double.parseDouble(row[2]),
+                EnergyUnit.KILOWATT_HOUR,
                 Double.parseDouble(row[3]),
                 FlowUnit.LITRE_PER_MINUTE);
         double useful = Double.parseDouble(row[4]);

@@ -16,12 +16,13 @@ final class ReliefOpeningRule implements Rule {
     }
 
     private static void look(Case subject, RunSummary run, ReliefValve valve, Consumer<Finding> found) {
-        if (run.openings(valve.name()).anyMatch(Event::openedByTemperature)) {
+        if (run.openedByTemperature(valve.name()).findAny().isPresent()) {
             found.accept(byTemperature(subject, valve));
         }
         long times = run.openings(valve.name()).filter(Event::openedByPressure).count();
         if (times > 0 && !subject.open() && subject.soundVessel().isEmpty() && !subject.drivenUp()) {
-            found.accept(controlling(subject, valve, times));
+            found.accept(controlling(
+                    subject, valve, times, run.openings(valve.name()).count()));
         }
     }
 
@@ -39,12 +40,12 @@ final class ReliefOpeningRule implements Rule {
                 .by(Codes.RUN);
     }
 
-    private static Finding controlling(Case subject, ReliefValve valve, long times) {
+    private static Finding controlling(Case subject, ReliefValve valve, long times, long openings) {
         Measure set = gauge(valve.opens(), subject.atmosphere);
         return Finding.draft("relief-valve-controls-expansion", Severity.FAULT)
                 .says(
-                        "'" + valve.name() + "', set to {}, opened " + times(times)
-                                + " in the run because the heated water had nowhere else to go.",
+                        "'" + valve.name() + "', set to {}, opened " + often(times, openings)
+                                + " because the heated water had nowhere else to go.",
                         set)
                 .found(gauge(subject.peak()))
                 .limit(set)
@@ -53,6 +54,11 @@ final class ReliefOpeningRule implements Rule {
                                 + " valve. Never plug, cap or downsize the relief valve; once it has run often, have it checked.")
                 .asks("Ask the local authority which kind of expansion control it accepts.")
                 .by(Codes.RELIEF_IS_NO_CONTROL);
+    }
+
+    private static String often(long byPressure, long all) {
+        String run = times(all) + " in the run";
+        return byPressure == all ? run : run + ", " + times(byPressure) + " of these";
     }
 
     private static String times(long times) {

@@ -2,6 +2,7 @@ package io.github.heatswell.outlook;
 
 import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.plant.Supply;
+import io.github.heatswell.units.PressureUnit;
 
 /**
  * The worst day of each month: that with the coldest water, and of equally cold ones that with the highest street pressure.
@@ -50,7 +51,9 @@ final class Seasons {
 
     private Supply supply(double higher) {
         Supply supply = house.supply();
-        return supply.toBuilder().street(supply.street().raisedBy(higher)).build();
+        return supply.toBuilder()
+                .street(supply.street().raisedBy(higher, PressureUnit.PASCAL))
+                .build();
     }
 
     /** The worst day of a month, 1 to 365. */

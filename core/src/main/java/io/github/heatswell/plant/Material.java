@@ -10,9 +10,9 @@ import java.util.Objects;
  * depend on temperature and time under load.
  *
  * @param name what the material is called in scenario files
- * @param youngsModulus Young's modulus (Pa), above 0
+ * @param youngsModulus Young's modulus (Pa), above 0 and finite
  * @param poissonRatio Poisson's ratio (-), 0 to 0.5
- * @param linearExpansion linear thermal expansion (1/K), 0 or more
+ * @param linearExpansion linear thermal expansion (1/K), 0 to less than 0.01
  */
 public record Material(String name, double youngsModulus, double poissonRatio, double linearExpansion) {
 
@@ -31,21 +31,27 @@ public record Material(String name, double youngsModulus, double poissonRatio, d
      * Checks the constants.
      *
      * @param name what the material is called in scenario files
-     * @param youngsModulus Young's modulus (Pa), above 0
+     * @param youngsModulus Young's modulus (Pa), above 0 and finite
      * @param poissonRatio Poisson's ratio (-), 0 to 0.5
-     * @param linearExpansion linear thermal expansion (1/K), 0 or more
+     * @param linearExpansion linear thermal expansion (1/K), 0 to less than 0.01
      * @throws IllegalArgumentException if a constant is not a number or outside its range
      */
     public Material {
         Objects.requireNonNull(name, "name");
-        require(youngsModulus > 0 && youngsModulus < Double.POSITIVE_INFINITY, "youngsModulus", youngsModulus, "Pa");
-        require(poissonRatio >= 0 && poissonRatio <= 0.5, "poissonRatio", poissonRatio, "(-)");
-        require(linearExpansion >= 0 && linearExpansion < 1e-2, "linearExpansion", linearExpansion, "1/K");
+        require(
+                youngsModulus > 0 && youngsModulus < Double.POSITIVE_INFINITY,
+                "youngsModulus: " + youngsModulus + " Pa",
+                "above 0 and finite");
+        require(poissonRatio >= 0 && poissonRatio <= 0.5, "poissonRatio: " + poissonRatio, "0 to 0.5");
+        require(
+                linearExpansion >= 0 && linearExpansion < 1e-2,
+                "linearExpansion: " + linearExpansion + " 1/K",
+                "0 to less than 0.01 1/K");
     }
 
-    private static void require(boolean holds, String constant, double value, String unit) {
+    private static void require(boolean holds, String given, String range) {
         if (!holds) {
-            throw new IllegalArgumentException(constant + ": " + value + " " + unit + " is outside the allowed range");
+            throw new IllegalArgumentException(given + " is outside the allowed range, " + range);
         }
     }
 }

@@ -318,16 +318,30 @@ public final class ReliefValve {
         /**
          * Sets what the valve is called.
          *
-         * @param value the name, 1 to 60 characters, not blank
+         * @param value the name, 1 to 60 characters that show, not blank
          * @return this builder
-         * @throws IllegalArgumentException if the name is blank or too long
+         * @throws IllegalArgumentException if the name is blank, too long, or has a line break, a control character or another
+         *     that does not show
          */
         public Builder name(String value) {
-            if (Objects.requireNonNull(value, "name").isBlank() || value.length() > 60) {
-                throw new IllegalArgumentException("name: must have 1 to 60 characters and not be blank");
+            if (Objects.requireNonNull(value, "name").isBlank() || value.length() > 60 || !shows(value)) {
+                throw new IllegalArgumentException("name: must have 1 to 60 characters that show and not be blank");
             }
             name = value;
             return this;
+        }
+
+        private static boolean shows(String text) {
+            return text.codePoints().noneMatch(point -> switch (java.lang.Character.getType(point)) {
+                case java.lang.Character.CONTROL,
+                        java.lang.Character.FORMAT,
+                        java.lang.Character.LINE_SEPARATOR,
+                        java.lang.Character.PARAGRAPH_SEPARATOR,
+                        java.lang.Character.SURROGATE,
+                        java.lang.Character.PRIVATE_USE,
+                        java.lang.Character.UNASSIGNED -> true;
+                default -> false;
+            });
         }
 
         /**

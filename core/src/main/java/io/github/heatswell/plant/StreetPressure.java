@@ -2,6 +2,7 @@ package io.github.heatswell.plant;
 
 import io.github.heatswell.units.Limits;
 import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.PressureUnit;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Objects;
@@ -59,14 +60,16 @@ public final class StreetPressure {
     /**
      * The same timetable with every pressure higher by as much.
      *
-     * @param difference how much higher (Pa), negative for lower
+     * @param difference how much higher, in {@code unit}, negative for lower
+     * @param unit the unit of the difference
      * @return the pressure of the street
      * @throws IllegalArgumentException if a pressure leaves its range
      */
-    public StreetPressure raisedBy(double difference) {
+    public StreetPressure raisedBy(double difference, PressureUnit unit) {
+        double pascal = Objects.requireNonNull(unit, "difference: its unit").toSi(difference);
         Map<Double, Pressure> raised = new TreeMap<>();
-        entries.forEach((time, pressure) ->
-                raised.put(time, new Pressure(pressure.value() + difference, pressure.reference())));
+        entries.forEach(
+                (time, pressure) -> raised.put(time, new Pressure(pressure.value() + pascal, pressure.reference())));
         return daily(raised);
     }
 

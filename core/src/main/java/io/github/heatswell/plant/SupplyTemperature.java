@@ -3,6 +3,7 @@ package io.github.heatswell.plant;
 import io.github.heatswell.units.Limits;
 import io.github.heatswell.units.TemperatureDifferenceUnit;
 import io.github.heatswell.units.TemperatureUnit;
+import java.util.Objects;
 
 /**
  * The temperature of the cold feed: constant, or by the day of the year after Burch and Christensen, "Towards development
@@ -82,15 +83,18 @@ public final class SupplyTemperature {
      * The same course, warmer on every day by as much. It stays above freezing, and a constant temperature stays inside
      * its range of 0 degC to 40 degC.
      *
-     * @param difference how much warmer (K), negative for colder
+     * @param difference how much warmer, in {@code unit}, negative for colder
+     * @param unit the unit of the difference
      * @return the temperature of the supply
      * @throws IllegalArgumentException if the difference is not a finite number
      */
-    public SupplyTemperature warmerBy(double difference) {
-        if (!Double.isFinite(difference)) {
-            throw new IllegalArgumentException("water: " + difference + " K is not a finite difference");
+    public SupplyTemperature warmerBy(double difference, TemperatureDifferenceUnit unit) {
+        double kelvin = Objects.requireNonNull(unit, "difference: its unit").toSi(difference);
+        if (!Double.isFinite(kelvin)) {
+            throw new IllegalArgumentException(
+                    "water: " + Limits.quantity(difference, unit) + " is not a finite difference");
         }
-        double moved = mean + difference;
+        double moved = mean + kelvin;
         double kept = isConstant() ? Math.max(WATER.low(), Math.min(WATER.high(), moved)) : moved;
         return new SupplyTemperature(kept, amplitude, lag, quarter);
     }

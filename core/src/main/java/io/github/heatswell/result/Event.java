@@ -9,8 +9,9 @@ import java.util.Optional;
  * @param time since the start of the run (s), 0 or more, located by root finding and not rounded to a sample
  * @param kind what happened
  * @param device the name of the relief valve, or of the element where there are two; empty for all other kinds
- * @param pressureAbsolute the system's pressure at that moment (Pa, absolute)
- * @param waterTemperature the mean water temperature at that moment (K)
+ * @param pressureAbsolute the pressure at that moment at the tank's drain cock (Pa, absolute), above 0; a device higher up is
+ *     under less ({@link io.github.heatswell.plant.HotWaterSystem#head})
+ * @param waterTemperature the mean water temperature at that moment (K), above 0
  * @param cause what opened the relief valve; empty for all other kinds
  */
 public record Event(
@@ -22,19 +23,25 @@ public record Event(
         Optional<OpeningCause> cause) {
 
     /**
-     * Checks that kind and device are there, and that an opening, and nothing else, has a cause.
+     * Checks that kind and device are there, that the numbers are in their ranges, and that an opening, and nothing else, has a
+     * cause.
      *
      * @param time since the start of the run (s), 0 or more, located by root finding and not rounded to a sample
      * @param kind what happened
      * @param device the name of the relief valve, or of the element where there are two; empty for all other kinds
-     * @param pressureAbsolute the system's pressure at that moment (Pa, absolute)
-     * @param waterTemperature the mean water temperature at that moment (K)
+     * @param pressureAbsolute the pressure at that moment at the tank's drain cock (Pa, absolute), above 0; a device higher up is
+     *     under less ({@link io.github.heatswell.plant.HotWaterSystem#head})
+     * @param waterTemperature the mean water temperature at that moment (K), above 0
      * @param cause what opened the relief valve; empty for all other kinds
-     * @throws IllegalArgumentException if a relief valve opens without a cause, or anything else has one
+     * @throws IllegalArgumentException if a number is NaN, infinite or outside its range, if a relief valve opens without a
+     *     cause, or if anything else has one
      */
     public Event {
         Objects.requireNonNull(kind, "kind");
         Objects.requireNonNull(device, "device");
+        require(time >= 0, "time", time, "s", "0 or more");
+        require(pressureAbsolute > 0, "pressureAbsolute", pressureAbsolute, "Pa", "above 0");
+        require(waterTemperature > 0, "waterTemperature", waterTemperature, "K", "above 0");
         if (Objects.requireNonNull(cause, "cause").isPresent() != kind.hasCause()) {
             throw new IllegalArgumentException(
                     kind.hasCause() ? "cause: " + kind + " needs one" : "cause: " + kind + " has none");
@@ -47,9 +54,11 @@ public record Event(
      * @param time since the start of the run (s), 0 or more
      * @param kind what happened
      * @param device the name of the relief valve, or of the element where there are two; empty for all other kinds
-     * @param pressureAbsolute the system's pressure at that moment (Pa, absolute)
-     * @param waterTemperature the mean water temperature at that moment (K)
-     * @throws IllegalArgumentException if a relief valve opens: that needs a cause
+     * @param pressureAbsolute the pressure at that moment at the tank's drain cock (Pa, absolute), above 0; a device higher up is
+     *     under less ({@link io.github.heatswell.plant.HotWaterSystem#head})
+     * @param waterTemperature the mean water temperature at that moment (K), above 0
+     * @throws IllegalArgumentException if a number is NaN, infinite or outside its range, or if a relief valve opens: that needs
+     *     a cause
      */
     public Event(double time, EventKind kind, String device, double pressureAbsolute, double waterTemperature) {
         this(time, kind, device, pressureAbsolute, waterTemperature, Optional.empty());
@@ -71,5 +80,12 @@ public record Event(
      */
     public boolean openedByTemperature() {
         return cause.filter(OpeningCause::byTemperature).isPresent();
+    }
+
+    private static void require(boolean inRange, String field, double value, String unit, String range) {
+        if (!inRange || value == Double.POSITIVE_INFINITY) {
+            throw new IllegalArgumentException(
+                    field + ": " + value + " " + unit + " is outside the allowed range, " + range);
+        }
     }
 }

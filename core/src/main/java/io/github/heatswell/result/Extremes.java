@@ -3,10 +3,11 @@ package io.github.heatswell.result;
 import java.util.Objects;
 
 /**
- * The largest and smallest values of a run, taken from the continuous solution between the samples.
+ * The largest and smallest values of a run, taken from the continuous solution between the samples. Pressures are those at the
+ * tank's drain cock; a device higher up is under less ({@link io.github.heatswell.plant.HotWaterSystem#head}).
  *
- * @param highestPressure the highest pressure (Pa, absolute)
- * @param lowestPressure the lowest pressure (Pa, absolute)
+ * @param highestPressure the highest pressure at the tank's drain cock (Pa, absolute)
+ * @param lowestPressure the lowest pressure at the tank's drain cock (Pa, absolute)
  * @param highestTemperature the highest temperature of the hottest water (K)
  * @param mostVesselWater the most water the vessel held (m3); 0 without a vessel
  */
@@ -16,8 +17,8 @@ public record Extremes(
     /**
      * Checks that everything is there.
      *
-     * @param highestPressure the highest pressure (Pa, absolute)
-     * @param lowestPressure the lowest pressure (Pa, absolute)
+     * @param highestPressure the highest pressure at the tank's drain cock (Pa, absolute)
+     * @param lowestPressure the lowest pressure at the tank's drain cock (Pa, absolute)
      * @param highestTemperature the highest temperature of the hottest water (K)
      * @param mostVesselWater the most water the vessel held (m3); 0 without a vessel
      */

@@ -7,7 +7,11 @@ import java.util.Locale;
  * reached; the pressure and the temperature at that moment do not tell them apart where both are close.
  */
 public enum OpeningCause {
-    /** The pressure at the valve reached its set pressure. */
+    /**
+     * The pressure at the height of the valve reached its set pressure. At the tank's drain cock, where {@link Event} gives it,
+     * it is then {@link io.github.heatswell.plant.HotWaterSystem#atDrainCock more by the column of water between}: a valve 8 m up
+     * that is set to 7 bar opens at about 7.78 bar there.
+     */
     PRESSURE,
     /** The hottest water reached the temperature at which the valve opens fully. */
     TEMPERATURE,

@@ -136,7 +136,9 @@ public record RunResult(RunSummary summary, Trace trace) {
     }
 
     /**
-     * A pressure of this run as a gauge on site would show it.
+     * A pressure of this run against the air at the site. The height stays the same: for a pressure at the tank's drain cock
+     * this is what a gauge there shows. What the owner's gauge shows, at {@link HotWaterSystem#gaugeHeight() its height}, is the
+     * channel {@link Channel#GAUGE_READING}.
      *
      * @param absolute the pressure (Pa, absolute)
      * @return the pressure (Pa, gauge)

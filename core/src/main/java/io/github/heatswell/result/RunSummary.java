@@ -17,7 +17,7 @@ import java.util.stream.Stream;
  * Everything a run found except its course, sample by sample. Immutable.
  *
  * @param system what was simulated
- * @param end the time (s) the run covers, shorter than asked for if a hazard ended it
+ * @param end the time (s) the run covers, 0 or more, shorter than asked for if a hazard ended it
  * @param events what happened, in the order of time
  * @param extremes the largest and smallest values, from the continuous solution
  * @param totals what crossed the boundary
@@ -39,15 +39,19 @@ public record RunSummary(
      * Checks that everything is there and copies the events.
      *
      * @param system what was simulated
-     * @param end the time (s) the run covers, shorter than asked for if a hazard ended it
+     * @param end the time (s) the run covers, 0 or more, shorter than asked for if a hazard ended it
      * @param events what happened, in the order of time
      * @param extremes the largest and smallest values, from the continuous solution
      * @param totals what crossed the boundary
      * @param audit the check of mass and energy
      * @param numerics how the numbers were made
      * @param initially what was going on already when the run started, without an event at its beginning
+     * @throws IllegalArgumentException if the end is negative, NaN or infinite
      */
     public RunSummary {
+        if (!(end >= 0 && end < Double.POSITIVE_INFINITY)) {
+            throw new IllegalArgumentException("end: " + end + " s is outside the allowed range, 0 or more");
+        }
         Objects.requireNonNull(system, "system");
         Objects.requireNonNull(extremes, "extremes");
         Objects.requireNonNull(totals, "totals");
@@ -78,15 +82,29 @@ public record RunSummary(
     }
 
     /**
-     * When and why a relief valve opened, and when hot water opened it fully.
+     * When and why a relief valve opened, as {@link ReliefTotal#openings()} counts it: each time it left its seat.
      *
      * @param valve its name
-     * @return the events of this valve that have a cause, in the order of time
+     * @return the {@link EventKind#RELIEF_OPENED} of this valve, in the order of time
      */
     public Stream<Event> openings(String valve) {
-        Objects.requireNonNull(valve, "valve");
-        return events.stream()
-                .filter(event -> event.kind().hasCause() && event.device().equals(valve));
+        return eventsOf(valve).filter(event -> event.kind() == EventKind.RELIEF_OPENED);
+    }
+
+    /**
+     * When hot water opened a relief valve, from its seat or fully after pressure had lifted it. The second is no opening of its
+     * own.
+     *
+     * @param valve its name
+     * @return the events of this valve of which {@link Event#openedByTemperature()} holds, in the order of time
+     */
+    public Stream<Event> openedByTemperature(String valve) {
+        return eventsOf(valve).filter(Event::openedByTemperature);
+    }
+
+    private Stream<Event> eventsOf(String device) {
+        Objects.requireNonNull(device, "valve");
+        return events.stream().filter(event -> event.device().equals(device));
     }
 
     /**
@@ -144,7 +162,9 @@ public record RunSummary(
     }
 
     /**
-     * A pressure of this run as a gauge on site would show it.
+     * A pressure of this run against the air at the site. The height stays the same: for a pressure at the tank's drain cock
+     * this is what a gauge there shows. What the owner's gauge shows, at {@link HotWaterSystem#gaugeHeight() its height}, is the
+     * channel {@link Channel#GAUGE_READING}.
      *
      * @param absolute the pressure (Pa, absolute)
      * @return the pressure (Pa, gauge)

@@ -10,6 +10,7 @@ import io.github.heatswell.plant.Tank;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.RatioUnit;
+import io.github.heatswell.units.TemperatureDifferenceUnit;
 import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.VolumeUnit;
 import java.util.Optional;
@@ -49,7 +50,7 @@ final class Deviations {
     }
 
     void supplyPressure(double pascal) {
-        supply.street(described.supply().street().raisedBy(pascal));
+        supply.street(described.supply().street().raisedBy(pascal, PressureUnit.PASCAL));
     }
 
     void reducedPressure(double pascal) {
@@ -61,7 +62,7 @@ final class Deviations {
     }
 
     void supplyWater(double kelvin) {
-        supply.water(described.supply().water().warmerBy(kelvin));
+        supply.water(described.supply().water().warmerBy(kelvin, TemperatureDifferenceUnit.KELVIN));
     }
 
     void setPoint(double kelvin) {

@@ -20,7 +20,7 @@ import java.util.function.Function;
  * </ul>
  *
  * <p>From 10 000 on, digits stand in groups of three. A volume, a share or a difference of pressures too small to show is
- * called "under 0.01 L", so that a little never reads as nothing.
+ * called "under 0.01 L", or "above -0.01 L" below zero, so that a little never reads as nothing.
  *
  * @param units the unit system, or the one that comes first
  * @param symbols which characters units are written in
@@ -138,7 +138,7 @@ public record QuantityFormat(UnitSystem units, Symbols symbols, boolean both) {
      * A difference of two pressures, such as a margin.
      *
      * @param pascal the difference (Pa)
-     * @return such as {@code 0.3 bar}; {@code under 0.01 bar} if it is above zero and too small to show
+     * @return such as {@code 0.3 bar}; {@code under 0.01 bar} if it is too small to show and not zero
      * @throws IllegalArgumentException if it is NaN or infinite
      */
     public String pressureDifference(double pascal) {
@@ -149,7 +149,7 @@ public record QuantityFormat(UnitSystem units, Symbols symbols, boolean both) {
      * Tells whether a difference of two pressures shows in the unit system that comes first.
      *
      * @param pascal the difference (Pa)
-     * @return true if it does not read as zero
+     * @return true if it rounds to something else than zero
      * @throws IllegalArgumentException if it is NaN or infinite
      */
     public boolean shows(double pascal) {
@@ -183,7 +183,7 @@ public record QuantityFormat(UnitSystem units, Symbols symbols, boolean both) {
      * A volume.
      *
      * @param cubicMetres the volume (m3)
-     * @return such as {@code 3.15 L}; {@code under 0.01 L} if it is above zero and too small to show
+     * @return such as {@code 3.15 L}; {@code under 0.01 L} if it is too small to show and not zero
      * @throws IllegalArgumentException if it is NaN or infinite
      */
     public String volume(double cubicMetres) {
@@ -194,7 +194,7 @@ public record QuantityFormat(UnitSystem units, Symbols symbols, boolean both) {
      * A volume as water bills have it.
      *
      * @param cubicMetres the volume (m3)
-     * @return such as {@code 1.24 m3} or {@code 328 gal}; {@code under 0.01 m3} if it is above zero and too small to show
+     * @return such as {@code 1.24 m3} or {@code 328 gal}; {@code under 0.01 m3} if it is too small to show and not zero
      * @throws IllegalArgumentException if it is NaN or infinite
      */
     public String largeVolume(double cubicMetres) {
@@ -297,7 +297,7 @@ public record QuantityFormat(UnitSystem units, Symbols symbols, boolean both) {
      * A share of a whole.
      *
      * @param share the share (-)
-     * @return such as {@code 60 %}, {@code 3.5 %} or {@code 0.35 %}; {@code under 0.01 %} if it is above zero and too small to show
+     * @return such as {@code 60 %}, {@code 3.5 %} or {@code 0.35 %}; {@code under 0.01 %} if it is too small to show and not zero
      * @throws IllegalArgumentException if it is NaN or infinite
      */
     public String share(double share) {
@@ -356,9 +356,11 @@ public record QuantityFormat(UnitSystem units, Symbols symbols, boolean both) {
     /** A number that never reads as nothing while it is something. */
     private String small(BigDecimal exact, int decimals, int significant) {
         BigDecimal rounded = Decimals.rounded(exact, decimals, significant);
-        return exact.signum() > 0 && rounded.signum() == 0
-                ? "under" + space() + BigDecimal.ONE.movePointLeft(decimals).toPlainString()
-                : digits(rounded);
+        if (exact.signum() == 0 || rounded.signum() != 0) {
+            return digits(rounded);
+        }
+        String least = BigDecimal.ONE.movePointLeft(decimals).toPlainString();
+        return exact.signum() > 0 ? "under" + space() + least : "above" + space() + "-" + least;
     }
 
     private String digits(BigDecimal rounded) {

@@ -1,5 +1,7 @@
 package io.github.heatswell.draw;
 
+import static io.github.heatswell.units.EnergyUnit.KILOWATT_HOUR;
+import static io.github.heatswell.units.EnergyUnit.MEGAJOULE;
 import static io.github.heatswell.units.FlowUnit.LITRE_PER_MINUTE;
 import static io.github.heatswell.units.TemperatureUnit.CELSIUS;
 import static io.github.heatswell.units.VolumeUnit.LITRE;
@@ -21,7 +23,7 @@ class DrawTest {
         assertEquals(10e-3, bucket.volume().orElseThrow(), 1e-18); // rounding
         assertTrue(bucket.heat().isEmpty());
         assertTrue(bucket.mixedTemperature().isEmpty());
-        Draw bath = Draw.ofHeat(3600, 5e6, 5, LITRE_PER_MINUTE);
+        Draw bath = Draw.ofHeat(3600, 5, MEGAJOULE, 5, LITRE_PER_MINUTE);
         assertEquals(5e6, bath.heat().orElseThrow());
         assertTrue(bath.volume().isEmpty());
         assertTrue(bath.mixedTemperature().isEmpty());
@@ -32,7 +34,8 @@ class DrawTest {
     void limitsThemselvesAreAllowed() {
         assertEquals(293.15, mixed(20).mixedTemperature().orElseThrow(), 1e-12); // rounding
         assertEquals(368.15, mixed(95).mixedTemperature().orElseThrow(), 1e-12); // rounding
-        assertEquals(200e-3 / 60, Draw.ofHeat(0, 1e6, 200, LITRE_PER_MINUTE).flow(), 1e-15); // rounding
+        assertEquals(
+                200e-3 / 60, Draw.ofHeat(0, 1, MEGAJOULE, 200, LITRE_PER_MINUTE).flow(), 1e-15); // rounding
         Draw nearlyADay = Draw.ofVolume(0, 1439, LITRE, 1, LITRE_PER_MINUTE);
         assertEquals(1, DrawProfile.of("mine", List.of(nearlyADay)).draws().size());
     }
@@ -41,9 +44,9 @@ class DrawTest {
     void whatIsBeyondTheLimitsIsRefused() {
         refused("mixed: ", () -> mixed(19.999));
         refused("mixed: ", () -> mixed(95.001));
-        refused("flow: ", () -> Draw.ofHeat(0, 1e6, 200.001, LITRE_PER_MINUTE));
-        refused("flow: ", () -> Draw.ofHeat(0, 1e6, 0, LITRE_PER_MINUTE));
-        refused("energy: ", () -> Draw.ofHeat(0, 1e10, 5, LITRE_PER_MINUTE));
+        refused("flow: ", () -> Draw.ofHeat(0, 1, MEGAJOULE, 200.001, LITRE_PER_MINUTE));
+        refused("flow: ", () -> Draw.ofHeat(0, 1, MEGAJOULE, 0, LITRE_PER_MINUTE));
+        refused("energy: ", () -> Draw.ofHeat(0, 2778, KILOWATT_HOUR, 5, LITRE_PER_MINUTE));
         refused("volume: ", () -> Draw.ofVolume(0, 86_400, LITRE, 60, LITRE_PER_MINUTE)); // a whole day, to the second
         refused("volume: ", () -> Draw.ofVolume(0, 30_000, LITRE, 20, LITRE_PER_MINUTE)); // 25 hours
     }
@@ -71,7 +74,7 @@ class DrawTest {
     }
 
     private static Draw mixed(double celsius) {
-        return Draw.ofHeat(0, 1e6, 5, LITRE_PER_MINUTE).mixedTo(celsius, CELSIUS);
+        return Draw.ofHeat(0, 1, MEGAJOULE, 5, LITRE_PER_MINUTE).mixedTo(celsius, CELSIUS);
     }
 
     private static void refused(String start, Executable call) {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.units.EnergyUnit;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.VolumeUnit;
@@ -80,7 +81,9 @@ class StandardProfilesTest {
         assertThrows(IllegalArgumentException.class, () -> DrawProfile.of("mine", List.of(next, next)));
         assertEquals(
                 2,
-                DrawProfile.of("mine", List.of(next, Draw.ofHeat(0, 1e6, 3, FlowUnit.LITRE_PER_MINUTE)))
+                DrawProfile.of(
+                                "mine",
+                                List.of(next, Draw.ofHeat(0, 1, EnergyUnit.MEGAJOULE, 3, FlowUnit.LITRE_PER_MINUTE)))
                         .draws()
                         .size());
     }
@@ -91,7 +94,9 @@ class StandardProfilesTest {
         assertThrows(
                 IllegalArgumentException.class,
                 () -> Draw.ofVolume(time, 1, VolumeUnit.LITRE, 1, FlowUnit.LITRE_PER_MINUTE));
-        assertThrows(IllegalArgumentException.class, () -> Draw.ofHeat(time, 1e6, 1, FlowUnit.LITRE_PER_MINUTE));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> Draw.ofHeat(time, 1, EnergyUnit.MEGAJOULE, 1, FlowUnit.LITRE_PER_MINUTE));
     }
 
     @ParameterizedTest
@@ -103,9 +108,12 @@ class StandardProfilesTest {
         assertThrows(
                 IllegalArgumentException.class,
                 () -> Draw.ofVolume(0, 1, VolumeUnit.LITRE, amount, FlowUnit.LITRE_PER_MINUTE));
-        assertThrows(IllegalArgumentException.class, () -> Draw.ofHeat(0, amount, 1, FlowUnit.LITRE_PER_MINUTE));
         assertThrows(
                 IllegalArgumentException.class,
-                () -> Draw.ofHeat(0, 1e6, 1, FlowUnit.LITRE_PER_MINUTE).mixedTo(amount, TemperatureUnit.CELSIUS));
+                () -> Draw.ofHeat(0, amount, EnergyUnit.JOULE, 1, FlowUnit.LITRE_PER_MINUTE));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> Draw.ofHeat(0, 1, EnergyUnit.MEGAJOULE, 1, FlowUnit.LITRE_PER_MINUTE)
+                        .mixedTo(amount, TemperatureUnit.CELSIUS));
     }
 }

@@ -19,8 +19,10 @@ import io.github.heatswell.outlook.Outlook;
 import io.github.heatswell.plant.ExpansionVessel;
 import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.plant.Leak;
+import io.github.heatswell.plant.Material;
 import io.github.heatswell.plant.Outage;
 import io.github.heatswell.plant.ReliefValve;
+import io.github.heatswell.plant.StreetPressure;
 import io.github.heatswell.plant.Supply;
 import io.github.heatswell.plant.SupplyTemperature;
 import io.github.heatswell.plant.Tank;
@@ -36,8 +38,10 @@ import io.github.heatswell.study.Study;
 import io.github.heatswell.study.StudyResult;
 import io.github.heatswell.study.UncertainHouse;
 import io.github.heatswell.study.UsualUncertainty;
+import io.github.heatswell.units.EnergyUnit;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.TemperatureDifferenceUnit;
 import io.github.heatswell.verification.CheckProcedure;
 import io.github.heatswell.verification.PressureGauge;
 import io.github.heatswell.verification.UncertainCheck;
@@ -100,13 +104,32 @@ class MisuseTest {
                 missing(() -> ReliefValve.builder().name(null), "name"),
                 missing(() -> Leak.of(1, FlowUnit.LITRE_PER_MINUTE, null), "at"),
                 refused(
-                        () -> SupplyTemperature.constant(10, CELSIUS).warmerBy(Double.NaN),
+                        () -> SupplyTemperature.constant(10, CELSIUS)
+                                .warmerBy(Double.NaN, TemperatureDifferenceUnit.KELVIN),
                         "water: NaN K is not a finite difference"),
                 refused(
                         () -> new Outage(60, 30),
                         "shut-off: from 60.0 s to 30.0 s does not run forward from the start of the run"),
                 missing(() -> Draw.ofVolume(0, 10, null, 5, FlowUnit.LITRE_PER_MINUTE), "volume: its unit"),
-                missing(() -> Draw.ofHeat(0, 1e6, 5, null), "flow: its unit"),
+                missing(() -> Draw.ofHeat(0, 1, EnergyUnit.MEGAJOULE, 5, null), "flow: its unit"),
+                refused(
+                        () -> Draw.ofVolume(0, -1, LITRE, 5, FlowUnit.LITRE_PER_MINUTE),
+                        "volume: -1 L is outside the allowed range, above 0 and drawn within a day"),
+                missing(
+                        () -> StreetPressure.constant(Pressure.gauge(4, BAR)).raisedBy(3, null),
+                        "difference: its unit"),
+                refused(
+                        () -> new Material("x", Double.NaN, 0.3, 12e-6),
+                        "youngsModulus: NaN Pa is outside the allowed range, above 0 and finite"),
+                refused(
+                        () -> new Material("x", 1e9, 0.6, 12e-6),
+                        "poissonRatio: 0.6 is outside the allowed range, 0 to 0.5"),
+                refused(
+                        () -> new Material("x", 1e9, 0.3, 1),
+                        "linearExpansion: 1.0 1/K is outside the allowed range, 0 to less than 0.01 1/K"),
+                refused(
+                        () -> ReliefValve.builder().name("T&P\u0007"),
+                        "name: must have 1 to 60 characters that show and not be blank"),
                 missing(() -> DrawProfile.of("mine", Arrays.asList((Draw) null)), "draws: one of them"),
                 refused(
                         () -> GibbsPolynomialWater.instance().density(60, 5e5),

@@ -11,6 +11,7 @@ import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.PowerUnit;
 import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.RatioUnit;
 import io.github.heatswell.units.TemperatureDifferenceUnit;
 import io.github.heatswell.units.TemperatureUnit;
@@ -227,11 +228,16 @@ class ChangedPartsTest {
 
         for (double time : new double[] {0, 20_000, 43_200, 70_000}) {
             assertEquals(
-                    street.absolute(time, 1e5) + 0.3e5, street.raisedBy(0.3e5).absolute(time, 1e5), 1e-6); // rounding
+                    street.absolute(time, 1e5) + 0.3e5,
+                    street.raisedBy(0.3, PressureUnit.BAR).absolute(time, 1e5),
+                    1e-6); // rounding
         }
-        assertThrows(IllegalArgumentException.class, () -> street.raisedBy(-5e5));
-        assertEquals(seasonal.on(200) + 2, seasonal.warmerBy(2).on(200), 1e-9); // rounding
-        assertEquals(273.15, cold.warmerBy(-5).on(1));
-        assertEquals(313.15, cold.warmerBy(50).on(1));
+        assertThrows(IllegalArgumentException.class, () -> street.raisedBy(-5, PressureUnit.BAR));
+        assertEquals(
+                seasonal.on(200) + 2,
+                seasonal.warmerBy(2, TemperatureDifferenceUnit.KELVIN).on(200),
+                1e-9); // rounding
+        assertEquals(273.15, cold.warmerBy(-5, TemperatureDifferenceUnit.KELVIN).on(1));
+        assertEquals(313.15, cold.warmerBy(50, TemperatureDifferenceUnit.KELVIN).on(1));
     }
 }

@@ -29,6 +29,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -254,6 +255,57 @@ class ResultTest {
         assertTrue(openings.get(0).openedByPressure() && !openings.get(0).openedByTemperature());
         assertTrue(openings.get(1).openedByTemperature() && !openings.get(1).openedByPressure());
         assertEquals(0, summary.openings("tank").count());
+    }
+
+    /** Opened fully while it is open, a valve has not opened twice. */
+    @Test
+    void openedFullyIsNoOpening() {
+        RunSummary known = summary(EventKind.TEST_PRESSURE_REACHED);
+        List<Event> events = List.of(
+                new Event(10, EventKind.RELIEF_OPENED, "a", 8e5, 350, Optional.of(OpeningCause.PRESSURE)),
+                new Event(20, EventKind.RELIEF_OPENED_FULLY, "a", 8e5, 372, Optional.of(OpeningCause.TEMPERATURE)),
+                new Event(30, EventKind.RELIEF_RESEATED, "a", 7e5, 360),
+                new Event(40, EventKind.RELIEF_OPENED, "a", 7e5, 372, Optional.of(OpeningCause.TEMPERATURE)));
+        RunSummary summary = new RunSummary(
+                known.system(),
+                60,
+                events,
+                known.extremes(),
+                known.totals(),
+                known.audit(),
+                known.numerics(),
+                Set.of());
+        assertEquals(List.of(10.0, 40.0), summary.openings("a").map(Event::time).toList());
+        assertEquals(
+                List.of(20.0, 40.0),
+                summary.openedByTemperature("a").map(Event::time).toList());
+        assertEquals(0, summary.openedByTemperature("b").count());
+    }
+
+    @Test
+    void numbersOfEventsAndRunsAreInTheirRanges() {
+        for (double wrong : new double[] {Double.NaN, Double.POSITIVE_INFINITY, -1}) {
+            refused("time: ", () -> new Event(wrong, EventKind.HEATER_ON, "", 5e5, 300));
+            refused("pressureAbsolute: ", () -> new Event(1, EventKind.HEATER_ON, "", wrong, 300));
+            refused("waterTemperature: ", () -> new Event(1, EventKind.HEATER_ON, "", 5e5, wrong));
+            RunSummary known = summary(EventKind.TEST_PRESSURE_REACHED);
+            refused(
+                    "end: ",
+                    () -> new RunSummary(
+                            known.system(),
+                            wrong,
+                            List.of(),
+                            known.extremes(),
+                            known.totals(),
+                            known.audit(),
+                            known.numerics(),
+                            Set.of()));
+        }
+    }
+
+    private static void refused(String start, Executable mistake) {
+        String message = assertThrows(IllegalArgumentException.class, mistake).getMessage();
+        assertTrue(message.startsWith(start) && message.contains("allowed range"), message);
     }
 
     @Test

@@ -10,6 +10,7 @@ import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.plant.Supply;
 import io.github.heatswell.plant.TrappedAir;
 import io.github.heatswell.units.ConductanceUnit;
+import io.github.heatswell.units.EnergyUnit;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.PowerUnit;
 import io.github.heatswell.units.TemperatureUnit;
@@ -97,7 +98,11 @@ final class Doubled {
                         flow,
                         FlowUnit.CUBIC_METRE_PER_SECOND)
                 : Draw.ofHeat(
-                        draw.timeOfDay(), FACTOR * draw.heat().getAsDouble(), flow, FlowUnit.CUBIC_METRE_PER_SECOND);
+                        draw.timeOfDay(),
+                        FACTOR * draw.heat().getAsDouble(),
+                        EnergyUnit.JOULE,
+                        flow,
+                        FlowUnit.CUBIC_METRE_PER_SECOND);
         return draw.mixedTemperature().isPresent()
                 ? doubled.mixedTo(draw.mixedTemperature().getAsDouble(), TemperatureUnit.KELVIN)
                 : doubled;

@@ -23,6 +23,7 @@ import io.github.heatswell.result.Regime;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Trace;
 import io.github.heatswell.units.DurationUnit;
+import io.github.heatswell.units.EnergyUnit;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.TemperatureDifferenceUnit;
@@ -247,7 +248,7 @@ class FeedTest {
     /** One tap: who opens it a second time, closes it first, if it was still open for want of hot water. */
     @Test
     void aDrawThatWaitsForItsHeatEndsWithTheNext() {
-        Draw bath = Draw.ofHeat(600, 300e6, 4, FlowUnit.LITRE_PER_MINUTE);
+        Draw bath = Draw.ofHeat(600, 300, EnergyUnit.MEGAJOULE, 4, FlowUnit.LITRE_PER_MINUTE);
         Draw basin = Draw.ofVolume(1500, 6, VolumeUnit.LITRE, 2, FlowUnit.LITRE_PER_MINUTE);
         HotWaterSystem.Builder house = Systems.lodge()
                 .start(Start.builder().water(57, TemperatureUnit.CELSIUS).build())

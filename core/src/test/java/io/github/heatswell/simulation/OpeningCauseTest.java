@@ -118,7 +118,10 @@ class OpeningCauseTest {
                         .addReliefValve(valve().build())
                         .build(),
                 24);
-        List<Event> openings = result.summary().openings("T&P valve").limit(2).toList();
+        List<Event> openings = result.events().stream()
+                .filter(event -> event.cause().isPresent())
+                .limit(2)
+                .toList();
         assertEquals(EventKind.RELIEF_OPENED, openings.get(0).kind());
         assertEquals(Optional.of(OpeningCause.PRESSURE), openings.get(0).cause());
         assertEquals(EventKind.RELIEF_OPENED_FULLY, openings.get(1).kind());
@@ -128,10 +131,10 @@ class OpeningCauseTest {
         double flow = result.trace().value(Channel.RELIEF_FLOW, after);
         assertTrue(flow > 10e-3 / 60, "from then on it passes all it can: " + flow);
         assertTrue(foundByHeat(result));
-        long opened = result.events().stream()
-                .filter(event -> event.kind() == EventKind.RELIEF_OPENED)
-                .count();
-        assertEquals(opened, result.totals().relief().get(0).openings(), "opening fully is no second opening");
+        assertEquals(
+                result.summary().openings("T&P valve").count(),
+                result.totals().relief().get(0).openings(),
+                "opening fully is no second opening");
     }
 
     /** A run that starts beyond both limits. */

@@ -22,6 +22,7 @@ import io.github.heatswell.plant.Tank;
 import io.github.heatswell.plant.TrappedAir;
 import io.github.heatswell.units.ConductanceUnit;
 import io.github.heatswell.units.DurationUnit;
+import io.github.heatswell.units.EnergyUnit;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.PowerUnit;
@@ -272,7 +273,12 @@ public final class RandomHouses {
             Draw draw = chance(0.5)
                     ? Draw.ofVolume(
                             hour * 3600.0, between(1, 60), VolumeUnit.LITRE, between(2, 20), FlowUnit.LITRE_PER_MINUTE)
-                    : Draw.ofHeat(hour * 3600.0, between(0.1, 3) * 3.6e6, between(2, 20), FlowUnit.LITRE_PER_MINUTE);
+                    : Draw.ofHeat(
+                            hour * 3600.0,
+                            between(0.1, 3),
+                            EnergyUnit.KILOWATT_HOUR,
+                            between(2, 20),
+                            FlowUnit.LITRE_PER_MINUTE);
             own.add(chance(0.5) ? draw.mixedTo(between(20, 55), TemperatureUnit.CELSIUS) : draw);
         }
         return DrawProfile.of("own", own);

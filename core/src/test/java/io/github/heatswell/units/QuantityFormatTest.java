@@ -71,7 +71,7 @@ class QuantityFormatTest {
     @ParameterizedTest
     @CsvSource({
         "0, 0 L",
-        "-0.004, 0 L",
+        "-0.004, above -0.01 L",
         "-0.005, -0.01 L",
         "0.0049, under 0.01 L",
         "0.005, 0.01 L",
@@ -152,7 +152,7 @@ class QuantityFormatTest {
     @ParameterizedTest
     @CsvSource({
         "0, 0 %",
-        "-0.00004, 0 %",
+        "-0.00004, above -0.01 %",
         "0.00004, under 0.01 %",
         "0.00005, 0.01 %",
         "0.0035, 0.35 %",
@@ -208,7 +208,10 @@ class QuantityFormatTest {
         assertEquals("0.01 bar", SI.pressureDifference(500));
         assertEquals("under 0.1 psi", US.pressureDifference(300));
         assertEquals("0 bar", SI.pressureDifference(0));
-        assertEquals("0 bar", SI.pressureDifference(-499));
+        assertEquals("0 bar", SI.pressureDifference(-0.0));
+        assertEquals("-0.01 bar", SI.pressureDifference(-500));
+        assertEquals("above -0.01 m3", SI.largeVolume(-1e-9));
+        assertEquals("above -0.01 bar", SI.pressureDifference(-499));
         assertFalse(SI.shows(499));
         assertTrue(SI.shows(-500));
         assertFalse(US.shows(300));

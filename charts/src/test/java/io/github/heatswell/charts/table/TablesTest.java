@@ -117,6 +117,14 @@ class TablesTest {
         assertEquals("'" + text, PlainCell.of(text));
     }
 
+    /** A bell, an escape, the end of a text in C, and one of the second set of controls. */
+    @Test
+    void showsControlCharactersAsTheirCodes() {
+        assertEquals(
+                "a[U+0007]b[U+001B][31m[U+0000][U+0085]",
+                PlainCell.of("a" + (char) 7 + "b" + (char) 0x1b + "[31m" + (char) 0 + (char) 0x85));
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"", "lid", "a=b", "7 bar - lid", "'quoted"})
     void leavesOtherTextAlone(String text) {

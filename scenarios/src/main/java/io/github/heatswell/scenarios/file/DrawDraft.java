@@ -36,11 +36,11 @@ final class DrawDraft {
     }
 
     void flow(double value, FlowUnit unit) {
-        flow = Draw.ofHeat(0, 1, value, unit).flow();
+        flow = Draw.ofHeat(0, 1, EnergyUnit.JOULE, value, unit).flow();
     }
 
     void mixed(double value, TemperatureUnit unit) {
-        Draw any = Draw.ofHeat(0, 1, LARGEST_FLOW, FlowUnit.LITRE_PER_MINUTE);
+        Draw any = Draw.ofHeat(0, 1, EnergyUnit.JOULE, LARGEST_FLOW, FlowUnit.LITRE_PER_MINUTE);
         mixed = any.mixedTo(value, unit).mixedTemperature().orElseThrow();
     }
 
@@ -55,7 +55,7 @@ final class DrawDraft {
             throw new DraftException("volume", "takes longer than a day at this flow");
         }
         Draw draw = heat > 0
-                ? Draw.ofHeat(at, heat, flow, FlowUnit.CUBIC_METRE_PER_SECOND)
+                ? Draw.ofHeat(at, heat, EnergyUnit.JOULE, flow, FlowUnit.CUBIC_METRE_PER_SECOND)
                 : Draw.ofVolume(at, volume, VolumeUnit.CUBIC_METRE, flow, FlowUnit.CUBIC_METRE_PER_SECOND);
         return mixed > 0 ? draw.mixedTo(mixed, TemperatureUnit.KELVIN) : draw;
     }
