@@ -103,7 +103,9 @@ final class Balance {
         conditions = now;
         lastModes = null;
         if (now.draw() != null && now.draw().mixedTemperature().isPresent()) {
-            mixedDensity = water.density(now.draw().mixedTemperature().getAsDouble(), plant.coldPressure);
+            WaterState mixed = new WaterState();
+            water.evaluate(now.draw().mixedTemperature().getAsDouble(), plant.coldPressure, mixed);
+            mixedDensity = mixed.density();
         }
     }
 

@@ -72,6 +72,17 @@ class MixedDrawTest {
                 20e-3 * 7 / 28, result.totals().drawn(), 0.02 * 5e-3); // the tank cools by half a kelvin; densities
     }
 
+    /** The formulation of water states its accuracy up to 25 bar absolute; a supply just below 25 bar gauge lies above. */
+    @Test
+    void aTapMixesAtTheHighestSupply() {
+        HotWaterSystem house = Systems.lodge()
+                .tank(Systems.tank(230, Systems.steel(500, 4), 2, 12.5))
+                .supply(Systems.supply(Supply.Arrangement.DIRECT, Pressure.gauge(24.5, PressureUnit.BAR), 12))
+                .draws(DrawProfile.of("one tap", List.of(TAP.mixedTo(40, TemperatureUnit.CELSIUS))))
+                .build();
+        assertTrue(Simulation.of(house, Duration.ofMinutes(20)).run().totals().drawn() > 0);
+    }
+
     /** A tank cooler than its feed gives all it has, and no heat. */
     @Test
     void aTankCoolerThanItsFeedDeliversNoHeat() {
