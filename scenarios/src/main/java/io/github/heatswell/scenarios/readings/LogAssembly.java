@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
 
 /** Puts the rows of a file together to a log, and notes what is strange about them. */
 final class LogAssembly {
@@ -23,10 +24,6 @@ final class LogAssembly {
     private static final int MOST_SET_BACK = 3;
 
     private static final int ORDERLY = 10;
-    /** What a gauge on a house shows at its highest (Pa); beyond, the unit may be wrong. */
-    private static final double LEAST_PEAK = 0.1e5;
-
-    private static final double MOST_PEAK = 40e5;
     private static final int GAP = 5;
     private static final double OUTLIER = 8;
 
@@ -45,8 +42,8 @@ final class LogAssembly {
         this.columns = columns;
     }
 
-    void add(List<String> row) {
-        columns.refuseSurplus(row);
+    void add(List<String> row, long line) {
+        columns.begin(row, line);
         double read = columns.hasClock() ? onTheClock(row) : columns.seconds(row);
         double gauge = columns.gauge(row);
         double temperature = columns.temperature(row);
@@ -56,6 +53,9 @@ final class LogAssembly {
             return;
         }
         double step = read - lastRead;
+        if (step < 0) {
+            columns.refuseSplitThousands(row, lastRead, lastStep);
+        }
         lastRead = read;
         if (step == 0) {
             repeated++;
@@ -104,7 +104,11 @@ final class LogAssembly {
                     (rows.count() == 1 ? "there is only 1 reading" : "there are only " + rows.count() + " readings")
                             + "; a log needs at least " + FEWEST);
         }
-        PressureLog.Builder builder = PressureLog.builder(rows.times(), rows.gauge());
+        double[] times = rows.times();
+        double[] gauge = rows.gauge();
+        double lowest = Arrays.stream(gauge).min().orElseThrow();
+        columns.refuseLostMarks(lowest, Arrays.stream(gauge).max().orElseThrow(), times[times.length - 1]);
+        PressureLog.Builder builder = PressureLog.builder(times, gauge);
         if (columns.hasTemperature()) {
             builder.temperature(rows.temperature());
         }
@@ -148,11 +152,9 @@ final class LogAssembly {
     }
 
     private static void unlikelyUnit(List<String> remarks, PressureLog log) {
-        double peak = 0;
-        for (int i = 0; i < log.count(); i++) {
-            peak = Math.max(peak, log.gauge(i));
-        }
-        if (peak < LEAST_PEAK || peak > MOST_PEAK) {
+        double peak =
+                IntStream.range(0, log.count()).mapToDouble(log::gauge).max().orElse(0);
+        if (peak < LogMarks.LEAST_PEAK || peak > LogMarks.MOST_PEAK) {
             remarks.add("the highest pressure is " + BOTH.pressure(peak) + "; is the unit of the pressure right?");
         }
     }

@@ -32,6 +32,9 @@ final class LogColumns {
     private final LogNumbers pressures;
     private final LogNumbers temperatures;
     private final List<String> remarks = new ArrayList<>();
+    private final boolean commas;
+    private SplitDecimals split;
+    private long line;
     private int unused;
     private int time = -1;
     private int pressure = -1;
@@ -50,6 +53,7 @@ final class LogColumns {
      * @throws IllegalArgumentException if the columns of time and pressure are not there
      */
     LogColumns(List<String> header, boolean commas, double atmosphere) {
+        this.commas = commas;
         names = withoutEmptyEnd(header);
         times = new LogNumbers("time", commas);
         pressures = new LogNumbers("pressure", commas);
@@ -62,6 +66,11 @@ final class LogColumns {
                     "the first line must name the columns, with a column for the time and one for"
                             + " the pressure, such as 'time_s,pressure_bar'; here it is "
                             + Printable.quote(String.join(" ", header)));
+        }
+        int next = pressure + 1;
+        if (!commas && next < names.size() && next != time && next != burner) {
+            double unit = toGauge.applyAsDouble(1) - toGauge.applyAsDouble(0);
+            split = new SplitDecimals(names.get(next), unit, next == temperature ? temperatureUnit : null);
         }
     }
 
@@ -104,17 +113,76 @@ final class LogColumns {
         return header.subList(0, length).stream().map(String::strip).toList();
     }
 
-    /** What is to be said of columns that are not used. */
+    /** What is to be said of the columns. */
     List<String> remarks() {
         List<String> all = new ArrayList<>(remarks);
         if (unused > MAX_NAMED) {
             all.add("and " + (unused - MAX_NAMED) + " more columns are not used");
         }
+        if (split != null) {
+            split.remark().ifPresent(all::add);
+        }
         return all;
     }
 
-    /** Refuses a row that has more in it than the columns that have names. */
-    void refuseSurplus(List<String> row) {
+    /** Takes notice of a new row; refuses it if it has more in it than the columns that have names. */
+    void begin(List<String> row, long at) {
+        line = at;
+        refuseSurplus(row);
+        if (split != null && !cell(row, pressure).isEmpty()) {
+            split.watch(cell(row, pressure), cell(row, pressure + 1), at);
+        }
+    }
+
+    /**
+     * Refuses a time that runs back because a comma between its thousands was taken for the end of a cell.
+     *
+     * @param before the time (s) before it
+     * @param step the step (s) before that
+     */
+    void refuseSplitThousands(List<String> row, double before, double step) {
+        String written = cell(row, time) + cell(row, time + 1);
+        if (commas
+                || hasClock()
+                || !LogMarks.SPLIT_THOUSANDS
+                        .matcher(cell(row, time) + "," + cell(row, time + 1))
+                        .matches()) {
+            return;
+        }
+        double meant = timeUnit.toSi(Double.parseDouble(written)) - before;
+        if (meant > 0 && meant < LogMarks.LONGEST_STEP * step) {
+            throw new CellException(
+                    time,
+                    "time: '" + cell(row, time) + "' follows a later time; if a comma parts the thousands, write "
+                            + written);
+        }
+    }
+
+    /**
+     * Refuses a log whose numbers show that marks of decimals or of thousands were lost or taken for something else.
+     *
+     * @param lowest the lowest pressure (Pa, gauge)
+     * @param highest the highest pressure (Pa, gauge)
+     * @param end how long the log lasts (s)
+     */
+    void refuseLostMarks(double lowest, double highest, double end) {
+        if (split != null) {
+            split.refusal().ifPresent(found -> {
+                throw new CellException(found.line(), pressure, found.message());
+            });
+        }
+        LogMarks.ofPressure(pressures, toGauge, lowest, highest).ifPresent(found -> {
+            throw new CellException(found.line(), pressure, found.message());
+        });
+        if (!hasClock()) {
+            LogMarks.ofTime(times, timeUnit).ifPresent(found -> {
+                throw new CellException(found.line(), time, found.message());
+            });
+            LogMarks.shortTime(times, end).ifPresent(remarks::add);
+        }
+    }
+
+    private void refuseSurplus(List<String> row) {
         for (int i = names.size(); i < row.size(); i++) {
             if (!row.get(i).isBlank()) {
                 throw new CellException(
@@ -198,7 +266,7 @@ final class LogColumns {
 
     /** The time (s) of a column with a unit. */
     double seconds(List<String> row) {
-        return timeUnit.toSi(read(times, row, time));
+        return timeUnit.toSi(read(times, row, time, line));
     }
 
     /** The pressure (Pa, gauge), NaN if the cell is empty. */
@@ -208,7 +276,7 @@ final class LogColumns {
                 : checked(
                         "pressure",
                         ReadingRange.LOGGED_PRESSURE,
-                        toGauge.applyAsDouble(read(pressures, row, pressure)),
+                        toGauge.applyAsDouble(read(pressures, row, pressure, line)),
                         row,
                         pressure);
     }
@@ -220,14 +288,14 @@ final class LogColumns {
                 : checked(
                         "temperature",
                         ReadingRange.LOGGED_TEMPERATURE,
-                        temperatureUnit.toSi(read(temperatures, row, temperature)),
+                        temperatureUnit.toSi(read(temperatures, row, temperature, line)),
                         row,
                         temperature);
     }
 
-    private static double read(LogNumbers numbers, List<String> row, int place) {
+    private static double read(LogNumbers numbers, List<String> row, int place, long line) {
         try {
-            return numbers.read(cell(row, place));
+            return numbers.read(cell(row, place), line);
         } catch (IllegalArgumentException wrong) {
             throw new CellException(place, wrong.getMessage());
         }

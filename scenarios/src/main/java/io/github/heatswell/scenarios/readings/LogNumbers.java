@@ -1,6 +1,7 @@
 package io.github.heatswell.scenarios.readings;
 
 import io.github.heatswell.scenarios.wording.Printable;
+import java.util.Optional;
 import java.util.regex.Pattern;
 
 /**
@@ -11,6 +12,7 @@ final class LogNumbers {
 
     private static final Pattern NUMBER = Pattern.compile("[-+]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][-+]?\\d{1,3})?");
     private static final Pattern LIKE_THOUSANDS = Pattern.compile("[1-9][.,]\\d{3}");
+    private static final Pattern THOUSANDS = Pattern.compile("\\+?[1-9]\\d{0,2}[.,]\\d{3}");
     private static final Pattern HUNDREDS = Pattern.compile("[1-9]\\d{2}");
     private static final int LONGEST = 40;
 
@@ -19,6 +21,11 @@ final class LogNumbers {
     private String before = "";
     private String pointed = "";
     private String comma = "";
+    private String whole = "";
+    private Marked marked;
+    private boolean keepsZeros;
+    private boolean decimal;
+    private long firstLine;
 
     /**
      * Begins a column.
@@ -31,7 +38,23 @@ final class LogNumbers {
         this.commas = commas;
     }
 
-    double read(String text) {
+    /**
+     * A number with a mark before its last three digits.
+     *
+     * @param text as it is written
+     * @param line where
+     */
+    record Marked(String text, long line) {
+        double thousands() {
+            return Double.parseDouble(unmarked());
+        }
+
+        String unmarked() {
+            return text.replaceAll("[.,]", "");
+        }
+    }
+
+    double read(String text, long line) {
         String plain = commas ? text.replace(',', '.') : text;
         if (plain.length() > LONGEST
                 || !NUMBER.matcher(plain).matches()
@@ -40,6 +63,8 @@ final class LogNumbers {
         }
         refuseBothMarks(text);
         refuseThousands(text);
+        firstLine = firstLine == 0 ? line : firstLine;
+        notice(text, line);
         before = text;
         return Double.parseDouble(plain);
     }
@@ -73,6 +98,35 @@ final class LogNumbers {
                     + "' parts thousands, write " + marked.replaceAll("[.,]", "")
                     + ", and if not, write all readings with the same number of decimals");
         }
+    }
+
+    private void notice(String text, long line) {
+        if (text.indexOf('.') < 0 && text.indexOf(',') < 0) {
+            whole = whole.isEmpty() ? text : whole;
+        } else if (THOUSANDS.matcher(text).matches()) {
+            keepsZeros |= text.endsWith("0");
+            marked = marked == null ? new Marked(text, line) : marked;
+        } else {
+            decimal = true;
+        }
+    }
+
+    /** Where the first number stands. */
+    long firstLine() {
+        return firstLine;
+    }
+
+    /** The first number whose mark may part thousands; nothing if the mark of another is sure to be that of decimals. */
+    Optional<Marked> doubtful() {
+        return decimal ? Optional.empty() : Optional.ofNullable(marked);
+    }
+
+    /**
+     * A number without a mark, where others have three digits behind theirs and keep the zeros at the end; nothing if there is none.
+     * No program writes decimals like that, but every one writes thousands so.
+     */
+    Optional<String> uneven() {
+        return keepsZeros && !whole.isEmpty() ? Optional.of(whole) : Optional.empty();
     }
 
     private static boolean jumps(String hundreds, String thousands) {

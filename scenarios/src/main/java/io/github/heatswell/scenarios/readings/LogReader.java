@@ -98,12 +98,12 @@ public final class LogReader {
             for (var row = rows.next(); row.isPresent(); row = rows.next()) {
                 read = rows.line();
                 if (!isEmpty(row.get())) {
-                    assembly.add(row.get());
+                    assembly.add(row.get(), read);
                 }
             }
             return assembly.finished();
         } catch (CellException wrong) {
-            throw fault(places.cell(rows.line(), wrong.cell()), wrong.getMessage());
+            throw fault(places.cell(wrong.line(rows.line()), wrong.cell()), wrong.getMessage());
         } catch (IllegalArgumentException wrong) {
             throw fault(rows.line(), wrong.getMessage());
         } catch (CharacterCodingException wrong) {

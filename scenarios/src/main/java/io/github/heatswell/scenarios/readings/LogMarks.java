@@ -1,0 +1,94 @@
+package io.github.heatswell.scenarios.readings;
+
+import io.github.heatswell.units.QuantityFormat;
+import io.github.heatswell.units.Unit;
+import io.github.heatswell.units.UnitSystem;
+import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
+import java.util.regex.Pattern;
+
+/**
+ * What the numbers of a whole log say about the marks in them. A spreadsheet of another country takes the mark of the decimals for
+ * that of thousands, and the other way round; every number is then a thousand times too large or too small.
+ */
+final class LogMarks {
+
+    /** What a gauge on a house shows at its highest (Pa); beyond, the unit may be wrong. */
+    static final double LEAST_PEAK = 0.1e5;
+
+    static final double MOST_PEAK = 40e5;
+
+    /** A time whose thousands a comma has cut off, and what was cut off. */
+    static final Pattern SPLIT_THOUSANDS = Pattern.compile("[1-9]\\d{0,2},\\d{3}");
+
+    /** So many times the step before, at most, a step is when the thousands are put together again. */
+    static final double LONGEST_STEP = 3;
+
+    /** No relief valve on a house lets the pressure (Pa) always be as high; the same for readings on site. */
+    private static final double MAX_LOWEST = 50e5;
+
+    /** Nothing that a heater does shows in less (s). */
+    private static final double SHORT = 60;
+    /** A log's second reading comes sooner than this (s) after its first. */
+    private static final double LONG = 2 * 86_400.0;
+
+    private static final QuantityFormat BOTH =
+            QuantityFormat.ascii(UnitSystem.SI).inBoth();
+
+    private LogMarks() {}
+
+    /**
+     * What was found.
+     *
+     * @param line where
+     * @param message what, and what to write
+     */
+    record Found(long line, String message) {}
+
+    /** Whether marks in the pressures part thousands, or were lost. */
+    static Optional<Found> ofPressure(
+            LogNumbers pressures, DoubleUnaryOperator toGauge, double lowest, double highest) {
+        if (lowest > MAX_LOWEST) {
+            return Optional.of(
+                    new Found(
+                            pressures.firstLine(),
+                            "pressure: no reading is below " + BOTH.pressure(lowest)
+                                    + ", and no house has as much; is the unit right, and are the decimal points still there?"));
+        }
+        Optional<LogNumbers.Marked> doubtful =
+                pressures.doubtful().filter(marked -> Math.abs(toGauge.applyAsDouble(marked.thousands())) <= MOST_PEAK);
+        if (doubtful.isPresent() && pressures.uneven().isEmpty() && highest < LEAST_PEAK) {
+            String text = doubtful.get().text();
+            return Optional.of(new Found(
+                    doubtful.get().line(),
+                    "pressure: no reading reaches " + BOTH.pressure(LEAST_PEAK) + "; if the mark in '" + text
+                            + "' parts thousands, write " + doubtful.get().unmarked()
+                            + ", and if not, write all readings with one decimal"));
+        }
+        return doubtful.flatMap(marked -> uneven("pressure", pressures, marked));
+    }
+
+    /** Whether marks in the times part thousands. */
+    static Optional<Found> ofTime(LogNumbers times, Unit unit) {
+        return times.doubtful()
+                .filter(marked -> unit.toSi(marked.thousands()) <= LONG)
+                .flatMap(marked -> uneven("time", times, marked));
+    }
+
+    /** What is to be said of a log so short that its marks may part thousands. */
+    static Optional<String> shortTime(LogNumbers times, double end) {
+        return times.doubtful()
+                .filter(marked -> end < SHORT)
+                .map(marked -> "the readings span only " + BOTH.time(end) + "; if the mark in the time '"
+                        + marked.text() + "' parts thousands, write " + marked.unmarked());
+    }
+
+    private static Optional<Found> uneven(String field, LogNumbers numbers, LogNumbers.Marked marked) {
+        return numbers.uneven()
+                .map(whole -> new Found(
+                        marked.line(),
+                        field + ": '" + marked.text() + "' has a mark and '" + whole + "' has none; if the mark parts"
+                                + " thousands, write " + marked.unmarked()
+                                + ", and if not, write all readings with the same number of decimals"));
+    }
+}
