@@ -84,7 +84,7 @@ final class ClosingLessons {
                         "rho_cold",
                         "weight of a litre of cold water, in kilograms"))
                 .tryIt(TryIt.of(
-                        "ferry-cottage",
+                        0,
                         "A check valve lets water in, but not back. With one in the feed the relief valve opens.",
                         Look::opened,
                         "supply.arrangement=check-valve"))
@@ -193,7 +193,7 @@ final class ClosingLessons {
                         "p_reseat",
                         "pressure at which the valve shuts again, in bar"))
                 .tryIt(TryIt.of(
-                        "ferry-cottage",
+                        1,
                         "A backflow preventer is, for this, another check valve: the relief valve opens just the same.",
                         Look::opened,
                         "supply.arrangement=backflow-preventer"))
@@ -205,8 +205,9 @@ final class ClosingLessons {
                                 run -> Look.opened(run.result(1)) && !Look.opened(run.result(0))))
                 .sources(
                         Sources.EXPANSION_CODE, Sources.NOT_BY_RELIEF, Sources.WATER, Sources.TANK_WALL, Sources.HOUSES)
-                .caution(Cautions.NEVER_PLUG)
-                .caution("Do not take out a check valve to stop a drip. It protects the drinking water of others.")
+                .caution(Cautions.LOOK_ONLY)
+                .cautionAfter(Cautions.NEVER_PLUG)
+                .cautionAfter("Do not take out a check valve to stop a drip. It protects the drinking water of others.")
                 .expect("The open house stays dry.", run -> !Look.opened(run.result(0)))
                 .expect("The closed house reaches the set pressure.", run -> Look.opened(run.result(1)))
                 .expect(

@@ -27,6 +27,7 @@ public final class Lesson {
     private final Claim checkAnswer;
     private final List<Source> sources;
     private final List<String> cautions;
+    private final List<String> cautionsAfter;
     private final List<Expectation> expected;
     private final Optional<LessonSlider> slider;
     private final List<WorksheetRow> worksheet;
@@ -48,6 +49,8 @@ public final class Lesson {
         checkAnswer = Objects.requireNonNull(from.checkAnswer, "checkAnswer");
         sources = List.copyOf(from.sources);
         cautions = List.copyOf(Texts.require("the cautions", from.cautions, 0, Integer.MAX_VALUE));
+        cautionsAfter =
+                List.copyOf(Texts.require("the cautions beside the outcome", from.cautionsAfter, 0, Integer.MAX_VALUE));
         expected = List.copyOf(from.expected);
         slider = Optional.ofNullable(from.slider);
         worksheet = List.copyOf(from.worksheet);
@@ -60,6 +63,10 @@ public final class Lesson {
         Texts.requireCount("the cases", cases.size(), 1, 4);
         Texts.requireCount("the sources", sources.size(), 1, Integer.MAX_VALUE);
         Texts.requireCount("the expectations", expected.size(), 1, Integer.MAX_VALUE);
+        if (tryIt.caseIndex() < 0 || tryIt.caseIndex() >= cases.size()) {
+            throw new IllegalArgumentException("what to try changes case " + tryIt.caseIndex() + ", but there are only "
+                    + cases.size() + ", counted from 0");
+        }
         slider.ifPresent(moved -> {
             if (moved.caseIndex() < 0 || moved.caseIndex() >= cases.size()) {
                 throw new IllegalArgumentException("the slider moves case " + moved.caseIndex()
@@ -209,6 +216,15 @@ public final class Lesson {
      */
     public List<String> cautions() {
         return cautions;
+    }
+
+    /**
+     * The cautions that would tell the outcome of the prediction, to be shown with it.
+     *
+     * @return the cautions, in their order; none is shown before the prediction
+     */
+    public List<String> cautionsAfter() {
+        return cautionsAfter;
     }
 
     /**

@@ -18,6 +18,7 @@ public final class LessonBuilder {
     final String title;
     final List<Source> sources = new ArrayList<>();
     final List<String> cautions = new ArrayList<>();
+    final List<String> cautionsAfter = new ArrayList<>();
     final List<Expectation> expected = new ArrayList<>();
     final List<WorksheetRow> worksheet = new ArrayList<>();
     String question;
@@ -160,6 +161,18 @@ public final class LessonBuilder {
      */
     public LessonBuilder caution(String text) {
         cautions.add(text);
+        return this;
+    }
+
+    /**
+     * A caution that would tell the outcome, and so is shown with it; may be called again. What is shown before must still
+     * be caution enough.
+     *
+     * @param text the caution
+     * @return this builder
+     */
+    public LessonBuilder cautionAfter(String text) {
+        cautionsAfter.add(text);
         return this;
     }
 

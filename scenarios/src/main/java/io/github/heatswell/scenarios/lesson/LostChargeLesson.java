@@ -86,9 +86,8 @@ final class LostChargeLesson {
                                                                 .acceptance())
                                                 < 1e-3
                                         && Look.near(Look.relieved(run.result(2)), bare(run), 0.03)),
-                        Claim.of(
-                                "The vessel is not broken: it must be checked and charged again, with the heater off and the"
-                                        + " water side empty."))
+                        Claim.of("The vessel is not broken: it must be checked and charged again, with the heater off"
+                                + " and cold, the vessel isolated and its water side drained."))
                 .formula(Formula.of(
                         "p_n = p_0 - k p_s n",
                         Sources.PERMEABILITY,
@@ -103,7 +102,7 @@ final class LostChargeLesson {
                         "n",
                         "number of years"))
                 .tryIt(TryIt.of(
-                        "orchard-lodge-vessel",
+                        0,
                         "With little gas left the relief valve opens again.",
                         Look::opened,
                         "vessel.precharge=1 bar"))

@@ -109,7 +109,7 @@ final class ReliefLessons {
                         "p_reseat",
                         "reseat pressure of the valve, in bar"))
                 .tryIt(TryIt.of(
-                        "orchard-lodge",
+                        0,
                         "A valve of half the flow still drips: it releases between three and three and a half litres.",
                         run -> Look.relieved(run) > 3e-3 && Look.relieved(run) < 3.5e-3,
                         "relief[0].full-flow=10 L/min"))
@@ -150,10 +150,20 @@ final class ReliefLessons {
                         run -> run.result(0).hazard().isPresent() ? 0 : Look.opened(run.result(0)) ? 1 : 2,
                         Option.wrong(
                                 "Nothing.",
-                                Claim.of(
-                                        "In a tank without working relief that is so, and it bursts. This one has a valve"
-                                                + " that acts in time.",
-                                        run -> run.result(0).hazard().isEmpty() && Look.opened(run.result(0)))),
+                                Claim.computed(
+                                        run -> Statement.of(
+                                                "Without working relief that is so: the same water boils at {}, with the gauge"
+                                                        + " at {}, {} below the tank's working pressure. If such a tank gives"
+                                                        + " way, it explodes. This one has a valve that acts in time.",
+                                                Look.temperature(hottest(unrelieved(run))),
+                                                Look.gauge(boiling(run)),
+                                                Look.difference(workingPressure(run) - boiling(run))),
+                                        run -> unrelieved(run)
+                                                        .first(EventKind.VAPOUR_FORMS)
+                                                        .isPresent()
+                                                && boiling(run) < workingPressure(run)
+                                                && run.result(0).hazard().isEmpty()
+                                                && Look.opened(run.result(0)))),
                         Option.right("A valve that lets hot water out and cold in."),
                         Option.wrong(
                                 "The pressure alone.",
@@ -164,9 +174,9 @@ final class ReliefLessons {
                                                 > Look.atmosphere(run.result(0)))))
                 .compare(
                         LessonCase.bundled("thermostat stuck", "kiln-house-runaway")
-                                .showing(Channel.WATER_TOP),
+                                .showing(Channel.WATER_MEAN),
                         LessonCase.bundled("with a cut-out", "kiln-house-cut-out")
-                                .showing(Channel.WATER_TOP))
+                                .showing(Channel.WATER_MEAN))
                 .notice(
                         Claim.computed(
                                 run -> Statement.of(
@@ -200,19 +210,19 @@ final class ReliefLessons {
                                 run -> !Look.opened(run.result(1)) && hottest(run.result(1)) < hottest(run.result(0))))
                 .why(
                         Claim.of(
-                                "A T&P valve is a relief valve that minds temperature as well as pressure. T stands for"
+                                "A T&P valve is a relief valve that opens by temperature as well as by pressure. T stands for"
                                         + " temperature, P for pressure."),
                         Claim.of(
                                 "Under pressure water can be hotter than its usual boiling point and still be liquid. Let out,"
                                         + " part of it turns to steam at once. Steam needs far more room than water: that is"
-                                        + " how tanks burst.",
+                                        + " why a tank that gives way explodes.",
                                 run -> Saturation.pressureAbsolute(opensAt(run.result(0)) + 10)
                                                 > Look.atmosphere(run.result(0))
                                         && Saturation.pressureAbsolute(opensAt(run.result(0)) + 10)
                                                 < Look.supply(run.result(0)) + Look.atmosphere(run.result(0))),
                         Claim.of(
-                                "At sea level the T&P valve opens just below that point. What it lets out just fails to turn"
-                                        + " to steam. Cold water flows in behind it and cools the tank.",
+                                "At sea level the T&P valve opens just below that point. The water it lets out"
+                                        + " stays water. Cold water flows in behind it and cools the tank.",
                                 run -> Saturation.pressureAbsolute(opensAt(run.result(0))) < SEA_LEVEL
                                         && Saturation.pressureAbsolute(opensAt(run.result(0)) + 2) > SEA_LEVEL),
                         Claim.of(
@@ -232,7 +242,7 @@ final class ReliefLessons {
                         "p_air",
                         "pressure of the air, in bar from empty space"))
                 .tryIt(TryIt.of(
-                        "kiln-house-runaway",
+                        0,
                         "With a cut-out the T&P valve stays shut.",
                         run -> run.first(EventKind.CUT_OUT_TRIPPED).isPresent() && !Look.opened(run),
                         "heater.cut-out=85 degC"))
@@ -243,8 +253,9 @@ final class ReliefLessons {
                                 run -> Saturation.pressureAbsolute(opensAt(run.result(0))) < SEA_LEVEL
                                         && Saturation.pressureAbsolute(opensAt(run.result(0)) + 2) > SEA_LEVEL))
                 .sources(Sources.BOILING, Sources.TP_CODE, Sources.HOUSES)
-                .caution(Cautions.TP_VALVE)
-                .caution(Cautions.NEVER_PLUG)
+                .caution(Cautions.OVERHEATED)
+                .cautionAfter(Cautions.TP_VALVE)
+                .cautionAfter(Cautions.NEVER_PLUG)
                 .expect(
                         "The T&P valve opens and the run ends without a hazard.",
                         run -> Look.opened(run.result(0))
@@ -322,6 +333,21 @@ final class ReliefLessons {
 
     private static double daily(RunResult run) {
         return Look.relieved(run) / run.end() * DAY;
+    }
+
+    /** The first house without its relief valves. */
+    private static RunResult unrelieved(LessonRun run) {
+        return Look.with(run, 0, "relief=[]");
+    }
+
+    /** The pressure at which water boils in the house without relief (Pa gauge). */
+    private static double boiling(LessonRun run) {
+        return Look.pressureAt(unrelieved(run), EventKind.VAPOUR_FORMS);
+    }
+
+    /** The working pressure of the tank (Pa gauge). */
+    private static double workingPressure(LessonRun run) {
+        return run.result(0).system().tank().workingPressure().gauge(Look.atmosphere(run.result(0)));
     }
 
     private static double opensAt(RunResult run) {

@@ -100,7 +100,7 @@ final class SteepeningLesson {
                         "C",
                         "how far the tank stretches, in 1/Pa"))
                 .tryIt(TryIt.of(
-                        "quarry-row",
+                        0,
                         "Filled lukewarm, not cold, the tank reaches the hazard within ten degrees of warming.",
                         run -> run.hazard().isPresent()
                                 && run.extremes().highestTemperature().value() - Look.cold(run) < 10,

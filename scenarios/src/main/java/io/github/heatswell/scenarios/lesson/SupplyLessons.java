@@ -28,7 +28,7 @@ final class SupplyLessons {
                                 + " vessel, charged to the supply, help?",
                         run -> {
                             double share = Look.relieved(run.result(1)) / bare(run);
-                            return share == 0 ? 0 : share < 0.6 ? 1 : 2;
+                            return share == 0 ? 0 : share < 0.6 ? 2 : 1;
                         },
                         Option.wrong(
                                 "As before: the valve stays shut.",
@@ -40,6 +40,7 @@ final class SupplyLessons {
                                                 Look.share(factor(run.result(0)))),
                                         run -> Look.opened(run.result(1))
                                                 && factor(run.result(1)) < factor(run.result(0)))),
+                        Option.right("Little: most of the water still runs out."),
                         Option.wrong(
                                 "Half: the valve releases half as much.",
                                 Claim.computed(
@@ -48,8 +49,7 @@ final class SupplyLessons {
                                                 Look.volume(bare(run)),
                                                 Look.volume(Look.relieved(run.result(1)))),
                                         run -> Look.relieved(run.result(1)) > 0.5 * bare(run)
-                                                && Look.relieved(run.result(1)) < bare(run))),
-                        Option.right("Little: most of the water still runs out."))
+                                                && Look.relieved(run.result(1)) < bare(run))))
                 .compare(
                         LessonCase.bundled("usual supply", "orchard-lodge-vessel", RESEATS),
                         LessonCase.bundled("high supply", "orchard-lodge-vessel", HIGH, CHARGED, RESEATS),
@@ -119,7 +119,7 @@ final class SupplyLessons {
                         "p_2",
                         "set pressure of the relief valve, counted from empty space"))
                 .tryIt(TryIt.of(
-                        "orchard-lodge-vessel",
+                        1,
                         "A lower supply and a precharge to match leave far more room.",
                         run -> Look.peak(run) < 4.5e5 && !Look.opened(run),
                         "supply.pressure=3 bar",
@@ -128,17 +128,24 @@ final class SupplyLessons {
                         "Supply and set pressure are close together. Will a larger vessel help?",
                         Claim.computed(
                                 run -> Statement.of(
-                                        "Yes, but it must be about " + Look.whole(timesAsLarge(run))
-                                                + " times as large here: {} in place of {}. Lowering the supply is the better"
+                                        "Yes, but it must be " + Look.number(timesAsLarge(run))
+                                                + " times as large here: {} in place of {}. Even that has no margin: the gauge"
+                                                + " climbs to {}, and the valve opens at {}. Lowering the supply is the better"
                                                 + " cure.",
-                                        Look.volume(Math.ceil(1e3 * Look.smallestDry(run, 1)) / 1e3),
-                                        Look.volume(Look.vessel(run.result(1)).volume())),
-                                run -> timesAsLarge(run) > 3 && timesAsLarge(run) < 5 && !Look.opened(run.result(0))))
+                                        Look.volume(wholeLitres(run)),
+                                        Look.volume(Look.vessel(run.result(1)).volume()),
+                                        Look.gauge(Look.peak(withWholeLitres(run))),
+                                        Look.gauge(Look.reliefSet(run.result(1)))),
+                                run -> timesAsLarge(run) > 3
+                                        && !Look.opened(withWholeLitres(run))
+                                        && Look.reliefSet(run.result(1)) - Look.peak(withWholeLitres(run)) < 3e4
+                                        && !Look.opened(run.result(0))))
                 .sources(Sources.HANDBOOK, Sources.BOYLE, Sources.HOUSES)
-                .caution(
+                .caution(Cautions.LOOK_ONLY)
+                .caution(Cautions.GAS_VALVE)
+                .cautionAfter(
                         "Never raise the set pressure of a relief valve, and never fit one of a higher set pressure to stop"
                                 + " a drip.")
-                .caution(Cautions.GAS_VALVE)
                 .slider(new LessonSlider(
                         1,
                         "Pressure of the supply; the precharge follows it",
@@ -255,7 +262,7 @@ final class SupplyLessons {
                         "dp_bypass",
                         "the little more that opens the bypass"))
                 .tryIt(TryIt.of(
-                        "tannery-yard-bypass",
+                        1,
                         "With the mains raised above the set pressure of the relief valve, it drips in spite of the bypass.",
                         Look::opened,
                         "supply.pressure=6.5 bar"))
@@ -267,8 +274,8 @@ final class SupplyLessons {
                                         && Look.opened(run.result(2))
                                         && mains(run.result(1)) < Look.reliefSet(run.result(1))))
                 .sources(Sources.BYPASS_CODE, Sources.EXPANSION_CODE, Sources.HOUSES)
-                .caution(Cautions.NEVER_PLUG)
                 .caution(Cautions.LOOK_ONLY)
+                .cautionAfter(Cautions.NEVER_PLUG)
                 .expect("Without a bypass the relief valve opens.", run -> Look.opened(run.result(0)))
                 .expect(
                         "With a bypass it stays shut, and water goes back.",
@@ -296,7 +303,16 @@ final class SupplyLessons {
 
     /** How many times the usual vessel it takes at the high supply. */
     private static double timesAsLarge(LessonRun run) {
-        return Look.smallestDry(run, 1) / Look.vessel(run.result(1)).volume();
+        return wholeLitres(run) / Look.vessel(run.result(1)).volume();
+    }
+
+    /** The smallest vessel in whole litres that keeps the valve shut at the high supply (m3). */
+    private static double wholeLitres(LessonRun run) {
+        return Math.ceil(1e3 * Look.smallestDry(run, 1)) / 1e3;
+    }
+
+    private static RunResult withWholeLitres(LessonRun run) {
+        return Look.with(run, 1, "vessel.volume=" + 1e3 * wholeLitres(run) + " L");
     }
 
     private static ReducingValve reducing(RunResult run) {

@@ -33,11 +33,20 @@ final class VesselLessons {
                                 "Yes, but later.",
                                 Claim.computed(
                                         run -> Statement.of(
-                                                "A vessel that is too small does just that. This one is large enough: the gauge"
-                                                        + " stops {} below the set pressure.",
+                                                "A vessel of a third of the size does just that. This one is enough to keep the"
+                                                        + " valve shut here: the gauge stops {} below the set pressure. By the"
+                                                        + " usual rules it is still too small, for they keep the peak below the"
+                                                        + " reseat pressure of {}.",
                                                 Look.difference(
-                                                        Look.reliefSet(run.result(1)) - Look.peak(run.result(1)))),
+                                                        Look.reliefSet(run.result(1)) - Look.peak(run.result(1))),
+                                                Look.gauge(Look.reseat(run.result(1)))),
                                         run -> Look.peak(run.result(1)) < Look.reliefSet(run.result(1))
+                                                && Look.peak(run.result(1)) > Look.reseat(run.result(1))
+                                                && Look.near(
+                                                        Look.vessel(run.result(1))
+                                                                .volume(),
+                                                        3 * 4e-3,
+                                                        0.01)
                                                 && Look.opened(Look.with(run, 1, "vessel.volume=4 L"))
                                                 && opening(Look.with(run, 1, "vessel.volume=4 L"))
                                                         > opening(run.result(0)))),
@@ -87,7 +96,7 @@ final class VesselLessons {
                         "V_0",
                         "size of the vessel"))
                 .tryIt(TryIt.of(
-                        "orchard-lodge-vessel",
+                        1,
                         "A vessel behind a closed valve is worth nothing: the relief valve opens.",
                         Look::opened,
                         "vessel.condition=isolated"))
@@ -98,8 +107,9 @@ final class VesselLessons {
                                         + " water changes its pressure only a little.",
                                 run -> gasOverWater(run.result(1)) > 2000 && gasOverWater(run.result(1)) < 10000))
                 .sources(Sources.BOYLE, Sources.EXPANSION_CODE, Sources.HOUSES)
-                .caution(Cautions.GAS_VALVE)
-                .caution(Cautions.NEVER_PLUG)
+                .caution(Cautions.LOOK_ONLY)
+                .cautionAfter(Cautions.GAS_VALVE)
+                .cautionAfter(Cautions.NEVER_PLUG)
                 .expect("Without a vessel the valve opens.", run -> Look.opened(run.result(0)))
                 .expect("With the vessel it stays shut.", run -> !Look.opened(run.result(1)))
                 .expect("The gas follows Boyle's law.", run -> Math.abs(boyle(run.result(1)) - 1) < 1e-3)
@@ -118,8 +128,8 @@ final class VesselLessons {
         return Lesson.builder("the-precharge", "The precharge")
                 .question("Does it matter how much gas is in the vessel?")
                 .prediction(
-                        "Three equal vessels hold gas at the supply pressure, far below it and far above it. Which keeps"
-                                + " the pressure lowest?",
+                        "Three equal vessels hold gas at the supply pressure, far below it and far above it. With which"
+                                + " is the peak of the gauge lowest?",
                         VesselLessons::lowestPeak,
                         Option.right("The one at the supply pressure."),
                         Option.wrong(
@@ -189,7 +199,7 @@ final class VesselLessons {
                         "p_1",
                         "supply pressure, counted from empty space; if it is the lower one, the vessel is empty"))
                 .tryIt(TryIt.of(
-                        "orchard-lodge-vessel",
+                        0,
                         "A precharge above the set pressure of the relief valve is no help at all: the valve opens.",
                         Look::opened,
                         "vessel.precharge=7.5 bar"))

@@ -20,14 +20,18 @@ final class VesselSizeLesson {
                 .question("Will the smallest vessel do?")
                 .prediction(
                         "A vessel a third as large as the one that helped is fitted. What does the relief valve do?",
-                        run -> !Look.opened(run.result(0)) ? 0 : Look.relieved(run.result(0)) < 0.4 * bare(run) ? 2 : 1,
+                        run -> !Look.opened(run.result(0)) ? 1 : Look.relieved(run.result(0)) < 0.4 * bare(run) ? 2 : 0,
+                        Option.right("It opens and releases most of the water."),
                         Option.wrong(
                                 "It stays shut.",
                                 Claim.computed(
                                         run -> Statement.of(
-                                                "The small vessel would have to take up what the medium one took, {}. That is nearly"
-                                                        + " all of its {}: its gas would be squeezed far beyond the set pressure.",
+                                                "The small vessel would have to take up what the medium one took, {}. That is {} of its"
+                                                        + " {}: its gas would be squeezed far beyond the set pressure.",
                                                 Look.volume(most(run.result(1))),
+                                                Look.share(most(run.result(1))
+                                                        / Look.vessel(run.result(0))
+                                                                .volume()),
                                                 Look.volume(Look.vessel(run.result(0))
                                                         .volume())),
                                         run -> Look.opened(run.result(0))
@@ -35,7 +39,6 @@ final class VesselSizeLesson {
                                                         > 0.7
                                                                 * Look.vessel(run.result(0))
                                                                         .volume())),
-                        Option.right("It opens and releases most of the water."),
                         Option.wrong(
                                 "It opens and releases about a third of the water.",
                                 Claim.computed(
@@ -110,7 +113,7 @@ final class VesselSizeLesson {
                         "p_2",
                         "highest pressure allowed, counted from empty space"))
                 .tryIt(TryIt.of(
-                        "orchard-lodge-vessel",
+                        1,
                         "A vessel twice as large keeps the gauge more than a bar below the set pressure.",
                         run -> Look.peak(run) < Look.reliefSet(run) - 1e5,
                         "vessel.volume=24 L"))

@@ -27,7 +27,7 @@ final class IndexPage {
                         + " Each asks a question, lets you predict, and shows what a simulated house does.",
                 "class",
                 "question");
-        Parts.cautions(html, CAUTIONS);
+        Parts.cautions(html, "caution", CAUTIONS);
         html.leaf("h2", "The lessons");
         html.leaf("p", "They are best read in this order.");
         html.open("ol", "class", "course");

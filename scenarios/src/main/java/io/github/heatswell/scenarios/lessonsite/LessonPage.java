@@ -12,6 +12,9 @@ import java.util.List;
 /** The page of a lesson: question and prediction, and folded below them what the run shows, why, and what to try. */
 final class LessonPage {
 
+    /** What to press to see the rest. */
+    static final String SHOW = "Show what happens";
+
     private final Html html;
     private final Course course;
     private final SolvedLesson solved;
@@ -38,12 +41,13 @@ final class LessonPage {
         html.leaf("p", "Lesson " + number + " of " + course.lessons().size(), "class", "quiet");
         html.leaf("h1", lesson.title());
         Parts.reliability(html, course);
-        Parts.cautions(html, lesson.cautions());
+        Parts.cautions(html, "caution", lesson.cautions());
         html.leaf("p", lesson.question(), "class", "question");
         Frame.units(html, units.first());
         prediction();
         html.open("details", "id", "look", "class", "look");
-        html.leaf("summary", "Show what happens");
+        html.leaf("summary", SHOW);
+        Parts.cautions(html, "caution-after", lesson.cautionsAfter());
         outcome();
         picture();
         notice();

@@ -12,12 +12,12 @@ final class Parts {
     private Parts() {}
 
     /** Cautions in a box, or nothing if there are none. */
-    static void cautions(Html html, List<String> cautions) {
+    static void cautions(Html html, String id, List<String> cautions) {
         if (cautions.isEmpty()) {
             return;
         }
-        html.open("section", "class", "caution", "aria-labelledby", "caution");
-        html.leaf("h2", "Caution", "id", "caution");
+        html.open("section", "class", "caution", "aria-labelledby", id);
+        html.leaf("h2", "Caution", "id", id);
         list(html, "ul", cautions);
         html.closeLine();
     }

@@ -8,7 +8,8 @@ final class TeachersPage {
 
     private static final List<String> TEACHING = List.of(
             "Projecting: the pages enlarge with the browser (Ctrl and +), and the picture grows with the window. Let the"
-                    + " class vote and choose what most say: the page answers that guess and unfolds the rest.",
+                    + " class vote, choose what most say and press \u201c" + LessonPage.SHOW
+                    + "\u201d: the page unfolds the rest and answers that guess.",
             "Worksheets: each is one sheet of A4 or US Letter. Print the page of the worksheet, not that of the lesson.",
             "The answer key is a page of its own, to print or to keep. Only this page leads to it. Leave teachers.html and"
                     + " answers.html out when you copy the folder for the class.",

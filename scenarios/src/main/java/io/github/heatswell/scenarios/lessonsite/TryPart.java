@@ -1,6 +1,5 @@
 package io.github.heatswell.scenarios.lessonsite;
 
-import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.lesson.Lesson;
 import io.github.heatswell.scenarios.markup.Html;
@@ -14,9 +13,10 @@ final class TryPart {
         html.open("section", "aria-labelledby", "try").leaf("h2", "Try it yourself", "id", "try");
         html.leaf("p", lesson.tryIt().shows());
         html.leaf("p", "With Heatswell on your computer:");
-        code(html, "command", "The command", lesson.tryIt().command());
+        code(html, "command", "The command", lesson.tryIt().command(lesson));
         html.open("details", "class", "file").leaf("summary", "The house as a file, to change it yourself");
         String file = Course.scenario(lesson);
+        html.leaf("p", house(lesson), "class", "quiet");
         html.open("p").text("Take the file ");
         html.leaf("a", file, "href", file).text(" beside this page, or copy the text below, and change:");
         html.closeLine().open("ul");
@@ -29,9 +29,14 @@ final class TryPart {
         html.closeLine().closeLine();
     }
 
+    private static String house(Lesson lesson) {
+        return "It is the house of this page called \u201c"
+                + lesson.tryIt().house(lesson).label() + "\u201d.";
+    }
+
     /** The text of the file: the house before anything is changed. */
     static String scenario(Lesson lesson) {
-        return Catalogue.text(lesson.tryIt().scenario());
+        return lesson.tryIt().file(lesson);
     }
 
     private static void code(Html html, String id, String name, String text) {

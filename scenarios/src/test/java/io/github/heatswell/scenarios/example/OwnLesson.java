@@ -44,10 +44,10 @@ final class OwnLesson {
                                 "The dripping tap let out what the water gained. Mended, only the relief valve is left to do so."))
                 .formula(Formula.of("growth = tap + valve", invented, "tap", "lost by the tap", "valve", "let out"))
                 .tryIt(TryIt.of(
-                        "mill-cottage-dripping-tap",
-                        "Without the leak the valve opens.",
+                        1,
+                        "With a tap that drips more slowly the relief valve opens after all.",
                         run -> run.first(EventKind.RELIEF_OPENED).isPresent(),
-                        "leaks=none"))
+                        "leaks=[{ flow: 1 mL/min, at: 4 bar }]"))
                 .check(
                         "Was the new washer bad?",
                         Claim.of("No. It only ended a leak that nobody had connected with the heater."))

@@ -19,6 +19,6 @@ class OwnLessonTest {
         assertTrue(run.lesson()
                 .tryIt()
                 .claim()
-                .test(run.lesson().tryIt().changed().simulation().run()));
+                .test(run.lesson().tryIt().changed(run.lesson()).simulation().run()));
     }
 }

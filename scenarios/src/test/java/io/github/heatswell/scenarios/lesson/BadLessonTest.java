@@ -31,7 +31,7 @@ class BadLessonTest {
                 .notice(Claim.of("It is so."))
                 .why(Claim.of("So it is."))
                 .formula(Formula.of("a = b", Sources.HOUSES, "a", "one", "b", "other"))
-                .tryIt(TryIt.of("orchard-lodge", "It runs.", run -> true, "tank.volume=150 L"))
+                .tryIt(TryIt.of(0, "It runs.", run -> true, "tank.volume=150 L"))
                 .check("Why?", Claim.of("Because."))
                 .sources(Sources.HOUSES)
                 .expect("It runs.", run -> true);
@@ -73,8 +73,12 @@ class BadLessonTest {
         refused("a sentence is missing; write some words", () -> Claim.of(" "));
         refused("'c' is explained but does not stand in 'a = b'", () -> Formula.of("a = b", Sources.HOUSES, "c", "x"));
         refused("every letter needs a meaning; the last one has none", () -> Formula.of("a", Sources.HOUSES, "a"));
-        refused("no scenario of the name nowhere is bundled", () -> TryIt.of("nowhere", "x", run -> true, "a=b"));
-        refused("the changes to try must be at least 1, not 0", () -> TryIt.of("orchard-lodge", "x", run -> true));
+        refused(
+                "what to try changes case 1, but there are only 1, counted from 0",
+                () -> good("a-lesson")
+                        .tryIt(TryIt.of(1, "It runs.", run -> true, "tank.volume=150 L"))
+                        .build());
+        refused("the changes to try must be at least 1, not 0", () -> TryIt.of(0, "x", run -> true));
         refused(
                 "a-lesson has 1 cases and needs as many results, not 0",
                 () -> new LessonRun(good("a-lesson").build(), List.of()));

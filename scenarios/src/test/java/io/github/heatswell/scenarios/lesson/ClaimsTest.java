@@ -165,6 +165,19 @@ class ClaimsTest {
         }
     }
 
+    /** No round of two, three or four places is gone through twice. */
+    @Test
+    void thePlacesOfTheRightOptionsFollowNoRound() {
+        List<Integer> places = lessons().stream().map(one -> run(one).outcome()).toList();
+        for (int round = 2; round <= 4; round++) {
+            int repeated = 0;
+            for (int i = round; i < places.size(); i++) {
+                repeated = places.get(i).equals(places.get(i - round)) ? repeated + 1 : 0;
+                assertTrue(repeated < round, "a round of " + round + ": " + places);
+            }
+        }
+    }
+
     /** The words of the right option that the other options have not, and that are no everyday words. */
     @ParameterizedTest
     @MethodSource("lessons")

@@ -79,6 +79,7 @@ class LessonTextTest {
         texts.add(lesson.tryIt().shows());
         texts.add(lesson.checkQuestion());
         texts.addAll(lesson.cautions());
+        texts.addAll(lesson.cautionsAfter());
         return texts;
     }
 

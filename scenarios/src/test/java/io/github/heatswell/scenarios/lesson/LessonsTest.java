@@ -9,6 +9,7 @@ import io.github.heatswell.finding.Findings;
 import io.github.heatswell.finding.Severity;
 import io.github.heatswell.finding.Statement;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.command.CommandFactory;
 import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.file.InvalidScenarioException;
@@ -130,14 +131,22 @@ class LessonsTest {
     @ParameterizedTest
     @MethodSource("lessons")
     void whatIsToBeTriedRunsAndShowsWhatIsClaimed(Lesson lesson) {
-        RunResult tried = lesson.tryIt().changed().simulation().run();
+        RunResult tried = lesson.tryIt().changed(lesson).simulation().run();
         assertTrue(
                 lesson.tryIt().claim().test(tried),
                 lesson.id() + ": " + lesson.tryIt().shows());
         boolean hazard = tried.hazard().isPresent()
                 || Findings.of(tried.summary()).stream().anyMatch(found -> found.severity() == Severity.HAZARD);
-        assertEquals(hazard, hazardous(lesson.tryIt().command()));
-        assertEquals(lesson.tryIt().changes(), changesOf(words(lesson.tryIt().command())), "the command says the same");
+        assertEquals(hazard, hazardous(lesson.tryIt().command(lesson)));
+        List<Change> typed = changesOf(words(lesson.tryIt().command(lesson)));
+        int own = typed.size() - lesson.tryIt().changes().size();
+        assertEquals(lesson.tryIt().changes(), typed.subList(own, typed.size()), "the command says the same");
+        RunResult run = Catalogue.read(lesson.tryIt().house(lesson).scenario().name())
+                .with(typed)
+                .simulation()
+                .run();
+        assertEquals(Look.peak(tried), Look.peak(run), 1e-6, "the command runs the house of the page");
+        assertEquals(Look.relieved(tried), Look.relieved(run), 1e-12, "the command runs the house of the page");
     }
 
     /** Every case comes from a bundled scenario, so that a reader can run it himself. */

@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.finding.Measure;
 import io.github.heatswell.finding.Statement;
+import io.github.heatswell.result.RunResult;
+import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.file.ScenarioReader;
 import io.github.heatswell.scenarios.lesson.Claim;
 import io.github.heatswell.scenarios.lesson.Formula;
@@ -148,11 +150,65 @@ class LessonSiteTest {
             Document page = parsed(PAGES.get(lesson.id() + ".html"));
             NodeList texts = page.getElementsByTagName("pre");
             assertEquals(
-                    lesson.tryIt().command(), texts.item(0).getTextContent().strip());
+                    lesson.tryIt().command(lesson),
+                    texts.item(0).getTextContent().strip());
             assertEquals(
                     Files.readString(site.resolve(lesson.id() + ".yaml")).strip(),
                     texts.item(1).getTextContent().strip());
         }
+    }
+
+    /** The house as a file is one of the page, not one like it: its run shows what the page's run does, and so does the command. */
+    @Test
+    void theHouseAsAFileRunsAsOnThePage() throws Exception {
+        for (Lesson lesson : Lessons.all()) {
+            RunResult shown = LessonRun.of(lesson).result(lesson.tryIt().caseIndex());
+            Scenario file = ScenarioReader.read(lesson.id(), Files.readString(site.resolve(lesson.id() + ".yaml")));
+            assertEquals(lesson.title() + ": " + lesson.tryIt().house(lesson).label(), file.title());
+            assertSame(lesson.id(), shown, file.simulation().run());
+            RunResult tried = file.with(lesson.tryIt().changes()).simulation().run();
+            assertSame(lesson.id(), lesson.tryIt().changed(lesson).simulation().run(), tried);
+        }
+    }
+
+    private static void assertSame(String id, RunResult one, RunResult other) {
+        assertEquals(one.peak().value(), other.peak().value(), id);
+        assertEquals(one.totals().relieved(), other.totals().relieved(), id);
+        assertEquals(one.totals().returned(), other.totals().returned(), id);
+        assertEquals(one.end(), other.end(), id);
+        assertEquals(one.events().size(), other.events().size(), id);
+    }
+
+    /** What would tell the outcome is folded away with it, and stands first there; a caution stands before the question. */
+    @Test
+    void cautionsWarnAndDoNotTellTheOutcome() {
+        for (Lesson lesson : Lessons.all()) {
+            String page = PAGES.get(lesson.id() + ".html").replace("&amp;", "&");
+            String before = page.substring(0, page.indexOf("<details id=\"look\""));
+            assertTrue(before.indexOf("id=\"caution\"") < before.indexOf("class=\"question\""), lesson.id());
+            assertFalse(lesson.cautions().isEmpty());
+            lesson.cautions().forEach(text -> assertTrue(before.contains(text), text));
+            int outcome = page.indexOf("id=\"outcome\"");
+            for (String text : lesson.cautionsAfter()) {
+                assertFalse(before.contains(text), text);
+                assertTrue(page.contains(text) && page.indexOf(text) < outcome, text);
+                assertFalse(PAGES.get("worksheet-" + lesson.id() + ".html").contains(text), text);
+            }
+        }
+        for (String id : List.of("closing-the-system", "the-gas-cushion", "the-reducing-valve")) {
+            String page = PAGES.get(id + ".html");
+            String before = page.substring(page.indexOf("<main"), page.indexOf("<details id=\"look\""));
+            assertFalse(before.contains("drips"), id);
+        }
+        String runaway = PAGES.get("the-runaway-heater.html").replace("&amp;", "&");
+        assertFalse(runaway.substring(0, runaway.indexOf("id=\"predict\"")).contains("T&P"));
+    }
+
+    /** The page opens only when it is asked to, and the teachers are told so. */
+    @Test
+    void teachersAreToldWhatOpensThePage() {
+        assertTrue(PAGES.get("teachers.html").contains(LessonPage.SHOW));
+        assertTrue(PAGES.get("the-size.html").contains("<summary>" + LessonPage.SHOW + "</summary>"));
     }
 
     /** A reading asks for what no sentence and no label says: in any of the units, to one part in two hundred. */
@@ -371,10 +427,11 @@ class LessonSiteTest {
                 .notice(Claim.of(text))
                 .why(Claim.of(text))
                 .formula(Formula.of("p = " + text, source, "p", text))
-                .tryIt(TryIt.of("orchard-lodge", text, run -> true, "vessel=none"))
+                .tryIt(TryIt.of(0, text, run -> true, "vessel=none"))
                 .check(text, Claim.of(text))
                 .sources(source)
                 .caution(text)
+                .cautionAfter(text)
                 .expect("it does", run -> holds);
         return builder.build();
     }
