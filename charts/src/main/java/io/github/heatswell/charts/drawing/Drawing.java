@@ -4,6 +4,7 @@ import io.github.heatswell.charts.picture.Picture;
 import io.github.heatswell.charts.picture.PlanePicture;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.util.Objects;
 
 /**
  * Makes pictures visible. The only entrance to this package; callers use {@link io.github.heatswell.charts.RunChart}.
@@ -20,6 +21,7 @@ public final class Drawing {
      * @throws IOException if it cannot be written, or if this Java finds no fonts
      */
     public static void png(Picture picture, OutputStream out) throws IOException {
+        Objects.requireNonNull(out, "out");
         Fonts.require();
         PngWriter.write(new Sheet(picture), out);
     }
@@ -32,6 +34,7 @@ public final class Drawing {
      * @throws IOException if it cannot be written, or if this Java finds no fonts
      */
     public static void svg(Picture picture, Appendable out) throws IOException {
+        Objects.requireNonNull(out, "out");
         Fonts.require();
         new SvgWriter(new Sheet(picture)).write(out);
     }
@@ -44,6 +47,7 @@ public final class Drawing {
      * @throws IOException if it cannot be written, or if this Java finds no fonts
      */
     public static void png(PlanePicture picture, OutputStream out) throws IOException {
+        Objects.requireNonNull(out, "out");
         Fonts.require();
         PngWriter.write(new PlaneSheet(picture), out);
     }
@@ -56,6 +60,7 @@ public final class Drawing {
      * @throws IOException if it cannot be written, or if this Java finds no fonts
      */
     public static void svg(PlanePicture picture, Appendable out) throws IOException {
+        Objects.requireNonNull(out, "out");
         Fonts.require();
         new SvgWriter(new PlaneSheet(picture)).write(out);
     }

@@ -11,6 +11,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * The bundled scenarios.
@@ -136,7 +137,7 @@ public final class Catalogue {
      * @throws IllegalArgumentException if there is no such scenario
      */
     public static String text(String name) {
-        if (!NAMES.contains(name)) {
+        if (!NAMES.contains(Objects.requireNonNull(name, "name"))) {
             throw new IllegalArgumentException("no scenario of the name " + name + " is bundled");
         }
         try (InputStream in = Catalogue.class.getResourceAsStream(name + ".yaml")) {

@@ -10,6 +10,7 @@ import io.github.heatswell.scenarios.wording.Nearest;
 import io.github.heatswell.scenarios.wording.Printable;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
@@ -62,7 +63,8 @@ final class ScenarioSource {
         if (failure instanceof AccessDeniedException) {
             return "there is no permission to read it";
         }
-        return failure.getMessage() == null ? "cannot be read" : failure.getMessage();
+        String why = failure instanceof FileSystemException named ? named.getReason() : failure.getMessage();
+        return why == null ? "cannot be read" : why;
     }
 
     private static String missing(String word) {

@@ -8,8 +8,10 @@ import io.github.heatswell.scenarios.document.YamlTree;
 import io.github.heatswell.scenarios.fault.Location;
 import io.github.heatswell.scenarios.wording.Printable;
 import java.io.IOException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -26,16 +28,29 @@ public final class ScenarioReader {
      * @return the scenario, named after the file
      * @throws InvalidScenarioException if the file is not a sound scenario; it lists everything that is wrong, with lines
      *     and columns
-     * @throws IOException if the file cannot be read, is a folder or is too large
+     * @throws IOException if the file cannot be read, is a folder or is too large; the message names the path and says why
      */
     public static Scenario read(Path file) throws IOException {
+        Objects.requireNonNull(file, "file");
         Faults faults = new Faults();
-        Optional<String> text = SourceText.of(file, faults);
+        Optional<String> text = text(file, faults);
         String source = Printable.line(file.toString());
         if (text.isEmpty()) {
             throw new InvalidScenarioException(source, faults.inOrder());
         }
         return read(source, ScenarioName.of(file), text.get());
+    }
+
+    private static Optional<String> text(Path file, Faults faults) throws IOException {
+        try {
+            return SourceText.of(file, faults);
+        } catch (FileSystemException e) {
+            throw e;
+        } catch (IOException e) {
+            FileSystemException named = new FileSystemException(file.toString(), null, e.getMessage());
+            named.initCause(e);
+            throw named;
+        }
     }
 
     /**
@@ -48,7 +63,8 @@ public final class ScenarioReader {
      *     and columns
      */
     public static Scenario read(String name, String text) {
-        return read(Printable.line(name), name, text);
+        Objects.requireNonNull(text, "text");
+        return read(Printable.line(Objects.requireNonNull(name, "name")), name, text);
     }
 
     private static Scenario read(String source, String name, String text) {

@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.Objects;
 
 /**
  * A file of results that is still to be written.
@@ -22,11 +23,11 @@ public final class ResultFile {
     private final boolean toBeChanged;
 
     private ResultFile(String name, Content content, boolean toBeChanged) {
-        if (!isPlain(name)) {
+        if (!isPlain(Objects.requireNonNull(name, "name"))) {
             throw new IllegalArgumentException("name: " + Printable.quote(name) + " is not that of a file in a folder");
         }
         this.name = name;
-        this.content = content;
+        this.content = Objects.requireNonNull(content, "content");
         this.toBeChanged = toBeChanged;
     }
 
@@ -85,6 +86,7 @@ public final class ResultFile {
      * @throws IllegalArgumentException if the name would lead out of the folder or cannot be one here
      */
     public static ResultFile ofText(String name, Text text) {
+        Objects.requireNonNull(text, "text");
         return new ResultFile(
                 name,
                 out -> {

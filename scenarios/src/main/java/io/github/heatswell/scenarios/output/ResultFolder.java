@@ -1,10 +1,14 @@
 package io.github.heatswell.scenarios.output;
 
+import io.github.heatswell.scenarios.wording.Printable;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Objects;
+import java.util.Set;
 
 /**
  * A folder that results are written into, all of them or none.
@@ -33,6 +37,7 @@ public final class ResultFolder {
      * @return the place for results
      */
     public static ResultFolder at(Path folder) {
+        Objects.requireNonNull(folder, "folder");
         return new ResultFolder(folder, folder, List.of(), 0);
     }
 
@@ -44,7 +49,8 @@ public final class ResultFolder {
      * @return the place for results; nothing is written outside the parent, not even through a link
      */
     public static ResultFolder inside(Path parent, String name) {
-        return new ResultFolder(parent.resolve(name), parent, List.of(), 0);
+        Objects.requireNonNull(parent, "parent");
+        return new ResultFolder(parent.resolve(Objects.requireNonNull(name, "name")), parent, List.of(), 0);
     }
 
     /**
@@ -82,6 +88,7 @@ public final class ResultFolder {
      *
      * @param files the files
      * @return the names of those that {@link ResultFile#toBeChanged were changed} since and are kept as they are
+     * @throws IllegalArgumentException if two files have the same name; nothing is written then
      * @throws OutputException if the folder cannot be made or a file cannot be written; the message says which and why
      */
     public List<String> write(List<ResultFile> files) throws OutputException {
@@ -120,6 +127,7 @@ public final class ResultFolder {
          * @param files the files
          * @param completed is run once all of them are complete, before the first gets its name; if it throws, none does
          * @return the names of those that {@link ResultFile#toBeChanged were changed} since and are kept as they are
+         * @throws IllegalArgumentException if two files have the same name; nothing is written then
          * @throws OutputException if a file cannot be written; the message says which and why
          */
         public List<String> write(List<ResultFile> files, Runnable completed) throws OutputException {
@@ -159,7 +167,12 @@ public final class ResultFolder {
 
     /** What can be known beforehand is said beforehand: a long run writes while it goes. */
     private void refuseObstacles(List<ResultFile> files) throws OutputException {
+        Set<String> names = new HashSet<>();
         for (ResultFile file : files) {
+            if (!names.add(file.name())) {
+                throw new IllegalArgumentException("files: two have the name " + Printable.quote(file.name())
+                        + "; every file of a folder needs its own");
+            }
             Path target = folder.resolve(file.name());
             if (Files.isDirectory(target)) {
                 throw new OutputException(target + " is a folder; a file of results belongs there", null);

@@ -16,6 +16,7 @@ import io.github.heatswell.scenarios.variation.VariantRuns;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -33,6 +34,9 @@ public final class Results {
      * @param result what the run found
      * @param units the units of tables and charts; the summary is in SI units always
      * @return trace.csv, events.csv, summary.json, pressure.png, pressure.svg and report.html
+     * @throws IllegalArgumentException if the run is not one of the scenario: another house, also a changed copy, or another
+     *     duration. {@link Scenario#simulation()} makes such a run; for a house that a program changed, make a scenario of it
+     *     with {@link Scenario#of}
      */
     public static List<ResultFile> of(Scenario scenario, RunResult result, UnitSystem units) {
         return of(scenario, result, new BalanceCount(), units);
@@ -46,10 +50,18 @@ public final class Results {
      * @param advice counts the runs behind the check sheet and the sizes, which are made while report.html is written
      * @param units the units of tables and charts; the summary is in SI units always
      * @return the same files
+     * @throws IllegalArgumentException if the run is not one of the scenario: another house, also a changed copy, or another
+     *     duration. {@link Scenario#simulation()} makes such a run; for a house that a program changed, make a scenario of it
+     *     with {@link Scenario#of}
      */
     public static List<ResultFile> of(Scenario scenario, RunResult result, BalanceCount advice, UnitSystem units) {
-        RunChart chart = RunChart.of(result, units);
+        Objects.requireNonNull(scenario, "scenario");
+        Objects.requireNonNull(result, "result");
+        Objects.requireNonNull(advice, "advice");
+        Objects.requireNonNull(units, "units");
         RunFindings findings = RunFindings.of(result);
+        findings.requireOf(scenario);
+        RunChart chart = RunChart.of(result, units);
         return List.of(
                 ResultFile.ofText("trace.csv", out -> TraceTable.write(result, units, out)),
                 ResultFile.ofText("events.csv", out -> EventTable.write(result, units, out)),

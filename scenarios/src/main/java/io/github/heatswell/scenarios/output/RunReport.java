@@ -17,6 +17,7 @@ import io.github.heatswell.units.UnitSystem;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 
 /**
  * What a run found, for reading on a terminal of 80 columns. Hazards come first.
@@ -38,6 +39,9 @@ public final class RunReport implements Report {
      * @param scenario what was run
      * @param result what the run found
      * @param units the units to show it in
+     * @throws IllegalArgumentException if the run is not one of the scenario: another house, also a changed copy, or another
+     *     duration. {@link Scenario#simulation()} makes such a run; for a house that a program changed, make a scenario of it
+     *     with {@link Scenario#of}
      */
     public RunReport(Scenario scenario, RunResult result, UnitSystem units) {
         this(scenario, RunFindings.of(result), units);
@@ -49,6 +53,9 @@ public final class RunReport implements Report {
      * @param scenario what was run
      * @param findings what the run found
      * @param units the units to show it in
+     * @throws IllegalArgumentException if the run is not one of the scenario: another house, also a changed copy, or another
+     *     duration. {@link Scenario#simulation()} makes such a run; for a house that a program changed, make a scenario of it
+     *     with {@link Scenario#of}
      */
     public RunReport(Scenario scenario, RunFindings findings, UnitSystem units) {
         this(scenario, findings, new BalanceCount(), units);
@@ -61,13 +68,17 @@ public final class RunReport implements Report {
      * @param findings what the run found
      * @param advice what the files counted of the check sheet and the sizes
      * @param units the units to show it in
+     * @throws IllegalArgumentException if the run is not one of the scenario: another house, also a changed copy, or another
+     *     duration. {@link Scenario#simulation()} makes such a run; for a house that a program changed, make a scenario of it
+     *     with {@link Scenario#of}
      */
     public RunReport(Scenario scenario, RunFindings findings, BalanceCount advice, UnitSystem units) {
-        this.advice = advice;
+        Objects.requireNonNull(findings, "findings").requireOf(scenario);
+        this.advice = Objects.requireNonNull(advice, "advice");
         this.scenario = scenario;
         this.findings = findings;
         this.result = findings.summary();
-        this.units = units;
+        this.units = Objects.requireNonNull(units, "units");
         this.shown = QuantityFormat.ascii(units);
     }
 

@@ -7,6 +7,7 @@ import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.simulation.SimulationException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 
@@ -42,9 +43,14 @@ public record VariantRuns(List<Variant> variants, List<RunSummary> summaries, Li
      * @param variants what to run
      * @param threads how many run at a time, at least 1
      * @return what they found
+     * @throws IllegalArgumentException if the number of threads is below 1
      * @throws VariantFailedException if the simulation of one fails
      */
     public static VariantRuns of(List<Variant> variants, int threads) {
+        Objects.requireNonNull(variants, "variants");
+        if (threads < 1) {
+            throw new IllegalArgumentException("threads: " + threads + " is outside the allowed range, 1 or more");
+        }
         Parallel parallel = new Parallel(threads);
         if (variants.size() <= MOST_DRAWN) {
             List<RunResult> results = parallel.each(variants, attempted(VariantRuns::kept));

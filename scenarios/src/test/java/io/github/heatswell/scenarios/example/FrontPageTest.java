@@ -41,6 +41,7 @@ class FrontPageTest {
         ReadmeExample.Found found = ReadmeExample.run();
         assertEquals(6.02, found.peak(), 0.01);
         assertEquals(0, found.relieved());
+        assertEquals(6, found.files().size());
     }
 
     /** What the text beside the picture says of the orchard lodge. */

@@ -8,9 +8,13 @@ import io.github.heatswell.plant.ExpansionVessel;
 import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
-import io.github.heatswell.simulation.Simulation;
+import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.output.ResultFile;
+import io.github.heatswell.scenarios.output.Results;
 import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.UnitSystem;
 import java.time.Duration;
+import java.util.List;
 
 /** The example of the project's front page, word for word between the marks. */
 final class ReadmeExample {
@@ -22,8 +26,9 @@ final class ReadmeExample {
      *
      * @param peak the highest pressure (bar, gauge)
      * @param relieved the water given off (L)
+     * @param files what tells of it
      */
-    record Found(double peak, double relieved) {}
+    record Found(double peak, double relieved, List<ResultFile> files) {}
 
     static Found run() {
         // front page: begin
@@ -34,10 +39,13 @@ final class ReadmeExample {
                 .acceptance(60, PERCENT)
                 .build();
         HotWaterSystem cured = lodge.toBuilder().vessel(vessel).build();
-        RunResult run = Simulation.of(cured, Duration.ofHours(4)).run();
+        Scenario scenario =
+                Scenario.of("cured-lodge", "Lodge with a vessel", cured, Duration.ofHours(4), Duration.ofMinutes(1));
+        RunResult run = scenario.simulation().run();
         double peak = run.peak().in(BAR);
         double relieved = LITRE.fromSi(run.totals().relieved());
+        List<ResultFile> files = Results.of(scenario, run, UnitSystem.SI);
         // front page: end
-        return new Found(peak, relieved);
+        return new Found(peak, relieved, files);
     }
 }
