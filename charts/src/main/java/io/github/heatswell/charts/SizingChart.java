@@ -19,11 +19,13 @@ public final class SizingChart {
     private static final Size USUAL = new Size(1040, 640);
 
     private final SizingResult result;
+    private final SizeAdvice advice;
     private final UnitSystem units;
     private final Size size;
 
-    private SizingChart(SizingResult result, UnitSystem units, Size size) {
+    private SizingChart(SizingResult result, SizeAdvice advice, UnitSystem units, Size size) {
         this.result = result;
+        this.advice = advice;
         this.units = units;
         this.size = size;
     }
@@ -40,7 +42,17 @@ public final class SizingChart {
         if (Objects.requireNonNull(result, "result").outcome() == SizingResult.Outcome.NO_VESSEL_CAN) {
             throw new IllegalArgumentException("result: there is no vessel to draw. " + result.reason());
         }
-        return new SizingChart(result, Objects.requireNonNull(units, "units"), USUAL);
+        return new SizingChart(result, SizeAdvice.of(result), Objects.requireNonNull(units, "units"), USUAL);
+    }
+
+    /**
+     * The same picture with another size to take than the smallest that is enough by the numbers given.
+     *
+     * @param other which to take, and why
+     * @return the picture that marks and names that size
+     */
+    public SizingChart advising(SizeAdvice other) {
+        return new SizingChart(result, Objects.requireNonNull(other, "advice"), units, size);
     }
 
     /**
@@ -53,7 +65,7 @@ public final class SizingChart {
      * @throws IllegalArgumentException if the width or the height is outside its range
      */
     public SizingChart withSize(int width, int height) {
-        return new SizingChart(result, units, new Size(width, height));
+        return new SizingChart(result, advice, units, new Size(width, height));
     }
 
     /**
@@ -62,7 +74,7 @@ public final class SizingChart {
      * @return the title of the picture
      */
     public String headline() {
-        return new SizingWords(result, QuantityFormat.unicode(units)).sentence();
+        return new SizingWords(result, advice, QuantityFormat.unicode(units)).sentence();
     }
 
     /**
@@ -87,6 +99,6 @@ public final class SizingChart {
 
     /** What is to be drawn. */
     PlanePicture picture() {
-        return new SizingPicture(result, units).compose(size);
+        return new SizingPicture(result, advice, units).compose(size);
     }
 }

@@ -25,15 +25,17 @@ final class SizingPicture {
     private static final double ABOVE_TARGET = 1.5;
 
     private final SizingResult result;
+    private final SizeAdvice advice;
     private final QuantityFormat amounts;
     private final SizingWords words;
     private final List<SizedVessel> vessels;
     private final double atmosphere;
 
-    SizingPicture(SizingResult result, UnitSystem units) {
+    SizingPicture(SizingResult result, SizeAdvice advice, UnitSystem units) {
         this.result = result;
+        this.advice = advice;
         this.amounts = QuantityFormat.unicode(units);
-        this.words = new SizingWords(result, amounts);
+        this.words = new SizingWords(result, advice, amounts);
         this.atmosphere = result.target().absolute() - result.target().gauge();
         this.vessels = Stream.concat(result.nominal().stream(), result.smallest().stream())
                 .sorted(Comparator.comparingDouble(SizedVessel::volume))
@@ -72,7 +74,7 @@ final class SizingPicture {
         List<PlaneLine> lines = new ArrayList<>();
         double target = shown(result.target().gauge());
         double fill = shown(result.supplyStatic().gauge(atmosphere));
-        result.recommended()
+        advice.recommended()
                 .ifPresent(vessel -> lines.add(new PlaneLine(
                         PlaneLine.Role.GUIDE,
                         "",
@@ -120,7 +122,7 @@ final class SizingPicture {
 
     private List<Spot> spots(Axis up) {
         List<Spot> spots = new ArrayList<>();
-        Optional<SizedVessel> chosen = result.recommended();
+        Optional<SizedVessel> chosen = advice.recommended();
         chosen.ifPresent(
                 vessel -> spots.add(new Spot(Spot.Role.CHIEF, place(vessel), peak(vessel), words.label(vessel))));
         result.smallest()

@@ -11,9 +11,11 @@ final class SizingWords {
     private final SizingResult result;
     private final QuantityFormat amounts;
     private final double atmosphere;
+    private final SizeAdvice advice;
 
-    SizingWords(SizingResult result, QuantityFormat amounts) {
+    SizingWords(SizingResult result, SizeAdvice advice, QuantityFormat amounts) {
         this.result = result;
+        this.advice = advice;
         this.amounts = amounts;
         this.atmosphere = result.target().absolute() - result.target().gauge();
     }
@@ -23,11 +25,14 @@ final class SizingWords {
     }
 
     String sentence() {
-        if (result.outcome() == SizingResult.Outcome.NONE_NEEDED) {
+        if (result.outcome() == SizingResult.Outcome.NONE_NEEDED
+                && advice.recommended().isEmpty()) {
             return "No vessel is needed: the peak stays within the target of " + target() + " without one";
         }
-        return result.recommended()
-                .map(vessel -> "A vessel of " + amounts.volume(vessel.volume()) + " precharged to "
+        return advice.recommended()
+                .or(result::smallestOnSale)
+                .map(vessel -> (advice.recommended().isPresent() ? "A" : "By the best estimates alone a")
+                        + " vessel of " + amounts.volume(vessel.volume()) + " precharged to "
                         + precharge(vessel) + " keeps the peak at " + amounts.pressure(peakGauge(vessel)) + ", "
                         + margin(vessel))
                 .orElseGet(() -> "None of the sizes is enough: it takes "
@@ -43,7 +48,11 @@ final class SizingWords {
                         .append(", precharged to ")
                         .append(precharge(vessel))
                         .append(". "));
-        return words.append("Round marks are enough, hollow squares are not; each is one simulation.")
+        if (!advice.why().isEmpty()) {
+            words.append(advice.why()).append(' ');
+        }
+        return words.append(
+                        "Round marks are enough by the best estimates, hollow squares are not; each is one simulation.")
                 .toString();
     }
 

@@ -61,11 +61,12 @@ public record SizingResult(
     }
 
     /**
-     * The smallest size on sale that is enough.
+     * The smallest size on sale that is enough by the numbers given. How sure those are is not asked here: a size that keeps its
+     * target by a hair fails in many houses that differ a little.
      *
      * @return the vessel, or empty if none of the sizes is, or none is needed
      */
-    public Optional<SizedVessel> recommended() {
+    public Optional<SizedVessel> smallestOnSale() {
         return outcome == Outcome.SIZED
                 ? nominal.stream().filter(SizedVessel::suffices).min((a, b) -> Double.compare(a.volume(), b.volume()))
                 : Optional.empty();

@@ -105,7 +105,7 @@ public record CheckProcedure(double amount) {
                         + format.time(drawTime())
                         + "; it may scald. Close all taps, note the clock, and read the gauge as"
                         + " soon as it stands still. From now on use no tap, hot or cold.",
-                "Read the gauge 15 min and 30 min after the taps were closed. The heater is heating.",
+                "Read the gauge 15 min and 30 min after the taps were closed, even if the heater has switched off by then.",
                 "Peak: note the highest reading until the heater switches off by itself. A gauge with a drag pointer keeps"
                         + " it for you. Look from a distance whether a relief valve drips; what comes out may scald.",
                 "Next morning: read the gauge 10 h after the taps were closed, before the first tap is opened.",

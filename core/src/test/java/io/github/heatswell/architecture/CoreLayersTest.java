@@ -118,7 +118,8 @@ class CoreLayersTest {
             .areNotAssignableTo(Throwable.class)
             .should()
             .notBeAssignableTo(Serializable.class)
-            .because("Java serialization would make every private field a promise; exempt are enums and exceptions, which"
-                    + " inherit it, and records, which are written by their public components: exceptions carry them")
+            .because(
+                    "Java serialization would make every private field a promise; exempt are enums and exceptions, which"
+                            + " inherit it, and records, which are written by their public components: exceptions carry them")
             .allowEmptyShould(true);
 }

@@ -86,7 +86,7 @@ class VesselSizingTest {
         SizedVessel smallest = result.smallest().orElseThrow();
         assertTrue(smallest.margin() >= 0 && smallest.margin() < 1, "on the safe side, within a pascal");
         assertEquals(3.5, BAR.fromSi(smallest.precharge().value()), 1e-9); // rounding
-        SizedVessel recommended = result.recommended().orElseThrow();
+        SizedVessel recommended = result.smallestOnSale().orElseThrow();
         assertTrue(recommended.suffices() && recommended.volume() >= smallest.volume());
         for (SizedVessel tried : result.nominal()) {
             assertEquals(tried.volume() >= smallest.volume(), tried.suffices());
@@ -149,7 +149,7 @@ class VesselSizingTest {
                 .build();
         SizingResult result = sizing(house).build().size();
         assertEquals(SizingResult.Outcome.NONE_NEEDED, result.outcome());
-        assertTrue(result.smallest().isEmpty() && result.recommended().isEmpty());
+        assertTrue(result.smallest().isEmpty() && result.smallestOnSale().isEmpty());
         assertTrue(result.reason().contains("without a vessel"), result.reason());
     }
 
@@ -169,7 +169,7 @@ class VesselSizingTest {
         assertEquals(SizingResult.Outcome.NO_VESSEL_CAN, result.outcome());
         assertTrue(result.nominal().isEmpty()
                 && result.smallest().isEmpty()
-                && result.recommended().isEmpty());
+                && result.smallestOnSale().isEmpty());
         Pressure lower = result.lowerSupplyTo().orElseThrow();
         assertTrue(result.reason().contains("Lower the supply to " + lower), result.reason());
         SizingResult after = sizing(Houses.cottage(BAR.fromSi(lower.value())).build())
@@ -214,14 +214,14 @@ class VesselSizingTest {
         assertEquals(
                 List.of(12.0, 8.0, 50.0),
                 result.nominal().stream().map(v -> LITRE.fromSi(v.volume())).toList());
-        var chosen = result.recommended().orElseThrow();
+        var chosen = result.smallestOnSale().orElseThrow();
         assertEquals("EUR", chosen.price().orElseThrow().currency());
         List<NominalSize> falling = List.of(NominalSize.of(80, LITRE), NominalSize.of(50, LITRE));
         SizedVessel smaller = sizing(Houses.cottage(3.5).build())
                 .sizes(falling)
                 .build()
                 .size()
-                .recommended()
+                .smallestOnSale()
                 .orElseThrow();
         assertEquals(50, LITRE.fromSi(smaller.volume()), 1e-9, "the smallest that does, wherever it stands");
     }

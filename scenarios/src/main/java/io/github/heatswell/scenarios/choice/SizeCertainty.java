@@ -14,8 +14,9 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * In how many houses that differ from the described one within what is uncertain the worst heat-up goes above the limit: with the
- * vessel that the best estimates call for, then with larger ones until {@link #HOLDS} is kept.
+ * In how many houses that differ from the described one within what is uncertain the worst heat-up goes above the limit: with
+ * what the best estimates call for, and if that is not within {@link #HOLDS}, with larger vessels on sale until the smallest
+ * that is has been found.
  *
  * @param usual whether the description gives no uncertain value, so that the usual ones were taken
  * @param tried the vessels looked at, the smallest first; a volume of 0 stands for none
@@ -66,6 +67,25 @@ public record SizeCertainty(boolean usual, List<Tried> tried, Balances balances)
      */
     public Optional<Tried> advised() {
         return tried.stream().filter(Tried::holds).findFirst();
+    }
+
+    /**
+     * What the best estimates call for: the smallest vessel on sale that is enough by them, or none.
+     *
+     * @return the smallest looked at
+     */
+    public Tried bare() {
+        return tried.get(0);
+    }
+
+    /**
+     * What was found of a size.
+     *
+     * @param volume its volume (m3)
+     * @return it, or empty if it was not looked at
+     */
+    public Optional<Tried> at(double volume) {
+        return tried.stream().filter(one -> one.volume() == volume).findFirst();
     }
 
     /** Looks at one vessel; the same samples for each. */

@@ -4,6 +4,7 @@ import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.sizing.SizedVessel;
 import io.github.heatswell.sizing.SizingResult;
 import java.time.Duration;
 import java.util.List;
@@ -18,7 +19,7 @@ import java.util.Optional;
  * @param counted how much of the run counted beside the heat-up from a cold fill
  * @param formulas what published formulas say
  * @param asItIs the run of the house as it is
- * @param proposed the same run with the smallest vessel on sale that is enough; empty if there is none or none is needed
+ * @param proposed the same run with the recommended vessel; empty if none is recommended
  * @param certainty in how many houses within what is uncertain the limit is kept; empty if nothing was recommended
  */
 public record VesselAnswer(
@@ -38,8 +39,7 @@ public record VesselAnswer(
      * @param counted how much of the run counted beside the heat-up from a cold fill
      * @param formulas what published formulas say
      * @param asItIs the run of the house as it is
-     * @param proposed the same run with the smallest vessel on sale that is enough; empty if there is none or none is
-     *     needed
+     * @param proposed the same run with the recommended vessel; empty if none is recommended
      * @param certainty in how many houses within what is uncertain the limit is kept; empty if nothing was recommended
      */
     public VesselAnswer {
@@ -50,6 +50,25 @@ public record VesselAnswer(
         Objects.requireNonNull(asItIs, "asItIs");
         Objects.requireNonNull(proposed, "proposed");
         Objects.requireNonNull(certainty, "certainty");
+    }
+
+    /**
+     * The size to take, the same in every report, file and picture: the smallest on sale that keeps the limit in nine of ten houses
+     * within what is uncertain, or, where nothing is uncertain, the smallest that keeps it.
+     *
+     * @return the vessel, or empty if none is needed, or none on sale is enough or sure enough
+     */
+    public Optional<SizedVessel> recommended() {
+        return recommended(sizing, certainty);
+    }
+
+    static Optional<SizedVessel> recommended(SizingResult sizing, Optional<SizeCertainty> certainty) {
+        return certainty
+                .map(found -> found.advised()
+                        .flatMap(advised -> sizing.nominal().stream()
+                                .filter(size -> size.volume() == advised.volume())
+                                .findFirst()))
+                .orElseGet(sizing::smallestOnSale);
     }
 
     /**

@@ -19,9 +19,11 @@ import io.github.heatswell.units.RatioUnit;
 import io.github.heatswell.units.VolumeUnit;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * The question which vessel to buy for the house of a scenario.
@@ -38,9 +40,6 @@ public final class VesselChoice {
 
     private static final Pressure USUAL_RATING = Pressure.gauge(10, PressureUnit.BAR);
     private static final double USUAL_ACCEPTANCE = 60;
-    /** So many sizes are looked at for one that holds in nine of ten houses. */
-    private static final int MOST_TRIED = 5;
-
     private static final long MOST_SAMPLES = 20_000;
 
     private final Scenario scenario;
@@ -84,16 +83,17 @@ public final class VesselChoice {
                 .sizes(scenario.costs().vessels())
                 .build();
         SizingResult found = sizing.size();
+        Optional<SizeCertainty> certainty = certainty(sizing, found);
         return new VesselAnswer(
                 scenario,
                 found,
                 counted,
                 new Formulas(house, sizing, found).all(),
                 run(house),
-                found.recommended()
+                VesselAnswer.recommended(found, certainty)
                         .map(vessel -> run(
                                 house.toBuilder().vessel(sizing.vessel(vessel)).build())),
-                certainty(sizing, found));
+                certainty);
     }
 
     /** How sure the answer is; empty if there is no vessel on sale to be sure of. */
@@ -104,25 +104,56 @@ public final class VesselChoice {
         if (bare.inputs().isEmpty() || bare.inputs().size() > Study.MOST_INPUTS) {
             return Optional.empty();
         }
+        List<SizeCertainty.Tried> tried = new ArrayList<>();
+        double least = found.smallestOnSale().map(SizedVessel::volume).orElse(Double.POSITIVE_INFINITY);
         if (found.outcome() == SizingResult.Outcome.NONE_NEEDED) {
+            least = 0;
             VariedHouse none = new VariedHouse(
                     bare.inputs(),
                     bare.usual(),
                     bare.house()
                             .andThen(house -> house.toBuilder().withoutVessel().build()));
-            return Optional.of(
-                    new SizeCertainty(bare.usual(), List.of(SizeCertainty.look(none, 0, limit, count)), count.sum()));
+            tried.add(SizeCertainty.look(none, 0, limit, count));
         }
-        List<SizeCertainty.Tried> tried = new ArrayList<>();
-        double least = found.recommended().map(SizedVessel::volume).orElse(Double.POSITIVE_INFINITY);
-        for (SizedVessel size : found.nominal()) {
-            boolean wanted = size.volume() >= least && tried.size() < MOST_TRIED;
-            if (wanted && tried.stream().noneMatch(SizeCertainty.Tried::holds)) {
-                VariedHouse varied = VariedHouse.with(scenario, sizing.vessel(size));
-                tried.add(SizeCertainty.look(varied, size.volume(), limit, count));
-            }
-        }
+        double from = least;
+        List<SizedVessel> sizes = found.nominal().stream()
+                .filter(size -> size.volume() >= from)
+                .sorted(Comparator.comparingDouble(SizedVessel::volume))
+                .toList();
+        look(
+                sizes,
+                size -> SizeCertainty.look(VariedHouse.with(scenario, sizing.vessel(size)), size.volume(), limit, count),
+                tried);
         return tried.isEmpty() ? Optional.empty() : Optional.of(new SizeCertainty(bare.usual(), tried, count.sum()));
+    }
+
+    /**
+     * Looks at the smallest size, at the largest if that does not hold, and then, for a larger vessel never peaks higher, halves the
+     * sizes between both until the smallest that holds is known: of a hundred sizes at nine.
+     */
+    private static void look(
+            List<SizedVessel> sizes, Function<SizedVessel, SizeCertainty.Tried> look, List<SizeCertainty.Tried> tried) {
+        int fails = -1;
+        int holds = sizes.size();
+        if (tried.isEmpty() && !sizes.isEmpty()) {
+            tried.add(look.apply(sizes.get(0)));
+            fails = 0;
+        }
+        if (tried.isEmpty() || tried.get(0).holds() || fails == sizes.size() - 1) {
+            return;
+        }
+        int next = sizes.size() - 1;
+        while (holds - fails > 1) {
+            SizeCertainty.Tried one = look.apply(sizes.get(next));
+            tried.add(one);
+            if (one.holds()) {
+                holds = next;
+            } else {
+                fails = next;
+            }
+            next = (holds + fails) / 2;
+        }
+        tried.sort(Comparator.comparingDouble(SizeCertainty.Tried::volume));
     }
 
     /**

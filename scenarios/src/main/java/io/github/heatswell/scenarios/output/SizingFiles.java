@@ -2,6 +2,7 @@ package io.github.heatswell.scenarios.output;
 
 import io.github.heatswell.charts.NamedRun;
 import io.github.heatswell.charts.RunChart;
+import io.github.heatswell.charts.SizeAdvice;
 import io.github.heatswell.charts.SizingChart;
 import io.github.heatswell.charts.table.SizeTable;
 import io.github.heatswell.result.BalanceCount;
@@ -49,7 +50,7 @@ public final class SizingFiles {
                 ResultFile.of("before-after.png", chart::writePng),
                 ResultFile.ofText("before-after.svg", chart::writeSvg)));
         if (!answer.sizing().nominal().isEmpty()) {
-            SizingChart sizes = SizingChart.of(answer.sizing(), units);
+            SizingChart sizes = sizes(answer, units);
             files.add(ResultFile.of("sizes.png", sizes::writePng));
             files.add(ResultFile.ofText("sizes.svg", sizes::writeSvg));
         }
@@ -58,17 +59,20 @@ public final class SizingFiles {
         return List.copyOf(files);
     }
 
+    /** The peaks over the sizes, with the one to take. */
+    static SizingChart sizes(VesselAnswer answer, UnitSystem units) {
+        String why = new SizingWords(answer, QuantityFormat.unicode(units)).why();
+        return SizingChart.of(answer.sizing(), units).advising(new SizeAdvice(answer.recommended(), why));
+    }
+
     /** The run as it is, and with the vessel if one is proposed. */
     private static RunChart chart(VesselAnswer answer, UnitSystem units) {
         if (answer.proposed().isEmpty()) {
             return RunChart.of(answer.asItIs(), units);
         }
         QuantityFormat shown = QuantityFormat.ascii(units);
-        String volume = answer.sizing()
-                .recommended()
-                .map(SizedVessel::volume)
-                .map(shown::volume)
-                .orElseThrow();
+        String volume =
+                answer.recommended().map(SizedVessel::volume).map(shown::volume).orElseThrow();
         List<NamedRun> runs = new ArrayList<>();
         runs.add(new NamedRun("as it is", answer.asItIs()));
         answer.proposed().ifPresent(run -> runs.add(new NamedRun("with " + volume, run)));

@@ -2,6 +2,7 @@ package io.github.heatswell.scenarios.output;
 
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.choice.FormulaAnswer;
+import io.github.heatswell.scenarios.choice.SizeCertainty;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.scenarios.choice.YearlyWater;
 import io.github.heatswell.scenarios.file.Costs;
@@ -49,7 +50,9 @@ final class SizingJson {
             json.number("run_counted_s", answer.counted().toSeconds());
             json.array("bounds", this::bounds);
             optional("smallest", sizing.smallest());
-            optional("recommended", sizing.recommended());
+            optional("smallest_on_sale", sizing.smallestOnSale());
+            optional("recommended", answer.recommended());
+            certainty();
             json.array("sizes", () -> {
                 for (SizedVessel size : sizing.nominal()) {
                     json.object(() -> vessel(size));
@@ -83,6 +86,25 @@ final class SizingJson {
                 source(bound.source());
             });
         }
+    }
+
+    private void certainty() throws IOException {
+        if (answer.certainty().isEmpty()) {
+            json.nothing("certainty");
+            return;
+        }
+        SizeCertainty found = answer.certainty().get();
+        json.object("certainty", () -> {
+            json.flag("usual_uncertainties", found.usual()).number("share_above_allowed", SizeCertainty.HOLDS);
+            json.array("tried", () -> {
+                for (SizeCertainty.Tried tried : found.tried()) {
+                    json.object(() -> json.number("volume_m3", tried.volume())
+                            .count("above_limit", tried.above().count())
+                            .count("of", tried.above().of())
+                            .flag("holds", tried.holds()));
+                }
+            });
+        });
     }
 
     private void optional(String name, Optional<SizedVessel> vessel) throws IOException {

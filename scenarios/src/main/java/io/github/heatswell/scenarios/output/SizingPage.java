@@ -1,7 +1,6 @@
 package io.github.heatswell.scenarios.output;
 
 import io.github.heatswell.charts.RunChart;
-import io.github.heatswell.charts.SizingChart;
 import io.github.heatswell.finding.Finding;
 import io.github.heatswell.finding.Findings;
 import io.github.heatswell.result.BalanceCount;
@@ -90,7 +89,7 @@ final class SizingPage {
         List<Illustration> pictures = new ArrayList<>();
         pictures.add(PagePicture.of(chart, sentence));
         if (!sizing.nominal().isEmpty()) {
-            pictures.add(PagePicture.of(SizingChart.of(sizing, shown.units())));
+            pictures.add(PagePicture.of(SizingFiles.sizes(answer, shown.units())));
         }
         return pictures;
     }
@@ -117,13 +116,14 @@ final class SizingPage {
             rows.add(List.of("Limit", shown.pressure(bound.absolute() - atmosphere), Bounds.name(bound)));
         }
         sizing.smallest()
-                .ifPresent(least -> rows.add(List.of("Smallest vessel", shown.volume(least.volume()), "just enough")));
+                .ifPresent(least -> rows.add(
+                        List.of("Smallest vessel", shown.volume(least.volume()), "just enough by the best estimates")));
         return new Grid("What the vessel must cope with, gauge pressures", List.of("What", "Value", "Remark"), rows);
     }
 
     private Options options() {
         return new Options(
-                PageSizes.of(sizing, atmosphere),
+                PageSizes.of(answer, atmosphere),
                 answer.formulas().stream()
                         .map(formula -> PageFormulas.of(formula, shown))
                         .toList(),

@@ -7,7 +7,6 @@ import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.choice.FormulaAnswer;
-import io.github.heatswell.scenarios.choice.SizeCertainty;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.scenarios.choice.YearlyWater;
 import io.github.heatswell.scenarios.file.Costs;
@@ -117,21 +116,19 @@ public final class SizingReport implements Report {
             row(label, shown.pressure(bound.absolute() - atmosphere), Bounds.name(bound));
             label = "";
         }
-        sizing.smallest().ifPresent(least -> row("smallest", shown.volume(least.volume()), "just enough"));
+        sizing.smallest()
+                .ifPresent(least -> row("smallest", shown.volume(least.volume()), "just enough by the best estimates"));
     }
 
     private void sizes() {
-        if (sizing.outcome() != SizingResult.Outcome.SIZED) {
+        if (sizing.outcome() != SizingResult.Outcome.SIZED
+                && answer.recommended().isEmpty()) {
             return;
         }
         text.append('\n')
                 .append(String.format(Locale.ROOT, SIZE_ROW, "", "size", "peak", "to the limit", "price"))
                 .append('\n');
-        double bought = answer.certainty()
-                .flatMap(SizeCertainty::advised)
-                .map(SizeCertainty.Tried::volume)
-                .or(() -> sizing.recommended().map(SizedVessel::volume))
-                .orElse(Double.NaN);
+        double bought = answer.recommended().map(SizedVessel::volume).orElse(Double.NaN);
         for (SizedVessel size : sizing.nominal()) {
             text.append(String.format(
                                     Locale.ROOT,

@@ -11,6 +11,7 @@ import java.util.Optional;
 /** The answer of a sizing in one or two sentences. */
 final class SizingWords {
 
+    private final VesselAnswer answer;
     private final SizingResult sizing;
     private final Optional<SizeCertainty> certainty;
     private final boolean reduced;
@@ -18,6 +19,7 @@ final class SizingWords {
     private final QuantityFormat shown;
 
     SizingWords(VesselAnswer answer, QuantityFormat shown) {
+        this.answer = answer;
         this.sizing = answer.sizing();
         this.reduced = answer.scenario().system().supply().reducingValve().isPresent();
         this.certainty = answer.certainty();
@@ -30,17 +32,103 @@ final class SizingWords {
             case NONE_NEEDED ->
                 (doubtful() ? "By the best estimates no" : "No")
                         + " vessel is needed: without one the peak of the worst heat-up stays within the limit of "
-                        + limit() + "." + certain() + bypass();
-            case SIZED -> sizing.recommended().map(this::buy).orElseGet(this::noneOnSale);
+                        + limit() + "." + (doubtful() ? " But " + fails() + " " + instead() : holds()) + bypass();
+            case SIZED ->
+                answer.recommended()
+                        .map(this::take)
+                        .or(() -> sizing.smallestOnSale().map(this::bareAlone))
+                        .orElseGet(this::noneOnSale);
             case NO_VESSEL_CAN -> noVesselCan();
         };
     }
 
-    private String buy(SizedVessel vessel) {
-        return (doubtful() ? "By the best estimates a" : "A") + " vessel of " + shown.volume(vessel.volume())
-                + ", precharged to " + precharge(vessel)
+    /** Why the size to take is the one, and what speaks against the smallest; empty where nothing is uncertain. */
+    String why() {
+        if (certainty.isEmpty()) {
+            return "";
+        }
+        return doubtful()
+                ? "By the best estimates " + bareName() + " is enough; but " + fails()
+                        + certainty
+                                .flatMap(SizeCertainty::advised)
+                                .map(advised -> " " + shown.volume(advised.volume()) + held(advised) + ".")
+                                .orElse(" No size on the list holds in nine of ten.")
+                : holds().strip();
+    }
+
+    private String take(SizedVessel vessel) {
+        String said = "A vessel of " + shown.volume(vessel.volume()) + ", precharged to " + precharge(vessel)
                 + ", keeps the peak of the worst heat-up at " + shown.pressure(vessel.peakAbsolute() - atmosphere)
-                + ", " + shown.pressureDifference(vessel.margin()) + " below the limit of " + limit() + "." + certain();
+                + ", " + room(vessel);
+        if (!doubtful()) {
+            return said + holds();
+        }
+        String smallest = sizing.smallestOnSale()
+                .map(bare -> " The smallest that is enough by the best estimates, " + shown.volume(bare.volume())
+                        + ", stays only " + shown.pressureDifference(bare.margin()) + " below it: ")
+                .orElse("");
+        return said + holds() + smallest + "in " + counted("the") + " the pressure goes above the limit.";
+    }
+
+    private String bareAlone(SizedVessel vessel) {
+        return "By the best estimates a vessel of " + shown.volume(vessel.volume()) + ", precharged to "
+                + precharge(vessel) + ", keeps the peak of the worst heat-up at "
+                + shown.pressure(vessel.peakAbsolute() - atmosphere) + ", " + room(vessel) + " But " + fails() + " "
+                + instead();
+    }
+
+    private String room(SizedVessel vessel) {
+        return shown.pressureDifference(vessel.margin()) + " below the limit of " + limit() + ".";
+    }
+
+    /** In how many houses the limit is kept with what is recommended. */
+    private String holds() {
+        return certainty
+                .flatMap(SizeCertainty::advised)
+                .map(advised -> " That" + held(advised) + houses() + ".")
+                .orElse("");
+    }
+
+    private static String held(SizeCertainty.Tried tried) {
+        return " holds in " + (tried.above().of() - tried.above().count()) + " of "
+                + tried.above().of();
+    }
+
+    /** In how many houses it is not kept with what the best estimates call for. */
+    private String fails() {
+        return certainty
+                .map(found -> "in " + counted("") + houses() + " the pressure goes above that limit.")
+                .orElse("");
+    }
+
+    private String counted(String article) {
+        Share above = certainty.orElseThrow().bare().above();
+        return above.count() + " of " + (article.isEmpty() ? "" : article + " ") + above.of();
+    }
+
+    private String houses() {
+        return certainty.filter(SizeCertainty::usual).isPresent()
+                ? " houses that differ from this one as is usual"
+                : " houses within what is known of this one";
+    }
+
+    private String bareName() {
+        return sizing.smallestOnSale().map(bare -> shown.volume(bare.volume())).orElse("no vessel");
+    }
+
+    /** What to do where the best estimates are not to be trusted. */
+    private String instead() {
+        return answer.recommended()
+                .map(vessel ->
+                        "A vessel of " + shown.volume(vessel.volume()) + ", precharged to " + precharge(vessel) + ","
+                                + certainty
+                                        .flatMap(SizeCertainty::advised)
+                                        .map(SizingWords::held)
+                                        .orElse("")
+                                + ".")
+                .orElse(
+                        "No size on the list holds in nine of ten. Find out more about the house first, above all the supply"
+                                + " pressure, or have it lowered.");
     }
 
     /** Behind a reducing valve whose bypass takes the expansion, the pressure asks for no vessel and a code may. */
@@ -53,32 +141,7 @@ final class SizingWords {
 
     /** Whether more than one in ten houses within what is uncertain goes above the limit. */
     private boolean doubtful() {
-        return certainty.filter(found -> !found.tried().get(0).holds()).isPresent();
-    }
-
-    /** How sure the answer is, and what to take if it is not. */
-    private String certain() {
-        if (certainty.isEmpty()) {
-            return "";
-        }
-        SizeCertainty found = certainty.get();
-        Share first = found.tried().get(0).above();
-        String known = found.usual()
-                ? " houses that differ from this one as is usual"
-                : " houses within what is known of this one";
-        if (!doubtful()) {
-            return " That holds in " + (first.of() - first.count()) + " of " + first.of() + known + ".";
-        }
-        String above =
-                " But in " + first.count() + " of " + first.of() + known + " the pressure goes above that limit: ";
-        return above
-                + found.advised()
-                        .map(larger -> "take " + shown.volume(larger.volume()) + ", which holds in "
-                                + (larger.above().of() - larger.above().count()) + " of "
-                                + larger.above().of() + ".")
-                        .orElse(
-                                "no size on the list holds in nine of ten. Find out more about the house first, above all the"
-                                        + " supply pressure, or have it lowered.");
+        return certainty.filter(found -> !found.bare().holds()).isPresent();
     }
 
     private String noneOnSale() {

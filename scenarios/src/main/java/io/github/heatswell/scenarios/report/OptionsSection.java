@@ -68,7 +68,7 @@ final class OptionsSection {
                 shown.volume(size.volume()),
                 (size.higher() ? "over " : "") + shown.pressure(size.peakGauge()),
                 size.higher() ? "none" : shown.pressureDifference(size.margin()),
-                size.suffices() ? "yes" : "no"));
+                size.enough()));
     }
 
     private static void formula(Html html, FormulaNote formula, QuantityFormat shown) {

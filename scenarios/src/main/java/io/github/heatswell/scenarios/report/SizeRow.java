@@ -10,7 +10,7 @@ import java.util.Objects;
  * @param peakGauge the highest pressure (Pa, gauge)
  * @param margin how far that is below the target (Pa, difference), below 0 if it is above
  * @param higher whether the pressure would have risen further; it was not followed beyond the tank's test pressure
- * @param suffices whether the peak stays within the target
+ * @param enough whether that is enough, and how sure it is; not empty
  * @param price what it costs, possibly nothing
  */
 public record SizeRow(
@@ -19,7 +19,7 @@ public record SizeRow(
         double peakGauge,
         double margin,
         boolean higher,
-        boolean suffices,
+        String enough,
         String price) {
 
     /**
@@ -30,10 +30,11 @@ public record SizeRow(
      * @param peakGauge the highest pressure (Pa, gauge)
      * @param margin how far that is below the target (Pa, difference), below 0 if it is above
      * @param higher whether the pressure would have risen further; it was not followed beyond the tank's test pressure
-     * @param suffices whether the peak stays within the target
+     * @param enough whether that is enough, and how sure it is; not empty
      * @param price what it costs, possibly nothing
      */
     public SizeRow {
+        Objects.requireNonNull(enough, "enough");
         Objects.requireNonNull(price, "price");
     }
 }

@@ -32,7 +32,7 @@ class SizeCommandTest {
                         "sizing.csv",
                         "sizing.json"),
                 names(folder));
-        assertTrue(outcome.out().contains("a vessel of 18 L, precharged to 4.2 bar, keeps"), outcome.out());
+        assertTrue(outcome.out().contains("A vessel of 24 L, precharged to 4.2 bar, keeps"), outcome.out());
         List<String> rows = Files.readAllLines(folder.resolve("sizing.csv"));
         assertEquals(
                 "volume_L,precharge_gauge_bar,peak_pressure_gauge_bar,or_higher,margin_bar,enough,price,currency",
@@ -48,7 +48,7 @@ class SizeCommandTest {
         "mill-cottage-high-street, 0, Lower the supply first",
         "ferry-cottage, 0, No vessel is needed",
         "quarry-row, 3, HAZARD as it is",
-        "tannery-yard, 0, a vessel of"
+        "tannery-yard, 0, A vessel of"
     })
     void everyLineFitsTheTerminal(String name, int status, String words) {
         for (String units : List.of("si", "us")) {

@@ -30,7 +30,7 @@ class AnswersExampleTest {
                 Catalogue.read("orchard-lodge-vessel").system().vessel().orElseThrow());
         assertTrue(
                 found.warnings().stream().anyMatch(words -> words.contains("101.5 psi")), found.warnings()::toString);
-        assertEquals(0.018, found.sizing().recommended().orElseThrow().volume(), 1e-12);
+        assertEquals(0.018, found.sizing().smallestOnSale().orElseThrow().volume(), 1e-12);
         assertEquals(40, found.map().volumeCount());
         assertEquals(1024, found.spread().completed());
         assertEquals(6, found.sheet().readings().size());

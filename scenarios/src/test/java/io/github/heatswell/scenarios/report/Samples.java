@@ -96,9 +96,9 @@ final class Samples {
     private static Options options(String text) {
         return new Options(
                 List.of(
-                        new SizeRow(0.002, 4.2e5, 16e5, -9e5, true, false, ""),
-                        new SizeRow(0.008, 4.2e5, 6.6e5, -0.1e5, false, false, ""),
-                        new SizeRow(0.012, 4.2e5, 6.02e5, 0.48e5, false, true, "60 EUR")),
+                        new SizeRow(0.002, 4.2e5, 16e5, -9e5, true, "no", ""),
+                        new SizeRow(0.008, 4.2e5, 6.6e5, -0.1e5, false, "no", ""),
+                        new SizeRow(0.012, 4.2e5, 6.02e5, 0.48e5, false, "yes", "60 EUR")),
                 List.of(new FormulaNote(
                         "Handbook",
                         "V = dV / (1 - P1/P2)",
