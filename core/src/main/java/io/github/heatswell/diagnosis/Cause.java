@@ -26,8 +26,8 @@ public enum Cause {
     CHECK_VALVE_PASSES("the check valve lets water back to the street"),
     /** A relief valve opens below its set pressure. */
     RELIEF_OPENS_LOW("the relief valve opens at a lower pressure than described"),
-    /** A relief valve opens above its set pressure, or not at all. A hazard. */
-    RELIEF_OPENS_HIGH("the relief valve opens at a higher pressure than described, or not at all"),
+    /** A relief valve opens above its set pressure, or not at all as far as readings show. A hazard. */
+    RELIEF_OPENS_HIGH("the relief valve opens at a higher pressure than described"),
     /** A relief valve lets water by while it is closed. */
     RELIEF_SEAT_WEEPS("the seat of the relief valve lets water by"),
     /** A relief valve does not close. */

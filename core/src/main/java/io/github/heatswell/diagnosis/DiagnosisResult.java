@@ -24,12 +24,6 @@ public record DiagnosisResult(
     /** Causes whose criterion lies within this (-) of the best explain the readings about as well: twenty to one. */
     public static final double ALIKE = 6;
 
-    /**
-     * From this weight (-) on, of all causes by which people may be hurt together, readings give evidence of a hazard: one in
-     * five. Own judgement: a heater is turned off in vain four times rather than left on once too often.
-     */
-    public static final double HAZARD_WEIGHT = 0.2;
-
     /** A cause that lowers the sum of squares by less than this (-) explains nothing that the description does not. */
     private static final double NO_BETTER = 1;
 
@@ -89,29 +83,41 @@ public record DiagnosisResult(
     }
 
     /**
-     * The causes by which people may be hurt and for which the readings speak: better explanations than that everything is as
-     * described, tested by the readings, and together of a weight of at least {@link #HAZARD_WEIGHT}.
+     * The causes by which people may be hurt and for which the readings speak: the best explains the readings, and every cause
+     * that they test and cannot tell from it is one by which people may be hurt too.
      *
      * @return the causes, the likeliest first; empty if there is no evidence of a hazard, which does not mean that there is none
      */
     public List<HypothesisFit> hazards() {
-        double described = of(Cause.AS_DESCRIBED).map(HypothesisFit::criterion).orElse(Double.POSITIVE_INFINITY);
-        List<HypothesisFit> spokenFor = fits.stream()
-                .filter(fit -> fit.cause().isHazard() && fit.criterion() < described)
-                .filter(fit -> fit.criterion() < ALIKE && !isUntested(fit))
+        List<HypothesisFit> untested = untested();
+        List<HypothesisFit> tested =
+                alike().stream().filter(fit -> !untested.contains(fit)).toList();
+        boolean all = tested.stream().allMatch(fit -> fit.cause().isHazard());
+        return all && !misfit() ? tested : List.of();
+    }
+
+    /**
+     * The causes by which people may be hurt that the readings neither speak for nor rule out. Where the readings are not
+     * explained at all, these are the ones that come about as close as the best.
+     *
+     * @return the causes, the likeliest first
+     */
+    public List<HypothesisFit> notRuledOut() {
+        List<HypothesisFit> hazards = hazards();
+        return alike().stream()
+                .filter(fit -> fit.cause().isHazard() && !hazards.contains(fit))
                 .toList();
-        double weight = spokenFor.stream().mapToDouble(HypothesisFit::weight).sum();
-        return weight >= HAZARD_WEIGHT ? spokenFor : List.of();
     }
 
     /**
      * Whether the readings single out one cause. A fault too slight to show in the readings is never singled out and not ruled
-     * out either: that everything is as described then explains them as well, with fewer numbers.
+     * out either: that everything is as described then explains them as well, with fewer numbers. Readings that even the best
+     * does not explain single out nothing.
      *
-     * @return true if no other explains them about as well
+     * @return true if one cause explains them and no other about as well
      */
     public boolean isDecided() {
-        return alike().size() == 1;
+        return alike().size() == 1 && !misfit();
     }
 
     /**

@@ -21,7 +21,7 @@ public record Estimate(
     public enum Standing {
         /** The readings determine the number, within its interval. */
         CARRIED,
-        /** The readings say no more than the description did. */
+        /** The readings say little more than the description did, whose value lies within the interval. */
         AS_DESCRIBED,
         /** The readings do not carry the number: almost any value would do. */
         NOT_CARRIED

@@ -68,7 +68,7 @@ final class Intervals {
         Estimate.Standing standing = Estimate.Standing.CARRIED;
         if (free.isOpen() && high - low > ALMOST_ALL * range) {
             standing = Estimate.Standing.NOT_CARRIED;
-        } else if (!free.isOpen() && high - low > 2 * NORMAL_95 * HARDLY_BETTER) {
+        } else if (!free.isOpen() && low <= 0 && high >= 0 && high - low > 2 * NORMAL_95 * HARDLY_BETTER) {
             standing = Estimate.Standing.AS_DESCRIBED;
         }
         return new Estimate(

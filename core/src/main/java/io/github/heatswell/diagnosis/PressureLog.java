@@ -15,6 +15,10 @@ public final class PressureLog {
     private static final double LEAST_PRESSURE = 1e3;
     /** A log in which no temperature reaches this (K) is in degC: a single reading may be a fault of the thermometer. */
     private static final double COLD = 200;
+    /** A fall of so many standard uncertainties is none of a hundred scattered readings. */
+    private static final double CLEAR_FALL = 6;
+
+    private static final double HALF = 0.5;
 
     private final double[] times;
     private final double[] gauge;
@@ -150,6 +154,25 @@ public final class PressureLog {
      */
     public double step() {
         return noise.step();
+    }
+
+    /**
+     * Whether the log shows that a valve opens: the pressure fell while burner or element were on. Heating alone raises it. A
+     * draw lets it fall to the supply, so a fall counts only where it leaves more than half of the rise; own judgement.
+     *
+     * @return true if it did; false too if the log does not say when the heater was on
+     */
+    public boolean fellWhileHeating() {
+        double least = CLEAR_FALL * uncertainty;
+        double highest = Double.NEGATIVE_INFINITY;
+        for (int i = 0; hasBurner() && i < count(); i++) {
+            highest = burner[i] ? Math.max(highest, gauge[i]) : Double.NEGATIVE_INFINITY;
+            double fall = highest - gauge[i];
+            if (burner[i] && fall > least && fall < HALF * (highest - gauge[0])) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** How far the readings scatter about a smooth course (Pa), whatever uncertainty was given. */

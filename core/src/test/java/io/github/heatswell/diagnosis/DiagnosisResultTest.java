@@ -92,7 +92,6 @@ class DiagnosisResultTest {
                 of(agree, Cause.RELIEF_OPENS_HIGH, Cause.WATER_TOO_HOT, Cause.SUPPLY_PRESSURE, Cause.RELIEF_OPENS_LOW);
         assertEquals(Cause.AS_DESCRIBED, result.best().cause());
         assertEquals(List.of(), result.hazards());
-        assertTrue(result.of(Cause.WATER_TOO_HOT).orElseThrow().weight() < DiagnosisResult.HAZARD_WEIGHT);
     }
 
     /** A tap of 80 degC and a gauge above what the relief valve is set to are evidence. */
@@ -128,6 +127,7 @@ class DiagnosisResultTest {
         HypothesisFit untested = opensHigh(4.5, 0.4, Estimate.Standing.NOT_CARRIED);
         assertEquals(List.of(untested), result(best, untested).untested());
         assertEquals(List.of(), result(best, untested).hazards());
+        assertEquals(List.of(untested), result(best, untested).notRuledOut());
         assertEquals(
                 List.of(),
                 result(best, opensHigh(4.5, 0.4, Estimate.Standing.CARRIED)).untested());
@@ -136,19 +136,24 @@ class DiagnosisResultTest {
                 result(best, opensHigh(3.9, 0.4, Estimate.Standing.NOT_CARRIED)).untested());
     }
 
-    /** Evidence is a better explanation than the description's, and a weight of one in five. */
+    /** Readings that fit another cause as well, or that nothing explains, show no hazard; it is not ruled out. */
     @Test
-    void hazardsNeedTheirWeight() {
-        HypothesisFit leak = Fits.with(Cause.LEAK, 0, 5, Optional.empty(), HOUSE);
-        HypothesisFit described = Fits.with(Cause.AS_DESCRIBED, 2, 90, Optional.empty(), HOUSE);
-        HypothesisFit enough = opensHigh(5, 0.2, Estimate.Standing.CARRIED);
-        assertEquals(List.of(enough), result(leak, enough, described).hazards());
-        assertEquals(
-                List.of(),
-                result(leak, opensHigh(5, 0.19, Estimate.Standing.CARRIED), described)
-                        .hazards());
-        HypothesisFit better = Fits.with(Cause.AS_DESCRIBED, 0.5, 5, Optional.empty(), HOUSE);
-        assertEquals(List.of(), result(leak, better, enough).hazards());
+    void aHazardIsOneOnlyIfReadingsTellIt() {
+        HypothesisFit high = opensHigh(5, 0.6, Estimate.Standing.CARRIED);
+        HypothesisFit hot = Fits.of(Cause.WATER_TOO_HOT, 2, HOUSE);
+        HypothesisFit described = Fits.with(Cause.AS_DESCRIBED, 50, 90, Optional.empty(), HOUSE);
+        assertEquals(List.of(high, hot), result(high, hot, described).hazards());
+        assertEquals(List.of(), result(high, hot, described).notRuledOut());
+
+        DiagnosisResult cannotTell = result(high, Fits.of(Cause.LEAK, 2, HOUSE), described);
+        assertEquals(List.of(), cannotTell.hazards());
+        assertEquals(List.of(high), cannotTell.notRuledOut());
+
+        Misfit serious = new Misfit(3, 0, 0, 0, 1);
+        HypothesisFit alone = Fits.with(Cause.WATER_TOO_HOT, 0, 900, Optional.of(serious), HOUSE);
+        assertEquals(List.of(), result(alone, described).hazards());
+        assertEquals(List.of(alone), result(alone, described).notRuledOut());
+        assertFalse(result(alone, described).isDecided(), "nothing is singled out that explains nothing");
     }
 
     @Test

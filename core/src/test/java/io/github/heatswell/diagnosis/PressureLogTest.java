@@ -75,6 +75,26 @@ class PressureLogTest {
         assertEquals(700, three().uncertainty(700).build().uncertainty());
     }
 
+    /** A valve that opens lets the pressure fall a little with the heater on; a tap lets it fall to the supply. */
+    @Test
+    void aFallUnderHeatingShowsThatAValveOpens() {
+        double[] opened = {4e5, 6e5, 8e5, 10.3e5, 9.4e5, 9.8e5};
+        double[] drawn = {4e5, 6e5, 8e5, 10.3e5, 5e5, 7e5};
+        double[] rising = {4e5, 6e5, 8e5, 10.3e5, 10.25e5, 10.4e5};
+        assertTrue(heated(opened, true).fellWhileHeating());
+        assertFalse(heated(opened, false).fellWhileHeating(), "cooling lets it fall too");
+        assertFalse(heated(drawn, true).fellWhileHeating());
+        assertFalse(heated(rising, true).fellWhileHeating(), "that is scatter");
+        assertFalse(PressureLog.builder(minutes(6), opened).build().fellWhileHeating(), "nobody knows when it was on");
+    }
+
+    private static PressureLog heated(double[] gauge, boolean atTheFall) {
+        return PressureLog.builder(minutes(6), gauge)
+                .burner(true, true, true, true, atTheFall, true)
+                .uncertainty(5_000)
+                .build();
+    }
+
     /** Validation: the scatter that was put in comes out, though the pressure itself moves by two bar. */
     @ParameterizedTest
     @ValueSource(doubles = {1_000, 3_000, 10_000})

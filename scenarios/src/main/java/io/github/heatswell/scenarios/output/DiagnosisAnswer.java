@@ -50,4 +50,12 @@ public record DiagnosisAnswer(
     public Balances balances() {
         return result.balances().and(installed.map(InstalledCheck::balances).orElse(Balances.NONE));
     }
+
+    /** What was taken for granted of the beginning of a log, and what to do where it is not so; empty if it is known. */
+    Optional<String> startRemark() {
+        boolean told = scenario.system().start().waterTemperature().isPresent();
+        return log.filter(one -> !told && !one.hasTemperature())
+                .map(one -> "The tank was taken as cold at the first reading. If it was warm, give start.water and run"
+                        + " again: the answer may change.");
+    }
 }

@@ -60,7 +60,7 @@ public final class DiagnosisFiles {
                 .limit(MOST_RUNS)
                 .map(DiagnosisFiles::run)
                 .toList();
-        String title = new DiagnosisWords(answer.result(), QuantityFormat.ascii(units)).answer();
+        String title = new DiagnosisWords(answer, QuantityFormat.ascii(units)).answer();
         return new LoggedRuns(
                 title.substring(0, title.length() - 1),
                 answer.scenario().title() + ". Above the readings and the likeliest causes, below what each leaves"

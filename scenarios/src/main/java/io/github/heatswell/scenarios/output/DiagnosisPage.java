@@ -16,6 +16,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** What the printed report says of a diagnosis. */
 final class DiagnosisPage {
@@ -29,7 +30,7 @@ final class DiagnosisPage {
         this.answer = answer;
         this.result = answer.result();
         this.shown = QuantityFormat.printed(units).inBoth();
-        this.words = new DiagnosisWords(result, shown);
+        this.words = new DiagnosisWords(answer, shown);
     }
 
     /**
@@ -55,7 +56,9 @@ final class DiagnosisPage {
                 .alarms(alarms())
                 .answer(new Answer(
                         words.answer(),
-                        result.check().map(words::check).stream().toList()))
+                        Stream.of(words.start(), result.check().map(words::check))
+                                .flatMap(Optional::stream)
+                                .toList()))
                 .pictures(pictures)
                 .figures(figures())
                 .findings(PageFindings.notes(found, shown))
@@ -74,7 +77,7 @@ final class DiagnosisPage {
             alarms.add(new AlarmNote(
                     "CAUTION",
                     words.notRuledOut().map(left -> left + " ").orElse("")
-                            + "The readings speak for no hazard. Whether the house is safe, readings of a gauge"
+                            + "The readings show no hazard. Whether the house is safe, readings of a gauge"
                             + " cannot say."));
         }
         return alarms;

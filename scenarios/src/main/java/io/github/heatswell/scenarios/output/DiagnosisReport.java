@@ -38,7 +38,7 @@ public final class DiagnosisReport implements Report {
         this.answer = answer;
         this.result = answer.result();
         this.shown = QuantityFormat.ascii(units);
-        this.words = new DiagnosisWords(result, shown);
+        this.words = new DiagnosisWords(answer, shown);
     }
 
     @Override
@@ -59,6 +59,7 @@ public final class DiagnosisReport implements Report {
         line(answer.scenario().title() + ": what do the readings say?");
         text.append('\n');
         line(words.answer());
+        words.start().ifPresent(this::line);
         result.check().ifPresent(check -> line(words.check(check)));
         words.notRuledOut().ifPresent(this::line);
         text.append('\n');
@@ -96,7 +97,7 @@ public final class DiagnosisReport implements Report {
         text.append("Causes, the likeliest first:\n");
         for (HypothesisFit fit :
                 result.fits().subList(0, Math.min(MOST_CAUSES, result.fits().size()))) {
-            bullet(shown.share(fit.weight()) + "  " + DiagnosisWords.cause(fit) + words.standing(fit));
+            bullet(words.weight(fit) + "  " + DiagnosisWords.cause(fit) + words.standing(fit));
         }
         text.append('\n');
     }

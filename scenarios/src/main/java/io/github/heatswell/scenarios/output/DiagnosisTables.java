@@ -28,19 +28,19 @@ final class DiagnosisTables {
         this.answer = answer;
         this.result = answer.result();
         this.shown = shown;
-        this.words = new DiagnosisWords(result, shown);
+        this.words = new DiagnosisWords(answer, shown);
     }
 
     /** The causes with how well each explains the readings. */
     Grid causes() {
         return new Grid(
-                "Causes, the likeliest first. The weights of all causes looked at make 100 %. The misfit is the usual"
+                "Causes, the likeliest first. A weight is the share among the causes looked at. The misfit is the usual"
                         + " distance of forecast and reading, against the uncertainty of a reading: about 1 is as good as can be.",
                 List.of("Cause", "Weight", "Misfit"),
                 ranked().stream()
                         .map(fit -> List.of(
                                 PageWords.capitalised(DiagnosisWords.cause(fit) + words.standing(fit)),
-                                shown.share(fit.weight()),
+                                words.weight(fit),
                                 Decimals.fixed(Math.sqrt(fit.sumOfSquares() / result.readings()), 1)))
                         .toList());
     }
@@ -102,7 +102,11 @@ final class DiagnosisTables {
                         words.value(estimate, estimate.value()),
                         words.value(estimate, estimate.low()) + " to " + words.value(estimate, estimate.high()));
             case AS_DESCRIBED ->
-                List.of(name, words.value(estimate, estimate.value()), "as described; the readings add nothing");
+                List.of(
+                        name,
+                        "not told by these readings",
+                        words.value(estimate, estimate.low()) + " to " + words.value(estimate, estimate.high())
+                                + ", little better than the description");
             case NOT_CARRIED -> List.of(name, "not known", "these readings do not say" + settled);
         };
     }

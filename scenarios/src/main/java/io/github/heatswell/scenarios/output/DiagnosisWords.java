@@ -4,13 +4,18 @@ import io.github.heatswell.diagnosis.Cause;
 import io.github.heatswell.diagnosis.DiagnosisResult;
 import io.github.heatswell.diagnosis.Estimate;
 import io.github.heatswell.diagnosis.HypothesisFit;
+import io.github.heatswell.diagnosis.PressureLog;
 import io.github.heatswell.diagnosis.SeparatingCheck;
 import io.github.heatswell.diagnosis.SiteCheck;
+import io.github.heatswell.finding.Finding;
+import io.github.heatswell.finding.Findings;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** A diagnosis in sentences. */
 final class DiagnosisWords {
@@ -19,32 +24,91 @@ final class DiagnosisWords {
     private static final Set<SiteCheck> HEATED =
             Set.of(SiteCheck.HEAT_UP_MAXIMUM, SiteCheck.NEXT_MORNING, SiteCheck.CAUGHT_VOLUME, SiteCheck.HOT_TAP);
 
+    /** From this weight on a cause is as good as sure, and below the other as good as out; nothing finer is claimed. */
+    private static final double SURE = 0.95;
+
+    private static final double HARDLY = 0.05;
+
+    /** The findings that say why heated water has nowhere to go, of a house without any vessel and of one with. */
+    private static final Set<String> NO_VESSEL = Set.of("expansion-control-missing", "bypass-opens-too-late");
+
+    private static final Set<String> IDLE_VESSEL =
+            Set.of("vessel-isolated", "vessel-upstream-of-check", "vessel-waterlogged");
+
+    /** A log that rises by this (Pa) shows a heat-up; own judgement. */
+    private static final double HEAT_UP = 0.5e5;
+
+    private final DiagnosisAnswer answer;
     private final DiagnosisResult result;
     private final QuantityFormat shown;
 
-    DiagnosisWords(DiagnosisResult result, QuantityFormat shown) {
-        this.result = result;
+    DiagnosisWords(DiagnosisAnswer answer, QuantityFormat shown) {
+        this.answer = answer;
+        this.result = answer.result();
         this.shown = shown;
     }
 
     /** What the readings say, with what they cannot say. */
     String answer() {
-        String misfit = result.misfit()
-                ? " But even that does not fit the readings within their uncertainty: something is not as described and not"
-                        + " among the causes looked at."
-                : "";
         List<HypothesisFit> tested = tested();
-        if (result.best().cause() == Cause.AS_DESCRIBED && misfit.isEmpty()) {
+        if (result.misfit()) {
+            return "These readings don't settle it: none of the causes looked at explains them within their uncertainty. "
+                    + (tested.size() == 1 ? "The closest is this: " : "The closest are these: ")
+                    + named(tested)
+                    + ". Something is not as described, or it is a cause that was not looked at."
+                    + notTested();
+        }
+        if (result.best().cause() == Cause.AS_DESCRIBED) {
             String slight = tested.size() == 1
                     ? ""
                     : " They would show no difference if one of these were slight: "
                             + named(tested.subList(1, tested.size())) + ".";
-            return "The readings agree with the house as described." + slight + notTested();
+            return ordinary() + "The readings agree with the house as described." + slight + notTested();
         }
         if (tested.size() == 1) {
-            return "The readings are explained best by this: " + cause(result.best()) + "." + misfit + notTested();
+            return "The readings are explained best by this: " + cause(result.best()) + "." + notTested();
         }
-        return "The readings cannot tell between these: " + named(tested) + "." + misfit + notTested();
+        return "The readings cannot tell between these: " + named(tested) + "." + notTested();
+    }
+
+    /** Why the valve drips where nothing is wrong but that no vessel takes up the water; nothing where that is not so. */
+    private String ordinary() {
+        Set<String> found = Findings.of(answer.scenario().system()).stream()
+                .map(Finding::id)
+                .collect(Collectors.toSet());
+        if (!heated() || Stream.concat(NO_VESSEL.stream(), IDLE_VESSEL.stream()).noneMatch(found::contains)) {
+            return "";
+        }
+        return NO_VESSEL.stream().anyMatch(found::contains)
+                ? "Ordinary expansion: the heated water has nowhere to go. Fit an expansion vessel. "
+                : "Ordinary expansion: the heated water has nowhere to go, because the expansion vessel takes none. Have the"
+                        + " vessel put right. ";
+    }
+
+    /** Whether the readings show a heat-up. */
+    private boolean heated() {
+        boolean rose = answer.log()
+                .filter(log -> IntStream.range(0, log.count())
+                                .mapToDouble(log::gauge)
+                                .max()
+                                .orElseThrow()
+                        > log.gauge(0) + HEAT_UP)
+                .isPresent();
+        Set<SiteCheck> read = answer.readings().spots().all().keySet();
+        return rose || read.contains(SiteCheck.HEAT_UP_MAXIMUM) || read.contains(SiteCheck.CAUGHT_VOLUME);
+    }
+
+    /** What was taken for granted of the beginning of the log; empty if it is known. */
+    Optional<String> start() {
+        return answer.startRemark();
+    }
+
+    /** How likely a cause is among those looked at. */
+    String weight(HypothesisFit fit) {
+        double weight = fit.weight();
+        return weight > SURE
+                ? "over " + shown.share(SURE)
+                : weight < HARDLY ? "under " + shown.share(HARDLY) : shown.share(weight);
     }
 
     /** The likeliest, and those that the readings test but cannot tell from it. */
@@ -96,22 +160,47 @@ final class DiagnosisWords {
         List<HypothesisFit> hazards = result.hazards();
         return hazards.isEmpty()
                 ? Optional.empty()
-                : Optional.of("the readings speak for this: "
-                        + hazards.stream().map(DiagnosisWords::cause).collect(Collectors.joining("; or "))
+                : Optional.of("the readings speak for this: " + among(hazards)
                         + ". Turn the heater off until a licensed professional has looked at it.");
     }
 
-    /** What could hurt somebody and is not ruled out, without any evidence of it; empty if nothing is left. */
+    /** What could hurt somebody and is not ruled out, with what to check; empty if nothing is left. */
     Optional<String> notRuledOut() {
-        List<HypothesisFit> hazards = result.hazards();
-        List<HypothesisFit> left = result.alike().stream()
-                .filter(fit -> fit.cause().isHazard() && !hazards.contains(fit))
-                .toList();
+        List<HypothesisFit> left = result.notRuledOut();
         return left.isEmpty()
                 ? Optional.empty()
-                : Optional.of("Not ruled out by these readings, though nothing speaks for it: "
-                        + left.stream().map(DiagnosisWords::cause).collect(Collectors.joining("; "))
-                        + ". Have the relief valve and the thermostat checked once a year.");
+                : Optional.of("Not ruled out by these readings: " + among(left) + ". "
+                        + left.stream()
+                                .map(HypothesisFit::cause)
+                                .map(DiagnosisWords::toCheck)
+                                .distinct()
+                                .collect(Collectors.joining(" ")));
+    }
+
+    private String among(List<HypothesisFit> fits) {
+        return fits.stream()
+                .map(fit -> cause(fit) + (mayNotOpen(fit) ? ", or not at all" : ""))
+                .collect(Collectors.joining("; or "));
+    }
+
+    /** A pressure that fell under heating has shown that a valve opens. */
+    private boolean mayNotOpen(HypothesisFit fit) {
+        return fit.cause() == Cause.RELIEF_OPENS_HIGH
+                && answer.log().filter(PressureLog::fellWhileHeating).isEmpty();
+    }
+
+    private static String toCheck(Cause cause) {
+        return switch (cause) {
+            case RELIEF_OPENS_HIGH ->
+                "Watch the gauge during a heat-up: if it passes the set pressure on the valve's plate, turn the heater"
+                        + " off and have the valve replaced.";
+            case WATER_TOO_HOT ->
+                "Hold a thermometer, not a hand, under a hot tap: if the water is hotter than the thermostat is set to,"
+                        + " turn the heater off and have the thermostat checked.";
+            default ->
+                "Hold a thermometer, not a hand, under the mixed tap: if the water is hotter than the mixing valve is set"
+                        + " to, have the valve checked before anyone bathes.";
+        };
     }
 
     String value(SiteCheck check, double value) {
@@ -132,7 +221,9 @@ final class DiagnosisWords {
             case CARRIED ->
                 words + value(estimate, estimate.value()) + ", between " + value(estimate, estimate.low()) + " and "
                         + value(estimate, estimate.high()) + " (95 %)";
-            case AS_DESCRIBED -> words + "as described, " + value(estimate, estimate.value());
+            case AS_DESCRIBED ->
+                words + "between " + value(estimate, estimate.low()) + " and " + value(estimate, estimate.high())
+                        + ", little better than the description";
             case NOT_CARRIED -> words + "these readings do not say" + settled;
         };
     }
