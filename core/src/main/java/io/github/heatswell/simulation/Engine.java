@@ -27,6 +27,8 @@ final class Engine {
     private static final double SHORTEST_SEGMENT = 1e-6;
     /** So many changes of mode without time passing mean that two rules contradict each other. */
     private static final int MOST_CHANGES_AT_ONCE = 500;
+    /** After so many, a pressure that seems settled is none: it is integrated. */
+    private static final int MAX_SETTLING_AT_ONCE = 50;
 
     private final HotWaterSystem system;
     private final double end;
@@ -41,6 +43,7 @@ final class Engine {
     private final Ledger ledger;
     private final Effort effort;
     private final Chatter chatter = new Chatter();
+    private final Pauses pauses;
     private final double[] rates;
 
     private double time;
@@ -70,6 +73,7 @@ final class Engine {
         schedule = new Schedule(system);
         solver = new SegmentSolver(plant, vector, balance, relativeTolerance);
         effort = new Effort(plant, balance);
+        pauses = new Pauses(plant.sources.length);
         recorder = new Recorder(plant, vector, balance, planned.step(), sink);
         rates = new double[vector.length];
         state = startState();
@@ -104,6 +108,7 @@ final class Engine {
             ledger.follow(state, modes, time - before);
             maySettle |= time > before;
             changesAtOnce = time > before ? 0 : changesAtOnce + 1;
+            maySettle &= changesAtOnce < MAX_SETTLING_AT_ONCE;
             if (changesAtOnce > MOST_CHANGES_AT_ONCE) {
                 throw failure(
                         "rules of the pressure change at one moment without end; describe the devices that open or close"
@@ -151,7 +156,7 @@ final class Engine {
     private Optional<Watch> advance() {
         recorder.begin(time, state, modes, draw != null);
         balance.evaluate(state, modes, rates);
-        List<Watch> now = watches.during(modes, conditions, state, drawEndsWith);
+        List<Watch> now = watches.during(modes, conditions, state, drawEndsWith, i -> pauses.isPausing(i, time));
         if (!maySettle) {
             now.removeIf(Watch::settles);
         }
@@ -160,7 +165,7 @@ final class Engine {
                 return Optional.of(watch);
             }
         }
-        double until = Math.min(end, conditions.until());
+        double until = Math.min(Math.min(end, conditions.until()), pauses.nextEnd(time));
         if (until - time <= SHORTEST_SEGMENT) {
             time = until;
             return Optional.empty();
@@ -248,7 +253,7 @@ final class Engine {
                 return true;
             }
         }
-        Modes after = due.after().apply(modes);
+        Modes after = pauses.keptBy(modes, due.after().apply(modes), time);
         if (modes.rule == PressureRule.FREE && after.rule == PressureRule.SETTLED) {
             modes = after;
             settledAt = time;
@@ -263,7 +268,7 @@ final class Engine {
     private void choose(Modes candidate) {
         Modes before = modes;
         double pressure = state[StateVector.PRESSURE];
-        modes = chooser.choose(candidate, conditions, state);
+        modes = chooser.choose(candidate, conditions, state, maySettle);
         if (state[StateVector.PRESSURE] != pressure) {
             ledger.adjust(state, modes, pressure);
         }

@@ -17,6 +17,12 @@ final class Feed {
     /** Below this difference (Pa) the flow through a leaking seat is taken as proportional to it. */
     private static final double SMALL_DIFFERENCE = 100;
 
+    /**
+     * A bypass opens no sooner than this (Pa) above the mains, the weight of a centimetre of water: its disc has some weight, and
+     * closed and open need two pressures.
+     */
+    private static final double LEAST_BYPASS = 100;
+
     /** Whether nothing keeps water from going back. */
     final boolean open;
     /** Whether water goes back once the house exceeds the street by {@link #bypassOpens}. */
@@ -36,7 +42,7 @@ final class Feed {
         open = supply.arrangement() == Supply.Arrangement.DIRECT;
         ReducingValve reducing = supply.reducingValve().orElse(null);
         bypass = reducing != null && reducing.bypassOpens().isPresent();
-        bypassOpens = bypass ? reducing.bypassOpens().getAsDouble() : 0;
+        bypassOpens = bypass ? Math.max(LEAST_BYPASS, reducing.bypassOpens().getAsDouble()) : 0;
         lockUp = reducing == null
                 ? Double.POSITIVE_INFINITY
                 : reducing.set().absolute(atmosphere) + reducing.lockUpRise();

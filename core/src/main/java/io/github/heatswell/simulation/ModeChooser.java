@@ -38,6 +38,7 @@ final class ModeChooser {
     private final StateVector vector;
     private final Balance balance;
     private final double[] rates;
+    private boolean settling;
 
     ModeChooser(Plant plant, StateVector vector, Balance balance) {
         this.plant = plant;
@@ -84,11 +85,28 @@ final class ModeChooser {
      * @param conditions what the world outside imposes
      * @param y the state; the pressure is put exactly onto that of the feed where the feed takes over, and layers that mix
      *     are given one temperature
+     * @param maySettle whether the outlet of a reducing valve may be taken to follow its flow; if not, it is integrated
      */
-    Modes choose(Modes candidate, Conditions conditions, double[] y) {
-        Modes modes = withRule(candidate, conditions, y);
+    Modes choose(Modes candidate, Conditions conditions, double[] y, boolean maySettle) {
+        settling = maySettle;
+        Modes modes = withRule(withSeats(candidate, y[StateVector.PRESSURE]), conditions, y);
         // how layers tend to move depends on what flows, and hence on the rule; the rule only a little on the layers
         return plant.layers > 1 ? withRule(withZones(modes, y), conditions, y) : modes;
+    }
+
+    /** A closed valve leaks above some pressure, and below is tight. */
+    private Modes withSeats(Modes candidate, double pressure) {
+        if (!plant.anySeatLeaks) {
+            return candidate;
+        }
+        Modes modes = candidate;
+        for (int i = 0; i < plant.valves.length; i++) {
+            Valve.Lift onSeat = plant.valves[i].onSeat(pressure);
+            if (!modes.lift(i).isOpen() && modes.lift(i) != onSeat) {
+                modes = modes.withLift(i, onSeat);
+            }
+        }
+        return modes;
     }
 
     private Modes withRule(Modes modes, Conditions conditions, double[] y) {
@@ -159,7 +177,7 @@ final class ModeChooser {
         }
         Modes filling = modes.withRule(PressureRule.FILLING);
         balance.evaluate(y, filling, rates);
-        return balance.followsFast(y, AT_FEED) ? modes.withRule(PressureRule.HELD) : filling;
+        return settling && balance.followsFast(y, AT_FEED) ? modes.withRule(PressureRule.HELD) : filling;
     }
 
     /** Mixes layers of one temperature wherever the lower one would otherwise become the warmer one. */

@@ -96,7 +96,7 @@ final class Modes {
 
     boolean anyValveOpen() {
         for (Valve.Lift lift : lifts) {
-            if (lift != Valve.Lift.CLOSED) {
+            if (lift.isOpen()) {
                 return true;
             }
         }

@@ -50,7 +50,7 @@ final class ReliefFlows {
         }
         for (int i = 0; i < plant.valves.length; i++) {
             Valve valve = plant.valves[i];
-            boolean open = modes.lift(i) != Valve.Lift.CLOSED;
+            boolean open = modes.lift(i).isOpen();
             double flow = flow(i, p, modes);
             onBranch += open && !valve.onTank ? flow : 0;
             onTop += open && valve.onTank ? flow : 0;
@@ -65,8 +65,8 @@ final class ReliefFlows {
 
     private double steepness(int index, double p, Modes modes) {
         Valve valve = plant.valves[index];
-        boolean open = modes.lift(index) != Valve.Lift.CLOSED;
-        return density(valve) * (open ? valve.flowSlope(p, modes.lift(index)) : valve.seepSlope(p));
+        Valve.Lift lift = modes.lift(index);
+        return density(valve) * (lift.isOpen() ? valve.flowSlope(p, lift) : valve.seepSlope(lift));
     }
 
     private double flow(int index, double p, Modes modes) {

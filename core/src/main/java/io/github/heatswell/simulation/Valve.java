@@ -7,12 +7,19 @@ final class Valve {
 
     /** What an open valve is lifted by. */
     enum Lift {
-        /** It lies on its seat. */
+        /** It lies on its seat, tight. */
         CLOSED,
+        /** It lies on its seat, which leaks. */
+        SEEPING,
         /** Pressure. */
         PRESSURE,
         /** Temperature: fully. */
-        TEMPERATURE
+        TEMPERATURE;
+
+        /** Whether the valve is off its seat. */
+        boolean isOpen() {
+            return this == PRESSURE || this == TEMPERATURE;
+        }
     }
 
     final String name;
@@ -33,8 +40,10 @@ final class Valve {
 
     private final double fullFlow;
     private final double stuckLift;
+    /** Pressure (Pa, absolute) from which the closed seat leaks. */
+    final double leaksFrom;
+
     private final double leakage;
-    private final double leaksFrom;
 
     Valve(ReliefValve described, double air, double offset) {
         name = described.name();
@@ -56,8 +65,9 @@ final class Valve {
 
     /**
      * Flow of the valve. Open, it is the lift times the full flow, scaled with the square root of the pressure difference
-     * to the air as through any orifice. Below the reseat pressure, where a modulating valve has closed, the line is
-     * carried on to negative flows, so that a solver's trial step beyond the event meets no kink.
+     * to the air as through any orifice. Below the reseat pressure, where a modulating valve has closed, and below the
+     * pressure from which its seat leaks, the line is carried on to negative flows, so that a solver's trial step beyond the
+     * event meets no kink.
      *
      * @param pressure pressure (Pa, absolute)
      * @param by what it is lifted by
@@ -67,12 +77,15 @@ final class Valve {
         if (pressure <= atmosphere) {
             return 0;
         }
-        return by == Lift.CLOSED && !stuckOpen ? pastSeat(pressure) : lift(pressure, by) * throughFull(pressure);
+        if (by.isOpen() || stuckOpen) {
+            return lift(pressure, by) * throughFull(pressure);
+        }
+        return by == Lift.SEEPING ? leakage * (pressure - leaksFrom) / (opens - leaksFrom) : 0;
     }
 
     /** How fast the flow of the open valve grows with pressure (m3/s/Pa); 0 for a closed one. */
     double flowSlope(double pressure, Lift by) {
-        if (pressure <= atmosphere || by == Lift.CLOSED) {
+        if (pressure <= atmosphere || !by.isOpen()) {
             return 0;
         }
         double lift = lift(pressure, by);
@@ -80,13 +93,19 @@ final class Valve {
         return throughFull(pressure) * ((rising ? 1 / (fullLift - reseats) : 0) + lift / (2 * (pressure - atmosphere)));
     }
 
-    /** How fast what a closed seat lets by grows with pressure (m3/s/Pa). */
-    double seepSlope(double pressure) {
-        return leakage == 0 || pressure <= leaksFrom ? 0 : leakage / (opens - leaksFrom);
+    /** How fast what a leaking seat lets by grows with pressure (m3/s/Pa); 0 for a tight or an open one. */
+    double seepSlope(Lift by) {
+        return by == Lift.SEEPING ? leakage / (opens - leaksFrom) : 0;
     }
 
-    private double pastSeat(double pressure) {
-        return leakage == 0 || pressure <= leaksFrom ? 0 : leakage * (pressure - leaksFrom) / (opens - leaksFrom);
+    /** How the valve lies on its seat at a pressure (Pa, absolute). */
+    Lift onSeat(double pressure) {
+        return seatLeaks() && pressure > leaksFrom ? Lift.SEEPING : Lift.CLOSED;
+    }
+
+    /** Whether the closed seat leaks. */
+    boolean seatLeaks() {
+        return leakage > 0 && !stuckOpen;
     }
 
     private double lift(double pressure, Lift by) {

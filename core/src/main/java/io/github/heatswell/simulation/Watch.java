@@ -28,6 +28,8 @@ record Watch(
     static final UnaryOperator<Modes> SAME = UnaryOperator.identity();
     /** Pressure and open valves have settled against each other. */
     static final UnaryOperator<Modes> SETTLE = modes -> modes.withRule(Modes.PressureRule.SETTLED);
+    /** The outlet of a reducing valve has come to where it follows the flow. */
+    static final UnaryOperator<Modes> FOLLOW = modes -> modes.withRule(Modes.PressureRule.FREE);
 
     /** A quantity that falls to zero when a watch is due. */
     interface Distance {
@@ -57,9 +59,9 @@ record Watch(
         return new Watch(null, "", Optional.empty(), after, distance, false);
     }
 
-    /** Whether it ends a segment because pressure and open valves have settled. */
+    /** Whether it ends a segment because pressure has come to where it need not be integrated. */
     boolean settles() {
-        return after == SETTLE;
+        return after == SETTLE || after == FOLLOW;
     }
 
     static Watch ofFlows(UnaryOperator<Modes> after, Distance distance) {

@@ -11,6 +11,7 @@ import io.github.heatswell.simulation.Modes.PressureRule;
 import io.github.heatswell.water.Saturation;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntPredicate;
 import java.util.function.UnaryOperator;
 
 /**
@@ -77,10 +78,11 @@ final class Watches {
      * @param conditions what the world outside imposes
      * @param start the state it starts from
      * @param drawEnds the delivered heat (J) at which a running draw ends, infinite if something else ends it
+     * @param pausing which burners or elements may not yet switch on again
      */
-    List<Watch> during(Modes modes, Conditions conditions, double[] start, double drawEnds) {
+    List<Watch> during(Modes modes, Conditions conditions, double[] start, double drawEnds, IntPredicate pausing) {
         List<Watch> watches = new ArrayList<>(USUAL);
-        addThermostats(watches, modes);
+        addThermostats(watches, modes, pausing);
         addFeed(watches, modes, conditions, start);
         addValves(watches, modes);
         addDiaphragm(watches, modes);
@@ -92,13 +94,15 @@ final class Watches {
         return watches;
     }
 
-    private void addThermostats(List<Watch> watches, Modes modes) {
+    private void addThermostats(List<Watch> watches, Modes modes, IntPredicate pausing) {
         for (int i = 0; i < plant.sources.length; i++) {
             Plant.Source source = plant.sources[i];
             int number = i;
             int sensed = vector.lowest + source.layer;
             if (!modes.calls(i)) {
-                watches.add(Watch.silent(now -> now.withCall(number, true), y -> y[sensed] - source.switchOn));
+                if (!pausing.test(i)) {
+                    watches.add(Watch.silent(now -> now.withCall(number, true), y -> y[sensed] - source.switchOn));
+                }
             } else if (!source.stuck) {
                 watches.add(Watch.silent(now -> now.withCall(number, false), y -> source.setPoint - y[sensed]));
             }
@@ -122,7 +126,8 @@ final class Watches {
             }
             case RETURNING -> watches.add(Watch.ofFlows(FREED, y -> FLOW_GAP - balance.supplyFlow()));
             case FILLING -> {
-                watches.add(Watch.ofFlows(FREED, this::distanceFromFilled));
+                boolean drooping = feed.droop > 0 && !feed.returns(start[PRESSURE], start[STREET]);
+                watches.add(Watch.ofFlows(drooping ? Watch.FOLLOW : FREED, this::distanceFromFilled));
                 if (!feed.open && start[PRESSURE] < feed.standing(start[STREET]) + PRESSURE_GAP) {
                     watches.add(Watch.silent(FREED, y -> feed.standing(y[STREET]) - y[PRESSURE] + PRESSURE_GAP));
                 } else if (feed.returns(start[PRESSURE], start[STREET])) {
@@ -194,6 +199,10 @@ final class Watches {
             if (!valve.stuckOpen && !valve.blocked) {
                 addValve(watches, modes, i, valve);
             }
+            if (valve.seatLeaks() && !modes.lift(i).isOpen()) {
+                double side = modes.lift(i) == Valve.Lift.SEEPING ? -1 : 1;
+                watches.add(Watch.silent(Watch.SAME, y -> side * (valve.leaksFrom - y[PRESSURE]) + PRESSURE_GAP));
+            }
         }
     }
 
@@ -205,7 +214,7 @@ final class Watches {
         Watch.Distance fromSet = y -> valve.opens - y[PRESSURE];
         Watch.Distance fromHot = y -> valve.opensAt - y[vector.highest];
         switch (modes.lift(i)) {
-            case CLOSED -> {
+            case CLOSED, SEEPING -> {
                 if (minds) {
                     // of what falls due at one moment the first in the list is taken
                     watches.add(opened(valve, OpeningCause.BOTH, hot, y -> Math.max(fromSet.from(y), fromHot.from(y))));
@@ -291,7 +300,7 @@ final class Watches {
                 EventKind.ATMOSPHERE_REACHED, Watch.SAME, y -> y[PRESSURE] - plant.atmosphere - AT_ATMOSPHERE));
         for (int i = 0; i < plant.valves.length; i++) {
             Valve valve = plant.valves[i];
-            if (modes.lift(i) != Valve.Lift.CLOSED) {
+            if (modes.lift(i).isOpen()) {
                 // an open valve higher up meets the air first
                 watches.add(Watch.of(
                         EventKind.ATMOSPHERE_REACHED,

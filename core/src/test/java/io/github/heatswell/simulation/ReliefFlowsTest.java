@@ -40,8 +40,13 @@ class ReliefFlowsTest {
         for (int open : List.of(0, 1, 3, 4)) {
             modes = modes.withLift(open, Valve.Lift.PRESSURE);
         }
+        modes = seeping(modes);
         flows = new ReliefFlows(plant);
         flows.prepare(PRESSURE, modes, COLD, HOT);
+    }
+
+    private static Modes seeping(Modes modes) {
+        return modes.withLift(2, Valve.Lift.SEEPING).withLift(5, Valve.Lift.SEEPING);
     }
 
     private double byCurve(int valve) {
@@ -91,7 +96,7 @@ class ReliefFlowsTest {
 
     @Test
     void closedValvesGiveOffTheirSeepAlone() {
-        Modes closed = Modes.resting(plant);
+        Modes closed = seeping(Modes.resting(plant));
         flows.prepare(PRESSURE, closed, COLD, HOT);
         double[] rates = new double[StateVector.RELIEVED + 6];
         flows.fill(PRESSURE, closed, 0, rates);

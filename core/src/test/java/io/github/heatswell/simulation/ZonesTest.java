@@ -73,7 +73,8 @@ class ZonesTest {
         Moment now = new Moment(twoElements(4, 3, kilowatt), 5, 40, 40, 40, 40).heating();
         now.modes = now.modes.withCall(1, true);
         now.balance.under(now.conditions);
-        Modes chosen = new ModeChooser(now.plant, now.vector, now.balance).choose(now.modes, now.conditions, now.y);
+        Modes chosen =
+                new ModeChooser(now.plant, now.vector, now.balance).choose(now.modes, now.conditions, now.y, true);
         assertTrue(chosen.joined(0) && chosen.joined(1));
         assertEquals(joined, chosen.joined(2));
     }

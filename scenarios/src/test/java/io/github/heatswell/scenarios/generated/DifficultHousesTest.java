@@ -1,0 +1,44 @@
+package io.github.heatswell.scenarios.generated;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.result.Channel;
+import io.github.heatswell.result.RunResult;
+import io.github.heatswell.result.Trace;
+import io.github.heatswell.scenarios.file.ScenarioReader;
+import io.github.heatswell.simulation.Simulation;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Houses whose day once did not come to an end (regression). All are invented. */
+class DifficultHousesTest {
+
+    @ParameterizedTest
+    @ValueSource(strings = {"bypass-at-once", "outlet-without-flow", "tiny-tank"})
+    void theirDayEndsWithItsBooksClosed(String name) throws IOException {
+        RunResult result = Simulation.of(house(name), Duration.ofDays(1))
+                .sampledEvery(Duration.ofMinutes(1))
+                .run();
+        assertTrue(result.audit().closes(), () -> name + ": " + result.audit());
+        Trace trace = result.trace();
+        for (Channel channel : new Channel[] {Channel.RELIEVED_TOTAL, Channel.DRAWN_TOTAL, Channel.INFLOW_TOTAL}) {
+            for (int i = 1; i < trace.count(); i++) {
+                double change = trace.value(channel, i) - trace.value(channel, i - 1);
+                assertTrue(change > -1e-8, name + ": " + channel + " falls by " + -change + " m3 at sample " + i);
+            }
+        }
+    }
+
+    private static HotWaterSystem house(String name) throws IOException {
+        try (InputStream file = DifficultHousesTest.class.getResourceAsStream(
+                "/io/github/heatswell/scenarios/difficult/" + name + ".yaml")) {
+            return ScenarioReader.read(name, new String(file.readAllBytes(), StandardCharsets.UTF_8))
+                    .system();
+        }
+    }
+}
