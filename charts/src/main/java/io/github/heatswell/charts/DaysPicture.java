@@ -96,7 +96,7 @@ final class DaysPicture {
                 marks,
                 EventKind.WORKING_PRESSURE_EXCEEDED,
                 Mark.Kind.WORKING_PRESSURE_EXCEEDED,
-                "working pressure exceeded ");
+                (summary.system().tank().workingPressureGiven() ? "" : "assumed ") + "working pressure exceeded ");
         add(marks, EventKind.VESSEL_BOTTOMED_OUT, Mark.Kind.VESSEL_FULL, "vessel first full ");
         Extreme highest = summary.extremes().highestPressure();
         boolean said = marks.stream()

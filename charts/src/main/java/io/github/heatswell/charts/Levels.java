@@ -61,7 +61,9 @@ final class Levels {
             levels.add(level(Kind.TEST_PRESSURE, test, "tank test pressure"));
         }
         levels.add(level(
-                Kind.WORKING_PRESSURE, system.tank().workingPressure().gauge(atmosphere), "tank working pressure"));
+                Kind.WORKING_PRESSURE,
+                system.tank().workingPressure().gauge(atmosphere),
+                system.tank().workingPressureGiven() ? "tank working pressure" : "assumed working pressure"));
         levels.addAll(reliefSets());
         addSupply(levels);
         return levels;

@@ -42,7 +42,7 @@ final class Marks {
         marks.addAll(repeated(
                 events(EventKind.WORKING_PRESSURE_EXCEEDED, ""),
                 Mark.Kind.WORKING_PRESSURE_EXCEEDED,
-                "working pressure exceeded",
+                (result.system().tank().workingPressureGiven() ? "" : "assumed ") + "working pressure exceeded",
                 0));
         List<ReliefValve> valves = result.system().reliefValves();
         for (int device = 0; device < valves.size(); device++) {

@@ -103,7 +103,7 @@ final class OutlookPicture {
         levels.add(level(
                 Level.Kind.WORKING_PRESSURE,
                 house.tank().workingPressure().gauge(atmosphere),
-                "tank working pressure"));
+                house.tank().workingPressureGiven() ? "tank working pressure" : "assumed working pressure"));
         levels.add(level(Level.Kind.SUPPLY, house.supplyAtStart().gauge(atmosphere), "supply"));
         return levels;
     }

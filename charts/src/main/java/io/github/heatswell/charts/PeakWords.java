@@ -50,7 +50,9 @@ final class PeakWords {
     /** The peak against what the tank's maker allows. */
     String overWorkingPressure() {
         return "pressure peaks at " + amounts.pressure(highest()) + ", " + against(workingPressure())
-                + " the tank's working pressure";
+                + (summary.system().tank().workingPressureGiven()
+                        ? " the tank's working pressure"
+                        : " the " + amounts.pressure(workingPressure()) + " assumed for the tank");
     }
 
     /** Whether the highest pressure lies above what the tank's maker allows. */

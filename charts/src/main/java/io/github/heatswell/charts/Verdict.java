@@ -31,13 +31,18 @@ final class Verdict {
         List<NamedRun> strained =
                 having(sound, run -> new PeakWords(run.result().summary(), amounts).exceedsWorkingPressure());
         if (!strained.isEmpty()) {
-            parts.add(
-                    names(strained) + (strained.size() == 1 ? " exceeds" : " exceed") + " the tank's working pressure");
+            parts.add(names(strained) + (strained.size() == 1 ? " exceeds" : " exceed") + limit(strained));
         }
         if (!sound.isEmpty()) {
             parts.addAll(reliefParts(sound));
         }
         return String.join("; ", parts);
+    }
+
+    private static String limit(List<NamedRun> strained) {
+        boolean given =
+                strained.stream().allMatch(run -> run.result().system().tank().workingPressureGiven());
+        return given ? " the tank's working pressure" : " the working pressure assumed for the tank";
     }
 
     private String hazardPart(List<NamedRun> hazards) {

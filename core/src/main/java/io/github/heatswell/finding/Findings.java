@@ -20,6 +20,7 @@ public final class Findings {
             new ReliefOpeningRule(),
             new FaultRule(),
             new OverheatGuardRule(),
+            new TankRatingRule(),
             new ExpansionRule(),
             new VesselSizeRule(),
             new PrechargeRule(),

@@ -30,19 +30,22 @@ final class OverheatGuardRule implements Rule {
         }
         guards.forEach(valve -> look(subject, valve, found));
         subject.firstRelief()
+                .filter(valve -> subject.house.tank().workingPressureGiven())
                 .filter(valve -> opens(subject, valve) > subject.workingPressure() + SAME)
                 .ifPresent(valve -> found.accept(aboveWorkingPressure(subject, valve)));
     }
 
     /** Makers match valves on top of a tank to its plate without regard to the height between. */
-    private static double opens(Case subject, ReliefValve valve) {
+    static double opens(Case subject, ReliefValve valve) {
         boolean onTop = valve.location() == ReliefValve.Location.TANK_TOP;
         return onTop ? valve.opens().gauge(subject.atmosphere) : subject.opens(valve);
     }
 
     private static void look(Case subject, ReliefValve valve, Consumer<Finding> found) {
         double set = valve.opens().gauge(subject.atmosphere);
-        double highest = Math.min(HIGHEST_SET, subject.workingPressure());
+        double highest = subject.house.tank().workingPressureGiven()
+                ? Math.min(HIGHEST_SET, subject.workingPressure())
+                : HIGHEST_SET;
         if (set > highest + SAME) {
             found.accept(setHigh(valve, gauge(set), gauge(highest)));
         }
@@ -69,19 +72,21 @@ final class OverheatGuardRule implements Rule {
     private static Finding noTemperatureRelief(Case subject) {
         Finding.Draft draft = Finding.draft("temperature-relief-missing", Severity.NOTE);
         return (subject.house.heater().cutOut().isPresent()
-                        ? draft.says("Besides the thermostat, the cut-out guards against boiling; no temperature and"
-                                        + " pressure relief valve (T&P) is described. Many European heaters are built that"
-                                        + " way.")
+                        ? draft.says(
+                                        "Besides the thermostat, the cut-out guards against boiling; no relief valve is described"
+                                                + " with the temperature at which it opens, as a temperature and pressure relief valve"
+                                                + " (T&P) does. Many European heaters are built that way.")
                                 .advises(
-                                        "Look for a T&P valve at the top of the tank and add it to the description if there is"
-                                                + " one. In the US a storage heater must have one; in the UK an unvented one needs"
+                                        "Look for a T&P valve at the top of the tank and add it with the temperature on its plate if"
+                                                + " there is one. In the US a storage heater must have one; in the UK an unvented one needs"
                                                 + " it, or another second device, besides the cut-out.")
                         : draft.says(
-                                        "Neither a cut-out nor a temperature and pressure relief valve (T&P) is described: what"
-                                                + " guards against boiling, besides the thermostat, is not known.")
+                                        "No cut-out is described, and for no relief valve a temperature at which it opens, as a"
+                                                + " temperature and pressure relief valve (T&P) does: what guards against boiling,"
+                                                + " besides the thermostat, is not known.")
                                 .advises(
                                         "Look at the heater and its papers for both and add what is there: a T&P valve sits at the"
-                                                + " top of the tank, a cut-out behind the thermostat's cover. If there is neither,"
+                                                + " top of the tank and names its temperature on its plate, a cut-out behind the thermostat's cover. If there is neither,"
                                                 + " turn the heater off and call a licensed professional."))
                 .asks(ASK)
                 .by(Codes.TWO_DEVICES);

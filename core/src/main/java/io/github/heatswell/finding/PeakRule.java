@@ -20,7 +20,7 @@ final class PeakRule implements Rule {
     @Override
     public void look(Case subject, Consumer<Finding> found) {
         double peak = Math.max(subject.peak(), subject.highestStatic());
-        if (peak > subject.workingPressure() + SAME) {
+        if (subject.house.tank().workingPressureGiven() && peak > subject.workingPressure() + SAME) {
             found.accept(aboveWorkingPressure(subject, peak));
         }
         subject.soundVessel()

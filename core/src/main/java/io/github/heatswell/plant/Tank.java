@@ -27,6 +27,7 @@ public final class Tank {
     private final Shell shell;
     private final double standingLoss;
     private final Pressure workingPressure;
+    private final boolean workingPressureGiven;
     private final int layers;
     private final double height;
 
@@ -35,6 +36,7 @@ public final class Tank {
         shell = from.shell;
         standingLoss = from.standingLoss;
         workingPressure = from.workingPressure;
+        workingPressureGiven = from.workingPressureGiven;
         layers = from.layers;
         height = from.height == null ? 0 : from.height;
     }
@@ -59,6 +61,7 @@ public final class Tank {
         builder.shell = shell;
         builder.standingLoss = standingLoss;
         builder.workingPressure = workingPressure;
+        builder.workingPressureGiven = workingPressureGiven;
         builder.layers = layers;
         builder.height = height > 0 ? height : null;
         return builder;
@@ -101,6 +104,15 @@ public final class Tank {
     }
 
     /**
+     * Whether the working pressure is known of this tank, and not a usual one in its place.
+     *
+     * @return false if it is assumed
+     */
+    public boolean workingPressureGiven() {
+        return workingPressureGiven;
+    }
+
+    /**
      * Into how many layers of equal volume the water is divided, from the bottom up.
      *
      * @return the number, 1 for a fully mixed tank
@@ -135,6 +147,7 @@ public final class Tank {
         private Shell shell;
         private Double standingLoss;
         private Pressure workingPressure;
+        private boolean workingPressureGiven = true;
         private int layers = 1;
         private Double height;
 
@@ -187,6 +200,20 @@ public final class Tank {
          */
         public Builder workingPressure(Pressure value) {
             workingPressure = WORKING_PRESSURE.check(value);
+            workingPressureGiven = true;
+            return this;
+        }
+
+        /**
+         * Sets a usual working pressure in place of one that is not known. Nothing is said to be a hazard because it passes it.
+         *
+         * @param value the pressure, 0.5 bar to 12.5 bar
+         * @return this builder
+         * @throws IllegalArgumentException if the pressure is outside its range
+         */
+        public Builder assumedWorkingPressure(Pressure value) {
+            workingPressure(value);
+            workingPressureGiven = false;
             return this;
         }
 

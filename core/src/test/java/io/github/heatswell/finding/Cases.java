@@ -75,6 +75,12 @@ final class Cases {
         relief("temperature-relief-missing", valve(7, 6));
         relief("relief-set-above-tank", guard(11, 9));
         ALL.put(
+                "tank-rating-unread",
+                () -> Findings.of(unguarded()
+                        .tank(Sound.unread(10))
+                        .addReliefValve(guard(10.34, 8.3).build())
+                        .build()));
+        ALL.put(
                 "tp-relief-set-high",
                 () -> Findings.of(unguarded()
                         .addReliefValve(guard(10.2, 9).build())

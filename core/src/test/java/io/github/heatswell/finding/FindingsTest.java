@@ -61,6 +61,7 @@ class FindingsTest {
             "test-pressure-reached",
             "thermostat-stuck",
             "tp-relief-rating-low",
+            "tank-rating-unread",
             "tp-relief-set-high",
             "tp-relief-temperature-high",
             "trapped-air",

@@ -362,6 +362,30 @@ class LimitsTest {
                 Severity.HAZARD, only(Findings.of(run(sound, 11.001, 60)), id).severity());
     }
 
+    /** 150 psi are 10.34 bar: beside 10 bar that nobody read on a plate they are no hazard, and beyond 11 bar still none. */
+    @Test
+    void anAssumedRatingMakesNoHazard() {
+        HotWaterSystem house = unguarded()
+                .tank(Sound.unread(10))
+                .addReliefValve(guard(150 * PSI.factor() / 1e5, 8.3).build())
+                .build();
+        for (List<Finding> found : List.of(Findings.of(house), Findings.of(run(house, 10.34, 60)))) {
+            Finding unread = only(found, "tank-rating-unread");
+            assertEquals(Severity.CAUTION, unread.severity());
+            assertTrue(unread.sentence().text(UnitSystem.SI).endsWith("not given, and 10 bar are assumed."));
+            assertTrue(unread.advice().text(UnitSystem.SI).startsWith("Read the working pressure on the tank's plate"));
+            assertTrue(unread.authority().source().text().contains("assumed"));
+            assertTrue(found.stream().noneMatch(finding -> finding.severity() == Severity.HAZARD));
+            assertFalse(has(found, "working-pressure-exceeded") || has(found, "tp-relief-set-high"));
+        }
+        assertEquals(
+                Severity.FAULT,
+                only(Findings.of(run(house, 11.1, 60)), "tank-rating-unread").severity());
+        HotWaterSystem read = house.toBuilder().tank(tank(10)).build();
+        assertFalse(has(Findings.of(read), "tank-rating-unread"));
+        assertTrue(has(Findings.of(read), "relief-set-above-tank"));
+    }
+
     /** Whatever a vessel is sized against is a caution where a run passes it, and one does not silence the other. */
     @Test
     void aPeakNearTheReliefValveAndAboveTheCodeIsBoth() {

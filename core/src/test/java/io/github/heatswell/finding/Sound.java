@@ -100,6 +100,13 @@ final class Sound {
                 .build();
     }
 
+    /** A tank whose plate nobody has read. */
+    static Tank unread(double assumedBar) {
+        return tank(10).toBuilder()
+                .assumedWorkingPressure(Pressure.gauge(assumedBar, BAR))
+                .build();
+    }
+
     static Heater.Builder heater(double celsius) {
         return Heater.builder()
                 .energy(Heater.Energy.ELECTRIC)

@@ -84,6 +84,11 @@ final class Findings {
         assumptions.add(new Assumption(path, value, basis));
     }
 
+    /** Whether a field was filled in. */
+    boolean isAssumed(String path) {
+        return assumptions.stream().anyMatch(assumption -> assumption.field().equals(path));
+    }
+
     void uncertain(UncertainField field) {
         uncertain.add(field);
     }

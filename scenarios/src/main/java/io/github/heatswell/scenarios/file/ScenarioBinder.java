@@ -5,6 +5,7 @@ import io.github.heatswell.plant.InvalidDescriptionException;
 import io.github.heatswell.plant.Problem;
 import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.plant.Start;
+import io.github.heatswell.plant.Tank;
 import io.github.heatswell.scenarios.document.Node;
 import io.github.heatswell.scenarios.document.Node.Items;
 import io.github.heatswell.scenarios.document.Node.Mapping;
@@ -35,7 +36,7 @@ final class ScenarioBinder {
         HotWaterSystem.Builder system = HotWaterSystem.builder()
                 .site(one(Schema.SITE))
                 .supply(one(SupplySections.SUPPLY))
-                .tank(one(TankSections.TANK))
+                .tank(tank())
                 .heater(one(HeaterSections.HEATER));
         list(TankSections.PIPE, TankSections.MAX_PIPES).forEach(system::addPipe);
         List<ReliefValve> valves = list(ReliefSections.RELIEF, ReliefSections.MAX_VALVES);
@@ -50,6 +51,16 @@ final class ScenarioBinder {
         system.start(run.into(start).build());
         Costs costs = top.containsKey(CostsSections.COSTS.name()) ? one(CostsSections.COSTS) : Costs.invented();
         return new Bound(header, together(system), run, costs);
+    }
+
+    /** The tank; a working pressure that nobody gave is none that its maker allows. */
+    private Tank tank() {
+        Tank tank = one(TankSections.TANK);
+        return findings.isAssumed(Schema.WORKING_PRESSURE)
+                ? tank.toBuilder()
+                        .assumedWorkingPressure(tank.workingPressure())
+                        .build()
+                : tank;
     }
 
     private Optional<HotWaterSystem> together(HotWaterSystem.Builder system) {

@@ -16,7 +16,7 @@ import java.util.stream.Stream;
  */
 final class Schema {
 
-    private static final String WORKING_PRESSURE = "tank.working-pressure";
+    static final String WORKING_PRESSURE = "tank.working-pressure";
 
     static final Section<Header.Draft, Header> HEADER = new Section<>(
             "",

@@ -49,7 +49,8 @@ final class Alarms {
                                 && run.first(EventKind.WORKING_PRESSURE_EXCEEDED)
                                         .isEmpty())
                 .forEach(finding -> alarms.add(HAZARD, finding.sentence().text(shown), Optional.of(finding)));
-        run.first(EventKind.WORKING_PRESSURE_EXCEEDED).ifPresent(event -> {
+        boolean given = run.system().tank().workingPressureGiven(); // if not, a finding asks to read the plate
+        run.first(EventKind.WORKING_PRESSURE_EXCEEDED).filter(event -> given).ifPresent(event -> {
             boolean hazard =
                     alarms.findings.stream().anyMatch(finding -> finding.id().equals(EXCEEDED));
             alarms.event(hazard ? HAZARD : "WARNING", event, run);

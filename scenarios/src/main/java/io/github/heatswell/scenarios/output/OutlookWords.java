@@ -8,6 +8,7 @@ import io.github.heatswell.outlook.OutlookCourse;
 import io.github.heatswell.outlook.OutlookMonth;
 import io.github.heatswell.outlook.OutlookResult;
 import io.github.heatswell.plant.ReliefValve;
+import io.github.heatswell.result.EventKind;
 import io.github.heatswell.scenarios.outlook.OutlookAnswer;
 import io.github.heatswell.units.Decimals;
 import io.github.heatswell.units.QuantityFormat;
@@ -39,7 +40,14 @@ final class OutlookWords {
         return result.gravest()
                 .map(month -> month.alarm().orElseThrow().description() + " on the worst day of " + month(month)
                         + fading(month) + ", with " + shown.pressure(month.prechargeGauge()) + " of charge left. "
-                        + Hazards.meaning(month.alarm().orElseThrow()));
+                        + meaning(month.alarm().orElseThrow()));
+    }
+
+    private String meaning(EventKind alarm) {
+        boolean assumed = !answer.scenario().system().tank().workingPressureGiven();
+        return alarm == EventKind.WORKING_PRESSURE_EXCEEDED && assumed
+                ? "That pressure is assumed: read the tank's plate."
+                : Hazards.meaning(alarm);
     }
 
     /** By which fading a month comes to what it comes to, if not by the expected one. */

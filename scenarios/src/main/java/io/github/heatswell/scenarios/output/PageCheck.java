@@ -113,7 +113,8 @@ final class PageCheck {
                 .mapToDouble(io.github.heatswell.verification.Reading::expectedGauge)
                 .max()
                 .orElse(Double.NEGATIVE_INFINITY);
-        if (highest > house.tank().workingPressure().gauge(house.site().atmosphere())) {
+        if (house.tank().workingPressureGiven()
+                && highest > house.tank().workingPressure().gauge(house.site().atmosphere())) {
             remarks.add(
                     "A reading above the tank's working pressure is expected. Ask a licensed professional before the"
                             + " heater is used.");

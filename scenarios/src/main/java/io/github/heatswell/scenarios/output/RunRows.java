@@ -66,7 +66,11 @@ final class RunRows {
                                 "relief set", shown.pressure(limit.gauge()), limit.name() + ": " + room(limit, shown)),
                         () -> row("relief set", "none", withoutRelief(result) + " is described"));
         Limit working = Limit.workingPressure(result);
-        row("tank limit", shown.pressure(working.gauge()), "working pressure: " + room(working, shown));
+        row(
+                "tank limit",
+                shown.pressure(working.gauge()),
+                (result.system().tank().workingPressureGiven() ? "" : "assumed ") + "working pressure: "
+                        + room(working, shown));
     }
 
     /** What to say in place of a set pressure where no valve limits the pressure. */

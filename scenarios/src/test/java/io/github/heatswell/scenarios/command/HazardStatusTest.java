@@ -33,10 +33,10 @@ class HazardStatusTest {
             value = {
                 "run kiln-house-runaway, HAZARD: 'T&P valve' opened because the water had reached 99",
                 "run kiln-house-cut-out, HAZARD: The thermostat never switches off",
-                "run ridge-house, HAZARD: No relief valve opens below",
+                "run ridge-house --set tank.working-pressure=10bar, HAZARD: No relief valve opens below",
                 "run quarry-row, HAZARD: Test pressure reached",
-                "size ridge-house, HAZARD as it is: No relief valve opens below",
-                "compare ridge-house orchard-lodge, HAZARD in ridge-house: No relief valve opens below"
+                "size ridge-house --set tank.working-pressure=10bar, HAZARD as it is: No relief valve opens below",
+                "compare ridge-house orchard-lodge --set tank.working-pressure=10bar, HAZARD in ridge-house: No relief valve opens below"
             })
     void hazardsComeFirst(String arguments, String first) throws IOException {
         Outcome outcome = execute(arguments);
@@ -50,8 +50,8 @@ class HazardStatusTest {
     @CsvSource(
             quoteCharacter = '"',
             value = {
-                "map ridge-house, HAZARD: No relief valve opens below",
-                "spread ridge-house --samples 16, HAZARD: No relief valve opens below",
+                "map ridge-house --set tank.working-pressure=10bar, HAZARD: No relief valve opens below",
+                "spread ridge-house --set tank.working-pressure=10bar --samples 16, HAZARD: No relief valve opens below",
                 "outlook orchard-lodge-vessel --set tank.working-pressure=6bar --years 1, HAZARD: No relief valve opens below"
             })
     void theHouseItselfSetsTheStatusOfEveryCommand(String arguments, String first) {
