@@ -139,8 +139,9 @@ public final class Draw {
 
     private static double checkedTime(double timeOfDay) {
         if (!(timeOfDay >= 0 && timeOfDay < DAY)) {
-            throw new IllegalArgumentException("at: " + DurationUnit.HOUR.fromSi(timeOfDay)
-                    + " h is outside the allowed range, 00:00 to 23:59:59");
+            throw new IllegalArgumentException(
+                    "at: " + Limits.quantity(DurationUnit.HOUR.fromSi(timeOfDay), DurationUnit.HOUR)
+                            + " is outside the allowed range, 00:00 to 23:59:59");
         }
         return timeOfDay;
     }

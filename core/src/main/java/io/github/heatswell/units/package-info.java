@@ -1,7 +1,9 @@
 /**
  * Units at the edge of the library. The physics computes in SI throughout (Pa, K, m3, kg, s, W, J); people think in bar
  * or psi, litres or gallons. Methods that take a quantity from outside take a number and its unit, so that nothing has
- * to be guessed and a wrong kind of unit does not compile.
+ * to be guessed and a wrong kind of unit does not compile. Exceptions are what comes from the library itself and goes back into it,
+ * such as the numbers of a result or of a formula, and clock times (s since midnight): they are in the SI unit that is said where
+ * they are described.
  *
  * <p>Pressure needs one word more: {@link io.github.heatswell.units.Pressure} says whether it is meant against the
  * surrounding air (gauge) or against vacuum (absolute).

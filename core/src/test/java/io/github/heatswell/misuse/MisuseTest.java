@@ -113,6 +113,9 @@ class MisuseTest {
                 missing(() -> Draw.ofVolume(0, 10, null, 5, FlowUnit.LITRE_PER_MINUTE), "volume: its unit"),
                 missing(() -> Draw.ofHeat(0, 1, EnergyUnit.MEGAJOULE, 5, null), "flow: its unit"),
                 refused(
+                        () -> Draw.ofVolume(100_000, 1, LITRE, 5, FlowUnit.LITRE_PER_MINUTE),
+                        "at: 27.7778 h is outside the allowed range, 00:00 to 23:59:59"),
+                refused(
                         () -> Draw.ofVolume(0, -1, LITRE, 5, FlowUnit.LITRE_PER_MINUTE),
                         "volume: -1 L is outside the allowed range, above 0 and drawn within a day"),
                 missing(

@@ -8,6 +8,7 @@ import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A map of peaks, for reading on a terminal of 80 columns.
@@ -27,9 +28,9 @@ public final class MapReport implements Report {
      * @param units the units to show it in
      */
     public MapReport(Scenario scenario, PeakMap map, UnitSystem units) {
-        this.scenario = scenario;
-        this.map = map;
-        this.units = units;
+        this.scenario = Objects.requireNonNull(scenario, "scenario");
+        this.map = Objects.requireNonNull(map, "map");
+        this.units = Objects.requireNonNull(units, "units");
     }
 
     @Override

@@ -13,6 +13,7 @@ import io.github.heatswell.scenarios.report.ReportPage;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -47,9 +48,9 @@ public final class StreamedRun {
      * @param units the units of tables and charts; the summary is in SI units always
      */
     public StreamedRun(Scenario scenario, BalanceCount advice, UnitSystem units) {
-        this.advice = advice;
-        this.scenario = scenario;
-        this.units = units;
+        this.advice = Objects.requireNonNull(advice, "advice");
+        this.scenario = Objects.requireNonNull(scenario, "scenario");
+        this.units = Objects.requireNonNull(units, "units");
     }
 
     /**
