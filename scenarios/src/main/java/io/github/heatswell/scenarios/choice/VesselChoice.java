@@ -122,7 +122,8 @@ public final class VesselChoice {
                 .toList();
         look(
                 sizes,
-                size -> SizeCertainty.look(VariedHouse.with(scenario, sizing.vessel(size)), size.volume(), limit, count),
+                size -> SizeCertainty.look(
+                        VariedHouse.with(scenario, sizing.vessel(size)), size.volume(), limit, count),
                 tried);
         return tried.isEmpty() ? Optional.empty() : Optional.of(new SizeCertainty(bare.usual(), tried, count.sum()));
     }

@@ -60,6 +60,10 @@ final class SizeCommand {
         try {
             answer = choice(batch.scenario(index)).answer();
         } catch (IllegalArgumentException e) {
+            String hazards = SizingReport.hazards(batch.scenario(index).system(), batch.units());
+            if (!hazards.isEmpty()) {
+                console.print(hazards);
+            }
             console.complain(batch.name(index) + ": no vessel can be sized: " + e.getMessage());
             return ExitStatus.BAD_INPUT;
         }

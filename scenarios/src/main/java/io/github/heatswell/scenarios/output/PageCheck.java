@@ -17,6 +17,7 @@ import io.github.heatswell.verification.ToleratedReading;
 import io.github.heatswell.verification.UncertainCheck;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** The check sheet of the printed report: what a gauge should read, with its tolerance. */
@@ -44,20 +45,22 @@ final class PageCheck {
      *
      * @param house the house as described
      * @param varied what may be different about it
-     * @param hazard whether people may be hurt where the house is heated
+     * @param notBefore why the house must not be heated before something is put right; empty if it may be
      * @param count counts the runs it takes
      * @param shown the units
      */
     static Check of(
-            HotWaterSystem house, VariedHouse varied, boolean hazard, BalanceCount count, QuantityFormat shown) {
-        return new PageCheck(house, varied, count, shown).check(hazard);
+            HotWaterSystem house,
+            VariedHouse varied,
+            Optional<String> notBefore,
+            BalanceCount count,
+            QuantityFormat shown) {
+        return new PageCheck(house, varied, count, shown).check(notBefore);
     }
 
-    private Check check(boolean hazard) {
-        if (hazard) {
-            return none(
-                    "No check sheet is given: it takes heating, and this house has a hazard, named at the top. Leave the"
-                            + " heater off and call a licensed professional.");
+    private Check check(Optional<String> notBefore) {
+        if (notBefore.isPresent()) {
+            return none("No check sheet is given: it takes heating, and " + notBefore.get());
         }
         CheckProcedure procedure = CheckProcedure.of(house);
         try {

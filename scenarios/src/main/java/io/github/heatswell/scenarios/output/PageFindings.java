@@ -8,9 +8,12 @@ import io.github.heatswell.finding.Statement;
 import io.github.heatswell.scenarios.report.FindingNote;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.List;
+import java.util.Optional;
 
 /** Findings as the printed report shows them, in both unit systems. */
 final class PageFindings {
+
+    private static final String STUCK_OPEN = "relief-valve-stuck-open";
 
     private final QuantityFormat shown;
 
@@ -27,6 +30,19 @@ final class PageFindings {
     /** Whether people may be hurt. */
     static boolean hazardous(List<Finding> findings) {
         return !Hazards.among(findings).isEmpty();
+    }
+
+    /** Why the house must not be heated before something is put right; empty if it may be. */
+    static Optional<String> notBefore(List<Finding> findings, QuantityFormat shown) {
+        if (hazardous(findings)) {
+            return Optional.of("this house has a hazard, named at the top. Leave the heater off and call a licensed"
+                    + " professional.");
+        }
+        return findings.stream()
+                .filter(finding -> finding.id().equals(STUCK_OPEN))
+                .findFirst()
+                .map(finding -> "the heater is to stay off until this is put right: "
+                        + finding.sentence().text(shown));
     }
 
     private FindingNote note(Finding finding) {

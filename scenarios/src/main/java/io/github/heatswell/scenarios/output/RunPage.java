@@ -58,8 +58,8 @@ final class RunPage {
         String answer = Headline.of(result, shown) + ".";
         Heading heading = new Heading(
                 scenario.title(), scenario.question(), scenario.expectation(), scenario.name(), Optional.empty());
-        Check check =
-                PageCheck.of(result.system(), VariedHouse.of(scenario), PageFindings.hazardous(found), advice, shown);
+        Check check = PageCheck.of(
+                result.system(), VariedHouse.of(scenario), PageFindings.notBefore(found, shown), advice, shown);
         Options options = options();
         List<AlarmNote> alarms = new ArrayList<>(Alarms.of(result, found, shown));
         alarms.addAll(OpenBalance.ofAdvice(advice.sum()));
@@ -85,16 +85,16 @@ final class RunPage {
     }
 
     private Options options() {
-        List<Cost> costs = result.totals().relieved() > 0
+        List<Cost> costs = result.totals().relieved() > 0 && result.hazard().isEmpty()
                 ? List.of(PageCosts.of("As it is", YearlyWater.of(result), scenario.costs()))
                 : List.of();
         return new Options(PageSizes.of(scenario, advice), List.of(), costs);
     }
 
-    /** Whether a vessel is there or may be put in: behind a closed feed, and not while something is hazardous. */
+    /** Whether a vessel is there or may be put in: behind a closed feed, and not while the heater is to stay off. */
     private boolean mayBeFitted(List<Finding> found) {
         boolean closed = result.system().supply().arrangement() != Supply.Arrangement.DIRECT;
         boolean vessel = result.system().vessel().isPresent();
-        return vessel || closed && !PageFindings.hazardous(found);
+        return (vessel || closed) && PageFindings.notBefore(found, shown).isEmpty();
     }
 }

@@ -1,6 +1,7 @@
 package io.github.heatswell.scenarios.output;
 
 import io.github.heatswell.plant.ExpansionVessel;
+import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.result.Extreme;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.units.QuantityFormat;
@@ -63,7 +64,7 @@ final class RunRows {
         Limit.reliefSet(result)
                 .ifPresentOrElse(
                         limit -> row(
-                                "relief set", shown.pressure(limit.gauge()), limit.name() + ": " + room(limit, shown)),
+                                "relief set", shown.pressure(limit.gauge()), limit.name() + ": " + reliefRoom(limit)),
                         () -> row("relief set", "none", withoutRelief(result) + " is described"));
         Limit working = Limit.workingPressure(result);
         row(
@@ -71,6 +72,14 @@ final class RunRows {
                 shown.pressure(working.gauge()),
                 (result.system().tank().workingPressureGiven() ? "" : "assumed ") + "working pressure: "
                         + room(working, shown));
+    }
+
+    /** A valve that is stuck open keeps no distance from anything. */
+    private String reliefRoom(Limit limit) {
+        boolean stuck = result.system().reliefValves().stream()
+                .anyMatch(valve ->
+                        valve.name().equals(limit.name()) && valve.condition() == ReliefValve.Condition.STUCK_OPEN);
+        return stuck ? "stuck open" : room(limit, shown);
     }
 
     /** What to say in place of a set pressure where no valve limits the pressure. */

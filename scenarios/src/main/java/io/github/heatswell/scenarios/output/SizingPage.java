@@ -63,14 +63,15 @@ final class SizingPage {
         List<String> remarks = answer.proposed().isPresent()
                 ? List.of("Check sheet and findings are those of the house with the vessel.")
                 : List.of();
-        Check sheet = PageCheck.of(shownRun.system(), varied(), PageFindings.hazardous(found), check, shown);
+        Check sheet = PageCheck.of(shownRun.system(), varied(), PageFindings.notBefore(found, shown), check, shown);
         return ReportContent.builder(heading, shown.units())
                 .alarms(alarms())
                 .answer(new Answer(sentence, remarks))
                 .pictures(pictures(chart, sentence))
                 .figures(List.of(limits()))
                 .check(sheet)
-                .commissioning(answer.proposed().isPresent())
+                .commissioning(answer.proposed().isPresent()
+                        && PageFindings.notBefore(found, shown).isEmpty())
                 .findings(PageFindings.notes(found, shown))
                 .options(options())
                 .basis(PageBasis.of(scenario, !sheet.readings().isEmpty(), shown))

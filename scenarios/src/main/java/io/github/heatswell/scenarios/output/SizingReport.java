@@ -1,6 +1,7 @@
 package io.github.heatswell.scenarios.output;
 
 import io.github.heatswell.finding.Findings;
+import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.Event;
@@ -62,6 +63,17 @@ public final class SizingReport implements Report {
         this.sizing = answer.sizing();
         this.atmosphere = answer.scenario().system().site().atmosphere();
         this.shown = QuantityFormat.ascii(units);
+    }
+
+    /**
+     * The hazards of a house for which no vessel can be sized.
+     *
+     * @param house the house as it is
+     * @param units the units to show them in
+     * @return paragraphs, each ended by an empty line; empty if there is no hazard
+     */
+    public static String hazards(HotWaterSystem house, UnitSystem units) {
+        return Alarms.lines(Alarms.of(house, QuantityFormat.ascii(units)), " as it is");
     }
 
     @Override
@@ -177,7 +189,9 @@ public final class SizingReport implements Report {
     private void water() {
         Costs costs = answer.scenario().costs();
         text.append('\n');
-        row("given off", yearly(answer.waterAsItIs(), costs), "a year, as it is");
+        if (answer.asItIs().hazard().isEmpty()) { // a run that ended in one is no day to make a year of
+            row("given off", yearly(answer.waterAsItIs(), costs), "a year, as it is");
+        }
         answer.waterProposed().ifPresent(water -> row("", yearly(water, costs), "a year, with the vessel"));
     }
 

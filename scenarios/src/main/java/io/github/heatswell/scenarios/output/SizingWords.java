@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.output;
 
+import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.scenarios.choice.SizeCertainty;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.sizing.SizedVessel;
@@ -27,7 +28,19 @@ final class SizingWords {
         this.shown = shown;
     }
 
+    /** The answer; a valve that cannot close comes first, since no vessel cures it. */
     String answer() {
+        String stuck = answer.scenario().system().reliefValves().stream()
+                .filter(valve -> valve.condition() == ReliefValve.Condition.STUCK_OPEN)
+                .findFirst()
+                .map(valve ->
+                        "No vessel cures this: '" + valve.name() + "' is stuck open and runs whatever the pressure."
+                                + " Have it replaced first; what follows holds after that. ")
+                .orElse("");
+        return stuck + size();
+    }
+
+    private String size() {
         return switch (sizing.outcome()) {
             case NONE_NEEDED ->
                 (doubtful() ? "By the best estimates no" : "No")

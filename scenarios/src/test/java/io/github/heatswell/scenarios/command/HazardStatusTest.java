@@ -77,12 +77,36 @@ class HazardStatusTest {
 
     /** A valve that does not close: the heater off, then the feed. */
     @Test
-    void stuckOpenValveIsStoppedInTheRightOrder() {
+    void stuckOpenValveIsStoppedInTheRightOrder() throws IOException {
         Outcome outcome = execute("run mill-cottage-stuck-open");
         assertEquals(0, outcome.status());
         String text = outcome.out().replaceAll("\\s+", " ");
         assertTrue(text.contains("Turn the heater off, then shut the cold feed"), text);
         assertTrue(text.contains("set no higher than the pressure on the tank's plate"), text);
+        assertTrue(text.contains("safety valve: stuck open"), "no margin of a valve that does not close: " + text);
+        String page = page().replaceAll("\\s+", " ");
+        assertTrue(
+                page.contains("No check sheet is given: it takes heating, and the heater is to stay off until"), page);
+        assertFalse(page.contains("Turn the heater on"), "the heater stays off");
+        assertFalse(page.contains("The relief valve stays as it is"), "that one does not");
+    }
+
+    /** No vessel makes a valve close. */
+    @Test
+    void stuckOpenValveComesBeforeTheSize() {
+        String text = execute("size mill-cottage-stuck-open").out().replaceAll("\\s+", " ");
+        assertTrue(text.contains("No vessel cures this: 'safety valve' is stuck open"), text);
+        assertTrue(text.indexOf("No vessel cures this") < text.indexOf("A vessel of 18 L"), text);
+    }
+
+    /** Where no vessel can be sized the hazards are told all the same, and first. */
+    @Test
+    void hazardsComeBeforeARefusal() {
+        Outcome outcome = execute("size kiln-house-blocked");
+        assertEquals(2, outcome.status());
+        assertTrue(outcome.out().startsWith("HAZARD as it is: "), outcome.out());
+        assertTrue(outcome.out().contains("'T&P valve' never opens"), outcome.out());
+        assertTrue(outcome.err().contains("no vessel can be sized: thermostat: is stuck"), outcome.err());
     }
 
     @Test
