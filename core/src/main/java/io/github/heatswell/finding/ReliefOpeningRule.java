@@ -58,7 +58,7 @@ final class ReliefOpeningRule implements Rule {
 
     private static String often(long byPressure, long all) {
         String run = times(all) + " in the run";
-        return byPressure == all ? run : run + ", " + times(byPressure) + " of these";
+        return byPressure == all ? run : run + ", " + byPressure + " of them";
     }
 
     private static String times(long times) {

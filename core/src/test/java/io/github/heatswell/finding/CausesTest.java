@@ -143,6 +143,18 @@ class CausesTest {
         assertTrue(said.contains(text), said);
     }
 
+    /** Hot water opened the valve too; the count is that of all openings, as everywhere. */
+    @Test
+    void openingsByHeatAreCountedButNotBlamedOnExpansion() {
+        Event pressed = event(EventKind.RELIEF_OPENED, "T&P valve", 7);
+        Event hot = new Event(
+                pressed.time(), EventKind.RELIEF_OPENED, "T&P valve", 8e5, 372, Optional.of(OpeningCause.TEMPERATURE));
+        String said = said(
+                Findings.of(run(house().withoutVessel().build(), 7, 60, pressed, hot, pressed)),
+                "relief-valve-controls-expansion");
+        assertTrue(said.contains("opened 3 times in the run, 2 of them because"), said);
+    }
+
     /** Vapour has formed: that there is little left until it does needs no saying any more. */
     @Test
     void vapourIsNotAlsoASmallMargin() {
