@@ -14,6 +14,7 @@ import io.github.heatswell.units.Pressure;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.DoubleBinaryOperator;
 
 /** A house, with a run of it or without, and what several rules want to know of them. Pressures are gauge (Pa). */
@@ -24,12 +25,23 @@ final class Case {
 
     final HotWaterSystem house;
     final Optional<RunSummary> run;
+    private final Set<String> unknown;
     final double atmosphere;
 
     Case(HotWaterSystem house, Optional<RunSummary> run) {
+        this(house, run, Set.of());
+    }
+
+    Case(HotWaterSystem house, Optional<RunSummary> run, Set<String> unknown) {
         this.house = house;
         this.run = run;
+        this.unknown = Set.copyOf(unknown);
         atmosphere = house.site().atmosphere();
+    }
+
+    /** Whether nobody knows the charge of the vessel, so that the value of the house only stands in its place. */
+    boolean prechargeIsUnknown() {
+        return unknown.contains(Findings.PRECHARGE);
     }
 
     /** The highest pressure the supply stands at in a day, behind a reducing valve if there is one. */

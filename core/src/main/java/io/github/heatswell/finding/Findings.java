@@ -7,11 +7,15 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Looks at a house or a run with every rule there is.
  */
 public final class Findings {
+
+    /** The charge of the vessel, as something that may not be known. */
+    public static final String PRECHARGE = "vessel.precharge";
 
     /** All rules, in the order in which findings of the same severity are listed. */
     private static final List<Rule> RULES = List.of(
@@ -53,6 +57,18 @@ public final class Findings {
     public static List<Finding> of(RunSummary run) {
         Objects.requireNonNull(run, "run");
         return of(new Case(run.system(), Optional.of(run)));
+    }
+
+    /**
+     * What can be said of a run whose house holds values that nobody knows.
+     *
+     * @param run what the run found
+     * @param unknown what is not known, of which {@link #PRECHARGE} counts: what stands on it alone is a caution and says so
+     * @return the findings, the gravest first, then in an order that never changes; never changed
+     */
+    public static List<Finding> of(RunSummary run, Set<String> unknown) {
+        Objects.requireNonNull(run, "run");
+        return of(new Case(run.system(), Optional.of(run), unknown));
     }
 
     private static List<Finding> of(Case subject) {

@@ -34,7 +34,10 @@ final class PrechargeRule implements Rule {
     }
 
     private static void look(Case subject, ExpansionVessel vessel, Consumer<Finding> found) {
-        if (tooHigh(subject, vessel)) {
+        boolean wrong = isWrong(subject, vessel);
+        if (wrong && subject.prechargeIsUnknown()) {
+            found.accept(unknown(subject, vessel));
+        } else if (tooHigh(subject, vessel)) {
             found.accept(above(subject, vessel));
         } else if (tooLow(subject, vessel)) {
             found.accept(below(subject, vessel));
@@ -76,6 +79,27 @@ final class PrechargeRule implements Rule {
         double lift = subject.lift(vessel.height());
         return charge > subject.highestStatic() - lift + FAR_OFF + SAME
                 || charge < subject.lowestStatic() - lift - FAR_OFF - SAME;
+    }
+
+    /** Nothing was measured, so nothing is wrong yet. */
+    private static Finding unknown(Case subject, ExpansionVessel vessel) {
+        double charge = charge(subject, vessel);
+        boolean high = tooHigh(subject, vessel);
+        double supply = high ? highest(subject, vessel) : lowest(subject, vessel);
+        return Finding.draft("precharge-unknown", Severity.CAUTION)
+                .says(
+                        "The precharge of the vessel is not known. At {}, taken in its place, it would lie "
+                                + (high ? "above" : "below") + " the {} the supply stands at there.",
+                        gauge(charge),
+                        gauge(supply))
+                .found(gauge(charge))
+                .limit(gauge(supply))
+                .advises(
+                        "Turn the heater off and let it cool. Close the vessel's isolating valve, drain its water side and"
+                                + " measure the precharge with a tyre gauge: it should show {}. Then run again with what you"
+                                + " read. " + BACK,
+                        gauge(supply))
+                .by(Codes.PRECHARGE);
     }
 
     private static Finding above(Case subject, ExpansionVessel vessel) {

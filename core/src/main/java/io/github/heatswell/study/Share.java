@@ -19,12 +19,23 @@ public record Share(int count, int of) {
 
     /**
      * The standard error of the share, {@code sqrt(p (1 - p) / n)} as for independent samples. The evenly strewn samples
-     * of a study do better, so it errs on the safe side; but it is 0 where no sample, or every one, has the property, and
-     * then only says that the probability is within about {@code 3 / n} of that.
+     * of a study do better, so it errs on the safe side; but it is 0 where no sample, or every one, has the property:
+     * there {@link #furthest} says more.
      *
      * @return the standard error (-); NaN of no samples
      */
     public double standardError() {
         return Math.sqrt(value() * (1 - value()) / of);
+    }
+
+    /**
+     * How far the probability may be from none, or from all, where no sample, or every one, has the property: the one-sided
+     * limit of 95 % by Clopper and Pearson (Biometrika 26, 1934; from memory), {@code 1 - 0.05^(1/n)} or one less that.
+     *
+     * @return the highest probability that goes with none, or the lowest with all (-); NaN of no samples or in between
+     */
+    public double furthest() {
+        double highest = 1 - Math.pow(0.05, 1.0 / of);
+        return of == 0 || count > 0 && count < of ? Double.NaN : count == 0 ? highest : 1 - highest;
     }
 }

@@ -14,8 +14,19 @@ final class Interviewer {
 
     private static final String INDENT = "   ";
 
-    private static final Set<String> DO_NOT_KNOW =
-            Set.of("dk", "don't know", "dont know", "do not know", "unknown", "not known", "no idea");
+    private static final Set<String> DO_NOT_KNOW = Set.of(
+            "dk",
+            "idk",
+            "don't know",
+            "dont know",
+            "do not know",
+            "i don't know",
+            "i do not know",
+            "unknown",
+            "not known",
+            "not sure",
+            "unsure",
+            "no idea");
 
     private final Dialogue dialogue;
     private final UnitSystem units;

@@ -100,7 +100,11 @@ final class OutlookWords {
         int percent = (int) Math.round(PERCENT * onset.withinYears().value());
         return reckoned + "dripping begins in " + percent + " % of the houses within " + years(result.years()) + ": "
                 + by("in one of twenty", onset.early()) + ", " + by("in half", onset.middle()) + ", "
-                + by("in all but one of twenty", onset.late()) + ".";
+                + last(onset.late()) + ".";
+    }
+
+    private String last(OptionalDouble time) {
+        return time.isEmpty() ? "in more than one of twenty not by then" : by("in all but one of twenty", time);
     }
 
     private String by(String share, OptionalDouble time) {

@@ -54,7 +54,7 @@ final class RunPage {
     }
 
     private ReportContent content(RunChart chart) throws IOException {
-        List<Finding> found = Findings.of(result);
+        List<Finding> found = Findings.of(result, Unknowns.of(scenario));
         String answer = Headline.of(result, shown) + ".";
         Heading heading = new Heading(
                 scenario.title(), scenario.question(), scenario.expectation(), scenario.name(), Optional.empty());

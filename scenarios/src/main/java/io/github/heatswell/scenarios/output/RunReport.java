@@ -100,7 +100,7 @@ public final class RunReport implements Report {
     @Override
     public String text() {
         text.setLength(0);
-        List<Finding> found = Findings.of(result);
+        List<Finding> found = Findings.of(result, Unknowns.of(scenario));
         text.append(Alarms.lines(Alarms.of(result, found, shown), ""));
         text.append(Alarms.lines(OpenBalance.ofAdvice(advice.sum()), ""));
         text.append(Wrapped.lines(scenario.title(), "", ""));

@@ -86,6 +86,12 @@ public final class SpreadReport implements Report {
     }
 
     private String inWords(Share share) {
+        if (share.of() > 0 && (share.count() == 0 || share.count() == share.of())) {
+            double bound = share.furthest();
+            return share.count() == 0
+                    ? "none of " + share.of() + " samples (at most about " + shown.share(bound) + ")"
+                    : "all of " + share.of() + " samples (at least about " + shown.share(bound) + ")";
+        }
         return share.count() + " of " + share.of() + " samples (" + shown.share(share.value()) + ", give or take "
                 + shown.share(share.standardError()) + ")";
     }

@@ -20,6 +20,9 @@ record QuantityText(double number, String digits, String unit) {
             Pattern.compile("([-+]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][-+]?\\d+)?)(.*)");
     private static final Pattern COMMA = Pattern.compile("([-+]?)([\\d.]+),([\\d,.]*)(.*)");
     private static final Pattern GROUPED = Pattern.compile("[-+]?\\d+[ '_]\\d.*");
+    private static final Pattern SPACED = Pattern.compile("([-+]?[1-9]\\d{0,2}(?: \\d{3})+)((?![\\d,' _]*\\d).*)");
+    private static final Pattern AMERICAN =
+            Pattern.compile("([-+]?[1-9]\\d{0,2}(?:,\\d{3})+)((?:\\.\\d+)? ?btu.*)", Pattern.CASE_INSENSITIVE);
     private static final Pattern NO_NUMBER = Pattern.compile("[-+]?\\.?(nan|inf|infinity|infinite)\\b.*");
 
     /**
@@ -28,7 +31,7 @@ record QuantityText(double number, String digits, String unit) {
      * @throws IllegalArgumentException if it does not begin with a finite number
      */
     static QuantityText of(String text) {
-        String plain = plain(text);
+        String plain = together(plain(text));
         if (plain.length() > LONGEST) {
             throw new IllegalArgumentException(Printable.quote(plain) + " is too long for a number and a unit");
         }
@@ -51,6 +54,16 @@ record QuantityText(double number, String digits, String unit) {
         return Normalizer.normalize(usual, Normalizer.Form.NFKC)
                 .replaceAll("\\s+", " ")
                 .strip();
+    }
+
+    /** Digits in groups of three, as reports write them; one comma is one of thousands only before an American unit. */
+    private static String together(String plain) {
+        Matcher spaced = SPACED.matcher(plain);
+        if (spaced.matches()) {
+            return spaced.group(1).replace(" ", "") + spaced.group(2);
+        }
+        Matcher american = AMERICAN.matcher(plain);
+        return american.matches() ? american.group(1).replace(",", "") + american.group(2) : plain;
     }
 
     private static void refuseForeignNumbers(String plain) {

@@ -106,7 +106,8 @@ class QuantityReaderTest {
             4,2 bar       | '4,2 bar' has a comma in the number; write decimals with a point: 4.2 bar
             1,200 kPa     | '1,200 kPa' has a comma in the number; write 1.200 kPa or 1200 kPa, whichever is meant
             1.200,5 kPa   | '1.200,5 kPa' has a comma in the number; write decimals with a point and thousands without any mark
-            1 200 kPa     | '1 200 kPa' has a mark or a blank between the digits; write the digits together
+            1 20 kPa      | '1 20 kPa' has a mark or a blank between the digits; write the digits together
+            1 2000 kPa    | '1 2000 kPa' has a mark or a blank between the digits; write the digits together
             1'200 kPa     | '1'200 kPa' has a mark or a blank between the digits; write the digits together
             NaN bar       | 'NaN bar' is not a finite number
             .nan          | '.nan' is not a finite number
@@ -123,6 +124,19 @@ class QuantityReaderTest {
             """)
     void whatIsNoPressureSaysHowToWriteOne(String text, String message) {
         assertEquals(message, refusal(text));
+    }
+
+    /** As reports write large numbers, and as American labels do. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            40 000 Btu/h    | 40000
+            40\u00a0000 Btu/h | 40000
+            40,000 Btu/h    | 40000
+            40,000.5 Btu/h  | 40000.5
+            1 234 567.5 W   | 1234567.5
+            """)
+    void groupsOfThreeDigitsAreRead(String text, double number) {
+        assertEquals(number, QuantityReader.read(text, Kind.POWER).value());
     }
 
     @Test
