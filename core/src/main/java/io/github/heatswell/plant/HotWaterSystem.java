@@ -4,8 +4,10 @@ import io.github.heatswell.draw.DrawProfile;
 import io.github.heatswell.units.Gravity;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Limits;
+import io.github.heatswell.units.PowerUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.RatioUnit;
 import io.github.heatswell.units.VolumeUnit;
 import io.github.heatswell.water.GibbsPolynomialWater;
 import java.util.ArrayList;
@@ -29,6 +31,18 @@ public final class HotWaterSystem {
 
     /** What a change of units may cost (-). */
     private static final double ROUNDING = 1e-9;
+
+    /**
+     * The most a burner or element may take in for the tank's volume (W/m3): 10 kW for each litre, which heats it by two kelvin a
+     * second. Beyond lie continuous-flow heaters, which have no storage to switch on. Own choice; common practice, no source.
+     */
+    static final double MAX_INPUT_PER_VOLUME = 1e7;
+
+    /**
+     * The most (-) a tank may grow from empty to its working pressure. Polyethylene yields at about a tenth of stretch, a quarter
+     * of the volume; from memory.
+     */
+    static final double MAX_STRETCH = 0.25;
 
     private final Site site;
     private final Supply supply;
@@ -428,6 +442,8 @@ public final class HotWaterSystem {
             if (requirements.met()) {
                 checkPressures(requirements, site.atmosphere());
                 checkTrappedAir(requirements);
+                checkHeater(requirements);
+                checkShell(requirements);
             }
             requirements.orThrow();
             return new HotWaterSystem(this);
@@ -475,6 +491,32 @@ public final class HotWaterSystem {
                         "trapped-air",
                         litres(trappedAir.volume()) + " is more than the piping holds, " + litres(room));
             }
+        }
+
+        /** A thermostat needs seconds between on and off. */
+        private void checkHeater(Requirements requirements) {
+            double most = MAX_INPUT_PER_VOLUME * tank.volume();
+            for (int i = 0; i < heater.elements().size(); i++) {
+                double input = heater.elements().get(i).input();
+                requirements.rule(
+                        input <= most * (1 + ROUNDING),
+                        i == 0 ? "heater.input" : "heater.upper.input",
+                        Limits.quantity(PowerUnit.KILOWATT.fromSi(input), PowerUnit.KILOWATT)
+                                + " is too much for a tank of " + litres(tank.volume())
+                                + ": a storage heater takes at most 10 kW for each litre, here "
+                                + Limits.quantity(PowerUnit.KILOWATT.fromSi(most), PowerUnit.KILOWATT));
+            }
+        }
+
+        /** A wall that stretches further has torn or yielded, and its volume is no line any more. */
+        private void checkShell(Requirements requirements) {
+            double stretch = tank.shell().compliance() * tank.workingPressure().gauge(site.atmosphere());
+            requirements.rule(
+                    stretch <= MAX_STRETCH,
+                    "tank.wall",
+                    "so thin a wall would let the tank grow by "
+                            + Limits.quantity(RatioUnit.PERCENT.fromSi(stretch), RatioUnit.PERCENT)
+                            + " at its working pressure of " + tank.workingPressure() + "; at most 25 % is allowed");
         }
 
         private static String litres(double volume) {

@@ -56,6 +56,18 @@ final class Effort {
                 cause(events, steps, time));
     }
 
+    /**
+     * Says what became of a house whose equations the solver cannot follow any further, and what to change in its description.
+     *
+     * @param stopped what the solver says
+     */
+    String explain(Exception stopped) {
+        return "the pressure cannot be followed any further: something in the house gives way without end or without delay; look"
+                + " for quantities at their limits, above all "
+                + (plant.shellCompliance > 1e-8 ? "the wall of the tank" : balance.steepest())
+                + " (the solver says: " + stopped.getMessage() + ")";
+    }
+
     private String cause(List<Event> events, long steps, double time) {
         Optional<String> device = busiest(events, EventKind.RELIEF_OPENED, steps);
         if (device.isPresent()) {

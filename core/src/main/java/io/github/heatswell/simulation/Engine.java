@@ -182,7 +182,7 @@ final class Engine {
             time = outcome.due().isPresent() ? time + outcome.elapsed() : until;
             return outcome.due();
         } catch (MathRuntimeException | IllegalArgumentException stopped) {
-            throw failure(stopped.getMessage(), stopped);
+            throw failure(effort.explain(stopped), stopped);
         }
     }
 

@@ -58,6 +58,11 @@ final class Belongings {
         if (plastic && !tank.has("wall") || !rigid && diameter / 350 > 0.05 || tank.si("wall", 0) > diameter / 10) {
             tank.put("wall", numbers.between(Format.single("tank.wall"), 0.2e-3, Math.min(50e-3, diameter / 10)));
         }
+        if (plastic && tank.si("wall", 0) < diameter / 100) {
+            // a thinner one might stretch too far
+            tank.put(
+                    "wall", numbers.between(Format.single("tank.wall"), diameter / 90, Math.min(50e-3, diameter / 10)));
+        }
         if (tank.has("layers") && !tank.has("height")) {
             tank.put("height", numbers.drawn(Format.single("tank.height")));
         }
@@ -81,6 +86,9 @@ final class Belongings {
         if (heater.has("upper") && upper.si("height", 0) <= lower) {
             upper.put("height", numbers.between(Format.single("heater.upper.height"), lower + 0.01, 0.95));
         }
+        double most = 1e7 * file.keyed("tank").si("volume", 0);
+        below(heater, "input", "heater.input", most);
+        below(upper, "input", "heater.upper.input", most);
         differential(heater, "heater.differential");
         differential(upper, "heater.upper.differential");
         double hottest = Math.max(heater.si("set-point", 0), upper.si("set-point", 0));
