@@ -112,6 +112,11 @@ final class PageCheck {
     private List<String> remarks(UncertainCheck check) {
         CheckSheet sheet = check.sheet();
         List<String> remarks = new ArrayList<>();
+        remarks.add(house.vessel()
+                .map(vessel -> "This sheet is for the house with a vessel of " + shown.volume(vessel.volume())
+                        + ", charged to "
+                        + shown.pressure(vessel.precharge().gauge(house.site().atmosphere())) + ".")
+                .orElse("This sheet is for the house without an expansion vessel."));
         double highest = sheet.readings().stream()
                 .mapToDouble(io.github.heatswell.verification.Reading::expectedGauge)
                 .max()

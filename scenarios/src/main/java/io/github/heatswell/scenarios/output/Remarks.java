@@ -31,6 +31,11 @@ final class Remarks {
         if (cool > 0) {
             remarks.add(draws(cool) + " not fully served: the water was cooler than wanted at the tap.");
         }
+        String profile = findings.summary().system().draws().name();
+        if (profile.startsWith("us-")) {
+            remarks.add("The hours of the draws are those of a test, " + profile
+                    + ", begun at midnight: no household draws at these times of day.");
+        }
         return remarks;
     }
 

@@ -45,6 +45,9 @@ class PageTest {
         }
         assertTrue(check.steps().stream().anyMatch(step -> step.contains("77\u00a0L (20.3\u00a0gal)")));
         assertTrue(check.remarks().contains("No relief valve is expected to give off water."));
+        assertTrue(
+                check.remarks().get(0).startsWith("This sheet is for the house with a vessel of 12"),
+                check.remarks().get(0));
     }
 
     /** Cold and at rest the gauge shows the supply, so nine of ten readings lie within 0.9 of half an even range. */

@@ -43,6 +43,14 @@ class UnknownsTest {
     }
 
     @Test
+    void theHoursOfATestAreNoTimesOfDay() {
+        Scenario house = Catalogue.read("orchard-lodge-vessel");
+        String said = "The hours of the draws are those of a test, us-medium";
+        assertTrue(report(house.with(List.of(Change.of("draws=us-medium")))).contains(said));
+        assertFalse(report(house.with(List.of(Change.of("draws=eu-m")))).contains("hours of the draws"));
+    }
+
+    @Test
     void aPrechargeThatWasReadIsOne() {
         for (String read : List.of("37.5 psi", "37.5 psi +- 2 psi")) {
             String text = report(precharge(read));
