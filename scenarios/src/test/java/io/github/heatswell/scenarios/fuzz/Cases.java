@@ -7,6 +7,7 @@ import io.github.heatswell.scenarios.document.SourceText;
 import java.io.IOException;
 import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -114,7 +115,8 @@ final class Cases {
     /** Looks at a file that cannot be read at all: the only reason is its size. */
     void unread(IOException failure) throws IOException {
         boolean large = Files.size(file) > SourceText.LARGEST
-                && String.valueOf(failure.getMessage()).startsWith("this is larger than 256 KiB");
+                && failure instanceof FileSystemException known
+                && String.valueOf(known.getReason()).startsWith("this is larger than 256 KiB");
         if (!large) {
             broken("could not be read: " + failure);
         }
