@@ -64,7 +64,7 @@ final class Circumstances {
         return outages().stream().anyMatch(off -> off.contains(summary.peakTime()));
     }
 
-    /** What went back to the street, as a clause. */
+    /** What went back to the mains, as a clause. */
     Optional<String> returned() {
         double volume = summary.totals().returned();
         if (volume < DROP || system.supply().arrangement() == Arrangement.DIRECT) {
@@ -73,7 +73,7 @@ final class Circumstances {
         String how = summary.first(EventKind.BYPASS_OPENED).isPresent()
                 ? "the bypass returns "
                 : "the leaking seat of the feed lets back ";
-        return Optional.of(how + amounts.volume(volume) + " to the street");
+        return Optional.of(how + amounts.volume(volume) + " to the mains");
     }
 
     /** What leaks took, as a clause. */
@@ -123,7 +123,7 @@ final class Circumstances {
                     .sum();
             String name = system.reliefValves().size() == 1 ? "relief valve" : "“" + valve.name() + "”";
             if (valve.condition() == ReliefValve.Condition.STUCK_OPEN) {
-                clauses.add(name + " is stuck open and gives off " + amounts.volume(volume));
+                clauses.add(name + " is stuck open and discharges " + amounts.volume(volume));
             } else if (valve.condition() == ReliefValve.Condition.LEAKING_SEAT && volume >= DROP) {
                 clauses.add("the seat of " + (name.startsWith("“") ? "" : "the ") + name + " leaks "
                         + amounts.volume(volume));

@@ -17,7 +17,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /**
- * Composes the picture of several runs: their pressures above, and below what each gave off, since the question is mostly
+ * Composes the picture of several runs: their pressures above, and below what each discharged, since the question is mostly
  * which of them stops the dripping. Without any relief valve the water temperatures stand there.
  */
 final class ComparisonPicture {
@@ -122,12 +122,12 @@ final class ComparisonPicture {
             curves.add(new Curve(
                     Curve.Role.ofRun(i),
                     runs.get(i).name(),
-                    "gives off " + amounts.volume(volume),
+                    "discharges " + amounts.volume(volume),
                     course(runs.get(i)).relieved()));
         }
         double high = most > 0 ? amounts.units().volume().fromSi(most) : 1;
         Axis axis = ValueScale.fromZero(
-                "water given off since the start ("
+                "water discharged since the start ("
                         + amounts.symbol(amounts.units().volume()) + ")",
                 high);
         return new Panel(axis, curves, List.of(), List.of());

@@ -72,7 +72,7 @@ final class Course {
                 merged(Channel.WATER_TOP, List.of()));
     }
 
-    /** The volume given off since the start. */
+    /** The volume discharged since the start. */
     Points relieved() {
         return merged(Channel.RELIEVED_TOTAL, List.of());
     }

@@ -92,7 +92,7 @@ public record DailyFigures(List<Day> days) {
      *
      * @param lowestPressure the lowest pressure (Pa, gauge)
      * @param highestPressure the highest pressure (Pa, gauge)
-     * @param relieved the volume given off by all relief valves (m3), as cold water
+     * @param relieved the volume discharged by all relief valves (m3), as cold water
      * @param drawn the volume of hot water drawn (m3), as cold water
      * @param highestTemperature the temperature of the hottest water (K)
      */

@@ -10,7 +10,7 @@ import java.util.function.ToDoubleFunction;
 
 /**
  * The figures of days as lines and bars. A picture has room for some hundred days side by side; of a longer run, as many
- * days as need be share one step: the lowest and highest pressure of them all, and what they gave off together.
+ * days as need be share one step: the lowest and highest pressure of them all, and what they discharged together.
  */
 final class DayBins {
 

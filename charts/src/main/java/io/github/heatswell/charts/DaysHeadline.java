@@ -5,7 +5,7 @@ import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.List;
 
-/** What a run over weeks or years found: on how many days valves gave off water, and when most. */
+/** What a run over weeks or years found: on how many days valves discharged water, and when most. */
 final class DaysHeadline {
 
     /** A volume (m3) below this on a day counts as none. */
@@ -42,7 +42,7 @@ final class DaysHeadline {
         PeakWords peak = new PeakWords(summary, amounts);
         String over = peak.exceedsWorkingPressure() ? peak.overWorkingPressure() + "; " : "";
         String often = wet == days.size() ? "every one of " + wet + " days" : wet + " of " + days.size() + " days";
-        return over + why() + " off water on " + often + ", "
+        return over + why() + " water on " + often + ", "
                 + amounts.volume(summary.totals().relieved()) + " in all, most " + dates.on(most) + ": "
                 + amounts.volume(days.get(most).relieved());
     }
@@ -51,10 +51,11 @@ final class DaysHeadline {
         boolean one = summary.system().reliefValves().size() == 1;
         FedRelief fed = new FedRelief(summary);
         if (fed.stretches().isEmpty()) {
-            return one ? "relief valve gives" : "relief valves give";
+            return one ? "relief valve discharges" : "relief valves discharge";
         }
-        String where = summary.system().supply().reducingValve().isPresent() ? "supply" : "street";
+        String where = summary.system().supply().reducingValve().isPresent() ? "supply" : "mains";
         String against = fed.supplyOpensAValve() ? "set" : "reseat";
-        return where + " pressure above the relief " + against + ": " + (one ? "the valve gives" : "the valves give");
+        return where + " pressure above the relief " + against + ": "
+                + (one ? "the valve discharges" : "the valves discharge");
     }
 }

@@ -21,7 +21,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** Composes the picture of a run over weeks to years: the range of each day's pressure, and what each day gave off. */
+/** Composes the picture of a run over weeks to years: the range of each day's pressure, and what each day discharged. */
 final class DaysPicture {
 
     private static final double BEYOND_HAZARD = 1.12;
@@ -72,11 +72,11 @@ final class DaysPicture {
         double most = bins.most(Day::relieved);
         String unit = " " + bins.each() + " (" + amounts.symbol(amounts.units().volume()) + ")";
         if (most > 0) {
-            Axis axis = ValueScale.fromZero("water given off" + unit, most);
+            Axis axis = ValueScale.fromZero("water discharged" + unit, most);
             return bars(axis, bins.bars(Area.Role.GIVEN_OFF, Day::relieved));
         }
         double drawn = bins.most(Day::drawn);
-        Axis axis = ValueScale.fromZero("no water given off; hot water drawn" + unit, drawn > 0 ? drawn : 1);
+        Axis axis = ValueScale.fromZero("no water discharged; hot water drawn" + unit, drawn > 0 ? drawn : 1);
         return bars(axis, bins.bars(Area.Role.DRAWN, Day::drawn));
     }
 

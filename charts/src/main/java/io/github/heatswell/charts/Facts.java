@@ -73,7 +73,7 @@ final class Facts {
 
     private String supply(HotWaterSystem system) {
         String how = switch (system.supply().arrangement()) {
-            case DIRECT -> "open to the street";
+            case DIRECT -> "open to the mains";
             case CHECK_VALVE -> "through a check valve";
             case REDUCING_VALVE -> reducing(system.supply().reducingValve().orElseThrow(), system);
         };
@@ -128,7 +128,7 @@ final class Facts {
             case SOUND -> "";
             case ISOLATED -> " but cut off";
             case WATERLOGGED -> " but full of water";
-            case UPSTREAM_OF_CHECK -> " but on the street's side of the check valve";
+            case UPSTREAM_OF_CHECK -> " but on the mains side of the check valve";
         };
     }
 

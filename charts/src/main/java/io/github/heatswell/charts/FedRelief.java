@@ -7,7 +7,7 @@ import java.util.List;
 
 /**
  * When a relief valve ran on water from the supply: not the growth of heated water kept it open, but a supply that stands
- * above the pressure at which it closes. What it gives off then has nothing to do with heating.
+ * above the pressure at which it closes. What it discharges then has nothing to do with heating.
  */
 final class FedRelief {
 

@@ -21,7 +21,7 @@ public final class Headline {
     private Headline() {}
 
     /**
-     * What one run found, such as {@code Relief valve opens after 10 min 16 s and gives off 3.14 L}.
+     * What one run found, such as {@code Relief valve opens after 10 min 16 s and discharges 3.14 L}.
      *
      * @param result the run
      * @param units the units to say it in
@@ -77,7 +77,7 @@ public final class Headline {
 
     /**
      * What several runs found when held against each other, such as {@code Only “18 L vessel” keeps the relief valve shut;
-     * “no vessel” gives off 3.14 L}.
+     * “no vessel” discharges 3.14 L}.
      *
      * @param runs the runs, at least two
      * @param units the units to say it in
@@ -112,7 +112,7 @@ public final class Headline {
         return sentence.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + sentence.substring(1);
     }
 
-    /** No valve gave off anything: what kept it shut, and how high the pressure rose. */
+    /** No valve discharged anything: what kept it shut, and how high the pressure rose. */
     private static String calm(Circumstances circumstances, PeakWords peak) {
         String rise = peak.sentence();
         List<Optional<String>> clauses = new ArrayList<>();

@@ -82,7 +82,7 @@ final class Levels {
         }
         levels.add(level(Kind.SUPPLY, supply, "supply at rest, behind the reducing valve"));
         if (steady && street > supply) {
-            levels.add(level(Kind.STREET, street, "street"));
+            levels.add(level(Kind.STREET, street, "mains"));
         }
     }
 

@@ -34,7 +34,7 @@ final class MapHeadline {
     String sentence() {
         if (isFlat()) {
             return "The peak is " + amounts.pressure(map.peakGauge(0, 0))
-                    + " with every vessel: the house is open to the street"
+                    + " with every vessel: the house is open to the mains"
                     + (anyDrips() ? ", and the valve drips" : "");
         }
         String valve = valve();

@@ -13,7 +13,7 @@ import java.util.Objects;
 
 /**
  * The picture of the years: the highest pressure of the worst day of each month as the charge of the vessel fades, the
- * charge that is left, and below what the relief valves give off in each year. Its title says when they begin to drip.
+ * charge that is left, and below what the relief valves discharge in each year. Its title says when they begin to drip.
  * Pressures are gauge readings. Immutable.
  */
 public final class OutlookChart {

@@ -23,7 +23,7 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
-/** Composes the picture of the years: peaks and the charge that is left above, what is given off in each year below. */
+/** Composes the picture of the years: peaks and the charge that is left above, what is discharged in each year below. */
 final class OutlookPicture {
 
     private static final double[] STEPS = {0.25, 0.5, 1, 2, 5, 10};
@@ -155,10 +155,10 @@ final class OutlookPicture {
         }
         String unit = " each year (" + amounts.symbol(amounts.units().volume()) + ")";
         if (most == 0) {
-            Axis axis = ValueScale.fromZero("no water given off" + unit, 1);
+            Axis axis = ValueScale.fromZero("no water discharged" + unit, 1);
             return new Panel(axis, List.of(), List.of(), List.of(), List.of(), List.of());
         }
-        Axis axis = ValueScale.fromZero("water given off" + unit, most);
+        Axis axis = ValueScale.fromZero("water discharged" + unit, most);
         Points foot = new Points(bars.toArrays()[0], new double[bars.count()]);
         Area area = new Area(Area.Role.GIVEN_OFF, vessel(result.expected()), foot, bars);
         return new Panel(axis, List.of(area), curves, List.of(), List.of(), List.of());

@@ -13,7 +13,7 @@ import java.util.OptionalDouble;
  * When the pressure had come to rest after a modulating valve opened between two samples. It falls within a second or a
  * few; a straight line to the next sample would show a fall of up to a minute that never was.
  *
- * <p>The time follows from what the trace holds. Of the water given off until the next sample, the steady flow accounts
+ * <p>The time follows from what the trace holds. Of the water discharged until the next sample, the steady flow accounts
  * for a part; the rest left during the fall, at the flow of the opening valve falling off to nothing. An exponential
  * fall is over, to a twentieth, after three times the rest divided by the first flow.
  */

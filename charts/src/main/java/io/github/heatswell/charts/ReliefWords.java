@@ -23,7 +23,7 @@ final class ReliefWords {
         this.when = circumstances.when();
     }
 
-    /** The finding, or empty if no valve gave off anything. */
+    /** The finding, or empty if no valve discharged anything. */
     String sentence() {
         if (circumstances.openedHot().isPresent()) {
             return runaway(circumstances.openedHot().get());
@@ -61,11 +61,11 @@ final class ReliefWords {
     private String fed(List<Interval> fed) {
         boolean opens = new FedRelief(summary).supplyOpensAValve();
         boolean reducing = summary.system().supply().reducingValve().isPresent();
-        String where = reducing ? "supply pressure" : "street pressure";
+        String where = reducing ? "supply pressure" : "mains pressure";
         String why = opens
                 ? where + " above the relief set: the valve runs for "
                 : where + " above the relief reseat: once open, the valve runs for ";
-        return why + amounts.time(Interval.total(fed)) + " and gives off "
+        return why + amounts.time(Interval.total(fed)) + " and discharges "
                 + amounts.volume(summary.totals().relieved());
     }
 
@@ -73,7 +73,7 @@ final class ReliefWords {
         String volume = amounts.volume(summary.totals().relieved());
         int open = openings.valves().size();
         if (open > 1) {
-            return open + " relief valves open, the first " + openings.firstAt(amounts) + ", and give off " + volume
+            return open + " relief valves open, the first " + openings.firstAt(amounts) + ", and discharge " + volume
                     + " in all";
         }
         List<ReliefValve> valves = summary.system().reliefValves();
@@ -82,8 +82,8 @@ final class ReliefWords {
                 : "relief valve “" + openings.valves().get(0).name() + "”";
         int count = openings.count();
         return count == 1
-                ? subject + " opens " + openings.firstAt(amounts) + " and gives off " + volume
+                ? subject + " opens " + openings.firstAt(amounts) + " and discharges " + volume
                 : subject + " opens " + Openings.times(count) + ", first " + openings.firstAt(amounts)
-                        + ", and gives off " + volume + " in all";
+                        + ", and discharges " + volume + " in all";
     }
 }

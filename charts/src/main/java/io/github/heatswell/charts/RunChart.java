@@ -55,7 +55,7 @@ public final class RunChart {
 
     /**
      * The picture of a run over weeks to years: from the lowest to the highest pressure of each day, and below what each
-     * day gave off. Months are named where the season at the start is known.
+     * day discharged. Months are named where the season at the start is known.
      *
      * @param summary the run
      * @param figures its figures, day by day
@@ -76,7 +76,7 @@ public final class RunChart {
     }
 
     /**
-     * The picture of several runs laid over each other: their pressures, and below what each gave off.
+     * The picture of several runs laid over each other: their pressures, and below what each discharged.
      *
      * @param runs the runs, 2 to 6, no two of the same name
      * @param units the units to show them in

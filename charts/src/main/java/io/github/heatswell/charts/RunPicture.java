@@ -64,7 +64,7 @@ final class RunPicture {
         if (!result.system().supply().street().isConstant()) {
             Points street = course.street();
             range = range.with(street.lowest()).with(street.highest());
-            curves.add(new Curve(Curve.Role.STREET, "street pressure", "", street));
+            curves.add(new Curve(Curve.Role.STREET, "mains pressure", "", street));
         }
         curves.add(new Curve(Curve.Role.PRESSURE, "", "", course.pressure()));
         Axis axis = PressureScale.around(range, levels, bands.size(), amounts);

@@ -60,7 +60,7 @@ final class Verdict {
                 + HazardWords.verb(result.summary(), result.hazard().orElseThrow(), amounts);
     }
 
-    /** Heaters that would not stop, held by a cut-out or by a valve that minds temperature. */
+    /** Heaters that would not stop, held by a cut-out or by a valve that opens by temperature. */
     private void heldRunaways(List<NamedRun> sound, List<String> parts) {
         List<NamedRun> held =
                 having(sound, run -> circumstances(run).openedHot().isPresent());
@@ -107,6 +107,9 @@ final class Verdict {
             return wetPart(wet);
         }
         String everywhere = wet.size() == runs.size() ? "in " + every() : "with " + names(wet);
+        if (wet.stream().map(this::volume).distinct().count() == 1) {
+            return "the relief valve opens " + everywhere + " and discharges about " + volume(wet.get(0)) + " each";
+        }
         NamedRun least =
                 wet.stream().min(Comparator.comparingDouble(this::relieved)).orElseThrow();
         NamedRun most =
@@ -116,7 +119,7 @@ final class Verdict {
     }
 
     private String wetPart(List<NamedRun> wet) {
-        String first = quoted(wet.get(0)) + " gives off " + volume(wet.get(0));
+        String first = quoted(wet.get(0)) + " discharges " + volume(wet.get(0));
         if (wet.size() == 1) {
             return first;
         }
@@ -125,7 +128,7 @@ final class Verdict {
         }
         NamedRun most =
                 wet.stream().max(Comparator.comparingDouble(this::relieved)).orElseThrow();
-        return "the " + wet.size() + " others give off up to " + volume(most) + ", with " + quoted(most);
+        return "the " + wet.size() + " others discharge up to " + volume(most) + ", with " + quoted(most);
     }
 
     private String every() {

@@ -20,14 +20,14 @@ class ComparisonPictureTest {
         Picture picture = RunChart.comparing(Gallery.waysOut(), UnitSystem.SI).picture();
         assertEquals("gauge pressure (bar)", picture.upper().axis().label());
         assertEquals(
-                "water given off since the start (L)", picture.lower().axis().label());
+                "water discharged since the start (L)", picture.lower().axis().label());
         assertEquals(
                 List.of("no vessel", "18 L vessel", "2 L vessel"),
                 picture.upper().curves().stream().map(Curve::name).toList());
         assertEquals(
                 List.of(Curve.Role.RUN_1, Curve.Role.RUN_2, Curve.Role.RUN_3),
                 picture.lower().curves().stream().map(Curve::role).toList());
-        assertEquals("gives off 0 L", picture.lower().curves().get(1).finding());
+        assertEquals("discharges 0 L", picture.lower().curves().get(1).finding());
         assertTrue(picture.upper().curves().get(0).finding().startsWith("highest 7 bar"));
     }
 
@@ -64,7 +64,7 @@ class ComparisonPictureTest {
                 .findFirst()
                 .orElseThrow();
         assertTrue(hazard.label().startsWith("relief valve removed: test pressure reached after 21 min 42 s"));
-        assertEquals(5, picture.lower().curves().size(), "a system without relief valve gives off nothing");
+        assertEquals(5, picture.lower().curves().size(), "a system without relief valve discharges nothing");
     }
 
     @Test

@@ -57,7 +57,7 @@ class DailyFiguresTest {
         assertDay(4.2e5, 4.2e5, 0, collector.figures().days().get(0));
     }
 
-    /** What the days gave off is what the run gave off, however it was sampled. */
+    /** What the days discharged is what the run discharged, however it was sampled. */
     @ParameterizedTest
     @ValueSource(ints = {60, 420, 3600, 100_000})
     void daysAddUpToTheRun(int interval) {

@@ -56,7 +56,7 @@ class DayPictureTest {
         Panel upper = picture(Houses.nightStreet()).upper();
         Curve street = upper.curves().get(0);
         assertEquals(Curve.Role.STREET, street.role());
-        assertEquals("street pressure", street.name());
+        assertEquals("mains pressure", street.name());
         assertEquals(7.4, street.points().highest(), 1e-6);
         assertFalse(upper.levels().stream().anyMatch(level -> level.kind() == Level.Kind.SUPPLY));
         Bands runs = upper.bands().get(0);

@@ -47,10 +47,10 @@ class DaysPictureTest {
         Picture picture = RunChart.of(result, UnitSystem.SI).picture();
         String title = picture.caption().title();
         assertTrue(
-                title.matches("Relief valve gives off water on every one of 20 days, [0-9.]+ L in all, most on"
+                title.matches("Relief valve discharges water on every one of 20 days, [0-9.]+ L in all, most on"
                         + " \\d+ Mar: [0-9.]+ L"),
                 title);
-        assertEquals("water given off per day (L)", picture.lower().axis().label());
+        assertEquals("water discharged per day (L)", picture.lower().axis().label());
         assertEquals(
                 List.of("tank working pressure", "relief opens", "supply", "relief reseats"),
                 picture.upper().levels().stream().map(Level::name).toList());
@@ -61,7 +61,7 @@ class DaysPictureTest {
     void showsDrawsWhereNothingWasGivenOff() {
         Picture month = RunChart.of(Houses.month(), UnitSystem.US).picture();
         assertEquals(
-                "no water given off; hot water drawn per day (gal)",
+                "no water discharged; hot water drawn per day (gal)",
                 month.lower().axis().label());
         assertEquals(30 * 4, month.lower().areas().get(0).high().count());
     }

@@ -60,7 +60,7 @@ public final class Gallery {
         return run(system, HOUR);
     }
 
-    /** Open to the street: nothing happens to the pressure. */
+    /** Open to the mains: nothing happens to the pressure. */
     public static RunResult open() {
         HotWaterSystem system = withValve(Character.MODULATING)
                 .supply(Plants.supply(Arrangement.DIRECT, 4.2))

@@ -64,13 +64,13 @@ public final class Handmade {
         return this;
     }
 
-    /** Sets the volume (L) given off by the end, by valves opening as often as the events say. */
+    /** Sets the volume (L) discharged by the end, by valves opening as often as the events say. */
     public Handmade relieved(double litres) {
         relieved = litres * 1e-3;
         return this;
     }
 
-    /** Sets the volume (L) returned to the street by the end. */
+    /** Sets the volume (L) returned to the mains by the end. */
     public Handmade returned(double litres) {
         returned = litres * 1e-3;
         return this;

@@ -48,28 +48,28 @@ class HeadlineTest {
                         Handmade.run(ONE, 60, 4.2, 4.21, 4.2)),
                 Arguments.of("Pressure peaks at 5.4 bar; there is no relief valve", Handmade.run(BARE, 60, 4.2, 5.4)),
                 Arguments.of(
-                        "Relief valve opens after 10 min and gives off 3.14 L",
+                        "Relief valve opens after 10 min and discharges 3.14 L",
                         Handmade.run(ONE, 600, 4.2, 7, 6.3)
                                 .event(600, EventKind.RELIEF_OPENED, "lid", 7)
                                 .relieved(3.14)),
                 Arguments.of(
-                        "Relief valve opens at the start and gives off under 0.01 L",
+                        "Relief valve opens at the start and discharges under 0.01 L",
                         Handmade.run(ONE, 600, 7, 6.3)
                                 .event(0, EventKind.RELIEF_OPENED, "lid", 7)
                                 .relieved(0.004)),
                 Arguments.of(
-                        "Relief valve opens twice, first after 10 min, and gives off 0.42 L in all",
+                        "Relief valve opens twice, first after 10 min, and discharges 0.42 L in all",
                         Handmade.run(ONE, 600, 4.2, 7, 7)
                                 .event(600, EventKind.RELIEF_OPENED, "lid", 7)
                                 .event(1200, EventKind.RELIEF_OPENED, "lid", 7)
                                 .relieved(0.42)),
                 Arguments.of(
-                        "Relief valve “cellar” opens after 10 min and gives off 3.14 L",
+                        "Relief valve “cellar” opens after 10 min and discharges 3.14 L",
                         Handmade.run(TWO, 600, 4.2, 6.5)
                                 .event(600, EventKind.RELIEF_OPENED, "cellar", 6.5)
                                 .relieved(3.14)),
                 Arguments.of(
-                        "2 relief valves open, the first after 10 min, and give off 4 L in all",
+                        "2 relief valves open, the first after 10 min, and discharge 4 L in all",
                         Handmade.run(TWO, 600, 4.2, 6.5, 7)
                                 .event(600, EventKind.RELIEF_OPENED, "cellar", 6.5)
                                 .event(1200, EventKind.RELIEF_OPENED, "lid", 7)
@@ -79,7 +79,7 @@ class HeadlineTest {
                         Handmade.run(BARE, 60, 4.2, 11.2)),
                 Arguments.of(
                         "Pressure peaks at 11.2 bar, 1.2 bar above the tank's working pressure; relief valve opens"
-                                + " after 10 min and gives off 3.14 L",
+                                + " after 10 min and discharges 3.14 L",
                         Handmade.run(ONE, 600, 4.2, 11.2)
                                 .event(600, EventKind.RELIEF_OPENED, "lid", 11.2)
                                 .relieved(3.14)),
@@ -121,10 +121,10 @@ class HeadlineTest {
                 .relieved(3.14)
                 .result();
         assertEquals(
-                "Relief valve opens after 10 min and gives off 3.14 L (0.83 gal)",
+                "Relief valve opens after 10 min and discharges 3.14 L (0.83 gal)",
                 Headline.of(run.summary(), QuantityFormat.unicode(UnitSystem.SI).inBoth()));
         assertEquals(
-                "Relief valve opens after 10 min and gives off 0.83 gal (3.14 L)",
+                "Relief valve opens after 10 min and discharges 0.83 gal (3.14 L)",
                 Headline.of(run.summary(), QuantityFormat.unicode(UnitSystem.US).inBoth()));
         RunResult calm = Handmade.run(ONE, 60, 4.2, 5.44, 4.2).result();
         assertEquals(
@@ -148,19 +148,19 @@ class HeadlineTest {
                 .result();
         assertEquals(
                 "Pressure peaks at 78.9 psi, 22.6 psi below the relief set pressure", Headline.of(calm, UnitSystem.US));
-        assertEquals("Relief valve opens after 10 min and gives off 0.83 gal", Headline.of(drips, UnitSystem.US));
+        assertEquals("Relief valve opens after 10 min and discharges 0.83 gal", Headline.of(drips, UnitSystem.US));
     }
 
     @Test
     void namesTheOnlyOneThatStopsTheDripping() {
         assertEquals(
-                "Only “calm” keeps the relief valve shut; “drips” gives off 3 L",
+                "Only “calm” keeps the relief valve shut; “drips” discharges 3 L",
                 compare(named("drips", drips(3)), named("calm", calm(5))));
         assertEquals(
-                "Only “calm” keeps the relief valve shut; “a” gives off 3 L, “b” 2 L",
+                "Only “calm” keeps the relief valve shut; “a” discharges 3 L, “b” 2 L",
                 compare(named("a", drips(3)), named("b", drips(2)), named("calm", calm(5))));
         assertEquals(
-                "“x” and “y” keep the relief valve shut; the 3 others give off up to 3 L, with “b”",
+                "“x” and “y” keep the relief valve shut; the 3 others discharge up to 3 L, with “b”",
                 compare(
                         named("a", drips(1)),
                         named("b", drips(3)),
@@ -174,6 +174,9 @@ class HeadlineTest {
         assertEquals(
                 "The relief valve opens in both runs, least with “a” (1 L), most with “b” (3 L)",
                 compare(named("a", drips(1)), named("b", drips(3))));
+        assertEquals(
+                "The relief valve opens in both runs and discharges about 3.14 L each",
+                compare(named("a", drips(3.1412)), named("b", drips(3.1418))));
         assertEquals(
                 "The relief valve stays shut in both runs; pressure peaks highest with “b”, at 6 bar",
                 compare(named("a", calm(5)), named("b", calm(6))));
@@ -196,7 +199,7 @@ class HeadlineTest {
                 compare(named("later", later), named("bursts", bursts)));
         assertEquals(
                 "2 of 3 runs end in a hazard: first, “bursts” reaches the tank's test pressure of 20 bar after 22"
-                        + " min; “drips” gives off 3 L",
+                        + " min; “drips” discharges 3 L",
                 compare(named("later", later), named("bursts", bursts), named("drips", drips(3))));
     }
 

@@ -59,7 +59,7 @@ class MapChartTest {
     @Test
     void saysThatNoVesselMattersInAnOpenHouse() {
         MapChart chart = MapChart.of(Maps.open(), UnitSystem.SI);
-        assertEquals("The peak is 4.2 bar with every vessel: the house is open to the street", chart.headline());
+        assertEquals("The peak is 4.2 bar with every vessel: the house is open to the mains", chart.headline());
         Plane plane = chart.picture().plane();
         assertEquals(List.of("4.2 bar"), plane.tints().stream().map(Tint::name).toList());
     }

@@ -35,7 +35,7 @@ public final class Maps {
                 .map();
     }
 
-    /** Open to the street. */
+    /** Open to the mains. */
     public static PeakMap open() {
         HotWaterSystem house =
                 house().supply(Plants.supply(Supply.Arrangement.DIRECT, 4.2)).build();

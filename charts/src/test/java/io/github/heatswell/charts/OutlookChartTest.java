@@ -178,7 +178,7 @@ class OutlookChartTest {
         HotWaterSystem house = house(35, 4.2);
         Panel lower =
                 OutlookChart.of(years(house, 1), house, UnitSystem.SI).picture().lower();
-        assertEquals("no water given off each year (L)", lower.axis().label());
+        assertEquals("no water discharged each year (L)", lower.axis().label());
         assertEquals(List.of(), lower.areas());
     }
 

@@ -30,7 +30,7 @@ class SituationsTest {
     static Stream<Arguments> days() {
         return Stream.of(
                 Arguments.of(
-                        "Street pressure above the relief set: the valve runs for 7 h \\d+ min and gives off 6\\d\\d0 L",
+                        "Mains pressure above the relief set: the valve runs for 7 h \\d+ min and discharges 6\\d\\d0 L",
                         Houses.nightStreet()),
                 Arguments.of(
                         "Runaway heating is held at 99 °C by “T&P valve”, which opens \\d+ times, first after 2 h \\d+"
@@ -41,14 +41,14 @@ class SituationsTest {
                                 + " and there is no cut-out; “T&P valve” is blocked",
                         Houses.blocked()),
                 Arguments.of(
-                        "Cut-out stops the heater after .* at 85 °C; relief valve opens after 6 min 1 s and gives off .* L",
+                        "Cut-out stops the heater after .* at 85 °C; relief valve opens after 6 min 1 s and discharges .* L",
                         Houses.cutOut()),
                 Arguments.of(
-                        "The bypass returns .* L to the street; pressure peaks at 5.2 bar, 1.8 bar below the relief set"
+                        "The bypass returns .* L to the mains; pressure peaks at 5.2 bar, 1.8 bar below the relief set"
                                 + " pressure; 23 draws take .* L",
                         Houses.bypass()),
                 Arguments.of(
-                        "Relief valve opens at 06:01 and gives off .* L; supply is shut off at 06:00 for 2 h; 2 draws"
+                        "Relief valve opens at 06:01 and discharges .* L; supply is shut off at 06:00 for 2 h; 2 draws"
                                 + " take .* L",
                         Houses.shutOff()),
                 Arguments.of(
@@ -59,9 +59,9 @@ class SituationsTest {
                         "A leak takes 86.4 L, which hides the expansion; pressure stays at 4.2 bar, 2.8 bar below the"
                                 + " relief set pressure; 11 draws take .* L",
                         Houses.leaking()),
-                Arguments.of("Relief valve is stuck open and gives off .* L; 11 draws take .* L", Houses.stuckOpen()),
+                Arguments.of("Relief valve is stuck open and discharges .* L; 11 draws take .* L", Houses.stuckOpen()),
                 Arguments.of(
-                        "Relief valve “attic valve” opens 3 times, first at .*, and gives off .* L in all; 11 draws"
+                        "Relief valve “attic valve” opens 3 times, first at .*, and discharges .* L in all; 11 draws"
                                 + " take .* L",
                         Houses.upstairs()));
     }
@@ -83,8 +83,8 @@ class SituationsTest {
         RunResult result = Simulation.of(house, Duration.ofHours(6)).run();
         String headline = Headline.of(result, UnitSystem.SI);
         assertTrue(
-                headline.matches("Street pressure above the relief reseat: once open, the valve runs for 5 h \\d+ min"
-                        + " and gives off .* L"),
+                headline.matches("Mains pressure above the relief reseat: once open, the valve runs for 5 h \\d+ min"
+                        + " and discharges .* L"),
                 headline);
     }
 

@@ -2,6 +2,7 @@ package io.github.heatswell.charts.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Finds room for words near a point of a panel: away from curves, marks, levels and other words, and else as near as can
@@ -14,6 +15,9 @@ final class FreeSpots {
         {1, -1}, {1, 1}, {-1, -1}, {-1, 1}, {0, -1}, {0, 1}, {1, 0}, {-1, 0}, {0.5, -1}, {-0.5, -1}, {0.5, 1}, {-0.5, 1}
     };
     private static final double BREATH = 4;
+
+    /** Of so many words every order is tried; of four there are 24. */
+    private static final int MOST_ORDERED = 4;
 
     /** Two marks this near each other say something about one point. */
     private static final double SAME_POINT = 14;
@@ -35,6 +39,7 @@ final class FreeSpots {
     private final List<Double> levels;
     private final List<Box> marks;
     private final List<Box> taken = new ArrayList<>();
+    private double spent;
 
     FreeSpots(Box room, List<Skyline> curves, List<Double> levels, List<Box> marks) {
         this.room = room;
@@ -52,8 +57,52 @@ final class FreeSpots {
      */
     record Placed(Note note, TextBlock words, Box box) {}
 
+    /**
+     * The places for several words. Who comes first leaves less room for the others, so of few words every order is tried.
+     *
+     * @param notes what to place
+     * @return the places, in the order of the notes
+     */
+    List<Placed> takeAll(List<Note> notes) {
+        List<Placed> best = null;
+        double least = Double.POSITIVE_INFINITY;
+        for (List<Integer> order :
+                notes.size() <= MOST_ORDERED ? orders(notes.size()) : List.of(inTurn(notes.size()))) {
+            taken.clear();
+            spent = 0;
+            Placed[] placed = new Placed[notes.size()];
+            order.forEach(at -> placed[at] = take(notes.get(at)));
+            if (spent < least) {
+                least = spent;
+                best = List.of(placed);
+            }
+        }
+        return best;
+    }
+
+    private static List<Integer> inTurn(int count) {
+        return IntStream.range(0, count).boxed().toList();
+    }
+
+    /** All orders of so many things, that in which they came first. */
+    private static List<List<Integer>> orders(int count) {
+        List<List<Integer>> orders = List.of(List.of());
+        for (int size = 1; size <= count; size++) {
+            List<List<Integer>> longer = new ArrayList<>();
+            for (int back = 0; back < size; back++) {
+                for (List<Integer> order : orders) {
+                    List<Integer> more = new ArrayList<>(order);
+                    more.add(order.size() - back, size - 1);
+                    longer.add(more);
+                }
+            }
+            orders = longer;
+        }
+        return orders;
+    }
+
     /** The place for words, which is theirs from then on. */
-    Placed take(Note note) {
+    private Placed take(Note note) {
         Placed best = null;
         double least = Double.POSITIVE_INFINITY;
         for (TextBlock words : note.shapes()) {
@@ -70,6 +119,7 @@ final class FreeSpots {
             }
         }
         taken.add(best.box());
+        spent += least;
         return best;
     }
 

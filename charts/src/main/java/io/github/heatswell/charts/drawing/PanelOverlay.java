@@ -114,7 +114,7 @@ final class PanelOverlay {
         // The end of a curve is a point of its own: no other name may stand on it, or nearer to it than to its own.
         panel.curves().stream().filter(this::endsEarly).map(this::end).forEach(marks::add);
         FreeSpots spots = new FreeSpots(room, curves, levels, marks);
-        return notes.stream().map(spots::take).toList();
+        return spots.takeAll(notes);
     }
 
     private List<TextBlock> shapes(List<Words> words) {

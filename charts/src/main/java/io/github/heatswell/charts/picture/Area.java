@@ -33,7 +33,7 @@ public record Area(Role role, String name, Points low, Points high) {
         LAYERS,
         /** From the lowest to the highest pressure of each day. */
         PRESSURE_RANGE,
-        /** What was given off each day. */
+        /** What was discharged each day. */
         GIVEN_OFF,
         /** What was drawn each day. */
         DRAWN

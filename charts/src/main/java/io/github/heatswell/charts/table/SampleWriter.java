@@ -48,7 +48,7 @@ public final class SampleWriter {
      *
      * @param values the inputs, in the unit of their names and as many as there are names; NaN leaves the cell empty
      * @param peakGauge the highest pressure (Pa, gauge), NaN if the sample could not be simulated
-     * @param relieved what the relief valves gave off (m3)
+     * @param relieved what the relief valves discharged (m3)
      * @param hazard whether the run ended in a hazard
      * @throws IOException if it cannot be written
      * @throws IllegalArgumentException if there are more or fewer values than names

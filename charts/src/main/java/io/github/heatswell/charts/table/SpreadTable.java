@@ -22,7 +22,7 @@ public final class SpreadTable {
      * Writes the table.
      *
      * @param peak the highest pressures (Pa, gauge)
-     * @param relieved what the relief valves gave off (m3)
+     * @param relieved what the relief valves discharged (m3)
      * @param units the units of the columns
      * @param out where to; stays open
      * @throws IOException if it cannot be written

@@ -10,7 +10,7 @@ class TextBlockTest {
 
     @Test
     void breaksBetweenWordsAndLosesNone() {
-        String text = "Relief valve opens after 10 min and gives off 3.1 L";
+        String text = "Relief valve opens after 10 min and discharges 3.1 L";
         TextBlock block = TextBlock.of(text, Type.LABEL, 120);
         assertTrue(block.lineCount() > 2);
         assertTrue(block.width() <= 120.001);

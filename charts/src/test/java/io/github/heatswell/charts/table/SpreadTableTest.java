@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 
 class SpreadTableTest {
 
-    /** Peaks from 0 to 2 bar in equal steps of 16 samples, and a hundredth of it given off. */
+    /** Peaks from 0 to 2 bar in equal steps of 16 samples, and a hundredth of it discharged. */
     @Test
     void quantilesAreThoseOfTheSamples() throws IOException {
         AtomicInteger next = new AtomicInteger();

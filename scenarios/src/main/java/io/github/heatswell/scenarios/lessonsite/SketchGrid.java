@@ -28,6 +28,9 @@ final class SketchGrid {
     /** How much of the time until the last heater stops is shown beyond it. */
     private static final double BEYOND = 1.0 / 3;
 
+    /** Up to here pictures have minutes (s). */
+    private static final double LONGEST_IN_MINUTES = 3 * 3600;
+
     private static final double HOUR = 3600;
     private static final double MINUTE = 60;
 
@@ -84,9 +87,7 @@ final class SketchGrid {
     private String beginning() {
         HotWaterSystem house = shown.get(0).system();
         long minutes = Math.round(house.start().timeOfDay() / MINUTE);
-        return house.draws().draws().isEmpty()
-                ? "the start"
-                : String.format(Locale.ROOT, "%02d:%02d", minutes / 60, minutes % 60);
+        return !byClock() ? "the start" : String.format(Locale.ROOT, "%02d:%02d", minutes / 60, minutes % 60);
     }
 
     /** Where a relief valve would open: who expects that must have room to draw it. */
@@ -111,9 +112,19 @@ final class SketchGrid {
                     .orElse(result.end());
             longest = Math.max(longest, Math.min(result.end(), stopped * (1 + BEYOND)));
         }
-        double unit = longest > 2 * HOUR ? HOUR : MINUTE;
+        double unit = timeUnit();
         double step = SketchScale.step(longest / unit);
         return Math.ceil(longest / unit / step - 1e-9) * step * unit;
+    }
+
+    /** Hours where the picture of the lesson has hours or the time of day, or else minutes (s). */
+    private double timeUnit() {
+        double end = shown.stream().mapToDouble(RunResult::end).max().orElseThrow();
+        return byClock() || end > LONGEST_IN_MINUTES ? HOUR : MINUTE;
+    }
+
+    private boolean byClock() {
+        return !shown.get(0).system().draws().draws().isEmpty();
     }
 
     private void upright(SketchScale scale) {
@@ -125,7 +136,7 @@ final class SketchGrid {
     }
 
     private void across(double end) {
-        double unit = end > 2 * HOUR ? HOUR : MINUTE;
+        double unit = timeUnit();
         double step = SketchScale.step(end / unit);
         SketchScale scale = new SketchScale(0, step, (int) Math.round(end / unit / step));
         for (int i = 0; i <= scale.lines(); i++) {

@@ -48,7 +48,7 @@ final class SliderPart {
         for (List<String> row : List.of(
                 List.of("peak", "Highest pressure"),
                 List.of("opens", "Relief valve"),
-                List.of("relieved", "Given off"))) {
+                List.of("relieved", "Discharged"))) {
             html.open("div").leaf("dt", row.get(1)).leaf("dd", "", "id", "read-" + row.get(0));
             html.closeLine();
         }

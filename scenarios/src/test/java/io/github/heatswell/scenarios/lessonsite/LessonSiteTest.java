@@ -211,6 +211,27 @@ class LessonSiteTest {
         assertTrue(PAGES.get("the-size.html").contains("<summary>" + LessonPage.SHOW + "</summary>"));
     }
 
+    /** A sketch can be checked: the picture of the lesson has an axis of the same quantity, unit and unit of time. */
+    @Test
+    void theLessonHasThePictureThatIsSketched() {
+        Pattern words = Pattern.compile("<text [^>]*>([^<]*)</text>");
+        for (Lesson lesson : Lessons.all()) {
+            String sheet = PAGES.get("worksheet-" + lesson.id() + ".html");
+            List<String> sketched =
+                    words.matcher(sheet).results().map(found -> found.group(1)).toList();
+            String quantity = sketched.get(sketched.size() - 1);
+            String time = sketched.get(sketched.size() - 2);
+            List<String> drawn = words.matcher(PAGES.get(lesson.id() + ".html"))
+                    .results()
+                    .map(found -> found.group(1))
+                    .toList();
+            assertTrue(drawn.contains(quantity), lesson.id() + " does not draw " + quantity);
+            assertTrue(
+                    drawn.contains(time) || drawn.contains("time of day") && time.endsWith("(h)"),
+                    lesson.id() + " does not draw " + time);
+        }
+    }
+
     /** A reading asks for what no sentence and no label says: in any of the units, to one part in two hundred. */
     @Test
     void readingsStandInThePictureAlone() {

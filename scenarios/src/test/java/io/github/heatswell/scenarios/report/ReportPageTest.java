@@ -153,10 +153,10 @@ class ReportPageTest {
 
     @Test
     void theOwnersUnitsComeFirst() throws Exception {
-        assertTrue(
-                Pages.ofRun("orchard-lodge", UnitSystem.SI, folder).contains("gives off 3.14\u00a0L (0.83\u00a0gal)."));
-        assertTrue(
-                Pages.ofRun("orchard-lodge", UnitSystem.US, folder).contains("gives off 0.83\u00a0gal (3.14\u00a0L)."));
+        assertTrue(Pages.ofRun("orchard-lodge", UnitSystem.SI, folder)
+                .contains("discharges 3.14\u00a0L (0.83\u00a0gal)."));
+        assertTrue(Pages.ofRun("orchard-lodge", UnitSystem.US, folder)
+                .contains("discharges 0.83\u00a0gal (3.14\u00a0L)."));
         String page = Pages.text(Samples.ordinary(UnitSystem.US));
         assertTrue(page.contains("agrees: 58 to 62.4\u00a0psi (4 to 4.3\u00a0bar)"), page);
     }
