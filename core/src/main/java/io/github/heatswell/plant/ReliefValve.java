@@ -338,8 +338,7 @@ public final class ReliefValve {
                         java.lang.Character.LINE_SEPARATOR,
                         java.lang.Character.PARAGRAPH_SEPARATOR,
                         java.lang.Character.SURROGATE,
-                        java.lang.Character.PRIVATE_USE,
-                        java.lang.Character.UNASSIGNED -> true;
+                        java.lang.Character.PRIVATE_USE -> true;
                 default -> false;
             });
         }
