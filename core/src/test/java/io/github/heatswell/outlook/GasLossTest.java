@@ -74,8 +74,7 @@ class GasLossTest {
     void refusesARateOutsideItsRange(double yearly) {
         String message = assertThrows(IllegalArgumentException.class, () -> new GasLoss(yearly))
                 .getMessage();
-        assertTrue(
-                message.startsWith("fade: ") && message.endsWith("allowed range, 0 % a year to 500 % a year"), message);
+        assertTrue(message.startsWith("fade in a year: ") && message.endsWith("allowed range, 0 % to 500 %"), message);
     }
 
     /** Contract: refusals. */
