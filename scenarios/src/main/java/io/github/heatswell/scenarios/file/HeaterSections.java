@@ -50,7 +50,7 @@ final class HeaterSections {
                             Heater.Builder::energy),
                     amount(
                             "input",
-                            "what burner or element takes in while on, at most 10 kW for each litre of the tank",
+                            "what burner or element takes in while on",
                             "11.2 kW",
                             Kind.POWER,
                             Heater.Builder::input),

@@ -86,9 +86,6 @@ final class Belongings {
         if (heater.has("upper") && upper.si("height", 0) <= lower) {
             upper.put("height", numbers.between(Format.single("heater.upper.height"), lower + 0.01, 0.95));
         }
-        double most = 1e7 * file.keyed("tank").si("volume", 0);
-        below(heater, "input", "heater.input", most);
-        below(upper, "input", "heater.upper.input", most);
         differential(heater, "heater.differential");
         differential(upper, "heater.upper.differential");
         double hottest = Math.max(heater.si("set-point", 0), upper.si("set-point", 0));
