@@ -67,6 +67,6 @@ class SketchScaleTest {
     @Test
     void theMinutesThatMatterAreWide() {
         String svg = drawn(Lessons.all().get(3), UnitSystem.SI);
-        assertTrue(svg.contains("(min)") && svg.contains(">120<") && !svg.contains(">140<"), svg);
+        assertTrue(svg.contains("(h)") && svg.contains(">2.0<") && !svg.contains(">2.5<"), svg);
     }
 }
