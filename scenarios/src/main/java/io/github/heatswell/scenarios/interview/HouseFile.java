@@ -12,6 +12,7 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -72,7 +73,7 @@ record HouseFile(Path path) {
     }
 
     private void write(String text) throws OutputException {
-        ResultFolder.at(path.toAbsolutePath().getParent())
+        ResultFolder.at(Objects.requireNonNull(path.toAbsolutePath().getParent(), "folder"))
                 .write(List.of(ResultFile.ofText(name(), out -> out.append(text))));
     }
 

@@ -111,7 +111,7 @@ final class SplitDecimals {
         double step = newWhole - whole;
         wholesVary |= step != 0;
         digitsVary |= newDigits != digits;
-        counts &= newDigits == digits + 1;
+        counts &= Double.compare(newDigits, digits + 1) == 0;
         rises &= newDigits >= digits;
         jumps += Math.abs(newFraction - fraction);
         if (Math.abs(step) == 1) {
