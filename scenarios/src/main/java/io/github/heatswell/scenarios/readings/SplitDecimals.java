@@ -111,7 +111,8 @@ final class SplitDecimals {
         double step = newWhole - whole;
         wholesVary |= step != 0;
         digitsVary |= newDigits != digits;
-        counts &= Double.compare(newDigits, digits + 1) == 0;
+        boolean next = Double.compare(newDigits, digits + 1) == 0;
+        counts &= next;
         rises &= newDigits >= digits;
         jumps += Math.abs(newFraction - fraction);
         if (Math.abs(step) == 1) {
