@@ -14,7 +14,7 @@ public enum Phase {
     SUPPLY_SHUT_OFF(EventKind.SUPPLY_SHUT_OFF, EventKind.SUPPLY_RESTORED),
     /** The supply held the pressure, or let water in towards its own. It ends when its valve closes or it is shut off. */
     SUPPLY_FEEDING(EventKind.SUPPLY_OPENED, EventKind.SUPPLY_CLOSED),
-    /** The bypass of the reducing valve returned water to the street. */
+    /** The bypass of the reducing valve returned water to the mains. */
     BYPASS_OPEN(EventKind.BYPASS_OPENED, EventKind.BYPASS_CLOSED),
     /** The expansion vessel held water: its diaphragm was off its seat. */
     VESSEL_HOLDS_WATER(EventKind.VESSEL_LIFTED, EventKind.VESSEL_SEATED),

@@ -299,7 +299,7 @@ final class Balance {
     /**
      * The feed runs towards its own pressure. A reducing valve passes what its droop leaves. Any other feed gives the house
      * what would hold it where it is, and beyond that what the service line lets through; so the house arrives at the
-     * feed's own pressure, whatever it gives off on the way.
+     * feed's own pressure, whatever it releases on the way.
      */
     private void solveFilling(double[] y) {
         double p = y[StateVector.PRESSURE];
@@ -464,7 +464,7 @@ final class Balance {
 
     /**
      * How far (Pa) the pressure is above its equilibrium with what flows, to first order, as last evaluated. What leaves by the
-     * seat of the feed moves with the street.
+     * seat of the feed moves with the mains.
      */
     double distanceFromEquilibrium() {
         double moves = seatSlope > 0 ? conditions.streetRate() * seatSlope / slope : 0;

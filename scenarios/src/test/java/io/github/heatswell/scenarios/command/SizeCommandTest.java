@@ -77,6 +77,17 @@ class SizeCommandTest {
         assertEquals(2, outcome.status());
     }
 
+    /** Contract: where no vessel can be sized, a hazard of the house still comes first. */
+    @Test
+    void aHazardStandsBeforeTheRefusal() {
+        Outcome outcome = Outcome.execute("size", "mill-cottage-thermostat");
+        assertEquals(
+                "mill-cottage-thermostat: no vessel can be sized: thermostat: is stuck; repair it, a vessel is no answer to that",
+                outcome.err().lines().findFirst().orElse(""));
+        assertTrue(outcome.out().startsWith("HAZARD as it is: The thermostat never switches off"), outcome.out());
+        assertEquals(2, outcome.status());
+    }
+
     private static List<String> names(Path folder) throws IOException {
         try (Stream<Path> files = Files.list(folder)) {
             return files.map(file -> file.getFileName().toString()).sorted().toList();
