@@ -1,14 +1,14 @@
 package io.github.heatswell.charts;
 
-import io.github.heatswell.plant.ExpansionVessel;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.ReliefValve;
-import io.github.heatswell.plant.Supply.Arrangement;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.Interval;
 import io.github.heatswell.result.Phase;
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.Supply.Arrangement;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,7 +20,7 @@ final class Circumstances {
     /** A volume (m3) below this is not worth a word. */
     private static final double DROP = 0.01e-3;
 
-    private static final double MOST_DRAW_DAYS = 3 * 86_400;
+    private static final double MAX_DRAW_DAYS = 3 * 86_400;
 
     private final RunSummary summary;
     private final HotWaterSystem system;
@@ -103,7 +103,7 @@ final class Circumstances {
 
     /** What was drawn, as a clause; over many days it is no news. */
     Optional<String> draws() {
-        if (summary.end() > MOST_DRAW_DAYS) {
+        if (summary.end() > MAX_DRAW_DAYS) {
             return Optional.empty();
         }
         int count = summary.intervals(Phase.DRAW).size();

@@ -59,8 +59,8 @@ final class Course {
     }
 
     /** The gauge pressure of the street. */
-    Points street() {
-        return merged(Channel.STREET_ABSOLUTE, List.of());
+    Points mains() {
+        return merged(Channel.MAINS_ABSOLUTE, List.of());
     }
 
     /** From the coldest water, at the bottom, to the hottest, at the top of a tank in layers. */
@@ -121,7 +121,7 @@ final class Course {
 
     private double shown(Channel channel, double value) {
         return switch (channel) {
-            case PRESSURE_ABSOLUTE, STREET_ABSOLUTE -> gauge(value);
+            case PRESSURE_ABSOLUTE, MAINS_ABSOLUTE -> gauge(value);
             case WATER_MEAN, WATER_TOP, WATER_BOTTOM ->
                 amounts.units().temperature().fromSi(value);
             default -> amounts.units().volume().fromSi(value);

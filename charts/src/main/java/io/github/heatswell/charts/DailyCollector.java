@@ -1,9 +1,9 @@
 package io.github.heatswell.charts;
 
-import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Regime;
 import io.github.heatswell.simulation.SampleListener;
+import io.github.heatswell.system.HotWaterSystem;
 import java.util.ArrayList;
 import java.util.List;
 

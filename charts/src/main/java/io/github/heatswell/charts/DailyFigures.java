@@ -1,12 +1,12 @@
 package io.github.heatswell.charts;
 
-import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.Extreme;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.Trace;
+import io.github.heatswell.system.HotWaterSystem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;

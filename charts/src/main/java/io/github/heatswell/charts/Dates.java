@@ -1,6 +1,6 @@
 package io.github.heatswell.charts;
 
-import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.system.HotWaterSystem;
 
 /**
  * Days of a run in words: by their dates, if the day of the year at which it starts is known, else by the time since the

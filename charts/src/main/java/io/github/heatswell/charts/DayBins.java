@@ -19,7 +19,7 @@ final class DayBins {
     private static final String[] NAMES = {"per day", "per week", "per 4 weeks", "per quarter", "per year"};
 
     /** With more bars than this there is no room for gaps between them. */
-    private static final int MOST_WITH_GAPS = 120;
+    private static final int MAX_WITH_GAPS = 120;
 
     private static final double GAP = 0.12;
 
@@ -71,7 +71,7 @@ final class DayBins {
 
     /** Bars of a volume (m3) from zero up. */
     Area bars(Area.Role role, ToDoubleFunction<Day> volume) {
-        double gap = bins.size() > MOST_WITH_GAPS ? 0 : GAP * width;
+        double gap = bins.size() > MAX_WITH_GAPS ? 0 : GAP * width;
         List<double[]> corners = new ArrayList<>();
         for (int bin = 0; bin < bins.size(); bin++) {
             double value = amounts.units().volume().fromSi(volume.applyAsDouble(bins.get(bin)));

@@ -10,7 +10,7 @@ import java.util.List;
 final class DayScale {
 
     /** Runs longer than this (d) have years on their axis, not months. */
-    private static final double MOST_MONTHS_DAYS = 1_200;
+    private static final double MAX_MONTHS_DAYS = 1_200;
 
     private static final int[] WEEKS = {1, 2, 7, 14};
     private static final int[] MONTHS = {1, 2, 3, 6};
@@ -19,7 +19,7 @@ final class DayScale {
 
     static Axis axis(Dates dates, double days, Size size) {
         int most = PlotWidth.mostTicks(size);
-        if (!dates.known() || days > MOST_MONTHS_DAYS) {
+        if (!dates.known() || days > MAX_MONTHS_DAYS) {
             return TimeScale.to(days * DailyFigures.DAY, most).axis();
         }
         for (int step : WEEKS) {

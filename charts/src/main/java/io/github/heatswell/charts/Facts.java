@@ -1,11 +1,11 @@
 package io.github.heatswell.charts;
 
-import io.github.heatswell.plant.ExpansionVessel;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.ReducingValve;
-import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.result.Phase;
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReducingValve;
+import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
@@ -77,7 +77,7 @@ final class Facts {
             case CHECK_VALVE -> "through a check valve";
             case REDUCING_VALVE -> reducing(system.supply().reducingValve().orElseThrow(), system);
         };
-        return "supply " + street(system) + " at " + cold(system) + " " + how;
+        return "supply " + mains(system) + " at " + cold(system) + " " + how;
     }
 
     private String reducing(ReducingValve valve, HotWaterSystem system) {
@@ -86,12 +86,12 @@ final class Facts {
         return "through a reducing valve set at " + set + bypass;
     }
 
-    private String street(HotWaterSystem system) {
-        DoubleSummaryStatistics pressures = system.supply().street().entries().values().stream()
+    private String mains(HotWaterSystem system) {
+        DoubleSummaryStatistics pressures = system.supply().mains().entries().values().stream()
                 .mapToDouble(pressure -> pressure.gauge(system.site().atmosphere()))
                 .summaryStatistics();
         String lowest = amounts.pressure(pressures.getMin());
-        return system.supply().street().isConstant()
+        return system.supply().mains().isConstant()
                 ? lowest
                 : lowest + " to " + amounts.pressure(pressures.getMax()) + " over the day";
     }
@@ -139,7 +139,7 @@ final class Facts {
         }
         double atmosphere = system.site().atmosphere();
         List<String> sets = valves.stream()
-                .map(valve -> valve.opens().gauge(atmosphere))
+                .map(valve -> valve.setPressure().gauge(atmosphere))
                 .sorted()
                 .map(amounts::pressure)
                 .distinct()

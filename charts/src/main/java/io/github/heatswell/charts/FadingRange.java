@@ -1,7 +1,7 @@
 package io.github.heatswell.charts;
 
-import io.github.heatswell.outlook.OutlookMonth;
-import io.github.heatswell.outlook.OutlookResult;
+import io.github.heatswell.ageing.OutlookMonth;
+import io.github.heatswell.ageing.OutlookResult;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;

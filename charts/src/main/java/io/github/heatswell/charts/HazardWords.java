@@ -1,13 +1,13 @@
 package io.github.heatswell.charts;
 
-import io.github.heatswell.finding.Findings;
-import io.github.heatswell.finding.Severity;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.ReliefValve;
+import io.github.heatswell.assessment.Findings;
+import io.github.heatswell.assessment.Severity;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.Phase;
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.List;
@@ -100,8 +100,7 @@ final class HazardWords {
     private static String blocked(HotWaterSystem system, boolean mindingTemperature) {
         List<String> names = system.reliefValves().stream()
                 .filter(valve -> valve.condition() == ReliefValve.Condition.BLOCKED)
-                .filter(valve ->
-                        !mindingTemperature || valve.opensAtTemperature().isPresent())
+                .filter(valve -> !mindingTemperature || valve.setTemperature().isPresent())
                 .map(valve -> "“" + valve.name() + "”")
                 .toList();
         return names.isEmpty()

@@ -16,7 +16,7 @@ import java.util.Optional;
 public final class Headline {
 
     /** With more clauses than this besides the finding, nobody reads the finding. */
-    private static final int MOST_CLAUSES = 2;
+    private static final int MAX_CLAUSES = 2;
 
     private Headline() {}
 
@@ -146,7 +146,7 @@ public final class Headline {
 
     private static String joined(String start, List<Optional<String>> clauses) {
         List<String> said =
-                clauses.stream().flatMap(Optional::stream).limit(MOST_CLAUSES).toList();
+                clauses.stream().flatMap(Optional::stream).limit(MAX_CLAUSES).toList();
         return said.isEmpty() ? start : start + "; " + String.join("; ", said);
     }
 }

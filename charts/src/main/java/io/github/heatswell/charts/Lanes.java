@@ -1,10 +1,10 @@
 package io.github.heatswell.charts;
 
 import io.github.heatswell.charts.picture.Bands;
-import io.github.heatswell.plant.Heater;
 import io.github.heatswell.result.Interval;
 import io.github.heatswell.result.Phase;
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.system.Heater;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.List;

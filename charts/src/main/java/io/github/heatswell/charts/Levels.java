@@ -2,10 +2,10 @@ package io.github.heatswell.charts;
 
 import io.github.heatswell.charts.picture.Level;
 import io.github.heatswell.charts.picture.Level.Kind;
-import io.github.heatswell.plant.ExpansionVessel;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
@@ -17,7 +17,7 @@ import java.util.Map;
 final class Levels {
 
     /** With more valves than this, those of equal set pressure share a line and reseating is not shown. */
-    private static final int MOST_VALVES = 4;
+    private static final int MAX_VALVES = 4;
 
     /** How near (as a share of it) a run must come to the test pressure for that to be shown. */
     private static final double NEAR_TEST = 0.95;
@@ -38,11 +38,11 @@ final class Levels {
     List<Level> all() {
         List<Level> levels = new ArrayList<>(shared());
         List<ReliefValve> valves = system.reliefValves();
-        if (valves.size() <= MOST_VALVES) {
+        if (valves.size() <= MAX_VALVES) {
             for (ReliefValve valve : valves) {
                 levels.add(level(
                         Kind.RELIEF_RESEAT,
-                        atDrainCock(valve.reseats(), valve.height()),
+                        atDrainCock(valve.reseatPressure(), valve.height()),
                         "relief reseats" + whose(valve)));
             }
         }
@@ -72,8 +72,8 @@ final class Levels {
     /** A street that changes over the day is a curve, not a level. */
     private void addSupply(List<Level> levels) {
         double supply = system.supplyAtStart().gauge(atmosphere);
-        boolean steady = system.supply().street().isConstant();
-        double street = system.supply().street().absolute(0, atmosphere) - atmosphere;
+        boolean steady = system.supply().mains().isConstant();
+        double mains = system.supply().mains().absolute(0, atmosphere) - atmosphere;
         if (system.supply().reducingValve().isEmpty()) {
             if (steady) {
                 levels.add(level(Kind.SUPPLY, supply, "supply"));
@@ -81,29 +81,31 @@ final class Levels {
             return;
         }
         levels.add(level(Kind.SUPPLY, supply, "supply at rest, behind the reducing valve"));
-        if (steady && street > supply) {
-            levels.add(level(Kind.STREET, street, "mains"));
+        if (steady && mains > supply) {
+            levels.add(level(Kind.MAINS, mains, "mains"));
         }
     }
 
     private List<Level> reliefSets() {
         List<ReliefValve> valves = system.reliefValves();
         List<Level> levels = new ArrayList<>();
-        if (valves.size() <= MOST_VALVES) {
+        if (valves.size() <= MAX_VALVES) {
             for (ReliefValve valve : valves) {
                 levels.add(level(
-                        Kind.RELIEF_SET, atDrainCock(valve.opens(), valve.height()), opens(valve) + whose(valve)));
+                        Kind.RELIEF_SET,
+                        atDrainCock(valve.setPressure(), valve.height()),
+                        setPressure(valve) + whose(valve)));
             }
             return levels;
         }
         Map<Double, Integer> valvesAt = new LinkedHashMap<>();
-        valves.forEach(valve -> valvesAt.merge(atDrainCock(valve.opens(), valve.height()), 1, Integer::sum));
+        valves.forEach(valve -> valvesAt.merge(atDrainCock(valve.setPressure(), valve.height()), 1, Integer::sum));
         valvesAt.forEach((set, count) -> levels.add(
                 level(Kind.RELIEF_SET, set, count == 1 ? "relief opens" : "relief opens, " + count + " valves")));
         return levels;
     }
 
-    private static String opens(ReliefValve valve) {
+    private static String setPressure(ReliefValve valve) {
         return switch (valve.condition()) {
             case SOUND, LEAKING_SEAT -> "relief opens";
             case STUCK_OPEN -> "relief set, but stuck open";

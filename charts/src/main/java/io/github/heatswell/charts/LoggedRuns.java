@@ -15,7 +15,7 @@ import java.util.Objects;
 public record LoggedRuns(
         String title, String facts, List<Double> times, List<Double> readings, List<NamedReadings> runs) {
 
-    private static final int MOST_RUNS = 3;
+    private static final int MAX_RUNS = 3;
 
     /**
      * What the gauge would show in a run at the times of the readings.
@@ -53,7 +53,7 @@ public record LoggedRuns(
         times = List.copyOf(Objects.requireNonNull(times, "times"));
         readings = List.copyOf(Objects.requireNonNull(readings, "readings"));
         runs = List.copyOf(Objects.requireNonNull(runs, "runs"));
-        if (runs.isEmpty() || runs.size() > MOST_RUNS) {
+        if (runs.isEmpty() || runs.size() > MAX_RUNS) {
             throw new IllegalArgumentException("runs: " + runs.size() + " is outside the allowed range, 1 to 3");
         }
         int count = times.size();

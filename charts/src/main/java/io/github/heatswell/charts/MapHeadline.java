@@ -1,8 +1,8 @@
 package io.github.heatswell.charts;
 
-import io.github.heatswell.plant.ExpansionVessel;
-import io.github.heatswell.plant.Supply;
 import io.github.heatswell.sizing.PeakMap;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;

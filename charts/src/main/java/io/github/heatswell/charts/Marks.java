@@ -1,11 +1,11 @@
 package io.github.heatswell.charts;
 
 import io.github.heatswell.charts.picture.Mark;
-import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.Extreme;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,7 +14,7 @@ import java.util.List;
 final class Marks {
 
     /** With more openings than this the line at which a valve reseats says enough. */
-    private static final int MOST_WITH_RESEATS = 20;
+    private static final int MAX_WITH_RESEATS = 20;
 
     private final RunResult result;
     private final QuantityFormat amounts;
@@ -83,7 +83,7 @@ final class Marks {
     private void addValve(List<Mark> marks, String name, int device, boolean alone) {
         String whose = alone ? "" : name + " ";
         List<Event> openings = new ArrayList<>();
-        List<Event> reseats = new ArrayList<>();
+        List<Event> reseatPressure = new ArrayList<>();
         boolean hot = false;
         for (Event event : result.events()) {
             boolean own = event.device().equals(name);
@@ -93,14 +93,14 @@ final class Marks {
             if (own && !hot && event.kind() == EventKind.RELIEF_OPENED) {
                 openings.add(event);
             } else if (own && !hot && event.kind() == EventKind.RELIEF_RESEATED) {
-                reseats.add(event);
+                reseatPressure.add(event);
             }
         }
         List<Mark> opened = repeated(openings, Mark.Kind.RELIEF_OPENED, whose + "opens", device);
         marks.addAll(opened);
-        if (opened.size() <= MOST_WITH_RESEATS) {
-            String what = reseats.size() == 1 ? whose + "reseats" : "";
-            marks.addAll(repeated(reseats, Mark.Kind.RELIEF_RESEATED, what, device));
+        if (opened.size() <= MAX_WITH_RESEATS) {
+            String what = reseatPressure.size() == 1 ? whose + "reseats" : "";
+            marks.addAll(repeated(reseatPressure, Mark.Kind.RELIEF_RESEATED, what, device));
         }
     }
 

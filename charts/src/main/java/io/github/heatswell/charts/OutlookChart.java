@@ -1,10 +1,10 @@
 package io.github.heatswell.charts;
 
+import io.github.heatswell.ageing.OutlookResult;
 import io.github.heatswell.charts.drawing.Drawing;
 import io.github.heatswell.charts.picture.Picture;
 import io.github.heatswell.charts.picture.Size;
-import io.github.heatswell.outlook.OutlookResult;
-import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;

@@ -1,5 +1,8 @@
 package io.github.heatswell.charts;
 
+import io.github.heatswell.ageing.OutlookCourse;
+import io.github.heatswell.ageing.OutlookMonth;
+import io.github.heatswell.ageing.OutlookResult;
 import io.github.heatswell.charts.picture.Area;
 import io.github.heatswell.charts.picture.Axis;
 import io.github.heatswell.charts.picture.Caption;
@@ -10,10 +13,7 @@ import io.github.heatswell.charts.picture.Panel;
 import io.github.heatswell.charts.picture.Picture;
 import io.github.heatswell.charts.picture.Points;
 import io.github.heatswell.charts.picture.Size;
-import io.github.heatswell.outlook.OutlookCourse;
-import io.github.heatswell.outlook.OutlookMonth;
-import io.github.heatswell.outlook.OutlookResult;
-import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
@@ -29,7 +29,7 @@ final class OutlookPicture {
     private static final double[] STEPS = {0.25, 0.5, 1, 2, 5, 10};
 
     /** Larger vessels shown beside the present one. */
-    private static final int MOST_LARGER = 3;
+    private static final int MAX_LARGER = 3;
 
     private final OutlookResult result;
     private final HotWaterSystem house;
@@ -73,7 +73,7 @@ final class OutlookPicture {
             range = range.with(line.lowest());
             curves.add(new Curve(Curve.Role.ofRun(i + 1), "peak, " + vessel(larger.get(i)), "", line));
         }
-        curves.add(new Curve(Curve.Role.ofRun(Curve.Role.MOST_RUNS - 1), "charge left", "", charge));
+        curves.add(new Curve(Curve.Role.ofRun(Curve.Role.MAX_RUNS - 1), "charge left", "", charge));
         List<Level> levels = levels();
         Axis axis = PressureScale.around(range, levels, 0, amounts);
         return new Panel(axis, List.of(band), curves, levels, marks(), List.of());
@@ -89,7 +89,7 @@ final class OutlookPicture {
     }
 
     private List<OutlookCourse> larger() {
-        return result.larger().subList(0, Math.min(MOST_LARGER, result.larger().size()));
+        return result.larger().subList(0, Math.min(MAX_LARGER, result.larger().size()));
     }
 
     private List<Level> levels() {
@@ -97,7 +97,7 @@ final class OutlookPicture {
         List<Level> levels = new ArrayList<>();
         house.reliefValves().stream()
                 .mapToDouble(valve ->
-                        house.atDrainCock(valve.opens(), valve.height()).gauge(atmosphere))
+                        house.atDrainCock(valve.setPressure(), valve.height()).gauge(atmosphere))
                 .min()
                 .ifPresent(set -> levels.add(level(Level.Kind.RELIEF_SET, set, "relief opens")));
         levels.add(level(

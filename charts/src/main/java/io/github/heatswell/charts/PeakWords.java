@@ -1,9 +1,9 @@
 package io.github.heatswell.charts;
 
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.result.Extremes;
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.QuantityFormat;
 
 /** How high the pressure rose in one run, in words. */
@@ -34,7 +34,7 @@ final class PeakWords {
         return system.reliefValves().stream()
                 .filter(valve -> valve.condition() != ReliefValve.Condition.BLOCKED)
                 .mapToDouble(valve ->
-                        system.atDrainCock(valve.opens(), valve.height()).gauge(atmosphere))
+                        system.atDrainCock(valve.setPressure(), valve.height()).gauge(atmosphere))
                 .min()
                 .stream()
                 .mapToObj(set -> start + ", " + against(set) + " the relief set pressure")

@@ -1,12 +1,12 @@
 package io.github.heatswell.charts;
 
-import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.Regime;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Trace;
+import io.github.heatswell.system.ReliefValve;
 import java.util.OptionalDouble;
 
 /**
@@ -71,10 +71,10 @@ final class ReliefDrop {
     private double firstFlow(String name) {
         double atmosphere = result.system().site().atmosphere();
         for (ReliefValve valve : result.system().reliefValves()) {
-            if (valve.name().equals(name) && valve.character() == ReliefValve.Character.MODULATING) {
-                double reseats = valve.reseats().gauge(atmosphere);
-                double lift = (valve.opens().gauge(atmosphere) - reseats)
-                        / (valve.fullLift().gauge(atmosphere) - reseats);
+            if (valve.name().equals(name) && valve.liftCharacteristic() == ReliefValve.LiftCharacteristic.MODULATING) {
+                double reseatPressure = valve.reseatPressure().gauge(atmosphere);
+                double lift = (valve.setPressure().gauge(atmosphere) - reseatPressure)
+                        / (valve.fullLiftPressure().gauge(atmosphere) - reseatPressure);
                 return lift * valve.fullFlow();
             }
         }

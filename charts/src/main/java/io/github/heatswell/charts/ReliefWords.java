@@ -1,10 +1,10 @@
 package io.github.heatswell.charts;
 
-import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.Interval;
 import io.github.heatswell.result.ReliefTotal;
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.List;
 
@@ -47,7 +47,7 @@ final class ReliefWords {
                 summary.openings(name).findFirst().filter(first::equals).isEmpty();
         double opensAt = summary.system().reliefValves().stream()
                 .filter(valve -> valve.name().equals(name))
-                .flatMapToDouble(valve -> valve.opensAtTemperature().stream())
+                .flatMapToDouble(valve -> valve.setTemperature().stream())
                 .findFirst()
                 .orElseThrow();
         String subject =
@@ -59,10 +59,10 @@ final class ReliefWords {
     }
 
     private String fed(List<Interval> fed) {
-        boolean opens = new FedRelief(summary).supplyOpensAValve();
+        boolean setPressure = new FedRelief(summary).supplyOpensAValve();
         boolean reducing = summary.system().supply().reducingValve().isPresent();
         String where = reducing ? "supply pressure" : "mains pressure";
-        String why = opens
+        String why = setPressure
                 ? where + " above the relief set: the valve runs for "
                 : where + " above the relief reseat: once open, the valve runs for ";
         return why + amounts.time(Interval.total(fed)) + " and discharges "

@@ -99,9 +99,9 @@ public final class RunChart {
      */
     public static RunChart comparing(List<NamedRun> runs, int among, UnitSystem units) {
         Objects.requireNonNull(units, "units");
-        if (Objects.requireNonNull(runs, "runs").size() < 2 || runs.size() > Curve.Role.MOST_RUNS) {
+        if (Objects.requireNonNull(runs, "runs").size() < 2 || runs.size() > Curve.Role.MAX_RUNS) {
             throw new IllegalArgumentException("runs: " + runs.size()
-                    + " runs are outside the allowed range, 2 to " + Curve.Role.MOST_RUNS
+                    + " runs are outside the allowed range, 2 to " + Curve.Role.MAX_RUNS
                     + "; more curves than that cannot be told apart in print");
         }
         Set<String> names = new HashSet<>();

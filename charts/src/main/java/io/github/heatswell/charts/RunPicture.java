@@ -61,10 +61,10 @@ final class RunPicture {
         List<Bands> bands = lanes.underPressure();
         List<Curve> curves = new ArrayList<>();
         ValueScale.Range range = course.pressureRange();
-        if (!result.system().supply().street().isConstant()) {
-            Points street = course.street();
-            range = range.with(street.lowest()).with(street.highest());
-            curves.add(new Curve(Curve.Role.STREET, "mains pressure", "", street));
+        if (!result.system().supply().mains().isConstant()) {
+            Points mains = course.mains();
+            range = range.with(mains.lowest()).with(mains.highest());
+            curves.add(new Curve(Curve.Role.MAINS, "mains pressure", "", mains));
         }
         curves.add(new Curve(Curve.Role.PRESSURE, "", "", course.pressure()));
         Axis axis = PressureScale.around(range, levels, bands.size(), amounts);

@@ -20,8 +20,8 @@ import java.util.OptionalDouble;
 final class SpreadPicture {
 
     private static final double PERCENT = 100;
-    private static final int MOST_STEPS = 800;
-    private static final int MOST_BARS = 12;
+    private static final int MAX_STEPS = 800;
+    private static final int MAX_BARS = 12;
     private static final double[] READINGS = {0.05, 0.5, 0.95};
 
     /** The share of the width the peaks keep when a line beside them is to be shown. */
@@ -101,7 +101,7 @@ final class SpreadPicture {
 
     /** Steps at every peak; of very many samples only so many as can be seen. */
     private Trail curve() {
-        int steps = Math.min(MOST_STEPS, sampled.count());
+        int steps = Math.min(MAX_STEPS, sampled.count());
         double[] across = new double[2 * steps + 2];
         double[] up = new double[2 * steps + 2];
         across[0] = pressure.from();
@@ -136,10 +136,10 @@ final class SpreadPicture {
             return Optional.empty();
         }
         List<Bars.Bar> bars = all.stream()
-                .limit(MOST_BARS)
+                .limit(MAX_BARS)
                 .map(influence -> new Bars.Bar(influence.name(), influence.rankCorrelation()))
                 .toList();
-        String rest = all.size() > MOST_BARS ? " " + (all.size() - MOST_BARS) + " weaker ones are left out." : "";
+        String rest = all.size() > MAX_BARS ? " " + (all.size() - MAX_BARS) + " weaker ones are left out." : "";
         String note = "Rank correlation with the peak. Full bar, +: more of it goes with a higher peak. Hatched bar, "
                 + "\u2212: with a lower one." + rest;
         return Optional.of(new Bars("What moves the peak most", note, bars));

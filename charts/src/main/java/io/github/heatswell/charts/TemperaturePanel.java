@@ -7,9 +7,9 @@ import io.github.heatswell.charts.picture.Curve;
 import io.github.heatswell.charts.picture.Level;
 import io.github.heatswell.charts.picture.Panel;
 import io.github.heatswell.charts.picture.Points;
-import io.github.heatswell.plant.Heater;
-import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.system.Heater;
+import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.List;
@@ -69,14 +69,14 @@ final class TemperaturePanel {
                 .filter(at -> at <= limit)
                 .forEach(at -> levels.add(level(Level.Kind.CUT_OUT, at, "high-limit cut-out")));
         for (ReliefValve valve : result.system().reliefValves()) {
-            valve.opensAtTemperature().stream()
+            valve.setTemperature().stream()
                     .filter(at -> at <= limit)
-                    .forEach(at -> levels.add(level(Level.Kind.RELIEF_TEMPERATURE, at, opens(valve))));
+                    .forEach(at -> levels.add(level(Level.Kind.RELIEF_TEMPERATURE, at, setPressure(valve))));
         }
         return levels;
     }
 
-    private String opens(ReliefValve valve) {
+    private String setPressure(ReliefValve valve) {
         String name = result.system().reliefValves().size() == 1 ? "relief" : valve.name();
         return valve.condition() == ReliefValve.Condition.BLOCKED
                 ? name + " would open, but is blocked"

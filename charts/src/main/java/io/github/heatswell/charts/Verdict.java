@@ -10,7 +10,7 @@ import java.util.function.Predicate;
 /** The answer several runs give when they are held against each other: hazards first, then who stops the dripping. */
 final class Verdict {
 
-    private static final int MOST_NAMES = 2;
+    private static final int MAX_NAMES = 2;
 
     private final List<NamedRun> runs;
     private final QuantityFormat amounts;
@@ -161,7 +161,7 @@ final class Verdict {
     }
 
     private static String names(List<NamedRun> runs) {
-        if (runs.size() > MOST_NAMES) {
+        if (runs.size() > MAX_NAMES) {
             return runs.size() + " runs";
         }
         return String.join(" and ", runs.stream().map(Verdict::quoted).toList());

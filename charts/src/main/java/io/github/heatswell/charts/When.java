@@ -1,6 +1,6 @@
 package io.github.heatswell.charts;
 
-import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.Locale;
 
@@ -28,7 +28,7 @@ final class When {
 
     static When of(HotWaterSystem system, double end, QuantityFormat amounts) {
         boolean timetable = !system.draws().draws().isEmpty()
-                || !system.supply().street().isConstant()
+                || !system.supply().mains().isConstant()
                 || system.start().timeOfDay() > 0;
         return new When(
                 amounts,

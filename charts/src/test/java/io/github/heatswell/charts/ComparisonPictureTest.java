@@ -7,8 +7,8 @@ import io.github.heatswell.charts.picture.Curve;
 import io.github.heatswell.charts.picture.Level;
 import io.github.heatswell.charts.picture.Mark;
 import io.github.heatswell.charts.picture.Picture;
-import io.github.heatswell.plant.ReliefValve.Character;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.system.ReliefValve.LiftCharacteristic;
 import io.github.heatswell.units.UnitSystem;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -81,7 +81,7 @@ class ComparisonPictureTest {
                 name,
                 Handmade.run(
                                 Plants.bare()
-                                        .addReliefValve(Plants.valve("lid", set, 5, Character.SNAP))
+                                        .addReliefValve(Plants.valve("lid", set, 5, LiftCharacteristic.SNAP))
                                         .build(),
                                 60,
                                 4.2,

@@ -38,8 +38,7 @@ class DayPictureTest {
         assertEquals(
                 List.of("00:00", "03:00", "06:00", "09:00", "12:00", "15:00", "18:00", "21:00", "00:00"),
                 day.time().named().stream().map(Tick::name).toList());
-        assertEquals(
-                "12:00", picture(Houses.nightStreet()).time().named().get(0).name());
+        assertEquals("12:00", picture(Houses.nightMains()).time().named().get(0).name());
         assertTrue(picture(Houses.cutOut()).time().named().isEmpty(), "nothing there goes by the clock");
     }
 
@@ -52,12 +51,12 @@ class DayPictureTest {
     }
 
     @Test
-    void drawsAStreetThatChangesAsACurve() {
-        Panel upper = picture(Houses.nightStreet()).upper();
-        Curve street = upper.curves().get(0);
-        assertEquals(Curve.Role.STREET, street.role());
-        assertEquals("mains pressure", street.name());
-        assertEquals(7.4, street.points().highest(), 1e-6);
+    void drawsAMainsThatChangesAsACurve() {
+        Panel upper = picture(Houses.nightMains()).upper();
+        Curve mains = upper.curves().get(0);
+        assertEquals(Curve.Role.MAINS, mains.role());
+        assertEquals("mains pressure", mains.name());
+        assertEquals(7.4, mains.points().highest(), 1e-6);
         assertFalse(upper.levels().stream().anyMatch(level -> level.kind() == Level.Kind.SUPPLY));
         Bands runs = upper.bands().get(0);
         assertEquals(Bands.Kind.RELIEF, runs.kind());
@@ -65,9 +64,9 @@ class DayPictureTest {
     }
 
     @Test
-    void showsBypassAndStreetOfAReducingValve() {
+    void showsBypassAndMainsOfAReducingValve() {
         Panel upper = picture(Houses.bypass()).upper();
-        assertTrue(upper.levels().stream().anyMatch(level -> level.kind() == Level.Kind.STREET));
+        assertTrue(upper.levels().stream().anyMatch(level -> level.kind() == Level.Kind.MAINS));
         Bands bypass = upper.bands().get(0);
         assertEquals(Bands.Kind.BYPASS, bypass.kind());
         assertTrue(bypass.label().matches("bypass open \\d times, .* in all"), bypass.label());

@@ -1,11 +1,11 @@
 package io.github.heatswell.charts;
 
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.ReliefValve;
-import io.github.heatswell.plant.ReliefValve.Character;
-import io.github.heatswell.plant.Supply.Arrangement;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.simulation.Simulation;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.ReliefValve.LiftCharacteristic;
+import io.github.heatswell.system.Supply.Arrangement;
 import io.github.heatswell.units.UnitSystem;
 import java.time.Duration;
 import java.util.LinkedHashMap;
@@ -21,13 +21,16 @@ public final class Gallery {
 
     /** A relief valve and nothing else: it drips. */
     public static RunResult dripping() {
-        return run(withValve(Character.MODULATING).build(), 3 * HOUR);
+        return run(withValve(LiftCharacteristic.MODULATING).build(), 3 * HOUR);
     }
 
     /** A vessel of the right size. */
     public static RunResult calm() {
         return run(
-                withValve(Character.MODULATING).vessel(Plants.vessel(18, 4.2)).build(), 3 * HOUR);
+                withValve(LiftCharacteristic.MODULATING)
+                        .vessel(Plants.vessel(18, 4.2))
+                        .build(),
+                3 * HOUR);
     }
 
     /** Nothing that could give way. */
@@ -39,14 +42,18 @@ public final class Gallery {
     public static RunResult popping() {
         return run(
                 Plants.bare()
-                        .addReliefValve(Plants.valve("safety valve", 7, 6.3, Character.SNAP))
+                        .addReliefValve(Plants.valve("safety valve", 7, 6.3, LiftCharacteristic.SNAP))
                         .build(),
                 3 * HOUR);
     }
 
     /** A vessel that is too small. */
     public static RunResult cramped() {
-        return run(withValve(Character.MODULATING).vessel(Plants.vessel(2, 0.8)).build(), 3 * HOUR);
+        return run(
+                withValve(LiftCharacteristic.MODULATING)
+                        .vessel(Plants.vessel(2, 0.8))
+                        .build(),
+                3 * HOUR);
     }
 
     /** Two valves at nearly the same pressure, with long names. */
@@ -54,15 +61,19 @@ public final class Gallery {
         HotWaterSystem system = Plants.bare()
                 .supply(Plants.supply(Arrangement.CHECK_VALVE, 6.2))
                 .addReliefValve(Plants.valve(
-                        "Combined temperature and pressure valve on the tank lid", 7.05, 6.2, Character.MODULATING))
-                .addReliefValve(Plants.valve("Cold branch safety group, cellar", 7.0, 6.3, Character.MODULATING))
+                        "Combined temperature and pressure valve on the tank lid",
+                        7.05,
+                        6.2,
+                        LiftCharacteristic.MODULATING))
+                .addReliefValve(
+                        Plants.valve("Cold branch safety group, cellar", 7.0, 6.3, LiftCharacteristic.MODULATING))
                 .build();
         return run(system, HOUR);
     }
 
     /** Open to the mains: nothing happens to the pressure. */
     public static RunResult open() {
-        HotWaterSystem system = withValve(Character.MODULATING)
+        HotWaterSystem system = withValve(LiftCharacteristic.MODULATING)
                 .supply(Plants.supply(Arrangement.DIRECT, 4.2))
                 .build();
         return run(system, 3 * HOUR);
@@ -70,14 +81,14 @@ public final class Gallery {
 
     /** A week. */
     public static RunResult week() {
-        return run(withValve(Character.MODULATING).build(), 7 * 24 * HOUR);
+        return run(withValve(LiftCharacteristic.MODULATING).build(), 7 * 24 * HOUR);
     }
 
     /** A run that exceeds the working pressure and lives. */
     public static RunResult strained() {
         return run(
                 Plants.bare()
-                        .addReliefValve(Plants.valve("too strong", 12, 11, Character.SNAP))
+                        .addReliefValve(Plants.valve("too strong", 12, 11, LiftCharacteristic.SNAP))
                         .build(),
                 2 * HOUR);
     }
@@ -129,7 +140,7 @@ public final class Gallery {
         return Simulation.of(system, Duration.ofSeconds((long) seconds)).run();
     }
 
-    private static HotWaterSystem.Builder withValve(ReliefValve.Character character) {
+    private static HotWaterSystem.Builder withValve(ReliefValve.LiftCharacteristic character) {
         return Plants.bare().addReliefValve(Plants.valve("safety valve", 7, 6.3, character));
     }
 }

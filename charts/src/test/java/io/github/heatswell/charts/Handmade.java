@@ -1,6 +1,5 @@
 package io.github.heatswell.charts;
 
-import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.result.Audit;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
@@ -16,6 +15,7 @@ import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.TimeGrid;
 import io.github.heatswell.result.Totals;
 import io.github.heatswell.result.Trace;
+import io.github.heatswell.system.HotWaterSystem;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -101,7 +101,7 @@ public final class Handmade {
             columns.get(Channel.WATER_MEAN)[i] = 285.15 + i;
             columns.get(Channel.WATER_TOP)[i] = 285.15 + i;
             columns.get(Channel.WATER_BOTTOM)[i] = 285.15 + i;
-            columns.get(Channel.STREET_ABSOLUTE)[i] = absolute(4.2);
+            columns.get(Channel.MAINS_ABSOLUTE)[i] = absolute(4.2);
             columns.get(Channel.GAUGE_READING)[i] = gaugeBar[i] * 1e5;
             columns.get(Channel.RELIEVED_TOTAL)[i] = count == 1 ? 0 : relieved * i / (count - 1);
             values.add(new Extreme(absolute(gaugeBar[i]), i * step));

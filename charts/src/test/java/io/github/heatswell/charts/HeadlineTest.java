@@ -3,10 +3,10 @@ package io.github.heatswell.charts;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.ReliefValve.Character;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefValve.LiftCharacteristic;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.util.List;
@@ -20,11 +20,11 @@ class HeadlineTest {
 
     private static final HotWaterSystem BARE = Plants.bare().build();
     private static final HotWaterSystem ONE = Plants.bare()
-            .addReliefValve(Plants.valve("lid", 7, 6.3, Character.SNAP))
+            .addReliefValve(Plants.valve("lid", 7, 6.3, LiftCharacteristic.SNAP))
             .build();
     private static final HotWaterSystem TWO = Plants.bare()
-            .addReliefValve(Plants.valve("lid", 7, 6.3, Character.SNAP))
-            .addReliefValve(Plants.valve("cellar", 6.5, 6, Character.SNAP))
+            .addReliefValve(Plants.valve("lid", 7, 6.3, LiftCharacteristic.SNAP))
+            .addReliefValve(Plants.valve("cellar", 6.5, 6, LiftCharacteristic.SNAP))
             .build();
     private static final HotWaterSystem VESSEL =
             Plants.bare().vessel(Plants.vessel(18, 4)).build();

@@ -2,27 +2,27 @@ package io.github.heatswell.charts;
 
 import static io.github.heatswell.charts.Plants.bar;
 
-import io.github.heatswell.draw.Draw;
-import io.github.heatswell.draw.DrawProfile;
-import io.github.heatswell.draw.StandardProfiles;
-import io.github.heatswell.plant.Element;
-import io.github.heatswell.plant.Heater;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.Leak;
-import io.github.heatswell.plant.Material;
-import io.github.heatswell.plant.Outage;
-import io.github.heatswell.plant.ReducingValve;
-import io.github.heatswell.plant.ReliefValve;
-import io.github.heatswell.plant.ReliefValve.Character;
-import io.github.heatswell.plant.Shell;
-import io.github.heatswell.plant.Start;
-import io.github.heatswell.plant.StreetPressure;
-import io.github.heatswell.plant.Supply;
-import io.github.heatswell.plant.Supply.Arrangement;
-import io.github.heatswell.plant.SupplyTemperature;
-import io.github.heatswell.plant.Tank;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.simulation.Simulation;
+import io.github.heatswell.system.Draw;
+import io.github.heatswell.system.DrawProfile;
+import io.github.heatswell.system.Element;
+import io.github.heatswell.system.Heater;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Leak;
+import io.github.heatswell.system.MainsPressure;
+import io.github.heatswell.system.Material;
+import io.github.heatswell.system.Outage;
+import io.github.heatswell.system.ReducingValve;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.ReliefValve.LiftCharacteristic;
+import io.github.heatswell.system.Shell;
+import io.github.heatswell.system.StandardProfiles;
+import io.github.heatswell.system.Start;
+import io.github.heatswell.system.Supply;
+import io.github.heatswell.system.Supply.Arrangement;
+import io.github.heatswell.system.SupplyTemperature;
+import io.github.heatswell.system.Tank;
 import io.github.heatswell.units.ConductanceUnit;
 import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.FlowUnit;
@@ -47,7 +47,7 @@ public final class Houses {
     public static RunResult europeanDay() {
         return day(warm(Plants.bare())
                 .tank(layered(190, 10))
-                .addReliefValve(valve(Character.MODULATING))
+                .addReliefValve(valve(LiftCharacteristic.MODULATING))
                 .draws(profile("eu-m")));
     }
 
@@ -81,7 +81,7 @@ public final class Houses {
         return day(Plants.bare()
                 .heater(stuck().build())
                 .addReliefValve(temperatureAndPressure().build())
-                .addReliefValve(valve(Character.MODULATING)));
+                .addReliefValve(valve(LiftCharacteristic.MODULATING)));
     }
 
     /** The same with that valve blocked. */
@@ -89,27 +89,27 @@ public final class Houses {
         return day(Plants.bare()
                 .heater(stuck().build())
                 .addReliefValve(temperatureAndPressure().blocked().build())
-                .addReliefValve(valve(Character.MODULATING)));
+                .addReliefValve(valve(LiftCharacteristic.MODULATING)));
     }
 
     /** The same with a high-limit cut-out. */
     public static RunResult cutOut() {
         return day(Plants.bare()
                 .heater(stuck().cutOut(85, TemperatureUnit.CELSIUS).build())
-                .addReliefValve(valve(Character.MODULATING)));
+                .addReliefValve(valve(LiftCharacteristic.MODULATING)));
     }
 
     /** A street whose pressure rises above the relief set pressure at night. */
-    public static RunResult nightStreet() {
-        StreetPressure street = StreetPressure.daily(
+    public static RunResult nightMains() {
+        MainsPressure mains = MainsPressure.daily(
                 Map.of(5 * 3600.0, bar(7.4), 7 * 3600.0, bar(4.2), 20 * 3600.0, bar(4.2), 23 * 3600.0, bar(7.4)));
         return day(Plants.bare()
                 .supply(Supply.builder()
                         .arrangement(Arrangement.CHECK_VALVE)
-                        .street(street)
+                        .mains(mains)
                         .water(12, TemperatureUnit.CELSIUS)
                         .build())
-                .addReliefValve(valve(Character.MODULATING))
+                .addReliefValve(valve(LiftCharacteristic.MODULATING))
                 .start(Start.builder()
                         .timeOfDay(12, DurationUnit.HOUR)
                         .water(59, TemperatureUnit.CELSIUS)
@@ -121,13 +121,15 @@ public final class Houses {
     public static RunResult bypass() {
         return day(warm(Plants.bare())
                 .supply(reducing(5.0, 0.2).build())
-                .addReliefValve(valve(Character.MODULATING))
+                .addReliefValve(valve(LiftCharacteristic.MODULATING))
                 .draws(profile("eu-m")));
     }
 
     /** A snap valve over a day with draws. */
     public static RunResult snapDay() {
-        return day(warm(Plants.bare()).addReliefValve(valve(Character.SNAP)).draws(profile("eu-m")));
+        return day(warm(Plants.bare())
+                .addReliefValve(valve(LiftCharacteristic.SNAP))
+                .draws(profile("eu-m")));
     }
 
     /** The supply is shut off for two hours in the morning, with the heater on. */
@@ -142,7 +144,7 @@ public final class Houses {
                 .build();
         return day(warm(Plants.bare())
                 .supply(supply)
-                .addReliefValve(valve(Character.MODULATING))
+                .addReliefValve(valve(LiftCharacteristic.MODULATING))
                 .draws(DrawProfile.of("two draws", List.of(shower, evening))));
     }
 
@@ -157,7 +159,7 @@ public final class Houses {
                 .build();
         return day(warm(Plants.bare())
                 .supply(supply)
-                .addReliefValve(valve(Character.MODULATING))
+                .addReliefValve(valve(LiftCharacteristic.MODULATING))
                 .draws(DrawProfile.of("one tap", List.of(tap))));
     }
 
@@ -165,7 +167,7 @@ public final class Houses {
     public static RunResult leaking() {
         return day(warm(Plants.bare())
                 .addLeak(Leak.of(60, FlowUnit.MILLILITRE_PER_MINUTE, bar(4.2)))
-                .addReliefValve(valve(Character.MODULATING))
+                .addReliefValve(valve(LiftCharacteristic.MODULATING))
                 .draws(profile("eu-s")));
     }
 
@@ -173,11 +175,11 @@ public final class Houses {
     public static RunResult stuckOpen() {
         ReliefValve valve = ReliefValve.builder()
                 .name("expansion valve")
-                .opens(bar(7))
-                .fullLift(bar(7.7))
-                .reseats(bar(5.6))
+                .setPressure(bar(7))
+                .fullLiftPressure(bar(7.7))
+                .reseatPressure(bar(5.6))
                 .fullFlow(20, FlowUnit.LITRE_PER_MINUTE)
-                .character(Character.MODULATING)
+                .liftCharacteristic(LiftCharacteristic.MODULATING)
                 .stuckOpen(2, RatioUnit.PERCENT)
                 .build();
         return day(warm(Plants.bare()).addReliefValve(valve).draws(profile("eu-s")));
@@ -187,11 +189,11 @@ public final class Houses {
     public static RunResult upstairs() {
         ReliefValve valve = ReliefValve.builder()
                 .name("attic valve")
-                .opens(bar(6))
-                .fullLift(bar(6.6))
-                .reseats(bar(5.2))
+                .setPressure(bar(6))
+                .fullLiftPressure(bar(6.6))
+                .reseatPressure(bar(5.2))
                 .fullFlow(20, FlowUnit.LITRE_PER_MINUTE)
-                .character(Character.MODULATING)
+                .liftCharacteristic(LiftCharacteristic.MODULATING)
                 .height(10, LengthUnit.METRE)
                 .build();
         return day(warm(Plants.bare())
@@ -210,7 +212,7 @@ public final class Houses {
                                 10, TemperatureUnit.CELSIUS, 20, TemperatureDifferenceUnit.KELVIN))
                         .build())
                 .vessel(Plants.vessel(4, 4.2))
-                .addReliefValve(valve(Character.MODULATING))
+                .addReliefValve(valve(LiftCharacteristic.MODULATING))
                 .start(Start.builder()
                         .dayOfYear(60)
                         .water(60, TemperatureUnit.CELSIUS)
@@ -237,7 +239,7 @@ public final class Houses {
         days.put("runaway", runaway());
         days.put("blocked", blocked());
         days.put("cut-out", cutOut());
-        days.put("night-street", nightStreet());
+        days.put("night-street", nightMains());
         days.put("bypass", bypass());
         days.put("snap-day", snapDay());
         days.put("shut-off", shutOff());
@@ -249,10 +251,10 @@ public final class Houses {
     }
 
     /** A supply through a reducing valve set at 3.5 bar, with a bypass that opens so far (bar) above the street. */
-    public static Supply.Builder reducing(double streetBar, double bypassBar) {
+    public static Supply.Builder reducing(double mainsBar, double bypassBar) {
         return Supply.builder()
                 .arrangement(Arrangement.REDUCING_VALVE)
-                .pressure(bar(streetBar))
+                .pressure(bar(mainsBar))
                 .water(12, TemperatureUnit.CELSIUS)
                 .reducingValve(ReducingValve.builder()
                         .set(bar(3.5))
@@ -267,11 +269,11 @@ public final class Houses {
     public static ReliefValve.Builder temperatureAndPressure() {
         return ReliefValve.builder()
                 .name("T&P valve")
-                .opens(bar(10))
-                .fullLift(bar(11))
-                .reseats(bar(8.5))
+                .setPressure(bar(10))
+                .fullLiftPressure(bar(11))
+                .reseatPressure(bar(8.5))
                 .fullFlow(30, FlowUnit.LITRE_PER_MINUTE)
-                .character(Character.MODULATING)
+                .liftCharacteristic(LiftCharacteristic.MODULATING)
                 .location(ReliefValve.Location.TANK_TOP)
                 .opensAt(99, TemperatureUnit.CELSIUS)
                 .reseatsAt(88, TemperatureUnit.CELSIUS);
@@ -291,7 +293,7 @@ public final class Houses {
         return system.start(Start.builder().water(60, TemperatureUnit.CELSIUS).build());
     }
 
-    private static ReliefValve valve(Character character) {
+    private static ReliefValve valve(LiftCharacteristic character) {
         return Plants.valve("expansion valve", 7, 5.6, character);
     }
 

@@ -1,11 +1,11 @@
 package io.github.heatswell.charts;
 
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.ReliefValve;
-import io.github.heatswell.plant.Supply;
 import io.github.heatswell.sizing.PeakMap;
 import io.github.heatswell.sizing.PeakSurvey;
 import io.github.heatswell.sizing.SizingTarget;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.UnitSystem;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -17,7 +17,8 @@ public final class Maps {
 
     /** A house with a relief valve set at 7 bar. */
     public static HotWaterSystem.Builder house() {
-        return Plants.bare().addReliefValve(Plants.valve("safety valve", 7, 6.3, ReliefValve.Character.MODULATING));
+        return Plants.bare()
+                .addReliefValve(Plants.valve("safety valve", 7, 6.3, ReliefValve.LiftCharacteristic.MODULATING));
     }
 
     /** A vessel that is large enough, with a target. */

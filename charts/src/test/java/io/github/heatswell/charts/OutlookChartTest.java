@@ -4,19 +4,19 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.ageing.Outlook;
+import io.github.heatswell.ageing.OutlookMonth;
+import io.github.heatswell.ageing.OutlookResult;
+import io.github.heatswell.ageing.PrechargeLoss;
+import io.github.heatswell.ageing.PrechargeLossRange;
 import io.github.heatswell.charts.picture.Area;
 import io.github.heatswell.charts.picture.Curve;
 import io.github.heatswell.charts.picture.Mark;
 import io.github.heatswell.charts.picture.Panel;
 import io.github.heatswell.charts.picture.Picture;
 import io.github.heatswell.charts.table.OutlookTable;
-import io.github.heatswell.outlook.Fading;
-import io.github.heatswell.outlook.GasLoss;
-import io.github.heatswell.outlook.Outlook;
-import io.github.heatswell.outlook.OutlookMonth;
-import io.github.heatswell.outlook.OutlookResult;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.ReliefValve.Character;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefValve.LiftCharacteristic;
 import io.github.heatswell.units.UnitSystem;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
@@ -36,7 +36,7 @@ class OutlookChartTest {
 
     private static HotWaterSystem house(double litres, double prechargeBar) {
         return Plants.bare()
-                .addReliefValve(Plants.valve("safety valve", 7, 6.3, Character.MODULATING))
+                .addReliefValve(Plants.valve("safety valve", 7, 6.3, LiftCharacteristic.MODULATING))
                 .vessel(Plants.vessel(litres, prechargeBar))
                 .build();
     }
@@ -44,7 +44,7 @@ class OutlookChartTest {
     private static OutlookResult years(HotWaterSystem house, int years, double... larger) {
         return Outlook.builder(house, Duration.ofHours(4))
                 .years(years)
-                .fading(new Fading(new GasLoss(0.1), new GasLoss(0.05), new GasLoss(0.3)))
+                .fading(new PrechargeLossRange(new PrechargeLoss(0.1), new PrechargeLoss(0.05), new PrechargeLoss(0.3)))
                 .larger(DoubleStream.of(larger).boxed().toList())
                 .sampled(study -> study.samples(16))
                 .build()
@@ -111,9 +111,9 @@ class OutlookChartTest {
                 OutlookChart.of(years(house, 10), house, UnitSystem.SI).picture();
         Area band = picture.upper().areas().get(0);
         for (double rate : new double[] {0.07, 0.1, 0.15, 0.2}) {
-            GasLoss loss = new GasLoss(rate);
+            PrechargeLoss loss = new PrechargeLoss(rate);
             List<OutlookMonth> months = Outlook.builder(house, Duration.ofHours(4))
-                    .fading(new Fading(loss, loss, loss))
+                    .fading(new PrechargeLossRange(loss, loss, loss))
                     .sampled(study -> study.samples(16))
                     .build()
                     .simulate()

@@ -1,14 +1,14 @@
 package io.github.heatswell.charts;
 
-import io.github.heatswell.plant.ExpansionVessel;
-import io.github.heatswell.plant.Heater;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.Material;
-import io.github.heatswell.plant.ReliefValve;
-import io.github.heatswell.plant.Shell;
-import io.github.heatswell.plant.Site;
-import io.github.heatswell.plant.Supply;
-import io.github.heatswell.plant.Tank;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.Heater;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Material;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.Shell;
+import io.github.heatswell.system.Site;
+import io.github.heatswell.system.Supply;
+import io.github.heatswell.system.Tank;
 import io.github.heatswell.units.ConductanceUnit;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
@@ -58,14 +58,15 @@ public final class Plants {
     }
 
     /** A relief valve that is fully lifted a tenth above its set pressure. */
-    public static ReliefValve valve(String name, double opens, double reseats, ReliefValve.Character character) {
+    public static ReliefValve valve(
+            String name, double setPressure, double reseatPressure, ReliefValve.LiftCharacteristic character) {
         return ReliefValve.builder()
                 .name(name)
-                .opens(bar(opens))
-                .fullLift(bar(opens * 1.1))
-                .reseats(bar(reseats))
+                .setPressure(bar(setPressure))
+                .fullLiftPressure(bar(setPressure * 1.1))
+                .reseatPressure(bar(reseatPressure))
                 .fullFlow(20, FlowUnit.LITRE_PER_MINUTE)
-                .character(character)
+                .liftCharacteristic(character)
                 .build();
     }
 

@@ -10,12 +10,12 @@ import io.github.heatswell.charts.picture.Mark;
 import io.github.heatswell.charts.picture.Panel;
 import io.github.heatswell.charts.picture.Picture;
 import io.github.heatswell.charts.picture.Points;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.ReliefValve.Character;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.simulation.Simulation;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefValve.LiftCharacteristic;
 import io.github.heatswell.units.UnitSystem;
 import java.time.Duration;
 import java.util.List;
@@ -24,7 +24,7 @@ import org.junit.jupiter.api.Test;
 class RunPictureTest {
 
     private static final HotWaterSystem SYSTEM = Plants.bare()
-            .addReliefValve(Plants.valve("lid", 7, 6.3, Character.SNAP))
+            .addReliefValve(Plants.valve("lid", 7, 6.3, LiftCharacteristic.SNAP))
             .vessel(Plants.vessel(18, 4.2))
             .build();
 
@@ -214,7 +214,7 @@ class RunPictureTest {
     void drawsManyValvesAsOneLineForEachPressure() {
         HotWaterSystem.Builder many = Plants.bare();
         for (int i = 0; i < 9; i++) {
-            many.addReliefValve(Plants.valve("valve " + i, i < 6 ? 7 : 8, 6, Character.SNAP));
+            many.addReliefValve(Plants.valve("valve " + i, i < 6 ? 7 : 8, 6, LiftCharacteristic.SNAP));
         }
         Panel panel = RunChart.of(Handmade.run(many.build(), 60, 4.2, 5).result(), UnitSystem.SI)
                 .picture()

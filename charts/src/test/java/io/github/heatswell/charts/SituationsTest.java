@@ -5,12 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.charts.table.ComparisonTable;
 import io.github.heatswell.charts.table.EventTable;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.ReliefValve;
-import io.github.heatswell.plant.Supply;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.simulation.Simulation;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
@@ -31,7 +31,7 @@ class SituationsTest {
         return Stream.of(
                 Arguments.of(
                         "Mains pressure above the relief set: the valve runs for 7 h \\d+ min and discharges 6\\d\\d0 L",
-                        Houses.nightStreet()),
+                        Houses.nightMains()),
                 Arguments.of(
                         "Runaway heating is held at 99 °C by “T&P valve”, which opens \\d+ times, first after 2 h \\d+"
                                 + " min, and lets 1\\d\\d0 L through",
@@ -78,7 +78,7 @@ class SituationsTest {
     void tellsOfASupplyThatKeepsAValveOpen() {
         HotWaterSystem house = Plants.bare()
                 .supply(Plants.supply(Supply.Arrangement.CHECK_VALVE, 6))
-                .addReliefValve(Plants.valve("lid", 7, 5.6, ReliefValve.Character.MODULATING))
+                .addReliefValve(Plants.valve("lid", 7, 5.6, ReliefValve.LiftCharacteristic.MODULATING))
                 .build();
         RunResult result = Simulation.of(house, Duration.ofHours(6)).run();
         String headline = Headline.of(result, UnitSystem.SI);
@@ -134,13 +134,12 @@ class SituationsTest {
 
     @Test
     void tellsMomentsByTheClock() {
-        When night = When.of(Houses.nightStreet().system(), 86_400, SI);
+        When night = When.of(Houses.nightMains().system(), 86_400, SI);
         assertEquals("at the start", night.at(0));
         assertEquals("at 23:00", night.at(11 * 3600));
         assertEquals("at 00:30 the next day", night.at(12.5 * 3600));
         assertEquals("after 3 h", When.sinceStart(SI).at(3 * 3600));
         assertEquals(
-                "after 2 h",
-                When.of(Houses.nightStreet().system(), 2 * 3600, SI).at(2 * 3600));
+                "after 2 h", When.of(Houses.nightMains().system(), 2 * 3600, SI).at(2 * 3600));
     }
 }

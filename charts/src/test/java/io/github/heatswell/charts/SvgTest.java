@@ -5,9 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.plant.ReliefValve.Character;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.system.ReliefValve.LiftCharacteristic;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.io.StringReader;
@@ -102,8 +102,8 @@ class SvgTest {
         String hostile = name + "\u0001 \uD800";
         RunResult result = Handmade.run(
                         Plants.bare()
-                                .addReliefValve(Plants.valve(name, 7, 6, Character.SNAP))
-                                .addReliefValve(Plants.valve("x".repeat(60), 8, 6, Character.SNAP))
+                                .addReliefValve(Plants.valve(name, 7, 6, LiftCharacteristic.SNAP))
+                                .addReliefValve(Plants.valve("x".repeat(60), 8, 6, LiftCharacteristic.SNAP))
                                 .build(),
                         60,
                         4.2,

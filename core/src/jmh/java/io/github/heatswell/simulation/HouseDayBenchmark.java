@@ -2,10 +2,10 @@ package io.github.heatswell.simulation;
 
 import static io.github.heatswell.units.PressureUnit.BAR;
 
-import io.github.heatswell.draw.StandardProfiles;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.StandardProfiles;
 import io.github.heatswell.units.Pressure;
 import java.time.Duration;
 import java.util.concurrent.TimeUnit;
@@ -29,15 +29,15 @@ import org.openjdk.jmh.annotations.Warmup;
 public class HouseDayBenchmark {
 
     private final Simulation withVessel = day(Systems.lodge()
-            .addReliefValve(Systems.valve(ReliefValve.Character.MODULATING))
+            .addReliefValve(Systems.valve(ReliefValve.LiftCharacteristic.MODULATING))
             .vessel(Systems.vessel(12, Pressure.gauge(4.2, BAR), 60)));
     private final Simulation withModulatingValve =
-            day(Systems.lodge().addReliefValve(Systems.valve(ReliefValve.Character.MODULATING)));
+            day(Systems.lodge().addReliefValve(Systems.valve(ReliefValve.LiftCharacteristic.MODULATING)));
     private final Simulation withSnapValve =
-            day(Systems.lodge().addReliefValve(Systems.valve(ReliefValve.Character.SNAP)));
+            day(Systems.lodge().addReliefValve(Systems.valve(ReliefValve.LiftCharacteristic.SNAP)));
 
     private final Simulation withDraws = day(Systems.lodge()
-            .addReliefValve(Systems.valve(ReliefValve.Character.MODULATING))
+            .addReliefValve(Systems.valve(ReliefValve.LiftCharacteristic.MODULATING))
             .vessel(Systems.vessel(12, Pressure.gauge(4.2, BAR), 60))
             .draws(StandardProfiles.load().find("eu-m").orElseThrow()));
 

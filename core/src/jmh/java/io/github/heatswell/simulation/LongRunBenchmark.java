@@ -2,10 +2,10 @@ package io.github.heatswell.simulation;
 
 import static io.github.heatswell.units.PressureUnit.BAR;
 
-import io.github.heatswell.draw.StandardProfiles;
-import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.StandardProfiles;
 import io.github.heatswell.units.Pressure;
 import java.time.Duration;
 import java.util.concurrent.TimeUnit;
@@ -17,7 +17,7 @@ import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
-import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.SizingProblem;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import org.openjdk.jmh.infra.Blackhole;
@@ -40,11 +40,11 @@ public class LongRunBenchmark {
     private Simulation run;
 
     /** Describes the house. */
-    @Setup
+    @SizingProblem
     public void describe() {
         run = Simulation.of(
                 Systems.lodge()
-                        .addReliefValve(Systems.valve(ReliefValve.Character.MODULATING))
+                        .addReliefValve(Systems.valve(ReliefValve.LiftCharacteristic.MODULATING))
                         .vessel(Systems.vessel(12, Pressure.gauge(4.2, BAR), 60))
                         .draws(StandardProfiles.load().find("eu-m").orElseThrow())
                         .build(),

@@ -1,6 +1,6 @@
 package io.github.heatswell.study;
 
-import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.system.HotWaterSystem;
 import java.time.Duration;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;

@@ -1,8 +1,8 @@
 package io.github.heatswell.diagnosis;
 
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.result.BalanceCount;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefValve;
 import java.util.EnumSet;
 import java.util.Map;
 import java.util.Optional;

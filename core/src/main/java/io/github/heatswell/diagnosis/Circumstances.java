@@ -1,6 +1,6 @@
 package io.github.heatswell.diagnosis;
 
-import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.system.HotWaterSystem;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -67,7 +67,7 @@ final class Circumstances {
     private boolean followsTheClock() {
         return !house.draws().draws().isEmpty()
                 || !house.supply().outages().isEmpty()
-                || !house.supply().street().isConstant();
+                || !house.supply().mains().isConstant();
     }
 
     /** What the gauge shows at the beginning (Pa, gauge). */

@@ -1,6 +1,6 @@
 package io.github.heatswell.diagnosis;
 
-import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.system.HotWaterSystem;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -33,7 +33,7 @@ final class Comparison {
      */
     private static final double ROUGHNESS = 2.25;
 
-    private static final int MOST_ROUNDS = 3;
+    private static final int MAX_ROUNDS = 3;
     /** A gain in the sum of squares below this changes no conclusion. */
     private static final double WORTH_IT = 0.5;
 
@@ -130,7 +130,7 @@ final class Comparison {
         Trial trial = ended.trial;
         Search.End end = ended.end;
         List<Profile> profiles = List.of();
-        for (int round = 0; round < MOST_ROUNDS; round++) {
+        for (int round = 0; round < MAX_ROUNDS; round++) {
             profiles = profiles(trial, end);
             Search.End best = end;
             for (Profile profile : profiles) {

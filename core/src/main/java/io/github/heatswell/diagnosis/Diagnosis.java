@@ -1,7 +1,7 @@
 package io.github.heatswell.diagnosis;
 
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.Start;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Start;
 import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.TemperatureUnit;
 import java.util.ArrayList;

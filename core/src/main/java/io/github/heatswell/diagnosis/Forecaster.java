@@ -1,12 +1,12 @@
 package io.github.heatswell.diagnosis;
 
-import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.Regime;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.simulation.Simulation;
+import io.github.heatswell.system.HotWaterSystem;
 import java.time.Duration;
 import java.util.Arrays;
 import java.util.EnumMap;
@@ -17,7 +17,7 @@ import java.util.Set;
 final class Forecaster {
 
     private static final double FINEST = 1;
-    private static final double MOST_SAMPLES = 2_400;
+    private static final double MAX_SAMPLES = 2_400;
     /** So many samples between two readings, for an opening valve lets the pressure jump. */
     private static final double OVERSAMPLED = 4;
 
@@ -95,7 +95,7 @@ final class Forecaster {
     }
 
     private Course run(HotWaterSystem house, double duration) {
-        double step = Math.max(FINEST, Math.max(log.interval() / OVERSAMPLED, duration / MOST_SAMPLES));
+        double step = Math.max(FINEST, Math.max(log.interval() / OVERSAMPLED, duration / MAX_SAMPLES));
         double used = Math.rint(Math.min(step, duration) * 1e3) / 1e3;
         int most = (int) Math.ceil(duration / used) + 2;
         double[] gauge = new double[most];

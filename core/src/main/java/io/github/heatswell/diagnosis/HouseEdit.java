@@ -2,14 +2,14 @@ package io.github.heatswell.diagnosis;
 
 import static io.github.heatswell.units.PressureUnit.PASCAL;
 
-import io.github.heatswell.plant.ExpansionVessel;
-import io.github.heatswell.plant.Heater;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.Leak;
-import io.github.heatswell.plant.ReliefValve;
-import io.github.heatswell.plant.Start;
-import io.github.heatswell.plant.Supply;
-import io.github.heatswell.plant.TrappedAir;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.Heater;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Leak;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.Start;
+import io.github.heatswell.system.Supply;
+import io.github.heatswell.system.TrappedAir;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.RatioUnit;
@@ -22,7 +22,7 @@ import java.util.Map;
 /** Changes of one house, collected and then carried out together, since some numbers depend on each other. */
 final class HouseEdit {
 
-    private static final double LOWEST_LEAK_PRESSURE = 0.2e5;
+    private static final double MIN_LEAK_PRESSURE = 0.2e5;
 
     private final HotWaterSystem house;
     private final double atmosphere;
@@ -74,7 +74,7 @@ final class HouseEdit {
             builder.addLeak(Leak.of(
                     get(Parameter.LEAK, 0),
                     FlowUnit.CUBIC_METRE_PER_SECOND,
-                    Pressure.gauge(Math.max(LOWEST_LEAK_PRESSURE, described), PASCAL)));
+                    Pressure.gauge(Math.max(MIN_LEAK_PRESSURE, described), PASCAL)));
         }
         return builder.build();
     }
@@ -129,8 +129,8 @@ final class HouseEdit {
     }
 
     private ReliefValve changed(ReliefValve valve) {
-        double opens = valve.opens().gauge(atmosphere);
-        double share = valve.reseats().gauge(atmosphere) / opens;
+        double setPressure = valve.setPressure().gauge(atmosphere);
+        double share = valve.reseatPressure().gauge(atmosphere) / setPressure;
         if (has(Parameter.STUCK_LIFT)) {
             return valve.toBuilder()
                     .stuckOpen(get(Parameter.STUCK_LIFT, 0), RatioUnit.ONE)
@@ -145,7 +145,10 @@ final class HouseEdit {
         }
         if (has(Parameter.OPENING_PRESSURE)) {
             return Shifted.valve(
-                    valve, get(Parameter.OPENING_PRESSURE, opens), get(Parameter.RESEAT_SHARE, share), atmosphere);
+                    valve,
+                    get(Parameter.OPENING_PRESSURE, setPressure),
+                    get(Parameter.RESEAT_SHARE, share),
+                    atmosphere);
         }
         return valve;
     }

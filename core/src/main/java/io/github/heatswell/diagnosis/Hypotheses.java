@@ -12,14 +12,14 @@ import static io.github.heatswell.diagnosis.Parameter.SUPPLY_PRESSURE;
 import static io.github.heatswell.diagnosis.Parameter.VESSEL_VOLUME;
 import static io.github.heatswell.diagnosis.Parameter.WEEPS_FROM;
 
-import io.github.heatswell.plant.Element;
-import io.github.heatswell.plant.ExpansionVessel;
-import io.github.heatswell.plant.ExpansionVessel.Condition;
-import io.github.heatswell.plant.Heater;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.PipeRun;
-import io.github.heatswell.plant.ReliefValve;
-import io.github.heatswell.plant.Supply;
+import io.github.heatswell.system.Element;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.ExpansionVessel.Condition;
+import io.github.heatswell.system.Heater;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.PipeRun;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.Supply;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -173,15 +173,15 @@ final class Hypotheses {
     }
 
     private void relief(ReliefValve valve) {
-        double opens = valve.opens().gauge(atmosphere);
+        double setPressure = valve.setPressure().gauge(atmosphere);
         FreeParameter reseat = FreeParameter.open(RESEAT_SHARE, 0.4, 0.99, 0.8, 0.5);
         add(
                 valve,
                 Cause.RELIEF_OPENS_LOW,
                 FreeParameter.open(
                         OPENING_PRESSURE,
-                        Math.max(0.3e5, 0.3 * opens),
-                        JUST_BELOW * opens,
+                        Math.max(0.3e5, 0.3 * setPressure),
+                        JUST_BELOW * setPressure,
                         0.95,
                         0.85,
                         0.75,
@@ -192,16 +192,16 @@ final class Hypotheses {
                         0.3,
                         0.15),
                 reseat);
-        double most = Math.min(24e5, 2.5 * opens);
-        if (most > JUST_ABOVE * opens) {
+        double most = Math.min(24e5, 2.5 * setPressure);
+        if (most > JUST_ABOVE * setPressure) {
             add(
                     valve,
                     Cause.RELIEF_OPENS_HIGH,
-                    FreeParameter.open(OPENING_PRESSURE, JUST_ABOVE * opens, most, 0.05, 0.15, 0.3, 0.5, 0.75));
+                    FreeParameter.open(OPENING_PRESSURE, JUST_ABOVE * setPressure, most, 0.05, 0.15, 0.3, 0.5, 0.75));
         }
         FreeParameter weep = FreeParameter.open(
                 SEAT_WEEP, 0.5 * MILLILITRE_PER_MINUTE, 5_000 * MILLILITRE_PER_MINUTE, 0.3, 0.45, 0.6, 0.75);
-        FreeParameter from = FreeParameter.open(WEEPS_FROM, 0.1e5, 0.97 * opens, 0.2, 0.45, 0.6, 0.8);
+        FreeParameter from = FreeParameter.open(WEEPS_FROM, 0.1e5, 0.97 * setPressure, 0.2, 0.45, 0.6, 0.8);
         add(valve, Cause.RELIEF_SEAT_WEEPS, weep, from);
         add(
                 valve,

@@ -1,6 +1,6 @@
 package io.github.heatswell.diagnosis;
 
-import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.system.HotWaterSystem;
 import java.util.List;
 import java.util.function.Consumer;
 

@@ -1,8 +1,8 @@
 package io.github.heatswell.diagnosis;
 
-import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.result.Balances;
+import io.github.heatswell.system.HotWaterSystem;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;

@@ -26,7 +26,7 @@ final class Search {
     private static final Effort SCREENING = new Effort(8, 2e-3);
     private static final Effort FINISHING = new Effort(20, 5e-5);
     private static final Effort PROFILING = new Effort(5, 2e-3);
-    private static final int MOST_RENEWALS = 6;
+    private static final int MAX_RENEWALS = 6;
     private static final int RIDGES = 3;
     /** Steps along a ridge in standard deviations. */
     private static final List<Double> ALONG = List.of(-8.0, -3.0, -1.0, 1.0, 3.0, 8.0);
@@ -174,7 +174,7 @@ final class Search {
         int shared = Math.min(circumstances.length, other.length);
         System.arraycopy(circumstances, circumstances.length - shared, other, other.length - shared, shared);
         search.cost(other);
-        for (int i = 0; i < MOST_RENEWALS; i++) {
+        for (int i = 0; i < MAX_RENEWALS; i++) {
             double before = search.bestCost;
             search.follow(search.bestPosition);
             search.ridges();
@@ -244,7 +244,7 @@ final class Search {
         try {
             new LevenbergMarquardtOptimizer(FIRST_STEP, effort.gain, effort.gain, 0, 1e-30)
                     .optimize(new LeastSquaresBuilder()
-                            .model(new Differences())
+                            .model(new SizingReconciliation())
                             .target(new double[trial.target().count() + held.length])
                             .start(trial.clamp(start))
                             .lazyEvaluation(true)
@@ -260,7 +260,7 @@ final class Search {
     }
 
     /** Residuals and their derivatives. */
-    private final class Differences implements ValueAndJacobianFunction {
+    private final class SizingReconciliation implements ValueAndJacobianFunction {
         @Override
         public Pair<RealVector, RealMatrix> value(RealVector point) {
             return new Pair<>(computeValue(point.toArray()), computeJacobian(point.toArray()));

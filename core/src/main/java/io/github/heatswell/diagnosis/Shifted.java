@@ -2,11 +2,11 @@ package io.github.heatswell.diagnosis;
 
 import static io.github.heatswell.units.PressureUnit.PASCAL;
 
-import io.github.heatswell.plant.Element;
-import io.github.heatswell.plant.Heater;
-import io.github.heatswell.plant.ReducingValve;
-import io.github.heatswell.plant.ReliefValve;
-import io.github.heatswell.plant.Supply;
+import io.github.heatswell.system.Element;
+import io.github.heatswell.system.Heater;
+import io.github.heatswell.system.ReducingValve;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.PowerUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.TemperatureUnit;
@@ -18,11 +18,12 @@ final class Shifted {
 
     /** A valve that opens at another pressure (Pa, gauge); full lift keeps its proportion to it. */
     static ReliefValve valve(ReliefValve from, double opensGauge, double reseatShare, double atmosphere) {
-        double factor = opensGauge / from.opens().gauge(atmosphere);
+        double factor = opensGauge / from.setPressure().gauge(atmosphere);
         return from.toBuilder()
-                .opens(Pressure.gauge(opensGauge, PASCAL))
-                .fullLift(Pressure.gauge(factor * from.fullLift().gauge(atmosphere), PASCAL))
-                .reseats(Pressure.gauge(reseatShare * opensGauge, PASCAL))
+                .setPressure(Pressure.gauge(opensGauge, PASCAL))
+                .fullLiftPressure(
+                        Pressure.gauge(factor * from.fullLiftPressure().gauge(atmosphere), PASCAL))
+                .reseatPressure(Pressure.gauge(reseatShare * opensGauge, PASCAL))
                 .build();
     }
 
@@ -33,11 +34,11 @@ final class Shifted {
     static Supply supply(Supply from, double shift, double atmosphere) {
         Supply.Builder builder = from.toBuilder();
         if (from.reducingValve().isEmpty()) {
-            return builder.street(from.street().raisedBy(shift, PASCAL)).build();
+            return builder.mains(from.mains().raisedBy(shift, PASCAL)).build();
         }
         ReducingValve valve = from.reducingValve().get();
         double set = valve.set().gauge(atmosphere) + shift;
-        return builder.street(from.street().raisedBy(Math.max(0, shift), PASCAL))
+        return builder.mains(from.mains().raisedBy(Math.max(0, shift), PASCAL))
                 .reducingValve(
                         valve.toBuilder().set(Pressure.gauge(set, PASCAL)).build())
                 .build();

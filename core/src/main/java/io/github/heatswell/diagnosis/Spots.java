@@ -1,15 +1,15 @@
 package io.github.heatswell.diagnosis;
 
-import io.github.heatswell.draw.DrawProfile;
-import io.github.heatswell.plant.ExpansionVessel;
-import io.github.heatswell.plant.ExpansionVessel.Condition;
-import io.github.heatswell.plant.Heater;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.Start;
 import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.simulation.Simulation;
+import io.github.heatswell.system.DrawProfile;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.ExpansionVessel.Condition;
+import io.github.heatswell.system.Heater;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Start;
 import io.github.heatswell.units.DurationUnit;
 import java.time.Duration;
 import java.util.Map;

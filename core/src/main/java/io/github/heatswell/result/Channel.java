@@ -32,7 +32,7 @@ public enum Channel {
     /** Volume returned to the street since the start (m3), as cold water. */
     RETURNED_TOTAL("V_out", "m3", "returned to the street since the start"),
     /** Pressure of the street (Pa, absolute). */
-    STREET_ABSOLUTE("p_s", "Pa", "street pressure, absolute"),
+    MAINS_ABSOLUTE("p_s", "Pa", "street pressure, absolute"),
     /** What the owner's gauge shows where it sits (Pa, gauge). */
     GAUGE_READING("p_g", "Pa", "reading of the gauge");
 

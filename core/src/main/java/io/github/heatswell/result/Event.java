@@ -10,7 +10,7 @@ import java.util.Optional;
  * @param kind what happened
  * @param device the name of the relief valve, or of the element where there are two; empty for all other kinds
  * @param pressureAbsolute the pressure at that moment at the tank's drain cock (Pa, absolute), above 0; a device higher up is
- *     under less ({@link io.github.heatswell.plant.HotWaterSystem#head})
+ *     under less ({@link io.github.heatswell.system.HotWaterSystem#head})
  * @param waterTemperature the mean water temperature at that moment (K), above 0
  * @param cause what opened the relief valve; empty for all other kinds
  */
@@ -30,7 +30,7 @@ public record Event(
      * @param kind what happened
      * @param device the name of the relief valve, or of the element where there are two; empty for all other kinds
      * @param pressureAbsolute the pressure at that moment at the tank's drain cock (Pa, absolute), above 0; a device higher up is
-     *     under less ({@link io.github.heatswell.plant.HotWaterSystem#head})
+     *     under less ({@link io.github.heatswell.system.HotWaterSystem#head})
      * @param waterTemperature the mean water temperature at that moment (K), above 0
      * @param cause what opened the relief valve; empty for all other kinds
      * @throws IllegalArgumentException if a number is NaN, infinite or outside its range, if a relief valve opens without a
@@ -55,7 +55,7 @@ public record Event(
      * @param kind what happened
      * @param device the name of the relief valve, or of the element where there are two; empty for all other kinds
      * @param pressureAbsolute the pressure at that moment at the tank's drain cock (Pa, absolute), above 0; a device higher up is
-     *     under less ({@link io.github.heatswell.plant.HotWaterSystem#head})
+     *     under less ({@link io.github.heatswell.system.HotWaterSystem#head})
      * @param waterTemperature the mean water temperature at that moment (K), above 0
      * @throws IllegalArgumentException if a number is NaN, infinite or outside its range, or if a relief valve opens: that needs
      *     a cause

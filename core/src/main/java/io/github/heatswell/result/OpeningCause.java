@@ -9,7 +9,7 @@ import java.util.Locale;
 public enum OpeningCause {
     /**
      * The pressure at the height of the valve reached its set pressure. At the tank's drain cock, where {@link Event} gives it,
-     * it is then {@link io.github.heatswell.plant.HotWaterSystem#atDrainCock more by the column of water between}: a valve 8 m up
+     * it is then {@link io.github.heatswell.system.HotWaterSystem#atDrainCock more by the column of water between}: a valve 8 m up
      * that is set to 7 bar opens at about 7.78 bar there.
      */
     PRESSURE,

@@ -1,6 +1,6 @@
 package io.github.heatswell.result;
 
-import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import java.util.ArrayList;

@@ -13,7 +13,7 @@ public record TimeGrid(double step, double end) {
     public static final double SAME_INSTANT = 1e-9;
 
     /** The largest number of samples a grid may have. */
-    private static final double MOST_SAMPLES = 1e9;
+    private static final double MAX_SAMPLES = 1e9;
 
     /**
      * Checks that the grid is finite and runs forward.
@@ -24,7 +24,7 @@ public record TimeGrid(double step, double end) {
      * thousand million samples
      */
     public TimeGrid {
-        if (!(step > 0 && end >= 0 && end / step < MOST_SAMPLES)) {
+        if (!(step > 0 && end >= 0 && end / step < MAX_SAMPLES)) {
             throw new IllegalArgumentException(
                     "a grid of " + step + " s steps up to " + end + " s is not a finite forward grid");
         }

@@ -10,7 +10,7 @@ import java.util.Arrays;
  * The balances of mass and energy: the rate of change of the state for given modes.
  *
  * <p>The tank ({@link TankColumn}) gives the flow j (kg/s) it takes from the cold branch, linear in dp/dt. The branch
- * ({@link Branch}) obeys
+ * ({@link ColdBranch}) obeys
  *
  * <pre>
  *   S_b dp/dt + s_b = supply - relief - leaks - j
@@ -28,7 +28,7 @@ final class Balance {
     /** so much of it for a pascal of the street (K/Pa), */
     private static final double PROBE_PER_PASCAL = 1e-4;
     /** and the longest time (s) it may stand for. */
-    private static final double LONGEST_PROBE = 10;
+    private static final double MAX_PROBE = 10;
     /**
      * Time (s) in which a settled pressure is drawn back to its equilibrium. It only has to correct the small terms left
      * out of the equilibrium's own drift, and must not limit the solver's steps.
@@ -45,13 +45,13 @@ final class Balance {
     /** A settled pressure whose equilibrium is reached no faster than this (s) is integrated again. */
     static final double SLOW = 2 * FAST;
 
-    private static final int MOST_PASSES = 20;
+    private static final int MAX_PASSES = 20;
 
-    private final Plant plant;
+    private final CompiledSystem plant;
     private final StateVector vector;
     private final LiquidWater water;
     private final TankColumn column;
-    private final Branch branch;
+    private final ColdBranch branch;
     private final ReliefFlows relief;
     private final WaterState cold = new WaterState();
     private final WaterState hot = new WaterState();
@@ -84,12 +84,12 @@ final class Balance {
     private double beyond;
     private double settlingSlope;
 
-    Balance(Plant plant, StateVector vector, LiquidWater water) {
+    Balance(CompiledSystem plant, StateVector vector, LiquidWater water) {
         this.plant = plant;
         this.vector = vector;
         this.water = water;
         column = new TankColumn(plant, water);
-        branch = new Branch(plant);
+        branch = new ColdBranch(plant);
         relief = new ReliefFlows(plant);
         probe = new double[vector.length];
         lastState = new double[vector.length];
@@ -143,10 +143,10 @@ final class Balance {
                 if (droops(y)) {
                     solveDrooping(y, modes, rates);
                 } else {
-                    solveHeld(plant.feed.followsStreet(y[StateVector.STREET]) ? conditions.streetRate() : 0);
+                    solveHeld(plant.feed.followsMains(y[StateVector.MAINS]) ? conditions.mainsRate() : 0);
                 }
             }
-            case RETURNING -> solveHeld(conditions.streetRate());
+            case RETURNING -> solveHeld(conditions.mainsRate());
             case FREE -> solveFree(0);
             case FILLING -> solveFilling(y);
             case SETTLED -> solveSettled(y, modes, rates);
@@ -163,7 +163,7 @@ final class Balance {
         column.prepare(y, vector, modes);
         branch.prepare(y, modes.diaphragm, cold, conditions.coldRate());
         relief.prepare(p, modes, cold.density(), column.topDensity());
-        prepareSeat(p, y[StateVector.STREET], modes.rule);
+        prepareSeat(p, y[StateVector.MAINS], modes.rule);
         leakFlow = 0;
         leakSlope = 0;
         if (plant.leakage > 0 && p > plant.atmosphere) {
@@ -177,16 +177,16 @@ final class Balance {
         beyond = 0;
         settlingSlope = slope
                 + (modes.rule == PressureRule.FILLING
-                        ? cold.density() * plant.feed.fillingSlope(p, y[StateVector.STREET])
+                        ? cold.density() * plant.feed.fillingSlope(p, y[StateVector.MAINS])
                         : 0);
     }
 
-    private void prepareSeat(double p, double street, PressureRule rule) {
+    private void prepareSeat(double p, double mains, PressureRule rule) {
         seatFlow = 0;
         seatSlope = 0;
         if (plant.feed.leaks() && conditions.supplyOpen() && rule != PressureRule.RETURNING) {
-            seatFlow = cold.density() * plant.feed.throughSeat(p, street);
-            seatSlope = cold.density() * plant.feed.seatSlope(p, street);
+            seatFlow = cold.density() * plant.feed.throughSeat(p, mains);
+            seatSlope = cold.density() * plant.feed.seatSlope(p, mains);
         }
     }
 
@@ -254,7 +254,7 @@ final class Balance {
     private void solveDrooping(double[] y, Modes modes, double[] rates) {
         double now = drooped(y);
         column.fill(0, topFlow, rates, vector.lowest);
-        rates[StateVector.STREET] = conditions.streetRate();
+        rates[StateVector.MAINS] = conditions.mainsRate();
         double step = lookAhead(y, rates);
         prepare(probe, modes);
         double drift = (drooped(probe) - now) / step;
@@ -278,18 +278,18 @@ final class Balance {
     /** The pressure (Pa, absolute) at which the feed gives what is needed at a pressure that stands still. */
     private double drooped(double[] y) {
         solveHeld(0);
-        return plant.feed.standing(y[StateVector.STREET]) - plant.feed.droop * supplyFlow / cold.density();
+        return plant.feed.standing(y[StateVector.MAINS]) - plant.feed.droop * supplyFlow / cold.density();
     }
 
     /** Moves the probe a moment on along the rates of temperatures and street; says how long a moment (s). */
     private double lookAhead(double[] y, double[] rates) {
-        double fastest = Math.abs(rates[StateVector.STREET]) * PROBE_PER_PASCAL;
+        double fastest = Math.abs(rates[StateVector.MAINS]) * PROBE_PER_PASCAL;
         for (int i = vector.lowest; i <= vector.highest; i++) {
             fastest = Math.max(fastest, Math.abs(rates[i]));
         }
-        double step = fastest > 0 ? Math.min(PROBE / fastest, LONGEST_PROBE) : LONGEST_PROBE;
+        double step = fastest > 0 ? Math.min(PROBE / fastest, MAX_PROBE) : MAX_PROBE;
         System.arraycopy(y, 0, probe, 0, y.length);
-        probe[StateVector.STREET] += step * rates[StateVector.STREET];
+        probe[StateVector.MAINS] += step * rates[StateVector.MAINS];
         for (int i = vector.lowest; i <= vector.highest; i++) {
             probe[i] += step * rates[i];
         }
@@ -303,14 +303,14 @@ final class Balance {
      */
     private void solveFilling(double[] y) {
         double p = y[StateVector.PRESSURE];
-        double street = y[StateVector.STREET];
-        boolean down = plant.feed.returns(p, street);
-        double filling = cold.density() * plant.feed.filling(p, street);
+        double mains = y[StateVector.MAINS];
+        boolean down = plant.feed.returns(p, mains);
+        double filling = cold.density() * plant.feed.filling(p, mains);
         if (plant.feed.droop > 0 && !down) {
             solveFree(filling);
             return;
         }
-        solveHeld(down || plant.feed.followsStreet(street) ? conditions.streetRate() : 0);
+        solveHeld(down || plant.feed.followsMains(mains) ? conditions.mainsRate() : 0);
         double holding = plant.feed.open ? supplyFlow : down ? Math.min(0, supplyFlow) : Math.max(0, supplyFlow);
         solveFree(holding + filling);
     }
@@ -328,7 +328,7 @@ final class Balance {
             double surplus = feed - relief.onBranch() - drain() - branch.source() - inflow.at(0, topFlow);
             pressureRate = surplus / stiffness;
             passes++;
-        } while (!column.agrees(pressureRate, topFlow) && passes < MOST_PASSES);
+        } while (!column.agrees(pressureRate, topFlow) && passes < MAX_PASSES);
     }
 
     /**
@@ -341,7 +341,7 @@ final class Balance {
         supplyFlow = 0;
         double now = excess(0);
         column.fill(0, topFlow, rates, vector.lowest);
-        rates[StateVector.STREET] = 0;
+        rates[StateVector.MAINS] = 0;
         double step = lookAhead(y, rates);
         if (plant.hasGasState()) {
             probe[StateVector.GAS] += step * branch.gasTemperatureRate(y, modes.diaphragm, 0);
@@ -351,7 +351,7 @@ final class Balance {
         prepare(y, modes);
         // where nothing yields any more the run is about to leave this rule, and until then may not run away
         double steep = Math.max(slope, stiffness / SLOW);
-        double follows = (drift + seatSlope * conditions.streetRate()) / steep;
+        double follows = (drift + seatSlope * conditions.mainsRate()) / steep;
         pressureRate = follows + (now - stiffness * follows) / steep / RETURN_TIME;
         double passed = excess(pressureRate);
         beyond = slope > 0 ? passed / slope : 0;
@@ -377,7 +377,7 @@ final class Balance {
                     branch.stiffness() * rate + branch.source() + relief.onBranch() + drain() + inflow.at(rate, 0);
             excess = -missing / (1 - topShare + topShare * inflow.byRelief);
             passes++;
-        } while (!column.agrees(rate, topShare * excess) && passes < MOST_PASSES);
+        } while (!column.agrees(rate, topShare * excess) && passes < MAX_PASSES);
         topFlow = topShare * excess;
         return excess;
     }
@@ -388,7 +388,7 @@ final class Balance {
         column.fill(pressureRate, topFlow, rates, vector.lowest);
         rates[StateVector.PRESSURE] = pressureRate;
         rates[StateVector.GAS] = branch.gasTemperatureRate(y, modes.diaphragm, pressureRate);
-        rates[StateVector.STREET] = conditions.streetRate();
+        rates[StateVector.MAINS] = conditions.mainsRate();
         rates[StateVector.COLD] = conditions.coldRate();
         fillSupply(modes.rule, rates);
         rates[StateVector.DRAWN] = drawFlow;
@@ -425,18 +425,18 @@ final class Balance {
 
     /** Mass flow (kg/s) through all relief valves, closed seats included, as last evaluated. */
     double givenOff() {
-        return reliefFlow + seep();
+        return reliefFlow + seatLeakage();
     }
 
     /** Mass flow (kg/s) past the closed seats of relief valves as last evaluated. */
-    private double seep() {
+    private double seatLeakage() {
         return relief.branchSeep() + relief.topSeep() + beyond * relief.seepSlope();
     }
 
     /** Whether the outlet of a reducing valve is below its standing pressure, and so follows the flow. */
     boolean droops(double[] y) {
         return plant.feed.droop > 0
-                && y[StateVector.PRESSURE] < plant.feed.standing(y[StateVector.STREET]) - LITTLE_DROOP / 4;
+                && y[StateVector.PRESSURE] < plant.feed.standing(y[StateVector.MAINS]) - LITTLE_DROOP / 4;
     }
 
     /** How far (Pa) the flow from the supply takes the outlet of the reducing valve down, as last evaluated where it stands. */
@@ -446,10 +446,10 @@ final class Balance {
 
     /** How fast (Pa/s) the pressure gains on that of the feed, which may itself move, as last evaluated. */
     double rateAgainstFeed(double[] y) {
-        double street = y[StateVector.STREET];
-        boolean bypassed = y[StateVector.PRESSURE] > plant.feed.standing(street);
-        boolean moves = bypassed || plant.feed.followsStreet(street);
-        return pressureRate - (moves ? conditions.streetRate() : 0);
+        double mains = y[StateVector.MAINS];
+        boolean bypassed = y[StateVector.PRESSURE] > plant.feed.standing(mains);
+        boolean moves = bypassed || plant.feed.followsMains(mains);
+        return pressureRate - (moves ? conditions.mainsRate() : 0);
     }
 
     /** How far (Pa) the pressure is from following the feed, to first order, as last evaluated. */
@@ -467,7 +467,7 @@ final class Balance {
      * seat of the feed moves with the mains.
      */
     double distanceFromEquilibrium() {
-        double moves = seatSlope > 0 ? conditions.streetRate() * seatSlope / slope : 0;
+        double moves = seatSlope > 0 ? conditions.mainsRate() * seatSlope / slope : 0;
         return (moves - pressureRate) * settlingTime();
     }
 
@@ -477,7 +477,7 @@ final class Balance {
      */
     double equilibriumLift() {
         double steep = relief.slope() > 0 ? relief.slope() : relief.seepSlope();
-        double flow = relief.slope() > 0 ? reliefFlow : seep();
+        double flow = relief.slope() > 0 ? reliefFlow : seatLeakage();
         return steep > 0 ? flow / steep - distanceFromEquilibrium() : Double.POSITIVE_INFINITY;
     }
 
@@ -571,7 +571,7 @@ final class Balance {
      * By how much faster (K/s) the layers of a zone up to one would become warmer than those above it, if they did not mix, as
      * last evaluated.
      */
-    double lead(int layer) {
-        return column.lead(layer, pressureRate, topFlow);
+    double inversionTendency(int layer) {
+        return column.inversionTendency(layer, pressureRate, topFlow);
     }
 }

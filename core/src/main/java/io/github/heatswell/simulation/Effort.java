@@ -26,10 +26,10 @@ final class Effort {
     /** What flows through a layer in less than this (s) is what limits a step. */
     private static final double QUICK_FLUSH = 20;
 
-    private final Plant plant;
+    private final CompiledSystem plant;
     private final Balance balance;
 
-    Effort(Plant plant, Balance balance) {
+    Effort(CompiledSystem plant, Balance balance) {
         this.plant = plant;
         this.balance = balance;
     }

@@ -1,13 +1,13 @@
 package io.github.heatswell.simulation;
 
-import io.github.heatswell.draw.Draw;
-import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.Phase;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.TimeGrid;
 import io.github.heatswell.simulation.Modes.Diaphragm;
 import io.github.heatswell.simulation.Modes.PressureRule;
+import io.github.heatswell.system.Draw;
+import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.water.GibbsPolynomialWater;
 import java.util.Arrays;
 import java.util.EnumSet;
@@ -26,21 +26,21 @@ final class Engine {
     /** A segment shorter than this (s) is not worth starting. */
     private static final double SHORTEST_SEGMENT = 1e-6;
     /** So many changes of mode without time passing mean that two rules contradict each other. */
-    private static final int MOST_CHANGES_AT_ONCE = 500;
+    private static final int MAX_CHANGES_AT_ONCE = 500;
     /** After so many, a pressure that seems settled is none: it is integrated. */
     private static final int MAX_SETTLING_AT_ONCE = 50;
 
     private final HotWaterSystem system;
     private final double end;
-    private final Plant plant;
+    private final CompiledSystem plant;
     private final StateVector vector;
     private final Balance balance;
-    private final Watches watches;
-    private final ModeChooser chooser;
+    private final EventDetectors watches;
+    private final RegimeSelector chooser;
     private final Schedule schedule;
     private final SegmentSolver solver;
     private final Recorder recorder;
-    private final Ledger ledger;
+    private final BalanceAudit ledger;
     private final Effort effort;
     private final Chatter chatter = new Chatter();
     private final Pauses pauses;
@@ -65,11 +65,11 @@ final class Engine {
     Engine(HotWaterSystem system, TimeGrid planned, SampleSink sink, double relativeTolerance) {
         this.system = system;
         end = planned.end();
-        plant = new Plant(system);
+        plant = new CompiledSystem(system);
         vector = new StateVector(plant);
         balance = new Balance(plant, vector, GibbsPolynomialWater.instance());
-        watches = new Watches(plant, vector, balance);
-        chooser = new ModeChooser(plant, vector, balance);
+        watches = new EventDetectors(plant, vector, balance);
+        chooser = new RegimeSelector(plant, vector, balance);
         schedule = new Schedule(system);
         solver = new SegmentSolver(plant, vector, balance, relativeTolerance);
         effort = new Effort(plant, balance);
@@ -79,7 +79,7 @@ final class Engine {
         state = startState();
         modes = chooser.atStart(state);
         reported = Modes.resting(plant);
-        ledger = new Ledger(plant, vector, balance);
+        ledger = new BalanceAudit(plant, vector, balance);
         nextDraw = schedule.nextDraw(-SHORTEST_SEGMENT);
     }
 
@@ -87,14 +87,14 @@ final class Engine {
         double[] y = new double[vector.length];
         y[StateVector.PRESSURE] = plant.startPressure;
         y[StateVector.GAS] = plant.vessel == null ? plant.roomTemperature : plant.vessel.temperature;
-        y[StateVector.STREET] = schedule.street(0);
+        y[StateVector.MAINS] = schedule.mains(0);
         y[StateVector.COLD] = schedule.cold(0);
         Arrays.fill(y, vector.lowest, vector.length, plant.startTemperature);
         return y;
     }
 
     RunSummary run() {
-        turnThePage();
+        applySchedule();
         ledger.open(state, modes);
         choose(modes);
         boolean ended = false;
@@ -104,12 +104,12 @@ final class Engine {
                 initially = phases();
             }
             double before = time;
-            Optional<Watch> due = advance();
+            Optional<EventDetector> due = advance();
             ledger.follow(state, modes, time - before);
             maySettle |= time > before;
             changesAtOnce = time > before ? 0 : changesAtOnce + 1;
             maySettle &= changesAtOnce < MAX_SETTLING_AT_ONCE;
-            if (changesAtOnce > MOST_CHANGES_AT_ONCE) {
+            if (changesAtOnce > MAX_CHANGES_AT_ONCE) {
                 throw failure(
                         "rules of the pressure change at one moment without end; describe the devices that open or close"
                                 + " at this pressure a little further apart, or fewer of them",
@@ -118,7 +118,7 @@ final class Engine {
             if (due.isPresent()) {
                 ended = apply(due.get());
             } else if (time < end) {
-                turnThePage();
+                applySchedule();
                 choose(modes);
             }
         }
@@ -153,14 +153,15 @@ final class Engine {
     }
 
     /** Goes on until a watch is due or something happens by the clock; says which watch. */
-    private Optional<Watch> advance() {
+    private Optional<EventDetector> advance() {
         recorder.begin(time, state, modes, draw != null);
         balance.evaluate(state, modes, rates);
-        List<Watch> now = watches.during(modes, conditions, state, drawEndsWith, i -> pauses.isPausing(i, time));
+        List<EventDetector> now =
+                watches.during(modes, conditions, state, drawEndsWith, i -> pauses.isPausing(i, time));
         if (!maySettle) {
-            now.removeIf(Watch::settles);
+            now.removeIf(EventDetector::settles);
         }
-        for (Watch watch : now) {
+        for (EventDetector watch : now) {
             if (watch.distance().from(state) <= 0) {
                 return Optional.of(watch);
             }
@@ -191,7 +192,7 @@ final class Engine {
     }
 
     /** Takes over what the clock says: a tap opened or closed, the supply shut off or opened, a new slope. */
-    private void turnThePage() {
+    private void applySchedule() {
         if (draw != null && time >= drawEndsAt - SHORTEST_SEGMENT) {
             closeTap();
         }
@@ -210,7 +211,7 @@ final class Engine {
         if (wasOpen != conditions.supplyOpen()) {
             recorder.event(time, wasOpen ? EventKind.SUPPLY_SHUT_OFF : EventKind.SUPPLY_RESTORED, "", state);
         }
-        state[StateVector.STREET] = schedule.street(time);
+        state[StateVector.MAINS] = schedule.mains(time);
         state[StateVector.COLD] = schedule.cold(time);
     }
 
@@ -238,7 +239,7 @@ final class Engine {
     }
 
     /** Takes over the modes after a watch; says whether the run ends there. */
-    private boolean apply(Watch due) {
+    private boolean apply(EventDetector due) {
         EventKind kind = due.kind();
         if (kind == EventKind.DRAW_ENDED) {
             closeTap();
@@ -311,6 +312,6 @@ final class Engine {
 
     /** Above the bypass pressure, flow reverses. */
     private boolean fillsDownwards() {
-        return plant.feed.returns(state[StateVector.PRESSURE], state[StateVector.STREET]);
+        return plant.feed.returns(state[StateVector.PRESSURE], state[StateVector.MAINS]);
     }
 }

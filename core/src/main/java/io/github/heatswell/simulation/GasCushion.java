@@ -1,6 +1,6 @@
 package io.github.heatswell.simulation;
 
-import io.github.heatswell.plant.ExpansionVessel;
+import io.github.heatswell.system.ExpansionVessel;
 
 /**
  * The gas of an expansion vessel: a fixed mass of ideal gas, {@code p V = m R T}, charged with the water side empty.

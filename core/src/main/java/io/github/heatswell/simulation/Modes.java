@@ -60,7 +60,7 @@ final class Modes {
     }
 
     /** Thermostats silent, valves closed, no vessel, every layer for itself, pressure free. */
-    static Modes resting(Plant plant) {
+    static Modes resting(CompiledSystem plant) {
         Valve.Lift[] closed = new Valve.Lift[plant.valves.length];
         Arrays.fill(closed, Valve.Lift.CLOSED);
         return new Modes(
@@ -78,7 +78,7 @@ final class Modes {
     }
 
     /** Whether a burner or element is on: its thermostat calls, and neither the cut-out nor an upper element bars it. */
-    boolean isOn(int source, Plant plant) {
+    boolean isOn(int source, CompiledSystem plant) {
         if (lockedOut || !calls[source]) {
             return false;
         }

@@ -23,7 +23,7 @@ final class Recorder {
     /** So many samples at most are worked out together. */
     private static final int BATCH = 64;
 
-    private final Plant plant;
+    private final CompiledSystem plant;
     private final StateVector vector;
     private final Balance balance;
     private final double interval;
@@ -48,7 +48,7 @@ final class Recorder {
     private double power;
     private Regime regime;
 
-    Recorder(Plant plant, StateVector vector, Balance balance, double interval, SampleSink sink) {
+    Recorder(CompiledSystem plant, StateVector vector, Balance balance, double interval, SampleSink sink) {
         this.plant = plant;
         this.vector = vector;
         this.balance = balance;
@@ -102,7 +102,7 @@ final class Recorder {
     }
 
     /** A step of the segment is finished. */
-    void step(StepCurve step) {
+    void step(DenseOutput step) {
         double end = segmentStart + step.to();
         double last = end - TimeGrid.SAME_INSTANT * interval;
         for (int due = gather(last); due > 0; due = gather(last)) {
@@ -119,7 +119,7 @@ final class Recorder {
     void end(double time, double[] y) {
         times[0] = time;
         parts[0] = 0;
-        sample(StepCurve.standingAt(y), 1);
+        sample(DenseOutput.standingAt(y), 1);
     }
 
     /** Takes down an event. */
@@ -128,7 +128,7 @@ final class Recorder {
     }
 
     /** Takes down what a watch reports. */
-    void event(double time, Watch due, double[] y) {
+    void event(double time, EventDetector due, double[] y) {
         events.add(new Event(time, due.kind(), due.device(), y[StateVector.PRESSURE], vector.mean(y), due.cause()));
     }
 
@@ -154,12 +154,12 @@ final class Recorder {
     }
 
     /** Takes the samples for the times gathered, channel by channel. */
-    private void sample(StepCurve step, int count) {
+    private void sample(DenseOutput step, int count) {
         put(step, count, Channel.WATER_MEAN, vector.lowest, vector.highest, 1.0 / plant.layers);
         put(step, count, Channel.WATER_TOP, vector.highest, vector.highest, 1);
         put(step, count, Channel.WATER_BOTTOM, vector.lowest, vector.lowest, 1);
         put(step, count, Channel.PRESSURE_ABSOLUTE, StateVector.PRESSURE, StateVector.PRESSURE, 1);
-        put(step, count, Channel.STREET_ABSOLUTE, StateVector.STREET, StateVector.STREET, 1);
+        put(step, count, Channel.MAINS_ABSOLUTE, StateVector.MAINS, StateVector.MAINS, 1);
         put(step, count, Channel.RELIEVED_TOTAL, StateVector.RELIEVED, vector.lowest - 1, specificVolume);
         put(step, count, Channel.INFLOW_TOTAL, StateVector.LET_IN, StateVector.LET_IN, specificVolume);
         put(step, count, Channel.DRAWN_TOTAL, StateVector.DRAWN, StateVector.DRAWN, specificVolume);
@@ -178,12 +178,12 @@ final class Recorder {
         sink.take(count, times, channels, regime);
     }
 
-    private void put(StepCurve step, int count, Channel channel, int first, int last, double factor) {
+    private void put(DenseOutput step, int count, Channel channel, int first, int last, double factor) {
         step.fill(first, last, factor, parts, count, channel(channel));
     }
 
     /** What flows has to be worked out for each sample, where anything may flow. */
-    private void putFlows(StepCurve step, int count) {
+    private void putFlows(DenseOutput step, int count) {
         double[] relief = channel(Channel.RELIEF_FLOW);
         double[] draw = channel(Channel.DRAW_FLOW);
         Arrays.fill(relief, 0, count, 0);
@@ -215,7 +215,7 @@ final class Recorder {
     }
 
     private Regime regime(double[] y) {
-        boolean down = plant.feed.returns(y[StateVector.PRESSURE], y[StateVector.STREET]);
+        boolean down = plant.feed.returns(y[StateVector.PRESSURE], y[StateVector.MAINS]);
         return switch (modes.rule) {
             case HELD -> plant.feed.open ? Regime.UNSEALED : Regime.FED;
             // what comes through a reducing valve keeps to its droop all the time
@@ -233,7 +233,7 @@ final class Recorder {
     }
 
     /** Looks where something turned round inside a step. */
-    private void seeTurningPoints(StepCurve step) {
+    private void seeTurningPoints(DenseOutput step) {
         see(step, time -> step.rate(StateVector.PRESSURE, time));
         see(step, time -> step.rate(vector.highest, time));
         if (plant.hasGasState()) {
@@ -242,13 +242,13 @@ final class Recorder {
     }
 
     /** How fast (Pa/s) the pressure outruns what the gas would have by itself, which is how fast the vessel fills. */
-    private double vesselRate(StepCurve step, double time) {
+    private double vesselRate(DenseOutput step, double time) {
         step.at(time, inside);
         double gas = plant.vessel.gasPressure(inside[StateVector.PRESSURE]) / inside[StateVector.GAS];
         return step.rate(StateVector.PRESSURE, time) - gas * step.rate(StateVector.GAS, time);
     }
 
-    private void see(StepCurve step, StepCurve.Rate rate) {
+    private void see(DenseOutput step, DenseOutput.Rate rate) {
         if (step.turns(rate)) {
             double time = step.turningPoint(rate);
             step.at(time, inside);

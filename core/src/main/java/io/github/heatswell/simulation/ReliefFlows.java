@@ -10,7 +10,7 @@ import java.util.Arrays;
  */
 final class ReliefFlows {
 
-    private final Plant plant;
+    private final CompiledSystem plant;
     private double coldDensity;
     private double topDensity;
     private double onBranch;
@@ -22,7 +22,7 @@ final class ReliefFlows {
     private double topSeep;
     private boolean quiet;
 
-    ReliefFlows(Plant plant) {
+    ReliefFlows(CompiledSystem plant) {
         this.plant = plant;
     }
 

@@ -1,9 +1,9 @@
 package io.github.heatswell.simulation;
 
-import io.github.heatswell.draw.Draw;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.Outage;
-import io.github.heatswell.plant.Supply;
+import io.github.heatswell.system.Draw;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Outage;
+import io.github.heatswell.system.Supply;
 import java.util.List;
 import java.util.Optional;
 
@@ -19,9 +19,9 @@ final class Schedule {
     private final double clockStart;
     private final int firstDay;
     private final List<Draw> draws;
-    private final double[] streetTimes;
+    private final double[] mainsTimes;
     private final List<Outage> outages;
-    private final double constantStreet;
+    private final double constantMains;
     private final double constantCold;
 
     Schedule(HotWaterSystem system) {
@@ -31,21 +31,21 @@ final class Schedule {
         firstDay = system.start().dayOfYear();
         draws = system.draws().draws();
         outages = supply.outages();
-        constantStreet = supply.street().absolute(clockStart, atmosphere);
+        constantMains = supply.mains().absolute(clockStart, atmosphere);
         constantCold = supply.water().on(1);
-        streetTimes = supply.street().isConstant()
+        mainsTimes = supply.mains().isConstant()
                 ? new double[0]
-                : supply.street().entries().keySet().stream()
+                : supply.mains().entries().keySet().stream()
                         .mapToDouble(Double::doubleValue)
                         .toArray();
     }
 
     /** The pressure of the street (Pa, absolute) at a time (s since the start of the run). */
-    double street(double time) {
-        if (streetTimes.length == 0) {
-            return constantStreet;
+    double mains(double time) {
+        if (mainsTimes.length == 0) {
+            return constantMains;
         }
-        return supply.street().absolute(clockStart + time, atmosphere);
+        return supply.mains().absolute(clockStart + time, atmosphere);
     }
 
     /** The temperature of the cold water (K) at a time (s since the start of the run): even from midnight to midnight. */
@@ -97,11 +97,11 @@ final class Schedule {
         double middle = time + span / 2;
         double quarter = span / 4;
         // the timetables are even between two changes, so two points inside give the rate without touching the ends
-        double streetRate =
-                streetTimes.length == 0 ? 0 : (street(middle + quarter) - street(middle - quarter)) / (2 * quarter);
+        double mainsRate =
+                mainsTimes.length == 0 ? 0 : (mains(middle + quarter) - mains(middle - quarter)) / (2 * quarter);
         double coldRate =
                 supply.water().isConstant() ? 0 : (cold(middle + quarter) - cold(middle - quarter)) / (2 * quarter);
-        return new Conditions(until, streetRate, coldRate, supplyOpen(time), running);
+        return new Conditions(until, mainsRate, coldRate, supplyOpen(time), running);
     }
 
     private boolean supplyOpen(double time) {
@@ -132,8 +132,8 @@ final class Schedule {
         if (!supply.water().isConstant()) {
             next = midnight + DAY - clockStart;
         }
-        for (double streetTime : streetTimes) {
-            double today = midnight + streetTime;
+        for (double mainsTime : mainsTimes) {
+            double today = midnight + mainsTime;
             next = Math.min(next, (today > clock ? today : today + DAY) - clockStart);
         }
         return next;

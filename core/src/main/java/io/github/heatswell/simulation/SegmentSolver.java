@@ -41,19 +41,19 @@ final class SegmentSolver {
      * A crossing and its return are both seen if pressure turns round between them; for anything else, half an hour holds
      * both only if they fit into a few kelvin of heating.
      */
-    private static final double LONGEST_STEP = 1_800;
+    private static final double MAX_STEP = 1_800;
     /** The same (s) for a house at rest, in which everything goes one way only: it cools. */
-    private static final double LONGEST_STEP_AT_REST = 21_600;
+    private static final double MAX_STEP_AT_REST = 21_600;
 
-    private static final int MOST_EVALUATIONS = 20_000_000;
+    private static final int MAX_EVALUATIONS = 20_000_000;
 
     private final StoppableIntegrator busy;
     private final StoppableIntegrator resting;
     private final Balance balance;
     private final double relativeTolerance;
     private final Equations equations;
-    private final StepCurve curve;
-    private final FirstDue first;
+    private final DenseOutput curve;
+    private final EventLocator first;
     private final FirstStep[] firstSteps = FirstStep.ofEveryKind();
     private long evaluations;
     private long steps;
@@ -61,12 +61,12 @@ final class SegmentSolver {
     private double time;
     private boolean tooMuch;
 
-    SegmentSolver(Plant plant, StateVector vector, Balance balance, double relativeTolerance) {
+    SegmentSolver(CompiledSystem plant, StateVector vector, Balance balance, double relativeTolerance) {
         this.balance = balance;
         this.relativeTolerance = relativeTolerance;
         equations = new Equations(vector.length);
-        curve = new StepCurve(vector.length);
-        first = new FirstDue(balance, vector.length);
+        curve = new DenseOutput(vector.length);
+        first = new EventLocator(balance, vector.length);
         double[] absolute = new double[vector.length];
         double[] relative = new double[vector.length];
         Arrays.fill(absolute, MASS_TOLERANCE);
@@ -81,8 +81,8 @@ final class SegmentSolver {
         absolute[StateVector.DELIVERED] = ENERGY_TOLERANCE;
         absolute[StateVector.HEAT_LOST] = ENERGY_TOLERANCE;
         absolute[StateVector.CARRIED] = ENERGY_TOLERANCE;
-        busy = new StoppableIntegrator(SHORTEST_STEP, LONGEST_STEP, absolute, relative);
-        resting = new StoppableIntegrator(SHORTEST_STEP, LONGEST_STEP_AT_REST, absolute, relative);
+        busy = new StoppableIntegrator(SHORTEST_STEP, MAX_STEP, absolute, relative);
+        resting = new StoppableIntegrator(SHORTEST_STEP, MAX_STEP_AT_REST, absolute, relative);
     }
 
     /**
@@ -90,15 +90,15 @@ final class SegmentSolver {
      * system is: with a large vessel a pascal is a tenth of a gram. The tolerance is the pressure that stores the relative
      * tolerance's part of what a small heat-up moves.
      */
-    private double pressureTolerance(Plant plant) {
+    private double pressureTolerance(CompiledSystem plant) {
         double vessel = plant.vessel == null ? 0 : plant.vessel.volume / plant.startPressure;
         double give = plant.tankVolume * (5e-10 + plant.shellCompliance) + plant.pipeGrowth + vessel;
         return relativeTolerance * Math.min(plant.startPressure, moved(plant) / give);
     }
 
-    private static double moved(Plant plant) {
+    private static double moved(CompiledSystem plant) {
         double part = HEAT_UP;
-        for (Plant.Source source : plant.sources) {
+        for (CompiledSystem.Citation source : plant.sources) {
             part = Math.min(part, HEAT_UP_PER_KELVIN * (source.setPoint - source.switchOn));
         }
         return part * plant.tankVolume;
@@ -111,7 +111,7 @@ final class SegmentSolver {
      * @param state the state at its end
      * @param due the watch that ended it, or empty if it ran its full time
      */
-    record Outcome(double elapsed, double[] state, Optional<Watch> due) {}
+    record Outcome(double elapsed, double[] state, Optional<EventDetector> due) {}
 
     /** Reads the finished steps of a segment. */
     interface StepReader {
@@ -120,7 +120,7 @@ final class SegmentSolver {
          *
          * @param step the continuous solution over the step, in time since the start of the segment; valid during the call
          */
-        void read(StepCurve step);
+        void read(DenseOutput step);
     }
 
     /**
@@ -133,7 +133,7 @@ final class SegmentSolver {
      * @param reader reads the steps
      * @throws MathRuntimeException if the solver gives up
      */
-    Outcome advance(double[] start, Modes modes, List<Watch> watches, double length, StepReader reader) {
+    Outcome advance(double[] start, Modes modes, List<EventDetector> watches, double length, StepReader reader) {
         double begins = time;
         first.begin(modes, watches);
         boolean heating = balance.isHeating(modes);
@@ -143,7 +143,7 @@ final class SegmentSolver {
         boolean atRest = !heating && !drawing && !modes.anyValveOpen();
         StoppableIntegrator integrator = atRest ? resting : busy;
         integrator.setInitialStepSize(Math.min(guess.under(drawn), integrator.getMaxStep()));
-        integrator.setMaxEvaluations(MOST_EVALUATIONS);
+        integrator.setMaxEvaluations(MAX_EVALUATIONS);
         integrator.handTo((from, to, stages) -> {
             steps++;
             curve.load(from, to, stages);

@@ -1,11 +1,11 @@
 package io.github.heatswell.simulation;
 
-import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.TimeGrid;
 import io.github.heatswell.result.TraceBuilder;
+import io.github.heatswell.system.HotWaterSystem;
 import java.time.Duration;
 import java.util.Objects;
 
@@ -16,8 +16,8 @@ import java.util.Objects;
 public final class Simulation {
 
     private static final Duration SHORTEST_SAMPLE = Duration.ofSeconds(1);
-    private static final Duration LONGEST_RUN = Duration.ofDays(36_525);
-    private static final long MOST_SAMPLES = 20_000_000;
+    private static final Duration MAX_RUN = Duration.ofDays(36_525);
+    private static final long MAX_SAMPLES = 20_000_000;
 
     private final HotWaterSystem system;
     private final Duration duration;
@@ -40,7 +40,7 @@ public final class Simulation {
     public static Simulation of(HotWaterSystem system, Duration duration) {
         Objects.requireNonNull(system, "system");
         Objects.requireNonNull(duration, "duration");
-        if (duration.isZero() || duration.isNegative() || duration.compareTo(LONGEST_RUN) > 0) {
+        if (duration.isZero() || duration.isNegative() || duration.compareTo(MAX_RUN) > 0) {
             throw new IllegalArgumentException(
                     "duration: " + duration + " is outside the allowed range, above 0 s to 100 years");
         }
@@ -60,9 +60,9 @@ public final class Simulation {
             throw new IllegalArgumentException("sample: " + interval
                     + " is outside the allowed range, 1 s to the duration of the run, " + duration);
         }
-        if (duration.dividedBy(interval) > MOST_SAMPLES) {
+        if (duration.dividedBy(interval) > MAX_SAMPLES) {
             throw new IllegalArgumentException(
-                    "sample: " + interval + " gives more than " + MOST_SAMPLES + " samples; take a longer interval");
+                    "sample: " + interval + " gives more than " + MAX_SAMPLES + " samples; take a longer interval");
         }
         return new Simulation(system, duration, interval);
     }

@@ -11,7 +11,7 @@ final class StateVector {
     /** Vessel gas temperature (K); constant for isothermal gas. */
     static final int GAS = 1;
     /** Street pressure (Pa, absolute), which follows its timetable. */
-    static final int STREET = 2;
+    static final int MAINS = 2;
     /** Cold water temperature (K), which follows the seasons. */
     static final int COLD = 3;
     /** Mass let in from the supply since the start (kg). */
@@ -41,7 +41,7 @@ final class StateVector {
     /** The length of the array. */
     final int length;
 
-    StateVector(Plant plant) {
+    StateVector(CompiledSystem plant) {
         lowest = RELIEVED + plant.valves.length;
         highest = lowest + plant.layers - 1;
         length = highest + 1;

@@ -8,7 +8,7 @@ import org.hipparchus.ode.sampling.AbstractODEStateInterpolator;
 
 /**
  * The library's solver, with its search for events left out: each finished step goes to one reader, who says whether there is
- * to be another. What ends a segment is found by {@link FirstDue} at less cost, and the search would take up a good part of
+ * to be another. What ends a segment is found by {@link EventLocator} at less cost, and the search would take up a good part of
  * the time of a run even with nothing to look for.
  */
 final class StoppableIntegrator extends DormandPrince54Integrator {

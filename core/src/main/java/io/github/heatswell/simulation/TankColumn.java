@@ -23,9 +23,9 @@ import java.util.Arrays;
 final class TankColumn {
 
     /** Passes after which the directions of the flows are taken as they are. */
-    private static final int MOST_PASSES = 60;
+    private static final int MAX_PASSES = 60;
 
-    private final Plant plant;
+    private final CompiledSystem plant;
     private final LiquidWater water;
 
     private int zones;
@@ -85,7 +85,7 @@ final class TankColumn {
         }
     }
 
-    TankColumn(Plant plant, LiquidWater water) {
+    TankColumn(CompiledSystem plant, LiquidWater water) {
         this.plant = plant;
         this.water = water;
         int layers = plant.layers;
@@ -172,7 +172,7 @@ final class TankColumn {
     private double heating(int first, int end) {
         double sum = 0;
         for (int i = 0; i < plant.sources.length; i++) {
-            Plant.Source source = plant.sources[i];
+            CompiledSystem.Citation source = plant.sources[i];
             if (source.layer >= first && source.layer < end && modes.isOn(i, plant)) {
                 sum += source.output;
             }
@@ -199,7 +199,7 @@ final class TankColumn {
         coldEnthalpy = cold;
         flow[zones].set(drawn, 0, 1);
         pass();
-        for (int n = 0; n < MOST_PASSES && turnFlows(pressureRate, topRelief); n++) {
+        for (int n = 0; n < MAX_PASSES && turnFlows(pressureRate, topRelief); n++) {
             pass();
         }
         return flow[0];
@@ -365,7 +365,7 @@ final class TankColumn {
      * @param pressureRate rate of pressure (Pa/s)
      * @param topRelief what valves on top give off (kg/s)
      */
-    double lead(int layer, double pressureRate, double topRelief) {
+    double inversionTendency(int layer, double pressureRate, double topRelief) {
         int z = zoneOf(layer);
         int split = layer + 1;
         int end = from[z] + count[z];

@@ -1,6 +1,6 @@
 package io.github.heatswell.simulation;
 
-import io.github.heatswell.plant.ReliefValve;
+import io.github.heatswell.system.ReliefValve;
 
 /** A relief valve in pressures (Pa, absolute) at the height of the drain cock. */
 final class Valve {
@@ -23,8 +23,8 @@ final class Valve {
     }
 
     final String name;
-    final double opens;
-    final double reseats;
+    final double setPressure;
+    final double reseatPressure;
     /** Temperatures (K) of a combined device; infinite for a valve that minds pressure only. */
     final double opensAt;
 
@@ -33,7 +33,7 @@ final class Valve {
     final boolean stuckOpen;
     final boolean blocked;
 
-    private final double fullLift;
+    private final double fullLiftPressure;
     private final boolean snap;
     /** Pressure of the air (Pa, absolute), likewise at the height of the drain cock. */
     final double atmosphere;
@@ -48,19 +48,19 @@ final class Valve {
     Valve(ReliefValve described, double air, double offset) {
         name = described.name();
         atmosphere = air + offset;
-        opens = described.opens().absolute(air) + offset;
-        reseats = described.reseats().absolute(air) + offset;
-        fullLift = described.fullLift().absolute(air) + offset;
-        opensAt = described.opensAtTemperature().orElse(Double.POSITIVE_INFINITY);
-        reseatsAt = described.reseatsAtTemperature().orElse(Double.POSITIVE_INFINITY);
+        setPressure = described.setPressure().absolute(air) + offset;
+        reseatPressure = described.reseatPressure().absolute(air) + offset;
+        fullLiftPressure = described.fullLiftPressure().absolute(air) + offset;
+        opensAt = described.setTemperature().orElse(Double.POSITIVE_INFINITY);
+        reseatsAt = described.reseatTemperature().orElse(Double.POSITIVE_INFINITY);
         onTank = described.location() == ReliefValve.Location.TANK_TOP;
-        snap = described.character() == ReliefValve.Character.SNAP;
+        snap = described.liftCharacteristic() == ReliefValve.LiftCharacteristic.SNAP;
         fullFlow = described.fullFlow();
         stuckOpen = described.condition() == ReliefValve.Condition.STUCK_OPEN;
         blocked = described.condition() == ReliefValve.Condition.BLOCKED;
         stuckLift = described.stuckLift();
         leakage = described.leakage();
-        leaksFrom = described.leaksFrom().map(p -> p.absolute(air) + offset).orElse(opens);
+        leaksFrom = described.leaksFrom().map(p -> p.absolute(air) + offset).orElse(setPressure);
     }
 
     /**
@@ -80,7 +80,7 @@ final class Valve {
         if (by.isOpen() || stuckOpen) {
             return lift(pressure, by) * throughFull(pressure);
         }
-        return by == Lift.SEEPING ? leakage * (pressure - leaksFrom) / (opens - leaksFrom) : 0;
+        return by == Lift.SEEPING ? leakage * (pressure - leaksFrom) / (setPressure - leaksFrom) : 0;
     }
 
     /** How fast the flow of the open valve grows with pressure (m3/s/Pa); 0 for a closed one. */
@@ -90,12 +90,13 @@ final class Valve {
         }
         double lift = lift(pressure, by);
         boolean rising = by == Lift.PRESSURE && !snap && !stuckOpen && lift < 1;
-        return throughFull(pressure) * ((rising ? 1 / (fullLift - reseats) : 0) + lift / (2 * (pressure - atmosphere)));
+        return throughFull(pressure)
+                * ((rising ? 1 / (fullLiftPressure - reseatPressure) : 0) + lift / (2 * (pressure - atmosphere)));
     }
 
     /** How fast what a leaking seat lets by grows with pressure (m3/s/Pa); 0 for a tight or an open one. */
     double seepSlope(Lift by) {
-        return by == Lift.SEEPING ? leakage / (opens - leaksFrom) : 0;
+        return by == Lift.SEEPING ? leakage / (setPressure - leaksFrom) : 0;
     }
 
     /** How the valve lies on its seat at a pressure (Pa, absolute). */
@@ -113,10 +114,10 @@ final class Valve {
             return stuckLift;
         }
         boolean full = snap || by == Lift.TEMPERATURE;
-        return full ? 1 : Math.min(1, (pressure - reseats) / (fullLift - reseats));
+        return full ? 1 : Math.min(1, (pressure - reseatPressure) / (fullLiftPressure - reseatPressure));
     }
 
     private double throughFull(double pressure) {
-        return fullFlow * Math.sqrt((pressure - atmosphere) / (fullLift - atmosphere));
+        return fullFlow * Math.sqrt((pressure - atmosphere) / (fullLiftPressure - atmosphere));
     }
 }

@@ -1,6 +1,6 @@
 package io.github.heatswell.sizing;
 
-import io.github.heatswell.source.Source;
+import io.github.heatswell.citation.Citation;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import java.util.List;
@@ -11,8 +11,8 @@ record DinDrinkingWater(double heaterVolume, double hotTemperature, double suppl
 
     static final double HOTTEST = 353.15;
     private static final double RELIEF_SHARE = 0.8;
-    private static final Source SOURCE = new Source(
-            "DIN 4807-5:1997, as quoted by haustechnikdialog.de, SHKwissen 1146", Source.Standing.SECOND_HAND);
+    private static final Citation SOURCE = new Citation(
+            "DIN 4807-5:1997, as quoted by haustechnikdialog.de, SHKwissen 1146", Citation.Standing.SECOND_HAND);
 
     DinDrinkingWater {
         Ranges.check("Vsp", heaterVolume, " m3", 1e-3, 20);

@@ -1,6 +1,6 @@
 package io.github.heatswell.sizing;
 
-import io.github.heatswell.source.Source;
+import io.github.heatswell.citation.Citation;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.TemperatureUnit;
@@ -10,9 +10,9 @@ import java.util.List;
 record EnHeating(double systemVolume, double hotTemperature, double prechargeGauge, double reliefGauge)
         implements VesselFormula {
 
-    private static final Source SOURCE = new Source("EN 12828:2012 Annex D", Source.Standing.FROM_MEMORY);
-    private static final Source PARABOLA =
-            new Source("Collection R of the Italian national authority (2009), chapter R.3", Source.Standing.SEEN);
+    private static final Citation SOURCE = new Citation("EN 12828:2012 Annex D", Citation.Standing.FROM_MEMORY);
+    private static final Citation PARABOLA =
+            new Citation("Collection R of the Italian national authority (2009), chapter R.3", Citation.Standing.SEEN);
     private static final double SMALL_VESSEL = 15e-3;
 
     EnHeating {

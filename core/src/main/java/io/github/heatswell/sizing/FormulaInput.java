@@ -1,6 +1,6 @@
 package io.github.heatswell.sizing;
 
-import io.github.heatswell.source.Source;
+import io.github.heatswell.citation.Citation;
 import java.util.Objects;
 
 /**
@@ -12,7 +12,7 @@ import java.util.Objects;
  * @param meaning what it is, in words
  * @param source where it comes from
  */
-public record FormulaInput(String symbol, double value, String unit, String meaning, Source source) {
+public record FormulaInput(String symbol, double value, String unit, String meaning, Citation source) {
 
     /**
      * Checks that everything is there.
@@ -32,6 +32,6 @@ public record FormulaInput(String symbol, double value, String unit, String mean
 
     /** A number the caller gave. */
     static FormulaInput given(String symbol, double value, String unit, String meaning) {
-        return new FormulaInput(symbol, value, unit, meaning, Source.given());
+        return new FormulaInput(symbol, value, unit, meaning, Citation.given());
     }
 }

@@ -1,6 +1,6 @@
 package io.github.heatswell.sizing;
 
-import io.github.heatswell.source.Source;
+import io.github.heatswell.citation.Citation;
 import io.github.heatswell.units.Pressure;
 import java.util.List;
 import java.util.Objects;
@@ -15,7 +15,7 @@ import java.util.Objects;
  * @param source where the formula comes from
  */
 public record FormulaResult(
-        String expression, double volume, Pressure precharge, List<FormulaInput> inputs, Source source) {
+        String expression, double volume, Pressure precharge, List<FormulaInput> inputs, Citation source) {
 
     /**
      * Checks that everything is there and copies the inputs.

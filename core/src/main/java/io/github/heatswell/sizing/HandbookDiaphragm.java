@@ -1,6 +1,6 @@
 package io.github.heatswell.sizing;
 
-import io.github.heatswell.source.Source;
+import io.github.heatswell.citation.Citation;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import java.util.ArrayList;
@@ -31,10 +31,10 @@ record HandbookDiaphragm(NetExpansion growth, double fillAbsolute, double highes
                 source(13));
     }
 
-    static Source source(int equation) {
-        return new Source(
+    static Citation source(int equation) {
+        return new Citation(
                 "ASHRAE Handbook, HVAC Systems and Equipment, hydronic heating and cooling, equation " + equation
                         + " (editions 2008 to 2020)",
-                Source.Standing.FROM_MEMORY);
+                Citation.Standing.FROM_MEMORY);
     }
 }

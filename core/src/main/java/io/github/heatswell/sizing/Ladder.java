@@ -1,10 +1,10 @@
 package io.github.heatswell.sizing;
 
-import io.github.heatswell.plant.Material;
-import io.github.heatswell.plant.Shell;
-import io.github.heatswell.plant.Tank;
-import io.github.heatswell.sizing.Differences.Effect;
-import io.github.heatswell.sizing.Differences.Term;
+import io.github.heatswell.sizing.SizingReconciliation.Effect;
+import io.github.heatswell.sizing.SizingReconciliation.Term;
+import io.github.heatswell.system.Material;
+import io.github.heatswell.system.Shell;
+import io.github.heatswell.system.Tank;
 import io.github.heatswell.units.LengthUnit;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,20 +18,20 @@ final class Ladder {
 
     private final Search search = new Search();
     private final List<Term> terms = new ArrayList<>();
-    private final Textbook book;
+    private final HandCalculation book;
     private final double top;
     private double now;
 
-    private Ladder(Setup setup) {
-        book = Textbook.of(setup);
+    private Ladder(SizingProblem setup) {
+        book = HandCalculation.of(setup);
         top = needed(setup);
         now = top;
     }
 
     /** Steps down to the vessel for the hot water too much, from where formulas part. */
-    static Ladder of(Setup full) {
+    static Ladder of(SizingProblem full) {
         Ladder ladder = new Ladder(full);
-        Setup setup = full.withColdFill(trial -> trial);
+        SizingProblem setup = full.withColdFill(trial -> trial);
         ladder.step(Effect.COURSE_OF_THE_RUN, setup);
         double fill = setup.staticAbsolute();
         setup = setup.withColdFill(trial -> trial.behindCheckValve(fill));
@@ -43,7 +43,7 @@ final class Ladder {
         ladder.step(Effect.GAS_TEMPERATURE, setup);
         setup = setup.withType(setup.type().unlimited());
         ladder.step(Effect.ACCEPTANCE_LIMIT, setup);
-        setup = setup.withColdFill(Trial::withoutPiping);
+        setup = setup.withColdFill(HeatUpCase::withoutPiping);
         ladder.step(Effect.PIPING, setup);
         setup = setup.withColdFill(trial ->
                 trial.changed(house -> house.tank(unyielding(trial.house().tank()))));
@@ -57,7 +57,7 @@ final class Ladder {
         return ladder;
     }
 
-    Textbook book() {
+    HandCalculation book() {
         return book;
     }
 
@@ -67,15 +67,15 @@ final class Ladder {
         now = without;
     }
 
-    private void step(Effect effect, Setup without) {
+    private void step(Effect effect, SizingProblem without) {
         step(effect, needed(without));
     }
 
-    Differences end(FormulaResult formula) {
-        return new Differences(formula, top, terms, search.balances());
+    SizingReconciliation end(FormulaResult formula) {
+        return new SizingReconciliation(formula, top, terms, search.balances());
     }
 
-    private double needed(Setup setup) {
+    private double needed(SizingProblem setup) {
         OptionalDouble found = search.smallest(setup);
         return found.orElseThrow(() -> new IllegalArgumentException(
                 "target: no vessel up to 5 m3 keeps it in every house compared; lower the supply first"));

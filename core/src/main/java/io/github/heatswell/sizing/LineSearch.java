@@ -13,7 +13,7 @@ import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
  * @param peaks the peaks of all cells, by volume and precharge
  * @param column the number of the precharge
  */
-record LineSearch(PeakLab lab, PeakMap.Axes axes, Peak[][] peaks, int column) {
+record LineSearch(PeakEvaluator lab, PeakMap.Axes axes, Peak[][] peaks, int column) {
 
     /** Accuracy of a volume, in its logarithm. */
     private static final double ACCURACY = 1e-5;
@@ -21,7 +21,7 @@ record LineSearch(PeakLab lab, PeakMap.Axes axes, Peak[][] peaks, int column) {
     private static final double PRESSURE_ACCURACY = 1e-6;
 
     private static final int ORDER = 4;
-    private static final int MOST_RUNS = 100;
+    private static final int MAX_RUNS = 100;
     /** How far (Pa) a run that reached the test pressure counts as above any limit, at least. */
     private static final double AT_LEAST = 1e4;
 
@@ -46,7 +46,7 @@ record LineSearch(PeakLab lab, PeakMap.Axes axes, Peak[][] peaks, int column) {
                 new BracketingNthOrderBrentSolver(ACCURACY, ACCURACY, PRESSURE_ACCURACY, ORDER);
         double precharge = axes.precharges()[column];
         double logarithm = solver.solve(
-                MOST_RUNS,
+                MAX_RUNS,
                 x -> PressureUnit.BAR.fromSi(excess(lab.peak(Math.exp(x), precharge), limit)),
                 Math.log(axes.volumes()[low]),
                 Math.log(axes.volumes()[high]),

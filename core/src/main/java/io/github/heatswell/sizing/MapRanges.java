@@ -11,24 +11,24 @@ final class MapRanges {
     static final int VOLUMES = 40;
     static final int PRECHARGES = 30;
 
-    private static final double LOWEST_VOLUME = 1e-3;
+    private static final double MIN_VOLUME = 1e-3;
     private static final double TIMES_THE_VESSEL = 3;
     private static final double[] ROUND = {1, 1.2, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10};
-    private static final double LOWEST_SHARE = 0.3;
-    private static final double HIGHEST_SHARE = 1.6;
+    private static final double MIN_SHARE = 0.3;
+    private static final double MAX_SHARE = 1.6;
     /** Least static pressure (Pa, gauge) the shares are taken of. */
     private static final double LEAST_STATIC = 0.5e5;
     /** Precharges begin and end at multiples of this (Pa). */
     private static final double STEP = 0.05e5;
 
-    static final double HIGHEST_PRECHARGE = 16e5;
+    static final double MAX_PRECHARGE = 16e5;
 
     private MapRanges() {}
 
     /** Volumes (m3) in equal ratios, from 1 L to about three times a vessel (m3). */
     static double[] volumes(double vessel) {
-        double from = Math.min(LOWEST_VOLUME, vessel);
-        double most = Math.max(5 * LOWEST_VOLUME, TIMES_THE_VESSEL * vessel);
+        double from = Math.min(MIN_VOLUME, vessel);
+        double most = Math.max(5 * MIN_VOLUME, TIMES_THE_VESSEL * vessel);
         double to = Math.min(VesselType.LARGEST, roundUp(most));
         double[] volumes = new double[VOLUMES];
         for (int i = 0; i < VOLUMES; i++) {
@@ -47,14 +47,14 @@ final class MapRanges {
      */
     static double[] precharges(double staticGauge, double workingGauge, double present) {
         double usual = Math.max(LEAST_STATIC, staticGauge);
-        double to = Math.min(HIGHEST_SHARE * usual, workingGauge);
-        double from = LOWEST_SHARE * Math.min(usual, to / HIGHEST_SHARE);
+        double to = Math.min(MAX_SHARE * usual, workingGauge);
+        double from = MIN_SHARE * Math.min(usual, to / MAX_SHARE);
         if (present > 0) {
             from = Math.min(from, 0.8 * present);
             to = Math.max(to, 1.1 * present);
         }
         from = Math.max(STEP, Math.floor(from / STEP) * STEP);
-        to = Math.min(HIGHEST_PRECHARGE, Math.ceil(to / STEP) * STEP);
+        to = Math.min(MAX_PRECHARGE, Math.ceil(to / STEP) * STEP);
         double[] precharges = new double[PRECHARGES];
         for (int i = 0; i < PRECHARGES; i++) {
             precharges[i] = from + (to - from) * i / (PRECHARGES - 1);

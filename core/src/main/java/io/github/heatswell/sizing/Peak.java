@@ -1,11 +1,11 @@
 package io.github.heatswell.sizing;
 
-import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.simulation.Simulation;
+import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.time.Duration;

@@ -1,7 +1,7 @@
 package io.github.heatswell.sizing;
 
-import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.result.Balances;
+import io.github.heatswell.system.HotWaterSystem;
 import java.util.Optional;
 import java.util.OptionalDouble;
 

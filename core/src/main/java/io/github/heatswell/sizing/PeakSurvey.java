@@ -1,8 +1,8 @@
 package io.github.heatswell.sizing;
 
-import io.github.heatswell.plant.ExpansionVessel;
-import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.result.BalanceCount;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.HotWaterSystem;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -19,17 +19,17 @@ public final class PeakSurvey {
 
     private static final int FEWEST = 2;
     private static final int MOST = 60;
-    private static final int MOST_THREADS = 256;
+    private static final int MAX_THREADS = 256;
 
     private final PeakMap.Setting setting;
-    private final PeakLab lab;
+    private final PeakEvaluator lab;
     private final PeakMap.Axes axes;
     private final int threads;
     private final Progress progress;
 
     private PeakSurvey(Builder from) {
-        lab = new PeakLab(
-                Trial.coldFill(from.system), new VesselType(from.pattern).chargedInTheRoom(), new BalanceCount());
+        lab = new PeakEvaluator(
+                HeatUpCase.coldFill(from.system), new VesselType(from.pattern).chargedInTheRoom(), new BalanceCount());
         setting = lab.setting(from.system, from.target);
         axes = new PeakMap.Axes(
                 from.volumes == null ? MapRanges.volumes(lab.vesselToShow(setting)) : from.volumes,
@@ -182,7 +182,7 @@ public final class PeakSurvey {
                     "precharges",
                     " Pa",
                     1,
-                    MapRanges.HIGHEST_PRECHARGE,
+                    MapRanges.MAX_PRECHARGE,
                     Objects.requireNonNull(pascal, "precharges").clone());
             return this;
         }
@@ -195,7 +195,7 @@ public final class PeakSurvey {
          * @throws IllegalArgumentException if the number is outside its range
          */
         public Builder threads(int value) {
-            Ranges.check("threads", value, "", 1, MOST_THREADS);
+            Ranges.check("threads", value, "", 1, MAX_THREADS);
             threads = value;
             return this;
         }

@@ -1,8 +1,8 @@
 package io.github.heatswell.sizing;
 
-import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.result.Balances;
+import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import java.util.OptionalDouble;
@@ -22,7 +22,7 @@ final class Search {
     private static final double TEST_PRESSURE_ACCURACY = 100;
 
     private static final int ORDER = 5;
-    private static final int MOST_RUNS = 200;
+    private static final int MAX_RUNS = 200;
     /** Lowest supply (Pa, gauge) worth naming: 15 psi, the least a service may have (UPC 608.1 lineage, seen). */
     private static final double LEAST_SUPPLY = 15 * PressureUnit.PSI.factor();
 
@@ -42,9 +42,9 @@ final class Search {
     }
 
     /** The highest pressure (Pa, absolute) of all trials with a vessel of a volume (m3), or without one for 0. */
-    double peak(Setup setup, double volume) {
+    double peak(SizingProblem setup, double volume) {
         double highest = 0;
-        for (Trial trial : setup.trials()) {
+        for (HeatUpCase trial : setup.trials()) {
             HotWaterSystem house = volume == 0
                     ? trial.house()
                     : trial.house().toBuilder()
@@ -55,12 +55,12 @@ final class Search {
         return highest;
     }
 
-    private double peak(HotWaterSystem house, Trial trial) {
+    private double peak(HotWaterSystem house, HeatUpCase trial) {
         return Peak.of(house, trial.duration(), count).absolute();
     }
 
     /** The smallest volume (m3) that does it: 0 if none is needed, empty if none can. */
-    OptionalDouble smallest(Setup setup) {
+    OptionalDouble smallest(SizingProblem setup) {
         if (setup.staticAbsolute() > setup.limit()) {
             return OptionalDouble.empty();
         }
@@ -81,7 +81,7 @@ final class Search {
     }
 
     /** The highest supply (Pa, gauge) at which a vessel of a volume (m3) is enough for a cold fill; empty if none is. */
-    OptionalDouble highestSupply(Setup setup, double volume) {
+    OptionalDouble highestSupply(SizingProblem setup, double volume) {
         double atmosphere = setup.atmosphere();
         double head = setup.coldFill().house().head(setup.type().pattern().height());
         double least = atmosphere + Math.max(LEAST_SUPPLY, LEAST_SUPPLY + head);
@@ -98,15 +98,11 @@ final class Search {
         BracketingNthOrderBrentSolver solver =
                 new BracketingNthOrderBrentSolver(ACCURACY, ACCURACY, PRESSURE_ACCURACY, ORDER);
         return solver.solve(
-                MOST_RUNS,
-                x -> PressureUnit.BAR.fromSi(excess.applyAsDouble(x)),
-                low,
-                high,
-                AllowedSolution.BELOW_SIDE);
+                MAX_RUNS, x -> PressureUnit.BAR.fromSi(excess.applyAsDouble(x)), low, high, AllowedSolution.BELOW_SIDE);
     }
 
     /** A vessel with what a run says about it. */
-    SizedVessel tried(Setup setup, NominalSize size) {
+    SizedVessel tried(SizingProblem setup, NominalSize size) {
         double peak = peak(setup, size.volume());
         Pressure precharge = setup.precharge();
         double test = setup.coldFill().house().tank().testPressureAbsolute(setup.atmosphere());

@@ -1,8 +1,8 @@
 package io.github.heatswell.sizing;
 
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.ReliefValve;
-import io.github.heatswell.source.Source;
+import io.github.heatswell.citation.Citation;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Limits;
 import io.github.heatswell.units.Pressure;
@@ -34,11 +34,11 @@ public final class SizingTarget {
 
     private static final double RELIEF_MARGIN = 0.03;
     private static final double HIGHEST = 25e5;
-    private static final Source CODE = new Source(
-            "UPC 608.2 (2024): no more than 80 psi in the building, also by thermal expansion", Source.Standing.SEEN);
-    private static final Source TOLERANCE = new Source(
+    private static final Citation CODE = new Citation(
+            "UPC 608.2 (2024): no more than 80 psi in the building, also by thermal expansion", Citation.Standing.SEEN);
+    private static final Citation TOLERANCE = new Citation(
             "reseat as given; tolerance of the setting taken as 3 %; no standard for these valves was read",
-            Source.Standing.FROM_MEMORY);
+            Citation.Standing.FROM_MEMORY);
 
     private final List<Bound> bounds;
     private final double atmosphere;
@@ -80,7 +80,7 @@ public final class SizingTarget {
      * @param absolute the pressure (Pa, absolute) at the height of the drain cock
      * @param source where the bound comes from
      */
-    public record Bound(Rule rule, String device, double absolute, Source source) {
+    public record Bound(Rule rule, String device, double absolute, Citation source) {
 
         /**
          * Checks that everything is there.
@@ -139,7 +139,7 @@ public final class SizingTarget {
         private final double atmosphere;
         private double reliefMargin = RELIEF_MARGIN;
         private Pressure cap = Pressure.gauge(80, PressureUnit.PSI);
-        private Source capSource = CODE;
+        private Citation capSource = CODE;
         private Pressure rating;
         private double vesselHeight;
         private Pressure own;
@@ -177,7 +177,7 @@ public final class SizingTarget {
          */
         public Builder codeCap(Pressure value) {
             cap = checked("code-cap", value);
-            capSource = Source.given();
+            capSource = Citation.given();
             return this;
         }
 
@@ -244,25 +244,25 @@ public final class SizingTarget {
             List<Bound> found = new ArrayList<>();
             system.reliefValves().forEach(valve -> found.add(bound(valve)));
             add(found, Rule.CODE_CAP, cap, 0, capSource);
-            add(found, Rule.VESSEL_RATING, rating, system.head(vesselHeight), Source.given());
-            add(found, Rule.WORKING_PRESSURE, system.tank().workingPressure(), 0, Source.given());
-            add(found, Rule.OWN, own, 0, Source.given());
+            add(found, Rule.VESSEL_RATING, rating, system.head(vesselHeight), Citation.given());
+            add(found, Rule.WORKING_PRESSURE, system.tank().workingPressure(), 0, Citation.given());
+            add(found, Rule.OWN, own, 0, Citation.given());
             found.sort(Comparator.comparingDouble(Bound::absolute));
             return new SizingTarget(found, atmosphere);
         }
 
         private Bound bound(ReliefValve valve) {
-            double below = reliefMargin * valve.opens().gauge(atmosphere);
-            double gauge = valve.reseats().gauge(atmosphere) - below;
+            double below = reliefMargin * valve.setPressure().gauge(atmosphere);
+            double gauge = valve.reseatPressure().gauge(atmosphere) - below;
             if (gauge <= 0) {
                 throw new IllegalArgumentException("relief-margin: leaves nothing of the reseat pressure of '"
-                        + valve.name() + "', " + valve.reseats());
+                        + valve.name() + "', " + valve.reseatPressure());
             }
             double absolute = gauge + atmosphere + system.head(valve.height());
             return new Bound(Rule.RELIEF_RESEAT, valve.name(), absolute, TOLERANCE);
         }
 
-        private void add(List<Bound> to, Rule rule, Pressure value, double offset, Source source) {
+        private void add(List<Bound> to, Rule rule, Pressure value, double offset, Citation source) {
             if (value != null) {
                 to.add(new Bound(rule, "", value.absolute(atmosphere) + offset, source));
             }

@@ -2,7 +2,7 @@ package io.github.heatswell.sizing;
 
 /**
  * A published formula for the size of an expansion vessel, with its numbers filled in. Formulas know neither the give of
- * tank and pipes nor layers nor the limit of the diaphragm; {@link VesselSizing} does, and {@link Differences} says what
+ * tank and pipes nor layers nor the limit of the diaphragm; {@link VesselSizing} does, and {@link SizingReconciliation} says what
  * each of these is worth.
  */
 public sealed interface VesselFormula permits HandbookDiaphragm, HandbookAirInterface, DinDrinkingWater, EnHeating {

@@ -1,8 +1,8 @@
 package io.github.heatswell.sizing;
 
-import io.github.heatswell.plant.ExpansionVessel;
-import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.result.BalanceCount;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import java.time.Duration;
@@ -25,11 +25,11 @@ import java.util.OptionalDouble;
  */
 public final class VesselSizing {
 
-    private final Setup setup;
+    private final SizingProblem setup;
     private final SizingTarget target;
     private final List<NominalSize> sizes;
 
-    private VesselSizing(Setup setup, SizingTarget target, List<NominalSize> sizes) {
+    private VesselSizing(SizingProblem setup, SizingTarget target, List<NominalSize> sizes) {
         this.setup = setup;
         this.target = target;
         this.sizes = List.copyOf(sizes);
@@ -46,7 +46,7 @@ public final class VesselSizing {
         return new Builder(system, target);
     }
 
-    Setup setup() {
+    SizingProblem setup() {
         return setup;
     }
 
@@ -102,7 +102,7 @@ public final class VesselSizing {
      * @throws io.github.heatswell.simulation.SimulationException if the equations could not be integrated
      */
     public static double worstPeak(HotWaterSystem house, BalanceCount count) {
-        Trial trial = Trial.coldFill(Objects.requireNonNull(house, "house"));
+        HeatUpCase trial = HeatUpCase.coldFill(Objects.requireNonNull(house, "house"));
         HotWaterSystem.Builder fitted = trial.house().toBuilder();
         house.vessel().ifPresent(fitted::vessel);
         return Peak.of(fitted.build(), trial.duration(), count).absolute()
@@ -225,11 +225,12 @@ public final class VesselSizing {
             if (system.heater().thermostatStuck()) {
                 throw new IllegalArgumentException("thermostat: is stuck; repair it, a vessel is no answer to that");
             }
-            List<Trial> trials = new ArrayList<>(List.of(Trial.coldFill(system)));
+            List<HeatUpCase> trials = new ArrayList<>(List.of(HeatUpCase.coldFill(system)));
             if (run != null) {
-                trials.add(Trial.asGiven(system, run));
+                trials.add(HeatUpCase.asGiven(system, run));
             }
-            Setup setup = new Setup(List.copyOf(trials), new VesselType(pattern), rule, target.absolute());
+            SizingProblem setup =
+                    new SizingProblem(List.copyOf(trials), new VesselType(pattern), rule, target.absolute());
             return new VesselSizing(setup, target, sizes);
         }
     }

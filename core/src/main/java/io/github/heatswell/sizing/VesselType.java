@@ -1,6 +1,6 @@
 package io.github.heatswell.sizing;
 
-import io.github.heatswell.plant.ExpansionVessel;
+import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Pressure;

@@ -5,7 +5,7 @@
  * io.github.heatswell.sizing.VesselFormula}) take three or four numbers and treat the water as if it grew in a rigid box. The
  * simulation knows tank, piping, layers and vessel, so {@link io.github.heatswell.sizing.VesselSizing} asks it: it heats
  * the house from a cold fill again and again with vessels of other sizes, until it knows the smallest whose peak stays below
- * the {@link io.github.heatswell.sizing.SizingTarget}. {@link io.github.heatswell.sizing.Differences} then says, effect
+ * the {@link io.github.heatswell.sizing.SizingTarget}. {@link io.github.heatswell.sizing.SizingReconciliation} then says, effect
  * by effect, why the two answers are not the same.
  *
  * <p>In the order of use:

@@ -1,12 +1,12 @@
 package io.github.heatswell.study;
 
-import io.github.heatswell.plant.Element;
-import io.github.heatswell.plant.ExpansionVessel;
-import io.github.heatswell.plant.Heater;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.ReliefValve;
-import io.github.heatswell.plant.Supply;
-import io.github.heatswell.plant.Tank;
+import io.github.heatswell.system.Element;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.Heater;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.Supply;
+import io.github.heatswell.system.Tank;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.RatioUnit;
@@ -50,7 +50,7 @@ final class Deviations {
     }
 
     void supplyPressure(double pascal) {
-        supply.street(described.supply().street().raisedBy(pascal, PressureUnit.PASCAL));
+        supply.mains(described.supply().mains().raisedBy(pascal, PressureUnit.PASCAL));
     }
 
     void reducedPressure(double pascal) {
@@ -96,9 +96,9 @@ final class Deviations {
         house.withoutReliefValves();
         for (ReliefValve valve : described.reliefValves()) {
             house.addReliefValve(valve.toBuilder()
-                    .opens(scaled(valve.opens(), share))
-                    .fullLift(scaled(valve.fullLift(), share))
-                    .reseats(scaled(valve.reseats(), share))
+                    .setPressure(scaled(valve.setPressure(), share))
+                    .fullLiftPressure(scaled(valve.fullLiftPressure(), share))
+                    .reseatPressure(scaled(valve.reseatPressure(), share))
                     .build());
         }
     }

@@ -1,8 +1,8 @@
 package io.github.heatswell.study;
 
-import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.simulation.Simulation;
+import io.github.heatswell.system.HotWaterSystem;
 import java.time.Duration;
 import java.util.Arrays;
 import java.util.List;

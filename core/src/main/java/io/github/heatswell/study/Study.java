@@ -17,11 +17,11 @@ import java.util.function.BooleanSupplier;
 public final class Study {
 
     /** The largest number of inputs. */
-    public static final int MOST_INPUTS = 20;
+    public static final int MAX_INPUTS = 20;
 
-    private static final int FEWEST_SAMPLES = 16;
-    private static final int MOST_SAMPLES = 1_000_000;
-    private static final int MOST_THREADS = 1024;
+    private static final int MIN_SAMPLES = 16;
+    private static final int MAX_SAMPLES = 1_000_000;
+    private static final int MAX_THREADS = 1024;
 
     private final List<UncertainInput> inputs;
     private final List<String> outputs;
@@ -197,7 +197,7 @@ public final class Study {
          * @throws IllegalArgumentException if the number is outside its range
          */
         public Builder samples(int number) {
-            samples = Checks.within("samples", number, FEWEST_SAMPLES, MOST_SAMPLES);
+            samples = Checks.within("samples", number, MIN_SAMPLES, MAX_SAMPLES);
             return this;
         }
 
@@ -220,7 +220,7 @@ public final class Study {
          * @throws IllegalArgumentException if the number is outside its range
          */
         public Builder threads(int number) {
-            threads = Checks.within("threads", number, 1, MOST_THREADS);
+            threads = Checks.within("threads", number, 1, MAX_THREADS);
             return this;
         }
 
@@ -253,7 +253,7 @@ public final class Study {
          * @throws IllegalArgumentException if there are not 1 to 20 inputs, no output, two of the same name, or no model
          */
         public Study build() {
-            Checks.within("inputs", inputs.size(), 1, MOST_INPUTS);
+            Checks.within("inputs", inputs.size(), 1, MAX_INPUTS);
             Checks.within("outputs", outputs.size(), 1, Integer.MAX_VALUE);
             if (model == null) {
                 throw new IllegalArgumentException(

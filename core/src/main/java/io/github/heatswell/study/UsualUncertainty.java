@@ -1,8 +1,8 @@
 package io.github.heatswell.study;
 
-import io.github.heatswell.plant.ExpansionVessel;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.Supply;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Supply;
 import java.util.Objects;
 import java.util.function.ObjDoubleConsumer;
 import java.util.function.Predicate;

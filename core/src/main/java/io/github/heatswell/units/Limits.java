@@ -21,7 +21,7 @@ public record Limits(String field, double low, boolean lowAllowed, double high) 
     /** All digits that a number can have without showing its own rounding. */
     private static final int SOUND_DIGITS = 12;
 
-    private static final int MOST_DIGITS = 17;
+    private static final int MAX_DIGITS = 17;
 
     /**
      * A range that includes both ends.
@@ -125,7 +125,7 @@ public record Limits(String field, double low, boolean lowAllowed, double high) 
             return quantity(value, unit);
         }
         int digits = SHOWN_DIGITS;
-        while (digits < MOST_DIGITS
+        while (digits < MAX_DIGITS
                 && contains(
                         unit.toSi(rounded(value, digits, RoundingMode.HALF_UP).doubleValue()))) {
             digits++;

@@ -90,15 +90,15 @@ public final class If97Region1 implements LiquidWater {
         -0.93537087292458e-25
     };
 
-    private static final int HIGHEST_I = 32;
-    private static final int LOWEST_J = -41;
-    private static final int HIGHEST_J = 17;
+    private static final int MAX_I = 32;
+    private static final int MIN_J = -41;
+    private static final int MAX_J = 17;
 
     /** Where the power 0 of &tau; &minus; 1.222 stands in the workspace: behind the powers of 7.1 &minus; &pi;. */
-    private static final int TAU_POWER_ZERO = HIGHEST_I + 1 - LOWEST_J;
+    private static final int TAU_POWER_ZERO = MAX_I + 1 - MIN_J;
 
     /** Length of the working memory that an evaluation needs. */
-    static final int WORKSPACE_LENGTH = TAU_POWER_ZERO + HIGHEST_J + 1;
+    static final int WORKSPACE_LENGTH = TAU_POWER_ZERO + MAX_J + 1;
 
     private static final ValidityRange VALIDITY = new ValidityRange(273.15, 623.15, 611, 100e6);
     private static final If97Region1 INSTANCE = new If97Region1();
@@ -162,15 +162,15 @@ public final class If97Region1 implements LiquidWater {
     /** Powers 0 to 32 of the one base and -41 to 17 of the other; one multiplication each is what makes this fast. */
     private static void fillPowers(double piBase, double tauBase, double[] powers) {
         powers[0] = 1;
-        for (int i = 1; i <= HIGHEST_I; i++) {
+        for (int i = 1; i <= MAX_I; i++) {
             powers[i] = powers[i - 1] * piBase;
         }
         powers[TAU_POWER_ZERO] = 1;
-        for (int j = 1; j <= HIGHEST_J; j++) {
+        for (int j = 1; j <= MAX_J; j++) {
             powers[TAU_POWER_ZERO + j] = powers[TAU_POWER_ZERO + j - 1] * tauBase;
         }
         double inverse = 1 / tauBase;
-        for (int j = -1; j >= LOWEST_J; j--) {
+        for (int j = -1; j >= MIN_J; j--) {
             powers[TAU_POWER_ZERO + j] = powers[TAU_POWER_ZERO + j + 1] * inverse;
         }
     }

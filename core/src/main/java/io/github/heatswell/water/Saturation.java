@@ -22,14 +22,14 @@ package io.github.heatswell.water;
 public final class Saturation {
 
     /** Lowest temperature of eq. 30 (K): 0 &deg;C. */
-    private static final double LOWEST_TEMPERATURE = 273.15;
+    private static final double MIN_TEMPERATURE = 273.15;
     /** Temperature of the critical point (K), eq. 2 of the release. */
     private static final double CRITICAL_TEMPERATURE = 647.096;
     /**
      * Lowest pressure of eq. 31 (Pa). The release says 611.213, which is rounded up from what eq. 30 gives at 273.15 K;
      * rounding down lets that result be turned back.
      */
-    private static final double LOWEST_PRESSURE = 611.212;
+    private static final double MIN_PRESSURE = 611.212;
     /** Pressure of the critical point (Pa), eq. 3 of the release. */
     private static final double CRITICAL_PRESSURE = 22.064e6;
 
@@ -57,7 +57,7 @@ public final class Saturation {
      * @throws IllegalArgumentException if the temperature is NaN or outside its range
      */
     public static double pressureAbsolute(double temperature) {
-        ValidityRange.requireBetween("temperature", "K", temperature, LOWEST_TEMPERATURE, CRITICAL_TEMPERATURE);
+        ValidityRange.requireBetween("temperature", "K", temperature, MIN_TEMPERATURE, CRITICAL_TEMPERATURE);
         double theta = temperature + N9 / (temperature - N10);
         double a = (theta + N1) * theta + N2;
         double b = (N3 * theta + N4) * theta + N5;
@@ -75,7 +75,7 @@ public final class Saturation {
      * @throws IllegalArgumentException if the pressure is NaN or outside its range
      */
     public static double temperature(double pressureAbsolute) {
-        ValidityRange.requireBetween("absolute pressure", "Pa", pressureAbsolute, LOWEST_PRESSURE, CRITICAL_PRESSURE);
+        ValidityRange.requireBetween("absolute pressure", "Pa", pressureAbsolute, MIN_PRESSURE, CRITICAL_PRESSURE);
         double beta = Math.sqrt(Math.sqrt(pressureAbsolute / P_STAR));
         double e = (beta + N3) * beta + N6;
         double f = (N1 * beta + N4) * beta + N7;

@@ -56,16 +56,14 @@ class CoreLayersTest {
             .resideInAnyPackage(
                     "io.github.heatswell.units..",
                     "io.github.heatswell.water..",
-                    "io.github.heatswell.draw..",
-                    "io.github.heatswell.plant..",
+                    "io.github.heatswell.system..",
+                    "io.github.heatswell.system..",
                     "io.github.heatswell.simulation..",
                     "io.github.heatswell.result..")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage(
-                    "io.github.heatswell.study..",
-                    "io.github.heatswell.verification..",
-                    "io.github.heatswell.outlook..")
+                    "io.github.heatswell.study..", "io.github.heatswell.checksheet..", "io.github.heatswell.ageing..")
             .because("a run knows one house exactly; what is uncertain about it, and how it is checked, is asked from"
                     + " outside by running it again")
             .allowEmptyShould(true);
@@ -76,7 +74,7 @@ class CoreLayersTest {
             .resideInAPackage("io.github.heatswell.study..")
             .should()
             .dependOnClassesThat()
-            .resideInAnyPackage("io.github.heatswell.verification..", "io.github.heatswell.outlook..")
+            .resideInAnyPackage("io.github.heatswell.checksheet..", "io.github.heatswell.ageing..")
             .because("how uncertain numbers spread is the same whatever is read on a gauge")
             .allowEmptyShould(true);
 

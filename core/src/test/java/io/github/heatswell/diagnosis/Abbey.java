@@ -2,26 +2,26 @@ package io.github.heatswell.diagnosis;
 
 import static io.github.heatswell.units.PressureUnit.BAR;
 
-import io.github.heatswell.draw.Draw;
-import io.github.heatswell.draw.DrawProfile;
-import io.github.heatswell.plant.Element;
-import io.github.heatswell.plant.ExpansionVessel;
-import io.github.heatswell.plant.Heater;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.Leak;
-import io.github.heatswell.plant.Material;
-import io.github.heatswell.plant.Outage;
-import io.github.heatswell.plant.PipeRun;
-import io.github.heatswell.plant.ReducingValve;
-import io.github.heatswell.plant.ReliefValve;
-import io.github.heatswell.plant.Shell;
-import io.github.heatswell.plant.Site;
-import io.github.heatswell.plant.Start;
-import io.github.heatswell.plant.StreetPressure;
-import io.github.heatswell.plant.Supply;
-import io.github.heatswell.plant.Tank;
-import io.github.heatswell.plant.TrappedAir;
-import io.github.heatswell.plant.VesselBody;
+import io.github.heatswell.system.Draw;
+import io.github.heatswell.system.DrawProfile;
+import io.github.heatswell.system.Element;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.Heater;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Leak;
+import io.github.heatswell.system.MainsPressure;
+import io.github.heatswell.system.Material;
+import io.github.heatswell.system.Outage;
+import io.github.heatswell.system.PipeRun;
+import io.github.heatswell.system.ReducingValve;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.Shell;
+import io.github.heatswell.system.Site;
+import io.github.heatswell.system.Start;
+import io.github.heatswell.system.Supply;
+import io.github.heatswell.system.Tank;
+import io.github.heatswell.system.TrappedAir;
+import io.github.heatswell.system.VesselBody;
 import io.github.heatswell.units.ConductanceUnit;
 import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.FlowUnit;
@@ -72,10 +72,10 @@ final class Abbey {
                 .water(10, TemperatureUnit.CELSIUS);
     }
 
-    static Supply.Builder reducingValve(double streetBar, double setBar) {
+    static Supply.Builder reducingValve(double mainsBar, double setBar) {
         return Supply.builder()
                 .arrangement(Supply.Arrangement.REDUCING_VALVE)
-                .pressure(Pressure.gauge(streetBar, BAR))
+                .pressure(Pressure.gauge(mainsBar, BAR))
                 .water(10, TemperatureUnit.CELSIUS)
                 .reducingValve(ReducingValve.builder()
                         .set(Pressure.gauge(setBar, BAR))
@@ -98,11 +98,11 @@ final class Abbey {
     static ReliefValve.Builder relief(String name, double bar) {
         return ReliefValve.builder()
                 .name(name)
-                .opens(Pressure.gauge(bar, BAR))
-                .fullLift(Pressure.gauge(1.1 * bar, BAR))
-                .reseats(Pressure.gauge(0.8 * bar, BAR))
+                .setPressure(Pressure.gauge(bar, BAR))
+                .fullLiftPressure(Pressure.gauge(1.1 * bar, BAR))
+                .reseatPressure(Pressure.gauge(0.8 * bar, BAR))
                 .fullFlow(20, FlowUnit.LITRE_PER_MINUTE)
-                .character(ReliefValve.Character.MODULATING);
+                .liftCharacteristic(ReliefValve.LiftCharacteristic.MODULATING);
     }
 
     static ExpansionVessel.Builder vessel() {
@@ -115,7 +115,7 @@ final class Abbey {
     /** The same wing with everything a description can hold. */
     static HotWaterSystem everything() {
         Supply supply = reducingValve(6, 3).build().toBuilder()
-                .street(StreetPressure.daily(Map.of(0.0, Pressure.gauge(6, BAR), 43_200.0, Pressure.gauge(5, BAR))))
+                .mains(MainsPressure.daily(Map.of(0.0, Pressure.gauge(6, BAR), 43_200.0, Pressure.gauge(5, BAR))))
                 .addOutage(new Outage(1_000, 2_000))
                 .build();
         Element upper = Element.builder()

@@ -6,9 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.result.Balances;
+import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.TemperatureUnit;
 import java.util.Arrays;
 import java.util.EnumSet;
@@ -105,14 +105,14 @@ class DiagnosisResultTest {
     }
 
     private static HypothesisFit opensHigh(double sumOfSquares, double weight, Estimate.Standing standing) {
-        Estimate opens = new Estimate(Parameter.OPENING_PRESSURE, 8e5, 7e5, 9e5, standing, Optional.empty());
+        Estimate setPressure = new Estimate(Parameter.OPENING_PRESSURE, 8e5, 7e5, 9e5, standing, Optional.empty());
         return new HypothesisFit(
                 Cause.RELIEF_OPENS_HIGH,
                 "valve",
                 sumOfSquares,
                 1,
                 weight,
-                List.of(opens),
+                List.of(setPressure),
                 1,
                 Optional.empty(),
                 List.of(),

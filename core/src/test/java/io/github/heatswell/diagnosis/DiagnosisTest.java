@@ -5,14 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.draw.StandardProfiles;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.ReliefValve;
-import io.github.heatswell.plant.Start;
 import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Trace;
 import io.github.heatswell.simulation.Simulation;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.StandardProfiles;
+import io.github.heatswell.system.Start;
 import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
@@ -75,10 +75,11 @@ class DiagnosisTest {
      * it, with the truth in its interval, and that all is well is ruled out.
      */
     @ParameterizedTest
-    @EnumSource(ReliefValve.Character.class)
-    void aMorningOfDrawsIsExplained(ReliefValve.Character character) {
-        ReliefValve valve =
-                house.reliefValves().get(0).toBuilder().character(character).build();
+    @EnumSource(ReliefValve.LiftCharacteristic.class)
+    void aMorningOfDrawsIsExplained(ReliefValve.LiftCharacteristic character) {
+        ReliefValve valve = house.reliefValves().get(0).toBuilder()
+                .liftCharacteristic(character)
+                .build();
         HotWaterSystem drawing = house.toBuilder()
                 .withoutReliefValves()
                 .addReliefValve(valve)

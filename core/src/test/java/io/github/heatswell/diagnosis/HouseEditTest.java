@@ -5,17 +5,17 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.plant.Element;
-import io.github.heatswell.plant.ExpansionVessel;
-import io.github.heatswell.plant.Heater;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.Leak;
-import io.github.heatswell.plant.ReducingValve;
-import io.github.heatswell.plant.ReliefValve;
-import io.github.heatswell.plant.Start;
-import io.github.heatswell.plant.Supply;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.simulation.Simulation;
+import io.github.heatswell.system.Element;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.Heater;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Leak;
+import io.github.heatswell.system.ReducingValve;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.Start;
+import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.Pressure;
@@ -47,8 +47,8 @@ class HouseEditTest {
         return pressure.gauge(AIR);
     }
 
-    private static double street(HotWaterSystem house) {
-        return gauge(house.supply().street().entries().get(0.0));
+    private static double mains(HotWaterSystem house) {
+        return gauge(house.supply().mains().entries().get(0.0));
     }
 
     private static ReducingValve reducing(HotWaterSystem house) {
@@ -84,24 +84,24 @@ class HouseEditTest {
     }
 
     @Test
-    void anotherSupplyIsAnotherStreet() {
+    void anotherSupplyIsAnotherMains() {
         HotWaterSystem shifted =
                 edited(from(Abbey.checkValve(3)).build(), edit -> edit.set(Parameter.SUPPLY_PRESSURE, 4.5e5));
-        assertEquals(4.5e5, street(shifted), EXACT);
+        assertEquals(4.5e5, mains(shifted), EXACT);
         assertEquals(4.5e5, gauge(shifted.supplyAtStart()), EXACT);
     }
 
     @Test
-    void behindAReducingValveItIsAnotherSettingAndTheStreetFollowsUpwardsOnly() {
+    void behindAReducingValveItIsAnotherSettingAndTheMainsFollowsUpwardsOnly() {
         HotWaterSystem house = from(Abbey.reducingValve(6, 3)).build();
         double stands = gauge(house.supplyAtStart());
         HotWaterSystem higher = edited(house, edit -> edit.set(Parameter.SUPPLY_PRESSURE, stands + 2e5));
         HotWaterSystem lower = edited(house, edit -> edit.set(Parameter.SUPPLY_PRESSURE, stands - 1e5));
 
         assertEquals(5e5, gauge(reducing(higher).set()), EXACT);
-        assertEquals(8e5, street(higher), EXACT);
+        assertEquals(8e5, mains(higher), EXACT);
         assertEquals(2e5, gauge(reducing(lower).set()), EXACT);
-        assertEquals(6e5, street(lower), EXACT);
+        assertEquals(6e5, mains(lower), EXACT);
         assertEquals(0.3e5, reducing(higher).bypassOpens().orElseThrow(), EXACT);
         assertEquals(0.2e5, reducing(higher).lockUpRise(), EXACT);
     }
@@ -111,7 +111,7 @@ class HouseEditTest {
         HotWaterSystem leaking =
                 edited(from(Abbey.reducingValve(6, 3)).build(), edit -> edit.set(Parameter.SEAT_LEAKAGE, 3e-8));
         assertEquals(3e-8, leaking.supply().seatLeakage(), 1e-20);
-        assertEquals(6e5, street(leaking), EXACT);
+        assertEquals(6e5, mains(leaking), EXACT);
         assertEquals(3e5, gauge(reducing(leaking).set()), EXACT);
         assertEquals(
                 0,
@@ -202,7 +202,7 @@ class HouseEditTest {
         assertEquals(ReliefValve.Condition.LEAKING_SEAT, weeping.condition());
         assertEquals(4e-8, weeping.leakage(), 1e-20);
         assertEquals(2.5e5, gauge(weeping.leaksFrom().orElseThrow()), EXACT);
-        assertEquals(7e5, gauge(weeping.opens()), EXACT);
+        assertEquals(7e5, gauge(weeping.setPressure()), EXACT);
     }
 
     @Test
@@ -211,9 +211,9 @@ class HouseEditTest {
         ReliefValve low = edited(house, edit -> edit.set(Parameter.OPENING_PRESSURE, 5e5))
                 .reliefValves()
                 .get(1);
-        assertEquals(5e5, gauge(low.opens()), EXACT);
-        assertEquals(5.5e5, gauge(low.fullLift()), EXACT);
-        assertEquals(4e5, gauge(low.reseats()), EXACT);
+        assertEquals(5e5, gauge(low.setPressure()), EXACT);
+        assertEquals(5.5e5, gauge(low.fullLiftPressure()), EXACT);
+        assertEquals(4e5, gauge(low.reseatPressure()), EXACT);
         assertEquals(11_000, low.ratedInput().orElseThrow(), EXACT);
 
         ReliefValve blowing = edited(house, edit -> {
@@ -222,8 +222,8 @@ class HouseEditTest {
                 })
                 .reliefValves()
                 .get(1);
-        assertEquals(3e5, gauge(blowing.reseats()), EXACT);
-        assertEquals(7e5, gauge(edited(house, edit -> {}).reliefValves().get(1).opens()), EXACT);
+        assertEquals(3e5, gauge(blowing.reseatPressure()), EXACT);
+        assertEquals(7e5, gauge(edited(house, edit -> {}).reliefValves().get(1).setPressure()), EXACT);
     }
 
     @Test

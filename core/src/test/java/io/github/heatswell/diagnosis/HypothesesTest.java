@@ -21,10 +21,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.plant.ExpansionVessel;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.Supply;
-import io.github.heatswell.plant.TrappedAir;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Supply;
+import io.github.heatswell.system.TrappedAir;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.RatioUnit;

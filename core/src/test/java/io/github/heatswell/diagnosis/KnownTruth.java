@@ -2,19 +2,19 @@ package io.github.heatswell.diagnosis;
 
 import static io.github.heatswell.units.PressureUnit.BAR;
 
-import io.github.heatswell.plant.ExpansionVessel;
-import io.github.heatswell.plant.Heater;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.Material;
-import io.github.heatswell.plant.PipeRun;
-import io.github.heatswell.plant.ReducingValve;
-import io.github.heatswell.plant.ReliefValve;
-import io.github.heatswell.plant.Shell;
-import io.github.heatswell.plant.Site;
-import io.github.heatswell.plant.Supply;
-import io.github.heatswell.plant.Tank;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.simulation.Simulation;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.Heater;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Material;
+import io.github.heatswell.system.PipeRun;
+import io.github.heatswell.system.ReducingValve;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.Shell;
+import io.github.heatswell.system.Site;
+import io.github.heatswell.system.Supply;
+import io.github.heatswell.system.Tank;
 import io.github.heatswell.units.ConductanceUnit;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
@@ -168,11 +168,11 @@ record KnownTruth(
                         .build())
                 .addReliefValve(ReliefValve.builder()
                         .name("relief valve")
-                        .opens(Pressure.gauge(7, BAR))
-                        .fullLift(Pressure.gauge(7.7, BAR))
-                        .reseats(Pressure.gauge(between(random, 5.4, 6.6), BAR))
+                        .setPressure(Pressure.gauge(7, BAR))
+                        .fullLiftPressure(Pressure.gauge(7.7, BAR))
+                        .reseatPressure(Pressure.gauge(between(random, 5.4, 6.6), BAR))
                         .fullFlow(20, FlowUnit.LITRE_PER_MINUTE)
-                        .character(ReliefValve.Character.MODULATING)
+                        .liftCharacteristic(ReliefValve.LiftCharacteristic.MODULATING)
                         .build())
                 .vessel(ExpansionVessel.builder()
                         .volume(tank * between(random, 0.05, 0.09), VolumeUnit.LITRE)

@@ -8,13 +8,13 @@ import static org.junit.jupiter.api.Assertions.assertNotSame;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.draw.Draw;
-import io.github.heatswell.draw.DrawProfile;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.Outage;
-import io.github.heatswell.plant.StreetPressure;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.Regime;
+import io.github.heatswell.system.Draw;
+import io.github.heatswell.system.DrawProfile;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.MainsPressure;
+import io.github.heatswell.system.Outage;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Pressure;
@@ -136,7 +136,7 @@ class TrialTest {
                 .supply(Abbey.checkValve(3).addOutage(new Outage(100, 200)).build());
         HotWaterSystem.Builder night = Abbey.plain()
                 .supply(Abbey.checkValve(3)
-                        .street(StreetPressure.daily(
+                        .mains(MainsPressure.daily(
                                 Map.of(0.0, Pressure.gauge(4, BAR), 20_000.0, Pressure.gauge(3, BAR))))
                         .build());
         for (HotWaterSystem.Builder clock : List.of(drawing, shut, night)) {

@@ -7,25 +7,16 @@ import static io.github.heatswell.units.VolumeUnit.LITRE;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import io.github.heatswell.ageing.Outlook;
+import io.github.heatswell.assessment.Findings;
+import io.github.heatswell.checksheet.CheckProcedure;
+import io.github.heatswell.checksheet.PressureGauge;
+import io.github.heatswell.checksheet.UncertainCheck;
 import io.github.heatswell.diagnosis.Cause;
 import io.github.heatswell.diagnosis.Diagnosis;
 import io.github.heatswell.diagnosis.PressureLog;
 import io.github.heatswell.diagnosis.SiteCheck;
 import io.github.heatswell.diagnosis.SpotReadings;
-import io.github.heatswell.draw.Draw;
-import io.github.heatswell.draw.DrawProfile;
-import io.github.heatswell.finding.Findings;
-import io.github.heatswell.outlook.Outlook;
-import io.github.heatswell.plant.ExpansionVessel;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.Leak;
-import io.github.heatswell.plant.Material;
-import io.github.heatswell.plant.Outage;
-import io.github.heatswell.plant.ReliefValve;
-import io.github.heatswell.plant.StreetPressure;
-import io.github.heatswell.plant.Supply;
-import io.github.heatswell.plant.SupplyTemperature;
-import io.github.heatswell.plant.Tank;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.sizing.PeakSurvey;
@@ -38,13 +29,22 @@ import io.github.heatswell.study.Study;
 import io.github.heatswell.study.StudyResult;
 import io.github.heatswell.study.UncertainHouse;
 import io.github.heatswell.study.UsualUncertainty;
+import io.github.heatswell.system.Draw;
+import io.github.heatswell.system.DrawProfile;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Leak;
+import io.github.heatswell.system.MainsPressure;
+import io.github.heatswell.system.Material;
+import io.github.heatswell.system.Outage;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.Supply;
+import io.github.heatswell.system.SupplyTemperature;
+import io.github.heatswell.system.Tank;
 import io.github.heatswell.units.EnergyUnit;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.TemperatureDifferenceUnit;
-import io.github.heatswell.verification.CheckProcedure;
-import io.github.heatswell.verification.PressureGauge;
-import io.github.heatswell.verification.UncertainCheck;
 import io.github.heatswell.water.GibbsPolynomialWater;
 import java.time.Duration;
 import java.util.Arrays;
@@ -100,7 +100,7 @@ class MisuseTest {
                 refused(() -> Tank.builder().layers(0).build(), "layers: 0 is outside the allowed range, 1 to 50"),
                 missing(() -> Supply.builder().pressure(null), "pressure"),
                 missing(() -> ExpansionVessel.builder().precharge(null), "precharge"),
-                missing(() -> ReliefValve.builder().opens(null), "opens"),
+                missing(() -> ReliefValve.builder().setPressure(null), "opens"),
                 missing(() -> ReliefValve.builder().name(null), "name"),
                 missing(() -> Leak.of(1, FlowUnit.LITRE_PER_MINUTE, null), "at"),
                 refused(
@@ -118,9 +118,7 @@ class MisuseTest {
                 refused(
                         () -> Draw.ofVolume(0, -1, LITRE, 5, FlowUnit.LITRE_PER_MINUTE),
                         "volume: -1 L is outside the allowed range, above 0 and drawn within a day"),
-                missing(
-                        () -> StreetPressure.constant(Pressure.gauge(4, BAR)).raisedBy(3, null),
-                        "difference: its unit"),
+                missing(() -> MainsPressure.constant(Pressure.gauge(4, BAR)).raisedBy(3, null), "difference: its unit"),
                 refused(
                         () -> new Material("x", Double.NaN, 0.3, 12e-6),
                         "youngsModulus: NaN Pa is outside the allowed range, above 0 and finite"),

@@ -1,8 +1,8 @@
 package io.github.heatswell.reference;
 
-import io.github.heatswell.draw.Draw;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.Outage;
+import io.github.heatswell.system.Draw;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Outage;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -23,7 +23,7 @@ final class Agenda {
         /** The supply is opened again. */
         RESTORED,
         /** The street's pressure begins to change at another rate. */
-        STREET
+        MAINS
     }
 
     /**
@@ -50,9 +50,9 @@ final class Agenda {
             for (Draw draw : system.draws().draws()) {
                 unsorted.add(new Entry(midnight + draw.timeOfDay(), Kind.DRAW, draw, 0));
             }
-            if (!system.supply().street().isConstant()) {
-                for (double time : system.supply().street().entries().keySet()) {
-                    unsorted.add(new Entry(midnight + time, Kind.STREET, null, 0));
+            if (!system.supply().mains().isConstant()) {
+                for (double time : system.supply().mains().entries().keySet()) {
+                    unsorted.add(new Entry(midnight + time, Kind.MAINS, null, 0));
                 }
             }
         }

@@ -1,12 +1,12 @@
 package io.github.heatswell.reference;
 
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.ReliefTotal;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.water.GibbsPolynomialWater;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -44,7 +44,8 @@ final class Agreement {
     }
 
     private double comparableUntil() {
-        boolean snaps = system.reliefValves().stream().anyMatch(v -> v.character() == ReliefValve.Character.SNAP);
+        boolean snaps = system.reliefValves().stream()
+                .anyMatch(v -> v.liftCharacteristic() == ReliefValve.LiftCharacteristic.SNAP);
         List<Double> openings = reference.times(EventKind.RELIEF_OPENED);
         return snaps && openings.size() > CYCLES ? openings.get(CYCLES) - NEAR : Double.POSITIVE_INFINITY;
     }

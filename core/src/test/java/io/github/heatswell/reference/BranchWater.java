@@ -1,10 +1,10 @@
 package io.github.heatswell.reference;
 
-import io.github.heatswell.plant.ExpansionVessel;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.PipeRun;
-import io.github.heatswell.plant.Site;
-import io.github.heatswell.plant.TrappedAir;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.PipeRun;
+import io.github.heatswell.system.Site;
+import io.github.heatswell.system.TrappedAir;
 import io.github.heatswell.water.LiquidWater;
 import io.github.heatswell.water.WaterState;
 import java.util.Optional;
@@ -21,14 +21,14 @@ import java.util.Optional;
 final class BranchWater {
 
     private static final double FITTING = 1e-6;
-    private static final int MOST_ITERATIONS = 60;
+    private static final int MAX_ITERATIONS = 60;
     /** Standard acceleration of free fall (m/s2), ISO 80000-3. */
     private static final double GRAVITY = 9.80665;
     /** A correction (relative) after which a further one would be lost in rounding. */
     private static final double SMALL = 1e-11;
 
     /** Ten times the highest pressure the properties are made for (Pa). */
-    private static final double HIGHEST_PRESSURE = 25e6;
+    private static final double MAX_PRESSURE = 25e6;
 
     private final LiquidWater water;
     private final double temperature;
@@ -143,7 +143,7 @@ final class BranchWater {
     /** {@return by how much more water (-) the branch holds than at the moment the diaphragm meets its stop, if any} */
     double fillAboveStop(double mass, double s) {
         double p = gas.orElseThrow().stopPressure(s) + vesselOffset;
-        return p < HIGHEST_PRESSURE ? fillAbove(mass, massAt(p, s, Mode.Diaphragm.STOPPED)) : -1;
+        return p < MAX_PRESSURE ? fillAbove(mass, massAt(p, s, Mode.Diaphragm.STOPPED)) : -1;
     }
 
     /** Where trapped air at the pressure of the seat would fill more than the pipes, the mass there is below zero. */
@@ -169,7 +169,7 @@ final class BranchWater {
     private boolean settleFrom(double first, double mass, double s, Mode.Diaphragm position) {
         double p = first;
         boolean settled = false;
-        for (int i = 0; i < MOST_ITERATIONS && !settled; i++) {
+        for (int i = 0; i < MAX_ITERATIONS && !settled; i++) {
             double v = volumeAt(p, s, position);
             double density = density(p);
             double growth = give
@@ -178,7 +178,7 @@ final class BranchWater {
             double correction = (mass / density - v) / (v * state.compressibility() + growth);
             // Far from the solution the gas curve may send Newton's method below vacuum.
             double reached = Math.max(p + correction, p / 4);
-            settled = Math.abs(reached - p) <= SMALL * p && reached < HIGHEST_PRESSURE;
+            settled = Math.abs(reached - p) <= SMALL * p && reached < MAX_PRESSURE;
             p = reached;
         }
         pressure = settled ? p : pressure;

@@ -1,6 +1,6 @@
 package io.github.heatswell.reference;
 
-import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.water.LiquidWater;
 
 /**

@@ -4,17 +4,17 @@ import static io.github.heatswell.units.PressureUnit.BAR;
 import static io.github.heatswell.units.PressureUnit.PSI;
 import static io.github.heatswell.units.TemperatureUnit.CELSIUS;
 
-import io.github.heatswell.plant.ExpansionVessel;
-import io.github.heatswell.plant.Heater;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.Material;
-import io.github.heatswell.plant.PipeRun;
-import io.github.heatswell.plant.ReliefValve;
-import io.github.heatswell.plant.Shell;
-import io.github.heatswell.plant.Site;
-import io.github.heatswell.plant.Start;
-import io.github.heatswell.plant.Supply;
-import io.github.heatswell.plant.Tank;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.Heater;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Material;
+import io.github.heatswell.system.PipeRun;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.Shell;
+import io.github.heatswell.system.Site;
+import io.github.heatswell.system.Start;
+import io.github.heatswell.system.Supply;
+import io.github.heatswell.system.Tank;
 import io.github.heatswell.units.ConductanceUnit;
 import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.FlowUnit;
@@ -146,11 +146,11 @@ record ComparisonCase(String name, HotWaterSystem system, double hours) {
     private static HotWaterSystem twoValves() {
         ReliefValve weeping = ReliefValve.builder()
                 .name("weeping")
-                .opens(Pressure.gauge(6.2, BAR))
-                .fullLift(Pressure.gauge(8.5, BAR))
-                .reseats(Pressure.gauge(5.9, BAR))
+                .setPressure(Pressure.gauge(6.2, BAR))
+                .fullLiftPressure(Pressure.gauge(8.5, BAR))
+                .reseatPressure(Pressure.gauge(5.9, BAR))
                 .fullFlow(0.1, FlowUnit.LITRE_PER_MINUTE)
-                .character(ReliefValve.Character.MODULATING)
+                .liftCharacteristic(ReliefValve.LiftCharacteristic.MODULATING)
                 .build();
         return lodge(snap(12)).addReliefValve(weeping).build();
     }
@@ -179,11 +179,11 @@ record ComparisonCase(String name, HotWaterSystem system, double hours) {
                 .addPipe(pipe(Material.COPPER, 22.225, 1.143, 18))
                 .addReliefValve(ReliefValve.builder()
                         .name("temperature and pressure")
-                        .opens(Pressure.gauge(150, PSI))
-                        .fullLift(Pressure.gauge(165, PSI))
-                        .reseats(Pressure.gauge(125, PSI))
+                        .setPressure(Pressure.gauge(150, PSI))
+                        .fullLiftPressure(Pressure.gauge(165, PSI))
+                        .reseatPressure(Pressure.gauge(125, PSI))
                         .fullFlow(6, FlowUnit.US_GALLON_PER_MINUTE)
-                        .character(ReliefValve.Character.MODULATING)
+                        .liftCharacteristic(ReliefValve.LiftCharacteristic.MODULATING)
                         .build())
                 .build();
     }
@@ -239,21 +239,21 @@ record ComparisonCase(String name, HotWaterSystem system, double hours) {
     }
 
     private static ReliefValve modulating(double litresPerMinute) {
-        return relief(litresPerMinute, ReliefValve.Character.MODULATING);
+        return relief(litresPerMinute, ReliefValve.LiftCharacteristic.MODULATING);
     }
 
     private static ReliefValve snap(double litresPerMinute) {
-        return relief(litresPerMinute, ReliefValve.Character.SNAP);
+        return relief(litresPerMinute, ReliefValve.LiftCharacteristic.SNAP);
     }
 
-    private static ReliefValve relief(double litresPerMinute, ReliefValve.Character character) {
+    private static ReliefValve relief(double litresPerMinute, ReliefValve.LiftCharacteristic character) {
         return ReliefValve.builder()
                 .name("relief")
-                .opens(Pressure.gauge(7, BAR))
-                .fullLift(Pressure.gauge(7.7, BAR))
-                .reseats(Pressure.gauge(5.6, BAR))
+                .setPressure(Pressure.gauge(7, BAR))
+                .fullLiftPressure(Pressure.gauge(7.7, BAR))
+                .reseatPressure(Pressure.gauge(5.6, BAR))
                 .fullFlow(litresPerMinute, FlowUnit.LITRE_PER_MINUTE)
-                .character(character)
+                .liftCharacteristic(character)
                 .build();
     }
 

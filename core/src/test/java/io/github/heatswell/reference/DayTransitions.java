@@ -1,7 +1,7 @@
 package io.github.heatswell.reference;
 
-import io.github.heatswell.draw.Draw;
 import io.github.heatswell.result.EventKind;
+import io.github.heatswell.system.Draw;
 import java.util.List;
 
 /** What clock and people change about a mode: taps that open and close, the supply shut off, turns of the timetable. */
@@ -53,12 +53,12 @@ final class DayTransitions {
         Mode.Day after = day.advanced();
         Trigger due = (t, y) -> t - entry.time();
         return switch (entry.kind()) {
-            case STREET -> Transition.kink(due, mode.withDay(after));
+            case MAINS -> Transition.kink(due, mode.withDay(after));
             case SHUT_OFF ->
                 Transition.of(EventKind.SUPPLY_SHUT_OFF, due, shut(mode).withDay(after.withCutOff(true)));
             case RESTORED -> {
-                Mode.Street way = system.street().direct() ? Mode.Street.IN : Mode.Street.SHUT;
-                Mode restored = mode.withStreet(way).withDay(after.withCutOff(false));
+                Mode.Mains way = system.mains().direct() ? Mode.Mains.IN : Mode.Mains.SHUT;
+                Mode restored = mode.withMains(way).withDay(after.withCutOff(false));
                 yield Transition.of(EventKind.SUPPLY_RESTORED, due, restored);
             }
             case DRAW ->
@@ -70,6 +70,6 @@ final class DayTransitions {
     }
 
     private static Mode shut(Mode mode) {
-        return mode.withStreet(Mode.Street.SHUT);
+        return mode.withMains(Mode.Mains.SHUT);
     }
 }

@@ -7,7 +7,7 @@ import java.util.List;
  * ends it and which mode follows.
  *
  * @param heating whether the heater is on
- * @param street which way water moves between street and branch
+ * @param mains which way water moves between street and branch
  * @param warming whether warm water leaves the tank for the branch; if not, cold water enters it
  * @param rising for each boundary between layers, from below, whether water rises through it; a bit each
  * @param lifts what each relief valve does, in the order of the description
@@ -17,7 +17,7 @@ import java.util.List;
  */
 record Mode(
         boolean heating,
-        Street street,
+        Mains mains,
         boolean warming,
         int rising,
         List<Lift> lifts,
@@ -26,7 +26,7 @@ record Mode(
         Day day) {
 
     /** Which way water moves between street and branch. */
-    enum Street {
+    enum Mains {
         /** No way: the check valve is closed. Its seat may still leak. */
         SHUT,
         /** In from the street. */
@@ -89,15 +89,15 @@ record Mode(
     }
 
     Mode withHeating(boolean on) {
-        return new Mode(on, street, warming, rising, lifts, diaphragm, overworked, day);
+        return new Mode(on, mains, warming, rising, lifts, diaphragm, overworked, day);
     }
 
-    Mode withStreet(Street way) {
+    Mode withMains(Mains way) {
         return new Mode(heating, way, warming, rising, lifts, diaphragm, overworked, day);
     }
 
     Mode withWarming(boolean out) {
-        return new Mode(heating, street, out, rising, lifts, diaphragm, overworked, day);
+        return new Mode(heating, mains, out, rising, lifts, diaphragm, overworked, day);
     }
 
     /** {@return whether water rises through a boundary between layers} */
@@ -106,24 +106,24 @@ record Mode(
     }
 
     Mode withTurned(int boundary) {
-        return new Mode(heating, street, warming, rising ^ 1 << boundary, lifts, diaphragm, overworked, day);
+        return new Mode(heating, mains, warming, rising ^ 1 << boundary, lifts, diaphragm, overworked, day);
     }
 
     Mode withLift(int valve, Lift lift) {
         Lift[] changed = lifts.toArray(Lift[]::new);
         changed[valve] = lift;
-        return new Mode(heating, street, warming, rising, List.of(changed), diaphragm, overworked, day);
+        return new Mode(heating, mains, warming, rising, List.of(changed), diaphragm, overworked, day);
     }
 
     Mode withDiaphragm(Diaphragm position) {
-        return new Mode(heating, street, warming, rising, lifts, position, overworked, day);
+        return new Mode(heating, mains, warming, rising, lifts, position, overworked, day);
     }
 
     Mode withOverworked(boolean above) {
-        return new Mode(heating, street, warming, rising, lifts, diaphragm, above, day);
+        return new Mode(heating, mains, warming, rising, lifts, diaphragm, above, day);
     }
 
     Mode withDay(Day changed) {
-        return new Mode(heating, street, warming, rising, lifts, diaphragm, overworked, changed);
+        return new Mode(heating, mains, warming, rising, lifts, diaphragm, overworked, changed);
     }
 }

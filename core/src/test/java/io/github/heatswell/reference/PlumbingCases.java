@@ -4,25 +4,25 @@ import static io.github.heatswell.units.PressureUnit.BAR;
 import static io.github.heatswell.units.PressureUnit.PSI;
 import static io.github.heatswell.units.TemperatureUnit.CELSIUS;
 
-import io.github.heatswell.draw.Draw;
-import io.github.heatswell.draw.DrawProfile;
-import io.github.heatswell.draw.StandardProfiles;
-import io.github.heatswell.plant.ExpansionVessel;
-import io.github.heatswell.plant.Heater;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.Leak;
-import io.github.heatswell.plant.Material;
-import io.github.heatswell.plant.Outage;
-import io.github.heatswell.plant.PipeRun;
-import io.github.heatswell.plant.ReducingValve;
-import io.github.heatswell.plant.ReliefValve;
-import io.github.heatswell.plant.Shell;
-import io.github.heatswell.plant.Site;
-import io.github.heatswell.plant.Start;
-import io.github.heatswell.plant.StreetPressure;
-import io.github.heatswell.plant.Supply;
-import io.github.heatswell.plant.Tank;
-import io.github.heatswell.plant.TrappedAir;
+import io.github.heatswell.system.Draw;
+import io.github.heatswell.system.DrawProfile;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.Heater;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Leak;
+import io.github.heatswell.system.MainsPressure;
+import io.github.heatswell.system.Material;
+import io.github.heatswell.system.Outage;
+import io.github.heatswell.system.PipeRun;
+import io.github.heatswell.system.ReducingValve;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.Shell;
+import io.github.heatswell.system.Site;
+import io.github.heatswell.system.StandardProfiles;
+import io.github.heatswell.system.Start;
+import io.github.heatswell.system.Supply;
+import io.github.heatswell.system.Tank;
+import io.github.heatswell.system.TrappedAir;
 import io.github.heatswell.units.ConductanceUnit;
 import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.FlowUnit;
@@ -62,7 +62,7 @@ final class PlumbingCases {
                 new ComparisonCase("reducing valve with a leaking seat", leakingReducing(), 24),
                 new ComparisonCase("check valve that hardly checks", wideOpenCheck(), 24),
                 new ComparisonCase(
-                        "check valve that hardly checks, changing street", wideOpenCheckBelowChangingStreet(), 24),
+                        "check valve that hardly checks, changing street", wideOpenCheckBelowChangingMains(), 24),
                 new ComparisonCase("reducing valve that hardly closes", wideOpenReducing(), 24),
                 new ComparisonCase("dripping tap", drippingTap(), 24),
                 new ComparisonCase("trapped air", trappedAir(), 24),
@@ -148,11 +148,11 @@ final class PlumbingCases {
     private static ReliefValve.Builder relief() {
         return ReliefValve.builder()
                 .name("relief")
-                .opens(Pressure.gauge(7, BAR))
-                .fullLift(Pressure.gauge(7.7, BAR))
-                .reseats(Pressure.gauge(5.6, BAR))
+                .setPressure(Pressure.gauge(7, BAR))
+                .fullLiftPressure(Pressure.gauge(7.7, BAR))
+                .reseatPressure(Pressure.gauge(5.6, BAR))
                 .fullFlow(18, FlowUnit.LITRE_PER_MINUTE)
-                .character(ReliefValve.Character.MODULATING);
+                .liftCharacteristic(ReliefValve.LiftCharacteristic.MODULATING);
     }
 
     private static ExpansionVessel.Builder vessel(double litres, double prechargeBar) {
@@ -206,7 +206,7 @@ final class PlumbingCases {
                 .build();
     }
 
-    private static Supply.Builder behindReducingValve(double streetBar, Double bypassBar) {
+    private static Supply.Builder behindReducingValve(double mainsBar, Double bypassBar) {
         ReducingValve.Builder valve = ReducingValve.builder()
                 .set(Pressure.gauge(3.5, BAR))
                 .lockUpRise(0.3, BAR)
@@ -218,20 +218,20 @@ final class PlumbingCases {
         return Supply.builder()
                 .arrangement(Supply.Arrangement.REDUCING_VALVE)
                 .reducingValve(valve.build())
-                .pressure(Pressure.gauge(streetBar, BAR))
+                .pressure(Pressure.gauge(mainsBar, BAR))
                 .water(10, CELSIUS);
     }
 
-    private static HotWaterSystem.Builder reducing(double streetBar, Double bypassBar) {
-        return house().supply(behindReducingValve(streetBar, bypassBar).build()).draws(day("eu-m"));
+    private static HotWaterSystem.Builder reducing(double mainsBar, Double bypassBar) {
+        return house().supply(behindReducingValve(mainsBar, bypassBar).build()).draws(day("eu-m"));
     }
 
     private static HotWaterSystem reducingWithVessel() {
         return reducing(6.5, null).vessel(vessel(12, 3.3).build()).build();
     }
 
-    private static StreetPressure nights(double dayBar, double nightBar) {
-        return StreetPressure.daily(Map.of(
+    private static MainsPressure nights(double dayBar, double nightBar) {
+        return MainsPressure.daily(Map.of(
                 3 * HOUR,
                 Pressure.gauge(nightBar, BAR),
                 6.5 * HOUR,
@@ -243,14 +243,14 @@ final class PlumbingCases {
     }
 
     private static HotWaterSystem highNight() {
-        return house().supply(check().street(nights(4.5, 7.3)).build())
+        return house().supply(check().mains(nights(4.5, 7.3)).build())
                 .start(Start.builder().timeOfDay(12, DurationUnit.HOUR).build())
                 .build();
     }
 
     private static HotWaterSystem bypassTimetable() {
         return house().supply(
-                        behindReducingValve(5, 0.1).street(nights(4.2, 5.8)).build())
+                        behindReducingValve(5, 0.1).mains(nights(4.2, 5.8)).build())
                 .draws(day("eu-m"))
                 .start(Start.builder().timeOfDay(17, DurationUnit.HOUR).build())
                 .build();
@@ -277,10 +277,10 @@ final class PlumbingCases {
                 .build();
     }
 
-    private static HotWaterSystem wideOpenCheckBelowChangingStreet() {
-        StreetPressure street = StreetPressure.daily(Map.of(
+    private static HotWaterSystem wideOpenCheckBelowChangingMains() {
+        MainsPressure mains = MainsPressure.daily(Map.of(
                 0.0, Pressure.gauge(5.2, BAR), 7 * HOUR, Pressure.gauge(3.4, BAR), 16 * HOUR, Pressure.gauge(4, BAR)));
-        return house().supply(check().street(street)
+        return house().supply(check().mains(mains)
                         .seatLeakage(5, FlowUnit.LITRE_PER_MINUTE)
                         .build())
                 .draws(day("eu-m"))
@@ -322,11 +322,11 @@ final class PlumbingCases {
     private static ReliefValve combined() {
         return ReliefValve.builder()
                 .name("T&P")
-                .opens(Pressure.gauge(10, BAR))
-                .fullLift(Pressure.gauge(11, BAR))
-                .reseats(Pressure.gauge(8.5, BAR))
+                .setPressure(Pressure.gauge(10, BAR))
+                .fullLiftPressure(Pressure.gauge(11, BAR))
+                .reseatPressure(Pressure.gauge(8.5, BAR))
                 .fullFlow(20, FlowUnit.LITRE_PER_MINUTE)
-                .character(ReliefValve.Character.MODULATING)
+                .liftCharacteristic(ReliefValve.LiftCharacteristic.MODULATING)
                 .location(ReliefValve.Location.TANK_TOP)
                 .opensAt(99, CELSIUS)
                 .reseatsAt(84, CELSIUS)
@@ -351,7 +351,7 @@ final class PlumbingCases {
         return withRelief(relief().location(ReliefValve.Location.TANK_TOP)
                         .stuckOpen(15, RatioUnit.PERCENT)
                         .build())
-                .supply(check().street(StreetPressure.daily(
+                .supply(check().mains(MainsPressure.daily(
                                 Map.of(0.0, Pressure.gauge(0.5, BAR), 3 * HOUR, Pressure.gauge(6, BAR))))
                         .build())
                 .heater(burner().input(4, PowerUnit.KILOWATT)
@@ -435,7 +435,7 @@ final class PlumbingCases {
 
     private static HotWaterSystem directDay() {
         return house().supply(check().arrangement(Supply.Arrangement.DIRECT)
-                        .street(nights(3.5, 4.6))
+                        .mains(nights(3.5, 4.6))
                         .build())
                 .draws(day("eu-m"))
                 .build();

@@ -40,7 +40,7 @@ final class RadauStep {
     private static final double[] ERROR = {-(13 + 7 * ROOT6) / 3, (-13 + 7 * ROOT6) / 3, -1.0 / 3};
 
     private static final int STAGES = 3;
-    private static final int MOST_ITERATIONS = 20;
+    private static final int MAX_ITERATIONS = 20;
     /**
      * How far the Newton iteration is carried, as a share of the tolerated error of the step. Flows through ample
      * conductances are small differences of the state, so they need the state well below its own tolerance.
@@ -138,7 +138,7 @@ final class RadauStep {
 
     private boolean iterate(double h) {
         double last = 0;
-        for (iterations = 1; iterations <= MOST_ITERATIONS; iterations++) {
+        for (iterations = 1; iterations <= MAX_ITERATIONS; iterations++) {
             double size = improve(h);
             if (small(size, iterations == 1 ? 1 : size / last)) {
                 return true;

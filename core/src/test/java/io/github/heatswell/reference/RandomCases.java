@@ -2,16 +2,16 @@ package io.github.heatswell.reference;
 
 import static io.github.heatswell.units.PressureUnit.BAR;
 
-import io.github.heatswell.plant.ExpansionVessel;
-import io.github.heatswell.plant.Heater;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.Leak;
-import io.github.heatswell.plant.PipeRun;
-import io.github.heatswell.plant.ReliefValve;
-import io.github.heatswell.plant.Start;
-import io.github.heatswell.plant.Supply;
-import io.github.heatswell.plant.Tank;
 import io.github.heatswell.simulation.RandomHouses;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.Heater;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Leak;
+import io.github.heatswell.system.PipeRun;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.Start;
+import io.github.heatswell.system.Supply;
+import io.github.heatswell.system.Tank;
 import io.github.heatswell.units.ConductanceUnit;
 import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.FlowUnit;
@@ -168,20 +168,23 @@ final class RandomCases {
     private void addValve(HotWaterSystem.Builder house, double resting, StringJoiner name) {
         double set = Math.max(6, Math.ceil(resting + between(0.5, 4)));
         double worn = chance(0.25) ? between(0.7, 0.97) : 1;
-        double opens = set * worn;
+        double setPressure = set * worn;
         boolean snaps = chance(0.3);
         ReliefValve.Builder valve = ReliefValve.builder()
                 .name("relief")
-                .opens(Pressure.gauge(opens, BAR))
-                .fullLift(Pressure.gauge(opens * between(1.03, 1.15), BAR))
-                .reseats(Pressure.gauge(opens * between(0.75, 0.97), BAR))
+                .setPressure(Pressure.gauge(setPressure, BAR))
+                .fullLiftPressure(Pressure.gauge(setPressure * between(1.03, 1.15), BAR))
+                .reseatPressure(Pressure.gauge(setPressure * between(0.75, 0.97), BAR))
                 .fullFlow(Math.exp(between(Math.log(2), Math.log(100))), FlowUnit.LITRE_PER_MINUTE)
-                .character(snaps ? ReliefValve.Character.SNAP : ReliefValve.Character.MODULATING);
+                .liftCharacteristic(
+                        snaps ? ReliefValve.LiftCharacteristic.SNAP : ReliefValve.LiftCharacteristic.MODULATING);
         name.add((snaps ? "snap" : "modulating") + (worn < 1 ? " opening early" : ""));
         if (chance(0.25)) {
             name.add("weeping");
             valve.leakingSeat(
-                    Pressure.gauge(opens * between(0.3, 0.9), BAR), between(1, 60), FlowUnit.MILLILITRE_PER_MINUTE);
+                    Pressure.gauge(setPressure * between(0.3, 0.9), BAR),
+                    between(1, 60),
+                    FlowUnit.MILLILITRE_PER_MINUTE);
         }
         if (chance(0.3)) {
             valve.location(ReliefValve.Location.TANK_TOP)

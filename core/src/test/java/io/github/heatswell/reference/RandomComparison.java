@@ -1,12 +1,12 @@
 package io.github.heatswell.reference;
 
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.ReliefTotal;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.simulation.Simulation;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.water.GibbsPolynomialWater;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -110,7 +110,9 @@ final class RandomComparison {
         long openings = reference.events().stream()
                 .filter(e -> e.kind() == EventKind.RELIEF_OPENED && e.device().equals(described.name()))
                 .count();
-        return described.character() == ReliefValve.Character.SNAP && openings > 1 ? relieved / openings : 0;
+        return described.liftCharacteristic() == ReliefValve.LiftCharacteristic.SNAP && openings > 1
+                ? relieved / openings
+                : 0;
     }
 
     /**

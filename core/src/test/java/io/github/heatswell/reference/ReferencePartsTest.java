@@ -3,11 +3,11 @@ package io.github.heatswell.reference;
 import static io.github.heatswell.units.PressureUnit.BAR;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import io.github.heatswell.plant.ExpansionVessel;
-import io.github.heatswell.plant.Material;
-import io.github.heatswell.plant.ReliefValve;
-import io.github.heatswell.plant.Shell;
-import io.github.heatswell.plant.Tank;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.Material;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.Shell;
+import io.github.heatswell.system.Tank;
 import io.github.heatswell.units.ConductanceUnit;
 import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.FlowUnit;
@@ -169,15 +169,16 @@ class ReferencePartsTest {
         "SNAP, FULL, 5.6, 17.056057",
         "SNAP, CLOSED, 6.9, 0"
     })
-    void reliefFlowFollowsLiftAndOrifice(ReliefValve.Character character, Mode.Lift lift, double bar, double expected) {
+    void reliefFlowFollowsLiftAndOrifice(
+            ReliefValve.LiftCharacteristic character, Mode.Lift lift, double bar, double expected) {
         ReliefPort port = new ReliefPort(
                 ReliefValve.builder()
                         .name("relief")
-                        .opens(Pressure.gauge(7, BAR))
-                        .fullLift(Pressure.gauge(7.7, BAR))
-                        .reseats(Pressure.gauge(5.6, BAR))
+                        .setPressure(Pressure.gauge(7, BAR))
+                        .fullLiftPressure(Pressure.gauge(7.7, BAR))
+                        .reseatPressure(Pressure.gauge(5.6, BAR))
                         .fullFlow(20, FlowUnit.LITRE_PER_MINUTE)
-                        .character(character)
+                        .liftCharacteristic(character)
                         .build(),
                 AIR,
                 0);

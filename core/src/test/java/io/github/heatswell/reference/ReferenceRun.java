@@ -12,7 +12,7 @@ import java.util.List;
 final class ReferenceRun {
 
     /** A mode that ends this often without time passing is a defect of the equations. */
-    private static final int MOST_CHANGES_AT_ONCE = 20;
+    private static final int MAX_CHANGES_AT_ONCE = 20;
 
     private final UnreducedSystem system;
     private final double tolerance;
@@ -84,7 +84,7 @@ final class ReferenceRun {
                     transitions.stream().map(Transition::trigger).toList();
             StiffIntegrator.Arrival arrival = integrator.advance(time, state, end, triggers);
             changes = arrival.t() > time ? 0 : changes + 1;
-            if (changes > MOST_CHANGES_AT_ONCE) {
+            if (changes > MAX_CHANGES_AT_ONCE) {
                 throw new ArithmeticException("the mode changes without end at " + time + " s: " + mode);
             }
             time = arrival.t();

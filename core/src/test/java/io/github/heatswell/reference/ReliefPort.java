@@ -1,7 +1,7 @@
 package io.github.heatswell.reference;
 
-import io.github.heatswell.plant.Leak;
-import io.github.heatswell.plant.ReliefValve;
+import io.github.heatswell.system.Leak;
+import io.github.heatswell.system.ReliefValve;
 import java.util.List;
 
 /**
@@ -12,9 +12,9 @@ import java.util.List;
 final class ReliefPort {
 
     private final ReliefValve valve;
-    private final double opens;
-    private final double reseats;
-    private final double fullLift;
+    private final double setPressure;
+    private final double reseatPressure;
+    private final double fullLiftPressure;
     private final double leaksFrom;
     private final double air;
 
@@ -27,10 +27,10 @@ final class ReliefPort {
      */
     ReliefPort(ReliefValve valve, double air, double column) {
         this.valve = valve;
-        opens = valve.opens().absolute(air) + column;
-        reseats = valve.reseats().absolute(air) + column;
-        fullLift = valve.fullLift().absolute(air) + column;
-        leaksFrom = valve.leaksFrom().map(q -> q.absolute(air) + column).orElse(opens);
+        setPressure = valve.setPressure().absolute(air) + column;
+        reseatPressure = valve.reseatPressure().absolute(air) + column;
+        fullLiftPressure = valve.fullLiftPressure().absolute(air) + column;
+        leaksFrom = valve.leaksFrom().map(q -> q.absolute(air) + column).orElse(setPressure);
         this.air = air + column;
     }
 
@@ -39,18 +39,18 @@ final class ReliefPort {
     }
 
     /** {@return the absolute pressure (Pa) of the system at which it opens} */
-    double opens() {
-        return opens;
+    double setPressure() {
+        return setPressure;
     }
 
     /** {@return the absolute pressure (Pa) of the system at which it closes} */
-    double reseats() {
-        return reseats;
+    double reseatPressure() {
+        return reseatPressure;
     }
 
     /** {@return the absolute pressure (Pa) of the system at full lift} */
-    double fullLift() {
-        return fullLift;
+    double fullLiftPressure() {
+        return fullLiftPressure;
     }
 
     /** {@return the absolute pressure (Pa) of the system at which there is only the pressure of the air at the valve} */
@@ -60,7 +60,7 @@ final class ReliefPort {
 
     /** {@return whether it is fully lifted from opening to reseating} */
     boolean snaps() {
-        return valve.character() == ReliefValve.Character.SNAP;
+        return valve.liftCharacteristic() == ReliefValve.LiftCharacteristic.SNAP;
     }
 
     /** {@return whether it opens and closes at all} */
@@ -81,17 +81,17 @@ final class ReliefPort {
 
     /** {@return the temperature (K) at which it opens too, infinite if none does} */
     double opensAt() {
-        return valve.opensAtTemperature().orElse(Double.POSITIVE_INFINITY);
+        return valve.setTemperature().orElse(Double.POSITIVE_INFINITY);
     }
 
     /** {@return the temperature (K) below which it closes after that} */
     double reseatsAt() {
-        return valve.reseatsAtTemperature().orElse(Double.POSITIVE_INFINITY);
+        return valve.reseatTemperature().orElse(Double.POSITIVE_INFINITY);
     }
 
     /** {@return what it does right after it opened} */
     Mode.Lift whenOpened() {
-        return snaps() || opens >= fullLift ? Mode.Lift.FULL : Mode.Lift.PARTIAL;
+        return snaps() || setPressure >= fullLiftPressure ? Mode.Lift.FULL : Mode.Lift.PARTIAL;
     }
 
     /** {@return the volume flow (m3/s) at an absolute pressure (Pa) of the system} */
@@ -101,7 +101,8 @@ final class ReliefPort {
             case BLOCKED -> 0;
             case SOUND, LEAKING_SEAT -> share(p, lift);
         };
-        double orifice = share == 0 ? 0 : share * valve.fullFlow() * Math.sqrt(Math.max(p - air, 0) / (fullLift - air));
+        double orifice =
+                share == 0 ? 0 : share * valve.fullFlow() * Math.sqrt(Math.max(p - air, 0) / (fullLiftPressure - air));
         boolean leaks = valve.condition() == ReliefValve.Condition.LEAKING_SEAT && lift == Mode.Lift.CLOSED;
         return leaks ? leakage(p) : orifice;
     }
@@ -109,13 +110,13 @@ final class ReliefPort {
     private double share(double p, Mode.Lift lift) {
         return switch (lift) {
             case CLOSED -> 0;
-            case PARTIAL -> (p - reseats) / (fullLift - reseats);
+            case PARTIAL -> (p - reseatPressure) / (fullLiftPressure - reseatPressure);
             case FULL, HOT -> 1;
         };
     }
 
     private double leakage(double p) {
-        return valve.leakage() * Math.max(p - leaksFrom, 0) / (opens - leaksFrom);
+        return valve.leakage() * Math.max(p - leaksFrom, 0) / (setPressure - leaksFrom);
     }
 
     /** {@return the volume flow (m3/s) through holes in the branch at an absolute pressure (Pa)} */

@@ -14,13 +14,13 @@ import java.util.function.ObjDoubleConsumer;
 final class StiffIntegrator {
 
     private static final double SAFETY = 0.9;
-    private static final double MOST_GROWTH = 8;
+    private static final double MAX_GROWTH = 8;
     private static final double LEAST_GROWTH = 0.2;
     private static final double FIRST_STEP = 1e-4;
     /** Instants are located to this (s), or to a few units in the last place of the time. */
     private static final double LOCATION = 1e-11;
 
-    private static final long MOST_STEPS = 1_000_000;
+    private static final long MAX_STEPS = 1_000_000;
 
     private final StiffProblem problem;
     private final RadauStep radau;
@@ -139,7 +139,7 @@ final class StiffIntegrator {
         double h = Math.min(next, room);
         boolean failed = false;
         while (true) {
-            if (!(t + h * 1e-3 > t) && h < room || steps + rejected > MOST_STEPS) {
+            if (!(t + h * 1e-3 > t) && h < room || steps + rejected > MAX_STEPS) {
                 throw new ArithmeticException("steps of " + h + " at " + t + " after " + steps);
             }
             double growth = attempt(h, failed);
@@ -169,7 +169,7 @@ final class StiffIntegrator {
         // Slowly converging iterations ask for more caution, as in Hairer and Wanner, (8.21).
         double caution = SAFETY * 25.0 / (24 + radau.iterations());
         double wanted = caution * Math.pow(Math.max(error, 1e-12), -0.25);
-        double factor = Math.min(MOST_GROWTH, Math.max(LEAST_GROWTH, wanted));
+        double factor = Math.min(MAX_GROWTH, Math.max(LEAST_GROWTH, wanted));
         return error <= 1 ? factor : -Math.min(factor, SAFETY);
     }
 

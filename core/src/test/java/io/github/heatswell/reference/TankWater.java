@@ -1,6 +1,6 @@
 package io.github.heatswell.reference;
 
-import io.github.heatswell.plant.Tank;
+import io.github.heatswell.system.Tank;
 import io.github.heatswell.water.LiquidWater;
 import io.github.heatswell.water.WaterState;
 
@@ -13,14 +13,14 @@ import io.github.heatswell.water.WaterState;
  */
 final class TankWater {
 
-    private static final int MOST_ITERATIONS = 40;
+    private static final int MAX_ITERATIONS = 40;
     /** Corrections (Pa, K) after which a further one would be lost in rounding, convergence being quadratic. */
     private static final double SMALL_PRESSURE = 1e-5;
 
     private static final double SMALL_TEMPERATURE = 1e-11;
 
     /** Ten times the highest pressure the properties are made for (Pa). */
-    private static final double HIGHEST_PRESSURE = 25e6;
+    private static final double MAX_PRESSURE = 25e6;
 
     private final LiquidWater water;
     private final double volume;
@@ -97,7 +97,7 @@ final class TankWater {
         double t = guessedTemperature;
         double p = guessedPressure;
         boolean settled = false;
-        for (int i = 0; i < MOST_ITERATIONS && !settled && conceivable(t, p); i++) {
+        for (int i = 0; i < MAX_ITERATIONS && !settled && conceivable(t, p); i++) {
             double excess = massAt(t, p) - mass;
             double surplus = state.internalEnergy() - specific;
             differentiate(t, p);
@@ -115,7 +115,7 @@ final class TankWater {
 
     /** Iterations may leave the range of the properties, but not so far that these turn into nonsense. */
     private static boolean conceivable(double t, double p) {
-        return t > 230 && t < 500 && Math.abs(p) < HIGHEST_PRESSURE;
+        return t > 230 && t < 500 && Math.abs(p) < MAX_PRESSURE;
     }
 
     /** Of the state last evaluated, which must be that of t and p. */

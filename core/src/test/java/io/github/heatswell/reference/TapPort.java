@@ -1,6 +1,6 @@
 package io.github.heatswell.reference;
 
-import io.github.heatswell.draw.Draw;
+import io.github.heatswell.system.Draw;
 import io.github.heatswell.water.LiquidWater;
 
 /** How much hot water an open tap takes. */

@@ -1,9 +1,9 @@
 package io.github.heatswell.reference;
 
-import io.github.heatswell.plant.Heater;
-import io.github.heatswell.plant.Tank;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.OpeningCause;
+import io.github.heatswell.system.Heater;
+import io.github.heatswell.system.Tank;
 import io.github.heatswell.water.Saturation;
 import java.util.ArrayList;
 import java.util.List;
@@ -62,7 +62,7 @@ record Transition(
             list.add(thermostat(system, mode));
         }
         if (!mode.day().cutOff()) {
-            addStreet(list, system, mode);
+            addMains(list, system, mode);
         }
         list.add(tankFlow(system, mode));
         for (int i = 0; i + 1 < system.column().count(); i++) {
@@ -90,21 +90,21 @@ record Transition(
                 : of(EventKind.HEATER_ON, (t, y) -> on - system.thermostatTemperature(y), mode.withHeating(true));
     }
 
-    private static void addStreet(List<Transition> list, UnreducedSystem system, Mode mode) {
-        StreetPort street = system.street();
-        Trigger aboveFeed = (t, y) -> system.pressure(y, mode) - street.feed(t);
+    private static void addMains(List<Transition> list, UnreducedSystem system, Mode mode) {
+        MainsPort mains = system.mains();
+        Trigger aboveFeed = (t, y) -> system.pressure(y, mode) - mains.feed(t);
         Trigger belowFeed = (t, y) -> -aboveFeed.value(t, y) - DEAD_BAND;
-        Trigger aboveBack = (t, y) -> system.pressure(y, mode) - street.back(t);
+        Trigger aboveBack = (t, y) -> system.pressure(y, mode) - mains.back(t);
         Trigger belowBack = (t, y) -> -aboveBack.value(t, y) - DEAD_BAND;
-        Mode in = mode.withStreet(Mode.Street.IN);
-        Mode shut = mode.withStreet(Mode.Street.SHUT);
-        Mode back = mode.withStreet(Mode.Street.BACK);
-        switch (mode.street()) {
-            case IN -> list.add(street.direct() ? kink(aboveFeed, back) : of(EventKind.SUPPLY_CLOSED, aboveFeed, shut));
-            case BACK -> list.add(street.direct() ? kink(belowFeed, in) : of(EventKind.BYPASS_CLOSED, belowBack, shut));
+        Mode in = mode.withMains(Mode.Mains.IN);
+        Mode shut = mode.withMains(Mode.Mains.SHUT);
+        Mode back = mode.withMains(Mode.Mains.BACK);
+        switch (mode.mains()) {
+            case IN -> list.add(mains.direct() ? kink(aboveFeed, back) : of(EventKind.SUPPLY_CLOSED, aboveFeed, shut));
+            case BACK -> list.add(mains.direct() ? kink(belowFeed, in) : of(EventKind.BYPASS_CLOSED, belowBack, shut));
             case SHUT -> {
                 list.add(of(EventKind.SUPPLY_OPENED, belowFeed, in));
-                if (street.hasBypass()) {
+                if (mains.hasBypass()) {
                     list.add(of(EventKind.BYPASS_OPENED, aboveBack, back));
                 }
             }
@@ -149,7 +149,7 @@ record Transition(
                     Optional.of(EventKind.RELIEF_OPENED),
                     port.name(),
                     Optional.of(OpeningCause.PRESSURE),
-                    (t, y) -> system.pressure(y, mode) - port.opens(),
+                    (t, y) -> system.pressure(y, mode) - port.setPressure(),
                     Optional.of(opened)));
             return;
         }
@@ -157,10 +157,10 @@ record Transition(
                 Optional.of(EventKind.RELIEF_RESEATED),
                 port.name(),
                 Optional.empty(),
-                (t, y) -> port.reseats() - system.pressure(y, mode),
+                (t, y) -> port.reseatPressure() - system.pressure(y, mode),
                 Optional.of(mode.withLift(valve, Mode.Lift.CLOSED))));
         if (!port.snaps()) {
-            list.add(fullLift(system, mode, valve));
+            list.add(fullLiftPressure(system, mode, valve));
         }
     }
 
@@ -172,12 +172,12 @@ record Transition(
                 Optional.empty(),
                 (t, y) -> Math.min(
                         port.reseatsAt() - system.topTemperature(y),
-                        (port.opens() - system.pressure(y, mode)) / port.opens()),
+                        (port.setPressure() - system.pressure(y, mode)) / port.setPressure()),
                 Optional.of(mode.withLift(valve, Mode.Lift.CLOSED)));
     }
 
-    private static Transition fullLift(UnreducedSystem system, Mode mode, int valve) {
-        double full = system.reliefs().get(valve).fullLift();
+    private static Transition fullLiftPressure(UnreducedSystem system, Mode mode, int valve) {
+        double full = system.reliefs().get(valve).fullLiftPressure();
         boolean partial = mode.lifts().get(valve) == Mode.Lift.PARTIAL;
         Trigger trigger = partial
                 ? (t, y) -> system.pressure(y, mode) - full

@@ -1,7 +1,7 @@
 package io.github.heatswell.reference;
 
-import io.github.heatswell.plant.ExpansionVessel;
-import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.water.LiquidWater;
 import java.util.Collections;
 import java.util.List;
@@ -36,7 +36,7 @@ final class UnreducedSystem {
     /** From here on mass and energy of the layers above the lowest one. */
     static final int UPPER_LAYERS = 4;
 
-    private static final int MOST_DAYS = 3;
+    private static final int MAX_DAYS = 3;
 
     private final HotWaterSystem system;
     private final Conductances conductances;
@@ -44,7 +44,7 @@ final class UnreducedSystem {
     private final Column column;
     private final BranchWater branch;
     private final List<ReliefPort> reliefs;
-    private final StreetPort street;
+    private final MainsPort mains;
     private final TapPort taps;
     private final Agenda agenda;
     private final int heatedLayer;
@@ -98,9 +98,9 @@ final class UnreducedSystem {
         reliefs = system.reliefValves().stream()
                 .map(valve -> new ReliefPort(valve, air, branch.column(valve.height(), air)))
                 .toList();
-        street = new StreetPort(system, branch.density(fill), conductances.supply());
+        mains = new MainsPort(system, branch.density(fill), conductances.supply());
         taps = new TapPort(water, system.coldAtStart(), fill);
-        agenda = new Agenda(system, MOST_DAYS);
+        agenda = new Agenda(system, MAX_DAYS);
         heatedLayer = (int) (system.heater().elements().get(0).height() * column.count());
         integrals = UPPER_LAYERS + 2 * (column.count() - 1);
         double t = system.start().waterTemperature().orElse(system.coldAtStart());
@@ -127,7 +127,7 @@ final class UnreducedSystem {
                 || t <= system.heater().setPoint() - system.heater().differential();
         List<Mode.Lift> closed = Collections.nCopies(reliefs.size(), Mode.Lift.CLOSED);
         boolean overworked = p > system.tank().workingPressure().absolute(air);
-        Mode.Street way = street.direct() ? Mode.Street.IN : Mode.Street.SHUT;
+        Mode.Mains way = mains.direct() ? Mode.Mains.IN : Mode.Mains.SHUT;
         Mode.Day day = new Mode.Day(0, -1, false, false);
         return new Mode(heating, way, true, 0, closed, branch.diaphragmAt(p, s), overworked, day);
     }
@@ -153,8 +153,8 @@ final class UnreducedSystem {
         return air;
     }
 
-    StreetPort street() {
-        return street;
+    MainsPort mains() {
+        return mains;
     }
 
     List<ReliefPort> reliefs() {
@@ -256,7 +256,7 @@ final class UnreducedSystem {
         public void rates(double time, double[] y, double[] rates) {
             double out = conductances.tank() * tankExcess(y, mode);
             double p = pressure(y, mode);
-            double in = street.flow(time, p, branch.density(p), mode);
+            double in = mains.flow(time, p, branch.density(p), mode);
             double leaked = ReliefPort.leaks(system.leaks(), p, air) * branch.density(p);
             double offTop = draw(branch.enthalpy(p), rates);
             double offBranch = leaked;

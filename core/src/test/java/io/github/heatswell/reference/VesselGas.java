@@ -1,6 +1,6 @@
 package io.github.heatswell.reference;
 
-import io.github.heatswell.plant.ExpansionVessel;
+import io.github.heatswell.system.ExpansionVessel;
 
 /**
  * The gas behind the diaphragm: a fixed mass of ideal diatomic gas, {@code p V_g = N T_g}, fixed by the precharge at room

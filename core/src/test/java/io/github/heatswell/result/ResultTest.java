@@ -6,12 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.plant.Heater;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.Shell;
-import io.github.heatswell.plant.Site;
-import io.github.heatswell.plant.Supply;
-import io.github.heatswell.plant.Tank;
+import io.github.heatswell.system.Heater;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Shell;
+import io.github.heatswell.system.Site;
+import io.github.heatswell.system.Supply;
+import io.github.heatswell.system.Tank;
 import io.github.heatswell.units.ConductanceUnit;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.PowerUnit;
@@ -311,8 +311,8 @@ class ResultTest {
     @Test
     void anOpeningAndNothingElseHasACause() {
         for (EventKind kind : EventKind.values()) {
-            boolean opens = kind == EventKind.RELIEF_OPENED || kind == EventKind.RELIEF_OPENED_FULLY;
-            Optional<OpeningCause> wrong = opens ? Optional.empty() : Optional.of(OpeningCause.BOTH);
+            boolean setPressure = kind == EventKind.RELIEF_OPENED || kind == EventKind.RELIEF_OPENED_FULLY;
+            Optional<OpeningCause> wrong = setPressure ? Optional.empty() : Optional.of(OpeningCause.BOTH);
             IllegalArgumentException refused =
                     assertThrows(IllegalArgumentException.class, () -> new Event(0, kind, "a", 5e5, 300, wrong));
             assertTrue(refused.getMessage().startsWith("cause: " + kind), refused.getMessage());

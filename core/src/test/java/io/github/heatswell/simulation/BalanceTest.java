@@ -14,9 +14,9 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.simulation.Modes.Diaphragm;
 import io.github.heatswell.simulation.Modes.PressureRule;
+import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.Pressure;
 import java.util.Arrays;
 import java.util.stream.Stream;
@@ -142,7 +142,7 @@ class BalanceTest {
         assertArrayEquals(first, again);
         now.balance.under(new Conditions(1e9, 5, 0, true, null));
         now.balance.evaluate(now.y, now.modes, again);
-        assertEquals(5, again[StateVector.STREET]);
+        assertEquals(5, again[StateVector.MAINS]);
     }
 
     @Test

@@ -5,13 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.ReducingValve;
-import io.github.heatswell.plant.ReliefValve;
-import io.github.heatswell.plant.Supply;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReducingValve;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.Pressure;
 import java.time.Duration;
@@ -75,7 +75,7 @@ class ChatterTest {
                                 .ratedFlow(20, FlowUnit.LITRE_PER_MINUTE)
                                 .build())
                         .build())
-                .addReliefValve(Systems.valve(ReliefValve.Character.SNAP))
+                .addReliefValve(Systems.valve(ReliefValve.LiftCharacteristic.SNAP))
                 .build();
         RunResult result = Simulation.of(house, Duration.ofDays(1)).run();
         Event last = result.events().get(result.events().size() - 1);

@@ -6,14 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.plant.ReducingValve;
-import io.github.heatswell.plant.ReliefValve;
-import io.github.heatswell.plant.ReliefValve.Character;
-import io.github.heatswell.plant.StreetPressure;
-import io.github.heatswell.plant.Supply;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Trace;
+import io.github.heatswell.system.MainsPressure;
+import io.github.heatswell.system.ReducingValve;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.ReliefValve.LiftCharacteristic;
+import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.RatioUnit;
 import io.github.heatswell.units.TemperatureUnit;
@@ -54,7 +54,7 @@ class DeviceCurvesTest {
         "SNAP, 6.65, 1",
         "SNAP, 9, 1"
     })
-    void openValveIsAnOrificeWithALift(Character character, double bar, double lift) {
+    void openValveIsAnOrificeWithALift(LiftCharacteristic character, double bar, double lift) {
         Valve valve = valve(Systems.valve(character));
         double expected = lift * FULL_FLOW * Math.sqrt(bar / 7.7);
         assertEquals(expected, valve.flow(atValve(bar), Valve.Lift.PRESSURE), 1e-15); // rounding
@@ -66,7 +66,7 @@ class DeviceCurvesTest {
     /** A solver's trial step beyond the reseat pressure meets the same line, not a kink. */
     @Test
     void modulatingLineGoesOnBelowReseat() {
-        Valve valve = valve(Systems.valve(Character.MODULATING));
+        Valve valve = valve(Systems.valve(LiftCharacteristic.MODULATING));
         assertEquals(
                 -0.1 * FULL_FLOW * Math.sqrt(5.39 / 7.7),
                 valve.flow(atValve(5.39), Valve.Lift.PRESSURE),
@@ -77,7 +77,7 @@ class DeviceCurvesTest {
     @ParameterizedTest
     @EnumSource(Valve.Lift.class)
     void nothingFlowsWithoutADifference(Valve.Lift lift) {
-        ReliefValve sound = Systems.valve(Character.SNAP);
+        ReliefValve sound = Systems.valve(LiftCharacteristic.SNAP);
         Valve stuck = valve(sound.toBuilder().stuckOpen(50, RatioUnit.PERCENT).build());
         for (double bar : new double[] {0, -0.5}) {
             assertEquals(0, valve(sound).flow(atValve(bar), lift));
@@ -90,7 +90,7 @@ class DeviceCurvesTest {
     @ParameterizedTest
     @CsvSource({"3, 0", "4, 0", "5.5, 0.5", "7, 1"})
     void leakingSeatFollowsALine(double bar, double share) {
-        Valve valve = valve(Systems.valve(Character.SNAP).toBuilder()
+        Valve valve = valve(Systems.valve(LiftCharacteristic.SNAP).toBuilder()
                 .leakingSeat(Pressure.gauge(4, BAR), 0.3, LITRE_PER_MINUTE)
                 .build());
         double pressure = atValve(bar);
@@ -106,12 +106,12 @@ class DeviceCurvesTest {
         RunResult result = Simulation.of(
                         Systems.lodge()
                                 .supply(Supply.builder()
-                                        .street(StreetPressure.daily(
+                                        .mains(MainsPressure.daily(
                                                 Map.of(0.0, Pressure.gauge(2, BAR), 43_200.0, Pressure.gauge(5, BAR))))
                                         .water(10, TemperatureUnit.CELSIUS)
                                         .arrangement(Supply.Arrangement.DIRECT)
                                         .build())
-                                .addReliefValve(Systems.valve(Character.SNAP).toBuilder()
+                                .addReliefValve(Systems.valve(LiftCharacteristic.SNAP).toBuilder()
                                         .leakingSeat(Pressure.gauge(4, BAR), 0.3, LITRE_PER_MINUTE)
                                         .build())
                                 .build(),
@@ -130,7 +130,7 @@ class DeviceCurvesTest {
     @ParameterizedTest
     @EnumSource(Valve.Lift.class)
     void stuckValveKeepsItsLift(Valve.Lift lift) {
-        Valve valve = valve(Systems.valve(Character.MODULATING).toBuilder()
+        Valve valve = valve(Systems.valve(LiftCharacteristic.MODULATING).toBuilder()
                 .stuckOpen(20, RatioUnit.PERCENT)
                 .build());
         assertEquals(0.2 * FULL_FLOW * Math.sqrt(3 / 7.7), valve.flow(atValve(3), lift), 1e-15); // rounding
@@ -147,7 +147,7 @@ class DeviceCurvesTest {
         "SNAP, PRESSURE, 6.65",
         "SNAP, TEMPERATURE, 3"
     })
-    void slopeOfAValveIsThatOfItsCurve(Character character, Valve.Lift lift, double bar) {
+    void slopeOfAValveIsThatOfItsCurve(LiftCharacteristic character, Valve.Lift lift, double bar) {
         Valve valve = valve(Systems.valve(character));
         double expected = quotient(p -> valve.flow(p, lift), atValve(bar));
         assertEquals(expected, valve.flowSlope(atValve(bar), lift), 1e-6 * Math.abs(expected)); // quotient
@@ -155,19 +155,19 @@ class DeviceCurvesTest {
 
     @Test
     void slopeOfAStuckValveIsThatOfAnOrifice() {
-        Valve valve = valve(Systems.valve(Character.MODULATING).toBuilder()
+        Valve valve = valve(Systems.valve(LiftCharacteristic.MODULATING).toBuilder()
                 .stuckOpen(20, RatioUnit.PERCENT)
                 .build());
         double expected = quotient(p -> valve.flow(p, Valve.Lift.PRESSURE), atValve(6));
         assertEquals(expected, valve.flowSlope(atValve(6), Valve.Lift.PRESSURE), 1e-6 * expected); // quotient
     }
 
-    private static Feed feed(Supply.Arrangement arrangement) {
-        return new Feed(Systems.supply(arrangement, Pressure.gauge(4, BAR), 10), AIR);
+    private static SupplyBoundary feed(Supply.Arrangement arrangement) {
+        return new SupplyBoundary(Systems.supply(arrangement, Pressure.gauge(4, BAR), 10), AIR);
     }
 
     /** Locks up at 3.2 bar, gives 2.5 bar at 20 L/min, and lets water back above 0.3 bar more than the street. */
-    private static Feed reducing(boolean bypass) {
+    private static SupplyBoundary reducing(boolean bypass) {
         ReducingValve.Builder valve = ReducingValve.builder()
                 .set(Pressure.gauge(3, BAR))
                 .lockUpRise(0.2, BAR)
@@ -176,7 +176,7 @@ class DeviceCurvesTest {
         if (bypass) {
             valve.bypassOpens(0.3, BAR);
         }
-        return new Feed(
+        return new SupplyBoundary(
                 Systems.supply(Supply.Arrangement.CHECK_VALVE, Pressure.gauge(4, BAR), 10).toBuilder()
                         .arrangement(Supply.Arrangement.REDUCING_VALVE)
                         .reducingValve(valve.build())
@@ -187,11 +187,11 @@ class DeviceCurvesTest {
     /** A reducing valve stands at its lock-up pressure, but gives no more than the street has. */
     @ParameterizedTest
     @CsvSource({"6, 3.2, false", "3.2, 3.2, true", "2, 2, true"})
-    void reducingValveStandsAtTheLower(double streetBar, double standingBar, boolean follows) {
-        Feed feed = reducing(false);
-        assertEquals(AIR + standingBar * 1e5, feed.standing(AIR + streetBar * 1e5), 1e-9); // rounding
+    void reducingValveStandsAtTheLower(double mainsBar, double standingBar, boolean follows) {
+        SupplyBoundary feed = reducing(false);
+        assertEquals(AIR + standingBar * 1e5, feed.standing(AIR + mainsBar * 1e5), 1e-9); // rounding
         // a hair beside the limit, for rounding of the lock-up pressure
-        assertEquals(follows, feed.followsStreet(AIR + streetBar * 1e5 - 1e-6));
+        assertEquals(follows, feed.followsMains(AIR + mainsBar * 1e5 - 1e-6));
     }
 
     /** At the rated flow the outlet is the droop below the set pressure: 0.7 bar below lock-up at 20 L/min. */
@@ -204,14 +204,14 @@ class DeviceCurvesTest {
     /** Only an open feed and a bypass let water back, the bypass from its own difference on. */
     @Test
     void onlySomeFeedsTakeWaterBack() {
-        double street = AIR + 4e5;
-        Feed direct = feed(Supply.Arrangement.DIRECT);
-        assertEquals(-direct.filling(street - 1e4, street), direct.filling(street + 1e4, street), 1e-15); // rounding
-        assertTrue(direct.filling(street - 1e4, street) > 0);
-        assertEquals(0, feed(Supply.Arrangement.CHECK_VALVE).filling(street + 1e5, street));
-        assertEquals(0, reducing(false).filling(street + 1e5, street));
-        assertEquals(0, reducing(true).filling(street + 0.29e5, street));
-        assertEquals(-10e-3 / 60, reducing(true).filling(street + 0.65e5, street), 1e-12); // rounding
+        double mains = AIR + 4e5;
+        SupplyBoundary direct = feed(Supply.Arrangement.DIRECT);
+        assertEquals(-direct.filling(mains - 1e4, mains), direct.filling(mains + 1e4, mains), 1e-15); // rounding
+        assertTrue(direct.filling(mains - 1e4, mains) > 0);
+        assertEquals(0, feed(Supply.Arrangement.CHECK_VALVE).filling(mains + 1e5, mains));
+        assertEquals(0, reducing(false).filling(mains + 1e5, mains));
+        assertEquals(0, reducing(true).filling(mains + 0.29e5, mains));
+        assertEquals(-10e-3 / 60, reducing(true).filling(mains + 0.65e5, mains), 1e-12); // rounding
         assertTrue(reducing(true).bypass);
         assertFalse(reducing(false).bypass);
     }
@@ -219,20 +219,20 @@ class DeviceCurvesTest {
     @ParameterizedTest
     @CsvSource({"1, true", "2.9, true", "3.5, false", "4.2, false", "4.4, true", "6, true"})
     void slopeOfAFeedIsThatOfItsFlow(double bar, boolean flows) {
-        Feed feed = reducing(true);
-        double street = AIR + 4e5;
-        double expected = -quotient(p -> feed.filling(p, street), AIR + bar * 1e5);
-        assertEquals(expected, feed.fillingSlope(AIR + bar * 1e5, street), 1e-6 * Math.abs(expected)); // quotient
+        SupplyBoundary feed = reducing(true);
+        double mains = AIR + 4e5;
+        double expected = -quotient(p -> feed.filling(p, mains), AIR + bar * 1e5);
+        assertEquals(expected, feed.fillingSlope(AIR + bar * 1e5, mains), 1e-6 * Math.abs(expected)); // quotient
         assertEquals(flows, expected > 0);
-        Feed direct = feed(Supply.Arrangement.DIRECT);
-        double slope = -quotient(p -> direct.filling(p, street), AIR + bar * 1e5);
-        assertEquals(slope, direct.fillingSlope(AIR + bar * 1e5, street), 1e-6 * slope); // quotient
+        SupplyBoundary direct = feed(Supply.Arrangement.DIRECT);
+        double slope = -quotient(p -> direct.filling(p, mains), AIR + bar * 1e5);
+        assertEquals(slope, direct.fillingSlope(AIR + bar * 1e5, mains), 1e-6 * slope); // quotient
     }
 
     /** The stated flow at one bar, with the square root at other differences, and either way. */
     @Test
     void leakingFeedSeatPassesEitherWay() {
-        Feed feed = new Feed(
+        SupplyBoundary feed = new SupplyBoundary(
                 Systems.supply(Supply.Arrangement.CHECK_VALVE, Pressure.gauge(4, BAR), 10).toBuilder()
                         .seatLeakage(0.2, LITRE_PER_MINUTE)
                         .build(),

@@ -1,14 +1,14 @@
 package io.github.heatswell.simulation;
 
-import io.github.heatswell.draw.Draw;
-import io.github.heatswell.draw.DrawProfile;
-import io.github.heatswell.plant.Element;
-import io.github.heatswell.plant.Heater;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.Leak;
-import io.github.heatswell.plant.ReliefValve;
-import io.github.heatswell.plant.Supply;
-import io.github.heatswell.plant.TrappedAir;
+import io.github.heatswell.system.Draw;
+import io.github.heatswell.system.DrawProfile;
+import io.github.heatswell.system.Element;
+import io.github.heatswell.system.Heater;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Leak;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.Supply;
+import io.github.heatswell.system.TrappedAir;
 import io.github.heatswell.units.ConductanceUnit;
 import io.github.heatswell.units.EnergyUnit;
 import io.github.heatswell.units.FlowUnit;

@@ -6,11 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.sun.management.ThreadMXBean;
-import io.github.heatswell.draw.StandardProfiles;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.result.Numerics;
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.StandardProfiles;
 import io.github.heatswell.units.Pressure;
 import java.lang.management.ManagementFactory;
 import java.time.Duration;
@@ -26,7 +26,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  */
 class EffortTest {
 
-    private static final ReliefValve MODULATING = Systems.valve(ReliefValve.Character.MODULATING);
+    private static final ReliefValve MODULATING = Systems.valve(ReliefValve.LiftCharacteristic.MODULATING);
 
     private static HotWaterSystem.Builder withVessel() {
         return Systems.lodge().addReliefValve(MODULATING).vessel(Systems.vessel(12, Pressure.gauge(4.2, BAR), 60));
@@ -40,7 +40,7 @@ class EffortTest {
 
     static Stream<Arguments> days() {
         HotWaterSystem snapping = Systems.lodge()
-                .addReliefValve(Systems.valve(ReliefValve.Character.SNAP))
+                .addReliefValve(Systems.valve(ReliefValve.LiftCharacteristic.SNAP))
                 .build();
         return Stream.of(
                 Arguments.of("vessel", withVessel().build(), 5, 20, 146),

@@ -10,8 +10,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.simulation.Modes.PressureRule;
+import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.RatioUnit;
 import io.github.heatswell.water.GibbsPolynomialWater;
@@ -184,7 +184,7 @@ class EquilibriumTest {
         Moment now = new Moment(behindReducingValve(), 3.8, 50)
                 .with(PressureRule.HELD)
                 .under(0, 0, true, tap(4));
-        now.y[StateVector.PRESSURE] = now.plant.feed.standing(now.y[StateVector.STREET]);
+        now.y[StateVector.PRESSURE] = now.plant.feed.standing(now.y[StateVector.MAINS]);
         double flow = now.rates(now.y)[StateVector.LET_IN]
                 / GibbsPolynomialWater.instance().density(COLD, 4.8e5);
         assertFalse(now.balance.droops(now.y), "it stands where nothing flows");
@@ -206,7 +206,7 @@ class EquilibriumTest {
                 .addReliefValve(
                         onBranch().toBuilder().stuckOpen(60, RatioUnit.PERCENT).build());
         Moment now = new Moment(house, 3, 50).open(0).with(PressureRule.HELD);
-        double standing = now.plant.feed.standing(now.y[StateVector.STREET]);
+        double standing = now.plant.feed.standing(now.y[StateVector.MAINS]);
         double meets = root(now::pressureRate, now.plant.atmosphere + 1e5, standing - 100);
         assertTrue(standing - meets > 1e4, "the droop shows");
         double slope = (now.pressureRate(meets + 10) - now.pressureRate(meets - 10)) / 20;
@@ -215,19 +215,19 @@ class EquilibriumTest {
         assertEquals(standing - meets, now.balance.droopOfFlow(), 0.02 * (standing - meets));
 
         double falling = -50;
-        now.y[StateVector.STREET] = now.plant.atmosphere + 3.2e5;
+        now.y[StateVector.MAINS] = now.plant.atmosphere + 3.2e5;
         now.under(falling, 0, true, null);
         double before = meets(now);
         double there = now.pressureRate(before);
-        now.y[StateVector.STREET] += 10 * falling;
+        now.y[StateVector.MAINS] += 10 * falling;
         assertEquals((meets(now) - before) / 10, there, 0.03 * Math.abs(there));
     }
 
     /** Where the pressure meets the feed with the street standing still. */
     private static double meets(Moment now) {
-        double rate = now.conditions.streetRate();
+        double rate = now.conditions.mainsRate();
         now.under(0, 0, true, null);
-        double found = root(now::pressureRate, now.plant.atmosphere + 1e5, now.y[StateVector.STREET] - 100);
+        double found = root(now::pressureRate, now.plant.atmosphere + 1e5, now.y[StateVector.MAINS] - 100);
         now.under(rate, 0, true, null);
         return found;
     }

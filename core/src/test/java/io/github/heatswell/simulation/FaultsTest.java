@@ -4,19 +4,19 @@ import static io.github.heatswell.units.PressureUnit.BAR;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.plant.ExpansionVessel;
-import io.github.heatswell.plant.Heater;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.Outage;
-import io.github.heatswell.plant.ReliefValve;
-import io.github.heatswell.plant.Supply;
-import io.github.heatswell.plant.TrappedAir;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.ReliefTotal;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Trace;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.Heater;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Outage;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.Supply;
+import io.github.heatswell.system.TrappedAir;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.PowerUnit;
@@ -38,21 +38,21 @@ class FaultsTest {
     private static ReliefValve.Builder expansionValve() {
         return ReliefValve.builder()
                 .name("expansion valve")
-                .opens(Pressure.gauge(7, BAR))
-                .fullLift(Pressure.gauge(7.7, BAR))
-                .reseats(Pressure.gauge(5.6, BAR))
+                .setPressure(Pressure.gauge(7, BAR))
+                .fullLiftPressure(Pressure.gauge(7.7, BAR))
+                .reseatPressure(Pressure.gauge(5.6, BAR))
                 .fullFlow(20, FlowUnit.LITRE_PER_MINUTE)
-                .character(ReliefValve.Character.MODULATING);
+                .liftCharacteristic(ReliefValve.LiftCharacteristic.MODULATING);
     }
 
     private static ReliefValve.Builder temperatureAndPressure() {
         return ReliefValve.builder()
                 .name("T&P valve")
-                .opens(Pressure.gauge(10, BAR))
-                .fullLift(Pressure.gauge(11, BAR))
-                .reseats(Pressure.gauge(8.5, BAR))
+                .setPressure(Pressure.gauge(10, BAR))
+                .fullLiftPressure(Pressure.gauge(11, BAR))
+                .reseatPressure(Pressure.gauge(8.5, BAR))
                 .fullFlow(30, FlowUnit.LITRE_PER_MINUTE)
-                .character(ReliefValve.Character.MODULATING)
+                .liftCharacteristic(ReliefValve.LiftCharacteristic.MODULATING)
                 .location(ReliefValve.Location.TANK_TOP)
                 .opensAt(99, TemperatureUnit.CELSIUS)
                 .reseatsAt(88, TemperatureUnit.CELSIUS);
@@ -119,7 +119,7 @@ class FaultsTest {
     @ValueSource(doubles = {0, 1, 4})
     void anOpenValveHigherUpMeetsTheAirFirst(double metres) {
         HotWaterSystem house = Systems.lodge()
-                .supply(FeedTest.supply(Supply.Arrangement.CHECK_VALVE, 4.2)
+                .supply(SupplyBoundaryTest.supply(Supply.Arrangement.CHECK_VALVE, 4.2)
                         .addOutage(new Outage(1_800, 36_000))
                         .build())
                 .heater(runaway()

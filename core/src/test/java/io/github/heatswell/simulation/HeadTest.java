@@ -3,13 +3,13 @@ package io.github.heatswell.simulation;
 import static io.github.heatswell.units.PressureUnit.BAR;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.ReliefValve;
-import io.github.heatswell.plant.Supply;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.sizing.SizingTarget;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Pressure;
@@ -27,11 +27,11 @@ class HeadTest {
     private static HotWaterSystem house(double metres, double celsius) {
         ReliefValve valve = ReliefValve.builder()
                 .name("valve")
-                .opens(Pressure.gauge(7, BAR))
-                .fullLift(Pressure.gauge(7.7, BAR))
-                .reseats(Pressure.gauge(6, BAR))
+                .setPressure(Pressure.gauge(7, BAR))
+                .fullLiftPressure(Pressure.gauge(7.7, BAR))
+                .reseatPressure(Pressure.gauge(6, BAR))
                 .fullFlow(20, FlowUnit.LITRE_PER_MINUTE)
-                .character(ReliefValve.Character.MODULATING)
+                .liftCharacteristic(ReliefValve.LiftCharacteristic.MODULATING)
                 .height(metres, LengthUnit.METRE)
                 .build();
         return Systems.lodge()
@@ -60,10 +60,10 @@ class HeadTest {
         ReliefValve valve = house.reliefValves().get(0);
         RunResult run = Simulation.of(house, Duration.ofHours(4)).run();
         Event opened = run.first(EventKind.RELIEF_OPENED).orElseThrow();
-        double foretold = house.atDrainCock(valve.opens(), metres).absolute(air);
+        double foretold = house.atDrainCock(valve.setPressure(), metres).absolute(air);
         assertEquals(foretold, opened.pressureAbsolute(), SAME);
         assertEquals(7e5, run.gauge(opened.pressureAbsolute()) - house.head(metres), SAME);
-        double reseats = SizingTarget.builder(house)
+        double reseatPressure = SizingTarget.builder(house)
                 .vesselRating(Pressure.gauge(20, BAR))
                 .reliefMargin(0, RatioUnit.PERCENT)
                 .build()
@@ -73,6 +73,6 @@ class HeadTest {
                 .findFirst()
                 .orElseThrow()
                 .absolute();
-        assertEquals(house.atDrainCock(valve.reseats(), metres).absolute(air), reseats, SAME);
+        assertEquals(house.atDrainCock(valve.reseatPressure(), metres).absolute(air), reseatPressure, SAME);
     }
 }

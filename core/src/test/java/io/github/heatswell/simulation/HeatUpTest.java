@@ -3,12 +3,12 @@ package io.github.heatswell.simulation;
 import static io.github.heatswell.simulation.Systems.celsius;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.Shell;
-import io.github.heatswell.plant.Start;
-import io.github.heatswell.plant.Supply;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Shell;
+import io.github.heatswell.system.Start;
+import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.TemperatureUnit;
@@ -82,8 +82,8 @@ class HeatUpTest {
     @Test
     void tradeRuleForRecovery() {
         HotWaterSystem system = Systems.textbook(151.41647136, 15.5555556, 4.5, 65.5555556)
-                .heater(io.github.heatswell.plant.Heater.builder()
-                        .energy(io.github.heatswell.plant.Heater.Energy.GAS)
+                .heater(io.github.heatswell.system.Heater.builder()
+                        .energy(io.github.heatswell.system.Heater.Energy.GAS)
                         .input(40_000, io.github.heatswell.units.PowerUnit.BTU_PER_HOUR)
                         .recoveryEfficiency(0.76, io.github.heatswell.units.RatioUnit.ONE)
                         .setPoint(150, TemperatureUnit.FAHRENHEIT)

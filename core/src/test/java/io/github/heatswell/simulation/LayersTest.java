@@ -5,19 +5,19 @@ import static io.github.heatswell.units.PressureUnit.BAR;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.draw.Draw;
-import io.github.heatswell.draw.DrawProfile;
-import io.github.heatswell.draw.StandardProfiles;
-import io.github.heatswell.plant.Element;
-import io.github.heatswell.plant.Heater;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.Shell;
-import io.github.heatswell.plant.Start;
-import io.github.heatswell.plant.Tank;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.system.Draw;
+import io.github.heatswell.system.DrawProfile;
+import io.github.heatswell.system.Element;
+import io.github.heatswell.system.Heater;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Shell;
+import io.github.heatswell.system.StandardProfiles;
+import io.github.heatswell.system.Start;
+import io.github.heatswell.system.Tank;
 import io.github.heatswell.units.ConductanceUnit;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
@@ -144,7 +144,7 @@ class LayersTest {
     private static double relieved(int layers) {
         HotWaterSystem system = Systems.lodge()
                 .tank(tank(190, layers, 1.8, Systems.steel(450, 2.2)))
-                .addReliefValve(Systems.valve(io.github.heatswell.plant.ReliefValve.Character.MODULATING))
+                .addReliefValve(Systems.valve(io.github.heatswell.system.ReliefValve.LiftCharacteristic.MODULATING))
                 .draws(StandardProfiles.load().find("eu-m").orElseThrow())
                 .build();
         RunResult result = Simulation.of(system, Duration.ofDays(1)).run();
@@ -192,7 +192,7 @@ class LayersTest {
         HotWaterSystem american = Systems.lodge()
                 .tank(tank(190, 20, 1.0, Systems.steel(450, 2.2)))
                 .heater(heater)
-                .supply(FeedTest.supply(io.github.heatswell.plant.Supply.Arrangement.CHECK_VALVE, 4.2)
+                .supply(SupplyBoundaryTest.supply(io.github.heatswell.system.Supply.Arrangement.CHECK_VALVE, 4.2)
                         .water(58, TemperatureUnit.FAHRENHEIT)
                         .build())
                 .vessel(Systems.vessel(18, Pressure.gauge(4.2, BAR), 60))

@@ -3,17 +3,17 @@ package io.github.heatswell.simulation;
 import static io.github.heatswell.units.PressureUnit.BAR;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import io.github.heatswell.draw.Draw;
-import io.github.heatswell.plant.Element;
-import io.github.heatswell.plant.Heater;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.Leak;
-import io.github.heatswell.plant.ReliefValve;
-import io.github.heatswell.plant.Supply;
-import io.github.heatswell.plant.Tank;
-import io.github.heatswell.plant.TrappedAir;
 import io.github.heatswell.simulation.Modes.Diaphragm;
 import io.github.heatswell.simulation.Modes.PressureRule;
+import io.github.heatswell.system.Draw;
+import io.github.heatswell.system.Element;
+import io.github.heatswell.system.Heater;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Leak;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.Supply;
+import io.github.heatswell.system.Tank;
+import io.github.heatswell.system.TrappedAir;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.PowerUnit;
@@ -26,7 +26,7 @@ import io.github.heatswell.water.GibbsPolynomialWater;
 
 /** A system at a moment, with its modes and what the world outside imposes. */
 final class Moment {
-    final Plant plant;
+    final CompiledSystem plant;
     final StateVector vector;
     final Balance balance;
     final double[] y;
@@ -36,13 +36,13 @@ final class Moment {
     /** From the bottom of the tank upwards, as many layers as the tank has. */
     Moment(HotWaterSystem.Builder house, double gaugeBar, double... celsius) {
         HotWaterSystem built = house.build();
-        plant = new Plant(built);
+        plant = new CompiledSystem(built);
         vector = new StateVector(plant);
         balance = new Balance(plant, vector, GibbsPolynomialWater.instance());
         y = new double[vector.length];
         y[StateVector.PRESSURE] = plant.atmosphere + BAR.toSi(gaugeBar);
         y[StateVector.GAS] = plant.roomTemperature + 6;
-        y[StateVector.STREET] = built.supply().street().absolute(0, plant.atmosphere);
+        y[StateVector.MAINS] = built.supply().mains().absolute(0, plant.atmosphere);
         y[StateVector.COLD] = plant.coldTemperature;
         for (int i = 0; i < celsius.length; i++) {
             y[vector.lowest + i] = Systems.celsius(celsius[i]);
@@ -76,8 +76,8 @@ final class Moment {
         return this;
     }
 
-    Moment under(double streetRate, double coldRate, boolean supplyOpen, Draw draw) {
-        conditions = new Conditions(1e9, streetRate, coldRate, supplyOpen, draw);
+    Moment under(double mainsRate, double coldRate, boolean supplyOpen, Draw draw) {
+        conditions = new Conditions(1e9, mainsRate, coldRate, supplyOpen, draw);
         return this;
     }
 
@@ -122,13 +122,13 @@ final class Moment {
     }
 
     static ReliefValve onTop() {
-        return Systems.valve("top valve", ReliefValve.Character.MODULATING, 6.8, 7.4, 5.6).toBuilder()
+        return Systems.valve("top valve", ReliefValve.LiftCharacteristic.MODULATING, 6.8, 7.4, 5.6).toBuilder()
                 .location(ReliefValve.Location.TANK_TOP)
                 .build();
     }
 
     static ReliefValve onBranch() {
-        return Systems.valve(ReliefValve.Character.MODULATING);
+        return Systems.valve(ReliefValve.LiftCharacteristic.MODULATING);
     }
 
     static HotWaterSystem.Builder withVessel() {
@@ -137,8 +137,10 @@ final class Moment {
 
     static HotWaterSystem.Builder behindReducingValve() {
         return Systems.lodge()
-                .supply(FeedTest.supply(Supply.Arrangement.REDUCING_VALVE, 5)
-                        .reducingValve(FeedTest.reducing().bypassOpens(0.1, BAR).build())
+                .supply(SupplyBoundaryTest.supply(Supply.Arrangement.REDUCING_VALVE, 5)
+                        .reducingValve(SupplyBoundaryTest.reducing()
+                                .bypassOpens(0.1, BAR)
+                                .build())
                         .build());
     }
 

@@ -4,17 +4,17 @@ import static io.github.heatswell.units.PressureUnit.BAR;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.finding.Findings;
-import io.github.heatswell.plant.Heater;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.ReliefValve;
-import io.github.heatswell.plant.Start;
-import io.github.heatswell.plant.Supply;
+import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.OpeningCause;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.system.Heater;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.Start;
+import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.PowerUnit;
@@ -38,11 +38,11 @@ class OpeningCauseTest {
     private static ReliefValve.Builder valve() {
         return ReliefValve.builder()
                 .name("T&P valve")
-                .opens(Pressure.gauge(10, BAR))
-                .fullLift(Pressure.gauge(11, BAR))
-                .reseats(Pressure.gauge(8.5, BAR))
+                .setPressure(Pressure.gauge(10, BAR))
+                .fullLiftPressure(Pressure.gauge(11, BAR))
+                .reseatPressure(Pressure.gauge(8.5, BAR))
                 .fullFlow(30, FlowUnit.LITRE_PER_MINUTE)
-                .character(ReliefValve.Character.MODULATING)
+                .liftCharacteristic(ReliefValve.LiftCharacteristic.MODULATING)
                 .location(ReliefValve.Location.TANK_TOP)
                 .opensAt(99, TemperatureUnit.CELSIUS)
                 .reseatsAt(88, TemperatureUnit.CELSIUS);
@@ -97,9 +97,9 @@ class OpeningCauseTest {
                 Systems.lodge()
                         .supply(Systems.supply(Supply.Arrangement.CHECK_VALVE, Pressure.gauge(6, BAR), 30))
                         .addReliefValve(valve().height(metres, LengthUnit.METRE)
-                                .opens(Pressure.gauge(6.5, BAR))
-                                .fullLift(Pressure.gauge(7, BAR))
-                                .reseats(Pressure.gauge(6, BAR))
+                                .setPressure(Pressure.gauge(6.5, BAR))
+                                .fullLiftPressure(Pressure.gauge(7, BAR))
+                                .reseatPressure(Pressure.gauge(6, BAR))
                                 .build())
                         .build(),
                 4);

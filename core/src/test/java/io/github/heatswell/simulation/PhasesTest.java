@@ -4,15 +4,15 @@ import static io.github.heatswell.units.PressureUnit.BAR;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.Outage;
-import io.github.heatswell.plant.ReliefValve;
-import io.github.heatswell.plant.Supply;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.Interval;
 import io.github.heatswell.result.Phase;
 import io.github.heatswell.result.Regime;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Outage;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.TemperatureUnit;
 import java.time.Duration;
@@ -46,7 +46,7 @@ class PhasesTest {
                         .water(9, TemperatureUnit.CELSIUS)
                         .addOutage(new Outage(6 * 3600, 8 * 3600))
                         .build())
-                .addReliefValve(Systems.valve(ReliefValve.Character.MODULATING)));
+                .addReliefValve(Systems.valve(ReliefValve.LiftCharacteristic.MODULATING)));
         assertAgreesWithTheTrace(run, run.summary().intervals(Phase.SUPPLY_FEEDING));
         assertEquals(
                 List.of(new Interval(6 * 3600, 8 * 3600, "")), run.summary().intervals(Phase.SUPPLY_SHUT_OFF));

@@ -2,24 +2,24 @@ package io.github.heatswell.simulation;
 
 import static io.github.heatswell.units.PressureUnit.BAR;
 
-import io.github.heatswell.draw.Draw;
-import io.github.heatswell.draw.DrawProfile;
-import io.github.heatswell.draw.StandardProfiles;
-import io.github.heatswell.plant.Element;
-import io.github.heatswell.plant.ExpansionVessel;
-import io.github.heatswell.plant.Heater;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.InvalidDescriptionException;
-import io.github.heatswell.plant.Leak;
-import io.github.heatswell.plant.Outage;
-import io.github.heatswell.plant.ReducingValve;
-import io.github.heatswell.plant.ReliefValve;
-import io.github.heatswell.plant.Start;
-import io.github.heatswell.plant.StreetPressure;
-import io.github.heatswell.plant.Supply;
-import io.github.heatswell.plant.SupplyTemperature;
-import io.github.heatswell.plant.Tank;
-import io.github.heatswell.plant.TrappedAir;
+import io.github.heatswell.system.Draw;
+import io.github.heatswell.system.DrawProfile;
+import io.github.heatswell.system.Element;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.Heater;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.InvalidDescriptionException;
+import io.github.heatswell.system.Leak;
+import io.github.heatswell.system.MainsPressure;
+import io.github.heatswell.system.Outage;
+import io.github.heatswell.system.ReducingValve;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.StandardProfiles;
+import io.github.heatswell.system.Start;
+import io.github.heatswell.system.Supply;
+import io.github.heatswell.system.SupplyTemperature;
+import io.github.heatswell.system.Tank;
+import io.github.heatswell.system.TrappedAir;
 import io.github.heatswell.units.ConductanceUnit;
 import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.EnergyUnit;
@@ -131,13 +131,13 @@ public final class RandomHouses {
     }
 
     private Supply supply() {
-        double street = between(1.5, 9);
+        double mains = between(1.5, 9);
         Supply.Builder supply = Supply.builder()
-                .street(
+                .mains(
                         chance(0.6)
-                                ? StreetPressure.constant(Pressure.gauge(street, BAR))
-                                : StreetPressure.daily(Map.of(
-                                        between(0, 40_000), Pressure.gauge(street, BAR),
+                                ? MainsPressure.constant(Pressure.gauge(mains, BAR))
+                                : MainsPressure.daily(Map.of(
+                                        between(0, 40_000), Pressure.gauge(mains, BAR),
                                         between(40_001, 86_000), Pressure.gauge(between(1.5, 9), BAR))))
                 .water(
                         chance(0.5)
@@ -214,14 +214,15 @@ public final class RandomHouses {
     }
 
     private ReliefValve valve(String name) {
-        double opens = between(3, 12);
+        double setPressure = between(3, 12);
         ReliefValve.Builder valve = ReliefValve.builder()
                 .name(name)
-                .opens(Pressure.gauge(opens, BAR))
-                .fullLift(Pressure.gauge(opens * between(1, 1.2), BAR))
-                .reseats(Pressure.gauge(opens * between(0.7, 0.99), BAR))
+                .setPressure(Pressure.gauge(setPressure, BAR))
+                .fullLiftPressure(Pressure.gauge(setPressure * between(1, 1.2), BAR))
+                .reseatPressure(Pressure.gauge(setPressure * between(0.7, 0.99), BAR))
                 .fullFlow(Math.exp(between(Math.log(0.5), Math.log(200))), FlowUnit.LITRE_PER_MINUTE)
-                .character(chance(0.3) ? ReliefValve.Character.SNAP : ReliefValve.Character.MODULATING)
+                .liftCharacteristic(
+                        chance(0.3) ? ReliefValve.LiftCharacteristic.SNAP : ReliefValve.LiftCharacteristic.MODULATING)
                 .height(between(-1, 3), LengthUnit.METRE);
         if (chance(0.5)) {
             valve.location(ReliefValve.Location.TANK_TOP);
@@ -235,7 +236,9 @@ public final class RandomHouses {
             valve.stuckOpen(between(0.1, 20), RatioUnit.PERCENT);
         } else if (fault < 0.2) {
             valve.leakingSeat(
-                    Pressure.gauge(opens * between(0.2, 0.9), BAR), between(1, 100), FlowUnit.MILLILITRE_PER_MINUTE);
+                    Pressure.gauge(setPressure * between(0.2, 0.9), BAR),
+                    between(1, 100),
+                    FlowUnit.MILLILITRE_PER_MINUTE);
         } else if (fault < 0.25) {
             valve.blocked();
         }

@@ -4,11 +4,11 @@ import static io.github.heatswell.units.PressureUnit.BAR;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.plant.ExpansionVessel;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.TimeGrid;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.VolumeUnit;
@@ -132,11 +132,11 @@ class RandomPropertiesTest {
                 .withoutReliefValves()
                 .addReliefValve(ReliefValve.builder()
                         .name("valve")
-                        .opens(Pressure.gauge(0.95 * working, BAR))
-                        .fullLift(Pressure.gauge(1.05 * working, BAR))
-                        .reseats(Pressure.gauge(0.9 * working, BAR))
+                        .setPressure(Pressure.gauge(0.95 * working, BAR))
+                        .fullLiftPressure(Pressure.gauge(1.05 * working, BAR))
+                        .reseatPressure(Pressure.gauge(0.9 * working, BAR))
                         .fullFlow(litresPerMinute, FlowUnit.LITRE_PER_MINUTE)
-                        .character(ReliefValve.Character.MODULATING)
+                        .liftCharacteristic(ReliefValve.LiftCharacteristic.MODULATING)
                         .build())
                 .build();
     }

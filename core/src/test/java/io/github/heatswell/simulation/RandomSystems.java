@@ -2,14 +2,14 @@ package io.github.heatswell.simulation;
 
 import static io.github.heatswell.units.PressureUnit.BAR;
 
-import io.github.heatswell.plant.ExpansionVessel;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.Material;
-import io.github.heatswell.plant.PipeRun;
-import io.github.heatswell.plant.ReliefValve;
-import io.github.heatswell.plant.Shell;
-import io.github.heatswell.plant.Start;
-import io.github.heatswell.plant.Supply;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Material;
+import io.github.heatswell.system.PipeRun;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.Shell;
+import io.github.heatswell.system.Start;
+import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
@@ -81,14 +81,15 @@ final class RandomSystems {
     }
 
     private ReliefValve valve(String name) {
-        double opens = between(2, 12);
+        double setPressure = between(2, 12);
         return ReliefValve.builder()
                 .name(name)
-                .opens(Pressure.gauge(opens, BAR))
-                .fullLift(Pressure.gauge(opens * between(1, 1.2), BAR))
-                .reseats(Pressure.gauge(opens * between(0.7, 0.99), BAR))
+                .setPressure(Pressure.gauge(setPressure, BAR))
+                .fullLiftPressure(Pressure.gauge(setPressure * between(1, 1.2), BAR))
+                .reseatPressure(Pressure.gauge(setPressure * between(0.7, 0.99), BAR))
                 .fullFlow(Math.exp(between(Math.log(0.3), Math.log(300))), FlowUnit.LITRE_PER_MINUTE)
-                .character(chance(0.3) ? ReliefValve.Character.SNAP : ReliefValve.Character.MODULATING)
+                .liftCharacteristic(
+                        chance(0.3) ? ReliefValve.LiftCharacteristic.SNAP : ReliefValve.LiftCharacteristic.MODULATING)
                 .build();
     }
 

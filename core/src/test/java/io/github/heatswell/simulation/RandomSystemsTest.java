@@ -3,8 +3,6 @@ package io.github.heatswell.simulation;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.Supply;
 import io.github.heatswell.result.Audit;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
@@ -12,6 +10,8 @@ import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.Regime;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Trace;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Supply;
 import java.time.Duration;
 import java.util.HashMap;
 import java.util.List;

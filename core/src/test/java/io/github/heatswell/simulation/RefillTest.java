@@ -4,19 +4,19 @@ import static io.github.heatswell.units.PressureUnit.BAR;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.draw.StandardProfiles;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.Leak;
-import io.github.heatswell.plant.Material;
-import io.github.heatswell.plant.Outage;
-import io.github.heatswell.plant.ReliefValve;
-import io.github.heatswell.plant.Shell;
-import io.github.heatswell.plant.Start;
-import io.github.heatswell.plant.Supply;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Regime;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Trace;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Leak;
+import io.github.heatswell.system.Material;
+import io.github.heatswell.system.Outage;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.Shell;
+import io.github.heatswell.system.StandardProfiles;
+import io.github.heatswell.system.Start;
+import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Pressure;
@@ -40,8 +40,8 @@ class RefillTest {
         return result.trace().value(Channel.PRESSURE_ABSOLUTE, sample);
     }
 
-    private static double street(RunResult result, int sample) {
-        return result.trace().value(Channel.STREET_ABSOLUTE, sample);
+    private static double mains(RunResult result, int sample) {
+        return result.trace().value(Channel.MAINS_ABSOLUTE, sample);
     }
 
     private static HotWaterSystem.Builder house(Supply.Arrangement arrangement) {
@@ -60,7 +60,7 @@ class RefillTest {
             value = Supply.Arrangement.class,
             names = {"CHECK_VALVE", "DIRECT"})
     void afterAnOutageThePressureIsThatOfTheSupplyAgain(Supply.Arrangement arrangement) {
-        for (ReliefValve.Character character : ReliefValve.Character.values()) {
+        for (ReliefValve.LiftCharacteristic character : ReliefValve.LiftCharacteristic.values()) {
             HotWaterSystem house = house(arrangement)
                     .addReliefValve(Systems.valve("early valve", character, 3, 3.3, 2.4))
                     .build();
@@ -69,7 +69,7 @@ class RefillTest {
             for (int i = 0; i < result.trace().count(); i++) {
                 Regime regime = result.trace().regime(i);
                 if (regime == Regime.FED || regime == Regime.UNSEALED) {
-                    assertEquals(street(result, i), pressure(result, i), AT_SUPPLY, arrangement + ", sample " + i);
+                    assertEquals(mains(result, i), pressure(result, i), AT_SUPPLY, arrangement + ", sample " + i);
                 }
                 if (i > 130) {
                     after.add(regime);
@@ -95,10 +95,10 @@ class RefillTest {
         int filling = 0;
         for (int i = 0; i < trace.count(); i++) {
             if (trace.regime(i) == Regime.FILLING) {
-                assertTrue(pressure(result, i) < street(result, i), "sample " + i);
+                assertTrue(pressure(result, i) < mains(result, i), "sample " + i);
                 filling++;
             } else if (trace.regime(i) == Regime.FED) {
-                assertEquals(street(result, i), pressure(result, i), AT_SUPPLY, "sample " + i);
+                assertEquals(mains(result, i), pressure(result, i), AT_SUPPLY, "sample " + i);
             }
         }
         assertTrue(filling > 20, filling + " samples of five seconds");
@@ -108,11 +108,11 @@ class RefillTest {
     /** A bypass lets a house that stands above it down to where it holds it, although the water grows meanwhile. */
     @Test
     void aBypassLetsTheHouseDownToItsOwnPressure() {
-        double opens = 0.3e5;
+        double setPressure = 0.3e5;
         HotWaterSystem house = Systems.lodge()
-                .supply(FeedTest.supply(Supply.Arrangement.REDUCING_VALVE, 5)
-                        .reducingValve(FeedTest.reducing()
-                                .bypassOpens(opens / 1e5, BAR)
+                .supply(SupplyBoundaryTest.supply(Supply.Arrangement.REDUCING_VALVE, 5)
+                        .reducingValve(SupplyBoundaryTest.reducing()
+                                .bypassOpens(setPressure / 1e5, BAR)
                                 .build())
                         .build())
                 .start(Start.builder()
@@ -124,7 +124,7 @@ class RefillTest {
         assertEquals(Regime.RETURNED, result.trace().regime(0));
         for (int i = 5; i < 30; i++) {
             assertEquals(Regime.RETURNED, result.trace().regime(i));
-            assertEquals(street(result, i) + opens, pressure(result, i), AT_SUPPLY, "sample " + i);
+            assertEquals(mains(result, i) + setPressure, pressure(result, i), AT_SUPPLY, "sample " + i);
         }
     }
 
@@ -135,8 +135,8 @@ class RefillTest {
     @Test
     void theBooksCloseWhereThePressureIsPutOntoThatOfTheFeed() {
         HotWaterSystem house = Systems.lodge()
-                .supply(FeedTest.supply(Supply.Arrangement.REDUCING_VALVE, 5.6)
-                        .reducingValve(FeedTest.reducing().build())
+                .supply(SupplyBoundaryTest.supply(Supply.Arrangement.REDUCING_VALVE, 5.6)
+                        .reducingValve(SupplyBoundaryTest.reducing().build())
                         .build())
                 .tank(Systems.tank(193, Shell.cylinder(Material.PEX, 434, 1.1, LengthUnit.MILLIMETRE), 2, 10))
                 .draws(StandardProfiles.load().find("eu-xxs").orElseThrow())

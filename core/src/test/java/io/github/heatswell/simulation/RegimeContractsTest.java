@@ -3,14 +3,14 @@ package io.github.heatswell.simulation;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.Outage;
-import io.github.heatswell.plant.ReducingValve;
-import io.github.heatswell.plant.Supply;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Regime;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Trace;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Outage;
+import io.github.heatswell.system.ReducingValve;
+import io.github.heatswell.system.Supply;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -82,11 +82,11 @@ class RegimeContractsTest {
         Supply supply = result.system().supply();
         Trace trace = result.trace();
         double p = trace.value(Channel.PRESSURE_ABSOLUTE, i);
-        double street = trace.value(Channel.STREET_ABSOLUTE, i);
+        double mains = trace.value(Channel.MAINS_ABSOLUTE, i);
         ReducingValve valve = supply.reducingValve().orElse(null);
         double standing = valve == null
-                ? street
-                : Math.min(street, valve.set().absolute(result.system().site().atmosphere()) + valve.lockUpRise());
+                ? mains
+                : Math.min(mains, valve.set().absolute(result.system().site().atmosphere()) + valve.lockUpRise());
         boolean droops = valve != null && valve.lockUpRise() + valve.droop() > 0;
         switch (trace.regime(i)) {
             case FED, UNSEALED -> {
@@ -96,8 +96,8 @@ class RegimeContractsTest {
                 }
             }
             case RETURNED -> {
-                if (p < street - AT_SUPPLY) {
-                    broken.add(sample + p + " Pa is below the street's " + street);
+                if (p < mains - AT_SUPPLY) {
+                    broken.add(sample + p + " Pa is below the street's " + mains);
                 }
             }
             case SEALED -> {

@@ -3,8 +3,8 @@ package io.github.heatswell.simulation;
 import static io.github.heatswell.units.PressureUnit.BAR;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.ReliefValve;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.Pressure;
 import java.util.List;
@@ -18,7 +18,7 @@ class ReliefFlowsTest {
     private static final double HOT = 960;
     private static final double PRESSURE = 7.5e5;
 
-    private Plant plant;
+    private CompiledSystem plant;
     private Modes modes;
     private ReliefFlows flows;
 
@@ -26,16 +26,16 @@ class ReliefFlowsTest {
     void prepare() {
         HotWaterSystem.Builder house = Systems.lodge();
         for (int i = 0; i < 6; i++) {
-            ReliefValve.Builder valve =
-                    Systems.valve("valve " + i, ReliefValve.Character.MODULATING, 7 + 0.1 * i, 8 + 0.1 * i, 5)
-                            .toBuilder()
-                            .location(i < 3 ? ReliefValve.Location.BRANCH : ReliefValve.Location.TANK_TOP);
+            ReliefValve.Builder valve = Systems.valve(
+                            "valve " + i, ReliefValve.LiftCharacteristic.MODULATING, 7 + 0.1 * i, 8 + 0.1 * i, 5)
+                    .toBuilder()
+                    .location(i < 3 ? ReliefValve.Location.BRANCH : ReliefValve.Location.TANK_TOP);
             if (i == 2 || i == 5) {
                 valve.leakingSeat(Pressure.gauge(3, BAR), 0.1 * i, FlowUnit.LITRE_PER_MINUTE);
             }
             house.addReliefValve(valve.build());
         }
-        plant = new Plant(house.build());
+        plant = new CompiledSystem(house.build());
         modes = Modes.resting(plant);
         for (int open : List.of(0, 1, 3, 4)) {
             modes = modes.withLift(open, Valve.Lift.PRESSURE);

@@ -5,15 +5,15 @@ import static io.github.heatswell.units.PressureUnit.BAR;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.ReliefValve;
-import io.github.heatswell.plant.Supply;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.Regime;
 import io.github.heatswell.result.ReliefTotal;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
@@ -78,7 +78,7 @@ class ReliefTest {
     @Test
     void snapReleaseIsTheGiveOfTheSystem() {
         HotWaterSystem system = Systems.lodge()
-                .addReliefValve(Systems.valve(ReliefValve.Character.SNAP))
+                .addReliefValve(Systems.valve(ReliefValve.LiftCharacteristic.SNAP))
                 .build();
         RunResult result = Simulation.of(system, Duration.ofMinutes(12)).run();
         Event open = result.first(EventKind.RELIEF_OPENED).orElseThrow();
@@ -116,11 +116,11 @@ class ReliefTest {
     private static double relieved(double litresAMinute) {
         ReliefValve valve = ReliefValve.builder()
                 .name("valve")
-                .opens(Pressure.gauge(7, BAR))
-                .fullLift(Pressure.gauge(7.7, BAR))
-                .reseats(Pressure.gauge(6.9, BAR))
+                .setPressure(Pressure.gauge(7, BAR))
+                .fullLiftPressure(Pressure.gauge(7.7, BAR))
+                .reseatPressure(Pressure.gauge(6.9, BAR))
                 .fullFlow(litresAMinute, FlowUnit.LITRE_PER_MINUTE)
-                .character(ReliefValve.Character.MODULATING)
+                .liftCharacteristic(ReliefValve.LiftCharacteristic.MODULATING)
                 .build();
         HotWaterSystem system = Systems.lodge().addReliefValve(valve).build();
         return Simulation.of(system, Duration.ofHours(2)).run().totals().relieved();
@@ -130,7 +130,7 @@ class ReliefTest {
     @Test
     void modulatingValveSettlesAboveReseat() {
         HotWaterSystem system = Systems.lodge()
-                .addReliefValve(Systems.valve(ReliefValve.Character.MODULATING))
+                .addReliefValve(Systems.valve(ReliefValve.LiftCharacteristic.MODULATING))
                 .build();
         RunResult result = Simulation.of(system, Duration.ofHours(4)).run();
         Event open = result.first(EventKind.RELIEF_OPENED).orElseThrow();
@@ -153,7 +153,7 @@ class ReliefTest {
     void supplyAboveReseatKeepsTheValveOpen() {
         HotWaterSystem system = Systems.lodge()
                 .supply(Systems.supply(Supply.Arrangement.CHECK_VALVE, Pressure.gauge(6.0, BAR), 9))
-                .addReliefValve(Systems.valve(ReliefValve.Character.MODULATING))
+                .addReliefValve(Systems.valve(ReliefValve.LiftCharacteristic.MODULATING))
                 .build();
         RunResult result = Simulation.of(system, Duration.ofHours(1)).run();
         assertTrue(result.first(EventKind.RELIEF_RESEATED).isEmpty());
@@ -167,8 +167,8 @@ class ReliefTest {
     @Test
     void lowerValveProtectsTheHigher() {
         HotWaterSystem system = Systems.lodge()
-                .addReliefValve(Systems.valve("high", ReliefValve.Character.MODULATING, 9, 9.9, 8))
-                .addReliefValve(Systems.valve("low", ReliefValve.Character.MODULATING, 7, 7.7, 5.6))
+                .addReliefValve(Systems.valve("high", ReliefValve.LiftCharacteristic.MODULATING, 9, 9.9, 8))
+                .addReliefValve(Systems.valve("low", ReliefValve.LiftCharacteristic.MODULATING, 7, 7.7, 5.6))
                 .build();
         RunResult result = Simulation.of(system, Duration.ofHours(2)).run();
         List<ReliefTotal> relief = result.totals().relief();
@@ -184,7 +184,7 @@ class ReliefTest {
     void openSupplyTakesTheExpansionBack() {
         HotWaterSystem system = Systems.lodge()
                 .supply(Systems.supply(Supply.Arrangement.DIRECT, Pressure.gauge(4.2, BAR), 9))
-                .addReliefValve(Systems.valve(ReliefValve.Character.MODULATING))
+                .addReliefValve(Systems.valve(ReliefValve.LiftCharacteristic.MODULATING))
                 .build();
         RunResult result = Simulation.of(system, Duration.ofHours(4)).run();
         assertEquals(4.2, BAR.fromSi(result.peak().value()), 1e-9);

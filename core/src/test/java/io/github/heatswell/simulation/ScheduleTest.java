@@ -7,14 +7,14 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.draw.Draw;
-import io.github.heatswell.draw.DrawProfile;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.Outage;
-import io.github.heatswell.plant.Start;
-import io.github.heatswell.plant.StreetPressure;
-import io.github.heatswell.plant.Supply;
-import io.github.heatswell.plant.SupplyTemperature;
+import io.github.heatswell.system.Draw;
+import io.github.heatswell.system.DrawProfile;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.MainsPressure;
+import io.github.heatswell.system.Outage;
+import io.github.heatswell.system.Start;
+import io.github.heatswell.system.Supply;
+import io.github.heatswell.system.SupplyTemperature;
 import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.TemperatureDifferenceUnit;
@@ -111,18 +111,18 @@ class ScheduleTest {
     /** 4 bar at six, 6 bar at eleven in the evening: up by 2 bar in 17 hours, down in 7. */
     @ParameterizedTest
     @CsvSource({"0, 1, 2, 17", "0.5, 1, 2, 17", "1, 8, -2, 7", "2, 8, -2, 7", "5, 8, -2, 7", "8, 25, 2, 17"})
-    void streetChangesEvenlyBetweenEntries(double hours, double untilHours, double changeBar, double inHours) {
+    void mainsChangesEvenlyBetweenEntries(double hours, double untilHours, double changeBar, double inHours) {
         Schedule schedule = new Schedule(evening(constant()
-                        .street(StreetPressure.daily(
+                        .mains(MainsPressure.daily(
                                 Map.of(6 * HOUR, Pressure.gauge(4, BAR), 23 * HOUR, Pressure.gauge(6, BAR))))
                         .build())
                 .build());
         Conditions conditions = schedule.from(hours * HOUR, null, 0);
         assertEquals(untilHours * HOUR, conditions.until(), 1e-9); // rounding
         double rate = changeBar * 1e5 / (inHours * HOUR);
-        assertEquals(rate, conditions.streetRate(), 1e-9 * Math.abs(rate)); // rounding of pressures near 1e6 Pa
-        double atEnd = schedule.street(hours * HOUR) + rate * (untilHours - hours) * HOUR;
-        assertEquals(atEnd, schedule.street(untilHours * HOUR), 1e-6); // rounding
+        assertEquals(rate, conditions.mainsRate(), 1e-9 * Math.abs(rate)); // rounding of pressures near 1e6 Pa
+        double atEnd = schedule.mains(hours * HOUR) + rate * (untilHours - hours) * HOUR;
+        assertEquals(atEnd, schedule.mains(untilHours * HOUR), 1e-6); // rounding
     }
 
     /** The cold water has its day's temperature at midnight, and changes evenly from one midnight to the next. */

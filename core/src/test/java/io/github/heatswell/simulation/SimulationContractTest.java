@@ -6,10 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.draw.StandardProfiles;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.ReliefValve;
-import io.github.heatswell.plant.Start;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
@@ -17,6 +13,10 @@ import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.TimeGrid;
 import io.github.heatswell.result.Totals;
 import io.github.heatswell.result.TraceBuilder;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.StandardProfiles;
+import io.github.heatswell.system.Start;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.TemperatureUnit;
 import java.time.Duration;
@@ -36,7 +36,7 @@ class SimulationContractTest {
 
     private static HotWaterSystem protectedLodge() {
         return Systems.lodge()
-                .addReliefValve(Systems.valve(ReliefValve.Character.MODULATING))
+                .addReliefValve(Systems.valve(ReliefValve.LiftCharacteristic.MODULATING))
                 .vessel(Systems.vessel(3, Pressure.gauge(4.2, BAR), 90))
                 .build();
     }
@@ -200,7 +200,7 @@ class SimulationContractTest {
         HotWaterSystem system = Systems.lodge()
                 .site(Systems.site(5000, 17))
                 .supply(Systems.supply(
-                        io.github.heatswell.plant.Supply.Arrangement.DIRECT, Pressure.gauge(0.2, BAR), 9))
+                        io.github.heatswell.system.Supply.Arrangement.DIRECT, Pressure.gauge(0.2, BAR), 9))
                 .heater(Systems.heater(11, 80, 99, 2))
                 .build();
         RunResult result = Simulation.of(system, Duration.ofHours(10)).run();

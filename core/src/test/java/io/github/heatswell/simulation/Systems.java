@@ -3,16 +3,16 @@ package io.github.heatswell.simulation;
 import static io.github.heatswell.units.PressureUnit.BAR;
 import static io.github.heatswell.units.PressureUnit.PASCAL;
 
-import io.github.heatswell.plant.ExpansionVessel;
-import io.github.heatswell.plant.Heater;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.Material;
-import io.github.heatswell.plant.PipeRun;
-import io.github.heatswell.plant.ReliefValve;
-import io.github.heatswell.plant.Shell;
-import io.github.heatswell.plant.Site;
-import io.github.heatswell.plant.Supply;
-import io.github.heatswell.plant.Tank;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.Heater;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Material;
+import io.github.heatswell.system.PipeRun;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.Shell;
+import io.github.heatswell.system.Site;
+import io.github.heatswell.system.Supply;
+import io.github.heatswell.system.Tank;
 import io.github.heatswell.units.ConductanceUnit;
 import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.FlowUnit;
@@ -99,19 +99,23 @@ final class Systems {
     }
 
     /** Opens at 7 bar, fully lifted at 7.7, reseats at 5.6, 20 L/min. */
-    static ReliefValve valve(ReliefValve.Character character) {
+    static ReliefValve valve(ReliefValve.LiftCharacteristic character) {
         return valve("expansion valve", character, 7, 7.7, 5.6);
     }
 
     static ReliefValve valve(
-            String name, ReliefValve.Character character, double opens, double fullLift, double reseats) {
+            String name,
+            ReliefValve.LiftCharacteristic character,
+            double setPressure,
+            double fullLiftPressure,
+            double reseatPressure) {
         return ReliefValve.builder()
                 .name(name)
-                .opens(Pressure.gauge(opens, BAR))
-                .fullLift(Pressure.gauge(fullLift, BAR))
-                .reseats(Pressure.gauge(reseats, BAR))
+                .setPressure(Pressure.gauge(setPressure, BAR))
+                .fullLiftPressure(Pressure.gauge(fullLiftPressure, BAR))
+                .reseatPressure(Pressure.gauge(reseatPressure, BAR))
                 .fullFlow(20, FlowUnit.LITRE_PER_MINUTE)
-                .character(character)
+                .liftCharacteristic(character)
                 .build();
     }
 
@@ -119,11 +123,11 @@ final class Systems {
     static ReliefValve holding(double absolutePascal) {
         return ReliefValve.builder()
                 .name("holding valve")
-                .opens(Pressure.absolute(absolutePascal, PASCAL))
-                .fullLift(Pressure.absolute(absolutePascal + 500, PASCAL))
-                .reseats(Pressure.absolute(absolutePascal - 500, PASCAL))
+                .setPressure(Pressure.absolute(absolutePascal, PASCAL))
+                .fullLiftPressure(Pressure.absolute(absolutePascal + 500, PASCAL))
+                .reseatPressure(Pressure.absolute(absolutePascal - 500, PASCAL))
                 .fullFlow(20, FlowUnit.LITRE_PER_MINUTE)
-                .character(ReliefValve.Character.MODULATING)
+                .liftCharacteristic(ReliefValve.LiftCharacteristic.MODULATING)
                 .build();
     }
 

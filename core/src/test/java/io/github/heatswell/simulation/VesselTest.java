@@ -5,14 +5,14 @@ import static io.github.heatswell.units.PressureUnit.PASCAL;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.plant.ExpansionVessel;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Trace;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.water.GibbsPolynomialWater;
@@ -90,7 +90,8 @@ class VesselTest {
     /** A vessel that lost its charge is full of water before the heating starts, and might as well not be there. */
     @Test
     void lostChargeIsNoVessel() {
-        HotWaterSystem.Builder house = Systems.lodge().addReliefValve(Systems.valve(ReliefValve.Character.MODULATING));
+        HotWaterSystem.Builder house =
+                Systems.lodge().addReliefValve(Systems.valve(ReliefValve.LiftCharacteristic.MODULATING));
         RunResult lost = Simulation.of(
                         house.vessel(Systems.vessel(12, Pressure.gauge(0.5, BAR), 60))
                                 .build(),
@@ -113,7 +114,7 @@ class VesselTest {
                 .height(metres, LengthUnit.METRE)
                 .build();
         HotWaterSystem system = Systems.lodge()
-                .addReliefValve(Systems.valve(ReliefValve.Character.SNAP))
+                .addReliefValve(Systems.valve(ReliefValve.LiftCharacteristic.SNAP))
                 .vessel(vessel)
                 .build();
         RunResult result = Simulation.of(system, Duration.ofHours(4)).run();
@@ -157,7 +158,7 @@ class VesselTest {
     @ValueSource(doubles = {-1e-3, 0, 1e-4, 2e-4, 5e-4, 9e-4, 1e-3, 2e-3})
     void aChargeAHairAboveTheSupplyLiftsOnce(double pascal) {
         HotWaterSystem system = Systems.lodge()
-                .addReliefValve(Systems.valve(ReliefValve.Character.MODULATING))
+                .addReliefValve(Systems.valve(ReliefValve.LiftCharacteristic.MODULATING))
                 .vessel(Systems.vessel(12, Pressure.gauge(4.2e5 + pascal, PASCAL), 60))
                 .build();
         RunResult result = Simulation.of(system, Duration.ofHours(4)).run();

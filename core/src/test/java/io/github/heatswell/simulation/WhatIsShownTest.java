@@ -4,13 +4,6 @@ import static io.github.heatswell.units.PressureUnit.BAR;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.draw.StandardProfiles;
-import io.github.heatswell.plant.ExpansionVessel;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.Leak;
-import io.github.heatswell.plant.ReliefValve;
-import io.github.heatswell.plant.Start;
-import io.github.heatswell.plant.Supply;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
@@ -19,6 +12,13 @@ import io.github.heatswell.result.Regime;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.Trace;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Leak;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.StandardProfiles;
+import io.github.heatswell.system.Start;
+import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Pressure;
@@ -40,7 +40,7 @@ class WhatIsShownTest {
                         .layers(3)
                         .height(1.3, LengthUnit.METRE)
                         .build())
-                .addReliefValve(Systems.valve(ReliefValve.Character.MODULATING))
+                .addReliefValve(Systems.valve(ReliefValve.LiftCharacteristic.MODULATING))
                 .draws(StandardProfiles.load().find("eu-m").orElseThrow())
                 .build();
     }
@@ -225,13 +225,13 @@ class WhatIsShownTest {
         Simulation shut = Simulation.of(seeping().build(), Duration.ofHours(2));
         Trace fine = shut.sampledEvery(Duration.ofSeconds(1)).run().trace();
         double peak = shut.run().extremes().highestPressure().value();
-        double opens = peak - 40; // Pa
+        double setPressure = peak - 40; // Pa
         int expected = 0;
-        while (fine.value(Channel.PRESSURE_ABSOLUTE, expected) < opens) {
+        while (fine.value(Channel.PRESSURE_ABSOLUTE, expected) < setPressure) {
             expected++;
         }
         RunResult reached = Simulation.of(
-                        seeping().addReliefValve(Systems.holding(opens)).build(), Duration.ofHours(2))
+                        seeping().addReliefValve(Systems.holding(setPressure)).build(), Duration.ofHours(2))
                 .run();
         RunResult missed = Simulation.of(
                         seeping().addReliefValve(Systems.holding(peak + 40)).build(), Duration.ofHours(2))

@@ -5,9 +5,9 @@ import static io.github.heatswell.simulation.Moment.twoElements;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.draw.Draw;
-import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.simulation.Modes.PressureRule;
+import io.github.heatswell.system.Draw;
+import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.LengthUnit;
 import java.util.Arrays;
 import org.junit.jupiter.api.Test;
@@ -34,7 +34,7 @@ class ZonesTest {
                     now.modes = now.modes.withCall(1, true);
                     Moment mixed = now.joined(zones[i]);
                     mixed.rates(mixed.y);
-                    double lead = mixed.balance.lead(cut);
+                    double lead = mixed.balance.inversionTendency(cut);
                     boolean[] joined = new boolean[5];
                     Arrays.stream(zones[i]).filter(layer -> layer != cut).forEach(layer -> joined[layer] = true);
                     now.modes = now.modes.withJoined(joined);
@@ -74,7 +74,7 @@ class ZonesTest {
         now.modes = now.modes.withCall(1, true);
         now.balance.under(now.conditions);
         Modes chosen =
-                new ModeChooser(now.plant, now.vector, now.balance).choose(now.modes, now.conditions, now.y, true);
+                new RegimeSelector(now.plant, now.vector, now.balance).choose(now.modes, now.conditions, now.y, true);
         assertTrue(chosen.joined(0) && chosen.joined(1));
         assertEquals(joined, chosen.joined(2));
     }

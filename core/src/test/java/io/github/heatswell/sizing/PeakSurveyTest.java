@@ -8,12 +8,12 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.plant.ExpansionVessel;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.Shell;
-import io.github.heatswell.plant.Supply;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.simulation.Simulation;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Shell;
+import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.TemperatureUnit;
@@ -113,7 +113,7 @@ class PeakSurveyTest {
     @Test
     void everyCellIsOneSimulation() {
         PeakMap map = small(COTTAGE).build().map();
-        Trial trial = Trial.coldFill(COTTAGE);
+        HeatUpCase trial = HeatUpCase.coldFill(COTTAGE);
         for (int i = 0; i < map.volumeCount(); i++) {
             for (int j = 0; j < map.prechargeCount(); j++) {
                 HotWaterSystem house = trial.house().toBuilder()
@@ -239,7 +239,7 @@ class PeakSurveyTest {
     }
 
     @Test
-    void openToTheStreetEveryPeakIsThatOfTheStreet() {
+    void openToTheMainsEveryPeakIsThatOfTheMains() {
         HotWaterSystem house = Houses.cottage(3)
                 .supply(Houses.supply(Supply.Arrangement.DIRECT, Pressure.gauge(3, BAR), 9))
                 .build();
@@ -276,7 +276,7 @@ class PeakSurveyTest {
         double expected = (3e5 + atmosphere) * (273.15 + 17) / 273.15 - atmosphere;
         assertEquals(expected, present.prechargeGauge(), 1e-6); // Pa; rounding
         assertEquals(12, LITRE.fromSi(present.volume()), 1e-9); // rounding
-        Trial trial = Trial.coldFill(house);
+        HeatUpCase trial = HeatUpCase.coldFill(house);
         ExpansionVessel sound = Houses.vesselBuilder(60)
                 .precharge(Pressure.gauge(3, BAR))
                 .chargedAt(0, TemperatureUnit.CELSIUS)

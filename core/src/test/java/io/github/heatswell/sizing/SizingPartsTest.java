@@ -8,18 +8,18 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.plant.ExpansionVessel;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.Leak;
-import io.github.heatswell.plant.Material;
-import io.github.heatswell.plant.Outage;
-import io.github.heatswell.plant.ReliefValve;
-import io.github.heatswell.plant.Start;
-import io.github.heatswell.plant.StreetPressure;
-import io.github.heatswell.plant.Supply;
-import io.github.heatswell.plant.SupplyTemperature;
-import io.github.heatswell.plant.TrappedAir;
 import io.github.heatswell.result.BalanceCount;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Leak;
+import io.github.heatswell.system.MainsPressure;
+import io.github.heatswell.system.Material;
+import io.github.heatswell.system.Outage;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.Start;
+import io.github.heatswell.system.Supply;
+import io.github.heatswell.system.SupplyTemperature;
+import io.github.heatswell.system.TrappedAir;
 import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
@@ -143,7 +143,7 @@ class SizingPartsTest {
         return Houses.cottage(3.5)
                 .supply(Supply.builder()
                         .arrangement(Supply.Arrangement.CHECK_VALVE)
-                        .street(StreetPressure.daily(
+                        .mains(MainsPressure.daily(
                                 Map.of(0.0, Pressure.gauge(5, BAR), 43_200.0, Pressure.gauge(3, BAR))))
                         .water(9, TemperatureUnit.CELSIUS)
                         .seatLeakage(1, FlowUnit.MILLILITRE_PER_MINUTE)
@@ -155,10 +155,10 @@ class SizingPartsTest {
     }
 
     @Test
-    void aColdFillHasTheWorstStreetAndNothingElse() {
-        HotWaterSystem house = Trial.coldFill(full().build()).house();
-        assertTrue(house.supply().street().isConstant());
-        assertEquals(Pressure.gauge(5, BAR), house.supply().street().entries().get(0.0));
+    void aColdFillHasTheWorstMainsAndNothingElse() {
+        HotWaterSystem house = HeatUpCase.coldFill(full().build()).house();
+        assertTrue(house.supply().mains().isConstant());
+        assertEquals(Pressure.gauge(5, BAR), house.supply().mains().entries().get(0.0));
         assertEquals(0, house.supply().seatLeakage());
         assertTrue(house.supply().outages().isEmpty());
         assertTrue(house.leaks().isEmpty());
@@ -167,14 +167,17 @@ class SizingPartsTest {
         assertTrue(house.vessel().isEmpty());
         assertTrue(house.start().waterTemperature().isEmpty());
         assertEquals(1, house.piping().size());
-        assertTrue(
-                Trial.coldFill(full().build()).withoutPiping().house().piping().isEmpty());
+        assertTrue(HeatUpCase.coldFill(full().build())
+                .withoutPiping()
+                .house()
+                .piping()
+                .isEmpty());
     }
 
     @Test
     void aRunAsGivenKeepsAllButVesselAndValves() {
         HotWaterSystem given = full().build();
-        Trial trial = Trial.asGiven(given, Duration.ofHours(3));
+        HeatUpCase trial = HeatUpCase.asGiven(given, Duration.ofHours(3));
         HotWaterSystem house = trial.house();
         assertEquals(Duration.ofHours(3), trial.duration());
         assertSame(given.supply(), house.supply());
@@ -189,7 +192,7 @@ class SizingPartsTest {
 
     @Test
     void behindACheckValveTheSupplyStandsWhereItIsPut() {
-        Trial trial = Trial.coldFill(full().build()).behindCheckValve(4.4e5);
+        HeatUpCase trial = HeatUpCase.coldFill(full().build()).behindCheckValve(4.4e5);
         Supply supply = trial.house().supply();
         assertEquals(Supply.Arrangement.CHECK_VALVE, supply.arrangement());
         assertEquals(4.4e5, supply.staticAbsolute(0, trial.house().site().atmosphere()), 1e-6);
@@ -204,7 +207,7 @@ class SizingPartsTest {
                 .pressure(Pressure.gauge(3.5, BAR))
                 .water(SupplyTemperature.seasonal(5, TemperatureUnit.CELSIUS, 30, TemperatureDifferenceUnit.KELVIN))
                 .build();
-        double cold = Trial.coldFill(Houses.cottage(3.5).supply(seasonal).build())
+        double cold = HeatUpCase.coldFill(Houses.cottage(3.5).supply(seasonal).build())
                 .house()
                 .coldAtStart();
         assertEquals(4, TemperatureUnit.CELSIUS.fromSi(cold), 0.1);
@@ -214,7 +217,8 @@ class SizingPartsTest {
     @Test
     void aHeatUpIsRunUntilItsEnd() {
         double straight = 200e-3 * 1_000 * 4_190 * 53 / (3_000 - 2.1 * 45);
-        double seconds = Trial.coldFill(Houses.cottage(3.5).build()).duration().toSeconds() - 600.0;
+        double seconds =
+                HeatUpCase.coldFill(Houses.cottage(3.5).build()).duration().toSeconds() - 600.0;
         assertEquals(1.2 * straight, seconds, 0.01 * seconds);
         HotWaterSystem burner = Houses.cottage(3.5)
                 .heater(Houses.heaterBuilder(3, 62)
@@ -222,24 +226,24 @@ class SizingPartsTest {
                         .build())
                 .build();
         double slower = 200e-3 * 1_000 * 4_190 * 53 / (0.78 * 3_000 - 2.1 * 45);
-        assertEquals(1.2 * slower, Trial.coldFill(burner).duration().toSeconds() - 600.0, 0.012 * slower);
+        assertEquals(1.2 * slower, HeatUpCase.coldFill(burner).duration().toSeconds() - 600.0, 0.012 * slower);
         HotWaterSystem weak =
                 Houses.cottage(3.5).heater(Houses.heater(0.05, 62)).build();
         double rest = 8 * 200e-3 * 1_000 * 4_196 / 2.1;
-        assertEquals(rest, Trial.coldFill(weak).duration().toSeconds() - 600.0, 0.01 * rest);
+        assertEquals(rest, HeatUpCase.coldFill(weak).duration().toSeconds() - 600.0, 0.01 * rest);
         HotWaterSystem warm = Houses.cottage(3.5)
                 .supply(Houses.supply(Supply.Arrangement.CHECK_VALVE, Pressure.gauge(3, BAR), 30))
                 .heater(Houses.heater(3, 25))
                 .build();
-        assertEquals(600, Trial.coldFill(warm).duration().toSeconds());
-        assertEquals(TemperatureUnit.CELSIUS.toSi(25), Trial.coldFill(warm).hotTemperature(), 1e-9);
+        assertEquals(600, HeatUpCase.coldFill(warm).duration().toSeconds());
+        assertEquals(TemperatureUnit.CELSIUS.toSi(25), HeatUpCase.coldFill(warm).hotTemperature(), 1e-9);
     }
 
-    private static Setup setup(double limitBar) {
+    private static SizingProblem setup(double limitBar) {
         HotWaterSystem house = Houses.cottage(3.5).build();
         VesselType type = new VesselType(house.vessel().orElseThrow()).chargedInTheRoom();
-        return new Setup(
-                List.of(Trial.coldFill(house)),
+        return new SizingProblem(
+                List.of(HeatUpCase.coldFill(house)),
                 type,
                 PrechargeRule.STATIC,
                 house.site().atmosphere() + 1e5 * limitBar);
@@ -247,7 +251,7 @@ class SizingPartsTest {
 
     @Test
     void theSmallestVesselKeepsTheLimitAndALittleLessDoesNot() {
-        Setup setup = setup(5.5);
+        SizingProblem setup = setup(5.5);
         Search search = new Search();
         double smallest = search.smallest(setup).orElseThrow();
         long runs = search.balances().runs();
@@ -265,8 +269,8 @@ class SizingPartsTest {
     @Test
     void nothingSmallerThanADecilitre() {
         HotWaterSystem house = Houses.textbook(10, 14);
-        Setup setup = new Setup(
-                List.of(Trial.coldFill(house)),
+        SizingProblem setup = new SizingProblem(
+                List.of(HeatUpCase.coldFill(house)),
                 new VesselType(house.vessel().orElseThrow()),
                 PrechargeRule.STATIC,
                 6e5);
@@ -275,7 +279,7 @@ class SizingPartsTest {
 
     @Test
     void aTriedVesselKnowsItsPeakAndWhatIsLeft() {
-        Setup setup = setup(5.5);
+        SizingProblem setup = setup(5.5);
         SizedVessel tried = new Search().tried(setup, NominalSize.of(30, VolumeUnit.LITRE));
         double peak = new Search().peak(setup, 0.03);
         assertEquals(peak, tried.peakAbsolute(), 0);
@@ -287,25 +291,25 @@ class SizingPartsTest {
 
     @Test
     void theHighestSupplyAVesselIsEnoughFor() {
-        Setup setup = setup(5.5);
+        SizingProblem setup = setup(5.5);
         double air = setup.atmosphere();
         double highest = new Search().highestSupply(setup, 0.03).orElseThrow();
-        Setup there = setup.withColdFill(trial -> trial.behindCheckValve(highest + air));
+        SizingProblem there = setup.withColdFill(trial -> trial.behindCheckValve(highest + air));
         assertEquals(setup.limit(), new Search().peak(there, 0.03), 5);
         assertTrue(new Search().highestSupply(setup(0.9), 0.03).isEmpty(), "below what a service may have");
         assertTrue(new Search().highestSupply(setup, 0.001).isEmpty());
         HotWaterSystem upstairs = Houses.cottage(3.5)
                 .vessel(Houses.vesselBuilder(60).height(5, LengthUnit.METRE).build())
                 .build();
-        Setup low =
-                new Setup(List.of(Trial.coldFill(upstairs)), lab(upstairs).type(), PrechargeRule.STATIC, air + 1.5e5);
+        SizingProblem low = new SizingProblem(
+                List.of(HeatUpCase.coldFill(upstairs)), lab(upstairs).type(), PrechargeRule.STATIC, air + 1.5e5);
         assertTrue(
                 new Search().highestSupply(low, 5).isEmpty(), "five metres up there would be less than a service has");
     }
 
-    private static PeakLab lab(HotWaterSystem house) {
-        return new PeakLab(
-                Trial.coldFill(house),
+    private static PeakEvaluator lab(HotWaterSystem house) {
+        return new PeakEvaluator(
+                HeatUpCase.coldFill(house),
                 new VesselType(house.vessel().orElseThrow()).chargedInTheRoom(),
                 new BalanceCount());
     }
@@ -313,7 +317,7 @@ class SizingPartsTest {
     @Test
     void aMapShowsTheVesselThereIsOrTheOneThatIsNeeded() {
         HotWaterSystem house = Houses.cottage(3.5).build();
-        PeakLab lab = lab(house);
+        PeakEvaluator lab = lab(house);
         PeakMap.Setting setting = lab.setting(house, null);
         assertEquals(3.5e5, setting.staticGauge(), 1e-6);
         assertEquals(3.5e5, setting.staticAtVesselGauge(), 1e-6);
@@ -342,9 +346,9 @@ class SizingPartsTest {
         ReliefValve sound = house.reliefValves().get(0);
         ReliefValve blocked = sound.toBuilder()
                 .name("blocked")
-                .opens(Pressure.gauge(6, PressureUnit.BAR))
-                .fullLift(Pressure.gauge(6.6, PressureUnit.BAR))
-                .reseats(Pressure.gauge(5, PressureUnit.BAR))
+                .setPressure(Pressure.gauge(6, PressureUnit.BAR))
+                .fullLiftPressure(Pressure.gauge(6.6, PressureUnit.BAR))
+                .reseatPressure(Pressure.gauge(5, PressureUnit.BAR))
                 .blocked()
                 .build();
         HotWaterSystem both = house.toBuilder().addReliefValve(blocked).build();
@@ -362,8 +366,8 @@ class SizingPartsTest {
         PeakMap.Setting setting = lab(house).setting(house, null);
         double column = 999.8 * 9.80665 * 2; // density at 9 degC: handbook, 999.8
         assertEquals(3.5e5 - column, setting.staticAtVesselGauge(), 2);
-        Setup setup =
-                new Setup(List.of(Trial.coldFill(house)), lab(house).type(), PrechargeRule.STATIC_LESS_FIFTH_BAR, 8e5);
+        SizingProblem setup = new SizingProblem(
+                List.of(HeatUpCase.coldFill(house)), lab(house).type(), PrechargeRule.STATIC_LESS_FIFTH_BAR, 8e5);
         assertEquals(3.3e5 - column, setup.precharge().gauge(setup.atmosphere()), 2);
         assertEquals(
                 3.5e5 - column, setup.withRule(PrechargeRule.STATIC).precharge().gauge(setup.atmosphere()), 2);
@@ -416,6 +420,6 @@ class SizingPartsTest {
         HotWaterSystem house = Houses.cottage(3.5)
                 .addPipe(Houses.pipe(Material.PEX, 20, 2, 30))
                 .build();
-        assertEquals(2, Trial.coldFill(house).house().piping().size());
+        assertEquals(2, HeatUpCase.coldFill(house).house().piping().size());
     }
 }

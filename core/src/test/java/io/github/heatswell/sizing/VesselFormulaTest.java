@@ -8,7 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.source.Source;
+import io.github.heatswell.citation.Citation;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.water.GibbsPolynomialWater;
@@ -119,8 +119,8 @@ class VesselFormulaTest {
         assertEquals(3.0, LITRE.fromSi(input(result, "Vwr").value()), 1e-9); // rounding
         assertEquals(2.5, input(result, "pe").value(), 1e-12); // rounding
         assertEquals(1.0, BAR.fromSi(result.precharge().value()), 1e-12); // rounding
-        assertEquals(Source.Standing.SEEN, input(result, "e").source().standing());
-        assertEquals(Source.Standing.FROM_MEMORY, result.source().standing());
+        assertEquals(Citation.Standing.SEEN, input(result, "e").source().standing());
+        assertEquals(Citation.Standing.FROM_MEMORY, result.source().standing());
     }
 
     /** Above 5 bar the difference to the safety valve is a tenth of its setting, below it half a bar. */
@@ -152,7 +152,7 @@ class VesselFormulaTest {
         assertEquals(printed, LITRE.fromSi(result.volume()), tolerance); // as stated beside the values
         assertEquals(byFormula, LITRE.fromSi(result.volume()), 5e-3); // digits of the second working
         assertEquals(2.8, BAR.fromSi(result.precharge().value()), 1e-12); // rounding
-        assertEquals(Source.Standing.SECOND_HAND, result.source().standing());
+        assertEquals(Citation.Standing.SECOND_HAND, result.source().standing());
     }
 
     /** Validation: the shares of DIN 4807-5, second-hand; that for 70 degC is more than true water (2.244 %). */
@@ -188,7 +188,7 @@ class VesselFormulaTest {
                 List.of("Vs", "v1", "v2", "a", "dT", "Pa", "P1", "P2"),
                 result.inputs().stream().map(FormulaInput::symbol).toList());
         assertEquals(Pressure.Reference.ABSOLUTE, result.precharge().reference());
-        assertEquals(Source.Standing.FROM_MEMORY, result.source().standing());
+        assertEquals(Citation.Standing.FROM_MEMORY, result.source().standing());
     }
 
     private static FormulaInput input(FormulaResult result, String symbol) {

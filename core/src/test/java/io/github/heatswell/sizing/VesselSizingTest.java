@@ -7,20 +7,20 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.draw.DrawProfile;
-import io.github.heatswell.draw.StandardProfiles;
-import io.github.heatswell.plant.ExpansionVessel;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.Leak;
-import io.github.heatswell.plant.Material;
-import io.github.heatswell.plant.Outage;
-import io.github.heatswell.plant.ReducingValve;
-import io.github.heatswell.plant.Shell;
-import io.github.heatswell.plant.Start;
-import io.github.heatswell.plant.StreetPressure;
-import io.github.heatswell.plant.Supply;
-import io.github.heatswell.plant.SupplyTemperature;
 import io.github.heatswell.simulation.Simulation;
+import io.github.heatswell.system.DrawProfile;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Leak;
+import io.github.heatswell.system.MainsPressure;
+import io.github.heatswell.system.Material;
+import io.github.heatswell.system.Outage;
+import io.github.heatswell.system.ReducingValve;
+import io.github.heatswell.system.Shell;
+import io.github.heatswell.system.StandardProfiles;
+import io.github.heatswell.system.Start;
+import io.github.heatswell.system.Supply;
+import io.github.heatswell.system.SupplyTemperature;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Pressure;
@@ -154,7 +154,7 @@ class VesselSizingTest {
     }
 
     @Test
-    void openToTheStreetNoVesselIsNeeded() {
+    void openToTheMainsNoVesselIsNeeded() {
         HotWaterSystem house = Houses.cottage(3)
                 .supply(Houses.supply(Supply.Arrangement.DIRECT, Pressure.gauge(3, BAR), 9))
                 .build();
@@ -231,13 +231,13 @@ class VesselSizingTest {
     void worstHourAndDayCount() {
         Supply varying = Supply.builder()
                 .arrangement(Supply.Arrangement.CHECK_VALVE)
-                .street(StreetPressure.daily(Map.of(0.0, Pressure.gauge(3.0, BAR), 7200.0, Pressure.gauge(4.0, BAR))))
+                .mains(MainsPressure.daily(Map.of(0.0, Pressure.gauge(3.0, BAR), 7200.0, Pressure.gauge(4.0, BAR))))
                 .water(SupplyTemperature.seasonal(11, TemperatureUnit.CELSIUS, 18, TemperatureDifferenceUnit.KELVIN))
                 .build();
         HotWaterSystem house = Houses.cottage(3).supply(varying).build();
         SizingResult result = sizing(house).build().size();
         assertEquals(4.0, BAR.fromSi(result.supplyStatic().value()), 1e-9); // rounding
-        Trial worst = Trial.coldFill(house);
+        HeatUpCase worst = HeatUpCase.coldFill(house);
         assertTrue(worst.house().coldAtStart() <= varying.water().on(40));
     }
 
@@ -288,7 +288,7 @@ class VesselSizingTest {
         VesselSizing both = sizing(house).alsoRun(Duration.ofHours(8)).build();
         double decided = both.size().smallest().orElseThrow().volume();
         assertTrue(decided > 1.2 * coldFill, decided + " m3 against " + coldFill + " m3");
-        double course = Differences.fromHandbook(both, 0).of(Differences.Effect.COURSE_OF_THE_RUN);
+        double course = SizingReconciliation.fromHandbook(both, 0).of(SizingReconciliation.Effect.COURSE_OF_THE_RUN);
         assertEquals(decided - coldFill, course, 1e-12); // m3; the same searches
     }
 

@@ -2,16 +2,16 @@ package io.github.heatswell.study;
 
 import static io.github.heatswell.units.PressureUnit.BAR;
 
-import io.github.heatswell.plant.ExpansionVessel;
-import io.github.heatswell.plant.Heater;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.Material;
-import io.github.heatswell.plant.PipeRun;
-import io.github.heatswell.plant.ReliefValve;
-import io.github.heatswell.plant.Shell;
-import io.github.heatswell.plant.Site;
-import io.github.heatswell.plant.Supply;
-import io.github.heatswell.plant.Tank;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.Heater;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Material;
+import io.github.heatswell.system.PipeRun;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.Shell;
+import io.github.heatswell.system.Site;
+import io.github.heatswell.system.Supply;
+import io.github.heatswell.system.Tank;
 import io.github.heatswell.units.ConductanceUnit;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
@@ -97,11 +97,11 @@ public final class Houses {
     public static ReliefValve valve(double opensBar) {
         return ReliefValve.builder()
                 .name("expansion valve")
-                .opens(Pressure.gauge(opensBar, BAR))
-                .fullLift(Pressure.gauge(1.1 * opensBar, BAR))
-                .reseats(Pressure.gauge(0.8 * opensBar, BAR))
+                .setPressure(Pressure.gauge(opensBar, BAR))
+                .fullLiftPressure(Pressure.gauge(1.1 * opensBar, BAR))
+                .reseatPressure(Pressure.gauge(0.8 * opensBar, BAR))
                 .fullFlow(20, FlowUnit.LITRE_PER_MINUTE)
-                .character(ReliefValve.Character.MODULATING)
+                .liftCharacteristic(ReliefValve.LiftCharacteristic.MODULATING)
                 .build();
     }
 

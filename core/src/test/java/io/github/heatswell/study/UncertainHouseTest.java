@@ -5,13 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.plant.Element;
-import io.github.heatswell.plant.Heater;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.ReducingValve;
-import io.github.heatswell.plant.ReliefValve;
-import io.github.heatswell.plant.Start;
-import io.github.heatswell.plant.Supply;
+import io.github.heatswell.system.Element;
+import io.github.heatswell.system.Heater;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReducingValve;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.Start;
+import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.PowerUnit;
 import io.github.heatswell.units.Pressure;
@@ -74,7 +74,7 @@ class UncertainHouseTest {
                         UsualUncertainty.SUPPLY_PRESSURE,
                         1e4,
                         6.1e5,
-                        house -> house.supply().street().absolute(0, 0)),
+                        house -> house.supply().mains().absolute(0, 0)),
                 moves(
                         UsualUncertainty.REDUCED_PRESSURE,
                         -1e4,
@@ -119,17 +119,17 @@ class UncertainHouseTest {
                         UsualUncertainty.RELIEF_SET,
                         0.02,
                         7.14e5,
-                        house -> relief(house).opens().gauge(1e5)),
+                        house -> relief(house).setPressure().gauge(1e5)),
                 moves(
                         UsualUncertainty.RELIEF_SET,
                         0.02,
                         7.854e5,
-                        house -> relief(house).fullLift().gauge(1e5)),
+                        house -> relief(house).fullLiftPressure().gauge(1e5)),
                 moves(
                         UsualUncertainty.RELIEF_SET,
                         0.02,
                         5.712e5,
-                        house -> relief(house).reseats().gauge(1e5)));
+                        house -> relief(house).reseatPressure().gauge(1e5)));
     }
 
     private static ReliefValve relief(HotWaterSystem house) {

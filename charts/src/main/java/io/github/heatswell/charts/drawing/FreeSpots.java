@@ -17,7 +17,7 @@ final class FreeSpots {
     private static final double BREATH = 4;
 
     /** Of so many words every order is tried; of four there are 24. */
-    private static final int MOST_ORDERED = 4;
+    private static final int MAX_ORDERED = 4;
 
     /** Two marks this near each other say something about one point. */
     private static final double SAME_POINT = 14;
@@ -66,8 +66,7 @@ final class FreeSpots {
     List<Placed> takeAll(List<Note> notes) {
         List<Placed> best = null;
         double least = Double.POSITIVE_INFINITY;
-        for (List<Integer> order :
-                notes.size() <= MOST_ORDERED ? orders(notes.size()) : List.of(inTurn(notes.size()))) {
+        for (List<Integer> order : notes.size() <= MAX_ORDERED ? orders(notes.size()) : List.of(inTurn(notes.size()))) {
             taken.clear();
             spent = 0;
             Placed[] placed = new Placed[notes.size()];

@@ -25,7 +25,7 @@ final class Gutter {
     private static final double BETWEEN = 3;
 
     /** The most lines a name may take. */
-    private static final int MOST_LINES = 5;
+    private static final int MAX_LINES = 5;
 
     private final Panel panel;
     private final Frame frame;
@@ -40,7 +40,7 @@ final class Gutter {
     /** The names, with as many lines each as the room allows. */
     List<Callout> callouts() {
         List<Callout> whole = whole();
-        for (int lines = MOST_LINES; lines > 1; lines--) {
+        for (int lines = MAX_LINES; lines > 1; lines--) {
             List<Callout> shortened = shortened(whole, lines);
             if (height(shortened) <= frame.area().height() + 2 * OVERHANG) {
                 return shortened;
@@ -52,7 +52,7 @@ final class Gutter {
     /** The height a panel needs beside which every name can stand whole, or as whole as names ever do. */
     static double neededHeight(Panel panel, Axis time, double width) {
         Frame any = new Frame(new Box(0, 0, 1000, 100), time, panel.axis());
-        return height(shortened(new Gutter(panel, any, width).whole(), MOST_LINES)) - 2 * OVERHANG;
+        return height(shortened(new Gutter(panel, any, width).whole(), MAX_LINES)) - 2 * OVERHANG;
     }
 
     /** Where the names stand: their upper edges, in the same order. */

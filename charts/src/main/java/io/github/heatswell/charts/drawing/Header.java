@@ -15,7 +15,7 @@ final class Header {
     private static final double BELOW_TITLE = 5;
 
     /** A title with more lines than this is set smaller. */
-    private static final int MOST_LARGE_LINES = 2;
+    private static final int MAX_LARGE_LINES = 2;
 
     private final Optional<TextBlock> warning;
     private final TextBlock title;
@@ -36,7 +36,7 @@ final class Header {
         TextBlock title = TextBlock.of(caption.title(), Type.TITLE, width);
         return new Header(
                 warning,
-                title.lineCount() > MOST_LARGE_LINES ? TextBlock.of(caption.title(), Type.LONG_TITLE, width) : title,
+                title.lineCount() > MAX_LARGE_LINES ? TextBlock.of(caption.title(), Type.LONG_TITLE, width) : title,
                 TextBlock.of(caption.subtitle(), Type.SUBTITLE, width),
                 width);
     }

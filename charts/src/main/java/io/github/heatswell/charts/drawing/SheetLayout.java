@@ -23,7 +23,7 @@ record SheetLayout(double width, double height, Header header, Box panels) {
 
     private static final double BELOW_HEADER = 20;
     private static final double LEAST_PANELS = 380;
-    private static final double MOST_PANELS = 1600;
+    private static final double MAX_PANELS = 1600;
 
     /** What the time axis takes, a little more than it does. */
     private static final double BELOW_PANELS = 52;
@@ -32,7 +32,7 @@ record SheetLayout(double width, double height, Header header, Box panels) {
         double width = picture.size().width();
         Header header = Header.of(picture.caption(), width - 2 * MARGIN);
         double top = MARGIN + header.height() + BELOW_HEADER;
-        double needed = Math.min(MOST_PANELS, Math.max(LEAST_PANELS, heightForNames(picture)));
+        double needed = Math.min(MAX_PANELS, Math.max(LEAST_PANELS, heightForNames(picture)));
         double height = Math.max(picture.size().height(), Math.ceil(top + needed + MARGIN / 2));
         Box panels = new Box(MARGIN, top, width - 2 * MARGIN, height - top - MARGIN / 2);
         return new SheetLayout(width, height, header, panels);

@@ -33,7 +33,7 @@ final class Strokes {
         return switch (role) {
             case PRESSURE -> solid(2.3f);
             case TEMPERATURE -> solid(2.1f);
-            case STREET -> dashed(1.7f, 1.7f, 3.2f);
+            case MAINS -> dashed(1.7f, 1.7f, 3.2f);
             case DAY_EDGE -> solid(1.1f);
             case SLOW_FADING -> dashed(1.3f, 1.5f, 2);
             case FAST_FADING -> dashed(1.3f, 9, 2.5f, 1.5f, 2.5f);
@@ -46,7 +46,7 @@ final class Strokes {
             case PRESSURE, DAY_EDGE -> Ink.PRESSURE;
             case SLOW_FADING, FAST_FADING -> Ink.TEXT;
             case TEMPERATURE -> Ink.TEMPERATURE;
-            case STREET -> Ink.SUPPLY;
+            case MAINS -> Ink.SUPPLY;
             default -> Ink.run(role.ordinal() - Curve.Role.RUN_1.ordinal());
         };
     }
@@ -67,7 +67,7 @@ final class Strokes {
             case RELIEF_SET -> dashed(1.7f, 9, 4);
             case RELIEF_RESEAT -> dashed(1.2f, 9, 3, 2, 3);
             case SUPPLY -> dashed(1.6f, 1.6f, 3.4f);
-            case STREET -> dashed(1.6f, 1.6f, 6.5f);
+            case MAINS -> dashed(1.6f, 1.6f, 6.5f);
             case PRECHARGE -> dashed(1.4f, 4.5f, 4.5f);
             case SET_POINT -> dashed(1.2f, 9, 4);
             case RELIEF_TEMPERATURE -> dashed(1.7f, 9, 4);
@@ -81,7 +81,7 @@ final class Strokes {
             case WORKING_PRESSURE -> Ink.TEXT;
             case RELIEF_SET, RELIEF_RESEAT, RELIEF_TEMPERATURE -> Ink.RELIEF;
             case CUT_OUT -> Ink.TEXT;
-            case SUPPLY, STREET -> Ink.SUPPLY;
+            case SUPPLY, MAINS -> Ink.SUPPLY;
             case PRECHARGE -> Ink.PRECHARGE;
             case SET_POINT -> Ink.TEMPERATURE;
         };

@@ -34,7 +34,7 @@ public record Curve(Role role, String name, String finding, Points points) {
         /** The water temperature of the only run. */
         TEMPERATURE,
         /** The pressure of the street where it changes over the day. */
-        STREET,
+        MAINS,
         /** The lower or upper edge of each day's pressure. */
         DAY_EDGE,
         /** What comes if a charge fades as slowly as may be. */
@@ -55,12 +55,12 @@ public record Curve(Role role, String name, String finding, Points points) {
         RUN_6;
 
         /** The largest number of runs that one picture can hold apart. */
-        public static final int MOST_RUNS = 6;
+        public static final int MAX_RUNS = 6;
 
         /**
          * The role of one of several runs.
          *
-         * @param index the number of the run, counted from 0, below {@link #MOST_RUNS}
+         * @param index the number of the run, counted from 0, below {@link #MAX_RUNS}
          * @return its role
          */
         public static Role ofRun(int index) {

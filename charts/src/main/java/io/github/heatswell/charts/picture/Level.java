@@ -40,7 +40,7 @@ public record Level(Kind kind, double value, String amount, String name) {
         /** The static pressure of the cold feed. */
         SUPPLY,
         /** The pressure of the street, before a reducing valve. */
-        STREET,
+        MAINS,
         /** The gas pressure of the empty expansion vessel. */
         PRECHARGE,
         /** The temperature at which the thermostat switches off. */

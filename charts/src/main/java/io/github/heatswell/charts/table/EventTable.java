@@ -20,8 +20,8 @@ import java.util.Objects;
  * empty); in US units with {@code psi} and {@code degF}. With two elements, {@code device} also says which one switched.
  *
  * <p>Pressures are those at the tank's drain cock. A device higher up is under less, by
- * {@link io.github.heatswell.plant.HotWaterSystem#head}: a relief valve 8 m up that is set to 7 bar opens at about 7.78 bar in this
- * table. {@link io.github.heatswell.plant.HotWaterSystem#atDrainCock} converts.
+ * {@link io.github.heatswell.system.HotWaterSystem#head}: a relief valve 8 m up that is set to 7 bar opens at about 7.78 bar in this
+ * table. {@link io.github.heatswell.system.HotWaterSystem#atDrainCock} converts.
  *
  * <p>A device's name that begins like a formula ({@code = + - @}, a tab or a line break) gets an apostrophe before it, so
  * that a spreadsheet shows it instead of running it. A control character in it is written as its code,

@@ -1,8 +1,8 @@
 package io.github.heatswell.charts.table;
 
-import io.github.heatswell.outlook.OutlookCourse;
-import io.github.heatswell.outlook.OutlookMonth;
-import io.github.heatswell.outlook.OutlookResult;
+import io.github.heatswell.ageing.OutlookCourse;
+import io.github.heatswell.ageing.OutlookMonth;
+import io.github.heatswell.ageing.OutlookResult;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.util.Locale;

@@ -17,7 +17,7 @@ import org.apache.commons.csv.CSVRecord;
 public final class RowReader implements AutoCloseable {
 
     /** More characters than this in one row mean that a quote was never closed. */
-    private static final int LONGEST_ROW = 1 << 20;
+    private static final int MAX_ROW = 1 << 20;
 
     private final Limit source;
     private final CSVParser parser;
@@ -65,8 +65,8 @@ public final class RowReader implements AutoCloseable {
 
         private void count(int read) throws IOException {
             since += read;
-            if (since > LONGEST_ROW) {
-                throw new IOException("a row is longer than " + LONGEST_ROW + " characters; a quote is not closed");
+            if (since > MAX_ROW) {
+                throw new IOException("a row is longer than " + MAX_ROW + " characters; a quote is not closed");
             }
         }
     }

@@ -44,7 +44,7 @@ final class TraceColumns {
                 flow("draw_flow", Channel.DRAW_FLOW),
                 volume("drawn_total", Channel.DRAWN_TOTAL),
                 volume("returned_total", Channel.RETURNED_TOTAL),
-                pressure("street_pressure_gauge", Channel.STREET_ABSOLUTE, atmosphere),
+                pressure("street_pressure_gauge", Channel.MAINS_ABSOLUTE, atmosphere),
                 pressure("gauge_reading", Channel.GAUGE_READING, 0));
     }
 

@@ -1,9 +1,9 @@
 package io.github.heatswell.charts.table;
 
-import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Trace;
+import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.util.Objects;

@@ -1,8 +1,8 @@
 package io.github.heatswell.charts.table;
 
-import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.result.Regime;
 import io.github.heatswell.simulation.SampleListener;
+import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.UnitSystem;
 import java.io.Closeable;
 import java.io.IOException;

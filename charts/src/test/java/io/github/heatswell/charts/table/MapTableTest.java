@@ -6,10 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.charts.Maps;
 import io.github.heatswell.charts.Plants;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.sizing.PeakMap;
 import io.github.heatswell.sizing.PeakSurvey;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.util.List;
@@ -40,7 +40,7 @@ class MapTableTest {
     @Test
     void leavesOpenWhatNobodyKnows() throws IOException {
         HotWaterSystem house = Plants.bare()
-                .addReliefValve(Plants.valve("far too strong", 22, 21, ReliefValve.Character.SNAP))
+                .addReliefValve(Plants.valve("far too strong", 22, 21, ReliefValve.LiftCharacteristic.SNAP))
                 .vessel(Plants.vessel(12, 3))
                 .build();
         PeakMap map = PeakSurvey.builder(house)

@@ -9,10 +9,10 @@ import io.github.heatswell.charts.Gallery;
 import io.github.heatswell.charts.Handmade;
 import io.github.heatswell.charts.NamedRun;
 import io.github.heatswell.charts.Plants;
-import io.github.heatswell.plant.ReliefValve.Character;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.system.ReliefValve.LiftCharacteristic;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.io.InputStream;
@@ -35,7 +35,7 @@ class TablesTest {
     private static RunResult small() {
         return Handmade.run(
                         Plants.bare()
-                                .addReliefValve(Plants.valve(ODD_NAME, 7, 6.3, Character.SNAP))
+                                .addReliefValve(Plants.valve(ODD_NAME, 7, 6.3, LiftCharacteristic.SNAP))
                                 .build(),
                         60,
                         4.2,

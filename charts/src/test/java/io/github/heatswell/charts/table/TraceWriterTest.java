@@ -6,11 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.charts.Plants;
-import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Regime;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.simulation.Simulation;
+import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.io.StringReader;

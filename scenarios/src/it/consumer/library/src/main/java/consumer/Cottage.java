@@ -4,14 +4,14 @@ import static io.github.heatswell.units.LengthUnit.METRE;
 import static io.github.heatswell.units.LengthUnit.MILLIMETRE;
 import static io.github.heatswell.units.PressureUnit.BAR;
 
-import io.github.heatswell.plant.Heater;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.Material;
-import io.github.heatswell.plant.ReliefValve;
-import io.github.heatswell.plant.Shell;
-import io.github.heatswell.plant.Site;
-import io.github.heatswell.plant.Supply;
-import io.github.heatswell.plant.Tank;
+import io.github.heatswell.system.Heater;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Material;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.Shell;
+import io.github.heatswell.system.Site;
+import io.github.heatswell.system.Supply;
+import io.github.heatswell.system.Tank;
 import io.github.heatswell.units.ConductanceUnit;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.PowerUnit;
@@ -53,11 +53,11 @@ final class Cottage {
                         .build())
                 .addReliefValve(ReliefValve.builder()
                         .name("valve in the cold feed")
-                        .opens(Pressure.gauge(7, BAR))
-                        .fullLift(Pressure.gauge(7.7, BAR))
-                        .reseats(Pressure.gauge(5.9, BAR))
+                        .setPressure(Pressure.gauge(7, BAR))
+                        .fullLiftPressure(Pressure.gauge(7.7, BAR))
+                        .reseatPressure(Pressure.gauge(5.9, BAR))
                         .fullFlow(20, FlowUnit.LITRE_PER_MINUTE)
-                        .character(ReliefValve.Character.MODULATING)
+                        .liftCharacteristic(ReliefValve.LiftCharacteristic.MODULATING)
                         .build())
                 .build();
     }

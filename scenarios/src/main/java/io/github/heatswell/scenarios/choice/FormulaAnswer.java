@@ -1,7 +1,7 @@
 package io.github.heatswell.scenarios.choice;
 
-import io.github.heatswell.sizing.Differences;
 import io.github.heatswell.sizing.FormulaResult;
+import io.github.heatswell.sizing.SizingReconciliation;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -14,7 +14,7 @@ import java.util.Optional;
  * @param remark why the formula does not apply, or what to bear in mind; may be empty
  */
 public record FormulaAnswer(
-        String name, Optional<FormulaResult> result, Optional<Differences> differences, String remark) {
+        String name, Optional<FormulaResult> result, Optional<SizingReconciliation> differences, String remark) {
 
     /**
      * Checks that everything is there.
@@ -31,7 +31,7 @@ public record FormulaAnswer(
         Objects.requireNonNull(remark, "remark");
     }
 
-    static FormulaAnswer of(String name, Differences differences) {
+    static FormulaAnswer of(String name, SizingReconciliation differences) {
         return new FormulaAnswer(name, Optional.of(differences.formula()), Optional.of(differences), "");
     }
 

@@ -1,12 +1,12 @@
 package io.github.heatswell.scenarios.choice;
 
-import io.github.heatswell.plant.Element;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.ReliefValve;
-import io.github.heatswell.sizing.Differences;
+import io.github.heatswell.sizing.SizingReconciliation;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.sizing.VesselFormula;
 import io.github.heatswell.sizing.VesselSizing;
+import io.github.heatswell.system.Element;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefValve;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -43,11 +43,13 @@ final class Formulas {
 
     private FormulaAnswer handbook() {
         double expansion = house.tank().shell().thermalGrowth() / 3;
-        return guarded(HANDBOOK, () -> FormulaAnswer.of(HANDBOOK, Differences.fromHandbook(sizing, expansion)));
+        return guarded(
+                HANDBOOK, () -> FormulaAnswer.of(HANDBOOK, SizingReconciliation.fromHandbook(sizing, expansion)));
     }
 
     private FormulaAnswer din() {
-        return lowest().map(valve -> guarded(DIN, () -> FormulaAnswer.of(DIN, Differences.fromDin(sizing, valve))))
+        return lowest().map(valve ->
+                        guarded(DIN, () -> FormulaAnswer.of(DIN, SizingReconciliation.fromDin(sizing, valve))))
                 .orElse(FormulaAnswer.without(DIN, NO_VALVE));
     }
 
@@ -61,7 +63,7 @@ final class Formulas {
                 house.tank().volume(),
                 hottest(),
                 found.supplyStatic().gauge(atmosphere),
-                valve.opens().gauge(atmosphere));
+                valve.setPressure().gauge(atmosphere));
         return new FormulaAnswer(
                 EN,
                 Optional.of(formula.size()),
@@ -79,7 +81,7 @@ final class Formulas {
     private Optional<ReliefValve> lowest() {
         double atmosphere = house.site().atmosphere();
         return house.reliefValves().stream()
-                .min(Comparator.comparingDouble(valve -> valve.opens().gauge(atmosphere)));
+                .min(Comparator.comparingDouble(valve -> valve.setPressure().gauge(atmosphere)));
     }
 
     /** What is outside a formula's range is said, not hidden. */

@@ -1,6 +1,5 @@
 package io.github.heatswell.scenarios.choice;
 
-import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.spread.VariedHouse;
@@ -9,6 +8,7 @@ import io.github.heatswell.study.SampleFailedException;
 import io.github.heatswell.study.Share;
 import io.github.heatswell.study.Study;
 import io.github.heatswell.study.StudyResult;
+import io.github.heatswell.system.HotWaterSystem;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;

@@ -1,7 +1,5 @@
 package io.github.heatswell.scenarios.choice;
 
-import io.github.heatswell.plant.ExpansionVessel;
-import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.file.Scenario;
@@ -13,6 +11,8 @@ import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.sizing.SizingTarget;
 import io.github.heatswell.sizing.VesselSizing;
 import io.github.heatswell.study.Study;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.RatioUnit;
@@ -36,11 +36,11 @@ import java.util.function.Function;
 public final class VesselChoice {
 
     /** What a run takes to be simulated for every trial grows with its length, and a week holds every draw of a day. */
-    private static final Duration LONGEST_COUNTED = Duration.ofDays(7);
+    private static final Duration MAX_COUNTED = Duration.ofDays(7);
 
     private static final Pressure USUAL_RATING = Pressure.gauge(10, PressureUnit.BAR);
     private static final double USUAL_ACCEPTANCE = 60;
-    private static final long MOST_SAMPLES = 20_000;
+    private static final long MAX_SAMPLES = 20_000;
 
     private final Scenario scenario;
     private final PrechargeRule rule;
@@ -75,7 +75,7 @@ public final class VesselChoice {
      */
     public VesselAnswer answer() {
         HotWaterSystem house = scenario.system();
-        Duration counted = scenario.duration().compareTo(LONGEST_COUNTED) > 0 ? LONGEST_COUNTED : scenario.duration();
+        Duration counted = scenario.duration().compareTo(MAX_COUNTED) > 0 ? MAX_COUNTED : scenario.duration();
         VesselSizing sizing = VesselSizing.builder(house, target())
                 .precharge(rule)
                 .vesselLike(pattern())
@@ -101,7 +101,7 @@ public final class VesselChoice {
         double limit = found.target().gauge();
         BalanceCount count = new BalanceCount();
         VariedHouse bare = VariedHouse.of(scenario);
-        if (bare.inputs().isEmpty() || bare.inputs().size() > Study.MOST_INPUTS) {
+        if (bare.inputs().isEmpty() || bare.inputs().size() > Study.MAX_INPUTS) {
             return Optional.empty();
         }
         List<SizeCertainty.Tried> tried = new ArrayList<>();
@@ -206,7 +206,7 @@ public final class VesselChoice {
     }
 
     private RunResult run(HotWaterSystem house) {
-        Duration coarsest = scenario.duration().dividedBy(MOST_SAMPLES).plusSeconds(1);
+        Duration coarsest = scenario.duration().dividedBy(MAX_SAMPLES).plusSeconds(1);
         Duration sample = scenario.sample().compareTo(coarsest) < 0 ? coarsest : scenario.sample();
         return Simulation.of(house, scenario.duration()).sampledEvery(sample).run();
     }

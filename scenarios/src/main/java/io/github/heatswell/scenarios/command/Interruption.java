@@ -12,7 +12,7 @@ import java.util.function.BooleanSupplier;
 final class Interruption implements AutoCloseable, BooleanSupplier {
 
     /** How long (s) the program waits for results to be written before it gives up. */
-    private static final int LONGEST_WAIT = 30;
+    private static final int MAX_WAIT = 30;
 
     private final AtomicBoolean asked = new AtomicBoolean();
     private final CountDownLatch finished = new CountDownLatch(1);
@@ -32,7 +32,7 @@ final class Interruption implements AutoCloseable, BooleanSupplier {
     void interrupt() {
         asked.set(true);
         try {
-            if (!finished.await(LONGEST_WAIT, TimeUnit.SECONDS)) {
+            if (!finished.await(MAX_WAIT, TimeUnit.SECONDS)) {
                 return;
             }
         } catch (InterruptedException e) {

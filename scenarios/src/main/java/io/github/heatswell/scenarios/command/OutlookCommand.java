@@ -1,6 +1,6 @@
 package io.github.heatswell.scenarios.command;
 
-import io.github.heatswell.outlook.Fading;
+import io.github.heatswell.ageing.PrechargeLossRange;
 import io.github.heatswell.scenarios.outlook.HouseOutlook;
 import io.github.heatswell.scenarios.outlook.OutlookAnswer;
 import io.github.heatswell.scenarios.output.OutlookFiles;
@@ -30,7 +30,7 @@ final class OutlookCommand {
         spec.addPositional(Specs.scenarios());
         spec.addOption(OutlookSpecs.years());
         spec.addOption(OutlookSpecs.fade());
-        spec.addOption(OutlookSpecs.streetSwing());
+        spec.addOption(OutlookSpecs.mainsSwing());
         spec.addOption(Specs.threads());
         spec.addOption(
                 Specs.out("Default: heatswell-out/NAME-outlook. With several scenarios: DIR/NAME-outlook for each."));
@@ -71,8 +71,8 @@ final class OutlookCommand {
     private OutlookAnswer answer(int index) {
         return HouseOutlook.of(batch.scenario(index))
                 .years(arguments.matchedOptionValue(OutlookSpecs.YEARS, OutlookSpecs.USUAL_YEARS))
-                .fading(arguments.matchedOptionValue(OutlookSpecs.FADE, Fading.usual()))
-                .streetSwing(arguments.matchedOptionValue(OutlookSpecs.STREET_SWING, 0.0))
+                .fading(arguments.matchedOptionValue(OutlookSpecs.FADE, PrechargeLossRange.usual()))
+                .mainsSwing(arguments.matchedOptionValue(OutlookSpecs.MAINS_SWING, 0.0))
                 .sampled(study -> study.threads(Specs.threads(arguments)))
                 .build()
                 .answer();

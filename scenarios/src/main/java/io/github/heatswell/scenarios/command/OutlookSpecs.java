@@ -1,8 +1,8 @@
 package io.github.heatswell.scenarios.command;
 
-import io.github.heatswell.outlook.Fading;
-import io.github.heatswell.outlook.GasLoss;
-import io.github.heatswell.outlook.Outlook;
+import io.github.heatswell.ageing.Outlook;
+import io.github.heatswell.ageing.PrechargeLoss;
+import io.github.heatswell.ageing.PrechargeLossRange;
 import io.github.heatswell.scenarios.quantity.Amount;
 import io.github.heatswell.scenarios.quantity.Kind;
 import io.github.heatswell.scenarios.quantity.QuantityReader;
@@ -17,7 +17,7 @@ final class OutlookSpecs {
 
     static final String YEARS = "--years";
     static final String FADE = "--fade";
-    static final String STREET_SWING = "--street-swing";
+    static final String MAINS_SWING = "--street-swing";
     static final int USUAL_YEARS = 10;
 
     private static final String RANGE = " to ";
@@ -36,7 +36,7 @@ final class OutlookSpecs {
     static OptionSpec fade() {
         return OptionSpec.builder(FADE)
                 .paramLabel("RATE")
-                .type(Fading.class)
+                .type(PrechargeLossRange.class)
                 .converters(OutlookSpecs::fading)
                 .description(
                         "How much of its gauge pressure the charge loses in a year, such as '8 %%', or a range such as"
@@ -45,8 +45,8 @@ final class OutlookSpecs {
                 .build();
     }
 
-    static OptionSpec streetSwing() {
-        return OptionSpec.builder(STREET_SWING)
+    static OptionSpec mainsSwing() {
+        return OptionSpec.builder(MAINS_SWING)
                 .paramLabel("PRESSURE")
                 .type(Double.class)
                 .converters(OutlookSpecs::swing)
@@ -57,31 +57,31 @@ final class OutlookSpecs {
     }
 
     private static Integer years(String text) {
-        if (!text.matches("\\d{1,3}") || Integer.parseInt(text) < 1 || Integer.parseInt(text) > Outlook.MOST_YEARS) {
+        if (!text.matches("\\d{1,3}") || Integer.parseInt(text) < 1 || Integer.parseInt(text) > Outlook.MAX_YEARS) {
             throw new TypeConversionException(
-                    Printable.quote(text) + " is no number of years from 1 to " + Outlook.MOST_YEARS);
+                    Printable.quote(text) + " is no number of years from 1 to " + Outlook.MAX_YEARS);
         }
         return Integer.valueOf(text);
     }
 
-    private static Fading fading(String text) {
+    private static PrechargeLossRange fading(String text) {
         try {
             int middle = text.indexOf(RANGE);
             if (middle < 0) {
-                return Fading.exactly(loss(text));
+                return PrechargeLossRange.exactly(loss(text));
             }
-            GasLoss slow = loss(text.substring(0, middle));
-            GasLoss fast = loss(text.substring(middle + RANGE.length()));
+            PrechargeLoss slow = loss(text.substring(0, middle));
+            PrechargeLoss fast = loss(text.substring(middle + RANGE.length()));
             double between = Math.sqrt(slow.yearly() * fast.yearly());
-            return new Fading(new GasLoss(between), slow, fast);
+            return new PrechargeLossRange(new PrechargeLoss(between), slow, fast);
         } catch (IllegalArgumentException e) {
             throw new TypeConversionException(e.getMessage());
         }
     }
 
-    private static GasLoss loss(String text) {
+    private static PrechargeLoss loss(String text) {
         Amount<RatioUnit> rate = QuantityReader.read(text.strip(), Kind.RATIO);
-        return new GasLoss(rate.unit().toSi(rate.value()));
+        return new PrechargeLoss(rate.unit().toSi(rate.value()));
     }
 
     private static Double swing(String text) {

@@ -31,7 +31,7 @@ final class Specs {
     static final String SET = "--set";
     static final String VARY = "--vary";
     private static final String THREADS = "--threads";
-    private static final int MOST_THREADS = 256;
+    private static final int MAX_THREADS = 256;
 
     /** Where results go if nothing else is said. */
     static final String DEFAULT_OUT = "heatswell-out";
@@ -141,12 +141,12 @@ final class Specs {
     /** How many threads are to share the work. */
     static int threads(ParseResult arguments) {
         return arguments.matchedOptionValue(
-                THREADS, Math.min(MOST_THREADS, Runtime.getRuntime().availableProcessors()));
+                THREADS, Math.min(MAX_THREADS, Runtime.getRuntime().availableProcessors()));
     }
 
     private static Integer number(String text) {
-        if (!text.matches("\\d{1,3}") || Integer.parseInt(text) < 1 || Integer.parseInt(text) > MOST_THREADS) {
-            throw new TypeConversionException(Printable.quote(text) + " is no number from 1 to " + MOST_THREADS);
+        if (!text.matches("\\d{1,3}") || Integer.parseInt(text) < 1 || Integer.parseInt(text) > MAX_THREADS) {
+            throw new TypeConversionException(Printable.quote(text) + " is no number from 1 to " + MAX_THREADS);
         }
         return Integer.valueOf(text);
     }

@@ -18,8 +18,8 @@ final class SpreadCommand {
     private static final String SEED = "--seed";
     private static final String FOLDER_ENDING = "-spread";
     private static final int USUAL_SAMPLES = 1024;
-    private static final int FEWEST_SAMPLES = 16;
-    private static final int MOST_SAMPLES = 1_000_000;
+    private static final int MIN_SAMPLES = 16;
+    private static final int MAX_SAMPLES = 1_000_000;
 
     private final Batch batch;
     private final ParseResult arguments;
@@ -63,7 +63,7 @@ final class SpreadCommand {
 
     private static ExitStatus run(ParseResult arguments, Console console) {
         int samples = arguments.matchedOptionValue(SAMPLES, USUAL_SAMPLES);
-        if (samples < FEWEST_SAMPLES || samples > MOST_SAMPLES) {
+        if (samples < MIN_SAMPLES || samples > MAX_SAMPLES) {
             console.complain("heatswell: --samples: " + samples + " is outside the allowed range, 16 to 1000000");
             return ExitStatus.BAD_INPUT;
         }

@@ -41,7 +41,7 @@ record Variants(List<String> fields, List<Variant> all) {
         try {
             Combinations combinations = Combinations.of(variations);
             refuseOverlap(combinations.fields(), arguments);
-            refuseCount(batch, combinations, variations.isEmpty() ? most : Combinations.MOST_RUNS);
+            refuseCount(batch, combinations, variations.isEmpty() ? most : Combinations.MAX_RUNS);
             return made(batch, combinations, arguments, console);
         } catch (IllegalArgumentException e) {
             console.complain("heatswell: " + e.getMessage());

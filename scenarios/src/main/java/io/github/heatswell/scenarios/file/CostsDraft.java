@@ -1,8 +1,8 @@
 package io.github.heatswell.scenarios.file;
 
-import io.github.heatswell.plant.ExpansionVessel;
 import io.github.heatswell.scenarios.quantity.Price;
 import io.github.heatswell.sizing.NominalSize;
+import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.units.VolumeUnit;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -12,14 +12,14 @@ import java.util.List;
 /** What things cost, while being read. */
 final class CostsDraft {
 
-    private static final int LONGEST_CURRENCY = 8;
+    private static final int MAX_CURRENCY = 8;
 
     private String currency = Costs.invented().currency();
     private BigDecimal water;
     private List<Vessel> vessels = List.of();
 
     void currency(String text) {
-        if (text.length() > LONGEST_CURRENCY) {
+        if (text.length() > MAX_CURRENCY) {
             throw new IllegalArgumentException("has " + text.length() + " characters; up to 8 are allowed");
         }
         currency = text;

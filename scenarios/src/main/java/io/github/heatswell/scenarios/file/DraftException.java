@@ -1,6 +1,6 @@
 package io.github.heatswell.scenarios.file;
 
-import io.github.heatswell.plant.Problem;
+import io.github.heatswell.system.Problem;
 import java.util.List;
 import java.util.stream.Collectors;
 

@@ -1,7 +1,7 @@
 package io.github.heatswell.scenarios.file;
 
-import io.github.heatswell.draw.Draw;
 import io.github.heatswell.scenarios.quantity.ClockTime;
+import io.github.heatswell.system.Draw;
 import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.EnergyUnit;
 import io.github.heatswell.units.FlowUnit;
@@ -12,7 +12,7 @@ import io.github.heatswell.units.VolumeUnit;
 final class DrawDraft {
 
     /** The flow that makes any volume short enough; the largest allowed (L/min). */
-    private static final double LARGEST_FLOW = 200;
+    private static final double MAX_FLOW = 200;
 
     private double at;
     private double volume;
@@ -25,12 +25,12 @@ final class DrawDraft {
     }
 
     void volume(double value, VolumeUnit unit) {
-        Draw.ofVolume(0, value, unit, LARGEST_FLOW, FlowUnit.LITRE_PER_MINUTE);
+        Draw.ofVolume(0, value, unit, MAX_FLOW, FlowUnit.LITRE_PER_MINUTE);
         volume = unit.toSi(value);
     }
 
     void energy(double value, EnergyUnit unit) {
-        heat = Draw.ofHeat(0, value, unit, LARGEST_FLOW, FlowUnit.LITRE_PER_MINUTE)
+        heat = Draw.ofHeat(0, value, unit, MAX_FLOW, FlowUnit.LITRE_PER_MINUTE)
                 .heat()
                 .orElseThrow();
     }
@@ -40,7 +40,7 @@ final class DrawDraft {
     }
 
     void mixed(double value, TemperatureUnit unit) {
-        Draw any = Draw.ofHeat(0, 1, EnergyUnit.JOULE, LARGEST_FLOW, FlowUnit.LITRE_PER_MINUTE);
+        Draw any = Draw.ofHeat(0, 1, EnergyUnit.JOULE, MAX_FLOW, FlowUnit.LITRE_PER_MINUTE);
         mixed = any.mixedTo(value, unit).mixedTemperature().orElseThrow();
     }
 

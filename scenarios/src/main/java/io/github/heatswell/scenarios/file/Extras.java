@@ -1,9 +1,9 @@
 package io.github.heatswell.scenarios.file;
 
-import io.github.heatswell.draw.DrawProfile;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.Leak;
-import io.github.heatswell.plant.TrappedAir;
+import io.github.heatswell.system.DrawProfile;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Leak;
+import io.github.heatswell.system.TrappedAir;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.VolumeUnit;
 import java.util.ArrayList;

@@ -1,8 +1,8 @@
 package io.github.heatswell.scenarios.file;
 
-import io.github.heatswell.plant.Problem;
 import io.github.heatswell.scenarios.document.Faults;
 import io.github.heatswell.scenarios.fault.Location;
+import io.github.heatswell.system.Problem;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;

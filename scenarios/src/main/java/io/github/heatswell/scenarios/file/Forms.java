@@ -1,12 +1,12 @@
 package io.github.heatswell.scenarios.file;
 
-import io.github.heatswell.draw.DrawProfile;
-import io.github.heatswell.draw.StandardProfiles;
 import io.github.heatswell.scenarios.quantity.Amount;
 import io.github.heatswell.scenarios.quantity.Kind;
 import io.github.heatswell.scenarios.quantity.QuantityReader;
 import io.github.heatswell.scenarios.wording.Nearest;
 import io.github.heatswell.scenarios.wording.Printable;
+import io.github.heatswell.system.DrawProfile;
+import io.github.heatswell.system.StandardProfiles;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.Unit;
 import java.util.LinkedHashMap;

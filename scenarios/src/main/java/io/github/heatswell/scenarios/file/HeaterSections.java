@@ -3,9 +3,9 @@ package io.github.heatswell.scenarios.file;
 import static io.github.heatswell.scenarios.file.Fields.amount;
 import static io.github.heatswell.scenarios.file.Fields.word;
 
-import io.github.heatswell.plant.Element;
-import io.github.heatswell.plant.Heater;
 import io.github.heatswell.scenarios.quantity.Kind;
+import io.github.heatswell.system.Element;
+import io.github.heatswell.system.Heater;
 import java.util.List;
 
 /** What heats the water: its keys, and those of a second element. */

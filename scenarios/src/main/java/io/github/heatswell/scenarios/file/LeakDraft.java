@@ -1,6 +1,6 @@
 package io.github.heatswell.scenarios.file;
 
-import io.github.heatswell.plant.Leak;
+import io.github.heatswell.system.Leak;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;

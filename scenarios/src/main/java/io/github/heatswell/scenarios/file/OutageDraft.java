@@ -1,6 +1,6 @@
 package io.github.heatswell.scenarios.file;
 
-import io.github.heatswell.plant.Outage;
+import io.github.heatswell.system.Outage;
 import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.Limits;
 

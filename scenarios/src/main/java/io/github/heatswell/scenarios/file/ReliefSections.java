@@ -4,8 +4,8 @@ import static io.github.heatswell.scenarios.file.Fields.amount;
 import static io.github.heatswell.scenarios.file.Fields.pressure;
 import static io.github.heatswell.scenarios.file.Fields.word;
 
-import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.scenarios.quantity.Kind;
+import io.github.heatswell.system.ReliefValve;
 import java.util.List;
 import java.util.Map;
 
@@ -53,26 +53,26 @@ final class ReliefSections {
                             "what results call it, different for every valve",
                             "expansion valve",
                             Forms.text(60, ReliefValve.Builder::name)),
-                    pressure("opens", "set pressure", "7 bar", ReliefValve.Builder::opens),
+                    pressure("opens", "set pressure", "7 bar", ReliefValve.Builder::setPressure),
                     pressure(
                                     "full-lift",
                                     "pressure of full lift, not below opens",
                                     "7.7 bar",
-                                    ReliefValve.Builder::fullLift)
+                                    ReliefValve.Builder::fullLiftPressure)
                             .checkedAgainst("opens"),
                     pressure(
                                     "reseats",
                                     "pressure at which it closes again, below opens",
                                     "5.6 bar",
-                                    ReliefValve.Builder::reseats)
+                                    ReliefValve.Builder::reseatPressure)
                             .checkedAgainst("opens"),
                     amount("full-flow", "flow at full lift", "20 L/min", Kind.FLOW, ReliefValve.Builder::fullFlow),
                     word(
                             "character",
                             "modulating: lift grows with pressure; snap: full lift at once",
                             "modulating",
-                            Words.of(ReliefValve.Character.values()),
-                            ReliefValve.Builder::character),
+                            Words.of(ReliefValve.LiftCharacteristic.values()),
+                            ReliefValve.Builder::liftCharacteristic),
                     amount(
                                     "opens-at",
                                     "water temperature at which a combined temperature and pressure valve opens too; if"

@@ -1,8 +1,8 @@
 package io.github.heatswell.scenarios.file;
 
-import io.github.heatswell.plant.Start;
 import io.github.heatswell.scenarios.quantity.ClockTime;
 import io.github.heatswell.scenarios.quantity.DayOfYear;
+import io.github.heatswell.system.Start;
 import io.github.heatswell.units.Decimals;
 import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.Limits;
@@ -20,7 +20,7 @@ final class RunDraft {
     private static final Limits DURATION = Limits.between("duration", SHORTEST_SAMPLE, LONGEST);
     private static final Limits SAMPLE = Limits.between("sample", SHORTEST_SAMPLE, LONGEST);
     /** As the simulation allows. */
-    private static final double MOST_SAMPLES = 20_000_000;
+    private static final double MAX_SAMPLES = 20_000_000;
 
     private double duration;
     private double sample;
@@ -75,7 +75,7 @@ final class RunDraft {
             return Optional.of(quantity(sample, DurationUnit.SECOND) + " is longer than the run, "
                     + quantity(duration, DurationUnit.SECOND));
         }
-        return duration / sample > MOST_SAMPLES
+        return duration / sample > MAX_SAMPLES
                 ? Optional.of(quantity(sample, DurationUnit.SECOND)
                         + " gives more than 20 million samples; take a longer interval")
                 : Optional.empty();

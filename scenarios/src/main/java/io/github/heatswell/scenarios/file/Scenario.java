@@ -1,8 +1,8 @@
 package io.github.heatswell.scenarios.file;
 
-import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.scenarios.document.YamlText;
 import io.github.heatswell.simulation.Simulation;
+import io.github.heatswell.system.HotWaterSystem;
 import java.time.Duration;
 import java.util.List;
 import java.util.Objects;

@@ -1,14 +1,14 @@
 package io.github.heatswell.scenarios.file;
 
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.InvalidDescriptionException;
-import io.github.heatswell.plant.Problem;
-import io.github.heatswell.plant.ReliefValve;
-import io.github.heatswell.plant.Start;
-import io.github.heatswell.plant.Tank;
 import io.github.heatswell.scenarios.document.Node;
 import io.github.heatswell.scenarios.document.Node.Items;
 import io.github.heatswell.scenarios.document.Node.Mapping;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.InvalidDescriptionException;
+import io.github.heatswell.system.Problem;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.Start;
+import io.github.heatswell.system.Tank;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;

@@ -1,12 +1,12 @@
 package io.github.heatswell.scenarios.file;
 
-import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.scenarios.document.Faults;
 import io.github.heatswell.scenarios.document.Node.Mapping;
 import io.github.heatswell.scenarios.document.SourceText;
 import io.github.heatswell.scenarios.document.YamlTree;
 import io.github.heatswell.scenarios.fault.Location;
 import io.github.heatswell.scenarios.wording.Printable;
+import io.github.heatswell.system.HotWaterSystem;
 import java.io.IOException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Path;

@@ -4,9 +4,9 @@ import static io.github.heatswell.scenarios.file.Fields.amount;
 import static io.github.heatswell.scenarios.file.Fields.pressure;
 import static io.github.heatswell.scenarios.file.Fields.text;
 
-import io.github.heatswell.plant.Site;
-import io.github.heatswell.plant.Start;
 import io.github.heatswell.scenarios.quantity.Kind;
+import io.github.heatswell.system.Site;
+import io.github.heatswell.system.Start;
 import java.util.List;
 import java.util.stream.Stream;
 

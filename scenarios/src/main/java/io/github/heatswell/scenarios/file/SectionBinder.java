@@ -1,11 +1,11 @@
 package io.github.heatswell.scenarios.file;
 
-import io.github.heatswell.plant.InvalidDescriptionException;
-import io.github.heatswell.plant.Problem;
 import io.github.heatswell.scenarios.document.Node;
 import io.github.heatswell.scenarios.document.Node.Scalar;
 import io.github.heatswell.scenarios.fault.Location;
 import io.github.heatswell.scenarios.quantity.Uncertain;
+import io.github.heatswell.system.InvalidDescriptionException;
+import io.github.heatswell.system.Problem;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;

@@ -4,11 +4,11 @@ import static io.github.heatswell.scenarios.file.Fields.amount;
 import static io.github.heatswell.scenarios.file.Fields.pressure;
 import static io.github.heatswell.scenarios.file.Fields.word;
 
-import io.github.heatswell.plant.Outage;
-import io.github.heatswell.plant.ReducingValve;
-import io.github.heatswell.plant.Supply;
-import io.github.heatswell.plant.SupplyTemperature;
 import io.github.heatswell.scenarios.quantity.Kind;
+import io.github.heatswell.system.Outage;
+import io.github.heatswell.system.ReducingValve;
+import io.github.heatswell.system.Supply;
+import io.github.heatswell.system.SupplyTemperature;
 import io.github.heatswell.units.TemperatureUnit;
 import java.util.List;
 
@@ -20,17 +20,17 @@ final class SupplySections {
 
     private static final int MAX_OUTAGES = 100;
 
-    private static final Section<StreetEntry.Draft, StreetEntry> STREET = new Section<>(
+    private static final Section<MainsEntry.Draft, MainsEntry> MAINS = new Section<>(
             "supply.pressure",
-            StreetEntry.Draft::new,
-            StreetEntry.Draft::end,
+            MainsEntry.Draft::new,
+            MainsEntry.Draft::end,
             List.of(
-                    new Field<>("at", "time of day", "06:00", Forms.clock(StreetEntry.Draft::at)),
+                    new Field<>("at", "time of day", "06:00", Forms.clock(MainsEntry.Draft::at)),
                     pressure(
                             "pressure",
                             "pressure at that time; it goes evenly from one time to the next",
                             "4.2 bar",
-                            StreetEntry.Draft::pressure)));
+                            MainsEntry.Draft::pressure)));
 
     private static final Section<SeasonDraft, SupplyTemperature> SEASONS = new Section<>(
             "supply.water",
@@ -117,9 +117,7 @@ final class SupplySections {
                                     "4.2 bar",
                                     Supply.Builder::pressure)
                             .or(Nested.list(
-                                    STREET,
-                                    MAX_TIMES,
-                                    (supply, entries) -> supply.street(StreetEntry.timetable(entries))))
+                                    MAINS, MAX_TIMES, (supply, entries) -> supply.mains(MainsEntry.timetable(entries))))
                             .checkedAgainst("tank.working-pressure", "arrangement"),
                     amount(
                                     "water",

@@ -1,8 +1,8 @@
 package io.github.heatswell.scenarios.file;
 
-import io.github.heatswell.plant.Material;
-import io.github.heatswell.plant.Shell;
-import io.github.heatswell.plant.Tank;
+import io.github.heatswell.system.Material;
+import io.github.heatswell.system.Shell;
+import io.github.heatswell.system.Tank;
 import io.github.heatswell.units.ConductanceUnit;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Pressure;

@@ -4,9 +4,9 @@ import static io.github.heatswell.scenarios.file.Fields.amount;
 import static io.github.heatswell.scenarios.file.Fields.pressure;
 import static io.github.heatswell.scenarios.file.Fields.word;
 
-import io.github.heatswell.plant.PipeRun;
-import io.github.heatswell.plant.Tank;
 import io.github.heatswell.scenarios.quantity.Kind;
+import io.github.heatswell.system.PipeRun;
+import io.github.heatswell.system.Tank;
 import java.util.List;
 
 /** What holds water and always did: tank and piping. */

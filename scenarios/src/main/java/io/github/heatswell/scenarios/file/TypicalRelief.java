@@ -24,12 +24,12 @@ final class TypicalRelief {
     private TypicalRelief() {}
 
     /** A share of the set pressure, in the unit it is written in; of a gauge pressure only, since air is no part of it. */
-    static Optional<String> share(String opens, double share) {
-        Pressure set = QuantityReader.pressure(opens);
+    static Optional<String> share(String setPressure, double share) {
+        Pressure set = QuantityReader.pressure(setPressure);
         if (set.reference() == Pressure.Reference.ABSOLUTE) {
             return Optional.empty();
         }
-        PressureUnit unit = opens.toLowerCase(Locale.ROOT).contains("psi") ? PressureUnit.PSI : PressureUnit.BAR;
+        PressureUnit unit = setPressure.toLowerCase(Locale.ROOT).contains("psi") ? PressureUnit.PSI : PressureUnit.BAR;
         double part = Math.min(share * set.value(), MAX_FULL_LIFT);
         String rounded = Decimals.significant(unit.fromSi(part), 4);
         boolean beyond = unit.toSi(Double.parseDouble(rounded)) > MAX_FULL_LIFT;
@@ -38,9 +38,9 @@ final class TypicalRelief {
 
     /** The usual temperature at which a combined valve closes again, in the unit the opening temperature is written in. */
     static Optional<String> reseatsAt(String opensAt) {
-        Amount<TemperatureUnit> opens = QuantityReader.read(opensAt, Kind.TEMPERATURE);
-        TemperatureUnit unit = opens.unit();
-        double reseats = Math.max(MIN_RESEATS_AT, unit.toSi(opens.value()) - TEMPERATURE_BLOWDOWN);
-        return Optional.of(Decimals.significant(unit.fromSi(reseats), 5) + " " + unit.symbol());
+        Amount<TemperatureUnit> setPressure = QuantityReader.read(opensAt, Kind.TEMPERATURE);
+        TemperatureUnit unit = setPressure.unit();
+        double reseatPressure = Math.max(MIN_RESEATS_AT, unit.toSi(setPressure.value()) - TEMPERATURE_BLOWDOWN);
+        return Optional.of(Decimals.significant(unit.fromSi(reseatPressure), 5) + " " + unit.symbol());
     }
 }

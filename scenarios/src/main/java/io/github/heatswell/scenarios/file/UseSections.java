@@ -3,10 +3,10 @@ package io.github.heatswell.scenarios.file;
 import static io.github.heatswell.scenarios.file.Fields.amount;
 import static io.github.heatswell.scenarios.file.Fields.pressure;
 
-import io.github.heatswell.draw.Draw;
-import io.github.heatswell.draw.DrawProfile;
-import io.github.heatswell.plant.Leak;
 import io.github.heatswell.scenarios.quantity.Kind;
+import io.github.heatswell.system.Draw;
+import io.github.heatswell.system.DrawProfile;
+import io.github.heatswell.system.Leak;
 import java.util.List;
 
 /** What stands at the top of a file and belongs to the system as a whole: air, leaks, draws and the gauge. */

@@ -1,7 +1,7 @@
 package io.github.heatswell.scenarios.file;
 
-import io.github.heatswell.plant.ExpansionVessel;
-import io.github.heatswell.plant.VesselBody;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.VesselBody;
 import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.MassUnit;

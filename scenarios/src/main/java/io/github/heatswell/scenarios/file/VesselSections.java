@@ -4,9 +4,9 @@ import static io.github.heatswell.scenarios.file.Fields.amount;
 import static io.github.heatswell.scenarios.file.Fields.pressure;
 import static io.github.heatswell.scenarios.file.Fields.word;
 
-import io.github.heatswell.plant.ExpansionVessel;
-import io.github.heatswell.plant.VesselBody;
 import io.github.heatswell.scenarios.quantity.Kind;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.VesselBody;
 import java.util.List;
 
 /** The expansion vessel: its gas and water, and what stands on its plate. */

@@ -1,7 +1,7 @@
 package io.github.heatswell.scenarios.file;
 
-import io.github.heatswell.plant.Material;
-import io.github.heatswell.plant.Supply;
+import io.github.heatswell.system.Material;
+import io.github.heatswell.system.Supply;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;

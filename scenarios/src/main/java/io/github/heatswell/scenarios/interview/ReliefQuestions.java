@@ -15,10 +15,10 @@ final class ReliefQuestions {
     private ReliefQuestions() {}
 
     static List<Question> list() {
-        return List.of(opens(), opensAt(), present(), volume(), precharge());
+        return List.of(setPressure(), opensAt(), present(), volume(), precharge());
     }
 
-    private static Question opens() {
+    private static Question setPressure() {
         return Question.about(
                         OPENS,
                         "Relief valve opens at",

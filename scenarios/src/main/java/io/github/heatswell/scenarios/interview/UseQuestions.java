@@ -1,6 +1,6 @@
 package io.github.heatswell.scenarios.interview;
 
-import io.github.heatswell.draw.StandardProfiles;
+import io.github.heatswell.system.StandardProfiles;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -1,6 +1,6 @@
 package io.github.heatswell.scenarios.lesson;
 
-import io.github.heatswell.finding.Statement;
+import io.github.heatswell.assessment.Statement;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;

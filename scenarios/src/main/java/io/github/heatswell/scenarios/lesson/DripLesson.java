@@ -1,12 +1,12 @@
 package io.github.heatswell.scenarios.lesson;
 
-import io.github.heatswell.finding.Measure.Kind;
-import io.github.heatswell.finding.Statement;
+import io.github.heatswell.assessment.Measure.Kind;
+import io.github.heatswell.assessment.Statement;
+import io.github.heatswell.citation.Citation.Standing;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.lesson.Prediction.Option;
-import io.github.heatswell.source.Source.Standing;
 import io.github.heatswell.units.TemperatureUnit;
 
 /** How fast heated water drips, and how much in all. */

@@ -1,6 +1,6 @@
 package io.github.heatswell.scenarios.lesson;
 
-import io.github.heatswell.source.Source;
+import io.github.heatswell.citation.Citation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -12,7 +12,7 @@ import java.util.Objects;
  * @param symbols what each letter means
  * @param source where it comes from
  */
-public record Formula(String text, List<Symbol> symbols, Source source) {
+public record Formula(String text, List<Symbol> symbols, Citation source) {
 
     /**
      * A letter in a formula.
@@ -43,7 +43,7 @@ public record Formula(String text, List<Symbol> symbols, Source source) {
      * @return the formula
      * @throws IllegalArgumentException if a meaning is missing or a letter does not stand in the formula
      */
-    public static Formula of(String text, Source source, String... lettersAndMeanings) {
+    public static Formula of(String text, Citation source, String... lettersAndMeanings) {
         if (lettersAndMeanings.length % 2 != 0) {
             throw new IllegalArgumentException("every letter needs a meaning; the last one has none");
         }

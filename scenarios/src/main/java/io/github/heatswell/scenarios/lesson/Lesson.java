@@ -1,6 +1,6 @@
 package io.github.heatswell.scenarios.lesson;
 
-import io.github.heatswell.source.Source;
+import io.github.heatswell.citation.Citation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -25,7 +25,7 @@ public final class Lesson {
     private final TryIt tryIt;
     private final String checkQuestion;
     private final Claim checkAnswer;
-    private final List<Source> sources;
+    private final List<Citation> sources;
     private final List<String> cautions;
     private final List<String> cautionsAfter;
     private final List<Expectation> expected;
@@ -190,7 +190,7 @@ public final class Lesson {
      *
      * @return one or more sources
      */
-    public List<Source> sources() {
+    public List<Citation> sources() {
         return sources;
     }
 

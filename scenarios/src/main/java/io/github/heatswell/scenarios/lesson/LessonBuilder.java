@@ -1,7 +1,7 @@
 package io.github.heatswell.scenarios.lesson;
 
-import io.github.heatswell.finding.Measure;
-import io.github.heatswell.source.Source;
+import io.github.heatswell.assessment.Measure;
+import io.github.heatswell.citation.Citation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -16,7 +16,7 @@ public final class LessonBuilder {
 
     final String id;
     final String title;
-    final List<Source> sources = new ArrayList<>();
+    final List<Citation> sources = new ArrayList<>();
     final List<String> cautions = new ArrayList<>();
     final List<String> cautionsAfter = new ArrayList<>();
     final List<Expectation> expected = new ArrayList<>();
@@ -137,8 +137,8 @@ public final class LessonBuilder {
      * @param standing how far it was checked
      * @return this builder
      */
-    public LessonBuilder source(String text, Source.Standing standing) {
-        sources.add(new Source(text, standing));
+    public LessonBuilder source(String text, Citation.Standing standing) {
+        sources.add(new Citation(text, standing));
         return this;
     }
 
@@ -148,7 +148,7 @@ public final class LessonBuilder {
      * @param more one or more sources
      * @return this builder
      */
-    public LessonBuilder sources(Source... more) {
+    public LessonBuilder sources(Citation... more) {
         sources.addAll(List.of(more));
         return this;
     }

@@ -1,13 +1,13 @@
 package io.github.heatswell.scenarios.lesson;
 
-import io.github.heatswell.finding.Measure;
-import io.github.heatswell.plant.ExpansionVessel;
+import io.github.heatswell.assessment.Measure;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Trace;
 import io.github.heatswell.scenarios.file.Change;
+import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.units.Decimals;
 import java.util.List;
 
@@ -32,7 +32,7 @@ final class Look {
 
     /** The set pressure of the first relief valve (Pa gauge). */
     static double reliefSet(RunResult run) {
-        return run.system().reliefValves().get(0).opens().gauge(atmosphere(run));
+        return run.system().reliefValves().get(0).setPressure().gauge(atmosphere(run));
     }
 
     static double cold(RunResult run) {
@@ -58,7 +58,7 @@ final class Look {
 
     /** The reseat pressure of the first relief valve (Pa gauge). */
     static double reseat(RunResult run) {
-        return run.system().reliefValves().get(0).reseats().gauge(atmosphere(run));
+        return run.system().reliefValves().get(0).reseatPressure().gauge(atmosphere(run));
     }
 
     /** A case of a lesson with something else changed. */

@@ -1,8 +1,8 @@
 package io.github.heatswell.scenarios.lesson;
 
-import io.github.heatswell.finding.Measure.Kind;
-import io.github.heatswell.finding.Statement;
-import io.github.heatswell.outlook.GasLoss;
+import io.github.heatswell.ageing.PrechargeLoss;
+import io.github.heatswell.assessment.Measure.Kind;
+import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
@@ -58,7 +58,7 @@ final class LostChargeLesson {
                                                 + Look.number(years(run, 2))
                                                 + " to the third. The estimate is good to a factor of three.",
                                         Look.difference(lostInAYear(run))),
-                                run -> years(run, 1) < years(run, 2) && GasLoss.HIGH / GasLoss.USUAL < 3.1),
+                                run -> years(run, 1) < years(run, 2) && PrechargeLoss.HIGH / PrechargeLoss.USUAL < 3.1),
                         Claim.computed(
                                 run -> Statement.of(
                                         "At the start {}, {} and {} of the vessel are full of water. In the end {} runs out.",
@@ -96,7 +96,7 @@ final class LostChargeLesson {
                         "p_0",
                         "precharge when new, on the gauge; at most the supply pressure",
                         "k",
-                        "share lost in a year; here " + Look.plain(GasLoss.USUAL),
+                        "share lost in a year; here " + Look.plain(PrechargeLoss.USUAL),
                         "p_s",
                         "supply pressure at the vessel, on the gauge",
                         "n",
@@ -145,12 +145,12 @@ final class LostChargeLesson {
     /** The precharge that goes in the first year (Pa, difference), by the law of the outlook. */
     private static double lostInAYear(LessonRun run) {
         double now = Look.precharge(run.result(0));
-        return now - new GasLoss(GasLoss.USUAL).left(now, Look.supply(run.result(0)), 1);
+        return now - new PrechargeLoss(PrechargeLoss.USUAL).left(now, Look.supply(run.result(0)), 1);
     }
 
     /** How long the charge of the first case takes to fall to that of another (years), by the law of the outlook. */
     private static double years(LessonRun run, int index) {
-        return new GasLoss(GasLoss.USUAL)
+        return new PrechargeLoss(PrechargeLoss.USUAL)
                 .yearsUntil(
                         Look.precharge(run.result(0)), Look.precharge(run.result(index)), Look.supply(run.result(0)));
     }

@@ -1,7 +1,7 @@
 package io.github.heatswell.scenarios.lesson;
 
-import io.github.heatswell.finding.Measure.Kind;
-import io.github.heatswell.finding.Statement;
+import io.github.heatswell.assessment.Measure.Kind;
+import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
@@ -351,6 +351,6 @@ final class ReliefLessons {
     }
 
     private static double opensAt(RunResult run) {
-        return run.system().reliefValves().get(0).opensAtTemperature().orElseThrow();
+        return run.system().reliefValves().get(0).setTemperature().orElseThrow();
     }
 }

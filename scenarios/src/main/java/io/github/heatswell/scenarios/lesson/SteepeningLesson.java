@@ -1,7 +1,7 @@
 package io.github.heatswell.scenarios.lesson;
 
-import io.github.heatswell.finding.Measure.Kind;
-import io.github.heatswell.finding.Statement;
+import io.github.heatswell.assessment.Measure.Kind;
+import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.lesson.Prediction.Option;

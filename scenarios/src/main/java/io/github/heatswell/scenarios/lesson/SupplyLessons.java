@@ -1,12 +1,12 @@
 package io.github.heatswell.scenarios.lesson;
 
-import io.github.heatswell.finding.Measure.Kind;
-import io.github.heatswell.finding.Statement;
-import io.github.heatswell.plant.ReducingValve;
+import io.github.heatswell.assessment.Measure.Kind;
+import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.lesson.Prediction.Option;
+import io.github.heatswell.system.ReducingValve;
 import java.util.List;
 
 /** What the pressure of the supply does, and a reducing valve. */
@@ -325,6 +325,6 @@ final class SupplyLessons {
     }
 
     private static double mains(RunResult run) {
-        return run.gauge(run.trace().value(Channel.STREET_ABSOLUTE, 0));
+        return run.gauge(run.trace().value(Channel.MAINS_ABSOLUTE, 0));
     }
 }

@@ -1,6 +1,6 @@
 package io.github.heatswell.scenarios.lesson;
 
-import io.github.heatswell.finding.Measure;
+import io.github.heatswell.assessment.Measure;
 import java.util.Objects;
 import java.util.function.ToDoubleFunction;
 

@@ -1,8 +1,8 @@
 package io.github.heatswell.scenarios.lessonsite;
 
+import io.github.heatswell.assessment.Measure;
+import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.charts.NamedRun;
-import io.github.heatswell.finding.Measure;
-import io.github.heatswell.finding.Statement;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;

@@ -1,7 +1,7 @@
 package io.github.heatswell.scenarios.lessonsite;
 
-import io.github.heatswell.finding.Measure;
-import io.github.heatswell.finding.Statement;
+import io.github.heatswell.assessment.Measure;
+import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.scenarios.markup.Html;
 import io.github.heatswell.units.UnitSystem;
 

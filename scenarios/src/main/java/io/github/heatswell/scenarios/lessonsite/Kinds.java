@@ -1,6 +1,6 @@
 package io.github.heatswell.scenarios.lessonsite;
 
-import io.github.heatswell.finding.Measure;
+import io.github.heatswell.assessment.Measure;
 import io.github.heatswell.units.UnitSystem;
 
 /** The units in which readings of each kind are written down. */

@@ -1,6 +1,6 @@
 package io.github.heatswell.scenarios.lessonsite;
 
-import io.github.heatswell.finding.Statement;
+import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.scenarios.lesson.Claim;
 import io.github.heatswell.scenarios.lesson.Formula;
 import io.github.heatswell.scenarios.lesson.Lesson;

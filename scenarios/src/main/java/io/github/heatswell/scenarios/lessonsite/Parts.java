@@ -1,8 +1,8 @@
 package io.github.heatswell.scenarios.lessonsite;
 
+import io.github.heatswell.citation.Citation;
 import io.github.heatswell.scenarios.markup.Html;
 import io.github.heatswell.scenarios.output.OpenBalance;
-import io.github.heatswell.source.Source;
 import io.github.heatswell.units.UnitSystem;
 import java.util.List;
 
@@ -52,16 +52,16 @@ final class Parts {
         html.leaf("p", "On a narrow screen the picture scrolls sideways.", "class", "hint");
     }
 
-    static void sources(Html html, List<Source> sources) {
+    static void sources(Html html, List<Citation> sources) {
         html.open("ul");
-        for (Source source : sources) {
+        for (Citation source : sources) {
             html.open("li").text(source.text() + " ").leaf("span", "(" + standing(source) + ")", "class", "quiet");
             html.closeLine();
         }
         html.closeLine();
     }
 
-    static String standing(Source source) {
+    static String standing(Citation source) {
         return switch (source.standing()) {
             case SEEN -> "read";
             case SECOND_HAND -> "read where others quote it";

@@ -1,6 +1,5 @@
 package io.github.heatswell.scenarios.lessonsite;
 
-import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
@@ -9,6 +8,7 @@ import io.github.heatswell.scenarios.lesson.Lesson;
 import io.github.heatswell.scenarios.lesson.LessonCase;
 import io.github.heatswell.scenarios.lesson.LessonRun;
 import io.github.heatswell.scenarios.markup.Svg;
+import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.Unit;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
@@ -29,7 +29,7 @@ final class SketchGrid {
     private static final double BEYOND = 1.0 / 3;
 
     /** Up to here pictures have minutes (s). */
-    private static final double LONGEST_IN_MINUTES = 3 * 3600;
+    private static final double MAX_IN_MINUTES = 3 * 3600;
 
     private static final double HOUR = 3600;
     private static final double MINUTE = 60;
@@ -96,7 +96,7 @@ final class SketchGrid {
         for (RunResult result : shown) {
             double atmosphere = result.system().site().atmosphere();
             set = result.system().reliefValves().stream()
-                    .mapToDouble(valve -> unit().fromSi(valve.opens().gauge(atmosphere)))
+                    .mapToDouble(valve -> unit().fromSi(valve.setPressure().gauge(atmosphere)))
                     .reduce(set, Math::max);
         }
         return set;
@@ -120,7 +120,7 @@ final class SketchGrid {
     /** Hours where the picture of the lesson has hours or the time of day, or else minutes (s). */
     private double timeUnit() {
         double end = shown.stream().mapToDouble(RunResult::end).max().orElseThrow();
-        return byClock() || end > LONGEST_IN_MINUTES ? HOUR : MINUTE;
+        return byClock() || end > MAX_IN_MINUTES ? HOUR : MINUTE;
     }
 
     private boolean byClock() {
@@ -154,7 +154,7 @@ final class SketchGrid {
     private double value(RunResult result, int index) {
         double si = result.trace().value(channel, index);
         return unit().fromSi(
-                        channel == Channel.PRESSURE_ABSOLUTE || channel == Channel.STREET_ABSOLUTE
+                        channel == Channel.PRESSURE_ABSOLUTE || channel == Channel.MAINS_ABSOLUTE
                                 ? result.gauge(si)
                                 : si);
     }

@@ -14,7 +14,7 @@ import java.math.RoundingMode;
 record SketchScale(double from, double step, int lines) {
 
     /** As many lines as this, or somewhat fewer, are easy to read. */
-    private static final int MOST_LINES = 8;
+    private static final int MAX_LINES = 8;
 
     /** The least that is left free at an end, as a share of what is shown. */
     private static final double FREE = 0.12;
@@ -51,8 +51,8 @@ record SketchScale(double from, double step, int lines) {
 
     /** A distance of 1, 2 or 5 times a power of ten, at most eight of which make a span. */
     static double step(double span) {
-        double power = Math.pow(10, Math.floor(Math.log10(span / MOST_LINES)));
-        double part = span / MOST_LINES / power;
+        double power = Math.pow(10, Math.floor(Math.log10(span / MAX_LINES)));
+        double part = span / MAX_LINES / power;
         return power * (part <= 1 ? 1 : part <= 2 ? 2 : part <= 5 ? 5 : 10);
     }
 }

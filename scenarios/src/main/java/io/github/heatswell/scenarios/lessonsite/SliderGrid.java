@@ -30,7 +30,7 @@ record SliderGrid(List<SliderStep> steps, int own, double sample, double end, lo
         }
         double atmosphere = house.system().site().atmosphere();
         long set = house.system().reliefValves().stream()
-                .mapToLong(valve -> Math.round(valve.opens().gauge(atmosphere) / KILO))
+                .mapToLong(valve -> Math.round(valve.setPressure().gauge(atmosphere) / KILO))
                 .min()
                 .orElse(-1);
         double sample = house.trace().grid().step() * SliderStep.stride(house);

@@ -36,7 +36,7 @@ record SliderStep(
     private static final double MILLILITRES = 1e6;
 
     /** A picture has no room for more samples than this. */
-    private static final int MOST_SAMPLES = 241;
+    private static final int MAX_SAMPLES = 241;
 
     static SliderStep of(String si, String us, RunResult run) {
         Extreme peak = run.extremes().highestPressure();
@@ -66,6 +66,6 @@ record SliderStep(
 
     /** How many samples of the run make one that is kept. */
     static int stride(RunResult run) {
-        return (run.trace().count() + MOST_SAMPLES - 2) / (MOST_SAMPLES - 1);
+        return (run.trace().count() + MAX_SAMPLES - 2) / (MAX_SAMPLES - 1);
     }
 }

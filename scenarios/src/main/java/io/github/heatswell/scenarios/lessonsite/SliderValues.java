@@ -1,6 +1,6 @@
 package io.github.heatswell.scenarios.lessonsite;
 
-import io.github.heatswell.finding.Measure;
+import io.github.heatswell.assessment.Measure;
 import io.github.heatswell.scenarios.lesson.LessonSlider;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.PowerUnit;

@@ -1,13 +1,13 @@
 package io.github.heatswell.scenarios.outlook;
 
-import io.github.heatswell.outlook.Fading;
-import io.github.heatswell.outlook.Outlook;
-import io.github.heatswell.plant.ExpansionVessel;
+import io.github.heatswell.ageing.Outlook;
+import io.github.heatswell.ageing.PrechargeLossRange;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.spread.VariedHouse;
 import io.github.heatswell.scenarios.spread.VariedInput;
 import io.github.heatswell.sizing.NominalSize;
 import io.github.heatswell.study.Study;
+import io.github.heatswell.system.ExpansionVessel;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.UnaryOperator;
@@ -22,15 +22,15 @@ public final class HouseOutlook {
 
     private final Scenario scenario;
     private final VariedHouse house;
-    private final Fading fading;
-    private final double streetSwing;
+    private final PrechargeLossRange fading;
+    private final double mainsSwing;
     private final Outlook outlook;
 
     private HouseOutlook(Builder from, Outlook outlook) {
         this.scenario = from.scenario;
         this.house = from.house;
         this.fading = from.fading;
-        this.streetSwing = from.streetSwing;
+        this.mainsSwing = from.mainsSwing;
         this.outlook = outlook;
     }
 
@@ -50,15 +50,15 @@ public final class HouseOutlook {
      * @return what was found
      */
     public OutlookAnswer answer() {
-        return new OutlookAnswer(scenario, house, fading, streetSwing, outlook.simulate());
+        return new OutlookAnswer(scenario, house, fading, mainsSwing, outlook.simulate());
     }
 
     /** Builds a {@link HouseOutlook}. */
     public static final class Builder {
         private final Scenario scenario;
         private final VariedHouse house;
-        private Fading fading = Fading.usual();
-        private double streetSwing;
+        private PrechargeLossRange fading = PrechargeLossRange.usual();
+        private double mainsSwing;
         private int years = 10;
         private UnaryOperator<Study.Builder> sampled = UnaryOperator.identity();
 
@@ -84,7 +84,7 @@ public final class HouseOutlook {
          * @param value the rates
          * @return this builder
          */
-        public Builder fading(Fading value) {
+        public Builder fading(PrechargeLossRange value) {
             fading = Objects.requireNonNull(value, "fading");
             return this;
         }
@@ -95,8 +95,8 @@ public final class HouseOutlook {
          * @param pascal the highest less the lowest (Pa, difference), 0 to 10 bar
          * @return this builder
          */
-        public Builder streetSwing(double pascal) {
-            streetSwing = pascal;
+        public Builder mainsSwing(double pascal) {
+            mainsSwing = pascal;
             return this;
         }
 
@@ -121,7 +121,7 @@ public final class HouseOutlook {
             Outlook outlook = Outlook.builder(scenario.system(), scenario.duration())
                     .years(years)
                     .fading(fading)
-                    .streetSwing(streetSwing)
+                    .mainsSwing(mainsSwing)
                     .larger(larger())
                     .uncertain(house.inputs().stream().map(VariedInput::input).toList(), house.house())
                     .sampled(sampled)

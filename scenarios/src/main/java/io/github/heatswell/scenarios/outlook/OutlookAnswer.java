@@ -1,8 +1,8 @@
 package io.github.heatswell.scenarios.outlook;
 
-import io.github.heatswell.outlook.Fading;
-import io.github.heatswell.outlook.OutlookCourse;
-import io.github.heatswell.outlook.OutlookResult;
+import io.github.heatswell.ageing.OutlookCourse;
+import io.github.heatswell.ageing.OutlookResult;
+import io.github.heatswell.ageing.PrechargeLossRange;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.spread.VariedHouse;
 import java.util.Objects;
@@ -13,11 +13,11 @@ import java.util.Objects;
  * @param scenario the house, its run and its prices
  * @param house what is uncertain about it
  * @param fading how fast its charge fades
- * @param streetSwing the highest less the lowest pressure of the street in a year (Pa, difference), 0 or more
+ * @param mainsSwing the highest less the lowest pressure of the street in a year (Pa, difference), 0 or more
  * @param result what was found
  */
 public record OutlookAnswer(
-        Scenario scenario, VariedHouse house, Fading fading, double streetSwing, OutlookResult result) {
+        Scenario scenario, VariedHouse house, PrechargeLossRange fading, double mainsSwing, OutlookResult result) {
 
     /**
      * Checks that everything is there.
@@ -25,7 +25,7 @@ public record OutlookAnswer(
      * @param scenario the house, its run and its prices
      * @param house what is uncertain about it
      * @param fading how fast its charge fades
-     * @param streetSwing the highest less the lowest pressure of the street in a year (Pa, difference), 0 or more
+     * @param mainsSwing the highest less the lowest pressure of the street in a year (Pa, difference), 0 or more
      * @param result what was found
      */
     public OutlookAnswer {

@@ -1,15 +1,15 @@
 package io.github.heatswell.scenarios.output;
 
-import io.github.heatswell.finding.Finding;
-import io.github.heatswell.finding.Findings;
-import io.github.heatswell.finding.Severity;
-import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.assessment.Finding;
+import io.github.heatswell.assessment.Findings;
+import io.github.heatswell.assessment.Severity;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.report.AlarmNote;
 import io.github.heatswell.scenarios.wording.Printable;
 import io.github.heatswell.scenarios.wording.Wrapped;
+import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;

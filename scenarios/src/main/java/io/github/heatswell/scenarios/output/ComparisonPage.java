@@ -1,10 +1,10 @@
 package io.github.heatswell.scenarios.output;
 
+import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.charts.Headline;
 import io.github.heatswell.charts.NamedRun;
 import io.github.heatswell.charts.NamedSummary;
 import io.github.heatswell.charts.RunChart;
-import io.github.heatswell.finding.Findings;
 import io.github.heatswell.result.Extreme;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.report.AlarmNote;

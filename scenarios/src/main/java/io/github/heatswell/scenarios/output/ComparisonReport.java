@@ -1,9 +1,9 @@
 package io.github.heatswell.scenarios.output;
 
+import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.charts.Headline;
 import io.github.heatswell.charts.NamedRun;
 import io.github.heatswell.charts.NamedSummary;
-import io.github.heatswell.finding.Findings;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.Extreme;
 import io.github.heatswell.result.RunSummary;
@@ -27,7 +27,7 @@ public final class ComparisonReport implements Report {
     private static final String ROW = "%-" + NAME_WIDTH + "s %10s %13s %10s  %s";
 
     /** So many hazards are told one by one; what comes after them is named. */
-    private static final int MOST_ALARMS = 6;
+    private static final int MAX_ALARMS = 6;
 
     private final List<NamedRun> drawn;
     private final List<NamedSummary> runs;
@@ -113,12 +113,12 @@ public final class ComparisonReport implements Report {
     private void hazards() {
         List<NamedSummary> hazards =
                 runs.stream().filter(run -> Hazards.in(run.summary())).toList();
-        hazards.stream().limit(MOST_ALARMS).forEach(this::hazard);
-        if (hazards.size() > MOST_ALARMS) {
+        hazards.stream().limit(MAX_ALARMS).forEach(this::hazard);
+        if (hazards.size() > MAX_ALARMS) {
             String others =
-                    hazards.stream().skip(MOST_ALARMS).map(NamedSummary::name).collect(Collectors.joining("; "));
+                    hazards.stream().skip(MAX_ALARMS).map(NamedSummary::name).collect(Collectors.joining("; "));
             text.append(Wrapped.lines(
-                            "HAZARD in " + (hazards.size() - MOST_ALARMS) + " more runs: " + others + ".",
+                            "HAZARD in " + (hazards.size() - MAX_ALARMS) + " more runs: " + others + ".",
                             "",
                             "        "))
                     .append('\n');

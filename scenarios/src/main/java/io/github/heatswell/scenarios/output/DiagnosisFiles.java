@@ -18,7 +18,7 @@ import java.util.Optional;
  */
 public final class DiagnosisFiles {
 
-    private static final int MOST_RUNS = 3;
+    private static final int MAX_RUNS = 3;
 
     private DiagnosisFiles() {}
 
@@ -57,7 +57,7 @@ public final class DiagnosisFiles {
             readings.add(log.gauge(i));
         }
         List<NamedReadings> runs = answer.result().fits().stream()
-                .limit(MOST_RUNS)
+                .limit(MAX_RUNS)
                 .map(DiagnosisFiles::run)
                 .toList();
         String title = new DiagnosisWords(answer, QuantityFormat.ascii(units)).answer();

@@ -1,9 +1,9 @@
 package io.github.heatswell.scenarios.output;
 
+import io.github.heatswell.assessment.Finding;
+import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.charts.DiagnosisChart;
 import io.github.heatswell.diagnosis.DiagnosisResult;
-import io.github.heatswell.finding.Finding;
-import io.github.heatswell.finding.Findings;
 import io.github.heatswell.scenarios.report.AlarmNote;
 import io.github.heatswell.scenarios.report.Answer;
 import io.github.heatswell.scenarios.report.Grid;

@@ -19,7 +19,7 @@ import java.util.stream.Collectors;
  */
 public final class DiagnosisReport implements Report {
 
-    private static final int MOST_CAUSES = 6;
+    private static final int MAX_CAUSES = 6;
 
     private final DiagnosisAnswer answer;
     private final DiagnosisResult result;
@@ -96,7 +96,7 @@ public final class DiagnosisReport implements Report {
     private void causes() {
         text.append("Causes, the likeliest first:\n");
         for (HypothesisFit fit :
-                result.fits().subList(0, Math.min(MOST_CAUSES, result.fits().size()))) {
+                result.fits().subList(0, Math.min(MAX_CAUSES, result.fits().size()))) {
             bullet(words.weight(fit) + "  " + DiagnosisWords.cause(fit) + words.standing(fit));
         }
         text.append('\n');
@@ -114,7 +114,7 @@ public final class DiagnosisReport implements Report {
         List<HypothesisFit> others = result.fits().stream()
                 .skip(1)
                 .filter(fit -> fit.evidence().stream().anyMatch(Evidence::against))
-                .limit(MOST_CAUSES - 1)
+                .limit(MAX_CAUSES - 1)
                 .toList();
         if (others.isEmpty()) {
             return;

@@ -16,7 +16,7 @@ import java.util.stream.Collectors;
 /** The tables of a printed diagnosis. */
 final class DiagnosisTables {
 
-    private static final int MOST_CAUSES = 8;
+    private static final int MAX_CAUSES = 8;
     private static final int MOST_ALIKE = 3;
 
     private final DiagnosisAnswer answer;
@@ -171,7 +171,7 @@ final class DiagnosisTables {
 
     /** The likeliest, and in any case all that explain the readings about as well as the first. */
     private List<HypothesisFit> ranked() {
-        int number = Math.max(MOST_CAUSES, result.alike().size());
+        int number = Math.max(MAX_CAUSES, result.alike().size());
         return result.fits().subList(0, Math.min(number, result.fits().size()));
     }
 }

@@ -1,5 +1,7 @@
 package io.github.heatswell.scenarios.output;
 
+import io.github.heatswell.assessment.Finding;
+import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.diagnosis.Cause;
 import io.github.heatswell.diagnosis.DiagnosisResult;
 import io.github.heatswell.diagnosis.Estimate;
@@ -7,8 +9,6 @@ import io.github.heatswell.diagnosis.HypothesisFit;
 import io.github.heatswell.diagnosis.PressureLog;
 import io.github.heatswell.diagnosis.SeparatingCheck;
 import io.github.heatswell.diagnosis.SiteCheck;
-import io.github.heatswell.finding.Finding;
-import io.github.heatswell.finding.Findings;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.List;
 import java.util.Optional;
@@ -20,7 +20,7 @@ import java.util.stream.Stream;
 /** A diagnosis in sentences. */
 final class DiagnosisWords {
 
-    private static final int MOST_NAMED = 4;
+    private static final int MAX_NAMED = 4;
     private static final Set<SiteCheck> HEATED =
             Set.of(SiteCheck.HEAT_UP_MAXIMUM, SiteCheck.NEXT_MORNING, SiteCheck.CAUGHT_VOLUME, SiteCheck.HOT_TAP);
 
@@ -124,8 +124,8 @@ final class DiagnosisWords {
 
     private static String named(List<HypothesisFit> fits) {
         String causes =
-                fits.stream().limit(MOST_NAMED).map(DiagnosisWords::cause).collect(Collectors.joining("; "));
-        int others = fits.size() - MOST_NAMED;
+                fits.stream().limit(MAX_NAMED).map(DiagnosisWords::cause).collect(Collectors.joining("; "));
+        int others = fits.size() - MAX_NAMED;
         return causes + (others > 0 ? "; " + (others == 1 ? "one other cause" : others + " other causes") : "");
     }
 

@@ -1,7 +1,7 @@
 package io.github.heatswell.scenarios.output;
 
-import io.github.heatswell.finding.Finding;
-import io.github.heatswell.finding.Severity;
+import io.github.heatswell.assessment.Finding;
+import io.github.heatswell.assessment.Severity;
 import io.github.heatswell.scenarios.wording.Wrapped;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;

@@ -1,7 +1,7 @@
 package io.github.heatswell.scenarios.output;
 
-import io.github.heatswell.finding.Finding;
-import io.github.heatswell.finding.Measure;
+import io.github.heatswell.assessment.Finding;
+import io.github.heatswell.assessment.Measure;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.util.List;

@@ -1,9 +1,9 @@
 package io.github.heatswell.scenarios.output;
 
-import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.result.ReliefTotal;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.Totals;
+import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.List;

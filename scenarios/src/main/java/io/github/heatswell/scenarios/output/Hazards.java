@@ -1,11 +1,11 @@
 package io.github.heatswell.scenarios.output;
 
-import io.github.heatswell.finding.Finding;
-import io.github.heatswell.finding.Findings;
-import io.github.heatswell.finding.Severity;
-import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.assessment.Finding;
+import io.github.heatswell.assessment.Findings;
+import io.github.heatswell.assessment.Severity;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.system.HotWaterSystem;
 import java.util.List;
 import java.util.Set;
 

@@ -15,8 +15,8 @@ import java.math.MathContext;
 final class Json implements AutoCloseable {
 
     private static final MathContext DIGITS = new MathContext(10);
-    private static final double SMALLEST_PLAIN = 1e-6;
-    private static final double LARGEST_PLAIN = 1e15;
+    private static final double MIN_PLAIN = 1e-6;
+    private static final double MAX_PLAIN = 1e15;
 
     private final JsonGenerator generator;
 
@@ -89,9 +89,7 @@ final class Json implements AutoCloseable {
     private static String digits(double value) {
         BigDecimal rounded = new BigDecimal(value).round(DIGITS).stripTrailingZeros();
         double size = Math.abs(value);
-        return size == 0 || size >= SMALLEST_PLAIN && size < LARGEST_PLAIN
-                ? rounded.toPlainString()
-                : rounded.toString();
+        return size == 0 || size >= MIN_PLAIN && size < MAX_PLAIN ? rounded.toPlainString() : rounded.toString();
     }
 
     @Override

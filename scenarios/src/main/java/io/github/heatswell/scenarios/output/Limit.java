@@ -1,8 +1,8 @@
 package io.github.heatswell.scenarios.output;
 
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefValve;
 import java.util.Comparator;
 import java.util.Optional;
 
@@ -25,13 +25,13 @@ record Limit(String name, double gauge, double margin) {
     static Optional<Limit> reliefSet(RunSummary result) {
         return result.system().reliefValves().stream()
                 .filter(ReliefValve::relieves)
-                .map(valve -> of(valve.name(), opens(valve, result.system()), result))
+                .map(valve -> of(valve.name(), setPressure(valve, result.system()), result))
                 .min(Comparator.comparingDouble(Limit::gauge));
     }
 
     /** The gauge pressure (Pa) at the drain cock at which a valve opens: a valve above it sees less. */
-    private static double opens(ReliefValve valve, HotWaterSystem system) {
-        return system.atDrainCock(valve.opens(), valve.height())
+    private static double setPressure(ReliefValve valve, HotWaterSystem system) {
+        return system.atDrainCock(valve.setPressure(), valve.height())
                 .gauge(system.site().atmosphere());
     }
 

@@ -1,10 +1,10 @@
 package io.github.heatswell.scenarios.output;
 
-import io.github.heatswell.draw.Draw;
-import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Regime;
 import io.github.heatswell.simulation.SampleListener;
+import io.github.heatswell.system.Draw;
+import io.github.heatswell.system.HotWaterSystem;
 import java.util.List;
 
 /** Takes notes of the samples of a run as they come, without keeping them. */

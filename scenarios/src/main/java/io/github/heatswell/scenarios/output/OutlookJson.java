@@ -1,10 +1,10 @@
 package io.github.heatswell.scenarios.output;
 
-import io.github.heatswell.finding.Findings;
-import io.github.heatswell.outlook.DripOnset;
-import io.github.heatswell.outlook.OutlookCourse;
-import io.github.heatswell.outlook.OutlookMonth;
-import io.github.heatswell.outlook.OutlookResult;
+import io.github.heatswell.ageing.DripOnset;
+import io.github.heatswell.ageing.OutlookCourse;
+import io.github.heatswell.ageing.OutlookMonth;
+import io.github.heatswell.ageing.OutlookResult;
+import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.scenarios.outlook.OutlookAnswer;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -40,7 +40,7 @@ final class OutlookJson {
                             .orElse(""));
             json.text("scenario", answer.scenario().name()).text("heatswell_version", Version.number());
             json.count("years", result.years())
-                    .number("street_swing_pa", answer.streetSwing())
+                    .number("street_swing_pa", answer.mainsSwing())
                     .flag("usual_uncertainties", answer.house().usual());
             json.object(
                     "fading_per_year",

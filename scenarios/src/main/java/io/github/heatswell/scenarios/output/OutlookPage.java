@@ -1,11 +1,11 @@
 package io.github.heatswell.scenarios.output;
 
+import io.github.heatswell.ageing.OutlookCourse;
+import io.github.heatswell.ageing.OutlookMonth;
+import io.github.heatswell.ageing.OutlookResult;
+import io.github.heatswell.assessment.Finding;
+import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.charts.OutlookChart;
-import io.github.heatswell.finding.Finding;
-import io.github.heatswell.finding.Findings;
-import io.github.heatswell.outlook.OutlookCourse;
-import io.github.heatswell.outlook.OutlookMonth;
-import io.github.heatswell.outlook.OutlookResult;
 import io.github.heatswell.scenarios.file.Costs;
 import io.github.heatswell.scenarios.outlook.OutlookAnswer;
 import io.github.heatswell.scenarios.report.AlarmNote;

@@ -1,8 +1,8 @@
 package io.github.heatswell.scenarios.output;
 
-import io.github.heatswell.outlook.OutlookCourse;
-import io.github.heatswell.outlook.OutlookMonth;
-import io.github.heatswell.outlook.OutlookResult;
+import io.github.heatswell.ageing.OutlookCourse;
+import io.github.heatswell.ageing.OutlookMonth;
+import io.github.heatswell.ageing.OutlookResult;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.outlook.OutlookAnswer;
 import io.github.heatswell.scenarios.wording.Wrapped;

@@ -1,15 +1,15 @@
 package io.github.heatswell.scenarios.output;
 
-import io.github.heatswell.outlook.ChargeLimit;
-import io.github.heatswell.outlook.DripOnset;
-import io.github.heatswell.outlook.Fading;
-import io.github.heatswell.outlook.GasLoss;
-import io.github.heatswell.outlook.OutlookCourse;
-import io.github.heatswell.outlook.OutlookMonth;
-import io.github.heatswell.outlook.OutlookResult;
-import io.github.heatswell.plant.ReliefValve;
+import io.github.heatswell.ageing.ChargeLimit;
+import io.github.heatswell.ageing.DripOnset;
+import io.github.heatswell.ageing.OutlookCourse;
+import io.github.heatswell.ageing.OutlookMonth;
+import io.github.heatswell.ageing.OutlookResult;
+import io.github.heatswell.ageing.PrechargeLoss;
+import io.github.heatswell.ageing.PrechargeLossRange;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.scenarios.outlook.OutlookAnswer;
+import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.Decimals;
 import io.github.heatswell.units.QuantityFormat;
 import java.time.LocalDate;
@@ -139,14 +139,14 @@ final class OutlookWords {
 
     /** On what the fading rests. */
     String basis() {
-        Fading fading = answer.fading();
+        PrechargeLossRange fading = answer.fading();
         String rate = fading.slow().equals(fading.fast())
                 ? rate(fading.expected()) + " of its gauge pressure a year"
                 : rate(fading.expected()) + " of its gauge pressure a year, and anything from " + rate(fading.slow())
                         + " to " + rate(fading.fast());
         return "The charge is taken to fade by " + rate + ". "
-                + (fading.equals(Fading.usual())
-                        ? "This rests on little: " + GasLoss.SOURCE.text()
+                + (fading.equals(PrechargeLossRange.usual())
+                        ? "This rests on little: " + PrechargeLoss.SOURCE.text()
                                 + ", from memory. Two readings of the drained"
                                 + " vessel, a year apart, are better; give what they say with --fade."
                         : "This rate was given.");
@@ -166,7 +166,7 @@ final class OutlookWords {
     }
 
     /** A rate of fading. */
-    String rate(GasLoss loss) {
+    String rate(PrechargeLoss loss) {
         return shown.share(loss.yearly());
     }
 

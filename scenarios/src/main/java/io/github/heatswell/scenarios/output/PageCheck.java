@@ -1,6 +1,11 @@
 package io.github.heatswell.scenarios.output;
 
-import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.checksheet.CheckProcedure;
+import io.github.heatswell.checksheet.CheckSheet;
+import io.github.heatswell.checksheet.PressureGauge;
+import io.github.heatswell.checksheet.ReadingKind;
+import io.github.heatswell.checksheet.ToleratedReading;
+import io.github.heatswell.checksheet.UncertainCheck;
 import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.scenarios.report.Check;
 import io.github.heatswell.scenarios.report.Reading;
@@ -8,13 +13,8 @@ import io.github.heatswell.scenarios.spread.VariedHouse;
 import io.github.heatswell.scenarios.spread.VariedInput;
 import io.github.heatswell.simulation.SimulationException;
 import io.github.heatswell.study.StudyResult;
+import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.QuantityFormat;
-import io.github.heatswell.verification.CheckProcedure;
-import io.github.heatswell.verification.CheckSheet;
-import io.github.heatswell.verification.PressureGauge;
-import io.github.heatswell.verification.ReadingKind;
-import io.github.heatswell.verification.ToleratedReading;
-import io.github.heatswell.verification.UncertainCheck;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -94,7 +94,7 @@ final class PageCheck {
     }
 
     private Reading reading(ToleratedReading tolerated) {
-        io.github.heatswell.verification.Reading expected = tolerated.reading();
+        io.github.heatswell.checksheet.Reading expected = tolerated.reading();
         double minutes = Math.rint(expected.time() / 60);
         String note = expected.kind() == ReadingKind.PEAK && minutes > 0
                 ? "expected about " + shown.time(60 * minutes) + " after the taps were closed"
@@ -118,7 +118,7 @@ final class PageCheck {
                         + shown.pressure(vessel.precharge().gauge(house.site().atmosphere())) + ".")
                 .orElse("This sheet is for the house without an expansion vessel."));
         double highest = sheet.readings().stream()
-                .mapToDouble(io.github.heatswell.verification.Reading::expectedGauge)
+                .mapToDouble(io.github.heatswell.checksheet.Reading::expectedGauge)
                 .max()
                 .orElse(Double.NEGATIVE_INFINITY);
         if (house.tank().workingPressureGiven()

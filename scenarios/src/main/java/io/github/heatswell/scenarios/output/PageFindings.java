@@ -1,10 +1,10 @@
 package io.github.heatswell.scenarios.output;
 
-import io.github.heatswell.finding.Authority;
-import io.github.heatswell.finding.Finding;
-import io.github.heatswell.finding.Measure;
-import io.github.heatswell.finding.Severity;
-import io.github.heatswell.finding.Statement;
+import io.github.heatswell.assessment.Authority;
+import io.github.heatswell.assessment.Finding;
+import io.github.heatswell.assessment.Measure;
+import io.github.heatswell.assessment.Severity;
+import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.scenarios.report.FindingNote;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.List;

@@ -1,11 +1,11 @@
 package io.github.heatswell.scenarios.output;
 
+import io.github.heatswell.citation.Citation;
 import io.github.heatswell.scenarios.choice.FormulaAnswer;
 import io.github.heatswell.scenarios.report.FormulaNote;
-import io.github.heatswell.sizing.Differences;
 import io.github.heatswell.sizing.FormulaInput;
 import io.github.heatswell.sizing.FormulaResult;
-import io.github.heatswell.source.Source;
+import io.github.heatswell.sizing.SizingReconciliation;
 import io.github.heatswell.units.Decimals;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.List;
@@ -50,12 +50,12 @@ final class PageFormulas {
     }
 
     private static FormulaNote.Input input(FormulaInput input, QuantityFormat shown) {
-        Source source = input.source();
+        Citation source = input.source();
         return new FormulaNote.Input(
                 input.symbol(),
                 value(input, shown),
                 input.meaning(),
-                source.standing() == Source.Standing.GIVEN ? source.text() : source.text() + ", " + standing(source));
+                source.standing() == Citation.Standing.GIVEN ? source.text() : source.text() + ", " + standing(source));
     }
 
     /** The number as the formula wants it, and what it is in units of the house. */
@@ -71,7 +71,7 @@ final class PageFormulas {
         };
     }
 
-    private static List<FormulaNote.Effect> effects(Differences differences) {
+    private static List<FormulaNote.Effect> effects(SizingReconciliation differences) {
         return differences.terms().stream()
                 .filter(term -> Math.abs(term.volume()) >= WORTH_SAYING)
                 .map(term -> new FormulaNote.Effect(
@@ -80,7 +80,7 @@ final class PageFormulas {
     }
 
     /** How far a source was checked, in words. */
-    static String standing(Source source) {
+    static String standing(Citation source) {
         return switch (source.standing()) {
             case SEEN -> "the text itself was read";
             case SECOND_HAND -> "read where somebody else quotes it";

@@ -1,6 +1,5 @@
 package io.github.heatswell.scenarios.output;
 
-import io.github.heatswell.plant.Supply;
 import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.scenarios.choice.SizeCertainty;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
@@ -10,6 +9,7 @@ import io.github.heatswell.scenarios.report.SizeRow;
 import io.github.heatswell.simulation.SimulationException;
 import io.github.heatswell.sizing.SizedVessel;
 import io.github.heatswell.sizing.SizingResult;
+import io.github.heatswell.system.Supply;
 import java.util.List;
 import java.util.Optional;
 

@@ -16,7 +16,7 @@ import java.util.Set;
 public final class ResultFolder {
 
     /** How long (s) an interruption waits for files that are worth it. */
-    private static final long LONGEST_WAIT = 30;
+    private static final long MAX_WAIT = 30;
 
     private final Path folder;
     private final Path boundary;
@@ -70,7 +70,7 @@ public final class ResultFolder {
      * @return the place for results
      */
     public ResultFolder awaited() {
-        return new ResultFolder(folder, boundary, spared, LONGEST_WAIT);
+        return new ResultFolder(folder, boundary, spared, MAX_WAIT);
     }
 
     /**

@@ -1,10 +1,9 @@
 package io.github.heatswell.scenarios.output;
 
+import io.github.heatswell.assessment.Finding;
+import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.charts.Headline;
 import io.github.heatswell.charts.RunChart;
-import io.github.heatswell.finding.Finding;
-import io.github.heatswell.finding.Findings;
-import io.github.heatswell.plant.Supply;
 import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.choice.YearlyWater;
@@ -18,6 +17,7 @@ import io.github.heatswell.scenarios.report.Heading;
 import io.github.heatswell.scenarios.report.Options;
 import io.github.heatswell.scenarios.report.ReportContent;
 import io.github.heatswell.scenarios.spread.VariedHouse;
+import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;

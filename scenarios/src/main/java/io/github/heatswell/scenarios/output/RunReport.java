@@ -1,9 +1,9 @@
 package io.github.heatswell.scenarios.output;
 
+import io.github.heatswell.assessment.Finding;
+import io.github.heatswell.assessment.Findings;
+import io.github.heatswell.assessment.Severity;
 import io.github.heatswell.charts.Headline;
-import io.github.heatswell.finding.Finding;
-import io.github.heatswell.finding.Findings;
-import io.github.heatswell.finding.Severity;
 import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.RunResult;

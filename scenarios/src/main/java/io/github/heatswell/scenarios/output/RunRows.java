@@ -1,9 +1,9 @@
 package io.github.heatswell.scenarios.output;
 
-import io.github.heatswell.plant.ExpansionVessel;
-import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.result.Extreme;
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.List;

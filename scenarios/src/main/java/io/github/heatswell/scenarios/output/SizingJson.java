@@ -1,18 +1,18 @@
 package io.github.heatswell.scenarios.output;
 
+import io.github.heatswell.citation.Citation;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.choice.FormulaAnswer;
 import io.github.heatswell.scenarios.choice.SizeCertainty;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.scenarios.choice.YearlyWater;
 import io.github.heatswell.scenarios.file.Costs;
-import io.github.heatswell.sizing.Differences;
 import io.github.heatswell.sizing.FormulaInput;
 import io.github.heatswell.sizing.FormulaResult;
 import io.github.heatswell.sizing.SizedVessel;
+import io.github.heatswell.sizing.SizingReconciliation;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.sizing.SizingTarget;
-import io.github.heatswell.source.Source;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
@@ -148,8 +148,8 @@ final class SizingJson {
             json.nothing("result");
         }
         json.array("differences", () -> {
-            for (Differences.Term term :
-                    formula.differences().map(Differences::terms).orElse(List.of())) {
+            for (SizingReconciliation.Term term :
+                    formula.differences().map(SizingReconciliation::terms).orElse(List.of())) {
                 json.object(() -> json.text("effect", lower(term.effect()))
                         .text("description", term.effect().description())
                         .number("volume_m3", term.volume()));
@@ -174,7 +174,7 @@ final class SizingJson {
         });
     }
 
-    private void source(Source source) throws IOException {
+    private void source(Citation source) throws IOException {
         json.text("source", source.text()).text("source_standing", lower(source.standing()));
     }
 

@@ -1,8 +1,8 @@
 package io.github.heatswell.scenarios.output;
 
+import io.github.heatswell.assessment.Finding;
+import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.charts.RunChart;
-import io.github.heatswell.finding.Finding;
-import io.github.heatswell.finding.Findings;
 import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;

@@ -1,7 +1,6 @@
 package io.github.heatswell.scenarios.output;
 
-import io.github.heatswell.finding.Findings;
-import io.github.heatswell.plant.HotWaterSystem;
+import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.Event;
@@ -12,10 +11,11 @@ import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.scenarios.choice.YearlyWater;
 import io.github.heatswell.scenarios.file.Costs;
 import io.github.heatswell.scenarios.wording.Wrapped;
-import io.github.heatswell.sizing.Differences;
 import io.github.heatswell.sizing.SizedVessel;
+import io.github.heatswell.sizing.SizingReconciliation;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.sizing.SizingTarget;
+import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.nio.file.Path;
@@ -172,7 +172,7 @@ public final class SizingReport implements Report {
         }
     }
 
-    private void differences(Differences differences) {
+    private void differences(SizingReconciliation differences) {
         differences.terms().stream()
                 .filter(term -> Math.abs(term.volume()) >= WORTH_SAYING)
                 .forEach(term -> text.append(String.format(

@@ -1,11 +1,11 @@
 package io.github.heatswell.scenarios.output;
 
-import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.scenarios.choice.SizeCertainty;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.sizing.SizedVessel;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.study.Share;
+import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.Optional;
 

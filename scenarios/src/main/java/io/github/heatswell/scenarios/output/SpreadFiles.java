@@ -5,12 +5,12 @@ import io.github.heatswell.charts.SampledPeaks.Influence;
 import io.github.heatswell.charts.SpreadChart;
 import io.github.heatswell.charts.table.SampleWriter;
 import io.github.heatswell.charts.table.SpreadTable;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.ReliefValve;
 import io.github.heatswell.scenarios.spread.SpreadAnswer;
 import io.github.heatswell.scenarios.spread.VariedInput;
 import io.github.heatswell.study.HouseDay.Answer;
 import io.github.heatswell.study.StudyResult;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -24,7 +24,7 @@ import java.util.stream.IntStream;
  */
 public final class SpreadFiles {
 
-    private static final int FEWEST_TO_DRAW = 2;
+    private static final int MIN_TO_DRAW = 2;
 
     private final SpreadAnswer answer;
     private final StudyResult result;
@@ -52,7 +52,7 @@ public final class SpreadFiles {
                 ResultFile.ofText("spread.csv", out -> SpreadTable.write(answer.peak(), answer.relieved(), units, out)),
                 ResultFile.ofText("samples.csv", this::samples),
                 ResultFile.of("spread.json", out -> SpreadJson.write(answer, out))));
-        if (answer.peak().answered() >= FEWEST_TO_DRAW) {
+        if (answer.peak().answered() >= MIN_TO_DRAW) {
             SpreadChart chart = SpreadChart.of(sampled(), units);
             files.add(ResultFile.of("spread.png", chart::writePng));
             files.add(ResultFile.ofText("spread.svg", chart::writeSvg));
@@ -89,8 +89,8 @@ public final class SpreadFiles {
         if (!reliefVaries()) {
             house.reliefValves().stream()
                     .filter(ReliefValve::relieves)
-                    .map(valve ->
-                            house.atDrainCock(valve.opens(), valve.height()).gauge(air))
+                    .map(valve -> house.atDrainCock(valve.setPressure(), valve.height())
+                            .gauge(air))
                     .min(Comparator.naturalOrder())
                     .ifPresent(sampled::reliefSet);
         }

@@ -1,7 +1,7 @@
 package io.github.heatswell.scenarios.output;
 
-import io.github.heatswell.finding.Finding;
-import io.github.heatswell.finding.Findings;
+import io.github.heatswell.assessment.Finding;
+import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.scenarios.spread.SpreadAnswer;
 import io.github.heatswell.scenarios.spread.VariedInput;
 import io.github.heatswell.study.Distribution;

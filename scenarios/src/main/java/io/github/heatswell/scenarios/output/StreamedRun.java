@@ -22,7 +22,7 @@ import java.util.Optional;
 public final class StreamedRun {
 
     /** Runs of more samples than this are streamed: beyond, their traces take tens of megabytes. */
-    private static final long MOST_HELD = 200_000;
+    private static final long MAX_HELD = 200_000;
 
     private final Scenario scenario;
     private final BalanceCount advice;
@@ -60,7 +60,7 @@ public final class StreamedRun {
      * @return true for more than 200 000 samples
      */
     public static boolean suits(Scenario scenario) {
-        return scenario.duration().dividedBy(scenario.sample()) > MOST_HELD;
+        return scenario.duration().dividedBy(scenario.sample()) > MAX_HELD;
     }
 
     /**

@@ -1,6 +1,6 @@
 package io.github.heatswell.scenarios.output;
 
-import io.github.heatswell.finding.Findings;
+import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.Extreme;
 import io.github.heatswell.result.Extremes;

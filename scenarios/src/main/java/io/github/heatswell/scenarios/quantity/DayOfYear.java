@@ -16,7 +16,7 @@ import java.util.stream.Stream;
 public final class DayOfYear {
 
     private static final int LAST = 366;
-    private static final int FEWEST_LETTERS = 3;
+    private static final int MIN_LETTERS = 3;
     private static final int COMMON_YEAR = 2001;
     private static final Pattern NUMBER = Pattern.compile("\\d{1,3}");
     private static final Pattern DAY_FIRST = Pattern.compile("(\\d{1,2})\\.? +([A-Za-z]+)\\.?");
@@ -68,7 +68,7 @@ public final class DayOfYear {
 
     private static Optional<Month> month(String name) {
         String folded = name.toUpperCase(Locale.ROOT);
-        return folded.length() < FEWEST_LETTERS
+        return folded.length() < MIN_LETTERS
                 ? Optional.empty()
                 : Stream.of(Month.values())
                         .filter(month -> month.name().startsWith(folded))

@@ -21,7 +21,7 @@ final class LogAssembly {
     private static final double USED = 2 * 86_400.0;
 
     /** So often a clock may be set back, and once for so many readings, before the rows are taken to be out of order. */
-    private static final int MOST_SET_BACK = 3;
+    private static final int MAX_SET_BACK = 3;
 
     private static final int ORDERLY = 10;
     private static final int GAP = 5;
@@ -95,7 +95,7 @@ final class LogAssembly {
         if (setBack > forward) {
             throw new IllegalArgumentException("time runs backwards; put the oldest reading first");
         }
-        if (setBack > MOST_SET_BACK && ORDERLY * setBack > forward) {
+        if (setBack > MAX_SET_BACK && ORDERLY * setBack > forward) {
             throw new IllegalArgumentException("time runs backwards in " + setBack + " of " + (setBack + forward)
                     + " rows; sort the rows by their time");
         }
@@ -154,7 +154,7 @@ final class LogAssembly {
     private static void unlikelyUnit(List<String> remarks, PressureLog log) {
         double peak =
                 IntStream.range(0, log.count()).mapToDouble(log::gauge).max().orElse(0);
-        if (peak < LogMarks.LEAST_PEAK || peak > LogMarks.MOST_PEAK) {
+        if (peak < LogMarks.LEAST_PEAK || peak > LogMarks.MAX_PEAK) {
             remarks.add("the highest pressure is " + BOTH.pressure(peak) + "; is the unit of the pressure right?");
         }
     }

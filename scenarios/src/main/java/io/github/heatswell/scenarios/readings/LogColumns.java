@@ -20,7 +20,7 @@ final class LogColumns {
             "(time|date|datetime|clock|pressure|temperature|temp|burner|heater)(?:[\\s_\\[(]+(.*?)[)\\]\\s]*)?");
 
     /** No name of a column known here comes near this length; the pattern would try a longer one for ever. */
-    private static final int LONGEST_NAME = 100;
+    private static final int MAX_NAME = 100;
 
     /** So many columns that are not used are named one by one. */
     private static final int MAX_NAMED = 5;
@@ -76,7 +76,7 @@ final class LogColumns {
 
     private void named(int place, String heading, double atmosphere) {
         Matcher parts = NAME.matcher(heading);
-        if (heading.length() > LONGEST_NAME || !parts.matches()) {
+        if (heading.length() > MAX_NAME || !parts.matches()) {
             unused(place);
             return;
         }
@@ -150,7 +150,7 @@ final class LogColumns {
             return;
         }
         double meant = timeUnit.toSi(Double.parseDouble(written)) - before;
-        if (meant > 0 && meant < LogMarks.LONGEST_STEP * step) {
+        if (meant > 0 && meant < LogMarks.MAX_STEP * step) {
             throw new CellException(
                     time,
                     "time: '" + cell(row, time) + "' follows a later time; if a comma parts the thousands, write "

@@ -16,13 +16,13 @@ final class LogMarks {
     /** What a gauge on a house shows at its highest (Pa); beyond, the unit may be wrong. */
     static final double LEAST_PEAK = 0.1e5;
 
-    static final double MOST_PEAK = 40e5;
+    static final double MAX_PEAK = 40e5;
 
     /** A time whose thousands a comma has cut off, and what was cut off. */
     static final Pattern SPLIT_THOUSANDS = Pattern.compile("[1-9]\\d{0,2},\\d{3}");
 
     /** So many times the step before, at most, a step is when the thousands are put together again. */
-    static final double LONGEST_STEP = 3;
+    static final double MAX_STEP = 3;
 
     /** No relief valve on a house lets the pressure (Pa) always be as high; the same for readings on site. */
     private static final double MAX_LOWEST = 50e5;
@@ -56,7 +56,7 @@ final class LogMarks {
                                     + ", and no house has as much; is the unit right, and are the decimal points still there?"));
         }
         Optional<LogNumbers.Marked> doubtful =
-                pressures.doubtful().filter(marked -> Math.abs(toGauge.applyAsDouble(marked.thousands())) <= MOST_PEAK);
+                pressures.doubtful().filter(marked -> Math.abs(toGauge.applyAsDouble(marked.thousands())) <= MAX_PEAK);
         if (doubtful.isPresent() && pressures.uneven().isEmpty() && highest < LEAST_PEAK) {
             String text = doubtful.get().text();
             return Optional.of(new Found(

@@ -1,11 +1,11 @@
 package io.github.heatswell.scenarios.spread;
 
-import io.github.heatswell.plant.ExpansionVessel;
-import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.file.UncertainField;
 import io.github.heatswell.study.UncertainHouse;
 import io.github.heatswell.study.UsualUncertainty;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;

@@ -14,7 +14,7 @@ import java.util.stream.Collectors;
 public final class Combinations {
 
     /** More runs than this make no table that anybody reads. */
-    public static final int MOST_RUNS = 60;
+    public static final int MAX_RUNS = 60;
 
     private final List<Variation> variations;
 
@@ -72,11 +72,11 @@ public final class Combinations {
      * @return the variants
      * @throws io.github.heatswell.scenarios.file.InvalidScenarioException if the scenario is not sound with one of them;
      *     that of the first is thrown
-     * @throws IllegalArgumentException if there are more than {@link #MOST_RUNS}
+     * @throws IllegalArgumentException if there are more than {@link #MAX_RUNS}
      */
     public List<Variant> of(String name, Scenario scenario, List<Change> first, boolean alone) {
-        if (count() > MOST_RUNS) {
-            throw new IllegalArgumentException(count() + " combinations are more than " + MOST_RUNS);
+        if (count() > MAX_RUNS) {
+            throw new IllegalArgumentException(count() + " combinations are more than " + MAX_RUNS);
         }
         List<Variant> variants = new ArrayList<>();
         for (List<Change> changes : all()) {

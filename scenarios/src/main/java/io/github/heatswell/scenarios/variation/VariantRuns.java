@@ -22,7 +22,7 @@ import java.util.stream.IntStream;
 public record VariantRuns(List<Variant> variants, List<RunSummary> summaries, List<NamedRun> drawn) {
 
     /** More curves than this cannot be told apart in one picture. */
-    public static final int MOST_DRAWN = 6;
+    public static final int MAX_DRAWN = 6;
 
     /**
      * Copies the lists.
@@ -52,13 +52,13 @@ public record VariantRuns(List<Variant> variants, List<RunSummary> summaries, Li
             throw new IllegalArgumentException("threads: " + threads + " is outside the allowed range, 1 or more");
         }
         Parallel parallel = new Parallel(threads);
-        if (variants.size() <= MOST_DRAWN) {
+        if (variants.size() <= MAX_DRAWN) {
             List<RunResult> results = parallel.each(variants, attempted(VariantRuns::kept));
             return new VariantRuns(
                     variants, results.stream().map(RunResult::summary).toList(), named(variants, results));
         }
         List<RunSummary> summaries = parallel.each(variants, attempted(VariantRuns::passing));
-        List<Variant> chosen = Spread.of(peaks(summaries), MOST_DRAWN).stream()
+        List<Variant> chosen = Spread.of(peaks(summaries), MAX_DRAWN).stream()
                 .map(variants::get)
                 .toList();
         return new VariantRuns(variants, summaries, named(chosen, parallel.each(chosen, attempted(VariantRuns::kept))));

@@ -8,8 +8,8 @@ import java.util.stream.Collectors;
  */
 public final class Printable {
 
-    private static final int LONGEST_QUOTE = 40;
-    private static final int LONGEST_LINE = 100;
+    private static final int MAX_QUOTE = 40;
+    private static final int MAX_LINE = 100;
 
     private Printable() {}
 
@@ -43,10 +43,10 @@ public final class Printable {
      * @return at most about forty characters of it, in quotes
      */
     public static String quote(String text) {
-        if (text.codePointCount(0, text.length()) <= LONGEST_QUOTE) {
+        if (text.codePointCount(0, text.length()) <= MAX_QUOTE) {
             return "'" + line(text) + "'";
         }
-        return "'" + line(text.substring(0, text.offsetByCodePoints(0, LONGEST_QUOTE - 3))) + "...'";
+        return "'" + line(text.substring(0, text.offsetByCodePoints(0, MAX_QUOTE - 3))) + "...'";
     }
 
     /**
@@ -56,9 +56,9 @@ public final class Printable {
      * @return at most about a hundred characters of it
      */
     public static String shortened(String text) {
-        return text.codePointCount(0, text.length()) <= LONGEST_LINE
+        return text.codePointCount(0, text.length()) <= MAX_LINE
                 ? line(text)
-                : line(text.substring(0, text.offsetByCodePoints(0, LONGEST_LINE - 3))) + "...";
+                : line(text.substring(0, text.offsetByCodePoints(0, MAX_LINE - 3))) + "...";
     }
 
     private static boolean shows(int codePoint) {

@@ -79,7 +79,7 @@ class DripOutcomeTest {
     }
 
     @Test
-    void aHighStreetOpensTheValveAtNightWithoutHeating() {
+    void aHighMainsOpensTheValveAtNightWithoutHeating() {
         RunResult result = run("mill-cottage-night-street");
         assertEquals(3, count(result, EventKind.RELIEF_OPENED));
         result.events().stream()

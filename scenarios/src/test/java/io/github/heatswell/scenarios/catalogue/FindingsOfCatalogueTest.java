@@ -2,8 +2,8 @@ package io.github.heatswell.scenarios.catalogue;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import io.github.heatswell.finding.Finding;
-import io.github.heatswell.finding.Findings;
+import io.github.heatswell.assessment.Finding;
+import io.github.heatswell.assessment.Findings;
 import java.util.Arrays;
 import java.util.List;
 import java.util.TreeSet;

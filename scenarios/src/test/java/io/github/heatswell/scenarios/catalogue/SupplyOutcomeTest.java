@@ -50,7 +50,7 @@ class SupplyOutcomeTest {
     }
 
     @Test
-    void aBypassLetsItBackToTheStreet() {
+    void aBypassLetsItBackToTheMains() {
         RunResult result = run("tannery-yard-bypass");
         assertEquals(5.2, peak(result), 1e-3);
         assertEquals(0, relieved(result));
@@ -58,7 +58,7 @@ class SupplyOutcomeTest {
     }
 
     @Test
-    void aBypassSavesNothingUnderAStreetAboveTheReliefSet() {
+    void aBypassSavesNothingUnderAMainsAboveTheReliefSet() {
         RunResult result = run("tannery-yard-bypass-high-street");
         assertEquals(0, count(result, EventKind.BYPASS_OPENED));
         assertEquals(0, result.totals().returned());

@@ -4,18 +4,18 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.plant.ExpansionVessel;
-import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.simulation.Simulation;
-import io.github.heatswell.sizing.Differences;
 import io.github.heatswell.sizing.PrechargeRule;
 import io.github.heatswell.sizing.SizedVessel;
+import io.github.heatswell.sizing.SizingReconciliation;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.sizing.SizingTarget;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.RatioUnit;
@@ -85,7 +85,7 @@ class VesselChoiceTest {
         for (FormulaAnswer formula : answer(name).formulas()) {
             formula.differences().ifPresent(differences -> {
                 double sum = differences.formula().volume();
-                for (Differences.Term term : differences.terms()) {
+                for (SizingReconciliation.Term term : differences.terms()) {
                     sum += term.volume();
                 }
                 assertEquals(differences.simulated(), sum, 1e-12, formula.name());

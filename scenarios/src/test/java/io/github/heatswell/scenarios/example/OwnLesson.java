@@ -1,7 +1,8 @@
 package io.github.heatswell.scenarios.example;
 
-import io.github.heatswell.finding.Measure;
-import io.github.heatswell.finding.Statement;
+import io.github.heatswell.assessment.Measure;
+import io.github.heatswell.assessment.Statement;
+import io.github.heatswell.citation.Citation;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.scenarios.lesson.Claim;
 import io.github.heatswell.scenarios.lesson.Formula;
@@ -9,7 +10,6 @@ import io.github.heatswell.scenarios.lesson.Lesson;
 import io.github.heatswell.scenarios.lesson.LessonCase;
 import io.github.heatswell.scenarios.lesson.Prediction.Option;
 import io.github.heatswell.scenarios.lesson.TryIt;
-import io.github.heatswell.source.Source;
 
 /** A teacher's own lesson: does a dripping tap hide the growth of the water? */
 final class OwnLesson {
@@ -17,7 +17,7 @@ final class OwnLesson {
     private OwnLesson() {}
 
     static Lesson lesson() {
-        Source invented = new Source("an invented house", Source.Standing.GIVEN);
+        Citation invented = new Citation("an invented house", Citation.Standing.GIVEN);
         return Lesson.builder("the-dripping-tap", "What a dripping tap hides")
                 .question("Why did the relief valve begin to drip when the tap was mended?")
                 .prediction(

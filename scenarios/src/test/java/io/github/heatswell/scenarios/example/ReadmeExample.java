@@ -4,13 +4,13 @@ import static io.github.heatswell.units.PressureUnit.BAR;
 import static io.github.heatswell.units.RatioUnit.PERCENT;
 import static io.github.heatswell.units.VolumeUnit.LITRE;
 
-import io.github.heatswell.plant.ExpansionVessel;
-import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.output.ResultFile;
 import io.github.heatswell.scenarios.output.Results;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.UnitSystem;
 import java.time.Duration;

@@ -144,8 +144,11 @@ class BadScenarioTest {
         only(Sources.faults(text), "1:47", "supply.pressure: 20 bar must lie above the surrounding air and below");
         String vessel = Sources.LEAST + "vessel: { volume: 12 L, precharge: 10.5 bar }\n";
         only(Sources.faults(vessel), "4:36", "vessel.precharge: 10.5 bar must lie above the surrounding air");
-        String opens = Sources.LEAST + "relief:\n  - { opens: 0.21 bar, full-lift: 0.2 bar }\n";
-        only(Sources.faults(opens), "5:35", "relief[0].full-lift: 0.2 bar must not be below the opening pressure");
+        String setPressure = Sources.LEAST + "relief:\n  - { opens: 0.21 bar, full-lift: 0.2 bar }\n";
+        only(
+                Sources.faults(setPressure),
+                "5:35",
+                "relief[0].full-lift: 0.2 bar must not be below the opening pressure");
     }
 
     @Test

@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
+import io.github.heatswell.system.HotWaterSystem;
 import java.time.Duration;
 import java.util.List;
 import org.junit.jupiter.api.Test;

@@ -4,17 +4,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.draw.Draw;
-import io.github.heatswell.plant.Element;
-import io.github.heatswell.plant.ExpansionVessel;
-import io.github.heatswell.plant.Heater;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.Outage;
-import io.github.heatswell.plant.ReducingValve;
-import io.github.heatswell.plant.ReliefValve;
-import io.github.heatswell.plant.Supply;
-import io.github.heatswell.plant.SupplyTemperature;
-import io.github.heatswell.plant.VesselBody;
+import io.github.heatswell.system.Draw;
+import io.github.heatswell.system.Element;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.Heater;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Outage;
+import io.github.heatswell.system.ReducingValve;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.Supply;
+import io.github.heatswell.system.SupplyTemperature;
+import io.github.heatswell.system.VesselBody;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.TemperatureDifferenceUnit;
@@ -40,7 +40,7 @@ class RichScenarioTest {
         assertEquals(Supply.Arrangement.REDUCING_VALVE, supply.arrangement());
         assertEquals(
                 Map.of(21_600.0, bar(5), 84_600.0, bar(8)),
-                Map.copyOf(supply.street().entries()));
+                Map.copyOf(supply.mains().entries()));
         SupplyTemperature seasons = SupplyTemperature.seasonal(
                         10, TemperatureUnit.CELSIUS, 18, TemperatureDifferenceUnit.KELVIN)
                 .southern();
@@ -86,8 +86,8 @@ class RichScenarioTest {
         ReliefValve third = system.reliefValves().get(2);
         assertEquals(ReliefValve.Condition.BLOCKED, third.condition());
         assertEquals(ReliefValve.Location.TANK_TOP, third.location());
-        assertEquals(OptionalDouble.of(372.15), third.opensAtTemperature());
-        assertEquals(OptionalDouble.of(361.15), third.reseatsAtTemperature());
+        assertEquals(OptionalDouble.of(372.15), third.setTemperature());
+        assertEquals(OptionalDouble.of(361.15), third.reseatTemperature());
         assertEquals(11_723, third.ratedInput().orElseThrow(), 0.5); // printed digits
     }
 

@@ -4,11 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.Material;
-import io.github.heatswell.plant.ReliefValve;
-import io.github.heatswell.plant.Shell;
-import io.github.heatswell.plant.Supply;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Material;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.Shell;
+import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
@@ -37,7 +37,7 @@ class ScenarioReaderTest {
         assertEquals(310, system.site().altitude());
         assertEquals(290.15, system.site().roomTemperature());
         assertEquals(Supply.Arrangement.CHECK_VALVE, system.supply().arrangement());
-        assertEquals(bar(4.2), system.supply().street().entries().get(0.0));
+        assertEquals(bar(4.2), system.supply().mains().entries().get(0.0));
         assertEquals(282.15, system.coldAtStart());
         assertEquals(0.23, system.tank().volume());
         Shell shell = Shell.cylinder(Material.STEEL, 480, 2.2, LengthUnit.MILLIMETRE);
@@ -62,11 +62,11 @@ class ScenarioReaderTest {
         assertEquals(Math.PI / 4 * 0.0202 * 0.0202 * 14, system.piping().get(0).volume(), 1e-15);
         ReliefValve valve = system.reliefValves().get(0);
         assertEquals("expansion valve", valve.name());
-        assertEquals(bar(7), valve.opens());
-        assertEquals(bar(7.7), valve.fullLift());
-        assertEquals(bar(5.6), valve.reseats());
+        assertEquals(bar(7), valve.setPressure());
+        assertEquals(bar(7.7), valve.fullLiftPressure());
+        assertEquals(bar(5.6), valve.reseatPressure());
         assertEquals(20e-3 / 60, valve.fullFlow(), 1e-18);
-        assertEquals(ReliefValve.Character.SNAP, valve.character());
+        assertEquals(ReliefValve.LiftCharacteristic.SNAP, valve.liftCharacteristic());
         assertEquals(0.012, system.vessel().orElseThrow().volume());
         assertEquals(bar(4.2), system.vessel().orElseThrow().precharge());
         assertEquals(0.6, system.vessel().orElseThrow().acceptance());
@@ -93,7 +93,7 @@ class ScenarioReaderTest {
         assertEquals(1.0, scenario.system().vessel().orElseThrow().acceptance());
         assertEquals(
                 Pressure.absolute(5.2, PressureUnit.BAR),
-                scenario.system().supply().street().entries().get(0.0));
+                scenario.system().supply().mains().entries().get(0.0));
         assertEquals(Duration.ofSeconds(30), scenario.sample());
     }
 

@@ -4,9 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.study.Distribution;
+import io.github.heatswell.system.HotWaterSystem;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.IntStream;
@@ -61,8 +61,8 @@ class UncertainFieldTest {
         HotWaterSystem drawn = scenario.drawn(204, 6.8);
         assertEquals(0.204, drawn.tank().volume(), 1e-12);
         // What is assumed follows: 80 % of what the valve opens at.
-        assertEquals(6.8e5 * 0.8, drawn.reliefValves().get(0).reseats().value(), 1);
-        assertEquals(7e5, scenario.system().reliefValves().get(0).opens().value(), 1e-6);
+        assertEquals(6.8e5 * 0.8, drawn.reliefValves().get(0).reseatPressure().value(), 1);
+        assertEquals(7e5, scenario.system().reliefValves().get(0).setPressure().value(), 1e-6);
     }
 
     @Test

@@ -1,8 +1,8 @@
 package io.github.heatswell.scenarios.generated;
 
-import io.github.heatswell.plant.Site;
 import io.github.heatswell.scenarios.generated.Part.Keyed;
 import io.github.heatswell.scenarios.generated.Part.Quantity;
+import io.github.heatswell.system.Site;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.Unit;

@@ -200,15 +200,16 @@ final class Belongings {
     }
 
     private void pressures(Keyed valve) {
-        double opens = valve.si("opens", 0);
-        if (valve.has("full-lift") && valve.si("full-lift", 0) < opens) {
+        double setPressure = valve.si("opens", 0);
+        if (valve.has("full-lift") && valve.si("full-lift", 0) < setPressure) {
             valve.put(
                     "full-lift",
                     chance.with(0.2)
                             ? valve.quantity("opens").orElseThrow()
-                            : numbers.between(Format.single("relief[].full-lift"), 1.001 * opens, 1.1 * opens));
+                            : numbers.between(
+                                    Format.single("relief[].full-lift"), 1.001 * setPressure, 1.1 * setPressure));
         }
-        below(valve, "reseats", "relief[].reseats", opens);
+        below(valve, "reseats", "relief[].reseats", setPressure);
     }
 
     private void temperatures(Keyed valve) {
@@ -216,9 +217,9 @@ final class Belongings {
             valve.remove("reseats-at", "rated-input");
             return;
         }
-        double opens = valve.si("opens-at", 0);
-        if (valve.has("reseats-at") && valve.si("reseats-at", 0) >= opens - 0.05) {
-            valve.put("reseats-at", numbers.between(Format.single("relief[].reseats-at"), 313.15, opens - 0.05));
+        double setPressure = valve.si("opens-at", 0);
+        if (valve.has("reseats-at") && valve.si("reseats-at", 0) >= setPressure - 0.05) {
+            valve.put("reseats-at", numbers.between(Format.single("relief[].reseats-at"), 313.15, setPressure - 0.05));
         }
         if (valve.has("location")) {
             valve.put("location", new Plain("tank-top"));

@@ -1,9 +1,9 @@
 package io.github.heatswell.scenarios.generated;
 
-import io.github.heatswell.plant.HotWaterSystem;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.file.ScenarioReader;
 import io.github.heatswell.scenarios.generated.Part.Keyed;
+import io.github.heatswell.system.HotWaterSystem;
 import java.time.Duration;
 
 /** A random valid scenario file. */

@@ -3,7 +3,7 @@ package io.github.heatswell.scenarios.generated;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.finding.Findings;
+import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.scenarios.fault.Fault;
 import io.github.heatswell.scenarios.file.FormatKey;
 import io.github.heatswell.scenarios.file.InvalidScenarioException;

@@ -35,8 +35,8 @@ final class Sampler {
     /** How often a part of a house is there that need not be. */
     private static final double PART_OF_A_HOUSE = 0.7;
 
-    private static final int LONGEST_LIST = 5;
-    private static final int LONGEST_DAY = 12;
+    private static final int MAX_LIST = 5;
+    private static final int MAX_DAY = 12;
 
     private final Chance chance;
     private final Wildness wildness;
@@ -70,7 +70,7 @@ final class Sampler {
 
     private Several several(FormatKey key) {
         Several items = new Several();
-        int number = chance.whole(1, key.name().equals("draws") ? LONGEST_DAY : LONGEST_LIST);
+        int number = chance.whole(1, key.name().equals("draws") ? MAX_DAY : MAX_LIST);
         for (int i = 0; i < number; i++) {
             items.items().add(keyed(key.inner()));
         }

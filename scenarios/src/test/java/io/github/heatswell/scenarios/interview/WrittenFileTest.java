@@ -4,14 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.plant.ExpansionVessel;
-import io.github.heatswell.plant.HotWaterSystem;
-import io.github.heatswell.plant.ReliefValve;
-import io.github.heatswell.plant.Supply;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.file.ScenarioReader;
 import io.github.heatswell.scenarios.file.UncertainField;
 import io.github.heatswell.study.Distribution;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
@@ -73,16 +73,16 @@ class WrittenFileTest {
         assertEquals("Orchard lodge", scenario.title());
         assertTrue(scenario.question().startsWith("The relief valve drips while the heater heats."));
         assertEquals(Supply.Arrangement.CHECK_VALVE, system.supply().arrangement());
-        assertGauge(5.1, system.supply().street().entries().get(3600.0));
-        assertGauge(4.2, system.supply().street().entries().get(7 * 3600.0));
-        assertEquals(4, system.supply().street().entries().size());
+        assertGauge(5.1, system.supply().mains().entries().get(3600.0));
+        assertGauge(4.2, system.supply().mains().entries().get(7 * 3600.0));
+        assertEquals(4, system.supply().mains().entries().size());
         assertEquals(0.23, system.tank().volume(), ROUNDING);
         assertGauge(10, system.tank().workingPressure());
         assertEquals(11_200, system.heater().input(), 11_200 * ROUNDING);
         assertEquals(273.15 + 58, system.heater().setPoint(), 300 * ROUNDING);
         ReliefValve valve = system.reliefValves().get(0);
-        assertGauge(7, valve.opens());
-        assertTrue(valve.opensAtTemperature().isEmpty());
+        assertGauge(7, valve.setPressure());
+        assertTrue(valve.setTemperature().isEmpty());
         ExpansionVessel vessel = system.vessel().orElseThrow();
         assertEquals(0.012, vessel.volume(), ROUNDING);
         assertGauge(3.5, vessel.precharge());
@@ -108,15 +108,15 @@ class WrittenFileTest {
         HotWaterSystem system = scenario(UnitSystem.US, Answering.us()).system();
         double psi = 6894.757293168361; // a pound-force (0.45359237 kg x 9.80665 m/s2) on a square inch (0.0254 m)
         assertEquals(Supply.Arrangement.REDUCING_VALVE, system.supply().arrangement());
-        assertTrue(system.supply().street().isConstant());
-        assertGauge(90 * psi / 1e5, system.supply().street().entries().get(0.0));
+        assertTrue(system.supply().mains().isConstant());
+        assertGauge(90 * psi / 1e5, system.supply().mains().entries().get(0.0));
         assertGauge(
                 50 * psi / 1e5, system.supply().reducingValve().orElseThrow().set());
         assertEquals(50 * 3.785411784e-3, system.tank().volume(), ROUNDING); // 231 cubic inches
         assertEquals(273.15 + (125 - 32) / 1.8, system.heater().setPoint(), 300 * ROUNDING);
         assertEquals(
                 273.15 + (210 - 32) / 1.8,
-                system.reliefValves().get(0).opensAtTemperature().orElseThrow(),
+                system.reliefValves().get(0).setTemperature().orElseThrow(),
                 400 * ROUNDING);
         assertTrue(system.vessel().isEmpty());
         assertFalse(system.draws().draws().isEmpty());
@@ -191,7 +191,7 @@ class WrittenFileTest {
         answers.set(12, "25 bar");
         HotWaterSystem system = scenario(UnitSystem.US, answers).system();
         assertEquals(273.15 + 99, system.heater().setPoint(), 400 * ROUNDING);
-        assertGauge(25, system.reliefValves().get(0).opens());
+        assertGauge(25, system.reliefValves().get(0).setPressure());
     }
 
     /** Where what else is known leaves no room for the usual range, the question stays. */

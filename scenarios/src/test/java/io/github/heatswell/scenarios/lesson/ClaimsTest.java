@@ -3,7 +3,7 @@ package io.github.heatswell.scenarios.lesson;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.outlook.GasLoss;
+import io.github.heatswell.ageing.PrechargeLoss;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.file.Change;
@@ -200,7 +200,7 @@ class ClaimsTest {
         double supply = Look.supply(run(lesson).result(0));
         String text = run(lesson).notice().get(1).text(UnitSystem.SI);
         for (int i = 1; i <= 2; i++) {
-            double years = (precharges.get(0) - precharges.get(i)) / (GasLoss.USUAL * supply);
+            double years = (precharges.get(0) - precharges.get(i)) / (PrechargeLoss.USUAL * supply);
             assertTrue(text.contains(Look.number(years) + " "), text);
         }
         assertTrue(lesson.formula().text().contains("p_0 - k p_s n"));

@@ -5,9 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.finding.Findings;
-import io.github.heatswell.finding.Severity;
-import io.github.heatswell.finding.Statement;
+import io.github.heatswell.assessment.Findings;
+import io.github.heatswell.assessment.Severity;
+import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.command.CommandFactory;
@@ -117,7 +117,7 @@ class LessonsTest {
         boolean cutOut = change.field().equals("heater.cut-out");
         boolean hasCutOut = scenario.system().heater().cutOut().isPresent();
         boolean tAndP = !scenario.system().reliefValves().isEmpty()
-                && scenario.system().reliefValves().get(0).opensAtTemperature().isPresent();
+                && scenario.system().reliefValves().get(0).setTemperature().isPresent();
         if (cutOut && !hasCutOut || change.field().equals("relief[0].opens-at") && !tAndP) {
             return scenario;
         }

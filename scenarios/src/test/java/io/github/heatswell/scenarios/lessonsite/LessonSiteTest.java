@@ -5,8 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.finding.Measure;
-import io.github.heatswell.finding.Statement;
+import io.github.heatswell.assessment.Measure;
+import io.github.heatswell.assessment.Statement;
+import io.github.heatswell.citation.Citation;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.file.ScenarioReader;
@@ -23,7 +24,6 @@ import io.github.heatswell.scenarios.lesson.TryIt;
 import io.github.heatswell.scenarios.lesson.WorksheetRow;
 import io.github.heatswell.scenarios.output.ResultFile;
 import io.github.heatswell.scenarios.output.ResultFolder;
-import io.github.heatswell.source.Source;
 import io.github.heatswell.units.UnitSystem;
 import java.io.StringReader;
 import java.nio.file.Files;
@@ -435,7 +435,7 @@ class LessonSiteTest {
     }
 
     private static Lesson lesson(String text, boolean holds) {
-        Source source = new Source(text, Source.Standing.FROM_MEMORY);
+        Citation source = new Citation(text, Citation.Standing.FROM_MEMORY);
         LessonBuilder builder = Lesson.builder("hostile", text)
                 .question(text)
                 .prediction(

@@ -31,7 +31,7 @@ class VariantRunsTest {
             assertEquals(alone.totals(), many.summaries().get(i).totals());
         }
         assertEquals(names(one), names(many));
-        assertEquals(VariantRuns.MOST_DRAWN, one.drawn().size());
+        assertEquals(VariantRuns.MAX_DRAWN, one.drawn().size());
         for (NamedRun run : many.drawn()) {
             int index = nine.stream().map(Variant::name).toList().indexOf(run.name());
             assertEquals(many.summaries().get(index).extremes(), run.result().extremes(), run.name());

@@ -2,7 +2,7 @@ package consumer.modular;
 
 import io.github.heatswell.charts.RunChart;
 import io.github.heatswell.charts.table.TraceTable;
-import io.github.heatswell.finding.Findings;
+import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.fault.Fault;

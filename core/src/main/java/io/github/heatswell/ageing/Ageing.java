@@ -1,0 +1,121 @@
+package io.github.heatswell.ageing;
+
+import io.github.heatswell.result.BalanceCount;
+import io.github.heatswell.result.Event;
+import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.simulation.Simulation;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.VolumeUnit;
+import java.time.Duration;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** One house on the worst day of each month, as it ages. It counts its runs, and is immutable otherwise. */
+final class Ageing {
+
+    private static final int MONTHS = OutlookMonth.MONTHS_OF_YEAR;
+    private static final double DAY = 86_400;
+    /** A charge of nothing cannot be described; this little (Pa, gauge) does as little. */
+    private static final double LEAST_PRECHARGE = 1000;
+
+    private final HotWaterSystem house;
+    private final ExpansionVessel vessel;
+    private final Duration run;
+    private final Seasons seasons;
+    private final BalanceCount count;
+
+    Ageing(HotWaterSystem house, Duration run, double mainsSwing, BalanceCount count) {
+        this.house = house;
+        this.run = run;
+        this.count = count;
+        vessel = house.vessel().orElseThrow();
+        seasons = new Seasons(house, mainsSwing);
+    }
+
+    ExpansionVessel vessel() {
+        return vessel;
+    }
+
+    /** The precharge at first (Pa, gauge), as it reads at the temperature at which it was set. */
+    double prechargeGauge() {
+        return Math.max(LEAST_PRECHARGE, vessel.precharge().gauge(house.site().atmosphere()));
+    }
+
+    /** The static pressure at the vessel against which the gas stands most of the day (Pa, gauge). */
+    double staticGauge() {
+        return seasons.staticAtVessel();
+    }
+
+    /** The worst day of a month with a vessel of some volume (m3) whose charge has faded since the start. */
+    OutlookMonth month(int number, double volume, PrechargeLoss loss) {
+        double years = seasons.yearsUntil(number);
+        double precharge = loss.left(prechargeGauge(), staticGauge(), years);
+        RunSummary found = run(seasons.worstDay(number), volume, precharge);
+        return new OutlookMonth(
+                number,
+                years,
+                seasons.dayOfYear(number),
+                precharge,
+                found.peak().value(),
+                found.totals().relieved() / Math.max(1, found.end() / DAY),
+                alarm(found));
+    }
+
+    /**
+     * When dripping begins, without looking at every month: a vessel that does not drip at once drips because its charge
+     * has become too low, so the first month that does lies in the year up to the first coldest one that does.
+     */
+    OptionalDouble firstDripping(int years, PrechargeLoss loss) {
+        if (drips(0, loss)) {
+            return OptionalDouble.of(seasons.yearsUntil(0));
+        }
+        int from = 1;
+        for (int month = seasons.coldestMonth(); month < years * MONTHS; month += MONTHS) {
+            if (drips(month, loss)) {
+                return firstDripping(from, month + 1, loss);
+            }
+            from = month + 1;
+        }
+        return firstDripping(from, years * MONTHS, loss);
+    }
+
+    private OptionalDouble firstDripping(int from, int to, PrechargeLoss loss) {
+        for (int month = from; month < to; month++) {
+            if (drips(month, loss)) {
+                return OptionalDouble.of(seasons.yearsUntil(month));
+            }
+        }
+        return OptionalDouble.empty();
+    }
+
+    private boolean drips(int month, PrechargeLoss loss) {
+        return month(month, vessel.volume(), loss).drips();
+    }
+
+    /** Whether the worst day of a year stays dry and within the tank's working pressure with this charge (Pa, gauge). */
+    boolean isSoundAt(double precharge) {
+        RunSummary found = run(seasons.worstDay(seasons.coldestMonth()), vessel.volume(), precharge);
+        return found.totals().relieved() == 0 && alarm(found).isEmpty();
+    }
+
+    private static Optional<EventKind> alarm(RunSummary found) {
+        return found.events().stream()
+                .map(Event::kind)
+                .filter(kind -> kind.endsRun() || kind == EventKind.WORKING_PRESSURE_EXCEEDED)
+                .reduce((first, second) -> second.endsRun() ? second : first);
+    }
+
+    private RunSummary run(HotWaterSystem worstDay, double volume, double precharge) {
+        HotWaterSystem aged = worstDay.toBuilder()
+                .vessel(vessel.toBuilder()
+                        .volume(volume, VolumeUnit.CUBIC_METRE)
+                        .precharge(Pressure.gauge(Math.max(LEAST_PRECHARGE, precharge), PressureUnit.PASCAL))
+                        .build())
+                .build();
+        return count.add(Simulation.of(aged, run).sampledEvery(run).stream((time, values, regime) -> {}));
+    }
+}

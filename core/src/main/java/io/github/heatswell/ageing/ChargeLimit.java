@@ -1,0 +1,49 @@
+package io.github.heatswell.ageing;
+
+import java.util.OptionalDouble;
+
+/**
+ * How low the charge may fade.
+ *
+ * @param lowestGauge the lowest precharge with which on the worst day of the year no relief valve gives off water and the
+ *     tank's working pressure is kept (Pa, gauge): 0 if any charge will do, empty if that of today does not
+ * @param rechargeBelowGauge the reading of the drained vessel that calls for the pump (Pa, gauge), with a margin for the
+ *     tyre gauge, not above today's charge; empty as the other
+ * @param rechargeAfter when the expected fading comes to it (years), infinite if never; empty as the others
+ */
+public record ChargeLimit(OptionalDouble lowestGauge, OptionalDouble rechargeBelowGauge, OptionalDouble rechargeAfter) {
+
+    /** How much above the limit the pump is called for (Pa, difference): common practice, no source. */
+    public static final double MARGIN = 0.2e5;
+
+    private static final double WITHIN = 100;
+
+    static ChargeLimit of(Ageing house, PrechargeLoss loss) {
+        double today = house.prechargeGauge();
+        if (!house.isSoundAt(today)) {
+            return new ChargeLimit(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+        }
+        double limit = limit(house, today);
+        double recharge = limit == 0 ? 0 : Math.min(today, limit + MARGIN);
+        double after = limit == 0 ? Double.POSITIVE_INFINITY : loss.yearsUntil(today, recharge, house.staticGauge());
+        return new ChargeLimit(OptionalDouble.of(limit), OptionalDouble.of(recharge), OptionalDouble.of(after));
+    }
+
+    /** Halves the range between a charge that will not do and one that does. */
+    private static double limit(Ageing house, double sound) {
+        if (house.isSoundAt(0)) {
+            return 0;
+        }
+        double low = 0;
+        double high = sound;
+        while (high - low > WITHIN) {
+            double middle = (low + high) / 2;
+            if (house.isSoundAt(middle)) {
+                high = middle;
+            } else {
+                low = middle;
+            }
+        }
+        return high;
+    }
+}

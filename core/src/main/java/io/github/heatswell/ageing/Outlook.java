@@ -1,0 +1,244 @@
+package io.github.heatswell.ageing;
+
+import io.github.heatswell.result.BalanceCount;
+import io.github.heatswell.study.Distribution;
+import io.github.heatswell.study.SampleFailedException;
+import io.github.heatswell.study.Study;
+import io.github.heatswell.study.UncertainHouse;
+import io.github.heatswell.study.UncertainInput;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.units.Limits;
+import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.VolumeUnit;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
+import java.util.function.Function;
+import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
+
+/**
+ * Looks years ahead: month by month the charge of the vessel fades, the supply has the temperature and the pressure of the
+ * season, and the run of the house is simulated on the worst day.
+ *
+ * <p>Three courses are followed with the numbers of the house as described: with the rate of fading that is expected, and
+ * with the lowest and the highest that may be. When dripping begins is also asked of many houses that deviate from it as
+ * its numbers are uncertain, each with a rate of fading of its own. Months are twelfths of a year of 365 days; the first
+ * begins on the house's day of the year, on which the vessel holds the charge of its description. Immutable.
+ */
+public final class Outlook {
+
+    /** The most years that can be looked ahead. */
+    public static final int MAX_YEARS = 40;
+
+    private static final Duration MAX_RUN = Duration.ofDays(3);
+    private static final Limits SWING = Limits.between("street-swing", 0, 10e5);
+    private static final Limits LARGER = Limits.between("larger", 0.1e-3, 5);
+
+    private final HotWaterSystem house;
+    private final Duration run;
+    private final int years;
+    private final PrechargeLossRange fading;
+    private final double mainsSwing;
+    private final List<Double> larger;
+    private final List<UncertainInput> inputs;
+    private final Function<double[], HotWaterSystem> deviating;
+    private final UnaryOperator<Study.Builder> studied;
+
+    private Outlook(Builder from) {
+        house = from.house;
+        run = from.run.compareTo(MAX_RUN) > 0 ? MAX_RUN : from.run;
+        years = from.years;
+        fading = from.fading;
+        mainsSwing = from.mainsSwing;
+        larger = from.larger;
+        inputs = from.inputs;
+        deviating = from.deviating;
+        studied = from.studied;
+    }
+
+    /**
+     * Starts a look ahead.
+     *
+     * @param house the house, with a sound vessel
+     * @param run how long its run is, above 0; of runs above three days the first three are taken
+     * @return a builder for ten years, the usual rates of fading, a street without seasons, no larger vessel, and the usual
+     *     uncertainty of the house
+     */
+    public static Builder builder(HotWaterSystem house, Duration run) {
+        return new Builder(house, run);
+    }
+
+    /**
+     * Simulates every month of every course, and the houses that deviate, on several threads. The result does not depend on
+     * their number.
+     *
+     * @return what the years will do
+     * @throws io.github.heatswell.simulation.SimulationException if the equations could not be integrated
+     */
+    public OutlookResult simulate() {
+        BalanceCount count = new BalanceCount();
+        Ageing ageing = new Ageing(house, run, mainsSwing, count);
+        double volume = ageing.vessel().volume();
+        List<OutlookCourse> bigger = new ArrayList<>();
+        larger.forEach(each -> bigger.add(course(ageing, each, fading.expected())));
+        OutlookCourse expected = course(ageing, volume, fading.expected());
+        OutlookCourse slow = course(ageing, volume, fading.slow());
+        OutlookCourse fast = course(ageing, volume, fading.fast());
+        DripOnset onset = onset(count);
+        ChargeLimit limit = ChargeLimit.of(ageing, fading.expected());
+        return new OutlookResult(years, expected, slow, fast, bigger, onset, limit, count.sum());
+    }
+
+    private OutlookCourse course(Ageing ageing, double volume, PrechargeLoss loss) {
+        List<OutlookMonth> months = IntStream.range(0, years * OutlookMonth.MONTHS_OF_YEAR)
+                .parallel()
+                .mapToObj(number -> ageing.month(number, volume, loss))
+                .toList();
+        return new OutlookCourse(volume, loss, months);
+    }
+
+    private DripOnset onset(BalanceCount count) {
+        Study.Builder study = Study.builder()
+                .samples(128)
+                .inputs(inputs)
+                .input("fading of the charge (share of all vessels)", Distribution.between(0, 1))
+                .outputs(DripOnset.OUTPUTS)
+                .model(values -> firstDripping(values, count));
+        return new DripOnset(studied.apply(study).build().run(), years);
+    }
+
+    private double[] firstDripping(double[] values, BalanceCount count) {
+        PrechargeLoss loss = fading.quantile(values[inputs.size()]);
+        try {
+            HotWaterSystem deviated = deviating.apply(Arrays.copyOf(values, inputs.size()));
+            return DripOnset.answers(new Ageing(deviated, run, mainsSwing, count).firstDripping(years, loss), years);
+        } catch (IllegalArgumentException refused) {
+            throw new SampleFailedException(refused.getMessage(), refused);
+        }
+    }
+
+    /** Builds an {@link Outlook}. */
+    public static final class Builder {
+        private final HotWaterSystem house;
+        private final Duration run;
+        private int years = 10;
+        private PrechargeLossRange fading = PrechargeLossRange.usual();
+        private double mainsSwing;
+        private List<Double> larger = List.of();
+        private List<UncertainInput> inputs;
+        private Function<double[], HotWaterSystem> deviating;
+        private UnaryOperator<Study.Builder> studied = UnaryOperator.identity();
+
+        private Builder(HotWaterSystem house, Duration run) {
+            this.house = Objects.requireNonNull(house, "house");
+            this.run = Objects.requireNonNull(run, "run");
+            if (run.isZero() || run.isNegative()) {
+                throw new IllegalArgumentException("run: " + run + " must be above 0");
+            }
+            UncertainHouse usual = UncertainHouse.usual(house);
+            inputs = usual.inputs();
+            deviating = usual::moved;
+        }
+
+        /**
+         * Sets how far to look ahead.
+         *
+         * @param number the number of years, 1 to 40
+         * @return this builder
+         * @throws IllegalArgumentException if the number is outside its range
+         */
+        public Builder years(int number) {
+            if (number < 1 || number > MAX_YEARS) {
+                throw new IllegalArgumentException(
+                        "years: " + number + " is outside the allowed range, 1 to " + MAX_YEARS);
+            }
+            years = number;
+            return this;
+        }
+
+        /**
+         * Sets how the charge fades.
+         *
+         * @param value the rates
+         * @return this builder
+         */
+        public Builder fading(PrechargeLossRange value) {
+            fading = Objects.requireNonNull(value, "fading");
+            return this;
+        }
+
+        /**
+         * Sets how far the pressure of the street goes up and down with the seasons; highest when its water is coldest.
+         *
+         * @param pascal the highest less the lowest pressure of the year (Pa, difference), 0 to 10 bar
+         * @return this builder
+         * @throws IllegalArgumentException if it is outside its range
+         */
+        public Builder mainsSwing(double pascal) {
+            mainsSwing = SWING.checkSi(pascal, PressureUnit.BAR);
+            return this;
+        }
+
+        /**
+         * Sets larger vessels to compare with, charged as the present one.
+         *
+         * @param volumes their volumes (m3), 0.1 L to 5 m3
+         * @return this builder
+         * @throws IllegalArgumentException if a volume is outside its range
+         */
+        public Builder larger(List<Double> volumes) {
+            larger = Objects.requireNonNull(volumes, "larger").stream()
+                    .map(volume -> LARGER.checkSi(
+                            Objects.requireNonNull(volume, "larger: one of the volumes"), VolumeUnit.LITRE))
+                    .sorted()
+                    .toList();
+            return this;
+        }
+
+        /**
+         * Sets what is uncertain of the house, instead of what usually is.
+         *
+         * @param uncertain the uncertain numbers, fewer than 20; none if the house is known exactly
+         * @param made makes a house from a value of each, in the unit of its input; for any number of threads; refuses
+         *     values that do not go together by an {@link IllegalArgumentException}
+         * @return this builder
+         */
+        public Builder uncertain(List<UncertainInput> uncertain, Function<double[], HotWaterSystem> made) {
+            inputs = List.copyOf(Objects.requireNonNull(uncertain, "uncertain"));
+            deviating = Objects.requireNonNull(made, "made");
+            return this;
+        }
+
+        /**
+         * Sets how the uncertain houses are sampled.
+         *
+         * @param settings sets samples (128 if it does not), seed, threads, progress or the stop signal
+         * @return this builder
+         */
+        public Builder sampled(UnaryOperator<Study.Builder> settings) {
+            studied = Objects.requireNonNull(settings, "settings");
+            return this;
+        }
+
+        /**
+         * Ends the description.
+         *
+         * @return the look ahead, ready to be simulated
+         * @throws IllegalArgumentException if there is no sound vessel whose charge could fade, or if the street would
+         *     leave its range
+         */
+        public Outlook build() {
+            if (house.vessel()
+                    .filter(vessel -> vessel.condition() == ExpansionVessel.Condition.SOUND)
+                    .isEmpty()) {
+                throw new IllegalArgumentException("vessel: there is no sound one whose charge could fade");
+            }
+            new Seasons(house, mainsSwing).check();
+            return new Outlook(this);
+        }
+    }
+}

@@ -1,0 +1,221 @@
+package io.github.heatswell.assessment;
+
+import io.github.heatswell.result.Event;
+import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.system.Element;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.Heater;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReducingValve;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.Supply;
+import io.github.heatswell.units.Pressure;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.DoubleBinaryOperator;
+
+/** A house, with a run of it or without, and what several rules want to know of them. Pressures are gauge (Pa). */
+final class AssessmentContext {
+
+    /** The tolerance of a relief valve's setting, as a share of it. */
+    private static final double SET_TOLERANCE = 0.03;
+
+    final HotWaterSystem house;
+    final Optional<RunSummary> run;
+    private final Set<String> unknown;
+    final double atmosphere;
+
+    AssessmentContext(HotWaterSystem house, Optional<RunSummary> run) {
+        this(house, run, Set.of());
+    }
+
+    AssessmentContext(HotWaterSystem house, Optional<RunSummary> run, Set<String> unknown) {
+        this.house = house;
+        this.run = run;
+        this.unknown = Set.copyOf(unknown);
+        atmosphere = house.site().atmosphere();
+    }
+
+    /** Whether nobody knows the charge of the vessel, so that the value of the house only stands in its place. */
+    boolean prechargeIsUnknown() {
+        return unknown.contains(Findings.PRECHARGE);
+    }
+
+    /** The highest pressure the supply stands at in a day, behind a reducing valve if there is one. */
+    double highestStatic() {
+        return overDay(Math::max);
+    }
+
+    /** The lowest pressure the supply stands at in a day. */
+    double lowestStatic() {
+        return overDay(Math::min);
+    }
+
+    /** Both pieces of the day are straight lines or flat, so the ends of the timetable's pieces hold the extremes. */
+    private double overDay(DoubleBinaryOperator choice) {
+        Supply supply = house.supply();
+        double chosen = Double.NaN;
+        for (double time : supply.mains().entries().keySet()) {
+            double here = supply.staticAbsolute(time, atmosphere) - atmosphere;
+            chosen = Double.isNaN(chosen) ? here : choice.applyAsDouble(chosen, here);
+        }
+        return chosen;
+    }
+
+    /** The highest pressure of the street in a day. */
+    double highestMains() {
+        return house.supply().mains().entries().values().stream()
+                .mapToDouble(pressure -> pressure.gauge(atmosphere))
+                .max()
+                .orElseThrow();
+    }
+
+    /** How much less pressure there is at a height above the drain cock. */
+    double lift(double height) {
+        return house.head(height);
+    }
+
+    /** The pressure at the drain cock at which a valve opens. */
+    double setPressure(ReliefValve valve) {
+        return house.atDrainCock(valve.setPressure(), valve.height()).gauge(atmosphere);
+    }
+
+    /** The pressure at the drain cock at which a valve closes. */
+    double reseatPressure(ReliefValve valve) {
+        return house.atDrainCock(valve.reseatPressure(), valve.height()).gauge(atmosphere);
+    }
+
+    double workingPressure() {
+        return house.tank().workingPressure().gauge(atmosphere);
+    }
+
+    /** The relief valves that open when they should. */
+    List<ReliefValve> working() {
+        return house.reliefValves().stream().filter(ReliefValve::relieves).toList();
+    }
+
+    /** The working relief valve that opens at the lowest pressure at the drain cock. */
+    Optional<ReliefValve> firstRelief() {
+        return working().stream().min((a, b) -> Double.compare(setPressure(a), setPressure(b)));
+    }
+
+    /** The pressure at which something gives: the first relief valve, or else the tank's working pressure. */
+    double firstLimit() {
+        return firstRelief().map(this::setPressure).orElse(workingPressure());
+    }
+
+    /** What happens at that pressure, with a place for it. */
+    String givesWay() {
+        return firstRelief()
+                .map(valve -> "'" + valve.name() + "' opens at {}")
+                .orElse("the tank's working pressure of {} is passed");
+    }
+
+    /**
+     * What the peak of a heat-up should stay below, by the same yardstick as the sizing of a vessel: the pressure at which each
+     * relief valve closes, less the tolerance of its setting, the limit of the model codes, and what vessel and tank are made
+     * for.
+     */
+    double peakLimit() {
+        double lowest = Math.min(SupplyRule.CODE_LIMIT, workingPressure());
+        for (ReliefValve valve : house.reliefValves()) {
+            lowest = Math.min(lowest, closesFor(valve));
+        }
+        Optional<Pressure> rating =
+                soundVessel().flatMap(vessel -> vessel.body().rating());
+        return rating.isEmpty()
+                ? lowest
+                : Math.min(
+                        lowest,
+                        rating.get().gauge(atmosphere)
+                                + lift(soundVessel().orElseThrow().height()));
+    }
+
+    /** The highest peak (Pa, gauge, at the drain cock) that lets a valve close again for sure. */
+    double closesFor(ReliefValve valve) {
+        return reseatPressure(valve) - SET_TOLERANCE * valve.setPressure().gauge(atmosphere);
+    }
+
+    OptionalDouble bypassOpens() {
+        OptionalDouble difference =
+                house.supply().reducingValve().map(ReducingValve::bypassOpens).orElse(OptionalDouble.empty());
+        return difference.isPresent()
+                ? OptionalDouble.of(highestMains() + difference.getAsDouble())
+                : OptionalDouble.empty();
+    }
+
+    /** Whether the water can expand back into the street before anything gives. */
+    boolean open() {
+        return house.supply().arrangement() == Supply.Arrangement.DIRECT
+                || bypassOpens().orElse(Double.POSITIVE_INFINITY) < firstLimit();
+    }
+
+    /** Whether the closed reducing valve lets the pressure of the street by. */
+    boolean creeps() {
+        return house.supply().reducingValve().isPresent()
+                && house.supply().seatLeakage() > 0
+                && highestMains() > highestStatic() + Rule.SAME;
+    }
+
+    /** The vessel, if it does anything. */
+    Optional<ExpansionVessel> soundVessel() {
+        return house.vessel().filter(vessel -> vessel.condition() == ExpansionVessel.Condition.SOUND);
+    }
+
+    /** The most heat the heater may take in at once (W). */
+    double heatInput() {
+        Heater heater = house.heater();
+        double sum = 0;
+        double most = 0;
+        for (Element element : heater.elements()) {
+            sum += element.input();
+            most = Math.max(most, element.input());
+        }
+        return heater.simultaneous() ? sum : most;
+    }
+
+    /** The highest set point (K). */
+    double highestSetPoint() {
+        return house.heater().elements().stream()
+                .mapToDouble(Element::setPoint)
+                .max()
+                .orElseThrow();
+    }
+
+    /** The hottest water (K) of the run; empty without one. */
+    OptionalDouble hottest() {
+        return run.isPresent()
+                ? OptionalDouble.of(run.get().extremes().highestTemperature().value())
+                : OptionalDouble.empty();
+    }
+
+    /** Whether the heater does not stop where it should: by its description, or as the run shows. */
+    boolean overheats() {
+        return house.heater().thermostatStuck()
+                || hottest().orElse(0) > BoilingRule.boilsInTheOpen(this)
+                || run.flatMap(summary -> summary.first(EventKind.CUT_OUT_TRIPPED))
+                        .isPresent()
+                || run.filter(summary -> summary.events().stream().anyMatch(Event::openedByTemperature))
+                        .isPresent();
+    }
+
+    /** The hottest water (K) that relief valves may discharge: that of the tank, unless all stand in the cold branch. */
+    double dischargedAt() {
+        boolean hot =
+                house.reliefValves().stream().anyMatch(valve -> valve.location() == ReliefValve.Location.TANK_TOP);
+        return hot ? Math.max(highestSetPoint(), hottest().orElse(0)) : house.coldAtStart();
+    }
+
+    /** Whether something else than the expansion drives the pressure up: a fault, or the supply itself. */
+    boolean drivenUp() {
+        return creeps() || house.heater().thermostatStuck() || highestStatic() >= firstLimit() - Rule.SAME;
+    }
+
+    /** The highest pressure of the run, or the lowest possible number without one. */
+    double peak() {
+        return run.map(summary -> summary.peak().value()).orElse(Double.NEGATIVE_INFINITY);
+    }
+}

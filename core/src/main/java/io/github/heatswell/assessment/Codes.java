@@ -1,0 +1,71 @@
+package io.github.heatswell.assessment;
+
+import static io.github.heatswell.citation.Citation.Standing.FROM_MEMORY;
+import static io.github.heatswell.citation.Citation.Standing.SECOND_HAND;
+import static io.github.heatswell.citation.Citation.Standing.SEEN;
+
+/** The authorities more than one rule refers to. */
+final class Codes {
+
+    /** 80 psi. */
+    static final Authority STATIC_80_PSI = Authority.code(
+            "UPC 608.2 (2015, 2024): a regulator reduces a static pressure above it to 80 psi or less", SEEN);
+
+    static final Authority EXPANSION_CONTROL = Authority.code(
+            "IPC 607.3 as adopted in Philadelphia (P-607.3) and Chicago (18-29-607): a device to control expansion behind a"
+                    + " check valve, reducing valve or backflow preventer",
+            SEEN);
+
+    /** A bypass is no exemption. */
+    static final Authority EXPANSION_BEHIND_REGULATOR = Authority.code(
+            "IPC 607.3 as adopted in Philadelphia (P-607.3) and Chicago (18-29-607): a device to control expansion behind a"
+                    + " reducing valve; UPC 608.2 (2015, 2024): an expansion tank downstream of each regulator; no"
+                    + " exemption for a bypass in either",
+            SEEN);
+
+    /** The static limit holds for what heating adds, too. */
+    static final Authority EXPANSION_LIMIT = Authority.code(
+            "Chicago 18-29-607 and UPC 608.2 (2024): expansion control keeps the pressure within the static limit; 80 psi in"
+                    + " the latter",
+            SEEN);
+
+    static final Authority RELIEF_IS_NO_CONTROL = Authority.code(
+            "municipal codes of the IPC family, lineage of 504.4, as adopted in Chicago and Spring Hill", SEEN);
+
+    static final Authority RELIEF_SETTING = Authority.code(
+            "Washington WAC 296-150V-1580(2): 150 psi or the tank's rated pressure, whichever is lower, and 210 degF",
+            SEEN);
+
+    static final Authority RELIEF_CAPACITY = Authority.code(
+            "municipal codes as adopted in Chicago and Loudonville: relief capacity not below the heater's input",
+            SEEN);
+
+    static final Authority TWO_DEVICES = Authority.code(
+            "Approved Document G3, quoted by a building-control body: two safety devices besides the thermostat",
+            SECOND_HAND);
+
+    static final Authority LEGIONELLA =
+            Authority.code("HSE, hot and cold water systems, and HSG274 Part 2 (2014): store at 60 degC or more", SEEN);
+
+    static final Authority PRECHARGE = Authority.practice(
+            "precharge equal to the supply's static pressure, or 0.2 bar to 0.3 bar below it (DIN 4807-5 as quoted by a"
+                    + " trade page)",
+            SECOND_HAND);
+
+    static final Authority SUPPLY_TO_RELIEF = Authority.practice(
+            "older DIN 1988-2 by a heater manual: supply at most 80 % of the relief set; EN 806-2 16.1 by a trade paper: 75 %",
+            SECOND_HAND);
+
+    static final Authority SET_TOLERANCE = Authority.practice(
+            "tolerance of the set pressure taken as 3 %; no standard for these valves was read", FROM_MEMORY);
+
+    static final Authority BURNS = Authority.practice(
+            "US Consumer Product Safety Commission, document 5098: 150 degF 2 s, 140 degF 6 s, 130 degF 30 s, 120 degF 5 min",
+            SECOND_HAND);
+
+    static final Authority RUN = Authority.computed("what the run shows");
+
+    static final Authority DESCRIPTION = Authority.computed("what the description says");
+
+    private Codes() {}
+}

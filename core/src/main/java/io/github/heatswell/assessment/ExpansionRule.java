@@ -1,0 +1,117 @@
+package io.github.heatswell.assessment;
+
+import static io.github.heatswell.assessment.Measure.gauge;
+
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.Supply;
+import java.util.function.Consumer;
+
+/** Where the water goes that is too much once it is heated: to the street, into a vessel, or nowhere. */
+final class ExpansionRule implements Rule {
+
+    private static final String ASK =
+            "Ask the local authority which kind of expansion control it accepts, and who may fit it.";
+
+    @Override
+    public void look(AssessmentContext subject, Consumer<Finding> found) {
+        if (subject.open()) {
+            found.accept(goesBack(subject));
+        } else if (subject.house.vessel().isPresent()) {
+            subject.house
+                    .vessel()
+                    .filter(vessel -> vessel.condition() != ExpansionVessel.Condition.SOUND)
+                    .ifPresent(vessel -> found.accept(outOfService(vessel)));
+        } else if (subject.bypassOpens().isPresent()) {
+            found.accept(bypassTooLate(subject));
+        } else {
+            found.accept(missing(subject));
+        }
+    }
+
+    private static Finding goesBack(AssessmentContext subject) {
+        if (subject.house.supply().arrangement() == Supply.Arrangement.DIRECT) {
+            return Finding.draft("expansion-returns-to-street", Severity.NOTE)
+                    .says("The expansion goes back to the mains through the open connection.")
+                    .advises(
+                            "If a check valve, backflow preventer or reducing valve is ever fitted on the supply, a vessel"
+                                    + " is needed.")
+                    .asks("Ask the water company whether its meter or connection holds a check valve.")
+                    .by(Codes.EXPANSION_CONTROL);
+        }
+        boolean vessel = subject.soundVessel().isPresent();
+        Finding.Draft draft = Finding.draft("expansion-returns-to-street", vessel ? Severity.NOTE : Severity.CAUTION)
+                .says(
+                        "The bypass of the reducing valve opens at {} and lets the expansion back to the mains, before "
+                                + subject.givesWay()
+                                + ". It does so only while the mains stays that low and no check valve"
+                                + " stands before it.",
+                        gauge(subject.bypassOpens().orElseThrow()),
+                        gauge(subject.firstLimit()))
+                .found(gauge(subject.bypassOpens().orElseThrow()))
+                .limit(gauge(subject.firstLimit()));
+        return (vessel
+                        ? draft.advises("Keep the vessel charged all the same: the bypass does not replace it.")
+                        : draft.advises("Do not rely on the bypass alone: plan an expansion vessel behind the reducing"
+                                + " valve."))
+                .asks(
+                        "Model codes ask for expansion control behind a reducing valve and exempt no bypass; some places accept"
+                                + " one. Ask the local authority.")
+                .by(Codes.EXPANSION_BEHIND_REGULATOR);
+    }
+
+    private static Finding missing(AssessmentContext subject) {
+        boolean check = subject.house.supply().arrangement() == Supply.Arrangement.CHECK_VALVE;
+        return Finding.draft("expansion-control-missing", Severity.FAULT)
+                .says(
+                        "The " + (check ? "check valve" : "reducing valve, described without a bypass,")
+                                + " closes the way back to the mains and no expansion vessel is described, so every full"
+                                + " heat-up drives the pressure up until "
+                                + subject.givesWay() + ".",
+                        gauge(subject.firstLimit()))
+                .limit(gauge(subject.firstLimit()))
+                .advisesWork(
+                        "Have an expansion vessel of the right size and charge fitted on the tank's side of the valve.")
+                .asks(ASK)
+                .by(check ? Codes.EXPANSION_CONTROL : Codes.EXPANSION_BEHIND_REGULATOR);
+    }
+
+    private static Finding bypassTooLate(AssessmentContext subject) {
+        double setPressure = subject.bypassOpens().orElseThrow();
+        return Finding.draft("bypass-opens-too-late", Severity.FAULT)
+                .says(
+                        "The bypass of the reducing valve opens only at {}, because the mains stands that high; before that, "
+                                + subject.givesWay() + ".",
+                        gauge(setPressure),
+                        gauge(subject.firstLimit()))
+                .found(gauge(setPressure))
+                .limit(gauge(subject.firstLimit()))
+                .advisesWork("Have an expansion vessel fitted between the reducing valve and the tank.")
+                .asks(ASK)
+                .by(Codes.EXPANSION_BEHIND_REGULATOR);
+    }
+
+    private static Finding outOfService(ExpansionVessel vessel) {
+        Measure size = Measure.volume(vessel.volume());
+        return switch (vessel.condition()) {
+            case ISOLATED ->
+                Finding.draft("vessel-isolated", Severity.FAULT)
+                        .says("The isolating valve of the {} vessel is closed, so it takes no water.", size)
+                        .advises(
+                                "With the heater off and the water cool, open the valve and secure it in that position.")
+                        .by(Codes.EXPANSION_CONTROL);
+            case UPSTREAM_OF_CHECK ->
+                Finding.draft("vessel-upstream-of-check", Severity.FAULT)
+                        .says(
+                                "The {} vessel sits on the mains side of the supply valve, where no expansion reaches it.",
+                                size)
+                        .advisesWork("Have the vessel moved between the supply valve and the tank.")
+                        .asks("Ask a licensed plumber which fitting on the supply closes the way back.")
+                        .by(Codes.EXPANSION_CONTROL);
+            default ->
+                Finding.draft("vessel-waterlogged", Severity.FAULT)
+                        .says("The {} vessel has lost its gas and is full of water, so it takes no more.", size)
+                        .advisesWork("Have the vessel replaced; a diaphragm that has failed cannot be charged again.")
+                        .by(Codes.DESCRIPTION);
+        };
+    }
+}

@@ -1,0 +1,83 @@
+package io.github.heatswell.assessment;
+
+import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.system.HotWaterSystem;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Looks at a house or a run with every rule there is.
+ */
+public final class Findings {
+
+    /** The charge of the vessel, as something that may not be known. */
+    public static final String PRECHARGE = "vessel.precharge";
+
+    /** All rules, in the order in which findings of the same severity are listed. */
+    private static final List<Rule> RULES = List.of(
+            new HazardRule(),
+            new BoilingRule(),
+            new ReliefOpeningRule(),
+            new FaultRule(),
+            new OverheatGuardRule(),
+            new TankRatingRule(),
+            new ExpansionRule(),
+            new VesselSizeRule(),
+            new PrechargeRule(),
+            new SupplyRule(),
+            new ReliefSettingRule(),
+            new PeakRule(),
+            new HiddenExpansionRule(),
+            new VesselWeightRule(),
+            new WaterTemperatureRule(),
+            new MixedWaterRule());
+
+    private Findings() {}
+
+    /**
+     * What can be said of a house without running it.
+     *
+     * @param house the house
+     * @return the findings, the gravest first, then in an order that never changes; never changed
+     */
+    public static List<Finding> of(HotWaterSystem house) {
+        return of(new AssessmentContext(Objects.requireNonNull(house, "house"), Optional.empty()));
+    }
+
+    /**
+     * What can be said of a run and of the house that was run.
+     *
+     * @param run what the run found
+     * @return the findings, the gravest first, then in an order that never changes; never changed
+     */
+    public static List<Finding> of(RunSummary run) {
+        Objects.requireNonNull(run, "run");
+        return of(new AssessmentContext(run.system(), Optional.of(run)));
+    }
+
+    /**
+     * What can be said of a run whose house holds values that nobody knows.
+     *
+     * @param run what the run found
+     * @param unknown what is not known, of which {@link #PRECHARGE} counts: what stands on it alone is a caution and says so
+     * @return the findings, the gravest first, then in an order that never changes; never changed
+     */
+    public static List<Finding> of(RunSummary run, Set<String> unknown) {
+        Objects.requireNonNull(run, "run");
+        return of(new AssessmentContext(run.system(), Optional.of(run), unknown));
+    }
+
+    private static List<Finding> of(AssessmentContext subject) {
+        List<Finding> all = new ArrayList<>();
+        RULES.forEach(rule -> rule.look(subject, all::add));
+        boolean hazard = all.stream().anyMatch(finding -> finding.severity() == Severity.HAZARD);
+        new WaterLossRule(hazard).look(subject, all::add);
+        return FindingSuppression.kept(all).stream()
+                .sorted(Comparator.comparing(Finding::severity))
+                .toList();
+    }
+}

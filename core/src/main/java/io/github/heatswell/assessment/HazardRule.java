@@ -1,0 +1,111 @@
+package io.github.heatswell.assessment;
+
+import static io.github.heatswell.assessment.Measure.gauge;
+import static io.github.heatswell.assessment.Measure.temperature;
+
+import io.github.heatswell.citation.Citation;
+import io.github.heatswell.result.Event;
+import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.RunSummary;
+import java.util.function.Consumer;
+
+/** The hazard that ended a run, and the cut-out that kept one off. */
+final class HazardRule implements Rule {
+
+    private static final String DRY =
+            "Turn the heater off: an element that falls dry burns out. Keep all taps closed. Before the"
+                    + " power goes back on, fill the tank and run a hot tap until no air comes.";
+
+    private static final String OFF = "Turn the heater off, keep clear of the discharge pipe and let it cool.";
+
+    /** Above this (K) water out of the known range is hot water. */
+    private static final double HOT = 373.15;
+
+    private static final String ASK =
+            "Ask a licensed professional to inspect the whole heater before it is used again.";
+
+    @Override
+    public void look(AssessmentContext subject, Consumer<Finding> found) {
+        subject.run.ifPresent(run -> {
+            run.hazard().ifPresent(event -> found.accept(hazard(run, event)));
+            run.first(EventKind.CUT_OUT_TRIPPED).ifPresent(event -> found.accept(cutOut(subject, event)));
+        });
+    }
+
+    private static Finding hazard(RunSummary run, Event event) {
+        Measure when = Measure.time(event.time());
+        Measure pressure = gauge(run.gauge(event.pressureAbsolute()));
+        Measure hottest = temperature(run.extremes().highestTemperature().value());
+        return switch (event.kind()) {
+            case TEST_PRESSURE_REACHED ->
+                draft("test-pressure-reached")
+                        .says(
+                                "After {} the pressure reaches {}, at which such a tank is tested; beyond it nothing is known"
+                                        + " of the tank, and it may burst.",
+                                when,
+                                pressure)
+                        .found(pressure)
+                        .by(Authority.code(
+                                "ANSI Z21.10.1 and UL 174: 300 psi for 150 psi", Citation.Standing.FROM_MEMORY));
+            case VAPOUR_FORMS ->
+                draft("vapour-forms")
+                        .says(
+                                "After {} the water boils at {} under {}: steam forms, and the tank may burst.",
+                                when,
+                                hottest,
+                                pressure)
+                        .found(hottest)
+                        .by(Codes.RUN);
+            case RELIEF_CHATTERS ->
+                draft("relief-valve-chatters")
+                        .says(
+                                "After {} '" + event.device()
+                                        + "' opens and closes several times a second, which destroys it.",
+                                when)
+                        .by(Codes.RUN);
+            case ATMOSPHERE_REACHED ->
+                draft("pressure-lost")
+                        .says(
+                                "After {} the pressure has fallen to that of the air: air gets in and the heater may fall dry.",
+                                when)
+                        .by(Codes.RUN);
+            default ->
+                outOfRange(run)
+                        .says(
+                                "After {} the water has left the temperatures the model knows, at most {} in the run.",
+                                when,
+                                hottest)
+                        .found(hottest)
+                        .by(Codes.RUN);
+        };
+    }
+
+    /** Water that left the known range on its cold side boils nothing. */
+    private static Finding.Draft outOfRange(RunSummary run) {
+        Finding.Draft draft = draft("water-out-of-range");
+        return run.extremes().highestTemperature().value() > HOT ? draft : draft.advises(OFF);
+    }
+
+    /** What to do depends on what happened; a tank that boils or may burst is approached by nobody. */
+    private static Finding.Draft draft(String id) {
+        String advice = switch (id) {
+            case "pressure-lost" -> DRY;
+            case "relief-valve-chatters" -> OFF;
+            default -> Emergency.LET_NOTHING_IN;
+        };
+        return Finding.draft(id, Severity.HAZARD).advises(advice).asks(ASK);
+    }
+
+    private static Finding cutOut(AssessmentContext subject, Event event) {
+        Measure limit = temperature(subject.house.heater().cutOut().orElseThrow());
+        return Finding.draft("cut-out-tripped", Severity.FAULT)
+                .says(
+                        "After {} the cut-out switched the heater off at {}; the thermostat should have done it before.",
+                        Measure.time(event.time()),
+                        limit)
+                .limit(limit)
+                .advises("Leave the heater off and do not reset the cut-out until the thermostat has been checked.")
+                .asks("Ask a licensed professional why the thermostat did not switch off.")
+                .by(Codes.RUN);
+    }
+}

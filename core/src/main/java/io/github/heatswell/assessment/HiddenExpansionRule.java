@@ -1,0 +1,52 @@
+package io.github.heatswell.assessment;
+
+import io.github.heatswell.assessment.Measure.Kind;
+import io.github.heatswell.system.Leak;
+import io.github.heatswell.system.Supply;
+import java.util.function.Consumer;
+
+/** What takes up the expansion by accident, and will not for ever: a leaking check valve, trapped air, a dripping tap. */
+final class HiddenExpansionRule implements Rule {
+
+    private static final String WATCH =
+            "Watch a gauge through a heat-up after that, since the pressure will climb higher than before.";
+
+    @Override
+    public void look(AssessmentContext subject, Consumer<Finding> found) {
+        if (subject.open()) {
+            return;
+        }
+        Supply supply = subject.house.supply();
+        if (supply.arrangement() == Supply.Arrangement.CHECK_VALVE && supply.seatLeakage() > 0) {
+            Measure flow = new Measure(Kind.FLOW, supply.seatLeakage());
+            found.accept(Finding.draft("check-valve-leaks", Severity.CAUTION)
+                    .says(
+                            "The supply check valve lets {} back at a difference of one bar, which hides the expansion.",
+                            flow)
+                    .found(flow)
+                    .advisesWork("Have the check valve replaced, and expansion control provided first. " + WATCH)
+                    .asks("Ask the water company what it requires against water flowing back into its pipes.")
+                    .by(Codes.EXPANSION_CONTROL));
+        }
+        subject.house
+                .trappedAir()
+                .ifPresent(air -> found.accept(Finding.draft("trapped-air", Severity.CAUTION)
+                        .says(
+                                "{} of air in the piping cushions the expansion until the water has dissolved it.",
+                                Measure.volume(air.volume()))
+                        .found(Measure.volume(air.volume()))
+                        .advises("Do not count on it: provide expansion control, then let the air out. " + WATCH)
+                        .by(Codes.DESCRIPTION)));
+        double leaked = subject.house.leaks().stream().mapToDouble(Leak::flow).sum();
+        if (leaked > 0) {
+            Measure flow = new Measure(Kind.FLOW, leaked);
+            found.accept(Finding.draft("dripping-hides-expansion", Severity.CAUTION)
+                    .says(
+                            "A tap or joint that drips, {} in all, lets out what the water gains and hides the expansion.",
+                            flow)
+                    .found(flow)
+                    .advisesWork("Have the drip stopped, and expansion control provided first. " + WATCH)
+                    .by(Codes.DESCRIPTION));
+        }
+    }
+}

@@ -1,0 +1,115 @@
+package io.github.heatswell.assessment;
+
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.QuantityFormat;
+import io.github.heatswell.units.UnitSystem;
+import java.util.Objects;
+
+/**
+ * A number in a finding that knows what it measures.
+ *
+ * @param kind what it measures
+ * @param value the value, in the SI unit of the kind; finite
+ */
+public record Measure(Kind kind, double value) {
+
+    /** What a number measures, and in which SI unit. */
+    public enum Kind {
+        /** A pressure as a gauge shows it (Pa). */
+        GAUGE_PRESSURE,
+        /** A difference of two pressures (Pa). */
+        PRESSURE_DIFFERENCE,
+        /** A temperature on a thermometer (K). */
+        TEMPERATURE,
+        /** A difference of two temperatures (K). */
+        TEMPERATURE_DIFFERENCE,
+        /** A volume (m3). */
+        VOLUME,
+        /** A volume flow (m3/s). */
+        FLOW,
+        /** A heating power (W). */
+        POWER,
+        /** A mass (kg). */
+        MASS,
+        /** A length (m). */
+        LENGTH,
+        /** A bending moment (N m). */
+        MOMENT,
+        /** A time that passes (s). */
+        TIME,
+        /** A share of a whole (-). */
+        SHARE
+    }
+
+    /**
+     * Checks the value.
+     *
+     * @param kind what it measures
+     * @param value the value, in the SI unit of the kind
+     * @throws IllegalArgumentException if the value is NaN or infinite
+     */
+    public Measure {
+        Objects.requireNonNull(kind, "kind");
+        if (!(Math.abs(value) < Double.POSITIVE_INFINITY)) {
+            throw new IllegalArgumentException("a measure must be a finite number, not " + value);
+        }
+    }
+
+    static Measure gauge(double pascal) {
+        return new Measure(Kind.GAUGE_PRESSURE, pascal);
+    }
+
+    static Measure gauge(Pressure pressure, double atmosphere) {
+        return gauge(pressure.gauge(atmosphere));
+    }
+
+    static Measure temperature(double kelvin) {
+        return new Measure(Kind.TEMPERATURE, kelvin);
+    }
+
+    static Measure volume(double cubicMetres) {
+        return new Measure(Kind.VOLUME, cubicMetres);
+    }
+
+    static Measure time(double seconds) {
+        return new Measure(Kind.TIME, seconds);
+    }
+
+    static Measure share(double share) {
+        return new Measure(Kind.SHARE, share);
+    }
+
+    /**
+     * The value with its unit, in as many digits as a reader can use.
+     *
+     * @param units the system of units
+     * @return such as {@code 7 bar}, {@code 140 °F} or {@code 2 min 30 s}
+     */
+    public String text(UnitSystem units) {
+        return text(QuantityFormat.unicode(Objects.requireNonNull(units, "units")));
+    }
+
+    /**
+     * The value with its unit.
+     *
+     * @param format the units and their characters
+     * @return such as {@code 7 bar}, {@code 140 degF} or {@code 7 bar (101.5 psi)}
+     */
+    public String text(QuantityFormat format) {
+        Objects.requireNonNull(format, "format");
+        return switch (kind) {
+            case GAUGE_PRESSURE -> format.pressure(value);
+            case PRESSURE_DIFFERENCE -> format.pressureDifference(value);
+            case TEMPERATURE -> format.temperature(value);
+            case TEMPERATURE_DIFFERENCE -> format.temperatureDifference(value);
+            case VOLUME -> format.volume(value);
+            case FLOW -> format.flow(value);
+            case POWER -> format.power(value);
+            case MASS -> format.mass(value);
+            case LENGTH -> format.length(value);
+            case MOMENT -> format.moment(value);
+            case TIME -> format.time(value);
+            case SHARE -> format.share(value);
+        };
+    }
+}

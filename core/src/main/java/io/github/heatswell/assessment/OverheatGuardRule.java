@@ -1,0 +1,148 @@
+package io.github.heatswell.assessment;
+
+import static io.github.heatswell.assessment.Measure.gauge;
+import static io.github.heatswell.assessment.Measure.temperature;
+
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.TemperatureUnit;
+import java.util.List;
+import java.util.function.Consumer;
+
+/** What keeps the tank from bursting: is there a temperature and pressure relief valve, is it set right, is it big enough? */
+final class OverheatGuardRule implements Rule {
+
+    private static final double MAX_SET = PressureUnit.PSI.toSi(150);
+    /** 210 degF are 98.9 degC; the same source gives it as 99 degC, and valves are marked with either. */
+    private static final double MAX_TEMPERATURE = TemperatureUnit.CELSIUS.toSi(99);
+
+    private static final String ASK = "Ask the local authority which safety devices a storage heater must have here.";
+
+    @Override
+    public void look(AssessmentContext subject, Consumer<Finding> found) {
+        List<ReliefValve> guards = subject.house.reliefValves().stream()
+                .filter(valve -> valve.setTemperature().isPresent())
+                .toList();
+        if (subject.house.reliefValves().isEmpty()) {
+            found.accept(noReliefValve());
+        } else if (guards.isEmpty()) {
+            found.accept(noTemperatureRelief(subject));
+        }
+        guards.forEach(valve -> look(subject, valve, found));
+        subject.firstRelief()
+                .filter(valve -> subject.house.tank().workingPressureGiven())
+                .filter(valve -> setPressure(subject, valve) > subject.workingPressure() + SAME)
+                .ifPresent(valve -> found.accept(aboveWorkingPressure(subject, valve)));
+    }
+
+    /** Makers match valves on top of a tank to its plate without regard to the height between. */
+    static double setPressure(AssessmentContext subject, ReliefValve valve) {
+        boolean onTop = valve.location() == ReliefValve.Location.TANK_TOP;
+        return onTop ? valve.setPressure().gauge(subject.atmosphere) : subject.setPressure(valve);
+    }
+
+    private static void look(AssessmentContext subject, ReliefValve valve, Consumer<Finding> found) {
+        double set = valve.setPressure().gauge(subject.atmosphere);
+        double highest =
+                subject.house.tank().workingPressureGiven() ? Math.min(MAX_SET, subject.workingPressure()) : MAX_SET;
+        if (set > highest + SAME) {
+            found.accept(setHigh(valve, gauge(set), gauge(highest)));
+        }
+        double opensAt = valve.setTemperature().orElseThrow();
+        if (opensAt > MAX_TEMPERATURE + 1e-6) {
+            found.accept(hot(valve, temperature(opensAt)));
+        }
+        if (valve.ratedInput().orElse(Double.POSITIVE_INFINITY) < subject.heatInput() * (1 - 1e-9)) {
+            found.accept(tooSmall(subject, valve));
+        }
+    }
+
+    private static Finding noReliefValve() {
+        return Finding.draft("relief-valve-missing", Severity.HAZARD)
+                .says(
+                        "No relief valve is described: nothing keeps the tank from bursting when the water swells or boils.")
+                .advises(
+                        "Turn the heater off and leave it off until a temperature and pressure relief valve with a free"
+                                + " discharge pipe has been fitted.")
+                .asks(ASK)
+                .by(Codes.RELIEF_SETTING);
+    }
+
+    private static Finding noTemperatureRelief(AssessmentContext subject) {
+        Finding.Draft draft = Finding.draft("temperature-relief-missing", Severity.NOTE);
+        return (subject.house.heater().cutOut().isPresent()
+                        ? draft.says(
+                                        "Besides the thermostat, the cut-out guards against boiling; no relief valve is described"
+                                                + " with the temperature at which it opens, as a temperature and pressure relief valve"
+                                                + " (T&P) does. Many European heaters are built that way.")
+                                .advises(
+                                        "Look for a T&P valve at the top of the tank and add it with the temperature on its plate if"
+                                                + " there is one. In the US a storage heater must have one; in the UK an unvented one needs"
+                                                + " it, or another second device, besides the cut-out.")
+                        : draft.says(
+                                        "No cut-out is described, and for no relief valve a temperature at which it opens, as a"
+                                                + " temperature and pressure relief valve (T&P) does: what guards against boiling,"
+                                                + " besides the thermostat, is not known.")
+                                .advises(
+                                        "Look at the heater and its papers for both and add what is there: a T&P valve sits at the"
+                                                + " top of the tank and names its temperature on its plate, a cut-out behind the thermostat's cover. If there is neither,"
+                                                + " turn the heater off and call a licensed professional."))
+                .asks(ASK)
+                .by(Codes.TWO_DEVICES);
+    }
+
+    private static Finding aboveWorkingPressure(AssessmentContext subject, ReliefValve valve) {
+        Measure limit = gauge(subject.workingPressure());
+        return Finding.draft("relief-set-above-tank", Severity.HAZARD)
+                .says(
+                        "No relief valve opens below {} at the tank, which is made for {} only.",
+                        gauge(setPressure(subject, valve)),
+                        limit)
+                .found(gauge(setPressure(subject, valve)))
+                .limit(limit)
+                .advises(
+                        "Turn the heater off and leave it off until the relief valve has been replaced by one set to the"
+                                + " tank's working pressure or less.")
+                .asks(ASK)
+                .by(Codes.RELIEF_SETTING);
+    }
+
+    private static Finding setHigh(ReliefValve valve, Measure set, Measure highest) {
+        return Finding.draft("tp-relief-set-high", Severity.FAULT)
+                .says("'" + valve.name() + "' is set to {}; {} is the most that suits this tank.", set, highest)
+                .found(set)
+                .limit(highest)
+                .advisesWork(
+                        "Have the valve replaced by one with the right setting; a setting must not be altered by hand.")
+                .asks(ASK)
+                .by(Codes.RELIEF_SETTING);
+    }
+
+    private static Finding hot(ReliefValve valve, Measure opensAt) {
+        Measure limit = temperature(MAX_TEMPERATURE);
+        return Finding.draft("tp-relief-temperature-high", Severity.FAULT)
+                .says("'" + valve.name() + "' opens only at {}, above the {} at which it should.", opensAt, limit)
+                .found(opensAt)
+                .limit(limit)
+                .advisesWork("Have the valve replaced by one that opens before water can boil in the open.")
+                .asks("Ask the local authority which temperature it prescribes; some ask for less.")
+                .by(Codes.RELIEF_SETTING);
+    }
+
+    private static Finding tooSmall(AssessmentContext subject, ReliefValve valve) {
+        Measure rated = new Measure(Measure.Kind.POWER, valve.ratedInput().orElseThrow());
+        Measure input = new Measure(Measure.Kind.POWER, subject.heatInput());
+        return Finding.draft("tp-relief-rating-low", Severity.HAZARD)
+                .says(
+                        "'" + valve.name() + "' is certified for heaters of up to {}, and this one takes in {}.",
+                        rated,
+                        input)
+                .found(rated)
+                .limit(input)
+                .advises(
+                        "Turn the heater off and leave it off until the valve has been replaced by one that is certified"
+                                + " for its input.")
+                .asks(ASK)
+                .by(Codes.RELIEF_CAPACITY);
+    }
+}

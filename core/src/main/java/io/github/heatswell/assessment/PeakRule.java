@@ -1,0 +1,117 @@
+package io.github.heatswell.assessment;
+
+import static io.github.heatswell.assessment.Measure.gauge;
+
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.units.Pressure;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/** The highest pressure of a run, or without one that of the supply, against everything it should stay below. */
+final class PeakRule implements Rule {
+
+    /** What a valve may let the tank exceed its working pressure by at full flow, as a share of it. */
+    private static final double OVERPRESSURE = 0.1;
+
+    private static final Authority WORKING_PRESSURE = Authority.computed(
+            "the tank's working pressure as described; that a tenth more is dangerous is own judgement");
+
+    @Override
+    public void look(AssessmentContext subject, Consumer<Finding> found) {
+        double peak = Math.max(subject.peak(), subject.highestStatic());
+        if (subject.house.tank().workingPressureGiven() && peak > subject.workingPressure() + SAME) {
+            found.accept(aboveWorkingPressure(subject, peak));
+        }
+        subject.soundVessel()
+                .ifPresent(vessel -> vessel.body().rating().ifPresent(rating -> {
+                    double here = peak - subject.lift(vessel.height());
+                    if (here > rating.gauge(subject.atmosphere) + SAME) {
+                        found.accept(aboveRating(subject, vessel, rating, here));
+                    }
+                }));
+        if (subject.run.isPresent() && !subject.drivenUp() && subject.highestStatic() < peak - SAME) {
+            heated(subject, peak, found);
+        }
+    }
+
+    /** What a heat-up added to the pressure of the supply. */
+    private static void heated(AssessmentContext subject, double peak, Consumer<Finding> found) {
+        if (new Remedy(subject).isPrecharge()) {
+            return; // the peak has one cause, and the finding on the precharge names it
+        }
+        boolean code = subject.highestStatic() <= SupplyRule.CODE_LIMIT + SAME && peak > SupplyRule.CODE_LIMIT + SAME;
+        if (code) {
+            found.accept(aboveCode(subject, peak));
+        }
+        subject.firstRelief()
+                .flatMap(valve -> nearRelief(subject, valve, peak, code))
+                .ifPresent(found);
+    }
+
+    private static Finding aboveWorkingPressure(AssessmentContext subject, double peak) {
+        Measure limit = gauge(subject.workingPressure());
+        boolean far = peak > (1 + OVERPRESSURE) * subject.workingPressure() + SAME;
+        return Finding.draft("working-pressure-exceeded", far ? Severity.HAZARD : Severity.FAULT)
+                .says("The pressure reaches {}, above the tank's working pressure of {}.", gauge(peak), limit)
+                .found(gauge(peak))
+                .limit(limit)
+                .advises(
+                        "Turn the heater off and let it cool. Have the relief valve and the expansion control put right"
+                                + " before it is used again.")
+                .asks("Ask a licensed professional whether the tank may stay in use.")
+                .by(WORKING_PRESSURE);
+    }
+
+    private static Finding aboveRating(
+            AssessmentContext subject, ExpansionVessel vessel, Pressure rating, double here) {
+        Measure limit = gauge(rating, subject.atmosphere);
+        return Finding.draft("vessel-rating-exceeded", Severity.FAULT)
+                .says(
+                        "The pressure at the {} vessel reaches {}, above the {} it is made for.",
+                        Measure.volume(vessel.volume()),
+                        gauge(here),
+                        limit)
+                .found(gauge(here))
+                .limit(limit)
+                .advisesWork("Have a vessel fitted that is made for the relief valve's set pressure.")
+                .by(Codes.DESCRIPTION);
+    }
+
+    private static Finding aboveCode(AssessmentContext subject, double peak) {
+        Finding.Draft draft = Finding.draft("peak-above-code-limit", Severity.CAUTION)
+                .says(
+                        "Heating drives the pressure to {}, above the {} that US model codes allow in a building.",
+                        gauge(peak),
+                        gauge(SupplyRule.CODE_LIMIT))
+                .found(gauge(peak))
+                .limit(gauge(SupplyRule.CODE_LIMIT))
+                .asks("Ask the local authority which limit it holds the peak of a heat-up to.");
+        new Remedy(subject).advise(draft);
+        return draft.by(Codes.EXPANSION_LIMIT);
+    }
+
+    private static Optional<Finding> nearRelief(
+            AssessmentContext subject, ReliefValve valve, double peak, boolean advised) {
+        double limit = subject.closesFor(valve);
+        if (peak <= limit + SAME || peak >= subject.setPressure(valve) - SAME) {
+            return Optional.empty();
+        }
+        Finding.Draft draft = Finding.draft("peak-near-relief", Severity.CAUTION)
+                .says(
+                        "The peak of {} leaves too little to '" + valve.name() + "', which opens at {} and closes only"
+                                + " at {}: with the tolerance of its setting, {} should be the highest.",
+                        gauge(peak),
+                        gauge(subject.setPressure(valve)),
+                        gauge(subject.reseatPressure(valve)),
+                        gauge(limit))
+                .found(gauge(peak))
+                .limit(gauge(limit));
+        if (advised) {
+            draft.advises("What keeps the peak below {} cures this too.", gauge(subject.peakLimit()));
+        } else {
+            new Remedy(subject).advise(draft);
+        }
+        return Optional.of(draft.by(Codes.SET_TOLERANCE));
+    }
+}

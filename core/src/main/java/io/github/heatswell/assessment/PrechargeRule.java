@@ -1,0 +1,167 @@
+package io.github.heatswell.assessment;
+
+import static io.github.heatswell.assessment.Measure.gauge;
+
+import io.github.heatswell.system.ExpansionVessel;
+import java.util.function.Consumer;
+
+/**
+ * The charge of the vessel against the pressure the supply stands at. The charge changes with the temperature of the gas
+ * as the absolute pressure does (Gay-Lussac), so it is brought to the temperature the vessel stands in first.
+ */
+final class PrechargeRule implements Rule {
+
+    /** How exactly a hand-held gauge can be read (Pa); common practice, no source. */
+    private static final double READING = 0.1e5;
+    /** How far below the supply a charge may lie (Pa): 0.2 bar to 0.3 bar by the trade page, and the reading. */
+    private static final double ALLOWED_BELOW = 0.4e5;
+    /** A charge this far (Pa) out of its band is far off; own judgement. */
+    private static final double FAR_OFF = 1e5;
+
+    private static final String EMPTY =
+            "Turn the heater off and let it cool. Close the vessel's isolating valve and drain its" + " water side. ";
+
+    private static final String BACK =
+            "Open the isolating valve again, fill the tank and run a hot tap until no air comes; only"
+                    + " then switch the heater on.";
+
+    @Override
+    public void look(AssessmentContext subject, Consumer<Finding> found) {
+        subject.house
+                .vessel()
+                .filter(vessel -> vessel.condition() != ExpansionVessel.Condition.WATERLOGGED)
+                .ifPresent(vessel -> look(subject, vessel, found));
+    }
+
+    private static void look(AssessmentContext subject, ExpansionVessel vessel, Consumer<Finding> found) {
+        boolean wrong = isWrong(subject, vessel);
+        if (wrong && subject.prechargeIsUnknown()) {
+            found.accept(unknown(subject, vessel));
+        } else if (tooHigh(subject, vessel)) {
+            found.accept(above(subject, vessel));
+        } else if (tooLow(subject, vessel)) {
+            found.accept(below(subject, vessel));
+        }
+    }
+
+    /** Whether the charge lies out of its band. */
+    static boolean isWrong(AssessmentContext subject, ExpansionVessel vessel) {
+        return tooHigh(subject, vessel) || tooLow(subject, vessel);
+    }
+
+    private static boolean tooHigh(AssessmentContext subject, ExpansionVessel vessel) {
+        return charge(subject, vessel) > highest(subject, vessel) + READING + SAME;
+    }
+
+    private static boolean tooLow(AssessmentContext subject, ExpansionVessel vessel) {
+        return charge(subject, vessel) < lowest(subject, vessel) - ALLOWED_BELOW - SAME;
+    }
+
+    /** The highest pressure (Pa, gauge) the supply stands at where the vessel is. */
+    private static double highest(AssessmentContext subject, ExpansionVessel vessel) {
+        return subject.highestStatic() - subject.lift(vessel.height());
+    }
+
+    private static double lowest(AssessmentContext subject, ExpansionVessel vessel) {
+        return subject.lowestStatic() - subject.lift(vessel.height());
+    }
+
+    /** The charge (Pa, gauge) at the temperature the vessel stands in. */
+    static double charge(AssessmentContext subject, ExpansionVessel vessel) {
+        double room = subject.house.site().roomTemperature();
+        double ratio = vessel.temperature().orElse(room) / vessel.chargedAt().orElse(room);
+        return vessel.precharge().absolute(subject.atmosphere) * ratio - subject.atmosphere;
+    }
+
+    /** Whether the charge is so far off that it has to be put right before the size can be judged. */
+    static boolean farOff(AssessmentContext subject, ExpansionVessel vessel) {
+        double charge = charge(subject, vessel);
+        double lift = subject.lift(vessel.height());
+        return charge > subject.highestStatic() - lift + FAR_OFF + SAME
+                || charge < subject.lowestStatic() - lift - FAR_OFF - SAME;
+    }
+
+    /** Nothing was measured, so nothing is wrong yet. */
+    private static Finding unknown(AssessmentContext subject, ExpansionVessel vessel) {
+        double charge = charge(subject, vessel);
+        boolean high = tooHigh(subject, vessel);
+        double supply = high ? highest(subject, vessel) : lowest(subject, vessel);
+        return Finding.draft("precharge-unknown", Severity.CAUTION)
+                .says(
+                        "The precharge of the vessel is not known. At {}, taken in its place, it would lie "
+                                + (high ? "above" : "below") + " the {} the supply stands at there.",
+                        gauge(charge),
+                        gauge(supply))
+                .found(gauge(charge))
+                .limit(gauge(supply))
+                .advises(
+                        "Turn the heater off and let it cool. Close the vessel's isolating valve, drain its water side and"
+                                + " measure the precharge with a tyre gauge: it should show {}. Then run again with what you"
+                                + " read. " + BACK,
+                        gauge(supply))
+                .by(Codes.PRECHARGE);
+    }
+
+    private static Finding above(AssessmentContext subject, ExpansionVessel vessel) {
+        double charge = charge(subject, vessel);
+        double high = highest(subject, vessel);
+        String effect = works(vessel)
+                ? ", above the {} the supply stands at there: it takes no water until the pressure has climbed by {}."
+                : ", above the {} the supply stands at there: back in service it would take no water until the pressure has"
+                        + " climbed by {}.";
+        return draft("precharge-above-static", charge - high)
+                .says(
+                        "The vessel is charged to {}" + note(subject, vessel) + effect,
+                        gauge(charge),
+                        gauge(high),
+                        new Measure(Measure.Kind.PRESSURE_DIFFERENCE, charge - high))
+                .found(gauge(charge))
+                .limit(gauge(high))
+                .advises(supplyFirst(subject) + EMPTY + "Let gas out until a tyre gauge shows {}. " + BACK, gauge(high))
+                .by(Codes.PRECHARGE);
+    }
+
+    private static Finding below(AssessmentContext subject, ExpansionVessel vessel) {
+        double charge = charge(subject, vessel);
+        double lowest = lowest(subject, vessel);
+        double full = Math.min(vessel.acceptance(), 1 - (charge + subject.atmosphere) / (lowest + subject.atmosphere));
+        String effect = works(vessel)
+                ? ", below the {} the supply stands at there: {} of it is full of cold water before any is heated."
+                : ", below the {} the supply stands at there: back in service, {} of it would be full of cold water before"
+                        + " any is heated.";
+        return draft("precharge-below-static", lowest - charge)
+                .says(
+                        "The vessel is charged to {}" + note(subject, vessel) + effect,
+                        gauge(charge),
+                        gauge(lowest),
+                        Measure.share(full))
+                .found(gauge(charge))
+                .limit(gauge(lowest - ALLOWED_BELOW))
+                .advises(
+                        supplyFirst(subject) + EMPTY
+                                + "Pump it up by hand until a tyre gauge shows {}, never above the pressure"
+                                + " on the vessel's plate. If it does not hold, have it replaced. " + BACK,
+                        gauge(lowest))
+                .by(Codes.PRECHARGE);
+    }
+
+    private static boolean works(ExpansionVessel vessel) {
+        return vessel.condition() == ExpansionVessel.Condition.SOUND;
+    }
+
+    /** The charge follows the supply, so a supply that is to be lowered comes first. */
+    private static String supplyFirst(AssessmentContext subject) {
+        return subject.highestStatic() > SupplyRule.CODE_LIMIT + SAME || new Remedy(subject).isSupply()
+                ? "If the supply pressure is to be lowered, do that first: the charge has to match it. "
+                : "";
+    }
+
+    private static Finding.Draft draft(String id, double off) {
+        return Finding.draft(id, off > FAR_OFF + SAME ? Severity.FAULT : Severity.CAUTION);
+    }
+
+    private static String note(AssessmentContext subject, ExpansionVessel vessel) {
+        double difference = charge(subject, vessel) - vessel.precharge().gauge(subject.atmosphere);
+        return Math.abs(difference) < SAME ? "" : " at the temperature it stands in";
+    }
+}

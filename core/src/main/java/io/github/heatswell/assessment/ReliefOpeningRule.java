@@ -1,0 +1,67 @@
+package io.github.heatswell.assessment;
+
+import static io.github.heatswell.assessment.Measure.gauge;
+
+import io.github.heatswell.result.Event;
+import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.system.ReliefValve;
+import java.util.function.Consumer;
+
+/** A relief valve that opened in a run: by temperature, or by pressure, which makes it the means of expansion control. */
+final class ReliefOpeningRule implements Rule {
+
+    @Override
+    public void look(AssessmentContext subject, Consumer<Finding> found) {
+        subject.run.ifPresent(run -> subject.house.reliefValves().forEach(valve -> look(subject, run, valve, found)));
+    }
+
+    private static void look(AssessmentContext subject, RunSummary run, ReliefValve valve, Consumer<Finding> found) {
+        if (run.openedByTemperature(valve.name()).findAny().isPresent()) {
+            found.accept(byTemperature(subject, valve));
+        }
+        long times = run.openings(valve.name()).filter(Event::openedByPressure).count();
+        if (times > 0 && !subject.open() && subject.soundVessel().isEmpty() && !subject.drivenUp()) {
+            found.accept(controlling(
+                    subject, valve, times, run.openings(valve.name()).count()));
+        }
+    }
+
+    private static Finding byTemperature(AssessmentContext subject, ReliefValve valve) {
+        Measure limit = Measure.temperature(valve.setTemperature().orElseThrow());
+        return Finding.draft("relief-valve-opened-by-heat", Severity.HAZARD)
+                .says(
+                        "'" + valve.name() + "' opened because the water had reached {}, where it is the last guard.",
+                        limit)
+                .limit(limit)
+                .advises(Emergency.advice(subject) + " Never plug or cap the valve.")
+                .asks(
+                        "Ask a licensed professional why the thermostat did not stop the heater, and to check the cut-out before it"
+                                + " is used again.")
+                .by(Codes.RUN);
+    }
+
+    private static Finding controlling(AssessmentContext subject, ReliefValve valve, long times, long openings) {
+        Measure set = gauge(valve.setPressure(), subject.atmosphere);
+        return Finding.draft("relief-valve-controls-expansion", Severity.FAULT)
+                .says(
+                        "'" + valve.name() + "', set to {}, opened " + often(times, openings)
+                                + " because the heated water had nowhere else to go.",
+                        set)
+                .found(gauge(subject.peak()))
+                .limit(set)
+                .advisesWork(
+                        "Have an expansion vessel of the right size and charge fitted on the tank's side of the supply"
+                                + " valve. Never plug, cap or downsize the relief valve; once it has run often, have it checked.")
+                .asks("Ask the local authority which kind of expansion control it accepts.")
+                .by(Codes.RELIEF_IS_NO_CONTROL);
+    }
+
+    private static String often(long byPressure, long all) {
+        String run = times(all) + " in the run";
+        return byPressure == all ? run : run + ", " + byPressure + " of them";
+    }
+
+    private static String times(long times) {
+        return times == 1 ? "once" : times == 2 ? "twice" : times + " times";
+    }
+}

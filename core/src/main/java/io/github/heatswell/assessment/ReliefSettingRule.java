@@ -1,0 +1,81 @@
+package io.github.heatswell.assessment;
+
+import static io.github.heatswell.assessment.Measure.gauge;
+
+import io.github.heatswell.system.ReliefValve;
+import java.util.function.Consumer;
+
+/** A supply too close to the set pressure of a relief valve, or to the pressure at which it closes. */
+final class ReliefSettingRule implements Rule {
+
+    /** Highest share of the set pressure the supply may stand at. */
+    private static final double MAX_SHARE = 0.80;
+
+    @Override
+    public void look(AssessmentContext subject, Consumer<Finding> found) {
+        subject.working().stream()
+                .filter(valve -> valve.condition() != ReliefValve.Condition.STUCK_OPEN)
+                .forEach(valve -> look(subject, valve, found));
+    }
+
+    private static void look(AssessmentContext subject, ReliefValve valve, Consumer<Finding> found) {
+        double lift = subject.lift(valve.height());
+        double supply = subject.highestStatic() - lift;
+        double set = valve.setPressure().gauge(subject.atmosphere);
+        double reseatPressure = valve.reseatPressure().gauge(subject.atmosphere);
+        if (supply >= set - SAME) {
+            found.accept(runs(valve, gauge(supply), gauge(set)));
+        } else if (supply >= reseatPressure - SAME) {
+            found.accept(keepsRunning(valve, gauge(supply), gauge(reseatPressure)));
+        } else if (supply > MAX_SHARE * set + SAME) {
+            found.accept(close(valve, gauge(supply), gauge(set), gauge(MAX_SHARE * set)));
+        }
+    }
+
+    private static Finding runs(ReliefValve valve, Measure supply, Measure set) {
+        return Finding.draft("supply-opens-relief-valve", Severity.FAULT)
+                .says(
+                        "The supply stands at up to {} at '" + valve.name()
+                                + "', which opens at {}: it runs without any" + " heating.",
+                        supply,
+                        set)
+                .found(supply)
+                .limit(set)
+                .advisesWork(
+                        "Have a pressure reducing valve fitted or set lower, and the charge of the vessel matched to"
+                                + " it. Never plug, cap or replace the relief valve by one set above the tank's working pressure.")
+                .by(Codes.SUPPLY_TO_RELIEF);
+    }
+
+    private static Finding keepsRunning(ReliefValve valve, Measure supply, Measure reseatPressure) {
+        return Finding.draft("relief-reseats-below-supply", Severity.FAULT)
+                .says(
+                        "Once open, '" + valve.name()
+                                + "' closes only at {}, and the supply stands at up to {}: it then"
+                                + " keeps running on water from the street.",
+                        reseatPressure,
+                        supply)
+                .found(reseatPressure)
+                .limit(supply)
+                .advisesWork(
+                        "Have the supply pressure lowered by a reducing valve; never plug or cap the relief valve.")
+                .asks("Ask a licensed plumber whether the valve is worn or the supply too high for it.")
+                .by(Codes.SUPPLY_TO_RELIEF);
+    }
+
+    private static Finding close(ReliefValve valve, Measure supply, Measure set, Measure limit) {
+        return Finding.draft("supply-near-relief-set", Severity.CAUTION)
+                .says(
+                        "The supply stands at up to {} at '" + valve.name()
+                                + "', which opens at {}: above {} too little is left for the water to expand into.",
+                        supply,
+                        set,
+                        limit)
+                .found(supply)
+                .limit(limit)
+                .advisesWork(
+                        "Have a pressure reducing valve fitted or set lower, and the charge of the vessel matched to"
+                                + " it.")
+                .by(Codes.SUPPLY_TO_RELIEF);
+    }
+}

@@ -1,0 +1,120 @@
+package io.github.heatswell.assessment;
+
+import io.github.heatswell.system.ExpansionVessel;
+import java.util.Optional;
+
+/**
+ * What brings a heat-up's peak below the limits it should keep: the precharge first, then the supply setting at which the vessel is large enough.
+ * The setting is estimated as the vessel's size is, by {@link VesselSizeRule}, for water as hot as it is to be stored: advice must
+ * hold once all of it is followed.
+ */
+final class Remedy {
+
+    /** A supply below this (Pa, gauge) serves no house; own judgement. */
+    private static final double LEAST_SUPPLY = 1.5e5;
+
+    private static final int HALVINGS = 40;
+
+    /** How exactly a supply can be set (Pa); own judgement. */
+    private static final double STEP = 0.1e5;
+
+    /** What the estimate leaves out, above all piping and gas that warms up, as a factor on the expansion; own judgement. */
+    private static final double MARGIN = 1.1;
+
+    private final AssessmentContext subject;
+    private final double limit;
+
+    /** What helps in a case. */
+    Remedy(AssessmentContext subject) {
+        this.subject = subject;
+        this.limit = subject.peakLimit();
+    }
+
+    /** Whether a vessel that works holds the limit at the present supply once its charge is right. */
+    boolean isPrecharge() {
+        return subject.soundVessel()
+                .filter(vessel -> PrechargeRule.farOff(subject, vessel))
+                .filter(vessel -> holds(vessel, subject.highestStatic()))
+                .isPresent();
+    }
+
+    /** Whether a vessel that works holds the limit only at a lower supply. */
+    boolean isSupply() {
+        return subject.soundVessel()
+                .filter(vessel -> !holds(vessel, subject.highestStatic()))
+                .filter(vessel -> setting(vessel) >= LEAST_SUPPLY)
+                .isPresent();
+    }
+
+    /** The advice; all limits share it, since the lowest has to hold. */
+    void advise(Finding.Draft draft) {
+        Optional<ExpansionVessel> vessel = subject.soundVessel();
+        if (vessel.isEmpty()) {
+            draft.advisesWork(
+                    "Have an expansion vessel fitted that keeps the peak below {}, with the supply pressure lowered if"
+                            + " need be.",
+                    Measure.gauge(limit));
+            return;
+        }
+        boolean wrong = PrechargeRule.isWrong(subject, vessel.get());
+        double setting = setting(vessel.get());
+        if (setting < LEAST_SUPPLY) {
+            draft.advisesWork(
+                    (wrong ? "The right precharge alone will not do. " : "")
+                            + "Have a larger vessel fitted: this one is too small for {} at any useful supply pressure.",
+                    Measure.gauge(limit));
+        } else if (setting < subject.highestStatic() - Rule.SAME) {
+            draft.advisesWork(
+                    (wrong ? "The right precharge alone will not do. " : "") + lower()
+                            + " about {} with no water running, and the vessel charged to that: then the {} vessel keeps"
+                            + " the peak below {}. At the present supply it takes a larger one.",
+                    Measure.gauge(setting),
+                    Measure.volume(vessel.get().volume()),
+                    Measure.gauge(limit));
+        } else {
+            draft.advisesWork(
+                    (wrong ? "Have the precharge put right and watch" : "Have the precharge checked and watch")
+                            + " a gauge through a full heat-up. If it still passes {}, have a larger vessel fitted or the"
+                            + " supply pressure lowered.",
+                    Measure.gauge(limit));
+        }
+    }
+
+    private String lower() {
+        return subject.house.supply().reducingValve().isPresent()
+                ? "Have the reducing valve set so that the supply stands at"
+                : "Have a reducing valve fitted that holds the supply at";
+    }
+
+    /**
+     * The highest supply (Pa, gauge) at which the vessel, charged to match, keeps within the limit, rounded down to what can be
+     * set; 0 if there is none.
+     */
+    private double setting(ExpansionVessel vessel) {
+        double low = 0;
+        double high = limit;
+        if (!holds(vessel, low)) {
+            return 0;
+        }
+        for (int i = 0; i < HALVINGS; i++) {
+            double middle = (low + high) / 2;
+            if (holds(vessel, middle)) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return STEP * Math.floor(low / STEP);
+    }
+
+    private boolean holds(ExpansionVessel vessel, double supply) {
+        double charge = supply - subject.lift(vessel.height());
+        return VesselSizeRule.room(subject, vessel, charge, supply, limit)
+                >= MARGIN
+                        * VesselSizeRule.needed(
+                                subject,
+                                supply,
+                                limit,
+                                Math.max(subject.highestSetPoint(), WaterTemperatureRule.STORED));
+    }
+}

@@ -1,0 +1,13 @@
+package io.github.heatswell.assessment;
+
+import java.util.function.Consumer;
+
+/** One subject of the findings: says nothing where it does not apply. */
+interface Rule {
+
+    /** Limits are passed only beyond rounding: pressures closer than this (Pa) are the same. */
+    double SAME = 1;
+
+    /** Looks at a case and hands over what is to be said of it. */
+    void look(AssessmentContext subject, Consumer<Finding> found);
+}

@@ -1,0 +1,65 @@
+package io.github.heatswell.assessment;
+
+import static io.github.heatswell.assessment.Measure.gauge;
+
+import io.github.heatswell.system.ReducingValve;
+import io.github.heatswell.units.PressureUnit;
+import java.util.function.Consumer;
+
+/** A supply that stands too high, and a reducing valve that lets it by. */
+final class SupplyRule implements Rule {
+
+    /** The highest static pressure in a building by the model codes (Pa). */
+    static final double CODE_LIMIT = PressureUnit.PSI.toSi(80);
+
+    private static final String ASK = "Ask the local authority which static pressure it allows.";
+
+    @Override
+    public void look(AssessmentContext subject, Consumer<Finding> found) {
+        double high = subject.highestStatic();
+        if (high > CODE_LIMIT + SAME) {
+            found.accept(tooHigh(subject, high));
+        }
+        subject.house
+                .supply()
+                .reducingValve()
+                .filter(valve -> subject.creeps())
+                .ifPresent(valve -> found.accept(creeping(subject, valve, high)));
+    }
+
+    private static Finding tooHigh(AssessmentContext subject, double high) {
+        boolean reduced = subject.house.supply().reducingValve().isPresent();
+        Finding.Draft draft = Finding.draft("static-pressure-high", Severity.FAULT)
+                .found(gauge(high))
+                .limit(gauge(CODE_LIMIT))
+                .asks(ASK);
+        String who = reduced ? "The reducing valve lets the house stand at " : "The supply stands at ";
+        draft.says(
+                who + "up to {}, above the {} that US model codes allow in a building.",
+                gauge(high),
+                gauge(CODE_LIMIT));
+        return reduced
+                ? draft.advisesWork("Have the reducing valve set lower, and the charge of the vessel matched to it.")
+                        .by(Codes.STATIC_80_PSI)
+                : draft.advisesWork(
+                                "Have a pressure reducing valve fitted, with a vessel behind it, since the valve closes"
+                                        + " the way back to the street.")
+                        .by(Codes.STATIC_80_PSI);
+    }
+
+    private static Finding creeping(AssessmentContext subject, ReducingValve valve, double high) {
+        double mains = subject.highestMains();
+        return Finding.draft("reducing-valve-creeps", Severity.FAULT)
+                .says(
+                        "The closed reducing valve, set to {}, lets water by, so that the house creeps from {} towards the"
+                                + " {} of the street while nothing is drawn.",
+                        gauge(valve.set(), subject.atmosphere),
+                        gauge(high),
+                        gauge(mains))
+                .found(gauge(mains))
+                .limit(gauge(high))
+                .advisesWork(
+                        "Have the valve cleaned or its seat replaced; watch a gauge overnight to see whether it helped.")
+                .by(Codes.DESCRIPTION);
+    }
+}

@@ -1,0 +1,157 @@
+package io.github.heatswell.assessment;
+
+import static io.github.heatswell.assessment.Measure.gauge;
+import static io.github.heatswell.assessment.Measure.volume;
+
+import io.github.heatswell.result.Event;
+import io.github.heatswell.result.Phase;
+import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.Tank;
+import io.github.heatswell.water.GibbsPolynomialWater;
+import io.github.heatswell.water.WaterState;
+import java.util.function.Consumer;
+
+/**
+ * Whether the vessel takes what the water gains: by the run if it heated the water through, or else by an estimate with
+ * Boyle's law and a tank that grows and stretches.
+ */
+final class VesselSizeRule implements Rule {
+
+    /** A run that came this close (K) to the set point has shown what the vessel does. */
+    private static final double HEATED_THROUGH = 1;
+
+    @Override
+    public void look(AssessmentContext subject, Consumer<Finding> found) {
+        if (!subject.open() && subject.highestStatic() < subject.firstLimit() - SAME) {
+            subject.soundVessel().ifPresent(vessel -> look(subject, vessel, found));
+        }
+    }
+
+    private static void look(AssessmentContext subject, ExpansionVessel vessel, Consumer<Finding> found) {
+        if (PrechargeRule.farOff(subject, vessel)) {
+            double charge = subject.lowestStatic() - subject.lift(vessel.height());
+            estimate(subject, vessel, charge, ", if charged to the supply,", found);
+        } else if (subject.drivenUp()) {
+            estimate(subject, vessel, PrechargeRule.charge(subject, vessel), "", found);
+        } else if (subject.run.isPresent() && bottomedOut(subject.run.get())) {
+            found.accept(bottomed(vessel));
+        } else if (subject.run.isPresent() && reliefOpened(subject, subject.run.get())) {
+            found.accept(tooSmall(subject, vessel));
+        } else if (subject.run.isEmpty() || !heatedThrough(subject, subject.run.get())) {
+            estimate(subject, vessel, PrechargeRule.charge(subject, vessel), "", found);
+        }
+    }
+
+    private static void estimate(
+            AssessmentContext subject,
+            ExpansionVessel vessel,
+            double charge,
+            String condition,
+            Consumer<Finding> found) {
+        double needed = needed(subject);
+        double room = room(subject, vessel, charge);
+        if (room < needed) {
+            found.accept(estimated(subject, vessel, condition, needed, room));
+        }
+    }
+
+    private static boolean bottomedOut(RunSummary run) {
+        return !run.intervals(Phase.VESSEL_FULL).isEmpty();
+    }
+
+    private static boolean reliefOpened(AssessmentContext subject, RunSummary run) {
+        return subject.firstRelief()
+                .map(ReliefValve::name)
+                .filter(name -> run.openings(name).anyMatch(Event::openedByPressure))
+                .isPresent();
+    }
+
+    private static boolean heatedThrough(AssessmentContext subject, RunSummary run) {
+        return run.extremes().highestTemperature().value() > subject.highestSetPoint() - HEATED_THROUGH;
+    }
+
+    /** What the water gains from the cold fill to the set point, less what the tank gives (m3). */
+    static double needed(AssessmentContext subject) {
+        return needed(subject, subject.highestStatic(), subject.firstLimit(), subject.highestSetPoint());
+    }
+
+    /** The same between two pressures (Pa, gauge) at the drain cock, up to a temperature (K). */
+    static double needed(AssessmentContext subject, double from, double to, double hot) {
+        Tank tank = subject.house.tank();
+        double cold = subject.house.coldAtStart();
+        double ratio = density(hot, to + subject.atmosphere) / density(cold, from + subject.atmosphere);
+        double growth =
+                tank.shell().thermalGrowth() * (hot - cold) + tank.shell().compliance() * (to - from);
+        return tank.volume() * (1 - ratio * (1 + growth));
+    }
+
+    /** As the run takes it: a valve may open a little above the pressures for which the accuracy of the formulation is stated. */
+    private static double density(double temperature, double pressureAbsolute) {
+        WaterState state = new WaterState();
+        GibbsPolynomialWater.instance().evaluate(temperature, pressureAbsolute, state);
+        return state.density();
+    }
+
+    /** What the vessel takes between the supply's pressure and the first limit, with its gas at one temperature (m3). */
+    static double room(AssessmentContext subject, ExpansionVessel vessel, double charge) {
+        return room(subject, vessel, charge, subject.highestStatic(), subject.firstLimit());
+    }
+
+    /** The same between two pressures (Pa, gauge) at the drain cock. */
+    static double room(AssessmentContext subject, ExpansionVessel vessel, double charge, double from, double to) {
+        double lift = subject.lift(vessel.height());
+        double low = water(subject, vessel, charge, from - lift);
+        return Math.max(0, water(subject, vessel, charge, to - lift) - low);
+    }
+
+    private static double water(AssessmentContext subject, ExpansionVessel vessel, double charge, double gauge) {
+        double share = 1 - (charge + subject.atmosphere) / (gauge + subject.atmosphere);
+        return vessel.volume() * Math.max(0, Math.min(vessel.acceptance(), share));
+    }
+
+    private static Finding bottomed(ExpansionVessel vessel) {
+        Measure most = volume(vessel.acceptance() * vessel.volume());
+        return Finding.draft("vessel-bottomed-out", Severity.FAULT)
+                .says(
+                        "The {} vessel was full: its diaphragm had reached its end with {} of water behind it.",
+                        volume(vessel.volume()),
+                        most)
+                .found(most)
+                .limit(most)
+                .advisesWork("Have its charge checked first and, if that is right, a larger vessel fitted.")
+                .by(Codes.RUN);
+    }
+
+    private static Finding tooSmall(AssessmentContext subject, ExpansionVessel vessel) {
+        return Finding.draft("vessel-too-small", Severity.FAULT)
+                .says(
+                        "The {} vessel could not hold the pressure below the {} at which '"
+                                + subject.firstRelief().orElseThrow().name() + "' opens.",
+                        volume(vessel.volume()),
+                        gauge(subject.firstLimit()))
+                .found(gauge(subject.peak()))
+                .limit(gauge(subject.firstLimit()))
+                .advisesWork(
+                        "Have its charge checked first and, if that is right, a larger vessel fitted. Never plug, cap"
+                                + " or downsize the relief valve.")
+                .by(Codes.RUN);
+    }
+
+    private static Finding estimated(
+            AssessmentContext subject, ExpansionVessel vessel, String condition, double needed, double room) {
+        return Finding.draft("vessel-too-small", Severity.FAULT)
+                .says(
+                        "The {} vessel" + condition + " has room for {} until " + subject.givesWay()
+                                + ", and a full heat-up needs about {}.",
+                        volume(vessel.volume()),
+                        volume(room),
+                        gauge(subject.firstLimit()),
+                        volume(needed))
+                .found(volume(room))
+                .limit(volume(needed))
+                .advisesWork("Have its charge checked first and, if that is right, a larger vessel fitted.")
+                .by(Authority.computed("Boyle's law for the gas; density of water; growth and stretch of the tank"));
+    }
+}

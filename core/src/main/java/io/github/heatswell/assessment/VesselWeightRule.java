@@ -1,0 +1,64 @@
+package io.github.heatswell.assessment;
+
+import io.github.heatswell.assessment.Measure.Kind;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.VesselBody;
+import io.github.heatswell.system.VesselBody.Mounting;
+import io.github.heatswell.units.Gravity;
+import java.util.function.Consumer;
+
+/**
+ * What the vessel weighs once its diaphragm has failed and it is full of water, and how that bends its connection if it
+ * lies on nothing else: weight times half the length.
+ */
+final class VesselWeightRule implements Rule {
+
+    private static final double WATER = 1_000;
+
+    private static final Authority OWN =
+            Authority.computed("mass of steel and of the water that fills it, times gravity, times half the length");
+
+    @Override
+    public void look(AssessmentContext subject, Consumer<Finding> found) {
+        subject.house
+                .vessel()
+                .ifPresent(vessel -> vessel.body().mounting().ifPresent(mounting -> {
+                    if (mounting == Mounting.HORIZONTAL) {
+                        found.accept(unsupported(vessel));
+                    } else if (vessel.body().emptyMass().isPresent()) {
+                        found.accept(heavy(vessel));
+                    }
+                }));
+    }
+
+    private static double mass(ExpansionVessel vessel) {
+        return vessel.body().emptyMass().orElse(0) + WATER * vessel.volume();
+    }
+
+    private static Finding heavy(ExpansionVessel vessel) {
+        Measure mass = new Measure(Kind.MASS, mass(vessel));
+        return Finding.draft("vessel-weight", Severity.NOTE)
+                .says("Full of water, as after a failure of its diaphragm, the vessel weighs {}.", mass)
+                .found(mass)
+                .advises("See that its bracket or pipe is made for that weight.")
+                .by(OWN);
+    }
+
+    private static Finding unsupported(ExpansionVessel vessel) {
+        VesselBody body = vessel.body();
+        Measure mass = new Measure(Kind.MASS, mass(vessel));
+        String weighs = "The vessel lies on its connection alone and weighs "
+                + (body.emptyMass().isPresent() ? "" : "at least ") + "{} when full of water";
+        Finding.Draft draft = Finding.draft("vessel-unsupported", Severity.CAUTION);
+        if (body.length().isPresent()) {
+            Measure moment = new Measure(
+                    Kind.MOMENT, mass(vessel) * Gravity.STANDARD * body.length().getAsDouble() / 2);
+            draft.says(weighs + ", which bends the connection with {}.", mass, moment)
+                    .found(moment);
+        } else {
+            draft.says(weighs + ".", mass).found(mass);
+        }
+        return draft.advisesWork("Have the vessel supported by a bracket or a shelf, or mounted upright.")
+                .by(OWN);
+    }
+}

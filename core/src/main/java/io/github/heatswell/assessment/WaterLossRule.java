@@ -1,0 +1,64 @@
+package io.github.heatswell.assessment;
+
+import static io.github.heatswell.assessment.Measure.time;
+import static io.github.heatswell.assessment.Measure.volume;
+
+import io.github.heatswell.result.ReliefTotal;
+import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.units.TemperatureUnit;
+import java.util.function.Consumer;
+
+/** The water that relief valves discharged, and what a year of that would come to. */
+final class WaterLossRule implements Rule {
+
+    private static final double LEAST = 0.01e-3;
+    private static final double DAY = 86_400;
+    private static final double DAYS = 365;
+
+    /** Hotter water (K) is caught by nobody: it burns badly within seconds. */
+    private static final double TOO_HOT = TemperatureUnit.CELSIUS.toSi(60);
+    /** Rounding of temperatures (K). */
+    private static final double EQUAL = 1e-3;
+
+    private final boolean hazard;
+
+    /**
+     * The rule for a case.
+     *
+     * @param hazard whether something else in it is a hazard, so that nobody is to wait beside the heater
+     */
+    WaterLossRule(boolean hazard) {
+        this.hazard = hazard;
+    }
+
+    @Override
+    public void look(AssessmentContext subject, Consumer<Finding> found) {
+        subject.run.filter(run -> run.totals().relieved() >= LEAST).ifPresent(run -> found.accept(loss(subject, run)));
+    }
+
+    private boolean mayBeCaught(AssessmentContext subject) {
+        return !hazard && !subject.overheats() && subject.dischargedAt() <= TOO_HOT + EQUAL;
+    }
+
+    private Finding loss(AssessmentContext subject, RunSummary run) {
+        Measure given = volume(run.totals().relieved());
+        boolean days = run.end() >= DAY - 1;
+        double times = days ? DAYS * DAY / run.end() : DAYS;
+        Measure year = volume(run.totals().relieved() * times);
+        int openings =
+                run.totals().relief().stream().mapToInt(ReliefTotal::openings).sum();
+        String opened =
+                openings == 0 ? "without opening" : openings == 1 ? "in 1 opening" : "in " + openings + " openings";
+        String repeated = days ? "at this rate a year comes to {}." : "once a day, a year comes to {}.";
+        return Finding.draft("relief-water-loss", Severity.NOTE)
+                .says("In {} the relief valves discharged {} " + opened + "; " + repeated, time(run.end()), given, year)
+                .found(given)
+                .advises(
+                        mayBeCaught(subject)
+                                ? "Put a bucket under the discharge pipe for a day and compare. Keep the pipe open and"
+                                        + " never plug the valve."
+                                : "Keep clear of the discharge pipe: what comes out may scald. Keep the pipe open and never"
+                                        + " plug the valve.")
+                .by(Codes.RUN);
+    }
+}

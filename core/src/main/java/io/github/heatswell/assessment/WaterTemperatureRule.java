@@ -1,0 +1,108 @@
+package io.github.heatswell.assessment;
+
+import static io.github.heatswell.assessment.Measure.temperature;
+
+import io.github.heatswell.units.TemperatureUnit;
+import java.util.OptionalDouble;
+import java.util.function.Consumer;
+
+/** Water that is stored too cool, which legionella like, and water that comes to the taps too hot, which scalds. */
+final class WaterTemperatureRule implements Rule {
+
+    /** The least storage temperature (K). */
+    static final double STORED = TemperatureUnit.CELSIUS.toSi(60);
+    /** 120 degF are 48.9 degC: where the published burn times end with five minutes. */
+    private static final double DELIVERED = TemperatureUnit.CELSIUS.toSi(49);
+    /** Rounding of temperatures (K). */
+    private static final double EQUAL = 1e-6;
+    /** A run that ended this far (K) below the set point shows no tap at its hottest. */
+    private static final double HEATED_THROUGH = 1;
+
+    private static final String ASK = "Ask the local authority how hot water may be at the taps.";
+
+    @Override
+    public void look(AssessmentContext subject, Consumer<Finding> found) {
+        double stored = subject.house.heater().setPoint();
+        OptionalDouble mixed = subject.house.heater().mixedTo();
+        if (stored < STORED - EQUAL) {
+            found.accept(cool(temperature(stored), mixed.isPresent()));
+        }
+        double set = subject.highestSetPoint();
+        double hottest = subject.hottest().orElse(Double.NEGATIVE_INFINITY);
+        boolean seen = hottest > set - HEATED_THROUGH;
+        double delivered = Math.min(seen ? hottest : set, mixed.orElse(Double.POSITIVE_INFINITY));
+        if (delivered > DELIVERED + EQUAL) {
+            found.accept(
+                    mixed.isPresent()
+                            ? mixedTooHot(delivered)
+                            : subject.overheats() ? runaway(delivered, seen) : unmixed(delivered, seen));
+        }
+    }
+
+    private static Finding cool(Measure stored, boolean mixed) {
+        Measure limit = temperature(STORED);
+        return Finding.draft("stored-too-cool", Severity.CAUTION)
+                .says("The water is stored at {}, below the {} that kill legionella.", stored, limit)
+                .found(stored)
+                .limit(limit)
+                .advises(
+                        mixed
+                                ? "Set the thermostat to {}, and measure at the nearest tap whether the mixing valve keeps it"
+                                        + " from scalding."
+                                : "Set the thermostat to {}, and have a mixing valve fitted first so that the taps do not"
+                                        + " scald.",
+                        limit)
+                .asks("Ask the local authority or the maker which storage temperature it prescribes.")
+                .by(Codes.LEGIONELLA);
+    }
+
+    private static Finding unmixed(double delivered, boolean seen) {
+        return scald(delivered, seen)
+                .advises(
+                        "Measure at the nearest hot tap. If it is above {}, have a mixing valve fitted behind the tank;"
+                                + " do not store the water cooler instead.",
+                        temperature(DELIVERED))
+                .asks(ASK)
+                .by(Codes.BURNS);
+    }
+
+    /** No mixing valve is the remedy for a heater that does not stop. */
+    private static Finding runaway(double delivered, boolean seen) {
+        return scald(delivered, seen)
+                .advises("Open no hot tap until the heater is off and the water has cooled.")
+                .asks(ASK)
+                .by(Codes.BURNS);
+    }
+
+    private static Finding.Draft scald(double delivered, boolean seen) {
+        Burns burns = Burns.nearest(delivered);
+        String water = seen
+                ? "The water gets as hot as {} in the run, and no mixing valve is described"
+                : "The heater is set to {}, and no mixing valve is described";
+        return Finding.draft("scald-without-mixing-valve", Severity.CAUTION)
+                .says(
+                        water + ". " + burns.beside(delivered),
+                        temperature(delivered),
+                        temperature(burns.temperature()),
+                        Measure.time(burns.seconds()))
+                .found(temperature(delivered))
+                .limit(temperature(DELIVERED));
+    }
+
+    private static Finding mixedTooHot(double delivered) {
+        Burns burns = Burns.nearest(delivered);
+        return Finding.draft("mixing-valve-set-high", Severity.CAUTION)
+                .says(
+                        "The mixing valve delivers {} to the taps. " + burns.beside(delivered),
+                        temperature(delivered),
+                        temperature(burns.temperature()),
+                        Measure.time(burns.seconds()))
+                .found(temperature(delivered))
+                .limit(temperature(DELIVERED))
+                .advises(
+                        "Have the mixing valve set to {} or less, and measure at the nearest tap.",
+                        temperature(DELIVERED))
+                .asks(ASK)
+                .by(Codes.BURNS);
+    }
+}

@@ -1,0 +1,132 @@
+package io.github.heatswell.checksheet;
+
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.units.Limits;
+import io.github.heatswell.units.QuantityFormat;
+import io.github.heatswell.units.UnitSystem;
+import io.github.heatswell.units.VolumeUnit;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * How an owner checks an installation with a pressure gauge, so that the readings can be compared with those of the simulation.
+ * The gauge sits on a cold tap downstream of the supply valve, as high as the tank's drain cock, or on the cock itself.
+ * Immutable.
+ *
+ * <ol>
+ *   <li>Cold static: with the heater off, the tank as cool as the room and no hot water drawn, a cold tap is opened and
+ *       closed again, and the gauge read 10 min later. It shows the static pressure of the supply, with a reducing valve
+ *       that at which it locks up.
+ *   <li>The heater heats the tank to its set point. A stated amount of hot water is drawn, a third of the tank unless
+ *       said otherwise, and all taps are closed. From then on none is used.
+ *   <li>After the draw: the gauge is read as soon as it stands still, before heating has raised it.
+ *   <li>It is read 15 min and 30 min after that.
+ *   <li>Peak: the highest reading until the heater has switched off by itself.
+ *   <li>Next morning: the reading 10 h after the taps were closed.
+ * </ol>
+ *
+ * <p>{@link #steps(QuantityFormat)} says the same to the owner, with what to mind.
+ *
+ * <p>The simulation does the same with the house as described: street timetable, feed, vessel, relief valves, layers,
+ * leaks, air and heights stay; its draws and times of shut-off are left out. For the cold reading the heater is off and the
+ * tank as warm as the room. For the others the tank begins at its set point and at the pressure of the supply, at the
+ * clock time of the described start, and the stated amount is drawn at once, at 10 L/min or a little less so that it takes
+ * whole minutes; from large tanks faster, in half an hour, but never above 200 L/min.
+ *
+ * @param amount the hot water drawn (m3), above 0 and not more than the tank holds
+ */
+public record CheckProcedure(double amount) {
+
+    private static final double LITRE = 1e-3;
+    private static final Limits AMOUNT = Limits.above("amount", 0, 20);
+
+    /**
+     * Checks the amount.
+     *
+     * @param amount the hot water drawn (m3), above 0 and not more than the tank holds
+     * @throws IllegalArgumentException if the amount is not above 0 to 20 m3
+     */
+    public CheckProcedure {
+        amount = AMOUNT.checkSi(amount, VolumeUnit.LITRE);
+    }
+
+    /**
+     * The usual procedure for a house: a third of the tank is drawn, in whole litres if it holds enough.
+     *
+     * @param house the house
+     * @return the procedure
+     */
+    public static CheckProcedure of(HotWaterSystem house) {
+        double third = Objects.requireNonNull(house, "house").tank().volume() / 3;
+        return new CheckProcedure(third < 10 * LITRE ? third : Math.rint(third / LITRE) * LITRE);
+    }
+
+    /**
+     * The same procedure with another amount drawn.
+     *
+     * @param value the amount, above 0 and not more than the tank holds
+     * @param unit its unit
+     * @return the procedure
+     * @throws IllegalArgumentException if the amount is not above 0 to 20 m3
+     */
+    public CheckProcedure drawing(double value, VolumeUnit unit) {
+        return new CheckProcedure(AMOUNT.check(value, unit));
+    }
+
+    /**
+     * How long the draw takes.
+     *
+     * @return the time (s), whole minutes
+     */
+    public double drawTime() {
+        double atTenLitres = Math.ceil(amount / (10 * LITRE) - 1e-9);
+        double atMost = Math.ceil(amount / (200 * LITRE) - 1e-9);
+        return 60 * Math.max(atMost, Math.min(30, atTenLitres));
+    }
+
+    /**
+     * The procedure in plain words.
+     *
+     * @param format how quantities are written
+     * @return the steps, in their order
+     */
+    public List<String> steps(QuantityFormat format) {
+        return List.of(
+                "If the tank bulges, rumbles or steams, stay away from it. If you can do it safely from elsewhere, trip the"
+                        + " heater's breaker or shut the gas at the meter, then leave and call for help. Never plug, cap or"
+                        + " downsize a relief valve.",
+                "With the heater off and cool, screw the gauge onto a cold hose tap between the supply valve and the tank,"
+                        + " about as high as the tank's drain cock, and open it slowly. The drain cock itself is second"
+                        + " choice: a plastic one may leak in ten hours and not close again.",
+                "Cold static: leave the heater off until the tank is as cool as the room, with no hot water drawn. Open a"
+                        + " cold tap for a moment and close it again. Read the gauge 10 min later.",
+                "Turn the heater on and wait until it has switched off by itself.",
+                "After the draw: run " + format.volume(amount) + " of hot water through a hose to a drain in about "
+                        + format.time(drawTime())
+                        + "; it may scald. Close all taps, note the clock, and read the gauge as"
+                        + " soon as it stands still. From now on use no tap, hot or cold.",
+                "Read the gauge 15 min and 30 min after the taps were closed, even if the heater has switched off by then.",
+                "Peak: note the highest reading until the heater switches off by itself. A gauge with a drag pointer keeps"
+                        + " it for you. Look from a distance whether a relief valve drips; what comes out may scald.",
+                "Next morning: read the gauge 10 h after the taps were closed, before the first tap is opened.",
+                "Close the tap and take the gauge off only when the water is cool. Local code and a licensed"
+                        + " professional decide what is done about what you found.");
+    }
+
+    /**
+     * Simulates the procedure.
+     *
+     * @param house the house as described
+     * @return the readings its owner should see
+     * @throws IllegalArgumentException if more is drawn than the tank holds
+     * @throws io.github.heatswell.simulation.SimulationException if the equations could not be integrated
+     */
+    public CheckSheet simulate(HotWaterSystem house) {
+        if (amount > Objects.requireNonNull(house, "house").tank().volume()) {
+            QuantityFormat format = QuantityFormat.ascii(UnitSystem.SI);
+            throw new IllegalArgumentException("amount: " + format.volume(amount) + " is more than the tank holds, "
+                    + format.volume(house.tank().volume()));
+        }
+        return new CheckRun(this, house).sheet();
+    }
+}

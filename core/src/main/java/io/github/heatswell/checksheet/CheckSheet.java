@@ -1,0 +1,86 @@
+package io.github.heatswell.checksheet;
+
+import io.github.heatswell.result.Balances;
+import io.github.heatswell.result.Event;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * The readings an owner should see when following a {@link CheckProcedure}. Immutable.
+ *
+ * @param procedure the procedure
+ * @param readings what the gauge should show, in the order of the procedure; those that a hazard prevented are missing
+ * @param heatUp how the heat-up ends
+ * @param drips whether a relief valve is expected to give off water, and how much
+ * @param hazard the hazard at which the procedure ends, with the time since the run it happened in began (s), or empty
+ * @param balances those of the runs behind it
+ */
+public record CheckSheet(
+        CheckProcedure procedure,
+        List<Reading> readings,
+        HeatUp heatUp,
+        Drips drips,
+        Optional<Event> hazard,
+        Balances balances) {
+
+    /**
+     * Copies the readings and checks that everything is there.
+     *
+     * @param procedure the procedure
+     * @param readings what the gauge should show, in the order of the procedure; those that a hazard prevented are missing
+     * @param heatUp how the heat-up ends
+     * @param drips whether a relief valve is expected to give off water, and how much
+     * @param hazard the hazard at which the procedure ends, with the time since the run it happened in began (s), or empty
+     * @param balances those of the runs behind it
+     */
+    public CheckSheet {
+        Objects.requireNonNull(procedure, "procedure");
+        Objects.requireNonNull(heatUp, "heatUp");
+        Objects.requireNonNull(drips, "drips");
+        Objects.requireNonNull(hazard, "hazard");
+        Objects.requireNonNull(balances, "balances");
+        readings = List.copyOf(Objects.requireNonNull(readings, "readings"));
+    }
+
+    /**
+     * How the heat-up after the draw ends.
+     *
+     * @param finished whether the heater came on and off again within the ten hours; if not, because nothing switched it
+     *     on or off, the highest pressure is that of the whole ten hours
+     * @param hottest the highest temperature of the hottest water until the next morning or the hazard (K)
+     */
+    public record HeatUp(boolean finished, double hottest) {}
+
+    /**
+     * What relief valves are expected to give off, all together.
+     *
+     * @param volume from closing the taps to the next morning or the hazard (m3), as cold water
+     * @param whenCold the flow while the house is cold and at rest (m3/s), as cold water: a valve that runs then is
+     *     not moved by heating
+     * @param firstAfter when a valve first opens, in time since the taps were closed (s), or empty if none does
+     */
+    public record Drips(double volume, double whenCold, OptionalDouble firstAfter) {
+
+        /**
+         * Whether any water is expected.
+         *
+         * @return true if there is any
+         */
+        public boolean expected() {
+            return volume > 0 || whenCold > 0;
+        }
+    }
+
+    /**
+     * One reading.
+     *
+     * @param kind the moment
+     * @return the reading, or empty if a hazard prevented it
+     */
+    public Optional<Reading> reading(ReadingKind kind) {
+        Objects.requireNonNull(kind, "kind");
+        return readings.stream().filter(reading -> reading.kind() == kind).findFirst();
+    }
+}

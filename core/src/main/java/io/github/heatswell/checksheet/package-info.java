@@ -1,0 +1,18 @@
+/**
+ * Checking an installation: the readings that a gauge at the drain cock should show.
+ *
+ * <p>A {@link io.github.heatswell.checksheet.CheckProcedure} says in plain words what the owner does, and simulates the
+ * same: its {@link io.github.heatswell.checksheet.CheckSheet} holds the expected readings. Together with a study of the
+ * house's uncertain numbers they become an {@link io.github.heatswell.checksheet.UncertainCheck}, which gives each reading
+ * a tolerance that includes the error of the gauge:
+ *
+ * <pre>
+ *   UncertainHouse house = UncertainHouse.usual(described);
+ *   CheckProcedure procedure = CheckProcedure.of(described);
+ *   StudyResult found = UncertainCheck.study(procedure, house).samples(512).build().run();
+ *   UncertainCheck check = UncertainCheck.of(procedure, house, PressureGauge.dial(), found);
+ * </pre>
+ *
+ * <p>A reading outside its tolerance says that the house is not as described: not which part of it differs.
+ */
+package io.github.heatswell.checksheet;

@@ -1,0 +1,107 @@
+package io.github.heatswell.simulation;
+
+import io.github.heatswell.result.Audit;
+import io.github.heatswell.result.Event;
+import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.ReliefTotal;
+import io.github.heatswell.result.Totals;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Keeps the books of a run: what was there at the start, what crossed the boundary, and whether it adds up. */
+final class BalanceAudit {
+
+    private final CompiledSystem plant;
+    private final StateVector vector;
+    private final Balance balance;
+    private double openingMass;
+    private double openingEnergy;
+    private double tankMass;
+    private double displaced;
+    private double heaterInput;
+    private double heatToWater;
+
+    BalanceAudit(CompiledSystem plant, StateVector vector, Balance balance) {
+        this.plant = plant;
+        this.vector = vector;
+        this.balance = balance;
+    }
+
+    /** Opens the books. */
+    void open(double[] y, Modes modes) {
+        openingMass = balance.inventory(y, modes);
+        openingEnergy = balance.tankEnergy(y, modes);
+        tankMass = balance.relaxedTankMass(y, modes);
+    }
+
+    /** Enters a segment of a length (s) that ended in a state. */
+    void follow(double[] y, Modes modes, double length) {
+        double now = balance.relaxedTankMass(y, modes);
+        displaced += Math.abs(now - tankMass);
+        tankMass = now;
+        for (int i = 0; i < plant.sources.length; i++) {
+            if (modes.isOn(i, plant)) {
+                heaterInput += plant.sources[i].input * length;
+                heatToWater += plant.sources[i].output * length;
+            }
+        }
+    }
+
+    /**
+     * Enters the water that came in, or went back, when the pressure was put exactly onto that of the feed: the last pascals of
+     * an approach that would take for ever. Nothing else that changes with the modes is entered, so that it would show in the
+     * audit.
+     *
+     * @param y the state, with its new pressure; the tank's temperatures follow
+     * @param modes the modes from now on
+     * @param pressure the pressure (Pa, absolute) before it
+     */
+    void adjust(double[] y, Modes modes, double pressure) {
+        double step = y[StateVector.PRESSURE] - pressure;
+        y[StateVector.PRESSURE] = pressure;
+        double before = balance.inventory(y, modes);
+        balance.press(y, modes, step);
+        double gained = balance.inventory(y, modes) - before;
+        y[StateVector.LET_IN] += Math.max(gained, 0);
+        y[StateVector.RETURNED] += Math.max(-gained, 0);
+    }
+
+    Totals totals(double[] y, List<Event> events, int drawsCutShort) {
+        List<ReliefTotal> relief = new ArrayList<>();
+        for (int i = 0; i < plant.valves.length; i++) {
+            String name = plant.valves[i].name;
+            double mass = y[StateVector.RELIEVED + i];
+            relief.add(new ReliefTotal(name, mass, mass / plant.coldDensity, openings(events, name)));
+        }
+        return new Totals(
+                relief,
+                y[StateVector.LET_IN] / plant.coldDensity,
+                y[StateVector.RETURNED] / plant.coldDensity,
+                y[StateVector.DRAWN] / plant.coldDensity,
+                y[StateVector.LEAKED] / plant.coldDensity,
+                y[StateVector.DELIVERED],
+                heaterInput,
+                heatToWater,
+                y[StateVector.HEAT_LOST],
+                drawsCutShort);
+    }
+
+    private static int openings(List<Event> events, String valve) {
+        return (int) events.stream()
+                .filter(event -> event.kind() == EventKind.RELIEF_OPENED
+                        && event.device().equals(valve))
+                .count();
+    }
+
+    Audit audit(double[] y, Modes modes) {
+        double in = y[StateVector.LET_IN];
+        double out = y[StateVector.RETURNED] + y[StateVector.DRAWN] + y[StateVector.LEAKED] + vector.relieved(y);
+        double carried = y[StateVector.CARRIED];
+        double lost = y[StateVector.HEAT_LOST];
+        return new Audit(
+                in - out - (balance.inventory(y, modes) - openingMass),
+                in + out + displaced,
+                heatToWater - lost + carried - (balance.tankEnergy(y, modes) - openingEnergy),
+                heatToWater + Math.abs(lost) + Math.abs(carried) + y[StateVector.DELIVERED]);
+    }
+}

@@ -1,0 +1,97 @@
+package io.github.heatswell.simulation;
+
+import io.github.heatswell.simulation.Modes.Diaphragm;
+import io.github.heatswell.water.WaterState;
+
+/**
+ * The water of the cold branch: piping, the air caught in it, and the vessel. Its mass changes by
+ * {@code S dp/dt + s}, with the mass stiffness S and a source s from gas or cold water that changes its temperature.
+ *
+ * <p>Working memory of one run, not thread-safe.
+ */
+final class ColdBranch {
+
+    private final CompiledSystem plant;
+    private double volume;
+    private double stiffness;
+    private double source;
+    private double gasRelaxation;
+
+    ColdBranch(CompiledSystem plant) {
+        this.plant = plant;
+    }
+
+    /**
+     * Works out the branch for a state.
+     *
+     * @param y the state
+     * @param diaphragm where the vessel's diaphragm is
+     * @param cold the cold water at the state's pressure
+     * @param coldRate how fast its temperature changes (K/s)
+     */
+    void prepare(double[] y, Diaphragm diaphragm, WaterState cold, double coldRate) {
+        double p = y[StateVector.PRESSURE];
+        volume = volume(y, diaphragm);
+        double growth = plant.pipeGrowth + plant.airConstant / (p * p);
+        double inflow = 0;
+        gasRelaxation = 0;
+        if (diaphragm != Diaphragm.ABSENT && plant.vessel.timeConstant > 0) {
+            gasRelaxation = (plant.vessel.temperature - y[StateVector.GAS]) / plant.vessel.timeConstant;
+        }
+        if (diaphragm == Diaphragm.FLOATING) {
+            GasCushion vessel = plant.vessel;
+            double gas = vessel.gasVolume(p, y[StateVector.GAS]);
+            growth += vessel.share() * gas / vessel.gasPressure(p);
+            inflow = -vessel.share() * vessel.gasConstant / vessel.gasPressure(p) * gasRelaxation;
+        }
+        stiffness = cold.density() * (cold.compressibility() * volume + growth);
+        source = cold.density() * (inflow - cold.expansivity() * volume * coldRate);
+    }
+
+    /** Volume of water (m3) in the branch. */
+    double volume(double[] y, Diaphragm diaphragm) {
+        double p = y[StateVector.PRESSURE];
+        return plant.pipeVolume
+                + plant.pipeGrowth * (p - plant.coldPressure)
+                - plant.airConstant / p
+                + vesselWater(p, y[StateVector.GAS], diaphragm);
+    }
+
+    /** Water (m3) in the vessel at a pressure (Pa, absolute) and gas temperature (K). */
+    double vesselWater(double pressure, double gasTemperature, Diaphragm diaphragm) {
+        return switch (diaphragm) {
+            case ABSENT, SEATED -> 0;
+            case FLOATING -> plant.vessel.freeWater(pressure, gasTemperature);
+            case BOTTOMED_OUT -> plant.vessel.largestWater;
+        };
+    }
+
+    /** Mass (kg) the branch takes up for each pascal. */
+    double stiffness() {
+        return stiffness;
+    }
+
+    /** Mass (kg/s) the branch takes up at constant pressure. */
+    double source() {
+        return source;
+    }
+
+    /**
+     * Rate of the gas temperature (K/s): behind a floating diaphragm compression warms it, everywhere the room cools it.
+     *
+     * @param y the state
+     * @param diaphragm where the diaphragm is
+     * @param pressureRate rate of pressure (Pa/s)
+     */
+    double gasTemperatureRate(double[] y, Diaphragm diaphragm, double pressureRate) {
+        if (!plant.hasGasState()) {
+            return 0;
+        }
+        if (diaphragm != Diaphragm.FLOATING) {
+            return gasRelaxation;
+        }
+        double compression =
+                (1 - plant.vessel.share()) * y[StateVector.GAS] / plant.vessel.gasPressure(y[StateVector.PRESSURE]);
+        return compression * pressureRate + plant.vessel.share() * gasRelaxation;
+    }
+}

@@ -1,0 +1,158 @@
+package io.github.heatswell.simulation;
+
+import io.github.heatswell.system.Element;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.Heater;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Leak;
+import io.github.heatswell.system.PipeRun;
+import io.github.heatswell.system.Tank;
+import io.github.heatswell.water.GibbsPolynomialWater;
+
+/**
+ * A description worked out into the numbers the equations need: absolute pressures at the height of the drain cock, sums
+ * over the piping, the gas of the vessel. All in SI units; computed once for a run and never changed.
+ */
+final class CompiledSystem {
+
+    /**
+     * Effective vertical conductivity of a full tank (W/(m K)): 0.6 of the water and about as much again of its steel
+     * wall. Own estimate; common practice, no source.
+     */
+    private static final double CONDUCTIVITY = 1.2;
+
+    final double atmosphere;
+    final double roomTemperature;
+
+    final double tankVolume;
+    final int layers;
+    final double shellCompliance;
+    final double shellGrowth;
+    final double standingLoss;
+    /** Conductance (W/K) from one layer to the next. */
+    final double conductance;
+
+    final double workingPressure;
+    final double testPressure;
+    /** Pressure (Pa, absolute) and temperature (K) of the cold fill, to which the volume of the tank refers. */
+    final double coldPressure;
+
+    final double coldTemperature;
+    final double coldDensity;
+
+    final double pipeVolume;
+    /** Growth of the piping's volume with pressure (m3/Pa). */
+    final double pipeGrowth;
+    /** Trapped air: pressure times volume (J). */
+    final double airConstant;
+    /** Leaks: volume flow at one pascal above the air (m3/s/Pa^0.5). */
+    final double leakage;
+
+    final SupplyBoundary feed;
+    final Citation[] sources;
+    final boolean simultaneous;
+    /** Temperature (K) of the hottest water at which the cut-out trips; infinite without one. */
+    final double cutOut;
+
+    final Valve[] valves;
+    final boolean anySeatLeaks;
+    /** The vessel, or null if there is none that takes water. */
+    final GasCushion vessel;
+
+    final double gaugeOffset;
+    final double startPressure;
+    final double startTemperature;
+
+    CompiledSystem(HotWaterSystem system) {
+        atmosphere = system.site().atmosphere();
+        roomTemperature = system.site().roomTemperature();
+        feed = new SupplyBoundary(system.supply(), atmosphere);
+        coldPressure = system.supply().staticAbsolute(system.start().timeOfDay(), atmosphere);
+        coldTemperature = system.supply().water().on(system.start().dayOfYear());
+        coldDensity = GibbsPolynomialWater.instance().density(coldTemperature, atmosphere);
+
+        Tank tank = system.tank();
+        tankVolume = tank.volume();
+        layers = tank.layers();
+        shellCompliance = tank.shell().compliance();
+        shellGrowth = tank.shell().thermalGrowth();
+        standingLoss = tank.standingLoss();
+        double height = tank.height().orElse(1);
+        conductance = CONDUCTIVITY * tankVolume / height / (height / layers);
+        workingPressure = tank.workingPressure().absolute(atmosphere);
+        testPressure = tank.testPressureAbsolute(atmosphere);
+
+        startPressure =
+                system.start().pressure().map(p -> p.absolute(atmosphere)).orElse(coldPressure);
+        startTemperature = system.start().waterTemperature().orElse(coldTemperature);
+        gaugeOffset = system.head(system.gaugeHeight());
+
+        pipeVolume = system.piping().stream().mapToDouble(PipeRun::volume).sum() + waterlogged(system);
+        pipeGrowth = system.piping().stream()
+                .mapToDouble(pipe -> pipe.volume() * pipe.compliance())
+                .sum();
+        airConstant =
+                system.trappedAir().map(air -> air.volume() * startPressure).orElse(0.0);
+        leakage = system.leaks().stream().mapToDouble(this::leakage).sum();
+
+        Heater heater = system.heater();
+        sources = heater.elements().stream()
+                .map(element -> new Citation(heater, element, layers))
+                .toArray(Citation[]::new);
+        simultaneous = heater.simultaneous();
+        cutOut = heater.cutOut().orElse(Double.POSITIVE_INFINITY);
+
+        valves = system.reliefValves().stream()
+                .map(valve -> new Valve(valve, atmosphere, system.head(valve.height())))
+                .toArray(Valve[]::new);
+        anySeatLeaks = system.reliefValves().stream().anyMatch(valve -> valve.leakage() > 0);
+        vessel = system.vessel()
+                .filter(described -> described.condition() == ExpansionVessel.Condition.SOUND)
+                .map(described ->
+                        new GasCushion(described, atmosphere, roomTemperature, system.head(described.height())))
+                .orElse(null);
+    }
+
+    private double leakage(Leak leak) {
+        return leak.flow() / Math.sqrt(leak.at().gauge(atmosphere));
+    }
+
+    private static double waterlogged(HotWaterSystem system) {
+        return system.vessel()
+                .filter(described -> described.condition() == ExpansionVessel.Condition.WATERLOGGED)
+                .map(ExpansionVessel::volume)
+                .orElse(0.0);
+    }
+
+    /** Whether water can leave a shut house past a seat or by a hole. */
+    boolean leaks() {
+        return anySeatLeaks || leakage > 0 || feed.leaks();
+    }
+
+    /** Whether the temperature of the vessel's gas is part of the state. */
+    boolean hasGasState() {
+        return vessel != null && vessel.timeConstant > 0;
+    }
+
+    /** A burner or element. */
+    static final class Citation {
+        final double input;
+        final double output;
+        final int layer;
+        final double setPoint;
+        final double switchOn;
+        final boolean stuck;
+        final String name;
+
+        Citation(Heater heater, Element element, int layers) {
+            boolean lower = element == heater.elements().get(0);
+            input = element.input();
+            output = input * heater.recoveryEfficiency();
+            layer = Math.min(layers - 1, (int) (element.height() * layers));
+            setPoint = element.setPoint();
+            switchOn = setPoint - element.differential();
+            stuck = lower && heater.thermostatStuck();
+            name = heater.elements().size() == 1 ? "" : lower ? "lower element" : "upper element";
+        }
+    }
+}

@@ -1,0 +1,343 @@
+package io.github.heatswell.simulation;
+
+import static io.github.heatswell.simulation.StateVector.GAS;
+import static io.github.heatswell.simulation.StateVector.MAINS;
+import static io.github.heatswell.simulation.StateVector.PRESSURE;
+
+import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.OpeningCause;
+import io.github.heatswell.simulation.Modes.Diaphragm;
+import io.github.heatswell.simulation.Modes.PressureRule;
+import io.github.heatswell.water.Saturation;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.IntPredicate;
+import java.util.function.UnaryOperator;
+
+/**
+ * Draws up what can end a segment with given modes.
+ *
+ * <p>What opens and closes has two thresholds. Where the physics has one only (the check valve, the diaphragm's seat and
+ * limit, two layers that mix), the two are set a hair apart, so that a change that was just made cannot at once be taken
+ * back by rounding.
+ */
+final class EventDetectors {
+
+    /** Half the gap (Pa) between the two thresholds of a check valve or a diaphragm. */
+    private static final double PRESSURE_GAP = 1e-4;
+    /**
+     * A modulating valve this close (Pa) to its reseat pressure passes a drop in an hour and counts as closed; without
+     * expansion it would approach the reseat pressure for ever.
+     */
+    private static final double RESEAT_GAP = 1e-2;
+    /** Half the gap (kg/s) between the two thresholds of a flow: a drop every few hours. */
+    private static final double FLOW_GAP = 1e-9;
+    /** A layer this much (K) warmer than the one above it mixes with it. */
+    private static final double INVERSION = 1e-6;
+    /**
+     * Mixed layers part where the lower ones would fall behind by this much (K/s): a kelvin in twelve days, and more than what
+     * a flow makes of the solver's error.
+     */
+    private static final double FALLS_BEHIND = 1e-6;
+    /** A pressure this close (Pa) to the equilibrium with what flows counts as settled, */
+    private static final double SETTLED_WITHIN = 1;
+    /** provided it is also this close (-) compared with how far the equilibrium lifts the valve. */
+    private static final double SETTLED_WITHIN_LIFT = 0.05;
+    /** But no closer than this (Pa), which is a drop in an hour again and more than the solver's own noise. */
+    private static final double SETTLED_ENOUGH = RESEAT_GAP;
+    /** This close (Pa) to the pressure of the air an opening no longer gives off water but takes in air. */
+    private static final double AT_ATMOSPHERE = 10;
+    /** The lowest and highest water temperature (K) the water properties hold for. */
+    private static final double MIN_TEMPERATURE = 273.15;
+
+    private static final double MAX_TEMPERATURE = 423.15;
+    /** Water up to this temperature (K) boils at half the air pressure of sea level at most. */
+    private static final double TEPID = 353.15;
+
+    private static final double BOILING_TEPID = Saturation.pressureAbsolute(TEPID);
+
+    /** So many watches there are in most segments. */
+    private static final int USUAL = 16;
+
+    private static final UnaryOperator<Modes> FREED = modes -> modes.withRule(PressureRule.FREE);
+
+    private final CompiledSystem plant;
+    private final StateVector vector;
+    private final Balance balance;
+
+    EventDetectors(CompiledSystem plant, StateVector vector, Balance balance) {
+        this.plant = plant;
+        this.vector = vector;
+        this.balance = balance;
+    }
+
+    /**
+     * Everything that can end a segment.
+     *
+     * @param modes the modes of the segment
+     * @param conditions what the world outside imposes
+     * @param start the state it starts from
+     * @param drawEnds the delivered heat (J) at which a running draw ends, infinite if something else ends it
+     * @param pausing which burners or elements may not yet switch on again
+     */
+    List<EventDetector> during(
+            Modes modes, Conditions conditions, double[] start, double drawEnds, IntPredicate pausing) {
+        List<EventDetector> watches = new ArrayList<>(USUAL);
+        addThermostats(watches, modes, pausing);
+        addFeed(watches, modes, conditions, start);
+        addValves(watches, modes);
+        addDiaphragm(watches, modes);
+        addLayers(watches, modes);
+        addLimits(watches, modes, start[PRESSURE]);
+        if (drawEnds < Double.POSITIVE_INFINITY) {
+            watches.add(EventDetector.of(
+                    EventKind.DRAW_ENDED, EventDetector.SAME, y -> drawEnds - y[StateVector.DELIVERED]));
+        }
+        return watches;
+    }
+
+    private void addThermostats(List<EventDetector> watches, Modes modes, IntPredicate pausing) {
+        for (int i = 0; i < plant.sources.length; i++) {
+            CompiledSystem.Citation source = plant.sources[i];
+            int number = i;
+            int sensed = vector.lowest + source.layer;
+            if (!modes.calls(i)) {
+                if (!pausing.test(i)) {
+                    watches.add(
+                            EventDetector.silent(now -> now.withCall(number, true), y -> y[sensed] - source.switchOn));
+                }
+            } else if (!source.stuck) {
+                watches.add(EventDetector.silent(now -> now.withCall(number, false), y -> source.setPoint - y[sensed]));
+            }
+        }
+        if (!modes.lockedOut && plant.cutOut < Double.POSITIVE_INFINITY) {
+            watches.add(EventDetector.of(
+                    EventKind.CUT_OUT_TRIPPED, Modes::withCutOutTripped, y -> plant.cutOut - y[vector.highest]));
+        }
+    }
+
+    private void addFeed(List<EventDetector> watches, Modes modes, Conditions conditions, double[] start) {
+        SupplyBoundary feed = plant.feed;
+        switch (modes.rule) {
+            case HELD -> {
+                if (!feed.open) {
+                    watches.add(EventDetector.ofFlows(FREED, y -> balance.supplyFlow() + FLOW_GAP));
+                }
+                if (feed.lockUp < Double.POSITIVE_INFINITY) {
+                    addReducingValve(watches, start);
+                }
+            }
+            case RETURNING -> watches.add(EventDetector.ofFlows(FREED, y -> FLOW_GAP - balance.supplyFlow()));
+            case FILLING -> {
+                boolean drooping = feed.droop > 0 && !feed.returns(start[PRESSURE], start[MAINS]);
+                watches.add(EventDetector.ofFlows(drooping ? EventDetector.FOLLOW : FREED, this::distanceFromFilled));
+                if (!feed.open && start[PRESSURE] < feed.standing(start[MAINS]) + PRESSURE_GAP) {
+                    watches.add(EventDetector.silent(FREED, y -> feed.standing(y[MAINS]) - y[PRESSURE] + PRESSURE_GAP));
+                } else if (feed.returns(start[PRESSURE], start[MAINS])) {
+                    watches.add(
+                            EventDetector.silent(FREED, y -> y[PRESSURE] - y[MAINS] - feed.bypassOpens + PRESSURE_GAP));
+                }
+            }
+            case SETTLED -> {
+                if (modes.anyValveOpen()) {
+                    watches.add(EventDetector.ofFlows(FREED, y -> balance.reliefFlow() + FLOW_GAP));
+                }
+                watches.add(EventDetector.ofFlows(FREED, y -> Balance.SLOW - balance.settlingTime()));
+            }
+            case FREE -> {
+                if (modes.anyValveOpen() || plant.leaks()) {
+                    watches.add(EventDetector.ofFlows(
+                            EventDetector.SETTLE, y -> distanceFromSettled(y, conditions.supplyOpen())));
+                }
+            }
+        }
+        boolean shut = modes.rule == PressureRule.FREE || modes.rule == PressureRule.SETTLED;
+        if (shut && conditions.supplyOpen()) {
+            watches.add(EventDetector.silent(FREED, y -> y[PRESSURE] - feed.standing(y[MAINS]) + PRESSURE_GAP));
+            if (feed.bypass) {
+                watches.add(EventDetector.silent(FREED, y -> y[MAINS] + feed.bypassOpens - y[PRESSURE] + PRESSURE_GAP));
+            }
+        }
+    }
+
+    /**
+     * A reducing valve stops regulating when the street falls below what it gives, and begins again above; and its outlet
+     * begins to follow the flow when that takes off more than a little, and stops well below.
+     */
+    private void addReducingValve(List<EventDetector> watches, double[] start) {
+        SupplyBoundary feed = plant.feed;
+        double side = feed.followsMains(start[MAINS]) ? 1 : -1;
+        watches.add(EventDetector.silent(FREED, y -> side * (feed.lockUp - y[MAINS]) + PRESSURE_GAP));
+        if (balance.droops(start)) {
+            watches.add(
+                    EventDetector.silent(FREED, y -> feed.standing(y[MAINS]) - y[PRESSURE] - Balance.LITTLE_DROOP / 2));
+        } else if (feed.droop > 0) {
+            watches.add(EventDetector.ofFlows(FREED, y -> 1.01 * Balance.LITTLE_DROOP - balance.droopOfFlow()));
+        }
+    }
+
+    /** How far (Pa) the pressure still is from counting as filled up, or let down, to what the feed gives. */
+    private double distanceFromFilled(double[] y) {
+        SupplyBoundary feed = plant.feed;
+        if (feed.droop > 0 && !feed.returns(y[PRESSURE], y[MAINS])) {
+            boolean slow = balance.settlingTime() >= Balance.FAST;
+            return slow ? SETTLED_WITHIN : Math.abs(balance.distanceFromFollowing(y)) - SETTLED_WITHIN;
+        }
+        return Math.abs(y[PRESSURE] - feed.target(y[PRESSURE], y[MAINS])) - SETTLED_WITHIN;
+    }
+
+    /** How far (Pa) the pressure still is from counting as settled; a constant if there is nothing to settle at. */
+    private double distanceFromSettled(double[] y, boolean supplyOpen) {
+        double distance = balance.distanceFromEquilibrium();
+        double lift = balance.equilibriumLift();
+        double aboveFeed = supplyOpen ? y[PRESSURE] - distance - plant.feed.standing(y[MAINS]) : lift;
+        // an equilibrium this little below the feed would never open it
+        if (!(lift > 0 && aboveFeed > -2 * PRESSURE_GAP && balance.settlingTime() < Balance.FAST)) {
+            return SETTLED_WITHIN;
+        }
+        double nearer = SETTLED_WITHIN_LIFT * Math.min(lift, aboveFeed);
+        return Math.abs(distance) - Math.min(SETTLED_WITHIN, Math.max(SETTLED_ENOUGH, nearer));
+    }
+
+    private void addValves(List<EventDetector> watches, Modes modes) {
+        for (int i = 0; i < plant.valves.length; i++) {
+            Valve valve = plant.valves[i];
+            if (!valve.stuckOpen && !valve.blocked) {
+                addValve(watches, modes, i, valve);
+            }
+            if (valve.seatLeaks() && !modes.lift(i).isOpen()) {
+                double side = modes.lift(i) == Valve.Lift.SEEPING ? -1 : 1;
+                watches.add(EventDetector.silent(
+                        EventDetector.SAME, y -> side * (valve.leaksFrom - y[PRESSURE]) + PRESSURE_GAP));
+            }
+        }
+    }
+
+    private void addValve(List<EventDetector> watches, Modes modes, int i, Valve valve) {
+        UnaryOperator<Modes> closed = now -> now.withLift(i, Valve.Lift.CLOSED);
+        UnaryOperator<Modes> lifted = now -> now.withLift(i, Valve.Lift.PRESSURE);
+        UnaryOperator<Modes> hot = now -> now.withLift(i, Valve.Lift.TEMPERATURE);
+        boolean minds = valve.opensAt < Double.POSITIVE_INFINITY;
+        EventDetector.Distance fromSet = y -> valve.setPressure - y[PRESSURE];
+        EventDetector.Distance fromHot = y -> valve.opensAt - y[vector.highest];
+        switch (modes.lift(i)) {
+            case CLOSED, SEEPING -> {
+                if (minds) {
+                    // of what falls due at one moment the first in the list is taken
+                    watches.add(opened(valve, OpeningCause.BOTH, hot, y -> Math.max(fromSet.from(y), fromHot.from(y))));
+                    watches.add(opened(valve, OpeningCause.TEMPERATURE, hot, fromHot));
+                }
+                watches.add(opened(valve, OpeningCause.PRESSURE, lifted, fromSet));
+            }
+            case PRESSURE -> {
+                watches.add(EventDetector.of(
+                        EventKind.RELIEF_RESEATED,
+                        valve.name,
+                        closed,
+                        y -> y[PRESSURE] - valve.reseatPressure - RESEAT_GAP));
+                if (minds) {
+                    watches.add(EventDetector.opening(
+                            EventKind.RELIEF_OPENED_FULLY, valve.name, OpeningCause.TEMPERATURE, hot, fromHot));
+                }
+            }
+            case TEMPERATURE ->
+                watches.add(EventDetector.of(
+                        EventKind.RELIEF_RESEATED,
+                        valve.name,
+                        closed,
+                        y -> Math.max(y[vector.highest] - valve.reseatsAt, y[PRESSURE] - valve.setPressure)));
+        }
+    }
+
+    private static EventDetector opened(
+            Valve valve, OpeningCause cause, UnaryOperator<Modes> after, EventDetector.Distance distance) {
+        return EventDetector.opening(EventKind.RELIEF_OPENED, valve.name, cause, after, distance);
+    }
+
+    private void addDiaphragm(List<EventDetector> watches, Modes modes) {
+        GasCushion vessel = plant.vessel;
+        UnaryOperator<Modes> floating = now -> now.withDiaphragm(Diaphragm.FLOATING);
+        switch (modes.diaphragm) {
+            case ABSENT -> {
+                // nothing to watch
+            }
+            case SEATED ->
+                watches.add(EventDetector.of(
+                        EventKind.VESSEL_LIFTED,
+                        floating,
+                        y -> vessel.pressureWith(0, y[GAS]) - y[PRESSURE] + PRESSURE_GAP));
+            case FLOATING -> {
+                watches.add(EventDetector.of(
+                        EventKind.VESSEL_SEATED,
+                        now -> now.withDiaphragm(Diaphragm.SEATED),
+                        y -> y[PRESSURE] - vessel.pressureWith(0, y[GAS]) + PRESSURE_GAP));
+                if (vessel.largestWater < vessel.volume) {
+                    watches.add(EventDetector.of(
+                            EventKind.VESSEL_BOTTOMED_OUT,
+                            now -> now.withDiaphragm(Diaphragm.BOTTOMED_OUT),
+                            y -> vessel.pressureWith(vessel.largestWater, y[GAS]) - y[PRESSURE] + PRESSURE_GAP));
+                }
+            }
+            case BOTTOMED_OUT ->
+                watches.add(EventDetector.of(
+                        EventKind.VESSEL_FREED,
+                        floating,
+                        y -> y[PRESSURE] - vessel.pressureWith(vessel.largestWater, y[GAS]) + PRESSURE_GAP));
+        }
+    }
+
+    private void addLayers(List<EventDetector> watches, Modes modes) {
+        for (int layer = 0; layer + 1 < plant.layers; layer++) {
+            if (!modes.joined(layer)) {
+                int lower = layer;
+                int below = vector.lowest + layer;
+                watches.add(
+                        EventDetector.silent(now -> now.withJoined(lower), y -> y[below + 1] - y[below] + INVERSION));
+            } else if (balance.inversionTendency(layer) > -FALLS_BEHIND
+                    && balance.turnover(layer) < 1 / RegimeSelector.SHORTEST_FLUSH) {
+                // otherwise they have just been found to mix all the same
+                int upTo = layer;
+                watches.add(
+                        EventDetector.ofFlows(EventDetector.SAME, y -> balance.inversionTendency(upTo) + FALLS_BEHIND));
+            }
+        }
+    }
+
+    private void addLimits(List<EventDetector> watches, Modes modes, double pressure) {
+        if (pressure < plant.workingPressure) {
+            watches.add(EventDetector.of(
+                    EventKind.WORKING_PRESSURE_EXCEEDED, EventDetector.SAME, y -> plant.workingPressure - y[PRESSURE]));
+        }
+        watches.add(EventDetector.of(
+                EventKind.TEST_PRESSURE_REACHED, EventDetector.SAME, y -> plant.testPressure - y[PRESSURE]));
+        watches.add(EventDetector.of(
+                EventKind.ATMOSPHERE_REACHED, EventDetector.SAME, y -> y[PRESSURE] - plant.atmosphere - AT_ATMOSPHERE));
+        for (int i = 0; i < plant.valves.length; i++) {
+            Valve valve = plant.valves[i];
+            if (modes.lift(i).isOpen()) {
+                // an open valve higher up meets the air first
+                watches.add(EventDetector.of(
+                        EventKind.ATMOSPHERE_REACHED,
+                        valve.name,
+                        EventDetector.SAME,
+                        y -> y[PRESSURE] - valve.atmosphere - AT_ATMOSPHERE));
+            }
+        }
+        watches.add(EventDetector.of(
+                EventKind.VAPOUR_FORMS, EventDetector.SAME, y -> y[PRESSURE] - boiling(y[vector.highest])));
+        watches.add(EventDetector.of(
+                EventKind.WATER_OUT_OF_RANGE,
+                EventDetector.SAME,
+                y -> Math.min(y[vector.lowest] - MIN_TEMPERATURE, MAX_TEMPERATURE - y[vector.highest])));
+    }
+
+    /**
+     * Pressure (Pa, absolute) at which the hottest water boils. Water that cannot boil above the lowest air pressure there
+     * is needs no closer look; and a trial state of the solver may lie beyond the temperatures at which the run has ended.
+     */
+    private static double boiling(double temperature) {
+        return temperature <= TEPID
+                ? BOILING_TEPID
+                : Saturation.pressureAbsolute(Math.min(MAX_TEMPERATURE, temperature));
+    }
+}

@@ -1,0 +1,123 @@
+package io.github.heatswell.simulation;
+
+import io.github.heatswell.system.ReducingValve;
+import io.github.heatswell.system.Supply;
+
+/**
+ * The cold feed in absolute pressures: at which pressure it stands still, how hard it is to draw from, and what it takes
+ * back.
+ */
+final class SupplyBoundary {
+
+    /**
+     * Resistance (Pa s/m3) of a service line that has none described: 0.3 bar at 20 L/min. It matters only in the seconds
+     * in which a system is filled up to the supply's pressure. Own choice; common practice, no source.
+     */
+    private static final double SERVICE_LINE = 0.3e5 / (20e-3 / 60);
+    /** Below this difference (Pa) the flow through a leaking seat is taken as proportional to it. */
+    private static final double SMALL_DIFFERENCE = 100;
+
+    /**
+     * A bypass opens no sooner than this (Pa) above the mains, the weight of a centimetre of water: its disc has some weight, and
+     * closed and open need two pressures.
+     */
+    private static final double LEAST_BYPASS = 100;
+
+    /** Whether nothing keeps water from going back. */
+    final boolean open;
+    /** Whether water goes back once the house exceeds the street by {@link #bypassOpens}. */
+    final boolean bypass;
+    /** The pressure (Pa, absolute) a reducing valve locks up at; infinite without one. */
+    final double lockUp;
+    /** Difference (Pa) at which the bypass opens. */
+    final double bypassOpens;
+    /** How far the pressure falls with the flow (Pa s/m3), 0 for a feed that holds its pressure. */
+    final double droop;
+    /** The same, but never 0: how hard it is to fill up the system. */
+    final double resistance;
+
+    private final double seatLeakage;
+
+    SupplyBoundary(Supply supply, double atmosphere) {
+        open = supply.arrangement() == Supply.Arrangement.DIRECT;
+        ReducingValve reducing = supply.reducingValve().orElse(null);
+        bypass = reducing != null && reducing.bypassOpens().isPresent();
+        bypassOpens = bypass ? Math.max(LEAST_BYPASS, reducing.bypassOpens().getAsDouble()) : 0;
+        lockUp = reducing == null
+                ? Double.POSITIVE_INFINITY
+                : reducing.set().absolute(atmosphere) + reducing.lockUpRise();
+        droop = reducing == null ? 0 : (reducing.lockUpRise() + reducing.droop()) / reducing.ratedFlow();
+        resistance = droop > 0 ? droop : SERVICE_LINE;
+        seatLeakage = supply.seatLeakage() / Math.sqrt(1e5);
+    }
+
+    /** The pressure (Pa, absolute) at which the feed stands still, for a street pressure (Pa, absolute). */
+    double standing(double mains) {
+        return Math.min(mains, lockUp);
+    }
+
+    /** Whether the street itself, and not a reducing valve, limits the pressure. */
+    boolean followsMains(double mains) {
+        return mains <= lockUp;
+    }
+
+    /** The pressure (Pa, absolute) a system runs towards: from below that of the feed, from above the one its bypass keeps. */
+    double target(double pressure, double mains) {
+        return returns(pressure, mains) ? mains + bypassOpens : standing(mains);
+    }
+
+    /**
+     * What {@link #resistance} lets into a system that is not at the pressure of the feed; negative if water goes back.
+     *
+     * @param pressure pressure of the system (Pa, absolute)
+     * @param mains pressure of the street (Pa, absolute)
+     * @return volume flow (m3/s)
+     */
+    double filling(double pressure, double mains) {
+        double shortfall = standing(mains) - pressure;
+        if (shortfall > 0 || open) {
+            return shortfall / resistance;
+        }
+        double excess = pressure - mains - bypassOpens;
+        return bypass && excess > 0 ? -excess / resistance : 0;
+    }
+
+    /** Whether the house stands at what opens its bypass or above, give or take a pascal. */
+    boolean returns(double pressure, double mains) {
+        return bypass && pressure > mains + bypassOpens - 1;
+    }
+
+    /** How fast {@link #filling} falls with pressure (m3/s/Pa). */
+    double fillingSlope(double pressure, double mains) {
+        boolean flows = open || pressure <= standing(mains) || bypass && pressure > mains + bypassOpens;
+        return flows ? 1 / resistance : 0;
+    }
+
+    /**
+     * Flow through the closed seat, from the higher to the lower side.
+     *
+     * @return volume flow (m3/s) into the system
+     */
+    double throughSeat(double pressure, double mains) {
+        if (seatLeakage == 0) {
+            return 0;
+        }
+        double difference = mains - pressure;
+        return seatLeakage * difference / Math.sqrt(Math.abs(difference) + SMALL_DIFFERENCE);
+    }
+
+    /** How fast what {@link #throughSeat} lets in falls with the pressure of the system (m3/s/Pa). */
+    double seatSlope(double pressure, double mains) {
+        if (seatLeakage == 0) {
+            return 0;
+        }
+        double difference = Math.abs(mains - pressure);
+        double root = Math.sqrt(difference + SMALL_DIFFERENCE);
+        return seatLeakage * (difference / 2 + SMALL_DIFFERENCE) / (root * root * root);
+    }
+
+    /** Whether the closed seat lets water by. */
+    boolean leaks() {
+        return seatLeakage > 0;
+    }
+}

@@ -1,0 +1,63 @@
+package io.github.heatswell.sizing;
+
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.water.GibbsPolynomialWater;
+import io.github.heatswell.water.LiquidWater;
+
+/**
+ * The case that can be worked out by hand: a mixed tank that does not give way to pressure, no piping, gas that keeps its
+ * temperature and is precharged to the fill pressure.
+ *
+ * @param tank volume of the tank (m3)
+ * @param growth relative growth of the tank from cold to hot (-)
+ * @param cold temperature of the cold water (K)
+ * @param hot temperature it is heated to (K)
+ * @param fill pressure at the cold fill (Pa, absolute)
+ * @param highest pressure it may rise to (Pa, absolute)
+ */
+record HandCalculation(double tank, double growth, double cold, double hot, double fill, double highest) {
+
+    private static final LiquidWater WATER = GibbsPolynomialWater.instance();
+
+    static HandCalculation of(SizingProblem setup) {
+        HotWaterSystem house = setup.coldFill().house();
+        double cold = house.coldAtStart();
+        double hot = setup.coldFill().hotTemperature();
+        if (!(hot > cold)) {
+            throw new IllegalArgumentException("set-point: must lie above the temperature of the cold water");
+        }
+        Ranges.rising("supply (absolute)", setup.staticAbsolute(), "the target (absolute)", setup.limit());
+        double growth = house.tank().shell().thermalGrowth() * (hot - cold);
+        return new HandCalculation(house.tank().volume(), growth, cold, hot, setup.staticAbsolute(), setup.limit());
+    }
+
+    NetExpansion growth(double linearExpansion) {
+        return new NetExpansion(
+                tank, 1 / WATER.density(cold, fill), 1 / WATER.density(hot, fill), linearExpansion, hot - cold);
+    }
+
+    /**
+     * The vessel (m3) by the balance of mass, exact for this case: with p0 the fill pressure,
+     * {@code rho_c(p1) V = rho_h(p2) V (1 + g) + rho_c(p2) V0 (1 - p1/p2)}.
+     */
+    double byMass() {
+        double surplus = tank * (WATER.density(cold, fill) - (1 + growth) * WATER.density(hot, highest));
+        return surplus / WATER.density(cold, highest) / VesselFormula.acceptanceFactor(fill, highest);
+    }
+
+    /** The same (m3) for water that does not give way to pressure. */
+    double incompressible() {
+        double ratio = WATER.density(hot, fill) / WATER.density(cold, fill);
+        return tank * (1 - (1 + growth) * ratio) / VesselFormula.acceptanceFactor(fill, highest);
+    }
+
+    /** The hot water too much (m3), for a relative growth of the tank (-). */
+    double hotVolume(double tankGrowth) {
+        return tank * (WATER.density(cold, fill) / WATER.density(hot, fill) - 1 - tankGrowth);
+    }
+
+    /** The vessel (m3) for the hot water too much. */
+    double byHotVolume() {
+        return hotVolume(growth) / VesselFormula.acceptanceFactor(fill, highest);
+    }
+}

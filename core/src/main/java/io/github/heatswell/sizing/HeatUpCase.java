@@ -1,0 +1,136 @@
+package io.github.heatswell.sizing;
+
+import io.github.heatswell.system.Element;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Supply;
+import io.github.heatswell.system.Tank;
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.TemperatureUnit;
+import io.github.heatswell.water.GibbsPolynomialWater;
+import io.github.heatswell.water.WaterState;
+import java.time.Duration;
+import java.util.function.Consumer;
+
+/** A house without vessel and relief valves, and for how long to run it once a vessel is put in. */
+record HeatUpCase(HotWaterSystem house, Duration duration) {
+
+    private static final int LAST_DAY = 366;
+
+    /**
+     * The worst heat-up from a cold fill: the street at its highest, the supply on the day when its water is densest,
+     * nothing drawn, lost, shut off or trapped.
+     */
+    static HeatUpCase coldFill(HotWaterSystem given) {
+        HotWaterSystem.Builder builder = bare(given).supply(worstSupply(given));
+        given.piping().forEach(builder::addPipe);
+        HotWaterSystem house = builder.build();
+        return new HeatUpCase(house, heatUp(house));
+    }
+
+    /** The run as given, with draws, street, seasons, leaks and air. */
+    static HeatUpCase asGiven(HotWaterSystem given, Duration duration) {
+        HotWaterSystem.Builder builder =
+                bare(given).start(given.start()).draws(given.draws()).supply(given.supply());
+        given.piping().forEach(builder::addPipe);
+        given.leaks().forEach(builder::addLeak);
+        given.trappedAir().ifPresent(builder::trappedAir);
+        return new HeatUpCase(builder.build(), duration);
+    }
+
+    /** The same house with something about it changed. */
+    HeatUpCase changed(Consumer<HotWaterSystem.Builder> change) {
+        HotWaterSystem.Builder builder = house.toBuilder();
+        change.accept(builder);
+        return new HeatUpCase(builder.build(), duration);
+    }
+
+    /** The same house without piping; of a cold fill only. */
+    HeatUpCase withoutPiping() {
+        return new HeatUpCase(bare(house).build(), duration);
+    }
+
+    /** The same house behind a tight check valve that holds a static pressure (Pa, absolute); of a cold fill only. */
+    HeatUpCase behindCheckValve(double staticAbsolute) {
+        double gauge = staticAbsolute - house.site().atmosphere();
+        return changed(builder -> builder.supply(Supply.builder()
+                .arrangement(Supply.Arrangement.CHECK_VALVE)
+                .pressure(Pressure.gauge(gauge, PressureUnit.PASCAL))
+                .water(house.coldAtStart(), TemperatureUnit.KELVIN)
+                .build()));
+    }
+
+    /** The temperature (K) the thermostats heat to. */
+    double hotTemperature() {
+        return hotTemperature(house);
+    }
+
+    private static double hotTemperature(HotWaterSystem house) {
+        return house.heater().elements().stream()
+                .mapToDouble(Element::setPoint)
+                .max()
+                .orElseThrow();
+    }
+
+    private static HotWaterSystem.Builder bare(HotWaterSystem given) {
+        return HotWaterSystem.builder()
+                .site(given.site())
+                .supply(given.supply())
+                .tank(given.tank())
+                .heater(given.heater());
+    }
+
+    private static Supply worstSupply(HotWaterSystem given) {
+        Supply supply = given.supply();
+        double atmosphere = given.site().atmosphere();
+        double mains = supply.mains().entries().values().stream()
+                .mapToDouble(pressure -> pressure.gauge(atmosphere))
+                .max()
+                .orElseThrow();
+        Supply.Builder builder = Supply.builder()
+                .arrangement(supply.arrangement())
+                .pressure(Pressure.gauge(mains, PressureUnit.PASCAL))
+                .water(densest(given), TemperatureUnit.KELVIN);
+        supply.reducingValve().ifPresent(builder::reducingValve);
+        return builder.build();
+    }
+
+    /** The temperature (K) of the supply on the day when its water is densest, and so has most to grow. */
+    private static double densest(HotWaterSystem given) {
+        double atmosphere = given.site().atmosphere();
+        double found = given.coldAtStart();
+        double most = GibbsPolynomialWater.instance().density(found, atmosphere);
+        for (int day = 1; day <= LAST_DAY; day++) {
+            double temperature = given.supply().water().on(day);
+            double density = GibbsPolynomialWater.instance().density(temperature, atmosphere);
+            if (density > most) {
+                most = density;
+                found = temperature;
+            }
+        }
+        return found;
+    }
+
+    /**
+     * A duration in which every thermostat has switched off once, or, where the heater cannot keep up with the standing
+     * loss, in which temperature has come to rest: the heat of the tank over what the weakest element has left beside
+     * the loss at the end.
+     */
+    private static Duration heatUp(HotWaterSystem house) {
+        Tank tank = house.tank();
+        double hot = hotTemperature(house);
+        WaterState cold = GibbsPolynomialWater.instance()
+                .stateAt(house.coldAtStart(), house.site().atmosphere());
+        double capacity = tank.volume() * cold.density() * cold.heatCapacity();
+        double output = house.heater().elements().stream()
+                        .mapToDouble(Element::input)
+                        .min()
+                        .orElseThrow()
+                * house.heater().recoveryEfficiency();
+        double left =
+                output - tank.standingLoss() * Math.max(0, hot - house.site().roomTemperature());
+        double rest = 8 * capacity / tank.standingLoss(); // eight time constants leave 0.03 % of the way
+        double straight = left > 0 ? 1.2 * capacity * Math.max(0, hot - house.coldAtStart()) / left : rest;
+        return Duration.ofSeconds((long) Math.min(rest, straight) + 600);
+    }
+}

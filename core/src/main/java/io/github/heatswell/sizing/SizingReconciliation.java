@@ -1,0 +1,174 @@
+package io.github.heatswell.sizing;
+
+import io.github.heatswell.result.Balances;
+import io.github.heatswell.system.ReliefValve;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * Why a formula and the simulation ask for vessels of different size: a sum of named terms that leads exactly from one to
+ * the other.
+ *
+ * <p>Effects are switched off one at a time, in the order of {@link Effect}, and stay off; each time the smallest vessel
+ * for the same target is worked out again, and the term is what it lost. As effects interact, another order would give
+ * other terms with the same sum. A house that needs no vessel counts as one of 0.
+ *
+ * @param formula what the formula says
+ * @param simulated the smallest volume by simulation (m3), 0 if none is needed
+ * @param terms what each effect adds, in the order they were switched off; their sum is {@code simulated} less the
+ *     volume of the formula, to rounding
+ * @param balances those of all runs behind it
+ */
+public record SizingReconciliation(FormulaResult formula, double simulated, List<Term> terms, Balances balances) {
+
+    /**
+     * Copies the terms.
+     *
+     * @param formula what the formula says
+     * @param simulated the smallest volume by simulation (m3), 0 if none is needed
+     * @param terms what each effect adds, in the order they were switched off; their sum is {@code simulated} less the
+     *     volume of the formula, to rounding
+     * @param balances those of all runs behind it
+     */
+    public SizingReconciliation {
+        Objects.requireNonNull(formula, "formula");
+        Objects.requireNonNull(balances, "balances");
+        terms = List.copyOf(Objects.requireNonNull(terms, "terms"));
+    }
+
+    /** What the simulation has and a formula has not, or has otherwise, in the order of switching off. */
+    public enum Effect {
+        /** Draws, layers, street and seasons of the run as given, beyond a cold fill. */
+        COURSE_OF_THE_RUN("course of the run as given"),
+        /** Water that goes back to the street through an open connection or a bypass. */
+        WAY_BACK("way back to the street"),
+        /** Layers of different temperature in the tank. */
+        LAYERS("layers in the tank"),
+        /** Gas that warms under compression, or was charged at another temperature than it has. */
+        GAS_TEMPERATURE("temperature of the gas"),
+        /** The diaphragm that stretches only so far. */
+        ACCEPTANCE_LIMIT("acceptance limit"),
+        /** The give of the piping and of the water in it. */
+        PIPING("give of the piping"),
+        /** The give of the tank. */
+        TANK_COMPLIANCE("give of the tank"),
+        /** The vessel that sits higher or lower than the tank's drain cock. */
+        VESSEL_HEIGHT("height of the vessel"),
+        /** The precharge that lies below the static pressure of the supply. */
+        PRECHARGE("precharge below the supply"),
+        /** The temperature really reached, and the tolerance of the simulation; next to nothing in a sound case. */
+        TEMPERATURE_REACHED("temperature reached, and tolerance"),
+        /** The water that gives way to pressure. */
+        WATER_COMPRESSIBILITY("compressibility of the water"),
+        /** The volume of cold water that enters the vessel, against that of the hot water too much. */
+        COLD_VOLUME("cold instead of hot volume"),
+        /** The growth of the tank with heat, against what the formula has of it. */
+        TANK_GROWTH("thermal growth of the tank"),
+        /** The highest pressure of the formula, against the target. */
+        MAX_PRESSURE("target instead of the formula's highest pressure"),
+        /** The growth of the water by the formula's table, against true water from the true temperature. */
+        TABLED_EXPANSION("true instead of tabled growth of the water"),
+        /** The precharge and the round air pressure of 1 bar in the formula. */
+        FORM("precharge and air pressure as the formula has them");
+
+        private final String description;
+
+        Effect(String description) {
+            this.description = description;
+        }
+
+        /**
+         * The effect in words.
+         *
+         * @return a short description in lower case
+         */
+        public String description() {
+            return description;
+        }
+    }
+
+    /**
+     * What one effect is worth.
+     *
+     * @param effect the effect
+     * @param volume what it adds to the vessel (m3), negative if it saves
+     */
+    public record Term(Effect effect, double volume) {
+
+        /**
+         * Checks that the effect is there.
+         *
+         * @param effect the effect
+         * @param volume what it adds to the vessel (m3), negative if it saves
+         */
+        public Term {
+            Objects.requireNonNull(effect, "effect");
+        }
+    }
+
+    /**
+     * What one effect is worth.
+     *
+     * @param effect the effect
+     * @return what it adds to the vessel (m3), 0 if it plays no part
+     */
+    public double of(Effect effect) {
+        Objects.requireNonNull(effect, "effect");
+        return terms.stream()
+                .filter(term -> term.effect() == effect)
+                .mapToDouble(Term::volume)
+                .sum();
+    }
+
+    /**
+     * Compares with {@link VesselFormula#handbookDiaphragm the diaphragm tank of the handbook}: P1 the static pressure of
+     * the supply, P2 the target, water of the tank alone with its true specific volumes at P1.
+     *
+     * @param sizing the sizing
+     * @param linearExpansion what the formula takes for the expansion of the tank (1/K), 0 to leave it out as a rule of
+     *     thumb would
+     * @return the terms
+     * @throws IllegalArgumentException if the static pressure is not below the target, if the set point is not above the
+     *     cold water, or if on the way there is a house that would need more than 5 m3
+     * @throws io.github.heatswell.simulation.SimulationException if the equations could not be integrated
+     */
+    public static SizingReconciliation fromHandbook(VesselSizing sizing, double linearExpansion) {
+        Ladder ladder = Ladder.of(Objects.requireNonNull(sizing, "sizing").setup());
+        HandCalculation book = ladder.book();
+        FormulaResult formula = VesselFormula.handbookDiaphragm(
+                        book.growth(linearExpansion), book.fill(), book.highest())
+                .size();
+        ladder.step(Effect.TANK_GROWTH, formula.volume());
+        return ladder.end(formula);
+    }
+
+    /**
+     * Compares with {@link VesselFormula#dinDrinkingWater the vessel for drinking water}: pa the static pressure of the
+     * supply, psv the lowest set pressure of the relief valves.
+     *
+     * @param sizing the sizing
+     * @param valve the relief valve that gives psv
+     * @return the terms
+     * @throws IllegalArgumentException if the static pressure is not below the target and below 0.8 psv, if the set point
+     *     is not above the cold water or is above 80 degC, or if on the way there is a house that would need more than 5 m3
+     * @throws io.github.heatswell.simulation.SimulationException if the equations could not be integrated
+     */
+    public static SizingReconciliation fromDin(VesselSizing sizing, ReliefValve valve) {
+        Objects.requireNonNull(valve, "valve");
+        SizingProblem setup = Objects.requireNonNull(sizing, "sizing").setup();
+        double atmosphere = setup.atmosphere();
+        double psv = valve.setPressure().gauge(atmosphere);
+        HandCalculation book = HandCalculation.of(setup);
+        FormulaResult formula = VesselFormula.dinDrinkingWater(book.tank(), book.hot(), book.fill() - atmosphere, psv)
+                .size();
+        double highest = DinDrinkingWater.highestGauge(psv) + atmosphere;
+        Ladder ladder = Ladder.of(setup);
+        ladder.step(
+                Effect.TANK_GROWTH, book.hotVolume(0) / VesselFormula.acceptanceFactor(book.fill(), book.highest()));
+        double factor = VesselFormula.acceptanceFactor(book.fill(), highest);
+        ladder.step(Effect.MAX_PRESSURE, book.hotVolume(0) / factor);
+        ladder.step(Effect.TABLED_EXPANSION, DinDrinkingWater.share(book.hot()) * book.tank() / factor);
+        ladder.step(Effect.FORM, formula.volume());
+        return ladder.end(formula);
+    }
+}

@@ -1,4 +1,0 @@
-/**
- * Where numbers, formulas and rules come from, and how far that was checked.
- */
-package io.github.heatswell.source;

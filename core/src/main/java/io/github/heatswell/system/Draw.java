@@ -1,0 +1,152 @@
+package io.github.heatswell.system;
+
+import io.github.heatswell.units.DurationUnit;
+import io.github.heatswell.units.EnergyUnit;
+import io.github.heatswell.units.FlowUnit;
+import io.github.heatswell.units.Limits;
+import io.github.heatswell.units.TemperatureUnit;
+import io.github.heatswell.units.VolumeUnit;
+import java.util.Objects;
+import java.util.OptionalDouble;
+
+/**
+ * One opening of a hot tap in the course of a day: when, how much flows at the tap, what ends it, and whether cold water is
+ * mixed in.
+ *
+ * <p>A draw ends after a volume has flowed at the tap or after an amount of useful heat was delivered, counted above the
+ * temperature of the cold water. With a mixed temperature only so much is taken from the tank as that temperature needs;
+ * when the tank is cooler than that, all of the flow is.
+ */
+public final class Draw {
+
+    /** Seconds in a day. */
+    static final double DAY = 86_400;
+
+    private static final Limits FLOW = Limits.above("flow", 0, 200e-3 / 60);
+    private static final Limits MIXED = Limits.between("mixed", 293.15, 368.15);
+    /** 2777 kWh (J). */
+    private static final Limits ENERGY = Limits.above("energy", 0, 2777 * 3.6e6);
+
+    private final double time;
+    private final double flow;
+    private final double volume;
+    private final double heat;
+    private final double mixedTemperature;
+
+    private Draw(double time, double flow, double volume, double heat, double mixedTemperature) {
+        this.time = time;
+        this.flow = flow;
+        this.volume = volume;
+        this.heat = heat;
+        this.mixedTemperature = mixedTemperature;
+    }
+
+    /**
+     * A draw that ends after a volume has flowed.
+     *
+     * @param timeOfDay the clock time (s since midnight), 0 to less than 86 400
+     * @param volume the volume at the tap, above 0
+     * @param volumeUnit the unit of the volume
+     * @param flow the flow at the tap, above 0 to 200 L/min
+     * @param flowUnit the unit of the flow
+     * @return the draw
+     * @throws IllegalArgumentException if a number is outside its range, or if the draw would last more than a day
+     */
+    public static Draw ofVolume(
+            double timeOfDay, double volume, VolumeUnit volumeUnit, double flow, FlowUnit flowUnit) {
+        double si = Objects.requireNonNull(volumeUnit, "volume: its unit").toSi(volume);
+        double rate = checkedFlow(flow, flowUnit);
+        if (!(si > 0 && si / rate < DAY)) {
+            throw new IllegalArgumentException("volume: " + Limits.quantity(volume, volumeUnit)
+                    + " is outside the allowed range, above 0 and drawn within a day");
+        }
+        return new Draw(checkedTime(timeOfDay), rate, si, 0, 0);
+    }
+
+    /**
+     * A draw that ends when an amount of useful heat was delivered.
+     *
+     * @param timeOfDay the clock time (s since midnight), 0 to less than 86 400
+     * @param heat the heat above cold water, above 0 to 2777 kWh
+     * @param heatUnit the unit of the heat
+     * @param flow the flow at the tap, above 0 to 200 L/min
+     * @param flowUnit the unit of the flow
+     * @return the draw
+     * @throws IllegalArgumentException if a number is outside its range
+     */
+    public static Draw ofHeat(double timeOfDay, double heat, EnergyUnit heatUnit, double flow, FlowUnit flowUnit) {
+        double joules = ENERGY.check(heat, heatUnit);
+        return new Draw(checkedTime(timeOfDay), checkedFlow(flow, flowUnit), 0, joules, 0);
+    }
+
+    /**
+     * The same draw with cold water mixed in at the tap.
+     *
+     * @param value the temperature of the mixed water, 20 degC to 95 degC
+     * @param unit its unit
+     * @return the draw
+     * @throws IllegalArgumentException if the temperature is outside its range
+     */
+    public Draw mixedTo(double value, TemperatureUnit unit) {
+        double si = MIXED.check(value, unit);
+        return new Draw(time, flow, volume, heat, si);
+    }
+
+    /**
+     * When the tap opens.
+     *
+     * @return the clock time (s since midnight)
+     */
+    public double timeOfDay() {
+        return time;
+    }
+
+    /**
+     * What flows at the tap, hot and cold together.
+     *
+     * @return the flow (m3/s)
+     */
+    public double flow() {
+        return flow;
+    }
+
+    /**
+     * The volume at the tap after which the draw ends.
+     *
+     * @return the volume (m3), or empty if heat ends it
+     */
+    public OptionalDouble volume() {
+        return volume > 0 ? OptionalDouble.of(volume) : OptionalDouble.empty();
+    }
+
+    /**
+     * The useful heat after which the draw ends.
+     *
+     * @return the heat (J), or empty if a volume ends it
+     */
+    public OptionalDouble heat() {
+        return heat > 0 ? OptionalDouble.of(heat) : OptionalDouble.empty();
+    }
+
+    /**
+     * The temperature wanted at the tap.
+     *
+     * @return the temperature (K), or empty if no cold water is mixed in
+     */
+    public OptionalDouble mixedTemperature() {
+        return mixedTemperature > 0 ? OptionalDouble.of(mixedTemperature) : OptionalDouble.empty();
+    }
+
+    private static double checkedTime(double timeOfDay) {
+        if (!(timeOfDay >= 0 && timeOfDay < DAY)) {
+            throw new IllegalArgumentException(
+                    "at: " + Limits.quantity(DurationUnit.HOUR.fromSi(timeOfDay), DurationUnit.HOUR)
+                            + " is outside the allowed range, 00:00 to 23:59:59");
+        }
+        return timeOfDay;
+    }
+
+    private static double checkedFlow(double flow, FlowUnit unit) {
+        return FLOW.check(flow, unit);
+    }
+}

@@ -1,0 +1,155 @@
+package io.github.heatswell.system;
+
+import io.github.heatswell.units.LengthUnit;
+import io.github.heatswell.units.Limits;
+import java.util.Objects;
+
+/**
+ * A run of pipe that shares the tank's pressure. Its water stays at the temperature of the cold feed; its wall gives way
+ * to pressure, which in plastic pipe matters as much as the tank.
+ */
+public final class PipeRun {
+
+    private static final Limits OUTSIDE_DIAMETER = Limits.between("outside-diameter", 3e-3, 0.2);
+    private static final Limits WALL = Limits.between("wall", 0.1e-3, 20e-3);
+    private static final Limits LENGTH = Limits.above("length", 0, 5_000);
+
+    private final Material material;
+    private final double outsideDiameter;
+    private final double wall;
+    private final double length;
+
+    private PipeRun(Builder from) {
+        material = from.material;
+        outsideDiameter = from.outsideDiameter;
+        wall = from.wall;
+        length = from.length;
+    }
+
+    /**
+     * Starts a description; everything must be set.
+     *
+     * @return an empty builder
+     */
+    public static Builder builder() {
+        return new Builder();
+    }
+
+    /**
+     * What the pipe is made of.
+     *
+     * @return the material
+     */
+    public Material material() {
+        return material;
+    }
+
+    /**
+     * The volume of water in the pipe at the cold fill.
+     *
+     * @return the volume (m3)
+     */
+    public double volume() {
+        double inside = outsideDiameter - 2 * wall;
+        return Math.PI / 4 * inside * inside * length;
+    }
+
+    /**
+     * Relative growth of the inner volume with pressure, by the thick-walled (Lame) closed-end cylinder:
+     * {@code [3 (1 - 2 nu) a^2 + 2 (1 + nu) b^2] / [E (b^2 - a^2)]} with the inner radius a and the outer radius b. It
+     * tends to the thin-wall formula for thin walls and lies well above it for plastic pipe.
+     *
+     * @return the compliance (1/Pa)
+     */
+    public double compliance() {
+        double b = outsideDiameter / 2;
+        double a = b - wall;
+        double nu = material.poissonRatio();
+        return (3 * (1 - 2 * nu) * a * a + 2 * (1 + nu) * b * b) / (material.youngsModulus() * (b * b - a * a));
+    }
+
+    /** Builds a {@link PipeRun}. */
+    public static final class Builder {
+        private Material material;
+        private Double outsideDiameter;
+        private Double wall;
+        private Double length;
+
+        private Builder() {}
+
+        /**
+         * Sets what the pipe is made of.
+         *
+         * @param value the material
+         * @return this builder
+         */
+        public Builder material(Material value) {
+            material = Objects.requireNonNull(value, "material");
+            return this;
+        }
+
+        /**
+         * Sets the outside diameter.
+         *
+         * @param value the diameter, 3 mm to 200 mm
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the diameter is outside its range
+         */
+        public Builder outsideDiameter(double value, LengthUnit unit) {
+            outsideDiameter = OUTSIDE_DIAMETER.check(value, unit);
+            return this;
+        }
+
+        /**
+         * Sets the thickness of the wall.
+         *
+         * @param value the thickness, 0.1 mm to 20 mm
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the thickness is outside its range
+         */
+        public Builder wall(double value, LengthUnit unit) {
+            wall = WALL.check(value, unit);
+            return this;
+        }
+
+        /**
+         * Sets the length.
+         *
+         * @param value the length, above 0 to 5000 m
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the length is outside its range
+         */
+        public Builder length(double value, LengthUnit unit) {
+            length = LENGTH.check(value, unit);
+            return this;
+        }
+
+        /**
+         * Ends the description.
+         *
+         * @return the run of pipe
+         * @throws InvalidDescriptionException if something is missing, or if the wall leaves no bore
+         */
+        public PipeRun build() {
+            Requirements requirements = new Requirements()
+                    .present("material", material)
+                    .present("outside-diameter", outsideDiameter)
+                    .present("wall", wall)
+                    .present("length", length);
+            if (requirements.met()) {
+                requirements.rule(
+                        2 * wall < 0.98 * outsideDiameter,
+                        "wall",
+                        Limits.quantity(LengthUnit.MILLIMETRE.fromSi(wall), LengthUnit.MILLIMETRE)
+                                + " leaves no bore in a pipe of "
+                                + Limits.quantity(LengthUnit.MILLIMETRE.fromSi(outsideDiameter), LengthUnit.MILLIMETRE)
+                                + " outside diameter");
+            }
+            requirements.orThrow();
+            return new PipeRun(this);
+        }
+    }
+}

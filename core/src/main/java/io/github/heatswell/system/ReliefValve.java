@@ -1,0 +1,549 @@
+package io.github.heatswell.system;
+
+import io.github.heatswell.units.FlowUnit;
+import io.github.heatswell.units.LengthUnit;
+import io.github.heatswell.units.Limits;
+import io.github.heatswell.units.PowerUnit;
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.RatioUnit;
+import io.github.heatswell.units.TemperatureUnit;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * A spring-loaded relief valve. It opens at its set pressure, is fully lifted at a somewhat higher pressure, and closes
+ * only after the pressure has fallen to the reseat pressure; the difference between opening and reseating is its
+ * blowdown.
+ */
+public final class ReliefValve {
+
+    private static final Limits OPENS = Limits.between("opens", 0.2e5, 25e5);
+    private static final Limits FULL_LIFT = Limits.between("full-lift", 0.2e5, 27.5e5);
+    private static final Limits RESEATS = Limits.above("reseats", 0, 25e5);
+    private static final Limits HEIGHT = Limits.between("height", -30, 30);
+    private static final Limits OPENS_AT = Limits.between("opens-at", 323.15, 383.15);
+    private static final Limits RESEATS_AT = Limits.between("reseats-at", 313.15, 382.15);
+    private static final Limits STUCK_LIFT = Limits.between("stuck-open", 1e-4, 1);
+    private static final Limits LEAKAGE = Limits.above("leakage", 0, 10e-3 / 60);
+    private static final Limits LEAKS_FROM = Limits.between("leaks-from", 0, 20e5);
+    private static final Limits RATED_INPUT = Limits.above("rated-input", 0, 2e6);
+    private static final Limits FULL_FLOW = Limits.between("full-flow", 0.1e-3 / 60, 1_000e-3 / 60);
+
+    private final String name;
+    private final Pressure setPressure;
+    private final Pressure fullLiftPressure;
+    private final Pressure reseatPressure;
+    private final double fullFlow;
+    private final LiftCharacteristic liftCharacteristic;
+    private final Location location;
+    private final double height;
+    private final Double setTemperature;
+    private final Double reseatTemperature;
+    private final Double ratedInput;
+    private final Condition condition;
+    private final double stuckLift;
+    private final double leakage;
+    private final Pressure leaksFrom;
+
+    private ReliefValve(Builder from) {
+        name = from.name;
+        setPressure = from.setPressure;
+        fullLiftPressure = from.fullLiftPressure;
+        reseatPressure = from.reseatPressure;
+        fullFlow = from.fullFlow;
+        liftCharacteristic = from.liftCharacteristic;
+        location = from.location;
+        height = from.height;
+        setTemperature = from.setTemperature;
+        reseatTemperature = from.reseatTemperature;
+        ratedInput = from.ratedInput;
+        condition = from.condition;
+        stuckLift = from.stuckLift;
+        leakage = from.leakage;
+        leaksFrom = from.leaksFrom;
+    }
+
+    /**
+     * Starts a description; everything must be set.
+     *
+     * @return an empty builder
+     */
+    public static Builder builder() {
+        return new Builder();
+    }
+
+    /**
+     * Starts a description from this one, to change a part of it.
+     *
+     * @return a builder that holds everything this valve holds
+     */
+    public Builder toBuilder() {
+        Builder builder = new Builder();
+        builder.name = name;
+        builder.setPressure = setPressure;
+        builder.fullLiftPressure = fullLiftPressure;
+        builder.reseatPressure = reseatPressure;
+        builder.fullFlow = fullFlow;
+        builder.liftCharacteristic = liftCharacteristic;
+        builder.location = location;
+        builder.height = height;
+        builder.setTemperature = setTemperature;
+        builder.reseatTemperature = reseatTemperature;
+        builder.condition = condition;
+        builder.stuckLift = stuckLift;
+        builder.leakage = leakage;
+        builder.leaksFrom = leaksFrom;
+        builder.ratedInput = ratedInput;
+        return builder;
+    }
+
+    /** How the lift of an open valve follows the pressure. */
+    public enum LiftCharacteristic {
+        /** The lift grows linearly from nothing at the reseat pressure to full at the full-lift pressure. */
+        MODULATING,
+        /** Fully lifted from the moment it opens until it reseats. */
+        SNAP
+    }
+
+    /** Where a valve sits. */
+    public enum Location {
+        /** On the cold branch: it gives off cold water. */
+        BRANCH,
+        /** On top of the tank, with its probe in the hottest water, which is what it gives off. */
+        TANK_TOP
+    }
+
+    /** What state a valve is in. */
+    public enum Condition {
+        /** It works. */
+        SOUND,
+        /** It never closes: an orifice of fixed lift. */
+        STUCK_OPEN,
+        /** It works, but its seat lets water by while it is closed. */
+        LEAKING_SEAT,
+        /** It never opens. */
+        BLOCKED
+    }
+
+    /**
+     * What this valve is called.
+     *
+     * @return the name, not blank
+     */
+    public String name() {
+        return name;
+    }
+
+    /**
+     * The set pressure, at which a closed valve opens.
+     *
+     * @return the set pressure
+     */
+    public Pressure setPressure() {
+        return setPressure;
+    }
+
+    /**
+     * The pressure at which the valve is fully lifted.
+     *
+     * @return the full-lift pressure, at or above the set pressure
+     */
+    public Pressure fullLiftPressure() {
+        return fullLiftPressure;
+    }
+
+    /**
+     * The pressure at which an open valve closes.
+     *
+     * @return the reseat pressure, below the set pressure
+     */
+    public Pressure reseatPressure() {
+        return reseatPressure;
+    }
+
+    /**
+     * The flow of the fully lifted valve at its full-lift pressure. At another pressure it goes with the square root of
+     * the pressure difference to the air, as through any orifice.
+     *
+     * @return the volume flow (m3/s)
+     */
+    public double fullFlow() {
+        return fullFlow;
+    }
+
+    /**
+     * How the lift follows the pressure.
+     *
+     * @return the character
+     */
+    public LiftCharacteristic liftCharacteristic() {
+        return liftCharacteristic;
+    }
+
+    /**
+     * Where the valve sits.
+     *
+     * @return the location
+     */
+    public Location location() {
+        return location;
+    }
+
+    /**
+     * Height above the tank's drain cock: so much higher a valve sees so much less pressure.
+     *
+     * @return the height (m), negative below it
+     */
+    public double height() {
+        return height;
+    }
+
+    /**
+     * The water temperature at which a combined temperature and pressure device opens as well.
+     *
+     * @return the temperature (K), or empty for a valve that minds pressure only
+     */
+    public OptionalDouble setTemperature() {
+        return setTemperature == null ? OptionalDouble.empty() : OptionalDouble.of(setTemperature);
+    }
+
+    /**
+     * The water temperature below which the device closes again.
+     *
+     * @return the temperature (K), or empty for a valve that minds pressure only
+     */
+    public OptionalDouble reseatTemperature() {
+        return reseatTemperature == null ? OptionalDouble.empty() : OptionalDouble.of(reseatTemperature);
+    }
+
+    /**
+     * The heat input of a heater that a combined temperature and pressure device is certified to keep from overheating.
+     *
+     * @return the input (W), or empty if it is unknown
+     */
+    public OptionalDouble ratedInput() {
+        return ratedInput == null ? OptionalDouble.empty() : OptionalDouble.of(ratedInput);
+    }
+
+    /**
+     * What state the valve is in.
+     *
+     * @return the condition
+     */
+    public Condition condition() {
+        return condition;
+    }
+
+    /**
+     * Whether the valve lets water out when the pressure asks for it: any but a blocked one. Only such a valve limits a pressure.
+     *
+     * @return false if it is blocked
+     */
+    public boolean relieves() {
+        return condition != Condition.BLOCKED;
+    }
+
+    /**
+     * The lift at which the valve is stuck.
+     *
+     * @return the lift (-), 0 unless it is stuck open
+     */
+    public double stuckLift() {
+        return stuckLift;
+    }
+
+    /**
+     * What the closed seat lets by at the opening pressure; below, it falls evenly to nothing at {@link #leaksFrom}.
+     *
+     * @return the flow (m3/s), 0 for a tight seat
+     */
+    public double leakage() {
+        return leakage;
+    }
+
+    /**
+     * The pressure above which the seat begins to let water by.
+     *
+     * @return the pressure, or empty for a tight seat
+     */
+    public Optional<Pressure> leaksFrom() {
+        return Optional.ofNullable(leaksFrom);
+    }
+
+    /** Notes everything about this valve that contradicts itself once the air pressure is known. */
+    void check(Requirements requirements, String path, double atmosphere) {
+        double set = setPressure.gauge(atmosphere);
+        requirements.rule(
+                reseatPressure.gauge(atmosphere) < set,
+                path + ".reseats",
+                compared(reseatPressure, " must be below the opening pressure of "));
+        requirements.rule(
+                reseatPressure.gauge(atmosphere) > 0,
+                path + ".reseats",
+                reseatPressure + " must be above the surrounding air");
+        requirements.rule(
+                fullLiftPressure.gauge(atmosphere) >= set,
+                path + ".full-lift",
+                compared(fullLiftPressure, " must not be below the opening pressure of "));
+        requirements.rule(
+                leaksFrom == null || leaksFrom.gauge(atmosphere) < set,
+                path + ".leaks-from",
+                leaksFrom == null ? "" : compared(leaksFrom, " must be below the opening pressure of "));
+    }
+
+    private String compared(Pressure value, String must) {
+        Compared both = Compared.of(value, setPressure);
+        return both.one() + must + both.other();
+    }
+
+    /** Builds a {@link ReliefValve}. */
+    public static final class Builder {
+        private String name;
+        private Pressure setPressure;
+        private Pressure fullLiftPressure;
+        private Pressure reseatPressure;
+        private Double fullFlow;
+        private LiftCharacteristic liftCharacteristic;
+        private Location location = Location.BRANCH;
+        private double height;
+        private Double setTemperature;
+        private Double reseatTemperature;
+        private Double ratedInput;
+        private Condition condition = Condition.SOUND;
+        private double stuckLift;
+        private double leakage;
+        private Pressure leaksFrom;
+
+        private Builder() {}
+
+        /**
+         * Sets what the valve is called.
+         *
+         * @param value the name, 1 to 60 characters that show, not blank
+         * @return this builder
+         * @throws IllegalArgumentException if the name is blank, too long, or has a line break, a control character or another
+         *     that does not show
+         */
+        public Builder name(String value) {
+            if (Objects.requireNonNull(value, "name").isBlank() || value.length() > 60 || !shows(value)) {
+                throw new IllegalArgumentException("name: must have 1 to 60 characters that show and not be blank");
+            }
+            name = value;
+            return this;
+        }
+
+        private static boolean shows(String text) {
+            return text.codePoints().noneMatch(point -> switch (java.lang.Character.getType(point)) {
+                case java.lang.Character.CONTROL,
+                        java.lang.Character.FORMAT,
+                        java.lang.Character.LINE_SEPARATOR,
+                        java.lang.Character.PARAGRAPH_SEPARATOR,
+                        java.lang.Character.SURROGATE,
+                        java.lang.Character.PRIVATE_USE -> true;
+                default -> false;
+            });
+        }
+
+        /**
+         * Sets the set pressure.
+         *
+         * @param value the pressure, 0.2 bar to 25 bar
+         * @return this builder
+         * @throws IllegalArgumentException if the pressure is outside its range
+         */
+        public Builder setPressure(Pressure value) {
+            setPressure = checked(OPENS, value);
+            return this;
+        }
+
+        /**
+         * Sets the pressure of full lift.
+         *
+         * @param value the pressure, 0.2 bar to 27.5 bar
+         * @return this builder
+         * @throws IllegalArgumentException if the pressure is outside its range
+         */
+        public Builder fullLiftPressure(Pressure value) {
+            fullLiftPressure = checked(FULL_LIFT, value);
+            return this;
+        }
+
+        /**
+         * Sets the pressure at which the valve closes again.
+         *
+         * @param value the pressure, above 0 to 25 bar
+         * @return this builder
+         * @throws IllegalArgumentException if the pressure is outside its range
+         */
+        public Builder reseatPressure(Pressure value) {
+            reseatPressure = checked(RESEATS, value);
+            return this;
+        }
+
+        /**
+         * Sets the flow at full lift.
+         *
+         * @param value the flow, 0.1 L/min to 1000 L/min
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the flow is outside its range
+         */
+        public Builder fullFlow(double value, FlowUnit unit) {
+            fullFlow = FULL_FLOW.check(value, unit);
+            return this;
+        }
+
+        /**
+         * Sets how the lift follows the pressure.
+         *
+         * @param value the character
+         * @return this builder
+         */
+        public Builder liftCharacteristic(LiftCharacteristic value) {
+            liftCharacteristic = Objects.requireNonNull(value, "character");
+            return this;
+        }
+
+        /**
+         * Sets where the valve sits; without it, on the cold branch.
+         *
+         * @param value the location
+         * @return this builder
+         */
+        public Builder location(Location value) {
+            location = Objects.requireNonNull(value, "location");
+            return this;
+        }
+
+        /**
+         * Sets the height above the tank's drain cock.
+         *
+         * @param value the height, -30 m to 30 m
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the height is outside its range
+         */
+        public Builder height(double value, LengthUnit unit) {
+            height = HEIGHT.check(value, unit);
+            return this;
+        }
+
+        /**
+         * Makes it a combined temperature and pressure device, which opens fully at a temperature too.
+         *
+         * @param value the temperature, 50 degC to 110 degC
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the temperature is outside its range
+         */
+        public Builder opensAt(double value, TemperatureUnit unit) {
+            setTemperature = OPENS_AT.check(value, unit);
+            return this;
+        }
+
+        /**
+         * Sets the temperature below which a combined device closes again.
+         *
+         * @param value the temperature, 40 degC to 109 degC
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the temperature is outside its range
+         */
+        public Builder reseatsAt(double value, TemperatureUnit unit) {
+            reseatTemperature = RESEATS_AT.check(value, unit);
+            return this;
+        }
+
+        /**
+         * Sets the heat input that a combined device is certified for, by its plate; it changes no simulation.
+         *
+         * @param value the input, above 0 to 2000 kW
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the input is outside its range
+         */
+        public Builder ratedInput(double value, PowerUnit unit) {
+            ratedInput = RATED_INPUT.check(value, unit);
+            return this;
+        }
+
+        /**
+         * Makes it a valve that never closes.
+         *
+         * @param lift the lift it is stuck at, 0.01 % to 100 %
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the lift is outside its range
+         */
+        public Builder stuckOpen(double lift, RatioUnit unit) {
+            stuckLift = STUCK_LIFT.check(lift, unit);
+            condition = Condition.STUCK_OPEN;
+            return this;
+        }
+
+        /**
+         * Makes it a valve whose closed seat lets water by.
+         *
+         * @param from the pressure at which that begins, 0 to 20 bar
+         * @param flow the flow just below the opening pressure, above 0 to 10 L/min
+         * @param unit the unit of the flow
+         * @return this builder
+         * @throws IllegalArgumentException if a number is outside its range
+         */
+        public Builder leakingSeat(Pressure from, double flow, FlowUnit unit) {
+            leaksFrom = checked(LEAKS_FROM, from);
+            leakage = LEAKAGE.check(flow, unit);
+            condition = Condition.LEAKING_SEAT;
+            return this;
+        }
+
+        /**
+         * Makes it a valve that never opens.
+         *
+         * @return this builder
+         */
+        public Builder blocked() {
+            condition = Condition.BLOCKED;
+            return this;
+        }
+
+        /**
+         * Ends the description. Rules between the pressures are checked when the valve is put into a system, since they
+         * may be given against different references.
+         *
+         * @return the valve
+         * @throws InvalidDescriptionException if something is missing or does not belong together
+         */
+        public ReliefValve build() {
+            Requirements requirements = new Requirements()
+                    .present("name", name)
+                    .present("opens", setPressure)
+                    .present("full-lift", fullLiftPressure)
+                    .present("reseats", reseatPressure)
+                    .present("full-flow", fullFlow)
+                    .present("character", liftCharacteristic);
+            if (setTemperature != null || reseatTemperature != null) {
+                requirements.present("opens-at", setTemperature).present("reseats-at", reseatTemperature);
+                requirements.rule(
+                        setTemperature == null || reseatTemperature == null || reseatTemperature < setTemperature,
+                        "reseats-at",
+                        "must be below the temperature at which the device opens");
+                requirements.rule(
+                        location == Location.TANK_TOP,
+                        "location",
+                        "must be the top of the tank for a device that minds temperature");
+            }
+            requirements.rule(
+                    ratedInput == null || setTemperature != null,
+                    "rated-input",
+                    "belongs to a device that minds temperature; give opens-at too");
+            requirements.orThrow();
+            return new ReliefValve(this);
+        }
+
+        private static Pressure checked(Limits limits, Pressure value) {
+            return limits.check(value);
+        }
+    }
+}

@@ -1,0 +1,50 @@
+package io.github.heatswell.system;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Collects what is missing or contradictory while a description is being built. */
+final class Requirements {
+
+    private final List<Problem> problems = new ArrayList<>();
+
+    /** Notes a field that was never set. */
+    Requirements present(String field, Object value) {
+        if (value == null) {
+            problems.add(new Problem(field, "is missing"));
+        }
+        return this;
+    }
+
+    /** Notes a rule that does not hold; a rule on values that are missing must be given as {@code true}. */
+    void rule(boolean holds, String field, String message) {
+        if (!holds) {
+            problems.add(new Problem(field, message));
+        }
+    }
+
+    /** Takes over what a part finds wrong with itself. */
+    void absorb(Runnable building) {
+        try {
+            building.run();
+        } catch (InvalidDescriptionException refused) {
+            problems.addAll(refused.problems());
+        }
+    }
+
+    /** Whether nothing was noted so far. */
+    boolean met() {
+        return problems.isEmpty();
+    }
+
+    /**
+     * Ends the check.
+     *
+     * @throws InvalidDescriptionException if anything was noted
+     */
+    void orThrow() {
+        if (!met()) {
+            throw new InvalidDescriptionException(problems);
+        }
+    }
+}

@@ -1,0 +1,183 @@
+package io.github.heatswell.system;
+
+import io.github.heatswell.units.DurationUnit;
+import io.github.heatswell.units.Limits;
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.TemperatureUnit;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * Where a run starts. Nothing set means the cold fill: the tank full of supply water at supply pressure.
+ */
+public final class Start {
+
+    private static final Limits WATER = Limits.between("water", 273.15, 372.15);
+    private static final Limits PRESSURE = Limits.above("pressure", 0, 25e5);
+    private static final Start COLD_FILL = new Start(new Builder());
+
+    private static final Limits TIME_OF_DAY = Limits.between("time", 0, 86_399);
+    private static final int DAYS = 366;
+
+    private final Double waterTemperature;
+    private final Pressure pressure;
+    private final double timeOfDay;
+    private final int dayOfYear;
+
+    private Start(Builder from) {
+        waterTemperature = from.waterTemperature;
+        pressure = from.pressure;
+        timeOfDay = from.timeOfDay;
+        dayOfYear = from.dayOfYear;
+    }
+
+    /**
+     * The start with everything as the supply left it.
+     *
+     * @return the cold fill
+     */
+    public static Start coldFill() {
+        return COLD_FILL;
+    }
+
+    /**
+     * Starts a description in which everything is optional.
+     *
+     * @return an empty builder
+     */
+    public static Builder builder() {
+        return new Builder();
+    }
+
+    /**
+     * Starts a description from this one, to change a part of it.
+     *
+     * @return a builder that holds everything this start holds
+     */
+    public Builder toBuilder() {
+        Builder builder = new Builder();
+        builder.waterTemperature = waterTemperature;
+        builder.pressure = pressure;
+        builder.timeOfDay = timeOfDay;
+        builder.dayOfYear = dayOfYear;
+        return builder;
+    }
+
+    /**
+     * The temperature of the water in the tank at the start.
+     *
+     * @return the temperature (K), or empty for that of the supply
+     */
+    public OptionalDouble waterTemperature() {
+        return waterTemperature == null ? OptionalDouble.empty() : OptionalDouble.of(waterTemperature);
+    }
+
+    /**
+     * The pressure at the start.
+     *
+     * @return the pressure, or empty for that of the supply
+     */
+    public Optional<Pressure> pressure() {
+        return Optional.ofNullable(pressure);
+    }
+
+    /**
+     * The clock time at the start, from which draws and the street's timetable go.
+     *
+     * @return the time (s since midnight), 0 if not set
+     */
+    public double timeOfDay() {
+        return timeOfDay;
+    }
+
+    /**
+     * The day of the year at the start, from which the temperature of the supply goes.
+     *
+     * @return the day, 1 (the first of January) if not set
+     */
+    public int dayOfYear() {
+        return dayOfYear;
+    }
+
+    /** Builds a {@link Start}. */
+    public static final class Builder {
+        private Double waterTemperature;
+        private Pressure pressure;
+        private double timeOfDay;
+        private int dayOfYear = 1;
+
+        private Builder() {}
+
+        /**
+         * Sets the temperature of the water in the tank.
+         *
+         * @param value the temperature, 0 degC to 99 degC
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the temperature is outside its range
+         */
+        public Builder water(double value, TemperatureUnit unit) {
+            waterTemperature = WATER.check(value, unit);
+            return this;
+        }
+
+        /**
+         * Sets the pressure.
+         *
+         * @param value the pressure, above 0 to 25 bar
+         * @return this builder
+         * @throws IllegalArgumentException if the pressure is outside its range
+         */
+        public Builder pressure(Pressure value) {
+            pressure = PRESSURE.check(value);
+            return this;
+        }
+
+        /**
+         * Lets the run start at the pressure of the supply.
+         *
+         * @return this builder
+         */
+        public Builder atSupplyPressure() {
+            pressure = null;
+            return this;
+        }
+
+        /**
+         * Sets the clock time.
+         *
+         * @param value the time since midnight, 0 to less than a day
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the time is outside its range
+         */
+        public Builder timeOfDay(double value, DurationUnit unit) {
+            timeOfDay = TIME_OF_DAY.check(value, unit);
+            return this;
+        }
+
+        /**
+         * Sets the day of the year.
+         *
+         * @param number the day, 1 to 366
+         * @return this builder
+         * @throws IllegalArgumentException if the day is outside its range
+         */
+        public Builder dayOfYear(int number) {
+            if (number < 1 || number > DAYS) {
+                throw new IllegalArgumentException("day: " + number + " is outside the allowed range, 1 to " + DAYS);
+            }
+            dayOfYear = number;
+            return this;
+        }
+
+        /**
+         * Ends the description.
+         *
+         * @return the start
+         */
+        public Start build() {
+            return new Start(this);
+        }
+    }
+}

@@ -1,0 +1,283 @@
+package io.github.heatswell.system;
+
+import io.github.heatswell.units.FlowUnit;
+import io.github.heatswell.units.Limits;
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.TemperatureUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * The cold feed: how it is connected to the street, the pressure there, and the temperature of the water.
+ */
+public final class Supply {
+
+    private static final Limits SEAT_LEAKAGE = Limits.between("seat-leakage", 0, 10e-3 / 60);
+
+    private final Arrangement arrangement;
+    private final MainsPressure mains;
+    private final SupplyTemperature water;
+    private final ReducingValve reducingValve;
+    private final double seatLeakage;
+    private final List<Outage> outages;
+
+    private Supply(Builder from) {
+        arrangement = from.arrangement;
+        mains = from.mains;
+        water = from.water;
+        reducingValve = from.reducingValve;
+        seatLeakage = from.seatLeakage;
+        outages = List.copyOf(from.outages);
+    }
+
+    /**
+     * Starts a description; arrangement, pressure and water temperature must be set.
+     *
+     * @return an empty builder
+     */
+    public static Builder builder() {
+        return new Builder();
+    }
+
+    /**
+     * Starts a description from this one, to change a part of it.
+     *
+     * @return a builder that holds everything this supply holds
+     */
+    public Builder toBuilder() {
+        Builder builder = new Builder();
+        builder.arrangement = arrangement;
+        builder.mains = mains;
+        builder.water = water;
+        builder.reducingValve = reducingValve;
+        builder.seatLeakage = seatLeakage;
+        builder.outages.addAll(outages);
+        return builder;
+    }
+
+    /** How the house is connected to the street. */
+    public enum Arrangement {
+        /** No check valve: what the water gains in volume goes back to the street. */
+        DIRECT,
+        /** A check valve or backflow preventer: water comes in, none goes back. */
+        CHECK_VALVE,
+        /** A pressure reducing valve, with or without an expansion bypass. */
+        REDUCING_VALVE
+    }
+
+    /**
+     * How the house is connected to the street.
+     *
+     * @return the arrangement
+     */
+    public Arrangement arrangement() {
+        return arrangement;
+    }
+
+    /**
+     * The static pressure of the street.
+     *
+     * @return the pressure over the day
+     */
+    public MainsPressure mains() {
+        return mains;
+    }
+
+    /**
+     * The temperature of the cold feed, of the branch piping and of the water in the vessel.
+     *
+     * @return the temperature over the year
+     */
+    public SupplyTemperature water() {
+        return water;
+    }
+
+    /**
+     * The pressure reducing valve.
+     *
+     * @return the valve, or empty unless the arrangement has one
+     */
+    public Optional<ReducingValve> reducingValve() {
+        return Optional.ofNullable(reducingValve);
+    }
+
+    /**
+     * What passes the closed seat of the check valve or reducing valve at a difference of one bar, from the higher to the
+     * lower side; at another difference it goes with the square root.
+     *
+     * @return the flow (m3/s), 0 for a tight seat
+     */
+    public double seatLeakage() {
+        return seatLeakage;
+    }
+
+    /**
+     * When the supply is shut off.
+     *
+     * @return the times, possibly none, in their order
+     */
+    public List<Outage> outages() {
+        return outages;
+    }
+
+    /**
+     * The pressure at which the feed stands still without flow: that of the street, or what the reducing valve locks up
+     * at if that is less.
+     *
+     * @param timeOfDay the clock time (s since midnight)
+     * @param atmosphere the absolute pressure (Pa) of the surrounding air
+     * @return the static pressure (Pa, absolute)
+     */
+    public double staticAbsolute(double timeOfDay, double atmosphere) {
+        double outside = mains.absolute(timeOfDay, atmosphere);
+        return reducingValve == null
+                ? outside
+                : Math.min(outside, reducingValve.set().absolute(atmosphere) + reducingValve.lockUpRise());
+    }
+
+    /** Builds a {@link Supply}. */
+    public static final class Builder {
+        private Arrangement arrangement;
+        private MainsPressure mains;
+        private SupplyTemperature water;
+        private ReducingValve reducingValve;
+        private double seatLeakage;
+        private final List<Outage> outages = new ArrayList<>();
+
+        private Builder() {}
+
+        /**
+         * Sets how the house is connected.
+         *
+         * @param value the arrangement
+         * @return this builder
+         */
+        public Builder arrangement(Arrangement value) {
+            arrangement = Objects.requireNonNull(value, "arrangement");
+            return this;
+        }
+
+        /**
+         * Sets a static pressure that is the same at all times.
+         *
+         * @param value the pressure, above 0 to 25 bar
+         * @return this builder
+         * @throws IllegalArgumentException if the pressure is outside its range
+         */
+        public Builder pressure(Pressure value) {
+            return mains(MainsPressure.constant(value));
+        }
+
+        /**
+         * Sets the static pressure of the street over the day.
+         *
+         * @param value the pressure
+         * @return this builder
+         */
+        public Builder mains(MainsPressure value) {
+            mains = Objects.requireNonNull(value, "pressure");
+            return this;
+        }
+
+        /**
+         * Sets a temperature of the cold water that is the same all year.
+         *
+         * @param value the temperature, 0 degC to 40 degC
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the temperature is outside its range
+         */
+        public Builder water(double value, TemperatureUnit unit) {
+            return water(SupplyTemperature.constant(value, unit));
+        }
+
+        /**
+         * Sets the temperature of the cold water over the year.
+         *
+         * @param value the temperature
+         * @return this builder
+         */
+        public Builder water(SupplyTemperature value) {
+            water = Objects.requireNonNull(value, "water");
+            return this;
+        }
+
+        /**
+         * Sets the pressure reducing valve, which an arrangement of that kind needs and no other has.
+         *
+         * @param value the valve
+         * @return this builder
+         */
+        public Builder reducingValve(ReducingValve value) {
+            reducingValve = Objects.requireNonNull(value, "reducing-valve");
+            return this;
+        }
+
+        /**
+         * Sets what passes the closed seat at a difference of one bar.
+         *
+         * @param value the flow, 0 to 10 L/min
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the flow is outside its range
+         */
+        public Builder seatLeakage(double value, FlowUnit unit) {
+            seatLeakage = SEAT_LEAKAGE.check(value, unit);
+            return this;
+        }
+
+        /**
+         * Adds a while in which the supply is shut off.
+         *
+         * @param value when
+         * @return this builder
+         */
+        public Builder addOutage(Outage value) {
+            outages.add(Objects.requireNonNull(value, "shut-off"));
+            return this;
+        }
+
+        /**
+         * Takes all times away in which the supply is shut off.
+         *
+         * @return this builder
+         */
+        public Builder withoutOutages() {
+            outages.clear();
+            return this;
+        }
+
+        /**
+         * Ends the description.
+         *
+         * @return the supply
+         * @throws InvalidDescriptionException if something is missing or does not belong together
+         */
+        public Supply build() {
+            Requirements requirements = new Requirements()
+                    .present("arrangement", arrangement)
+                    .present("pressure", mains)
+                    .present("water", water);
+            if (arrangement != null) {
+                boolean reducing = arrangement == Arrangement.REDUCING_VALVE;
+                requirements.rule(
+                        reducing == (reducingValve != null),
+                        "reducing-valve",
+                        reducing ? "is missing" : "belongs to the arrangement with a reducing valve only");
+                requirements.rule(
+                        seatLeakage == 0 || arrangement != Arrangement.DIRECT,
+                        "seat-leakage",
+                        "needs a check valve or reducing valve to leak");
+            }
+            outages.sort(Comparator.comparingDouble(Outage::from));
+            for (int i = 1; i < outages.size(); i++) {
+                requirements.rule(outages.get(i).from() >= outages.get(i - 1).to(), "shut-off", "the times overlap");
+            }
+            requirements.orThrow();
+            return new Supply(this);
+        }
+    }
+}

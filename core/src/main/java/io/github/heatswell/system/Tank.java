@@ -1,0 +1,268 @@
+package io.github.heatswell.system;
+
+import io.github.heatswell.units.ConductanceUnit;
+import io.github.heatswell.units.LengthUnit;
+import io.github.heatswell.units.Limits;
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.VolumeUnit;
+import java.util.Objects;
+import java.util.OptionalDouble;
+
+/**
+ * A storage tank, always full of water.
+ */
+public final class Tank {
+
+    /** Test pressure over working pressure: 300 psi for 150 psi (ANSI Z21.10.1 and UL 174, from memory). */
+    private static final double TEST_PRESSURE_RATIO = 2.0;
+
+    private static final Limits VOLUME = Limits.between("volume", 1e-3, 20.0);
+    private static final Limits STANDING_LOSS = Limits.between("standing-loss", 0, 100);
+    private static final Limits WORKING_PRESSURE = Limits.between("working-pressure", 0.5e5, 12.5e5);
+
+    private static final Limits HEIGHT = Limits.between("height", 0.1, 10);
+    private static final int MAX_LAYERS = 50;
+
+    private final double volume;
+    private final Shell shell;
+    private final double standingLoss;
+    private final Pressure workingPressure;
+    private final boolean workingPressureGiven;
+    private final int layers;
+    private final double height;
+
+    private Tank(Builder from) {
+        volume = from.volume;
+        shell = from.shell;
+        standingLoss = from.standingLoss;
+        workingPressure = from.workingPressure;
+        workingPressureGiven = from.workingPressureGiven;
+        layers = from.layers;
+        height = from.height == null ? 0 : from.height;
+    }
+
+    /**
+     * Starts a description; volume, shell, standing loss and working pressure must be set.
+     *
+     * @return an empty builder
+     */
+    public static Builder builder() {
+        return new Builder();
+    }
+
+    /**
+     * Starts a description from this one, to change a part of it.
+     *
+     * @return a builder that holds everything this tank holds
+     */
+    public Builder toBuilder() {
+        Builder builder = new Builder();
+        builder.volume = volume;
+        builder.shell = shell;
+        builder.standingLoss = standingLoss;
+        builder.workingPressure = workingPressure;
+        builder.workingPressureGiven = workingPressureGiven;
+        builder.layers = layers;
+        builder.height = height > 0 ? height : null;
+        return builder;
+    }
+
+    /**
+     * The volume of the tank at the cold fill.
+     *
+     * @return the volume (m3)
+     */
+    public double volume() {
+        return volume;
+    }
+
+    /**
+     * How the volume answers to pressure and heat.
+     *
+     * @return the shell
+     */
+    public Shell shell() {
+        return shell;
+    }
+
+    /**
+     * Heat lost to the room for each kelvin the water is above it.
+     *
+     * @return the standing loss (W/K)
+     */
+    public double standingLoss() {
+        return standingLoss;
+    }
+
+    /**
+     * The highest pressure the maker allows in use.
+     *
+     * @return the working pressure
+     */
+    public Pressure workingPressure() {
+        return workingPressure;
+    }
+
+    /**
+     * Whether the working pressure is known of this tank, and not a usual one in its place.
+     *
+     * @return false if it is assumed
+     */
+    public boolean workingPressureGiven() {
+        return workingPressureGiven;
+    }
+
+    /**
+     * Into how many layers of equal volume the water is divided, from the bottom up.
+     *
+     * @return the number, 1 for a fully mixed tank
+     */
+    public int layers() {
+        return layers;
+    }
+
+    /**
+     * The height of the water in the tank.
+     *
+     * @return the height (m), or empty if it was not given and is not needed
+     */
+    public OptionalDouble height() {
+        return height > 0 ? OptionalDouble.of(height) : OptionalDouble.empty();
+    }
+
+    /**
+     * The pressure every such tank is tested at before it is sold, twice the working pressure (gauge). Beyond it
+     * nothing is known of the tank, so the model ends there.
+     *
+     * @param atmosphere the absolute pressure (Pa) of the surrounding air
+     * @return the test pressure (Pa, absolute)
+     */
+    public double testPressureAbsolute(double atmosphere) {
+        return TEST_PRESSURE_RATIO * workingPressure.gauge(atmosphere) + atmosphere;
+    }
+
+    /** Builds a {@link Tank}. */
+    public static final class Builder {
+        private Double volume;
+        private Shell shell;
+        private Double standingLoss;
+        private Pressure workingPressure;
+        private boolean workingPressureGiven = true;
+        private int layers = 1;
+        private Double height;
+
+        private Builder() {}
+
+        /**
+         * Sets the volume.
+         *
+         * @param value the volume, 1 L to 20 m3
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the volume is outside its range
+         */
+        public Builder volume(double value, VolumeUnit unit) {
+            volume = VOLUME.check(value, unit);
+            return this;
+        }
+
+        /**
+         * Sets how the volume answers to pressure and heat.
+         *
+         * @param value the shell
+         * @return this builder
+         */
+        public Builder shell(Shell value) {
+            shell = Objects.requireNonNull(value, "shell");
+            return this;
+        }
+
+        /**
+         * Sets the standing loss.
+         *
+         * @param value the loss, 0 to 100 W/K
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the loss is outside its range
+         */
+        public Builder standingLoss(double value, ConductanceUnit unit) {
+            standingLoss = STANDING_LOSS.check(value, unit);
+            return this;
+        }
+
+        /**
+         * Sets the working pressure.
+         *
+         * @param value the pressure, 0.5 bar to 12.5 bar, so that the test pressure stays inside the range of the water
+         *     properties
+         * @return this builder
+         * @throws IllegalArgumentException if the pressure is outside its range
+         */
+        public Builder workingPressure(Pressure value) {
+            workingPressure = WORKING_PRESSURE.check(value);
+            workingPressureGiven = true;
+            return this;
+        }
+
+        /**
+         * Sets a usual working pressure in place of one that is not known. Nothing is said to be a hazard because it passes it.
+         *
+         * @param value the pressure, 0.5 bar to 12.5 bar
+         * @return this builder
+         * @throws IllegalArgumentException if the pressure is outside its range
+         */
+        public Builder assumedWorkingPressure(Pressure value) {
+            workingPressure(value);
+            workingPressureGiven = false;
+            return this;
+        }
+
+        /**
+         * Divides the water into layers; without it the tank is fully mixed.
+         *
+         * @param number the number of layers, 1 to 50
+         * @return this builder
+         * @throws IllegalArgumentException if the number is outside its range
+         */
+        public Builder layers(int number) {
+            if (number < 1 || number > MAX_LAYERS) {
+                throw new IllegalArgumentException(
+                        "layers: " + number + " is outside the allowed range, 1 to " + MAX_LAYERS);
+            }
+            layers = number;
+            return this;
+        }
+
+        /**
+         * Sets the height of the water, over which heat is conducted from layer to layer.
+         *
+         * @param value the height, 0.1 m to 10 m
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the height is outside its range
+         */
+        public Builder height(double value, LengthUnit unit) {
+            height = HEIGHT.check(value, unit);
+            return this;
+        }
+
+        /**
+         * Ends the description.
+         *
+         * @return the tank
+         * @throws InvalidDescriptionException if something is missing; the height only if there are layers
+         */
+        public Tank build() {
+            Requirements requirements = new Requirements()
+                    .present("volume", volume)
+                    .present("shell", shell)
+                    .present("standing-loss", standingLoss)
+                    .present("working-pressure", workingPressure);
+            if (layers > 1) {
+                requirements.present("height", height);
+            }
+            requirements.orThrow();
+            return new Tank(this);
+        }
+    }
+}

@@ -1,0 +1,203 @@
+package io.github.heatswell.assessment;
+
+import static io.github.heatswell.assessment.Sound.event;
+import static io.github.heatswell.assessment.Sound.guard;
+import static io.github.heatswell.assessment.Sound.heater;
+import static io.github.heatswell.assessment.Sound.house;
+import static io.github.heatswell.assessment.Sound.opened;
+import static io.github.heatswell.assessment.Sound.reduced;
+import static io.github.heatswell.assessment.Sound.reducer;
+import static io.github.heatswell.assessment.Sound.run;
+import static io.github.heatswell.assessment.Sound.supply;
+import static io.github.heatswell.assessment.Sound.unguarded;
+import static io.github.heatswell.assessment.Sound.unmixed;
+import static io.github.heatswell.assessment.Sound.valve;
+import static io.github.heatswell.assessment.Sound.vessel;
+import static io.github.heatswell.units.PressureUnit.BAR;
+
+import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.OpeningCause;
+import io.github.heatswell.system.Draw;
+import io.github.heatswell.system.DrawProfile;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Leak;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.Supply;
+import io.github.heatswell.system.TrappedAir;
+import io.github.heatswell.system.VesselBody;
+import io.github.heatswell.system.VesselBody.Mounting;
+import io.github.heatswell.units.FlowUnit;
+import io.github.heatswell.units.LengthUnit;
+import io.github.heatswell.units.MassUnit;
+import io.github.heatswell.units.PowerUnit;
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.RatioUnit;
+import io.github.heatswell.units.TemperatureUnit;
+import io.github.heatswell.units.VolumeUnit;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+
+/** One case, at least, for every finding there is. */
+final class Cases {
+
+    private static final Map<String, Supplier<List<Finding>>> ALL = new LinkedHashMap<>();
+
+    static {
+        devices();
+        mixing();
+        expansion();
+        vessels();
+        supplies();
+        runs();
+    }
+
+    private Cases() {}
+
+    /** By the id of the finding, a house or run that has it. */
+    static Map<String, Supplier<List<Finding>>> all() {
+        return ALL;
+    }
+
+    private static void devices() {
+        changed(
+                "thermostat-stuck",
+                h -> h.heater(heater(60).thermostatStuck(true).build()));
+        relief("relief-valve-blocked", valve(7, 6).blocked());
+        relief("relief-valve-stuck-open", valve(7, 6).stuckOpen(5, RatioUnit.PERCENT));
+        relief(
+                "relief-valve-seat-leaks",
+                valve(7, 6).leakingSeat(Pressure.gauge(3, BAR), 0.01, FlowUnit.LITRE_PER_MINUTE));
+        ALL.put("relief-valve-missing", () -> Findings.of(unguarded().build()));
+        relief("temperature-relief-missing", valve(7, 6));
+        relief("relief-set-above-tank", guard(11, 9));
+        ALL.put(
+                "tank-rating-unread",
+                () -> Findings.of(unguarded()
+                        .tank(Sound.unread(10))
+                        .addReliefValve(guard(10.34, 8.3).build())
+                        .build()));
+        ALL.put(
+                "tp-relief-set-high",
+                () -> Findings.of(unguarded()
+                        .addReliefValve(guard(10.2, 9).build())
+                        .addReliefValve(valve(7, 6).build())
+                        .build()));
+        relief("tp-relief-temperature-high", guard(7, 6).opensAt(100, TemperatureUnit.CELSIUS));
+        relief("tp-relief-rating-low", guard(7, 6).ratedInput(2.9, PowerUnit.KILOWATT));
+        changed("stored-too-cool", h -> h.heater(heater(55).build()));
+        changed("scald-without-mixing-valve", h -> h.heater(unmixed(60).build()));
+        changed(
+                "mixing-valve-set-high",
+                h -> h.heater(heater(60).mixedTo(52, TemperatureUnit.CELSIUS).build()));
+    }
+
+    private static void mixing() {
+        Supply warm = supply(4).water(38, TemperatureUnit.CELSIUS).build();
+        Draw cool = Draw.ofVolume(36_000, 20, VolumeUnit.LITRE, 10, FlowUnit.LITRE_PER_MINUTE)
+                .mixedTo(35, TemperatureUnit.CELSIUS);
+        changed("mixed-draw-below-feed", h -> h.supply(warm).draws(DrawProfile.of("one tap", List.of(cool))));
+        changed(
+                "mixing-valve-below-feed",
+                h -> h.supply(warm)
+                        .heater(heater(60).mixedTo(35, TemperatureUnit.CELSIUS).build()));
+    }
+
+    private static void expansion() {
+        changed("expansion-control-missing", HotWaterSystem.Builder::withoutVessel);
+        changed(
+                "expansion-returns-to-street",
+                h -> h.supply(supply(4).arrangement(Supply.Arrangement.DIRECT).build()));
+        changed(
+                "bypass-opens-too-late",
+                h -> h.withoutVessel()
+                        .supply(reduced(6.9, reducer(4).bypassOpens(0.2, BAR)).build()));
+        changed(
+                "check-valve-leaks",
+                h -> h.supply(
+                        supply(4).seatLeakage(0.1, FlowUnit.LITRE_PER_MINUTE).build()));
+        changed("trapped-air", h -> h.trappedAir(TrappedAir.of(1, VolumeUnit.LITRE)));
+        changed(
+                "dripping-hides-expansion",
+                h -> h.addLeak(Leak.of(0.02, FlowUnit.LITRE_PER_MINUTE, Pressure.gauge(4, BAR))));
+    }
+
+    private static void vessels() {
+        vesselCase("vessel-isolated", vessel(18, 4).condition(ExpansionVessel.Condition.ISOLATED));
+        vesselCase("vessel-waterlogged", vessel(18, 4).condition(ExpansionVessel.Condition.WATERLOGGED));
+        vesselCase("vessel-upstream-of-check", vessel(18, 4).condition(ExpansionVessel.Condition.UPSTREAM_OF_CHECK));
+        vesselCase("vessel-too-small", vessel(2, 4));
+        vesselCase("precharge-above-static", vessel(18, 4.5));
+        vesselCase("precharge-below-static", vessel(18, 3.5));
+        VesselBody.Builder body =
+                VesselBody.builder().emptyMass(6, MassUnit.KILOGRAM).length(0.5, LengthUnit.METRE);
+        VesselBody lying = body.mounting(Mounting.HORIZONTAL).build();
+        vesselCase("vessel-unsupported", vessel(18, 4).body(lying));
+        VesselBody standing = body.mounting(Mounting.UPRIGHT).build();
+        vesselCase("vessel-weight", vessel(18, 4).body(standing));
+        VesselBody weak = VesselBody.builder().rating(Pressure.gauge(3.9, BAR)).build();
+        vesselCase("vessel-rating-exceeded", vessel(18, 4).body(weak));
+    }
+
+    private static void supplies() {
+        changed("static-pressure-high", h -> h.supply(supply(5.6).build()));
+        changed(
+                "reducing-valve-creeps",
+                h -> h.supply(reduced(6, reducer(4))
+                        .seatLeakage(0.1, FlowUnit.LITRE_PER_MINUTE)
+                        .build()));
+        changed("supply-opens-relief-valve", h -> h.supply(supply(7).build()));
+        changed("relief-reseats-below-supply", h -> h.supply(supply(6).build()));
+        changed("supply-near-relief-set", h -> h.supply(supply(5.7).build()));
+    }
+
+    private static void runs() {
+        HotWaterSystem sound = house().build();
+        HotWaterSystem bare = house().withoutVessel().build();
+        ALL.put(
+                "relief-valve-controls-expansion",
+                () -> Findings.of(run(bare, 7, 60, event(EventKind.RELIEF_OPENED, "T&P valve", 7))));
+        ALL.put(
+                "relief-valve-opened-by-heat",
+                () -> Findings.of(run(sound, 6, 99, opened("T&P valve", 5, OpeningCause.TEMPERATURE))));
+        ALL.put(
+                "vessel-bottomed-out",
+                () -> Findings.of(run(sound, 5.4, 60, event(EventKind.VESSEL_BOTTOMED_OUT, 5.4))));
+        ALL.put("working-pressure-exceeded", () -> Findings.of(run(sound, 12, 60)));
+        ALL.put("peak-above-code-limit", () -> Findings.of(run(sound, 5.6, 60)));
+        ALL.put("peak-near-relief", () -> Findings.of(run(sound, 6.2, 60)));
+        ALL.put("boiling-margin-small", () -> Findings.of(run(sound, 5, 0.1, 95, 0)));
+        ALL.put("water-hotter-than-boiling", () -> Findings.of(run(sound, 5, 105)));
+        ALL.put("cut-out-tripped", () -> Findings.of(run(sound, 5, 95, event(EventKind.CUT_OUT_TRIPPED, 5))));
+        ALL.put("relief-water-loss", () -> Findings.of(run(sound, 5, 4, 60, 1)));
+        hazard("test-pressure-reached", EventKind.TEST_PRESSURE_REACHED, 20);
+        hazard("vapour-forms", EventKind.VAPOUR_FORMS, 4);
+        hazard("relief-valve-chatters", EventKind.RELIEF_CHATTERS, 5);
+        hazard("pressure-lost", EventKind.ATMOSPHERE_REACHED, 5);
+        hazard("water-out-of-range", EventKind.WATER_OUT_OF_RANGE, 5);
+    }
+
+    private static void hazard(String id, EventKind kind, double peakBar) {
+        HotWaterSystem sound = house().build();
+        ALL.put(id, () -> Findings.of(run(sound, peakBar, 60, event(kind, "T&P valve", peakBar))));
+    }
+
+    private static void changed(String id, Consumer<HotWaterSystem.Builder> change) {
+        ALL.put(id, () -> {
+            HotWaterSystem.Builder house = house();
+            change.accept(house);
+            return Findings.of(house.build());
+        });
+    }
+
+    private static void relief(String id, ReliefValve.Builder valve) {
+        ALL.put(id, () -> Findings.of(unguarded().addReliefValve(valve.build()).build()));
+    }
+
+    private static void vesselCase(String id, ExpansionVessel.Builder vessel) {
+        changed(id, h -> h.vessel(vessel.build()));
+    }
+}

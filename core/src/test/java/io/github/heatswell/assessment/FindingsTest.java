@@ -1,0 +1,177 @@
+package io.github.heatswell.assessment;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.system.Heater;
+import io.github.heatswell.units.UnitSystem;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** What holds for every finding. */
+class FindingsTest {
+
+    /** Programs and pages refer to findings by these; a name in this list never changes its meaning. */
+    private static final Set<String> IDS = Set.of(
+            "bypass-opens-too-late",
+            "boiling-margin-small",
+            "check-valve-leaks",
+            "cut-out-tripped",
+            "dripping-hides-expansion",
+            "expansion-control-missing",
+            "expansion-returns-to-street",
+            "mixed-draw-below-feed",
+            "mixing-valve-below-feed",
+            "mixing-valve-set-high",
+            "peak-above-code-limit",
+            "peak-near-relief",
+            "precharge-above-static",
+            "precharge-below-static",
+            "pressure-lost",
+            "reducing-valve-creeps",
+            "relief-reseats-below-supply",
+            "relief-set-above-tank",
+            "relief-valve-blocked",
+            "relief-valve-chatters",
+            "relief-valve-controls-expansion",
+            "relief-valve-missing",
+            "relief-valve-opened-by-heat",
+            "relief-valve-seat-leaks",
+            "relief-valve-stuck-open",
+            "relief-water-loss",
+            "scald-without-mixing-valve",
+            "static-pressure-high",
+            "stored-too-cool",
+            "supply-near-relief-set",
+            "supply-opens-relief-valve",
+            "temperature-relief-missing",
+            "test-pressure-reached",
+            "thermostat-stuck",
+            "tp-relief-rating-low",
+            "tank-rating-unread",
+            "tp-relief-set-high",
+            "tp-relief-temperature-high",
+            "trapped-air",
+            "vapour-forms",
+            "vessel-bottomed-out",
+            "vessel-isolated",
+            "vessel-rating-exceeded",
+            "vessel-too-small",
+            "vessel-unsupported",
+            "vessel-upstream-of-check",
+            "vessel-waterlogged",
+            "vessel-weight",
+            "water-hotter-than-boiling",
+            "water-out-of-range",
+            "working-pressure-exceeded");
+
+    static Stream<Arguments> cases() {
+        return Cases.all().entrySet().stream().map(entry -> Arguments.of(entry.getKey(), entry.getValue()));
+    }
+
+    @Test
+    void aSoundHouseHasNone() {
+        assertEquals(List.of(), Findings.of(Sound.house().build()));
+        assertEquals(List.of(), Findings.of(Sound.run(Sound.house().build(), 5.3, 60)));
+    }
+
+    @Test
+    void everyIdIsKnownAndHasACase() {
+        Set<String> seen = new TreeSet<>(Cases.all().keySet());
+        Cases.all().values().forEach(found -> found.get().forEach(finding -> seen.add(finding.id())));
+        assertEquals(new TreeSet<>(IDS), seen);
+        seen.forEach(id -> assertTrue(id.matches("[a-z]+(-[a-z]+)+"), id));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("cases")
+    void isFoundOnceAndSaidInBothSystems(String id, Supplier<List<Finding>> found) {
+        List<Finding> all = found.get();
+        assertEquals(1, all.stream().filter(finding -> finding.id().equals(id)).count(), () -> ids(all));
+        all.forEach(FindingsTest::assertComplete);
+        List<Finding> sorted = new ArrayList<>(all);
+        sorted.sort(Comparator.comparing(Finding::severity));
+        assertEquals(sorted, all);
+        assertEquals(all, found.get(), "the same case gives the same list");
+        assertThrows(UnsupportedOperationException.class, all::clear);
+    }
+
+    /** Nobody is told to have a mixing valve fitted who has one. */
+    @Test
+    void hotterWaterIsAdvisedWithTheMixingValveThereIs() {
+        assertTrue(coolAdvice(Sound.unmixed(55)).contains("have a mixing valve fitted first"));
+        String mixed = coolAdvice(Sound.heater(55));
+        assertFalse(mixed.contains("fitted"), mixed);
+        assertTrue(mixed.contains("measure at the nearest tap"), mixed);
+    }
+
+    private static String coolAdvice(Heater.Builder heater) {
+        return Findings.of(Sound.house().heater(heater.build()).build()).stream()
+                .filter(finding -> finding.id().equals("stored-too-cool"))
+                .findFirst()
+                .orElseThrow()
+                .advice()
+                .text(UnitSystem.SI);
+    }
+
+    private static void assertComplete(Finding finding) {
+        for (UnitSystem units : UnitSystem.values()) {
+            List<String> texts = new ArrayList<>();
+            texts.add(finding.sentence().text(units));
+            texts.add(finding.advice().text(units));
+            finding.askAuthority().ifPresent(ask -> texts.add(ask.text(units)));
+            for (String text : texts) {
+                assertTrue(text.matches("(?s)['A-Z0-9l].*[^. ]\\."), text);
+                assertFalse(text.matches("(?s).*(NaN|Infinity|null|\\{|  |-0 ).*"), text);
+            }
+        }
+        assertFalse(finding.authority().source().text().isBlank());
+        String advice = finding.advice().text(UnitSystem.SI).toLowerCase(Locale.ROOT);
+        if (advice.matches("(?s).*\\b(plug|cap|downsize)\\b.*")) {
+            assertTrue(advice.matches("(?s).*never (plug|cap)\\b.*"), advice);
+        }
+        if (finding.severity() == Severity.HAZARD) {
+            assertTrue(
+                    advice.startsWith("turn the heater off") || advice.startsWith("stay away from the tank"), advice);
+        }
+    }
+
+    /** A cause is said once: what only repeats it stays away. */
+    @ParameterizedTest(name = "{0} without {1}")
+    @MethodSource("repetitions")
+    void oneCauseOneFinding(String cause, String repetition) {
+        List<Finding> all = Cases.all().get(cause).get();
+        assertFalse(all.stream().anyMatch(finding -> finding.id().equals(repetition)), () -> ids(all));
+    }
+
+    static Stream<Arguments> repetitions() {
+        return Stream.of(
+                Arguments.of("vessel-isolated", "vessel-too-small"),
+                Arguments.of("vessel-isolated", "expansion-control-missing"),
+                Arguments.of("vessel-waterlogged", "precharge-below-static"),
+                Arguments.of("bypass-opens-too-late", "expansion-control-missing"),
+                Arguments.of("relief-valve-controls-expansion", "expansion-control-missing"),
+                Arguments.of("relief-valve-controls-expansion", "peak-above-code-limit"),
+                Arguments.of("supply-opens-relief-valve", "vessel-too-small"),
+                Arguments.of("supply-opens-relief-valve", "relief-reseats-below-supply"),
+                Arguments.of("test-pressure-reached", "working-pressure-exceeded"),
+                Arguments.of("relief-set-above-tank", "tp-relief-set-high"));
+    }
+
+    private static String ids(List<Finding> findings) {
+        return findings.stream().map(Finding::id).collect(Collectors.joining(", "));
+    }
+}

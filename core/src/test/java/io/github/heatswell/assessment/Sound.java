@@ -1,0 +1,202 @@
+package io.github.heatswell.assessment;
+
+import static io.github.heatswell.units.PressureUnit.BAR;
+
+import io.github.heatswell.result.Audit;
+import io.github.heatswell.result.Event;
+import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.Extreme;
+import io.github.heatswell.result.Extremes;
+import io.github.heatswell.result.Numerics;
+import io.github.heatswell.result.OpeningCause;
+import io.github.heatswell.result.ReliefTotal;
+import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.result.Totals;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.Heater;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Material;
+import io.github.heatswell.system.PipeRun;
+import io.github.heatswell.system.ReducingValve;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.Shell;
+import io.github.heatswell.system.Site;
+import io.github.heatswell.system.Supply;
+import io.github.heatswell.system.Tank;
+import io.github.heatswell.units.ConductanceUnit;
+import io.github.heatswell.units.FlowUnit;
+import io.github.heatswell.units.LengthUnit;
+import io.github.heatswell.units.PowerUnit;
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.RatioUnit;
+import io.github.heatswell.units.TemperatureDifferenceUnit;
+import io.github.heatswell.units.TemperatureUnit;
+import io.github.heatswell.units.VolumeUnit;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** An invented house in which nothing is wrong, taken apart so that one thing can be, and runs of it written by hand. */
+final class Sound {
+
+    private Sound() {}
+
+    /** Behind a check valve at 4 bar, with vessel, temperature and pressure relief valve, cut-out and mixing valve. */
+    static HotWaterSystem.Builder house() {
+        return HotWaterSystem.builder()
+                .site(Site.builder()
+                        .altitude(0, LengthUnit.METRE)
+                        .room(20, TemperatureUnit.CELSIUS)
+                        .build())
+                .supply(supply(4).build())
+                .tank(tank(10))
+                .heater(heater(60).build())
+                .addPipe(PipeRun.builder()
+                        .material(Material.COPPER)
+                        .outsideDiameter(22, LengthUnit.MILLIMETRE)
+                        .wall(1, LengthUnit.MILLIMETRE)
+                        .length(12, LengthUnit.METRE)
+                        .build())
+                .addReliefValve(guard(7, 6).build())
+                .vessel(vessel(18, 4).build());
+    }
+
+    /** The same without its relief valve. */
+    static HotWaterSystem.Builder unguarded() {
+        HotWaterSystem whole = house().build();
+        return HotWaterSystem.builder()
+                .site(whole.site())
+                .supply(whole.supply())
+                .tank(whole.tank())
+                .heater(whole.heater())
+                .vessel(whole.vessel().orElseThrow());
+    }
+
+    static Supply.Builder supply(double bar) {
+        return Supply.builder()
+                .arrangement(Supply.Arrangement.CHECK_VALVE)
+                .pressure(Pressure.gauge(bar, BAR))
+                .water(10, TemperatureUnit.CELSIUS);
+    }
+
+    static Supply.Builder reduced(double mains, ReducingValve.Builder valve) {
+        return supply(mains).arrangement(Supply.Arrangement.REDUCING_VALVE).reducingValve(valve.build());
+    }
+
+    static ReducingValve.Builder reducer(double set) {
+        return ReducingValve.builder()
+                .set(Pressure.gauge(set, BAR))
+                .lockUpRise(0, BAR)
+                .droop(0.5, BAR)
+                .ratedFlow(20, FlowUnit.LITRE_PER_MINUTE);
+    }
+
+    static Tank tank(double workingBar) {
+        return Tank.builder()
+                .volume(200, VolumeUnit.LITRE)
+                .shell(Shell.rigid())
+                .standingLoss(2, ConductanceUnit.WATT_PER_KELVIN)
+                .workingPressure(Pressure.gauge(workingBar, BAR))
+                .build();
+    }
+
+    /** A tank whose plate nobody has read. */
+    static Tank unread(double assumedBar) {
+        return tank(10).toBuilder()
+                .assumedWorkingPressure(Pressure.gauge(assumedBar, BAR))
+                .build();
+    }
+
+    static Heater.Builder heater(double celsius) {
+        return Heater.builder()
+                .energy(Heater.Energy.ELECTRIC)
+                .input(3, PowerUnit.KILOWATT)
+                .recoveryEfficiency(100, RatioUnit.PERCENT)
+                .setPoint(celsius, TemperatureUnit.CELSIUS)
+                .differential(4, TemperatureDifferenceUnit.KELVIN)
+                .cutOut(110, TemperatureUnit.CELSIUS)
+                .mixedTo(45, TemperatureUnit.CELSIUS);
+    }
+
+    static Heater.Builder unmixed(double celsius) {
+        return Heater.builder()
+                .energy(Heater.Energy.ELECTRIC)
+                .input(3, PowerUnit.KILOWATT)
+                .recoveryEfficiency(100, RatioUnit.PERCENT)
+                .setPoint(celsius, TemperatureUnit.CELSIUS)
+                .differential(4, TemperatureDifferenceUnit.KELVIN);
+    }
+
+    /** A temperature and pressure relief valve. */
+    static ReliefValve.Builder guard(double setPressure, double reseatPressure) {
+        return valve(setPressure, reseatPressure)
+                .name("T&P valve")
+                .opensAt(99, TemperatureUnit.CELSIUS)
+                .reseatsAt(88, TemperatureUnit.CELSIUS)
+                .location(ReliefValve.Location.TANK_TOP)
+                .ratedInput(3, PowerUnit.KILOWATT);
+    }
+
+    static ReliefValve.Builder valve(double setPressure, double reseatPressure) {
+        return ReliefValve.builder()
+                .name("safety valve")
+                .setPressure(Pressure.gauge(setPressure, BAR))
+                .fullLiftPressure(Pressure.gauge(setPressure * 1.1, BAR))
+                .reseatPressure(Pressure.gauge(reseatPressure, BAR))
+                .fullFlow(20, FlowUnit.LITRE_PER_MINUTE)
+                .liftCharacteristic(ReliefValve.LiftCharacteristic.MODULATING);
+    }
+
+    static ExpansionVessel.Builder vessel(double litres, double chargeBar) {
+        return ExpansionVessel.builder()
+                .volume(litres, VolumeUnit.LITRE)
+                .precharge(Pressure.gauge(chargeBar, BAR))
+                .acceptance(60, RatioUnit.PERCENT);
+    }
+
+    /** A run that reached a highest gauge pressure and a highest temperature, in half a day. */
+    static RunSummary run(HotWaterSystem house, double peakBar, double hottestCelsius, Event... events) {
+        return run(house, peakBar, 4, hottestCelsius, 0, events);
+    }
+
+    /** A run with its extremes and what the first relief valve gave off (L), in half a day. */
+    static RunSummary run(
+            HotWaterSystem house, double peakBar, double lowBar, double hottest, double relieved, Event... events) {
+        double air = house.site().atmosphere();
+        List<ReliefTotal> relief = house.reliefValves().stream()
+                .limit(1)
+                .map(valve -> new ReliefTotal(valve.name(), relieved, relieved * 1e-3, events.length))
+                .toList();
+        return new RunSummary(
+                house,
+                43_200,
+                List.of(events),
+                new Extremes(
+                        new Extreme(peakBar * 1e5 + air, 3_600),
+                        new Extreme(lowBar * 1e5 + air, 0),
+                        new Extreme(hottest + 273.15, 3_600),
+                        new Extreme(0, 0)),
+                new Totals(relief, 0, 0, 0, 0, 0, 0, 0, 0, 0),
+                new Audit(0, 1, 0, 1),
+                new Numerics("by hand", 1e-9, 0, 0, 1),
+                Set.of());
+    }
+
+    static Event event(EventKind kind, double gaugeBar) {
+        return event(kind, "", gaugeBar);
+    }
+
+    /** An event after an hour; a relief valve opens by pressure. */
+    static Event event(EventKind kind, String device, double gaugeBar) {
+        return event(kind, device, gaugeBar, kind == EventKind.RELIEF_OPENED ? OpeningCause.PRESSURE : null);
+    }
+
+    /** A relief valve opens by pressure, temperature or both. */
+    static Event opened(String device, double gaugeBar, OpeningCause cause) {
+        return event(EventKind.RELIEF_OPENED, device, gaugeBar, cause);
+    }
+
+    private static Event event(EventKind kind, String device, double gaugeBar, OpeningCause cause) {
+        return new Event(3_600, kind, device, gaugeBar * 1e5 + 101_325, 333.15, Optional.ofNullable(cause));
+    }
+}

@@ -1,0 +1,163 @@
+package io.github.heatswell.checksheet;
+
+import static io.github.heatswell.units.PressureUnit.BAR;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.result.Channel;
+import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.RunResult;
+import io.github.heatswell.simulation.Simulation;
+import io.github.heatswell.study.Houses;
+import io.github.heatswell.system.Draw;
+import io.github.heatswell.system.DrawProfile;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.MainsPressure;
+import io.github.heatswell.system.ReducingValve;
+import io.github.heatswell.system.Start;
+import io.github.heatswell.system.Supply;
+import io.github.heatswell.units.FlowUnit;
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.TemperatureUnit;
+import io.github.heatswell.units.VolumeUnit;
+import java.time.Duration;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+/** When readings are taken, what counts as drip, and the numbers of a gauge. The taps are closed after 8 min. */
+class CheckDetailsTest {
+
+    private static final double CLOSED = 480;
+
+    private static CheckSheet sheet(HotWaterSystem house) {
+        return CheckProcedure.of(house).simulate(house);
+    }
+
+    private static RunResult byHand(HotWaterSystem house) {
+        Draw draw = Draw.ofVolume(0, 77, VolumeUnit.LITRE, 77 / 8.0, FlowUnit.LITRE_PER_MINUTE);
+        return Simulation.of(
+                        house.toBuilder()
+                                .draws(DrawProfile.of("check", List.of(draw)))
+                                .start(Start.builder()
+                                        .water(58, TemperatureUnit.CELSIUS)
+                                        .build())
+                                .build(),
+                        Duration.ofMinutes(608))
+                .run();
+    }
+
+    /** A reducing valve still fills the house for a moment: the gauge is read when it has closed. */
+    @Test
+    void readingAfterTheDrawWaitsForTheValveToClose() {
+        HotWaterSystem house = Houses.lodge(6, 58)
+                .supply(Supply.builder()
+                        .arrangement(Supply.Arrangement.REDUCING_VALVE)
+                        .pressure(Pressure.gauge(6, BAR))
+                        .water(9, TemperatureUnit.CELSIUS)
+                        .reducingValve(ReducingValve.builder()
+                                .set(Pressure.gauge(3, BAR))
+                                .lockUpRise(0.4, BAR)
+                                .droop(0.9, BAR)
+                                .ratedFlow(30, FlowUnit.LITRE_PER_MINUTE)
+                                .build())
+                        .build())
+                .addReliefValve(Houses.valve(7))
+                .vessel(Houses.vessel(18, 3))
+                .build();
+        double closes = byHand(house).events().stream()
+                .filter(event -> event.kind() == EventKind.SUPPLY_CLOSED && event.time() > CLOSED - 1e-3)
+                .findFirst()
+                .orElseThrow()
+                .time();
+        Reading reading = sheet(house).reading(ReadingKind.AFTER_DRAW).orElseThrow();
+        assertEquals(Math.max(0, closes - CLOSED), reading.time(), 1e-3); // s, where the solver locates an event
+        assertTrue(reading.time() > 0 && reading.time() < 60, reading.toString());
+    }
+
+    /** The highest after the draw counts, not the street's pressure before it: here 4.5 bar ten minutes later. */
+    @Test
+    void peakIsLookedForAfterTheDraw() {
+        HotWaterSystem house = Houses.lodge(4, 58)
+                .supply(Supply.builder()
+                        .arrangement(Supply.Arrangement.DIRECT)
+                        .mains(MainsPressure.daily(Map.of(
+                                0.0,
+                                Pressure.gauge(5, BAR),
+                                CLOSED,
+                                Pressure.gauge(4, BAR),
+                                CLOSED + 600,
+                                Pressure.gauge(4.5, BAR),
+                                7200.0,
+                                Pressure.gauge(2, BAR))))
+                        .water(9, TemperatureUnit.CELSIUS)
+                        .build())
+                .build();
+        Reading peak = sheet(house).reading(ReadingKind.PEAK).orElseThrow();
+        assertEquals(4.5e5, peak.expectedGauge(), 1); // Pa
+        assertEquals(600, peak.time(), 1e-9); // a minute's sample
+    }
+
+    /** What ran out during the draw is not caught in the bucket afterwards, nor is an opening before it a first drip. */
+    @Test
+    void dripsAreCountedFromTheEndOfTheDraw() {
+        HotWaterSystem house =
+                Houses.lodge(7.5, 58).addReliefValve(Houses.valve(7)).build();
+        RunResult run = byHand(house);
+        double before = run.trace().value(Channel.RELIEVED_TOTAL, 8);
+        assertTrue(before > 0);
+        CheckSheet.Drips drips = sheet(house).drips();
+        assertEquals(run.totals().relieved() - before, drips.volume(), 1e-6 * drips.volume()); // two runs alike
+        assertTrue(drips.firstAfter().isEmpty());
+    }
+
+    @Test
+    void gaugeHasASpanAndAClass() {
+        assertEquals(100e5 * 0.1, new PressureGauge(100e5, 10).error(), 1e-9); // rounding
+        assertEquals(6e5 * 0.025, new PressureGauge(6e5, 2.5).error(), 1e-9); // rounding
+        assertThrows(IllegalArgumentException.class, () -> new PressureGauge(100.001e5, 1.6));
+        assertThrows(IllegalArgumentException.class, () -> new PressureGauge(10e5, 10.001));
+        assertThrows(IllegalArgumentException.class, () -> new PressureGauge(10e5, 0));
+    }
+
+    /** A band that lies to one side of the expected reading widens to that side only, but for the gauge's error. */
+    @Test
+    void bandIsThatOfTheHouseAndOfTheGauge() {
+        Reading reading = new Reading(ReadingKind.PEAK, 5e5, 100);
+        ToleratedReading above = new ToleratedReading(reading, 5.1e5, 5.4e5, 0.3e5, 99);
+        assertEquals(4.7e5, above.lowest(), 1e-6); // rounding
+        assertEquals(5.5e5, above.highest(), 1e-6); // 3, 4, 5
+        assertTrue(above.agrees(above.lowest()) && above.agrees(above.highest()));
+        assertFalse(above.agrees(above.lowest() - 1) || above.agrees(above.highest() + 1));
+        assertEquals(ReadingKind.PEAK.when(), reading.when());
+    }
+
+    @Test
+    void kindsAreToldApart() {
+        Set<String> ids = new HashSet<>();
+        Set<String> moments = new HashSet<>();
+        for (ReadingKind kind : ReadingKind.values()) {
+            assertTrue(kind.id().matches("[a-z0-9]+(-[a-z0-9]+)+|peak") && ids.add(kind.id()), kind.id());
+            assertTrue(!kind.when().isBlank() && moments.add(kind.when()), kind.when());
+        }
+    }
+
+    /** All of a tank may be drawn, and not a drop more than it holds nor more than 20 000 L. */
+    @Test
+    void amountIsAtMostTheTank() {
+        HotWaterSystem house = Houses.lodge(4.2, 58)
+                .addReliefValve(Houses.valve(7))
+                .vessel(Houses.vessel(18, 4))
+                .build();
+        assertFalse(new CheckProcedure(house.tank().volume())
+                .simulate(house)
+                .readings()
+                .isEmpty());
+        assertEquals(20, new CheckProcedure(20).amount());
+        assertThrows(IllegalArgumentException.class, () -> new CheckProcedure(20.001));
+    }
+}

@@ -1,0 +1,108 @@
+package io.github.heatswell.checksheet;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.study.Distribution;
+import io.github.heatswell.study.Houses;
+import io.github.heatswell.study.UncertainHouse;
+import io.github.heatswell.study.UsualUncertainty;
+import io.github.heatswell.system.HotWaterSystem;
+import org.junit.jupiter.api.Test;
+
+/** The tolerances of the readings. */
+class UncertainCheckTest {
+
+    private static UncertainCheck check(UncertainHouse house, int threads) {
+        CheckProcedure procedure = CheckProcedure.of(house.described());
+        return UncertainCheck.of(
+                procedure,
+                house,
+                PressureGauge.dial(),
+                UncertainCheck.study(procedure, house)
+                        .samples(64)
+                        .threads(threads)
+                        .build()
+                        .run());
+    }
+
+    private static UncertainHouse withVessel() {
+        return UncertainHouse.usual(Houses.lodge(4.2, 58)
+                .addReliefValve(Houses.valve(7))
+                .vessel(Houses.vessel(18, 4))
+                .build());
+    }
+
+    /** Validation: the cold static reading is the supply's pressure, so its band is that of the supply's pressure. */
+    @Test
+    void theColdReadingIsAsUncertainAsTheSupply() {
+        UncertainCheck check = check(withVessel(), 2);
+        Distribution supply = Distribution.around(4.2e5, 0.15e5);
+        ToleratedReading cold = check.readings().get(0);
+
+        double apart = 0.02e5; // 64 evenly strewn samples: at 5 % and 95 % neighbours lie 0.01 bar apart
+        assertEquals(supply.quantile(0.05), cold.low(), apart);
+        assertEquals(supply.quantile(0.95), cold.high(), apart);
+        assertEquals(64, cold.samples());
+        assertEquals(0, check.result().failed());
+        assertEquals(1, check.result().importance(0, 0), 1e-9);
+        assertEquals(0, check.dripping().value());
+        assertEquals(0, check.hazardous().value());
+        for (ToleratedReading reading : check.readings()) {
+            assertTrue(reading.low() <= reading.reading().expectedGauge());
+            assertTrue(reading.high() >= reading.reading().expectedGauge());
+            assertTrue(reading.agrees(reading.reading().expectedGauge()));
+        }
+    }
+
+    @Test
+    void threadsChangeNothing() {
+        UncertainCheck one = check(withVessel(), 1);
+        UncertainCheck five = check(withVessel(), 5);
+
+        assertEquals(one.readings(), five.readings());
+        assertEquals(one.sheet(), five.sheet());
+    }
+
+    @Test
+    void aStiffHouseDripsWhateverItsNumbers() {
+        HotWaterSystem house =
+                Houses.lodge(4.2, 58).addReliefValve(Houses.valve(7)).build();
+        UncertainCheck check = check(UncertainHouse.usual(house), 2);
+
+        assertEquals(1, check.dripping().value());
+        // the valve opens within 3 % (two standard deviations) of 7 bar, so nine tenths lie within 1.65/2 of that
+        ToleratedReading peak = check.readings().get(ReadingKind.PEAK.ordinal());
+        assertEquals(7e5 * (1 - 0.03 * 0.82), peak.low(), 0.05e5);
+        assertEquals(7e5 * (1 + 0.03 * 0.82), peak.high(), 0.05e5);
+    }
+
+    @Test
+    void hazardsAndFailuresAreCounted() {
+        UncertainHouse house = UncertainHouse.usual(Houses.lodge(4.2, 58).build())
+                .with(UsualUncertainty.SET_POINT, Distribution.between(0, 60));
+        UncertainCheck check = check(house, 2);
+
+        assertTrue(check.result().failed() > 0);
+        assertTrue(check.result().firstFailure().orElseThrow().startsWith("set-point: "));
+        assertEquals(1, check.hazardous().value());
+        assertTrue(check.sheet().hazard().isPresent());
+    }
+
+    @Test
+    void theGaugeAddsInQuadrature() {
+        Reading reading = new Reading(ReadingKind.PEAK, 5e5, 100);
+        ToleratedReading tolerated = new ToleratedReading(reading, 4.6e5, 5.4e5, 0.3e5, 99);
+
+        assertEquals(4.5e5, tolerated.lowest(), 1e-6); // 3, 4, 5
+        assertEquals(5.5e5, tolerated.highest(), 1e-6);
+        assertTrue(tolerated.agrees(4.51e5));
+        assertFalse(tolerated.agrees(4.49e5));
+        assertFalse(tolerated.agrees(5.51e5));
+        assertEquals(0.16e5, PressureGauge.dial().error(), 1e-6);
+        assertThrows(IllegalArgumentException.class, () -> new PressureGauge(0, 1.6));
+        assertThrows(IllegalArgumentException.class, () -> new PressureGauge(10e5, Double.NaN));
+    }
+}
