@@ -244,7 +244,7 @@ final class Search {
         try {
             new LevenbergMarquardtOptimizer(FIRST_STEP, effort.gain, effort.gain, 0, 1e-30)
                     .optimize(new LeastSquaresBuilder()
-                            .model(new SizingReconciliation())
+                            .model(new Residuals())
                             .target(new double[trial.target().count() + held.length])
                             .start(trial.clamp(start))
                             .lazyEvaluation(true)
@@ -260,7 +260,7 @@ final class Search {
     }
 
     /** Residuals and their derivatives. */
-    private final class SizingReconciliation implements ValueAndJacobianFunction {
+    private final class Residuals implements ValueAndJacobianFunction {
         @Override
         public Pair<RealVector, RealMatrix> value(RealVector point) {
             return new Pair<>(computeValue(point.toArray()), computeJacobian(point.toArray()));

@@ -49,7 +49,7 @@ final class CompiledSystem {
     final double leakage;
 
     final SupplyBoundary feed;
-    final Citation[] sources;
+    final HeatSource[] sources;
     final boolean simultaneous;
     /** Temperature (K) of the hottest water at which the cut-out trips; infinite without one. */
     final double cutOut;
@@ -97,8 +97,8 @@ final class CompiledSystem {
 
         Heater heater = system.heater();
         sources = heater.elements().stream()
-                .map(element -> new Citation(heater, element, layers))
-                .toArray(Citation[]::new);
+                .map(element -> new HeatSource(heater, element, layers))
+                .toArray(HeatSource[]::new);
         simultaneous = heater.simultaneous();
         cutOut = heater.cutOut().orElse(Double.POSITIVE_INFINITY);
 
@@ -135,7 +135,7 @@ final class CompiledSystem {
     }
 
     /** A burner or element. */
-    static final class Citation {
+    static final class HeatSource {
         final double input;
         final double output;
         final int layer;
@@ -144,7 +144,7 @@ final class CompiledSystem {
         final boolean stuck;
         final String name;
 
-        Citation(Heater heater, Element element, int layers) {
+        HeatSource(Heater heater, Element element, int layers) {
             boolean lower = element == heater.elements().get(0);
             input = element.input();
             output = input * heater.recoveryEfficiency();

@@ -98,7 +98,7 @@ final class EventDetectors {
 
     private void addThermostats(List<EventDetector> watches, Modes modes, IntPredicate pausing) {
         for (int i = 0; i < plant.sources.length; i++) {
-            CompiledSystem.Citation source = plant.sources[i];
+            CompiledSystem.HeatSource source = plant.sources[i];
             int number = i;
             int sensed = vector.lowest + source.layer;
             if (!modes.calls(i)) {

@@ -56,7 +56,7 @@ final class RegimeSelector {
             }
         }
         for (int i = 0; i < plant.sources.length; i++) {
-            CompiledSystem.Citation source = plant.sources[i];
+            CompiledSystem.HeatSource source = plant.sources[i];
             if (source.stuck || y[vector.lowest + source.layer] <= source.switchOn) {
                 modes = modes.withCall(i, true);
             }

@@ -98,7 +98,7 @@ final class SegmentSolver {
 
     private static double moved(CompiledSystem plant) {
         double part = HEAT_UP;
-        for (CompiledSystem.Citation source : plant.sources) {
+        for (CompiledSystem.HeatSource source : plant.sources) {
             part = Math.min(part, HEAT_UP_PER_KELVIN * (source.setPoint - source.switchOn));
         }
         return part * plant.tankVolume;

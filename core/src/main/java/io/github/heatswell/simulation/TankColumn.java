@@ -172,7 +172,7 @@ final class TankColumn {
     private double heating(int first, int end) {
         double sum = 0;
         for (int i = 0; i < plant.sources.length; i++) {
-            CompiledSystem.Citation source = plant.sources[i];
+            CompiledSystem.HeatSource source = plant.sources[i];
             if (source.layer >= first && source.layer < end && modes.isOn(i, plant)) {
                 sum += source.output;
             }

@@ -22,11 +22,11 @@ class StatedUnitsTest {
     @ParameterizedTest
     @ValueSource(strings = {"core", "charts", "scenarios"})
     void everyPublicNumberNamesItsUnit(String module) throws IOException {
-        List<Citation> sources;
+        List<SourceText> sources;
         try (Stream<Path> files = Files.walk(Path.of("..", module, "src", "main", "java"))) {
             sources = files.filter(file -> file.toString().endsWith(".java"))
                     .sorted()
-                    .map(Citation::read)
+                    .map(SourceText::read)
                     .toList();
         }
 
@@ -67,7 +67,7 @@ class StatedUnitsTest {
     @ParameterizedTest
     @MethodSource("silentNumbers")
     void aNumberWithoutItsUnitIsFound(String declaration, String complaint) {
-        assertEquals(List.of(complaint), StatedUnits.missingIn(List.of(Citation.with(declaration))));
+        assertEquals(List.of(complaint), StatedUnits.missingIn(List.of(SourceText.with(declaration))));
     }
 
     @ParameterizedTest
@@ -85,27 +85,27 @@ class StatedUnitsTest {
                 "static class Inside { public double volume() { return 1; } }"
             })
     void aNumberWithItsUnitOrOutOfSightPasses(String declaration) {
-        assertEquals(List.of(), StatedUnits.missingIn(List.of(Citation.with(declaration))));
+        assertEquals(List.of(), StatedUnits.missingIn(List.of(SourceText.with(declaration))));
     }
 
-    private static final class Citation extends SimpleJavaFileObject {
+    private static final class SourceText extends SimpleJavaFileObject {
         private final String text;
 
-        Citation(URI place, String text) {
+        SourceText(URI place, String text) {
             super(place, Kind.SOURCE);
             this.text = text;
         }
 
-        static Citation read(Path file) {
+        static SourceText read(Path file) {
             try {
-                return new Citation(file.toUri(), Files.readString(file));
+                return new SourceText(file.toUri(), Files.readString(file));
             } catch (IOException unreadable) {
                 throw new UncheckedIOException(unreadable);
             }
         }
 
-        static Citation with(String declaration) {
-            return new Citation(
+        static SourceText with(String declaration) {
+            return new SourceText(
                     URI.create("string:///Sample.java"),
                     "/** A. */ public class Sample {\n" + tags(declaration) + "\n}");
         }
