@@ -1,6 +1,7 @@
 package io.github.heatswell.ageing;
 
 import io.github.heatswell.result.BalanceCount;
+import io.github.heatswell.simulation.Workers;
 import io.github.heatswell.study.Distribution;
 import io.github.heatswell.study.SampleFailedException;
 import io.github.heatswell.study.Study;
@@ -82,33 +83,45 @@ public final class Outlook {
     public OutlookResult simulate() {
         BalanceCount count = new BalanceCount();
         Ageing ageing = new Ageing(house, run, mainsSwing, count);
+        Study uncertain = uncertain(count);
+        Courses courses = new Courses(ageing, Workers.of(uncertain.threads()));
         double volume = ageing.vessel().volume();
         List<OutlookCourse> bigger = new ArrayList<>();
-        larger.forEach(each -> bigger.add(course(ageing, each, fading.expected())));
-        OutlookCourse expected = course(ageing, volume, fading.expected());
-        OutlookCourse slow = course(ageing, volume, fading.slow());
-        OutlookCourse fast = course(ageing, volume, fading.fast());
-        DripOnset onset = onset(count);
+        larger.forEach(each -> bigger.add(courses.of(each, fading.expected())));
+        OutlookCourse expected = courses.of(volume, fading.expected());
+        OutlookCourse slow = courses.of(volume, fading.slow());
+        OutlookCourse fast = courses.of(volume, fading.fast());
+        DripOnset onset = new DripOnset(uncertain.run(), years);
         ChargeLimit limit = ChargeLimit.of(ageing, fading.expected());
         return new OutlookResult(years, expected, slow, fast, bigger, onset, limit, count.sum());
     }
 
-    private OutlookCourse course(Ageing ageing, double volume, PrechargeLoss loss) {
-        List<OutlookMonth> months = IntStream.range(0, years * OutlookMonth.MONTHS_OF_YEAR)
-                .parallel()
-                .mapToObj(number -> ageing.month(number, volume, loss))
-                .toList();
-        return new OutlookCourse(volume, loss, months);
+    /** Makes courses of a house, several of their months at a time. */
+    private final class Courses {
+        private final Ageing ageing;
+        private final Workers workers;
+
+        Courses(Ageing ageing, Workers workers) {
+            this.ageing = ageing;
+            this.workers = workers;
+        }
+
+        OutlookCourse of(double volume, PrechargeLoss loss) {
+            List<Integer> numbers = IntStream.range(0, years * OutlookMonth.MONTHS_OF_YEAR)
+                    .boxed()
+                    .toList();
+            return new OutlookCourse(volume, loss, workers.map(numbers, number -> ageing.month(number, volume, loss)));
+        }
     }
 
-    private DripOnset onset(BalanceCount count) {
+    private Study uncertain(BalanceCount count) {
         Study.Builder study = Study.builder()
                 .samples(128)
                 .inputs(inputs)
                 .input("fading of the charge (share of all vessels)", Distribution.between(0, 1))
                 .outputs(DripOnset.OUTPUTS)
                 .model(values -> firstDripping(values, count));
-        return new DripOnset(studied.apply(study).build().run(), years);
+        return studied.apply(study).build();
     }
 
     private double[] firstDripping(double[] values, BalanceCount count) {

@@ -1,16 +1,13 @@
 package io.github.heatswell.diagnosis;
 
+import io.github.heatswell.simulation.Workers;
 import io.github.heatswell.system.HotWaterSystem;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
-import java.util.function.Function;
+import java.util.concurrent.CancellationException;
 
 /** Fits every hypothesis, puts them in order, and looks closer at those that explain the readings about as well as the best. */
 final class Comparison {
@@ -41,12 +38,12 @@ final class Comparison {
 
     private final HotWaterSystem house;
     private final Target target;
-    private final int threads;
+    private final Workers workers;
 
     Comparison(HotWaterSystem house, Target target, int threads) {
         this.house = house;
         this.target = target;
-        this.threads = threads;
+        workers = Workers.of(threads);
     }
 
     /** A hypothesis with the end of its search. */
@@ -66,32 +63,26 @@ final class Comparison {
     }
 
     DiagnosisResult of(List<Hypothesis> hypotheses) {
-        ExecutorService pool = Executors.newFixedThreadPool(threads, task -> {
-            Thread thread = new Thread(task, "diagnosis");
-            thread.setDaemon(true);
-            return thread;
-        });
         try {
-            List<Ended> screened = sideBySide(pool, hypotheses, this::search);
+            List<Ended> screened = workers.map(hypotheses, this::search);
             Ended least = screened.stream()
                     .min(Comparator.comparingDouble(e -> e.end.cost()))
                     .orElseThrow();
-            List<Ended> second = again(pool, screened, least);
+            List<Ended> second = again(screened, least);
             Ended better = second.stream()
                     .min(Comparator.comparingDouble(e -> e.end.cost()))
                     .orElseThrow();
             double[] circumstances = better.circumstances();
-            List<Ended> all = sideBySide(
-                    pool,
+            List<Ended> all = workers.map(
                     second,
                     ended -> ended.end.cost() < CONTENDING * better.end.cost() + CLOSE
                             ? new Ended(ended.trial, Search.closer(ended.trial, ended.end, circumstances), List.of())
                             : ended);
             double worth = contending(all);
-            List<Ended> profiled = sideBySide(pool, all, ended -> ended.criterion(1) < worth ? profiled(ended) : ended);
-            return compared(pool, profiled);
-        } finally {
-            pool.shutdownNow();
+            List<Ended> profiled = workers.map(all, ended -> ended.criterion(1) < worth ? profiled(ended) : ended);
+            return compared(profiled);
+        } catch (CancellationException stop) {
+            throw new IllegalStateException("the diagnosis was interrupted", stop);
         }
     }
 
@@ -102,7 +93,7 @@ final class Comparison {
 
     /** A cause that leaves something unexplained is tried once more with the circumstances of the one that came closest, thoroughly
      * if it is among the first. */
-    private static List<Ended> again(ExecutorService pool, List<Ended> screened, Ended least) {
+    private List<Ended> again(List<Ended> screened, Ended least) {
         double[] circumstances = least.circumstances();
         double worth = screened.stream()
                 .mapToDouble(e -> e.criterion(1))
@@ -111,7 +102,7 @@ final class Comparison {
                 .max()
                 .orElseThrow();
         double explained = CONTENDING * screened.get(0).trial.target().count();
-        return sideBySide(pool, screened, ended -> {
+        return workers.map(screened, ended -> {
             if (ended.end.cost() < explained) {
                 return ended;
             }
@@ -157,31 +148,7 @@ final class Comparison {
         return profiles;
     }
 
-    private static <T, R> List<R> sideBySide(ExecutorService pool, List<T> items, Function<T, R> work) {
-        List<Future<R>> futures = new ArrayList<>();
-        items.forEach(item -> futures.add(pool.submit(() -> work.apply(item))));
-        List<R> results = new ArrayList<>();
-        for (Future<R> future : futures) {
-            results.add(finished(future));
-        }
-        return results;
-    }
-
-    private static <R> R finished(Future<R> future) {
-        try {
-            return future.get();
-        } catch (InterruptedException stop) {
-            Thread.currentThread().interrupt();
-            throw new IllegalStateException("the diagnosis was interrupted", stop);
-        } catch (ExecutionException failure) {
-            if (failure.getCause() instanceof RuntimeException unexpected) {
-                throw unexpected;
-            }
-            throw new IllegalStateException("the diagnosis failed", failure.getCause());
-        }
-    }
-
-    private DiagnosisResult compared(ExecutorService pool, List<Ended> all) {
+    private DiagnosisResult compared(List<Ended> all) {
         double least = all.stream().mapToDouble(e -> e.end.cost()).min().orElseThrow();
         int circumstances = all.get(0).trial.parameters().size();
         double inflation = Math.max(1, least / Math.max(1, target.count() - circumstances));
@@ -194,7 +161,7 @@ final class Comparison {
                 .sum();
         Ended best = order.get(0);
         Forecast forecast = best.trial.forecast(best.end.position());
-        List<HypothesisFit> fits = sideBySide(pool, order, ended -> {
+        List<HypothesisFit> fits = workers.map(order, ended -> {
             double behind = ended.criterion(inflation) - first;
             return fit(ended, behind, Math.exp(-behind / 2) / sum, forecast);
         });

@@ -1,11 +1,12 @@
 package io.github.heatswell.sizing;
 
 import io.github.heatswell.result.BalanceCount;
+import io.github.heatswell.simulation.Progress;
+import io.github.heatswell.simulation.Workers;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicInteger;
 
 /**
  * Runs the worst heat-up with vessels of many volumes and precharges, and puts the peaks on a {@link PeakMap}.
@@ -53,18 +54,6 @@ public final class PeakSurvey {
         return new Builder(system);
     }
 
-    /** Hears how far a survey is. */
-    @FunctionalInterface
-    public interface Progress {
-        /**
-         * Called after each step, one call at a time, from any of the threads.
-         *
-         * @param done how many steps are done, one more with each call
-         * @param total how many there are
-         */
-        void at(int done, int total);
-    }
-
     /**
      * Simulates every vessel. The map does not depend on the number of threads.
      *
@@ -76,40 +65,21 @@ public final class PeakSurvey {
     public PeakMap map() {
         int rows = axes.volumes().length;
         int columns = axes.precharges().length;
-        Counter counter = new Counter(progress, (rows + 1) * columns);
-        Workers workers = new Workers(threads);
+        Workers workers = Workers.of(threads).telling(progress, (rows + 1) * columns);
         Peak[][] peaks = new Peak[rows][columns];
         workers.each(rows * columns, cell -> {
             int row = cell / columns;
             int column = cell % columns;
             peaks[row][column] = lab.peak(axes.volumes()[row], axes.precharges()[column]);
-            counter.step();
         });
         PeakMap.Lines lines = new PeakMap.Lines(new double[columns], new double[columns]);
         workers.each(columns, column -> {
             LineSearch search = new LineSearch(lab, axes, peaks, column);
             lines.drip()[column] = search.below(setting.reliefSetGauge());
             lines.target()[column] = search.below(setting.targetGauge());
-            counter.step();
         });
         Optional<PeakMap.Point> present = lab.present(setting.system());
         return new PeakMap(setting, axes, peaks, lines, present, lab.count().sum());
-    }
-
-    /** Counts steps for the listener, one at a time. */
-    private static final class Counter {
-        private final Progress progress;
-        private final int total;
-        private final AtomicInteger done = new AtomicInteger();
-
-        Counter(Progress progress, int total) {
-            this.progress = progress;
-            this.total = total;
-        }
-
-        synchronized void step() {
-            progress.at(done.incrementAndGet(), total);
-        }
     }
 
     /** Builds a {@link PeakSurvey}. */

@@ -1,5 +1,6 @@
 package io.github.heatswell.study;
 
+import io.github.heatswell.simulation.Progress;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -29,7 +30,7 @@ public final class Study {
     private final int samples;
     private final long seed;
     private final int threads;
-    private final StudyProgress progress;
+    private final Progress progress;
     private final BooleanSupplier stopSignal;
 
     private Study(Builder from) {
@@ -114,7 +115,12 @@ public final class Study {
         return seed;
     }
 
-    int threads() {
+    /**
+     * How many threads run the model.
+     *
+     * @return the number, 1 or more
+     */
+    public int threads() {
         return threads;
     }
 
@@ -122,7 +128,7 @@ public final class Study {
         return model;
     }
 
-    StudyProgress progress() {
+    Progress progress() {
         return progress;
     }
 
@@ -138,7 +144,7 @@ public final class Study {
         private int samples = 1024;
         private long seed = 1;
         private int threads = Runtime.getRuntime().availableProcessors();
-        private StudyProgress progress = (done, total) -> {};
+        private Progress progress = (done, total) -> {};
         private BooleanSupplier stopSignal = () -> false;
 
         private Builder() {}
@@ -230,7 +236,7 @@ public final class Study {
          * @param listener the listener
          * @return this builder
          */
-        public Builder progress(StudyProgress listener) {
+        public Builder progress(Progress listener) {
             progress = Objects.requireNonNull(listener, "progress");
             return this;
         }

@@ -1,11 +1,9 @@
 package io.github.heatswell.sizing;
 
 import static io.github.heatswell.units.PressureUnit.BAR;
-import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertSame;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.result.BalanceCount;
@@ -32,14 +30,9 @@ import io.github.heatswell.units.VolumeUnit;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.CancellationException;
-import java.util.concurrent.ConcurrentLinkedQueue;
-import java.util.concurrent.atomic.AtomicInteger;
-import java.util.concurrent.locks.LockSupport;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.ValueSource;
 
 /** The parts of sizing and survey by themselves. */
 class SizingPartsTest {
@@ -372,47 +365,6 @@ class SizingPartsTest {
         assertEquals(
                 3.5e5 - column, setup.withRule(PrechargeRule.STATIC).precharge().gauge(setup.atmosphere()), 2);
         assertEquals(3.3e5, setup.withType(setup.type().level()).precharge().gauge(setup.atmosphere()), 1e-6);
-    }
-
-    @ParameterizedTest
-    @ValueSource(ints = {1, 2, 7})
-    void everyPieceIsDoneOnce(int threads) {
-        ConcurrentLinkedQueue<Integer> done = new ConcurrentLinkedQueue<>();
-        new Workers(threads).each(100, done::add);
-        int[] each = done.stream().mapToInt(Integer::intValue).sorted().toArray();
-        int[] expected = new int[100];
-        for (int i = 0; i < 100; i++) {
-            expected[i] = i;
-        }
-        assertArrayEquals(expected, each);
-        new Workers(threads).each(0, i -> {
-            throw new IllegalStateException("there is none");
-        });
-    }
-
-    /** What failed is told as it was, and no piece is begun after it. */
-    @Test
-    void aPieceThatFailsEndsTheWork() {
-        AtomicInteger begun = new AtomicInteger();
-        Workers workers = new Workers(1);
-        IllegalStateException failed = assertThrows(
-                IllegalStateException.class,
-                () -> workers.each(100, i -> {
-                    begun.incrementAndGet();
-                    if (i == 3) {
-                        throw new IllegalStateException("the fourth");
-                    }
-                }));
-        assertEquals("the fourth", failed.getMessage());
-        assertEquals(4, begun.get());
-        assertThrows(
-                AssertionError.class,
-                () -> workers.each(2, i -> {
-                    throw new AssertionError("as grave as it was");
-                }));
-        Thread.currentThread().interrupt();
-        assertThrows(CancellationException.class, () -> workers.each(2, i -> LockSupport.parkNanos(Long.MAX_VALUE)));
-        assertTrue(Thread.interrupted());
     }
 
     @Test

@@ -65,12 +65,12 @@ final class MapCommand {
 
     private PeakMap survey(int index) {
         VesselChoice choice = VesselChoice.of(batch.scenario(index)).build();
-        try (Progress progress = Progress.shownTo(console)) {
+        try (ProgressLine progress = ProgressLine.shownTo(console)) {
             return PeakSurvey.builder(batch.scenario(index).system())
                     .vesselLike(choice.pattern())
                     .target(choice.target())
                     .threads(Specs.threads(arguments))
-                    .progress(progress::done)
+                    .progress(progress)
                     .build()
                     .map();
         }

@@ -106,7 +106,7 @@ final class SpreadCommand {
     }
 
     private SpreadAnswer answer(int index, Interruption interruption) {
-        try (Progress progress = Progress.shownTo(console)) {
+        try (ProgressLine progress = ProgressLine.shownTo(console)) {
             return HouseSpread.of(batch.scenario(index))
                     .samples(arguments.matchedOptionValue(SAMPLES, USUAL_SAMPLES))
                     .seed(arguments.matchedOptionValue(SEED, 1L))

@@ -4,6 +4,7 @@ import io.github.heatswell.assessment.Measure;
 import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.simulation.Workers;
 import io.github.heatswell.units.UnitSystem;
 import java.util.List;
 import java.util.Objects;
@@ -58,9 +59,10 @@ public record LessonRun(Lesson lesson, List<RunResult> results, BalanceCount cou
         BalanceCount count = new BalanceCount();
         return new LessonRun(
                 lesson,
-                lesson.cases().parallelStream()
-                        .map(one -> count.add(one.scenario().simulation().run()))
-                        .toList(),
+                Workers.of(Runtime.getRuntime().availableProcessors())
+                        .map(
+                                lesson.cases(),
+                                one -> count.add(one.scenario().simulation().run())),
                 count);
     }
 

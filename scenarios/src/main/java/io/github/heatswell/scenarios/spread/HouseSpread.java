@@ -1,9 +1,9 @@
 package io.github.heatswell.scenarios.spread;
 
 import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.simulation.Progress;
 import io.github.heatswell.study.HouseDay;
 import io.github.heatswell.study.Study;
-import io.github.heatswell.study.StudyProgress;
 import java.util.Objects;
 import java.util.function.BooleanSupplier;
 
@@ -96,7 +96,7 @@ public final class HouseSpread {
          * @param listener is called now and then, by one thread at a time
          * @return this builder
          */
-        public Builder progress(StudyProgress listener) {
+        public Builder progress(Progress listener) {
             study.progress(listener);
             return this;
         }

@@ -5,6 +5,7 @@ import io.github.heatswell.charts.NamedSummary;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.simulation.SimulationException;
+import io.github.heatswell.simulation.Workers;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -48,20 +49,17 @@ public record VariantRuns(List<Variant> variants, List<RunSummary> summaries, Li
      */
     public static VariantRuns of(List<Variant> variants, int threads) {
         Objects.requireNonNull(variants, "variants");
-        if (threads < 1) {
-            throw new IllegalArgumentException("threads: " + threads + " is outside the allowed range, 1 or more");
-        }
-        Parallel parallel = new Parallel(threads);
+        Workers workers = Workers.of(threads);
         if (variants.size() <= MAX_DRAWN) {
-            List<RunResult> results = parallel.each(variants, attempted(VariantRuns::kept));
+            List<RunResult> results = workers.map(variants, attempted(VariantRuns::kept));
             return new VariantRuns(
                     variants, results.stream().map(RunResult::summary).toList(), named(variants, results));
         }
-        List<RunSummary> summaries = parallel.each(variants, attempted(VariantRuns::passing));
+        List<RunSummary> summaries = workers.map(variants, attempted(VariantRuns::passing));
         List<Variant> chosen = Spread.of(peaks(summaries), MAX_DRAWN).stream()
                 .map(variants::get)
                 .toList();
-        return new VariantRuns(variants, summaries, named(chosen, parallel.each(chosen, attempted(VariantRuns::kept))));
+        return new VariantRuns(variants, summaries, named(chosen, workers.map(chosen, attempted(VariantRuns::kept))));
     }
 
     /**

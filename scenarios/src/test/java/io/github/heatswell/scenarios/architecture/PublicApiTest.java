@@ -30,7 +30,6 @@ class PublicApiTest {
             "scenarios.readings.SpotReader",
             // A programmer writes one, as a lambda or by hand, and hands it in.
             "sizing.NetExpansion",
-            "sizing.PeakSurvey$Progress",
             "study.UncertainModel",
             "scenarios.lesson.Expectation",
             "scenarios.output.ResultFile$Content",

@@ -56,18 +56,6 @@ class VariantRunsTest {
         }
     }
 
-    @Test
-    void whatFailsInAThreadComesOut() {
-        List<Integer> numbers = List.of(1, 2, 3);
-        assertEquals(List.of(2, 4, 6), new Parallel(2).each(numbers, i -> 2 * i));
-        assertThrows(ArithmeticException.class, () -> new Parallel(2).each(numbers, i -> 1 / (i - 2)));
-        assertThrows(
-                StackOverflowError.class,
-                () -> new Parallel(1).each(numbers, i -> {
-                    throw new StackOverflowError();
-                }));
-    }
-
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             vessel.volume=8L, 12 L ,18L                     | 3 | 8L

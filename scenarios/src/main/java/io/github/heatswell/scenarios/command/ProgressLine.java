@@ -1,10 +1,10 @@
 package io.github.heatswell.scenarios.command;
 
-import io.github.heatswell.study.StudyProgress;
+import io.github.heatswell.simulation.Progress;
 import java.util.function.LongSupplier;
 
 /** Says how far long work has come and how long it will still take, in one line that is written over and over. */
-final class Progress implements StudyProgress, AutoCloseable {
+final class ProgressLine implements Progress, AutoCloseable {
 
     private static final int CELLS = 30;
     private static final double NANOS = 1e-9;
@@ -24,15 +24,15 @@ final class Progress implements StudyProgress, AutoCloseable {
      * @param console takes the line
      * @param clock the time (ns)
      */
-    Progress(Console console, LongSupplier clock) {
+    ProgressLine(Console console, LongSupplier clock) {
         this.console = console;
         this.clock = clock;
         this.start = clock.getAsLong();
     }
 
-    /** Progress for a user who watches, or silence if nobody does. */
-    static Progress shownTo(Console console) {
-        return new Progress(console.watched() ? console : Console.silent(), System::nanoTime);
+    /** A line for a user who watches, or silence if nobody does. */
+    static ProgressLine shownTo(Console console) {
+        return new ProgressLine(console.watched() ? console : Console.silent(), System::nanoTime);
     }
 
     @Override

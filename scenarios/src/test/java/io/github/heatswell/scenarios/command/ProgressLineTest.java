@@ -9,7 +9,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicLong;
 import org.junit.jupiter.api.Test;
 
-class ProgressTest {
+class ProgressLineTest {
 
     private final AtomicLong seconds = new AtomicLong();
     private final StringWriter err = new StringWriter();
@@ -17,7 +17,7 @@ class ProgressTest {
 
     @Test
     void itSaysHowFarAndHowLong() {
-        try (Progress progress = new Progress(console, () -> TimeUnit.SECONDS.toNanos(seconds.get()))) {
+        try (ProgressLine progress = new ProgressLine(console, () -> TimeUnit.SECONDS.toNanos(seconds.get()))) {
             progress.done(1, 100);
             assertEquals("", err.toString(), "at first nobody knows how long it takes");
             seconds.set(25);
@@ -33,7 +33,7 @@ class ProgressTest {
     @Test
     void nobodyWatchesUnlessTheStartingScriptSaysSo() {
         assertEquals(null, System.getProperty("heatswell.terminal"));
-        try (Progress progress = Progress.shownTo(console)) {
+        try (ProgressLine progress = ProgressLine.shownTo(console)) {
             progress.done(50, 100);
             progress.done(100, 100);
         }
