@@ -89,9 +89,13 @@ final class ChartAssembly {
         plot.addRangeMarker(line, Layer.BACKGROUND);
     }
 
-    /** As an annotation of the renderer, which lies behind its curves. */
+    /** As an annotation of the renderer, which lies behind its curves; an area without width or height cannot be scaled. */
     private static void addArea(XYPlot plot, Area area) {
-        XYShapeAnnotation filled = new XYShapeAnnotation(outline(area), Strokes.HAIR, null, Strokes.color(area.role()));
+        Shape outline = outline(area);
+        if (outline.getBounds2D().isEmpty()) {
+            return;
+        }
+        XYShapeAnnotation filled = new XYShapeAnnotation(outline, Strokes.HAIR, null, Strokes.color(area.role()));
         plot.getRenderer().addAnnotation(filled, Layer.BACKGROUND);
     }
 

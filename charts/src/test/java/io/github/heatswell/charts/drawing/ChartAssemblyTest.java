@@ -4,7 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.charts.picture.Area;
 import io.github.heatswell.charts.picture.Axis;
 import io.github.heatswell.charts.picture.Caption;
 import io.github.heatswell.charts.picture.Curve;
@@ -14,6 +16,7 @@ import io.github.heatswell.charts.picture.Picture;
 import io.github.heatswell.charts.picture.Points;
 import io.github.heatswell.charts.picture.Size;
 import io.github.heatswell.charts.picture.Tick;
+import java.io.IOException;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.jfree.chart.JFreeChart;
@@ -26,6 +29,8 @@ import org.jfree.chart.ui.Layer;
 import org.junit.jupiter.api.Test;
 
 class ChartAssemblyTest {
+
+    private static final String AREA = "fill=\"rgb(233,207,180)\"";
 
     private static final Picture PICTURE = new Picture(
             Size.USUAL,
@@ -93,6 +98,35 @@ class ChartAssemblyTest {
     void hasNoLegendAndNoTitleOfItsOwn() {
         assertNull(chart.getLegend());
         assertNull(chart.getTitle());
+    }
+
+    /** Such as the layers of a tank that is equally warm all over, and of a run that ends as it begins. */
+    @Test
+    void anAreaWithoutHeightOrWidthIsNoArea() throws IOException {
+        assertTrue(svg(5, 5.5, 60).contains(AREA), "an area is drawn");
+        String flat = svg(5, 5, 60);
+        assertFalse(flat.contains(AREA) || flat.contains("NaN"));
+        String narrow = svg(5, 5.5, 0);
+        assertFalse(narrow.contains(AREA) || narrow.contains("NaN"));
+    }
+
+    private static String svg(double low, double high, double time) throws IOException {
+        double[] times = {0, time};
+        Area area = new Area(
+                Area.Role.LAYERS, "", new Points(times, new double[] {low, low}), new Points(times, new double[] {
+                    high, high
+                }));
+        Panel lower = PICTURE.lower();
+        Picture picture = new Picture(
+                PICTURE.size(),
+                PICTURE.caption(),
+                PICTURE.time(),
+                PICTURE.end(),
+                new Panel(PICTURE.upper().axis(), List.of(area), lower.curves(), List.of(), List.of(), List.of()),
+                lower);
+        StringBuilder svg = new StringBuilder();
+        Drawing.svg(picture, svg);
+        return svg.toString();
     }
 
     private XYPlot upper() {
