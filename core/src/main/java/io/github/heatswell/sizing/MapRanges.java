@@ -54,7 +54,8 @@ final class MapRanges {
             to = Math.max(to, 1.1 * present);
         }
         from = Math.max(STEP, Math.floor(from / STEP) * STEP);
-        to = Math.min(MAX_PRECHARGE, Math.ceil(to / STEP) * STEP);
+        to = Math.min(Math.min(MAX_PRECHARGE, workingGauge), Math.ceil(to / STEP) * STEP);
+        from = Math.min(from, to / 2);
         double[] precharges = new double[PRECHARGES];
         for (int i = 0; i < PRECHARGES; i++) {
             precharges[i] = from + (to - from) * i / (PRECHARGES - 1);

@@ -73,7 +73,10 @@ class SizingPartsTest {
         "4, 10, 7.9, 1.2, 8.7, 11",
         "0.2, 10, NaN, 0.15, 0.8, 2",
         "12, 14, NaN, 2.6, 14, 24",
-        "9, 20, 15, 2.7, 16, 14"
+        "9, 20, 15, 2.7, 16, 14",
+        "7.2, 8.47, 5.1, 1.55, 8.47, 24",
+        "4, 6.02, 6.02, 1.1, 6.02, 17",
+        "0.02, 0.04, NaN, 0.02, 0.04, 0"
     })
     void prechargesOfAMap(double statically, double working, double present, double from, double to, int at) {
         double[] precharges = MapRanges.precharges(1e5 * statically, 1e5 * working, 1e5 * present);
