@@ -10,7 +10,7 @@ import io.github.heatswell.scenarios.readings.InvalidReadingsException;
 import io.github.heatswell.scenarios.readings.OwnersReadings;
 import io.github.heatswell.scenarios.wording.Printable;
 import java.io.IOException;
-import java.nio.file.NoSuchFileException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -87,8 +87,8 @@ final class DiagnoseCommand {
             } catch (InvalidReadingsException e) {
                 e.getMessage().lines().forEach(line -> console.complain(name + ":" + line));
                 return Optional.empty();
-            } catch (NoSuchFileException e) {
-                console.complain(name + ": there is no such file");
+            } catch (FileSystemException e) {
+                console.complain(name + ": " + (e.getReason() == null ? "cannot be read" : e.getReason()));
                 return Optional.empty();
             } catch (IOException | IllegalArgumentException e) {
                 console.complain(name + ": " + e.getMessage());

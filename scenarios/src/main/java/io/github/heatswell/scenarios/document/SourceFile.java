@@ -2,6 +2,7 @@ package io.github.heatswell.scenarios.document;
 
 import io.github.heatswell.scenarios.wording.Printable;
 import java.io.IOException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -19,26 +20,34 @@ public final class SourceFile {
      *
      * @param file the file
      * @throws NoSuchFileException if nothing is there
-     * @throws IOException if it is something else; the message is a plain sentence
+     * @throws FileSystemException if it is something else; it names the file, and its reason is a plain sentence
+     * @throws IOException if nothing can be learnt about it
      */
     public static void check(Path file) throws IOException {
         if (Files.isDirectory(file)) {
-            throw new IOException("this is a folder, not a file");
+            throw refusal(file, "this is a folder, not a file");
         }
         if (Files.isRegularFile(file) && !Files.isReadable(file)) {
-            throw new IOException("there is no permission to read it");
+            throw refusal(file, "there is no permission to read it");
         }
         if (Files.isRegularFile(file) || handedOver(file)) {
             return;
         }
         if (Files.exists(file)) {
-            throw new IOException("this is not a file of text but a pipe or a device; give a file, or /dev/stdin");
+            throw refusal(file, "this is not a file of text but a pipe or a device; give a file, or /dev/stdin");
         }
         if (Files.isSymbolicLink(file)) {
-            throw new IOException("this is a link to "
-                    + Printable.quote(Files.readSymbolicLink(file).toString()) + ", which is not there");
+            throw refusal(
+                    file,
+                    "this is a link to "
+                            + Printable.quote(Files.readSymbolicLink(file).toString()) + ", which is not there");
         }
         throw new NoSuchFileException(file.toString(), null, "there is no such file");
+    }
+
+    /** Says why a file is not read; the message names it, the reason does not. */
+    static FileSystemException refusal(Path file, String reason) {
+        return new FileSystemException(file.toString(), null, reason);
     }
 
     private static boolean handedOver(Path file) {

@@ -9,6 +9,7 @@ import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CoderResult;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -31,25 +32,27 @@ public final class SourceText {
      * @param file the file
      * @param faults notes what is wrong with the encoding
      * @return the text without a byte order mark, or empty if it is not UTF-8
-     * @throws IOException if the file cannot be read, is a folder or is larger than {@link #LARGEST}; the message is
-     *     a plain sentence for the first two cases and for the last
+     * @throws FileSystemException if the file is a folder or another thing that is no file, or is larger than {@link #LARGEST};
+     *     it names the file, and its reason is a plain sentence
+     * @throws IOException if the file cannot be read
      */
     public static Optional<String> of(Path file, Faults faults) throws IOException {
         SourceFile.check(file);
         if (Files.isRegularFile(file) && Files.size(file) > LARGEST) {
-            throw tooLarge();
+            throw tooLarge(file);
         }
         try (InputStream in = Files.newInputStream(file)) {
             byte[] bytes = in.readNBytes(LARGEST + 1);
             if (bytes.length > LARGEST) {
-                throw tooLarge();
+                throw tooLarge(file);
             }
             return decode(bytes, faults);
         }
     }
 
-    private static IOException tooLarge() {
-        return new IOException("this is larger than " + LARGEST / 1024 + " KiB; such a file is a page of text");
+    private static FileSystemException tooLarge(Path file) {
+        return SourceFile.refusal(
+                file, "this is larger than " + LARGEST / 1024 + " KiB; such a file is a page of text");
     }
 
     private static Optional<String> decode(byte[] bytes, Faults faults) {

@@ -8,7 +8,6 @@ import io.github.heatswell.scenarios.fault.Location;
 import io.github.heatswell.scenarios.wording.Printable;
 import io.github.heatswell.system.HotWaterSystem;
 import java.io.IOException;
-import java.nio.file.FileSystemException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
@@ -33,24 +32,12 @@ public final class ScenarioReader {
     public static Scenario read(Path file) throws IOException {
         Objects.requireNonNull(file, "file");
         Faults faults = new Faults();
-        Optional<String> text = text(file, faults);
+        Optional<String> text = SourceText.of(file, faults);
         String source = Printable.line(file.toString());
         if (text.isEmpty()) {
             throw new InvalidScenarioException(source, faults.inOrder());
         }
         return read(source, ScenarioName.of(file), text.get());
-    }
-
-    private static Optional<String> text(Path file, Faults faults) throws IOException {
-        try {
-            return SourceText.of(file, faults);
-        } catch (FileSystemException e) {
-            throw e;
-        } catch (IOException e) {
-            FileSystemException named = new FileSystemException(file.toString(), null, e.getMessage());
-            named.initCause(e);
-            throw named;
-        }
     }
 
     /**

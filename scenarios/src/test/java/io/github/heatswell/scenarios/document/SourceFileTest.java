@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -56,6 +57,7 @@ class SourceFileTest {
     }
 
     private static String refusal(Path file) {
-        return assertThrows(IOException.class, () -> SourceFile.check(file)).getMessage();
+        return assertThrows(FileSystemException.class, () -> SourceFile.check(file))
+                .getReason();
     }
 }

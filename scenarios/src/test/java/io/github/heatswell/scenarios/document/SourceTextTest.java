@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.io.RandomAccessFile;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -48,14 +49,16 @@ class SourceTextTest {
         try (RandomAccessFile large = new RandomAccessFile(file.toFile(), "rw")) {
             large.setLength(100_000_000);
         }
-        IOException refusal = assertThrows(IOException.class, () -> SourceText.of(file, new Faults()));
-        assertEquals("this is larger than 256 KiB; such a file is a page of text", refusal.getMessage());
+        FileSystemException refusal = assertThrows(FileSystemException.class, () -> SourceText.of(file, new Faults()));
+        assertEquals("this is larger than 256 KiB; such a file is a page of text", refusal.getReason());
+        assertEquals(file.toString(), refusal.getFile());
     }
 
     @Test
     void foldersAndMissingFilesAreTold() {
-        IOException refusal = assertThrows(IOException.class, () -> SourceText.of(folder, new Faults()));
-        assertEquals("this is a folder, not a file", refusal.getMessage());
+        FileSystemException refusal =
+                assertThrows(FileSystemException.class, () -> SourceText.of(folder, new Faults()));
+        assertEquals("this is a folder, not a file", refusal.getReason());
         Path missing = folder.resolve("no.yaml");
         assertThrows(NoSuchFileException.class, () -> SourceText.of(missing, new Faults()));
     }
