@@ -21,6 +21,13 @@ final class CompiledSystem {
      */
     private static final double CONDUCTIVITY = 1.2;
 
+    /**
+     * The thinnest layer (m3) that is resolved. Layers divide the water for the calculation's sake; what mixes at inlet and outlet of a
+     * tank is more than a glass of water, and thinner layers are flushed through within a second. Own choice; common practice, no
+     * source.
+     */
+    private static final double MIN_LAYER = 0.5e-3;
+
     final double atmosphere;
     final double roomTemperature;
 
@@ -73,7 +80,7 @@ final class CompiledSystem {
 
         Tank tank = system.tank();
         tankVolume = tank.volume();
-        layers = tank.layers();
+        layers = resolved(tank);
         shellCompliance = tank.shell().compliance();
         shellGrowth = tank.shell().thermalGrowth();
         standingLoss = tank.standingLoss();
@@ -111,6 +118,10 @@ final class CompiledSystem {
                 .map(described ->
                         new GasCushion(described, atmosphere, roomTemperature, system.head(described.height())))
                 .orElse(null);
+    }
+
+    private static int resolved(Tank tank) {
+        return (int) Math.max(1, Math.min(tank.layers(), tank.volume() / MIN_LAYER * (1 + 1e-9)));
     }
 
     private double leakage(Leak leak) {

@@ -23,8 +23,10 @@ import java.util.function.UnaryOperator;
  */
 final class EventDetectors {
 
-    /** Half the gap (Pa) between the two thresholds of a check valve or a diaphragm. */
+    /** Half the gap (Pa) between the two thresholds of a check valve, and at most that of a diaphragm. */
     private static final double PRESSURE_GAP = 1e-4;
+    /** Water (m3) in which the two modes of a diaphragm may differ where it changes over: of a large vessel, far less than a gap holds. */
+    private static final double WATER_GAP = 1e-11;
     /**
      * A modulating valve this close (Pa) to its reseat pressure passes a drop in an hour and counts as closed; without
      * expansion it would approach the reseat pressure for ever.
@@ -64,11 +66,13 @@ final class EventDetectors {
     private final CompiledSystem plant;
     private final StateVector vector;
     private final Balance balance;
+    private final double diaphragmGap;
 
     EventDetectors(CompiledSystem plant, StateVector vector, Balance balance) {
         this.plant = plant;
         this.vector = vector;
         this.balance = balance;
+        diaphragmGap = plant.vessel == null ? 0 : Math.min(PRESSURE_GAP, plant.vessel.pressureOf(WATER_GAP));
     }
 
     /**
@@ -265,24 +269,24 @@ final class EventDetectors {
                 watches.add(EventDetector.of(
                         EventKind.VESSEL_LIFTED,
                         floating,
-                        y -> vessel.pressureWith(0, y[GAS]) - y[PRESSURE] + PRESSURE_GAP));
+                        y -> vessel.pressureWith(0, y[GAS]) - y[PRESSURE] + diaphragmGap));
             case FLOATING -> {
                 watches.add(EventDetector.of(
                         EventKind.VESSEL_SEATED,
                         now -> now.withDiaphragm(Diaphragm.SEATED),
-                        y -> y[PRESSURE] - vessel.pressureWith(0, y[GAS]) + PRESSURE_GAP));
+                        y -> y[PRESSURE] - vessel.pressureWith(0, y[GAS]) + diaphragmGap));
                 if (vessel.largestWater < vessel.volume) {
                     watches.add(EventDetector.of(
                             EventKind.VESSEL_BOTTOMED_OUT,
                             now -> now.withDiaphragm(Diaphragm.BOTTOMED_OUT),
-                            y -> vessel.pressureWith(vessel.largestWater, y[GAS]) - y[PRESSURE] + PRESSURE_GAP));
+                            y -> vessel.pressureWith(vessel.largestWater, y[GAS]) - y[PRESSURE] + diaphragmGap));
                 }
             }
             case BOTTOMED_OUT ->
                 watches.add(EventDetector.of(
                         EventKind.VESSEL_FREED,
                         floating,
-                        y -> y[PRESSURE] - vessel.pressureWith(vessel.largestWater, y[GAS]) + PRESSURE_GAP));
+                        y -> y[PRESSURE] - vessel.pressureWith(vessel.largestWater, y[GAS]) + diaphragmGap));
         }
     }
 

@@ -65,6 +65,11 @@ final class GasCushion {
         }
     }
 
+    /** Rise of pressure (Pa) from the seat with which the vessel takes so little water (m3). */
+    double pressureOf(double littleWater) {
+        return gasConstant * temperature / volume * littleWater / volume;
+    }
+
     /** Pressure of the system (Pa, absolute) at which the vessel holds so much water (m3). */
     double pressureWith(double water, double gasTemperature) {
         return gasConstant * gasTemperature / (volume - water) + offset;

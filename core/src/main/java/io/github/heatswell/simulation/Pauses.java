@@ -3,14 +3,14 @@ package io.github.heatswell.simulation;
 import java.util.Arrays;
 
 /**
- * The shortest pause of burners and elements. Fuel valves, relays and the thermostat itself need seconds to switch, so one that has
- * just switched off stays off for a moment. It matters only where so much is drawn from a tank so small that the water at the
+ * The shortest pause of burners and elements. A thermostat takes some tens of seconds to feel that the water
+ * cools, and burner controls as long to light again, so one that has just switched off stays off that long. It matters only where so much is drawn from a tank so small that the water at the
  * thermostat cools through its differential within that moment.
  */
 final class Pauses {
 
     /** The shortest time (s) between off and on again. Own choice; common practice, no source. */
-    static final double MIN_PAUSE = 5;
+    static final double MIN_PAUSE = 30;
 
     private final double[] offSince;
     private final double[] until;

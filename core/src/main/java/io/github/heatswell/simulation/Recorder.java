@@ -33,6 +33,7 @@ final class Recorder {
     private final double[] parts = new double[BATCH];
     private final double[] gas = new double[BATCH];
     private final double[][] channels = new double[CHANNELS][BATCH];
+    private final double[] totals = new double[CHANNELS];
     private final List<Event> events = new ArrayList<>();
     private final Peak highestPressure = new Peak(1);
     private final Peak lowestPressure = new Peak(-1);
@@ -160,10 +161,10 @@ final class Recorder {
         put(step, count, Channel.WATER_BOTTOM, vector.lowest, vector.lowest, 1);
         put(step, count, Channel.PRESSURE_ABSOLUTE, StateVector.PRESSURE, StateVector.PRESSURE, 1);
         put(step, count, Channel.MAINS_ABSOLUTE, StateVector.MAINS, StateVector.MAINS, 1);
-        put(step, count, Channel.RELIEVED_TOTAL, StateVector.RELIEVED, vector.lowest - 1, specificVolume);
-        put(step, count, Channel.INFLOW_TOTAL, StateVector.LET_IN, StateVector.LET_IN, specificVolume);
-        put(step, count, Channel.DRAWN_TOTAL, StateVector.DRAWN, StateVector.DRAWN, specificVolume);
-        put(step, count, Channel.RETURNED_TOTAL, StateVector.RETURNED, StateVector.RETURNED, specificVolume);
+        putTotal(step, count, Channel.RELIEVED_TOTAL, StateVector.RELIEVED, vector.lowest - 1);
+        putTotal(step, count, Channel.INFLOW_TOTAL, StateVector.LET_IN, StateVector.LET_IN);
+        putTotal(step, count, Channel.DRAWN_TOTAL, StateVector.DRAWN, StateVector.DRAWN);
+        putTotal(step, count, Channel.RETURNED_TOTAL, StateVector.RETURNED, StateVector.RETURNED);
         Arrays.fill(channel(Channel.HEATER_POWER), 0, count, power);
         putFlows(step, count);
         step.fill(StateVector.GAS, StateVector.GAS, 1, parts, count, gas);
@@ -180,6 +181,21 @@ final class Recorder {
 
     private void put(DenseOutput step, int count, Channel channel, int first, int last, double factor) {
         step.fill(first, last, factor, parts, count, channel(channel));
+    }
+
+    /**
+     * A volume counted since the start never falls. Within the solver's error the polynomial of a step may: where it does, the sample
+     * shows what was reached before.
+     */
+    private void putTotal(DenseOutput step, int count, Channel channel, int first, int last) {
+        put(step, count, channel, first, last, specificVolume);
+        double[] total = channel(channel);
+        double reached = totals[channel.ordinal()];
+        for (int i = 0; i < count; i++) {
+            reached = Math.max(reached, total[i]);
+            total[i] = reached;
+        }
+        totals[channel.ordinal()] = reached;
     }
 
     /** What flows has to be worked out for each sample, where anything may flow. */

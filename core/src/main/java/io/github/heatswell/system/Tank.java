@@ -113,7 +113,8 @@ public final class Tank {
     }
 
     /**
-     * Into how many layers of equal volume the water is divided, from the bottom up.
+     * Into how many layers of equal volume the water is divided, from the bottom up, as described. A simulation resolves at most one for
+     * each half litre of the tank.
      *
      * @return the number, 1 for a fully mixed tank
      */
@@ -218,7 +219,7 @@ public final class Tank {
         }
 
         /**
-         * Divides the water into layers; without it the tank is fully mixed.
+         * Divides the water into layers; without it the tank is fully mixed. A simulation resolves at most one for each half litre.
          *
          * @param number the number of layers, 1 to 50
          * @return this builder

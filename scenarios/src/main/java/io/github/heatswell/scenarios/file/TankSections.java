@@ -55,7 +55,7 @@ final class TankSections {
                             TankDraft::workingPressure),
                     new Field<>(
                                     "layers",
-                                    "layers of water from the bottom up; one, fully mixed, if left out",
+                                    "layers of water from the bottom up, at most one for each half litre is resolved; one, fully mixed, if left out",
                                     "12",
                                     Forms.whole(TankDraft::layers))
                             .leftOutFreely(),

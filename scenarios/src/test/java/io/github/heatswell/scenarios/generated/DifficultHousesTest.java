@@ -19,17 +19,29 @@ import org.junit.jupiter.params.provider.ValueSource;
 class DifficultHousesTest {
 
     @ParameterizedTest
-    @ValueSource(strings = {"bypass-at-once", "outlet-without-flow", "tiny-tank"})
+    @ValueSource(
+            strings = {
+                "bypass-at-once",
+                "outlet-without-flow",
+                "tiny-tank",
+                "thin-layers",
+                "thinner-layers",
+                "two-elements-in-a-tiny-tank",
+                "large-vessel-at-its-seat",
+                "unsteady-totals"
+            })
     void theirDayEndsWithItsBooksClosed(String name) throws IOException {
         RunResult result = Simulation.of(house(name), Duration.ofDays(1))
                 .sampledEvery(Duration.ofMinutes(1))
                 .run();
         assertTrue(result.audit().closes(), () -> name + ": " + result.audit());
         Trace trace = result.trace();
-        for (Channel channel : new Channel[] {Channel.RELIEVED_TOTAL, Channel.DRAWN_TOTAL, Channel.INFLOW_TOTAL}) {
+        for (Channel channel :
+                new Channel[] {Channel.RELIEVED_TOTAL, Channel.DRAWN_TOTAL, Channel.INFLOW_TOTAL, Channel.RETURNED_TOTAL
+                }) {
             for (int i = 1; i < trace.count(); i++) {
                 double change = trace.value(channel, i) - trace.value(channel, i - 1);
-                assertTrue(change > -1e-8, name + ": " + channel + " falls by " + -change + " m3 at sample " + i);
+                assertTrue(change >= 0, name + ": " + channel + " falls by " + -change + " m3 at sample " + i);
             }
         }
     }
