@@ -12,7 +12,7 @@ import java.util.Locale;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
-/** What a program gets into the bargain that builds on core is as small as the README says. */
+/** A program built on core brings no more with it than the README says. */
 class FootprintTest {
 
     private static final Pattern HIPPARCHUS = Pattern.compile("hipparchus-[a-z]+-[0-9.]+\\.jar");
@@ -30,8 +30,8 @@ class FootprintTest {
         String said = String.format(Locale.ROOT, "(%d jars, %.1f MB)", jars.size(), megabytes);
         String readme = Files.readString(Path.of("..", "README.md"));
         assertTrue(readme.contains("[Hipparchus](https://hipparchus.org) alone " + said), said);
-        String developers = Files.readString(Path.of("..", "DEVELOPERS.md"));
-        assertTrue(developers.contains(String.format(Locale.ROOT, "%.1f MB", megabytes)), said);
+        String contributing = Files.readString(Path.of("..", ".github", "CONTRIBUTING.md"));
+        assertTrue(contributing.contains(String.format(Locale.ROOT, "%.1f MB", megabytes)), said);
     }
 
     private static long size(Path jar) {

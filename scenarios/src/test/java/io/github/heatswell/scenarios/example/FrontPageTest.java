@@ -9,9 +9,11 @@ import io.github.heatswell.scenarios.catalogue.Catalogue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** The front page says what is true. */
@@ -56,7 +58,14 @@ class FrontPageTest {
     @Test
     void everyFileTheProjectsPagesPointToExists() throws IOException {
         Pattern link = Pattern.compile("]\\((?!http|#)([^)#]+)");
-        for (Path page : List.of(FRONT_PAGE, Path.of("..", "DEVELOPERS.md"), Path.of("README.md"))) {
+        List<Path> pages = new ArrayList<>(List.of(FRONT_PAGE, Path.of("..", "DEVELOPERS.md"), Path.of("README.md")));
+        for (Path folder : List.of(Path.of("..", ".github"), Path.of("..", "core", "docs"), Path.of("docs"))) {
+            try (Stream<Path> files = Files.list(folder)) {
+                files.filter(file -> file.toString().endsWith(".md")).forEach(pages::add);
+            }
+        }
+        assertTrue(pages.size() > 7, "pages are found: " + pages);
+        for (Path page : pages) {
             Matcher links = link.matcher(Files.readString(page));
             while (links.find()) {
                 assertTrue(Files.exists(page.resolveSibling(links.group(1))), page + " points to " + links.group(1));
