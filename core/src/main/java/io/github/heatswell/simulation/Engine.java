@@ -44,6 +44,7 @@ final class Engine {
     private final Effort effort;
     private final Chatter chatter = new Chatter();
     private final Pauses pauses;
+    private final StiffApproach approach;
     private final double[] rates;
 
     private double time;
@@ -75,6 +76,7 @@ final class Engine {
         effort = new Effort(plant, balance);
         pauses = new Pauses(plant.sources.length);
         recorder = new Recorder(plant, vector, balance, planned.step(), sink);
+        approach = new StiffApproach(vector, balance);
         rates = new double[vector.length];
         state = startState();
         modes = chooser.atStart(state);
@@ -160,6 +162,8 @@ final class Engine {
                 watches.during(modes, conditions, state, drawEndsWith, i -> pauses.isPausing(i, time));
         if (!maySettle) {
             now.removeIf(EventDetector::settles);
+        } else if (modes.rule == PressureRule.FILLING && plant.feed.droop > 0) {
+            state = approach.from(state, modes, now);
         }
         for (EventDetector watch : now) {
             if (watch.distance().from(state) <= 0) {

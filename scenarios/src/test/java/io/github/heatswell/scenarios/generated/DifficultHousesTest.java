@@ -28,7 +28,8 @@ class DifficultHousesTest {
                 "thinner-layers",
                 "two-elements-in-a-tiny-tank",
                 "large-vessel-at-its-seat",
-                "unsteady-totals"
+                "unsteady-totals",
+                "stiff-leak"
             })
     void theirDayEndsWithItsBooksClosed(String name) throws IOException {
         RunResult result = Simulation.of(house(name), Duration.ofDays(1))
