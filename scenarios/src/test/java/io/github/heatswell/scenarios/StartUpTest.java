@@ -32,6 +32,17 @@ class StartUpTest {
     }
 
     @Test
+    void aCommandLoadsNoOther() throws Exception {
+        Outcome outcome = start(List.of("-Xlog:class+load"), "run", "--help");
+        List<String> commands = outcome.text()
+                .lines()
+                .map(line -> line.replaceFirst(".*\\.(\\w+Command) source:.*", "$1"))
+                .filter(name -> name.matches("\\w+Command"))
+                .toList();
+        assertEquals(List.of("RunCommand"), commands);
+    }
+
+    @Test
     void noStackTraceIsShown() throws Exception {
         Outcome outcome = start(List.of(), "run", "nowhere.yaml");
         assertEquals(2, outcome.status());

@@ -2,7 +2,6 @@ package io.github.heatswell.scenarios.command;
 
 import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.file.Scenario;
-import io.github.heatswell.units.UnitSystem;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -11,9 +10,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.IntFunction;
-import java.util.function.Supplier;
-import picocli.CommandLine.ParseResult;
 
 /**
  * The scenarios of one command line. All of them are read before the first is run, so that a slip in the last does not
@@ -23,57 +19,35 @@ final class Batch {
 
     private final List<Scenario> scenarios = new ArrayList<>();
     private final List<String> names = new ArrayList<>();
-    private final UnitSystem units;
     private boolean sound = true;
 
-    private Batch(UnitSystem units) {
-        this.units = units;
-    }
+    private Batch() {}
 
     /**
      * Reads the scenarios on a command line.
      *
-     * @param arguments the command line
-     * @param console takes complaints
+     * @param request the command line
      * @return the scenarios, or empty if any of them is wrong
      */
-    static Optional<Batch> read(ParseResult arguments, Console console) {
-        List<Change> changes = arguments.matchedOptionValue(Specs.SET, List.of());
-        return read(arguments, changes, arguments.matchedOptionValue(Specs.SAMPLE, null), console);
+    static Optional<Batch> read(Request request) {
+        return read(request.words(), request.changes(), request.option(Specs.SAMPLE, null), request.console());
     }
 
-    /**
-     * Reads the scenarios on a command line as they are, without what it changes about them.
-     *
-     * @param arguments the command line
-     * @param console takes complaints
-     * @return the scenarios, or empty if any of them is wrong
-     */
-    static Optional<Batch> unchanged(ParseResult arguments, Console console) {
-        return read(arguments, List.of(), null, console);
+    /** Reads the scenarios on a command line as they are, without what it changes about them. */
+    static Optional<Batch> unchanged(Request request) {
+        return read(request.words(), List.of(), null, request.console());
     }
 
-    private static Optional<Batch> read(ParseResult arguments, List<Change> changes, Duration sample, Console console) {
-        Batch batch = new Batch(arguments.matchedOptionValue(Specs.UNITS, UnitSystem.SI));
-        List<String> words = arguments.matchedPositionalValue(0, List.of());
+    /** Reads one file, whose name must look like that of one. */
+    static Optional<Batch> read(Path file, Request request) {
+        return read(List.of(file.toString()), List.of(), null, request.console());
+    }
+
+    private static Optional<Batch> read(List<String> words, List<Change> changes, Duration sample, Console console) {
+        Batch batch = new Batch();
         for (String word : words) {
             batch.add(ScenarioSource.read(word, changes, console), word, sample, console);
         }
-        return batch.sound ? Optional.of(batch) : Optional.empty();
-    }
-
-    /**
-     * Reads one file.
-     *
-     * @param file the file, whose name must look like that of one
-     * @param units the units of the results
-     * @param console takes complaints
-     * @return the scenario, or empty if it is wrong
-     */
-    static Optional<Batch> read(Path file, UnitSystem units, Console console) {
-        Batch batch = new Batch(units);
-        String word = file.toString();
-        batch.add(ScenarioSource.read(word, List.of(), console), word, null, console);
         return batch.sound ? Optional.of(batch) : Optional.empty();
     }
 
@@ -117,35 +91,5 @@ final class Batch {
     /** The name of a scenario, different from all others here. */
     String name(int index) {
         return names.get(index);
-    }
-
-    UnitSystem units() {
-        return units;
-    }
-
-    /**
-     * Does something for every scenario, one by one. Where that fails it says so, and goes on to the next.
-     *
-     * @param console takes complaints
-     * @param work what is done for the scenario of an index
-     * @return the most serious status
-     */
-    ExitStatus each(Console console, IntFunction<ExitStatus> work) {
-        ExitStatus status = ExitStatus.RAN;
-        for (int i = 0; i < size(); i++) {
-            int index = i;
-            status = status.and(attempt(name(i), console, () -> work.apply(index)));
-        }
-        return status;
-    }
-
-    /** Does something that writes everything or nothing, and says so if it fails. */
-    static ExitStatus attempt(String who, Console console, Supplier<ExitStatus> work) {
-        try {
-            return work.get();
-        } catch (RuntimeException | Error e) {
-            console.complain(who + ": " + ErrorMessages.failed(e));
-            return ExitStatus.FAILED;
-        }
     }
 }

@@ -3,9 +3,10 @@ package io.github.heatswell.scenarios.command;
 import io.github.heatswell.diagnosis.Diagnosis;
 import io.github.heatswell.diagnosis.InstalledCheck;
 import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.output.Answer;
 import io.github.heatswell.scenarios.output.DiagnosisAnswer;
-import io.github.heatswell.scenarios.output.DiagnosisFiles;
 import io.github.heatswell.scenarios.output.DiagnosisReport;
+import io.github.heatswell.scenarios.output.ResultFolder;
 import io.github.heatswell.scenarios.readings.InvalidReadingsException;
 import io.github.heatswell.scenarios.readings.OwnersReadings;
 import io.github.heatswell.scenarios.wording.Printable;
@@ -13,31 +14,20 @@ import java.io.IOException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
-import picocli.CommandLine.ParseResult;
 
 /** {@code heatswell diagnose}: what the readings of a gauge say of a house. */
-final class DiagnoseCommand {
+final class DiagnoseCommand implements ScenarioQuestion {
 
     private static final String READINGS = "--readings";
-    private static final String FOLDER_ENDING = "-diagnosis";
 
-    private final Batch batch;
-    private final ParseResult arguments;
-    private final Console console;
-
-    private DiagnoseCommand(Batch batch, ParseResult arguments, Console console) {
-        this.batch = batch;
-        this.arguments = arguments;
-        this.console = console;
-    }
-
-    static CommandSpec spec() {
-        CommandSpec spec = Specs.command((arguments, console) -> Batch.read(arguments, console)
-                .map(batch -> new DiagnoseCommand(batch, arguments, console).run())
-                .orElse(ExitStatus.BAD_INPUT));
+    @Override
+    public void describe(CommandSpec spec) {
         spec.addPositional(Specs.scenarios());
         spec.addOption(OptionSpec.builder("-r", READINGS)
                 .paramLabel("FILE")
@@ -61,50 +51,62 @@ final class DiagnoseCommand {
                 "  diagnosis.json, report.html and, with a log,",
                 "  readings.csv, readings.png, readings.svg",
                 "Pressures are gauge readings.");
-        return spec;
     }
 
-    private ExitStatus run() {
-        if (batch.size() != 1) {
-            console.complain("heatswell: diagnose takes one scenario, not " + batch.size());
-            return ExitStatus.BAD_INPUT;
-        }
-        Scenario scenario = batch.scenario(0);
-        Optional<OwnersReadings> readings = readings(scenario.system().site().atmosphere());
-        if (readings.isEmpty()) {
-            return ExitStatus.BAD_INPUT;
-        }
-        return batch.each(console, index -> report(answer(scenario, readings.get())));
+    @Override
+    public String folderEnding() {
+        return "-diagnosis";
     }
 
-    private Optional<OwnersReadings> readings(double atmosphere) {
+    @Override
+    public ResultFolder folder(ResultFolder folder, Request request) {
+        return folder.sparing(files(request));
+    }
+
+    @Override
+    public void check(int scenarios, Request request) throws NoAnswerException {
+        if (scenarios != 1) {
+            throw request.refused("diagnose takes one scenario, not " + scenarios);
+        }
+    }
+
+    @Override
+    public Answer answer(Scenario scenario, Request request) throws NoAnswerException {
+        OwnersReadings readings = readings(scenario.system().site().atmosphere(), request);
+        return DiagnosisReport.answer(diagnose(scenario, readings, request), request.units());
+    }
+
+    private static OwnersReadings readings(double atmosphere, Request request) throws NoAnswerException {
         OwnersReadings readings = OwnersReadings.none();
-        List<Path> files = arguments.matchedOptionValue(READINGS, List.of());
-        for (Path file : files) {
-            String name = Printable.line(file.toString());
+        for (Path file : files(request)) {
             try {
                 readings = readings.with(file, atmosphere);
             } catch (InvalidReadingsException e) {
-                e.getMessage().lines().forEach(line -> console.complain(name + ":" + line));
-                return Optional.empty();
+                throw wrong(file, e.getMessage().lines().map(line -> ":" + line));
             } catch (FileSystemException e) {
-                console.complain(name + ": " + (e.getReason() == null ? "cannot be read" : e.getReason()));
-                return Optional.empty();
+                throw wrong(file, Stream.of(": " + Objects.requireNonNullElse(e.getReason(), "cannot be read")));
             } catch (IOException | IllegalArgumentException e) {
-                console.complain(name + ": " + e.getMessage());
-                return Optional.empty();
+                throw wrong(file, Stream.of(": " + e.getMessage()));
             }
         }
         if (readings.log().isEmpty() && readings.spots().isEmpty()) {
-            console.complain("heatswell: there is no reading in the files");
-            return Optional.empty();
+            throw new NoAnswerException("heatswell: there is no reading in the files", "");
         }
-        return Optional.of(readings);
+        return readings;
     }
 
-    private DiagnosisAnswer answer(Scenario scenario, OwnersReadings readings) {
+    private static NoAnswerException wrong(Path file, Stream<String> complaints) {
+        String name = Printable.line(file.toString());
+        return new NoAnswerException(complaints.map(line -> name + line).collect(Collectors.joining("\n")), "");
+    }
+
+    private static List<Path> files(Request request) {
+        return request.option(READINGS, List.of());
+    }
+
+    private static DiagnosisAnswer diagnose(Scenario scenario, OwnersReadings readings, Request request) {
         Diagnosis.Builder builder =
-                Diagnosis.builder(scenario.system()).spots(readings.spots()).threads(Specs.threads(arguments));
+                Diagnosis.builder(scenario.system()).spots(readings.spots()).threads(request.threads());
         readings.log().ifPresent(builder::log);
         Diagnosis diagnosis = builder.build();
         return new DiagnosisAnswer(
@@ -115,15 +117,5 @@ final class DiagnoseCommand {
                 readings.spots().isEmpty()
                         ? Optional.empty()
                         : Optional.of(InstalledCheck.of(scenario.system(), readings.spots())));
-    }
-
-    private ExitStatus report(DiagnosisAnswer answer) {
-        List<Path> readings = arguments.matchedOptionValue(READINGS, List.of());
-        return Folders.deliver(
-                Folders.of(arguments, batch, 0, FOLDER_ENDING).sparing(readings),
-                DiagnosisFiles.of(answer, batch.units()),
-                batch.name(0),
-                console,
-                () -> new DiagnosisReport(answer, batch.units()));
     }
 }

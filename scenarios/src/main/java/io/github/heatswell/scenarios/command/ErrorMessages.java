@@ -1,10 +1,12 @@
 package io.github.heatswell.scenarios.command;
 
+import io.github.heatswell.scenarios.file.InvalidScenarioException;
 import io.github.heatswell.scenarios.variation.VariantFailedException;
 import io.github.heatswell.scenarios.wording.Nearest;
 import io.github.heatswell.scenarios.wording.Printable;
 import io.github.heatswell.simulation.SimulationException;
 import java.util.Collection;
+import java.util.List;
 import java.util.Objects;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
@@ -19,6 +21,7 @@ final class ErrorMessages {
     private static final String NO_MORE =
             "heatswell: something failed, and there was not even memory left to say what\n";
     private static final int MAX_CAUSES = 20;
+    private static final int MAX_FAULTS = 50;
 
     private ErrorMessages() {}
 
@@ -45,6 +48,15 @@ final class ErrorMessages {
             return "there is no " + what + " " + Printable.quote(word) + Nearest.hint(word, known);
         }
         return failure.getMessage();
+    }
+
+    /** The faults of a file as lines; a file that is wrong throughout does not flood the screen. */
+    static String faults(InvalidScenarioException failure) {
+        List<String> lines = failure.getMessage().lines().toList();
+        return lines.size() <= MAX_FAULTS
+                ? failure.getMessage()
+                : String.join("\n", lines.subList(0, MAX_FAULTS)) + "\n... and " + (lines.size() - MAX_FAULTS)
+                        + " more";
     }
 
     /**

@@ -4,24 +4,21 @@ import io.github.heatswell.scenarios.interview.Interview;
 import io.github.heatswell.scenarios.interview.Outcome;
 import io.github.heatswell.scenarios.output.OutputException;
 import io.github.heatswell.scenarios.wording.Printable;
-import io.github.heatswell.units.UnitSystem;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
-import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.TypeConversionException;
 
 /** {@code heatswell interview}: asks the owner of a house, writes the scenario file and runs it. */
-final class InterviewCommand {
+final class InterviewCommand implements Question {
 
     private static final String RESULTS = "--results";
     private static final Path DEFAULT_FILE = Path.of("my-house.yaml");
 
-    private InterviewCommand() {}
-
-    static CommandSpec spec() {
-        CommandSpec spec = Specs.command(InterviewCommand::run);
+    @Override
+    public void describe(CommandSpec spec) {
         spec.addOption(OptionSpec.builder("-o", Specs.OUT)
                 .paramLabel("FILE.yaml")
                 .type(Path.class)
@@ -49,17 +46,21 @@ final class InterviewCommand {
                 "",
                 "Leaving with quit is status 0; input that ends midway is status 2. The answers",
                 "are kept either way.");
-        return spec;
     }
 
-    private static ExitStatus run(ParseResult arguments, Console console) {
-        Path file = arguments.matchedOptionValue(Specs.OUT, DEFAULT_FILE);
-        UnitSystem units = arguments.matchedOptionValue(Specs.UNITS, UnitSystem.SI);
+    @Override
+    public ExitStatus ask(Request request) {
+        Path file = request.out().orElse(DEFAULT_FILE);
+        Console console = request.console();
         try {
-            Outcome outcome = Interview.hold(file, units, console.in(), console.out());
+            Outcome outcome = Interview.hold(file, request.units(), console.in(), console.out());
             return switch (outcome.ending()) {
                 case FINISHED ->
-                    RunCommand.run(outcome.file(), arguments.matchedOptionValue(RESULTS, null), units, console);
+                    Runner.one(
+                            new RunCommand(),
+                            request,
+                            outcome.file(),
+                            Optional.ofNullable(request.option(RESULTS, (Path) null)));
                 case LEFT -> ExitStatus.RAN;
                 case ENDED -> {
                     console.complain("heatswell: the answers ended before the last question");

@@ -9,22 +9,17 @@ import io.github.heatswell.scenarios.output.ResultFile;
 import io.github.heatswell.scenarios.output.ResultFolder;
 import io.github.heatswell.scenarios.wording.Printable;
 import io.github.heatswell.scenarios.wording.Wrapped;
-import io.github.heatswell.units.UnitSystem;
 import java.nio.file.Path;
 import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.ParseResult;
 
 /** {@code heatswell lessons}: writes the lessons as a site that needs no server. */
-final class LessonsCommand {
+final class LessonsCommand implements Question {
 
     private static final String FOLDER = "heatswell-lessons";
 
-    private LessonsCommand() {}
-
-    static CommandSpec spec() {
-        CommandSpec spec =
-                Specs.command((arguments, console) -> Batch.attempt("lessons", console, () -> run(arguments, console)));
+    @Override
+    public void describe(CommandSpec spec) {
         spec.addOption(Specs.out("Default: heatswell-lessons."));
         spec.addOption(Specs.units());
         Specs.describe(
@@ -33,14 +28,18 @@ final class LessonsCommand {
                 "Simulates the houses of the lessons and writes pages that need no server and no network: an index, a page"
                         + " and a worksheet for each lesson, the answers, and scenario files to change. Begin with"
                         + " index.html.");
-        return spec;
     }
 
-    private static ExitStatus run(ParseResult arguments, Console console) {
-        UnitSystem units = arguments.matchedOptionValue(Specs.UNITS, UnitSystem.SI);
-        ResultFolder folder = ResultFolder.at(arguments.matchedOptionValue(Specs.OUT, Path.of(FOLDER)));
+    @Override
+    public ExitStatus ask(Request request) {
+        return Runner.attempt("lessons", request.console(), () -> write(request));
+    }
+
+    private static ExitStatus write(Request request) {
+        Console console = request.console();
+        ResultFolder folder = ResultFolder.at(request.out().orElse(Path.of(FOLDER)));
         BalanceCount count = new BalanceCount();
-        List<ResultFile> files = LessonSite.files(Lessons.all(), count, units);
+        List<ResultFile> files = LessonSite.files(Lessons.all(), count, request.units());
         List<String> kept;
         try {
             kept = folder.write(files);

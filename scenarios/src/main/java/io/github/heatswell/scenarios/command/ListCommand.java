@@ -4,21 +4,18 @@ import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.wording.Wrapped;
 import java.util.Locale;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.ParseResult;
 
 /** {@code heatswell list}: names the bundled scenarios and the questions they answer. */
-final class ListCommand {
+final class ListCommand implements Question {
 
-    private ListCommand() {}
-
-    static CommandSpec spec() {
-        CommandSpec spec = Specs.command(ListCommand::run);
+    @Override
+    public void describe(CommandSpec spec) {
         Specs.describe(spec, "Name the bundled scenarios and the questions they answer.");
         spec.usageMessage().exitCodeListHeading("").exitCodeList(null);
-        return spec;
     }
 
-    private static ExitStatus run(ParseResult arguments, Console console) {
+    @Override
+    public ExitStatus ask(Request request) {
         StringBuilder text = new StringBuilder("Bundled scenarios; the houses are invented.\n");
         for (Catalogue.Topic topic : Catalogue.topics()) {
             text.append('\n').append(topic.question().toUpperCase(Locale.ROOT)).append('\n');
@@ -29,7 +26,8 @@ final class ListCommand {
                 text.append(Wrapped.lines(listing.question(), "  ", "  "));
             }
         }
-        console.print(text.append("\nRun one with: heatswell run NAME\n").toString());
+        request.console()
+                .print(text.append("\nRun one with: heatswell run NAME\n").toString());
         return ExitStatus.RAN;
     }
 }

@@ -36,7 +36,7 @@ final class ScenarioSource {
         try {
             return Optional.of(read(word).with(changes));
         } catch (InvalidScenarioException e) {
-            console.complain(FaultList.of(e));
+            console.complain(ErrorMessages.faults(e));
         } catch (InvalidPathException e) {
             console.complain(Printable.quote(word) + " cannot be the name of a file here");
         } catch (IOException e) {

@@ -9,15 +9,12 @@ import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
-import picocli.CommandLine.ParseResult;
 
 /** {@code heatswell show}: prints a bundled scenario, to start one's own from. */
-final class ShowCommand {
+final class ShowCommand implements Question {
 
-    private ShowCommand() {}
-
-    static CommandSpec spec() {
-        CommandSpec spec = Specs.command(ShowCommand::run);
+    @Override
+    public void describe(CommandSpec spec) {
         spec.addPositional(PositionalParamSpec.builder()
                 .paramLabel("NAME")
                 .arity("1")
@@ -32,25 +29,26 @@ final class ShowCommand {
                 "Print a bundled scenario, to start one of your own from.",
                 "With --set the changed scenario is printed, without the comments of the original.");
         spec.usageMessage().exitCodeListHeading("").exitCodeList(null);
-        return spec;
     }
 
-    private static ExitStatus run(ParseResult arguments, Console console) {
-        String name = arguments.matchedPositionalValue(0, "");
+    @Override
+    public ExitStatus ask(Request request) {
+        String name = request.arguments().matchedPositionalValue(0, "");
         if (!Catalogue.names().contains(name)) {
-            console.complain("heatswell: no scenario called " + Printable.quote(name) + " is bundled"
-                    + Nearest.to(name, Catalogue.names())
-                            .map(near -> "; did you mean " + near + "?")
-                            .orElse("; their names are shown by: heatswell list"));
+            request.console()
+                    .complain("heatswell: no scenario called " + Printable.quote(name) + " is bundled"
+                            + Nearest.to(name, Catalogue.names())
+                                    .map(near -> "; did you mean " + near + "?")
+                                    .orElse("; their names are shown by: heatswell list"));
             return ExitStatus.BAD_INPUT;
         }
-        List<Change> changes = arguments.matchedOptionValue(Specs.SET, List.of());
+        List<Change> changes = request.changes();
         if (changes.isEmpty()) {
-            console.print(Catalogue.text(name));
+            request.console().print(Catalogue.text(name));
             return ExitStatus.RAN;
         }
-        Optional<Scenario> changed = ScenarioSource.read(name, changes, console);
-        changed.ifPresent(scenario -> console.print(scenario.changedText()));
+        Optional<Scenario> changed = ScenarioSource.read(name, changes, request.console());
+        changed.ifPresent(scenario -> request.console().print(scenario.changedText()));
         return changed.isPresent() ? ExitStatus.RAN : ExitStatus.BAD_INPUT;
     }
 }

@@ -1,36 +1,20 @@
 package io.github.heatswell.scenarios.command;
 
-import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.scenarios.choice.VesselChoice;
 import io.github.heatswell.scenarios.file.Scenario;
-import io.github.heatswell.scenarios.output.SizingFiles;
+import io.github.heatswell.scenarios.output.Answer;
 import io.github.heatswell.scenarios.output.SizingReport;
 import io.github.heatswell.sizing.PrechargeRule;
 import io.github.heatswell.units.Pressure;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.ParseResult;
 
 /** {@code heatswell size}: finds the vessel for each scenario. */
-final class SizeCommand {
+final class SizeCommand implements ScenarioQuestion {
 
-    private static final String FOLDER_ENDING = "-sizing";
-
-    private final Batch batch;
-    private final ParseResult arguments;
-    private final Console console;
-
-    private SizeCommand(Batch batch, ParseResult arguments, Console console) {
-        this.batch = batch;
-        this.arguments = arguments;
-        this.console = console;
-    }
-
-    static CommandSpec spec() {
-        CommandSpec spec = Specs.command((arguments, console) -> Batch.read(arguments, console)
-                .map(batch -> new SizeCommand(batch, arguments, console).run())
-                .orElse(ExitStatus.BAD_INPUT));
+    @Override
+    public void describe(CommandSpec spec) {
         spec.addPositional(Specs.scenarios());
         spec.addOption(SizeSpecs.limit());
         spec.addOption(SizeSpecs.rating());
@@ -48,44 +32,32 @@ final class SizeCommand {
                 "  sizing.csv, sizing.json, before-after.png, before-after.svg, sizes.png,",
                 "  sizes.svg, report.html",
                 "Pressures are gauge readings.");
-        return spec;
     }
 
-    private ExitStatus run() {
-        return batch.each(console, this::run);
+    @Override
+    public String folderEnding() {
+        return "-sizing";
     }
 
-    private ExitStatus run(int index) {
+    @Override
+    public Answer answer(Scenario scenario, Request request) throws NoAnswerException {
         VesselAnswer answer;
         try {
-            answer = choice(batch.scenario(index)).answer();
+            answer = choice(scenario, request).answer();
         } catch (IllegalArgumentException e) {
-            String hazards = SizingReport.hazards(batch.scenario(index).system(), batch.units());
-            if (!hazards.isEmpty()) {
-                console.print(hazards);
-            }
-            console.complain(batch.name(index) + ": no vessel can be sized: " + e.getMessage());
-            return ExitStatus.BAD_INPUT;
+            throw request.refused(
+                    "no vessel can be sized: " + e.getMessage(),
+                    SizingReport.hazards(scenario.system(), request.units()));
         }
-        BalanceCount check = new BalanceCount();
-        Folders.between(index, console);
-        return Folders.deliver(
-                Folders.of(arguments, batch, index, FOLDER_ENDING),
-                SizingFiles.of(answer, check, batch.units()),
-                batch.name(index),
-                console,
-                () -> new SizingReport(answer, check, batch.units()));
+        return SizingReport.answer(answer, request.units());
     }
 
-    private VesselChoice choice(Scenario scenario) {
+    private static VesselChoice choice(Scenario scenario, Request request) {
         VesselChoice.Builder choice = VesselChoice.of(scenario)
-                .limit(Optional.ofNullable(arguments.matchedOptionValue(SizeSpecs.LIMIT, (Pressure) null)))
-                .precharge(arguments.matchedOptionValue(SizeSpecs.PRECHARGE, PrechargeRule.STATIC));
-        Pressure rating = arguments.matchedOptionValue(SizeSpecs.RATING, null);
-        if (rating != null) {
-            choice.rating(rating);
-        }
-        if (arguments.hasMatchedOption(SizeSpecs.NO_CODE_CAP)) {
+                .limit(Optional.ofNullable(request.option(SizeSpecs.LIMIT, (Pressure) null)))
+                .precharge(request.option(SizeSpecs.PRECHARGE, PrechargeRule.STATIC));
+        Optional.ofNullable(request.option(SizeSpecs.RATING, (Pressure) null)).ifPresent(choice::rating);
+        if (request.arguments().hasMatchedOption(SizeSpecs.NO_CODE_CAP)) {
             choice.withoutCodeCap();
         }
         return choice.build();

@@ -17,7 +17,6 @@ import java.util.Map;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
-import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.TypeConversionException;
 
 /** The parts that command lines have in common. */
@@ -30,8 +29,8 @@ final class Specs {
     static final String SAMPLE = "--sample";
     static final String SET = "--set";
     static final String VARY = "--vary";
-    private static final String THREADS = "--threads";
-    private static final int MAX_THREADS = 256;
+    static final String THREADS = "--threads";
+    static final int MAX_THREADS = 256;
 
     /** Where results go if nothing else is said. */
     static final String DEFAULT_OUT = "heatswell-out";
@@ -40,9 +39,9 @@ final class Specs {
 
     private Specs() {}
 
-    /** A command with its help option and the list of exit statuses. */
-    static CommandSpec command(Action action) {
-        CommandSpec spec = CommandSpec.wrapWithoutInspection(action);
+    /** The command that asks a question, with its help option and the list of exit statuses. */
+    static CommandSpec command(Question question) {
+        CommandSpec spec = CommandSpec.wrapWithoutInspection(question);
         spec.addOption(OptionSpec.builder("-h", "--help")
                 .usageHelp(true)
                 .description("Print this help and exit.")
@@ -56,6 +55,7 @@ final class Specs {
                 .commandListHeading("%nCommands:%n")
                 .exitCodeListHeading("%nExit status (the highest that applies):%n")
                 .exitCodeList(ExitStatus.list());
+        question.describe(spec);
         return spec;
     }
 
@@ -136,12 +136,6 @@ final class Specs {
                 .description("How many threads share the work; the answer does not depend on it. Default: one for every"
                         + " processor.")
                 .build();
-    }
-
-    /** How many threads are to share the work. */
-    static int threads(ParseResult arguments) {
-        return arguments.matchedOptionValue(
-                THREADS, Math.min(MAX_THREADS, Runtime.getRuntime().availableProcessors()));
     }
 
     private static Integer number(String text) {

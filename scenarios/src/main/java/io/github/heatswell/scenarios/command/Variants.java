@@ -9,7 +9,6 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import picocli.CommandLine.ParseResult;
 
 /**
  * The scenarios of a command line in all combinations of the values behind {@code --vary}.
@@ -31,33 +30,31 @@ record Variants(List<String> fields, List<Variant> all) {
      * Makes them.
      *
      * @param batch the scenarios, read without any change
-     * @param arguments the command line
+     * @param request the command line
      * @param most how many there may be without {@code --vary}
-     * @param console takes complaints
      * @return the variants, or empty if anything is wrong
      */
-    static Optional<Variants> of(Batch batch, ParseResult arguments, int most, Console console) {
-        List<Variation> variations = arguments.matchedOptionValue(Specs.VARY, List.of());
+    static Optional<Variants> of(Batch batch, Request request, int most) {
+        List<Variation> variations = request.option(Specs.VARY, List.of());
         try {
             Combinations combinations = Combinations.of(variations);
-            refuseOverlap(combinations.fields(), arguments);
+            refuseOverlap(combinations.fields(), request);
             refuseCount(batch, combinations, variations.isEmpty() ? most : Combinations.MAX_RUNS);
-            return made(batch, combinations, arguments, console);
+            return made(batch, combinations, request);
         } catch (IllegalArgumentException e) {
-            console.complain("heatswell: " + e.getMessage());
+            request.console().complain("heatswell: " + e.getMessage());
             return Optional.empty();
         }
     }
 
-    private static void refuseOverlap(List<String> fields, ParseResult arguments) {
-        List<Change> changes = arguments.matchedOptionValue(Specs.SET, List.of());
-        for (Change change : changes) {
+    private static void refuseOverlap(List<String> fields, Request request) {
+        for (Change change : request.changes()) {
             if (fields.contains(change.field())) {
                 throw new IllegalArgumentException(
                         change.field() + ": stands behind both --set and --vary; one of them would win unseen");
             }
         }
-        if (fields.contains(SAMPLE_FIELD) && arguments.hasMatchedOption(Specs.SAMPLE)) {
+        if (fields.contains(SAMPLE_FIELD) && request.arguments().hasMatchedOption(Specs.SAMPLE)) {
             throw new IllegalArgumentException(SAMPLE_FIELD + ": cannot be varied beside --sample, which sets it");
         }
     }
@@ -79,10 +76,9 @@ record Variants(List<String> fields, List<Variant> all) {
         return count == 1 ? "; or one with --vary" : "";
     }
 
-    private static Optional<Variants> made(
-            Batch batch, Combinations combinations, ParseResult arguments, Console console) {
-        List<Change> set = arguments.matchedOptionValue(Specs.SET, List.of());
-        Duration sample = arguments.matchedOptionValue(Specs.SAMPLE, null);
+    private static Optional<Variants> made(Batch batch, Combinations combinations, Request request) {
+        List<Change> set = request.changes();
+        Duration sample = request.option(Specs.SAMPLE, null);
         List<Variant> all = new ArrayList<>();
         boolean sound = true;
         for (int i = 0; i < batch.size(); i++) {
@@ -91,7 +87,7 @@ record Variants(List<String> fields, List<Variant> all) {
                     all.add(sample == null ? variant : resampled(variant, sample));
                 }
             } catch (InvalidScenarioException e) {
-                console.complain(FaultList.of(e));
+                request.console().complain(ErrorMessages.faults(e));
                 sound = false;
             }
         }

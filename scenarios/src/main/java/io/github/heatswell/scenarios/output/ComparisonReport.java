@@ -4,24 +4,31 @@ import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.charts.Headline;
 import io.github.heatswell.charts.NamedRun;
 import io.github.heatswell.charts.NamedSummary;
+import io.github.heatswell.charts.RunChart;
+import io.github.heatswell.charts.table.ComparisonTable;
+import io.github.heatswell.charts.table.VariationTable;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.Extreme;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.report.AlarmNote;
+import io.github.heatswell.scenarios.report.ReportPage;
+import io.github.heatswell.scenarios.variation.Variant;
 import io.github.heatswell.scenarios.variation.VariantRuns;
 import io.github.heatswell.scenarios.wording.Wrapped;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
-import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
 /**
  * Several runs side by side, for reading on a terminal of 80 columns. Hazards come first.
  */
-public final class ComparisonReport implements Report {
+public final class ComparisonReport {
 
     private static final int NAME_WIDTH = 26;
     private static final String ROW = "%-" + NAME_WIDTH + "s %10s %13s %10s  %s";
@@ -33,26 +40,24 @@ public final class ComparisonReport implements Report {
     private final List<NamedSummary> runs;
     private final QuantityFormat shown;
     private final StringBuilder text = new StringBuilder();
-    private String written = "";
 
     /**
-     * Prepares the report of a comparison.
+     * The answer.
      *
-     * @param runs what was run, with different names
-     * @param units the units to show it in
+     * @param fields the varied fields, none if scenarios were compared as they are
+     * @param runs what was run; of more than six, the picture shows some
+     * @param units the units of report, tables and picture
+     * @return with the files comparison.csv, comparison.png, comparison.svg and report.html, and variations.csv if any field was
+     *     varied
      */
-    public ComparisonReport(List<NamedRun> runs, UnitSystem units) {
-        this(runs, runs.stream().map(NamedSummary::of).toList(), units);
+    public static Answer answer(List<String> fields, VariantRuns runs, UnitSystem units) {
+        return Answer.of(files(fields, runs, units), of(runs.drawn(), runs.named(), units));
     }
 
-    /**
-     * Prepares the report of a comparison of variants.
-     *
-     * @param runs what was run
-     * @param units the units to show it in
-     */
-    public ComparisonReport(VariantRuns runs, UnitSystem units) {
-        this(runs.drawn(), runs.named(), units);
+    /** The report of some runs, of which some are drawn. */
+    static Report of(List<NamedRun> drawn, List<NamedSummary> runs, UnitSystem units) {
+        ComparisonReport report = new ComparisonReport(drawn, runs, units);
+        return new Report(report.said(), report.isHazard(), report.balances());
     }
 
     private ComparisonReport(List<NamedRun> drawn, List<NamedSummary> runs, UnitSystem units) {
@@ -61,26 +66,47 @@ public final class ComparisonReport implements Report {
         this.shown = QuantityFormat.ascii(units);
     }
 
-    @Override
-    public void written(Path folder, List<ResultFile> files) {
-        written = WrittenFiles.line(folder, files);
+    private static List<ResultFile> files(List<String> fields, VariantRuns runs, UnitSystem units) {
+        RunChart chart = RunChart.comparing(runs.drawn(), runs.variants().size(), units);
+        List<ResultFile> files = new ArrayList<>(List.of(
+                ResultFile.ofText("comparison.csv", out -> ComparisonTable.writeAll(runs.named(), units, out)),
+                ResultFile.of("comparison.png", chart::writePng),
+                ResultFile.ofText("comparison.svg", chart::writeSvg),
+                ResultFile.ofText(
+                        "report.html",
+                        out -> ReportPage.write(ComparisonPage.of(runs.drawn(), runs.named(), chart, units), out))));
+        if (!fields.isEmpty()) {
+            files.add(ResultFile.ofText("variations.csv", out -> VariationTable.write(fields, rows(runs), units, out)));
+        }
+        return List.copyOf(files);
     }
 
-    @Override
-    public Balances balances() {
+    private static List<VariationTable.Row> rows(VariantRuns runs) {
+        List<VariationTable.Row> rows = new ArrayList<>();
+        for (int i = 0; i < runs.variants().size(); i++) {
+            Variant variant = runs.variants().get(i);
+            RunSummary found = runs.summaries().get(i);
+            Optional<Limit> limit = Limit.reliefSet(found);
+            rows.add(new VariationTable.Row(
+                    new NamedSummary(variant.of(), found),
+                    variant.values(),
+                    limit.isPresent() ? OptionalDouble.of(limit.get().margin()) : OptionalDouble.empty()));
+        }
+        return rows;
+    }
+
+    private Balances balances() {
         return runs.stream().map(run -> Balances.of(run.summary())).reduce(Balances.NONE, Balances::and);
     }
 
-    @Override
-    public String text() {
-        text.setLength(0);
+    private String said() {
         hazards();
         text.append(OpenBalance.lines(balances()));
         text.append(Wrapped.lines(found(), "", "")).append('\n');
         text.append(String.format(Locale.ROOT, ROW, "", "peak", "after", "relieved", "relief set"))
                 .append('\n');
         runs.forEach(this::row);
-        return text.append(written).append('\n').append(Caution.text()).toString();
+        return text.toString();
     }
 
     private String found() {
@@ -105,8 +131,7 @@ public final class ComparisonReport implements Report {
         return run.summary().peak().value();
     }
 
-    @Override
-    public boolean isHazard() {
+    private boolean isHazard() {
         return runs.stream().anyMatch(run -> Hazards.in(run.summary()));
     }
 

@@ -16,7 +16,7 @@ import java.util.Optional;
 /**
  * The files of a diagnosis.
  */
-public final class DiagnosisFiles {
+final class DiagnosisFiles {
 
     private static final int MAX_RUNS = 3;
 
@@ -29,7 +29,7 @@ public final class DiagnosisFiles {
      * @param units the units of table and picture; the JSON is in SI units always
      * @return diagnosis.json and, with a log, readings.csv, readings.png and readings.svg; report.html
      */
-    public static List<ResultFile> of(DiagnosisAnswer answer, UnitSystem units) {
+    static List<ResultFile> of(DiagnosisAnswer answer, UnitSystem units) {
         List<ResultFile> files = new ArrayList<>();
         files.add(ResultFile.of("diagnosis.json", out -> DiagnosisJson.write(answer, out)));
         Optional<LoggedRuns> runs = logged(answer, units);

@@ -5,19 +5,17 @@ import io.github.heatswell.diagnosis.Estimate;
 import io.github.heatswell.diagnosis.Evidence;
 import io.github.heatswell.diagnosis.HypothesisFit;
 import io.github.heatswell.diagnosis.InstalledCheck;
-import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.wording.Printable;
 import io.github.heatswell.scenarios.wording.Wrapped;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;
 
 /**
  * What readings say of a house, for reading on a terminal of 80 columns. What may hurt somebody comes first.
  */
-public final class DiagnosisReport implements Report {
+public final class DiagnosisReport {
 
     private static final int MAX_CAUSES = 6;
 
@@ -26,36 +24,30 @@ public final class DiagnosisReport implements Report {
     private final QuantityFormat shown;
     private final DiagnosisWords words;
     private final StringBuilder text = new StringBuilder();
-    private String written = "";
 
-    /**
-     * Prepares the report.
-     *
-     * @param answer what was found
-     * @param units the units to show it in
-     */
-    public DiagnosisReport(DiagnosisAnswer answer, UnitSystem units) {
+    private DiagnosisReport(DiagnosisAnswer answer, UnitSystem units) {
         this.answer = answer;
         this.result = answer.result();
         this.shown = QuantityFormat.ascii(units);
         this.words = new DiagnosisWords(answer, shown);
     }
 
-    @Override
-    public void written(Path folder, List<ResultFile> files) {
-        written = WrittenFiles.line(folder, files);
+    /**
+     * The answer.
+     *
+     * @param answer what was found
+     * @param units the units of report, table and picture; the JSON is in SI units always
+     * @return with the files diagnosis.json and, with a log, readings.csv, readings.png and readings.svg; report.html
+     */
+    public static Answer answer(DiagnosisAnswer answer, UnitSystem units) {
+        DiagnosisReport report = new DiagnosisReport(answer, units);
+        return Answer.of(
+                DiagnosisFiles.of(answer, units), new Report(report.said(), report.isHazard(), answer.balances()));
     }
 
-    @Override
-    public Balances balances() {
-        return answer.balances();
-    }
-
-    @Override
-    public String text() {
-        text.setLength(0);
+    private String said() {
         hazards();
-        text.append(OpenBalance.lines(balances()));
+        text.append(OpenBalance.lines(answer.balances()));
         line(answer.scenario().title() + ": what do the readings say?");
         text.append('\n');
         line(words.answer());
@@ -68,7 +60,7 @@ public final class DiagnosisReport implements Report {
         numbers();
         evidence();
         remarks();
-        return text.append(written).append('\n').append(Caution.text()).toString();
+        return text.toString();
     }
 
     private void hazards() {
@@ -78,8 +70,7 @@ public final class DiagnosisReport implements Report {
         text.append(Alarms.lines(Alarms.of(answer.scenario().system(), shown), " as described"));
     }
 
-    @Override
-    public boolean isHazard() {
+    private boolean isHazard() {
         return words.hazard().isPresent() || Hazards.in(answer.scenario().system());
     }
 
@@ -136,7 +127,7 @@ public final class DiagnosisReport implements Report {
         String good = answer.log().isPresent() && Double.isFinite(result.uncertainty())
                 ? ", those of the log each taken as good to " + shown.pressureDifference(result.uncertainty())
                 : "";
-        line(result.readings() + " readings" + good + "; " + balances().runs() + " runs.");
+        line(result.readings() + " readings" + good + "; " + answer.balances().runs() + " runs.");
     }
 
     private void bulletList(String heading, List<String> lines) {

@@ -1,58 +1,52 @@
 package io.github.heatswell.scenarios.output;
 
-import io.github.heatswell.result.Balances;
+import io.github.heatswell.charts.MapChart;
+import io.github.heatswell.charts.table.MapTable;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.wording.Wrapped;
 import io.github.heatswell.sizing.PeakMap;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
-import java.nio.file.Path;
 import java.util.List;
-import java.util.Objects;
 
 /**
  * A map of peaks, for reading on a terminal of 80 columns.
  */
-public final class MapReport implements Report {
+public final class MapReport {
 
     private final Scenario scenario;
     private final PeakMap map;
     private final UnitSystem units;
-    private String written = "";
+
+    private MapReport(Scenario scenario, PeakMap map, UnitSystem units) {
+        this.scenario = scenario;
+        this.map = map;
+        this.units = units;
+    }
 
     /**
-     * Prepares the report.
+     * The answer.
      *
      * @param scenario whose house it is
      * @param map the peaks
-     * @param units the units to show it in
+     * @param units the units of report, table and picture
+     * @return with the files map.csv, map.png and map.svg
      */
-    public MapReport(Scenario scenario, PeakMap map, UnitSystem units) {
-        this.scenario = Objects.requireNonNull(scenario, "scenario");
-        this.map = Objects.requireNonNull(map, "map");
-        this.units = Objects.requireNonNull(units, "units");
+    public static Answer answer(Scenario scenario, PeakMap map, UnitSystem units) {
+        MapReport report = new MapReport(scenario, map, units);
+        MapChart chart = MapChart.of(map, units);
+        return Answer.of(
+                List.of(
+                        ResultFile.ofText("map.csv", out -> MapTable.write(map, units, out)),
+                        ResultFile.of("map.png", chart::writePng),
+                        ResultFile.ofText("map.svg", chart::writeSvg)),
+                new Report(report.said(chart), Hazards.in(scenario.system()), map.balances()));
     }
 
-    @Override
-    public void written(Path folder, List<ResultFile> files) {
-        written = WrittenFiles.line(folder, files);
-    }
-
-    @Override
-    public boolean isHazard() {
-        return Hazards.in(scenario.system());
-    }
-
-    @Override
-    public Balances balances() {
-        return map.balances();
-    }
-
-    @Override
-    public String text() {
+    private String said(MapChart chart) {
         return Alarms.lines(Alarms.of(scenario.system(), QuantityFormat.ascii(units)), "")
-                + OpenBalance.lines(balances())
+                + OpenBalance.lines(map.balances())
                 + Wrapped.lines(scenario.title() + ": which volume, which precharge?", "", "") + "\n"
-                + Wrapped.lines(MapFiles.sentence(map, units), "", "") + written + "\n" + Caution.text();
+                + Wrapped.lines(Sentence.of(chart.headline()), "", "");
     }
 }

@@ -10,7 +10,7 @@ package io.github.heatswell.scenarios.output;
  *     lies between two samples counts only if a valve gives off water at both
  * @param drawsTooCool how many draws met water in the tank that was cooler than what was wanted at the tap
  */
-public record Observed(
+record Observed(
         long samples,
         double startPressureAbsolute,
         double startTemperature,

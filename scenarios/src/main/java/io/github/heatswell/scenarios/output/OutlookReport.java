@@ -3,19 +3,20 @@ package io.github.heatswell.scenarios.output;
 import io.github.heatswell.ageing.OutlookCourse;
 import io.github.heatswell.ageing.OutlookMonth;
 import io.github.heatswell.ageing.OutlookResult;
-import io.github.heatswell.result.Balances;
+import io.github.heatswell.charts.OutlookChart;
+import io.github.heatswell.charts.table.OutlookTable;
 import io.github.heatswell.scenarios.outlook.OutlookAnswer;
+import io.github.heatswell.scenarios.report.ReportPage;
 import io.github.heatswell.scenarios.wording.Wrapped;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 
 /**
  * What the years will do, for reading on a terminal of 80 columns.
  */
-public final class OutlookReport implements Report {
+public final class OutlookReport {
 
     private static final String YEAR_ROW = "  %4s %14s %14s %14s %16s";
     private static final String VESSEL_ROW = "  %-12s %-24s %14s %16s";
@@ -25,45 +26,46 @@ public final class OutlookReport implements Report {
     private final OutlookWords words;
     private final QuantityFormat shown;
     private final StringBuilder text = new StringBuilder();
-    private String written = "";
 
-    /**
-     * Prepares the report.
-     *
-     * @param answer what was found
-     * @param units the units to show it in
-     */
-    public OutlookReport(OutlookAnswer answer, UnitSystem units) {
+    private OutlookReport(OutlookAnswer answer, UnitSystem units) {
         this.answer = answer;
         this.result = answer.result();
         this.shown = QuantityFormat.ascii(units);
         this.words = new OutlookWords(answer, shown);
     }
 
-    @Override
-    public void written(Path folder, List<ResultFile> files) {
-        written = WrittenFiles.line(folder, files);
+    /**
+     * The answer.
+     *
+     * @param answer what was found
+     * @param units the units of report, table and picture; the JSON is in SI units always
+     * @return with the files outlook.csv, outlook.json, outlook.png, outlook.svg and report.html
+     */
+    public static Answer answer(OutlookAnswer answer, UnitSystem units) {
+        OutlookReport report = new OutlookReport(answer, units);
+        OutlookChart chart = OutlookChart.of(answer.result(), answer.scenario().system(), units);
+        return Answer.of(
+                List.of(
+                        ResultFile.ofText("outlook.csv", out -> OutlookTable.write(answer.result(), units, out)),
+                        ResultFile.of("outlook.json", out -> OutlookJson.write(answer, out)),
+                        ResultFile.of("outlook.png", chart::writePng),
+                        ResultFile.ofText("outlook.svg", chart::writeSvg),
+                        ResultFile.ofText(
+                                "report.html", out -> ReportPage.write(OutlookPage.of(answer, chart, units), out))),
+                new Report(report.said(), report.isHazard(), answer.result().balances()));
     }
 
-    @Override
-    public boolean isHazard() {
+    private boolean isHazard() {
         return words.isHazard() || Hazards.in(answer.scenario().system());
     }
 
-    @Override
-    public Balances balances() {
-        return result.balances();
-    }
-
-    @Override
-    public String text() {
-        text.setLength(0);
+    private String said() {
         text.append(Alarms.lines(Alarms.of(answer.scenario().system(), shown), ""));
         words.alarm()
                 .ifPresent(alarm -> text.append(
                                 Wrapped.lines((words.isHazard() ? "HAZARD: " : "WARNING: ") + alarm, "", "        "))
                         .append('\n'));
-        text.append(OpenBalance.lines(balances()));
+        text.append(OpenBalance.lines(result.balances()));
         paragraph(
                 answer.scenario().title() + ": the next " + (result.years() == 1 ? "year" : result.years() + " years"));
         paragraph(words.headline());
@@ -72,7 +74,7 @@ public final class OutlookReport implements Report {
         years();
         vessels();
         paragraph(words.basis());
-        return text.append(written).append('\n').append(Caution.text()).toString();
+        return text.toString();
     }
 
     private void paragraph(String words) {

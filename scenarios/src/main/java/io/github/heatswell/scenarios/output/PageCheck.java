@@ -60,7 +60,7 @@ final class PageCheck {
 
     private Check check(Optional<String> notBefore) {
         if (notBefore.isPresent()) {
-            return none("No check sheet is given: it takes heating, and " + notBefore.get());
+            return refused(notBefore.get());
         }
         CheckProcedure procedure = CheckProcedure.of(house);
         try {
@@ -73,6 +73,11 @@ final class PageCheck {
         } catch (SimulationException e) {
             return none("No check sheet is given: the check could not be simulated.");
         }
+    }
+
+    /** Why no check is given of a house that must not be heated. */
+    static Check refused(String why) {
+        return none("No check sheet is given: it takes heating, and " + why);
     }
 
     private static Check none(String reason) {

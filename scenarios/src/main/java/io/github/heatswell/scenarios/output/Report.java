@@ -3,63 +3,50 @@ package io.github.heatswell.scenarios.output;
 import io.github.heatswell.result.Balances;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 
-/** What a command answers, for reading on a terminal. */
-public interface Report {
+/**
+ * What a command answers, for reading on a terminal: lines of at most 79 columns, but for paths. The words of caution follow.
+ *
+ * @param said the answer; what may hurt somebody stands first. Empty where nothing is known
+ * @param isHazard whether people may be hurt
+ * @param balances how many runs there are behind the answer, and how many of them have a balance that does not close; where one
+ *     does not, the answer says so near its top
+ */
+public record Report(String said, boolean isHazard, Balances balances) {
 
-    /**
-     * Tells the report that files were written.
-     *
-     * @param folder where they are
-     * @param files the files
-     */
-    void written(Path folder, List<ResultFile> files);
-
-    /**
-     * The report.
-     *
-     * @return lines of at most 79 columns, but for paths
-     */
-    String text();
+    /** The report where nothing is known. */
+    static final Report NONE = new Report("", false, Balances.NONE);
 
     /**
-     * Whether people may be hurt; then that stands first.
+     * Checks that everything is there.
      *
-     * @return true if there is a hazard
+     * @param said the answer
+     * @param isHazard whether people may be hurt
+     * @param balances those of the runs behind the answer
      */
-    default boolean isHazard() {
-        return false;
+    public Report {
+        Objects.requireNonNull(said, "said");
+        Objects.requireNonNull(balances, "balances");
     }
 
     /**
-     * The balances of all runs behind the answer. Where one does not close, the report says so near its top. There is no
-     * default, so that no report can leave it out.
+     * The report of an answer that was not written.
      *
-     * @return how many runs there are, and how many of them have a balance that does not close
+     * @return the lines
      */
-    Balances balances();
+    public String text() {
+        return said.isEmpty() ? "" : said + "\n" + Caution.text();
+    }
 
     /**
-     * The report where nothing is known.
+     * The report of an answer that was written.
      *
-     * @return a report without a line
+     * @param folder where its files are
+     * @param files the files
+     * @return the lines
      */
-    static Report none() {
-        return new Report() {
-            @Override
-            public void written(Path folder, List<ResultFile> files) {
-                // Nothing is known, so nothing was written.
-            }
-
-            @Override
-            public String text() {
-                return "";
-            }
-
-            @Override
-            public Balances balances() {
-                return Balances.NONE;
-            }
-        };
+    public String text(Path folder, List<ResultFile> files) {
+        return said + WrittenFiles.line(folder, files) + "\n" + Caution.text();
     }
 }

@@ -16,7 +16,7 @@ import java.util.Objects;
  * @param summary what the run found
  * @param observed what its samples showed
  */
-public record RunFindings(RunSummary summary, Observed observed) {
+record RunFindings(RunSummary summary, Observed observed) {
 
     /** Two times (s) this close are one, whatever rounding did to them. */
     private static final double SAME_MOMENT = 1e-3;

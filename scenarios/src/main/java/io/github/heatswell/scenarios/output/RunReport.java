@@ -4,9 +4,7 @@ import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.assessment.Severity;
 import io.github.heatswell.charts.Headline;
-import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.result.Balances;
-import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.file.Assumption;
 import io.github.heatswell.scenarios.file.Scenario;
@@ -14,95 +12,51 @@ import io.github.heatswell.scenarios.wording.Printable;
 import io.github.heatswell.scenarios.wording.Wrapped;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
 
 /**
  * What a run found, for reading on a terminal of 80 columns. Hazards come first.
  */
-public final class RunReport implements Report {
+final class RunReport {
 
     private final Scenario scenario;
     private final RunFindings findings;
     private final RunSummary result;
-    private final BalanceCount advice;
+    private final Balances advice;
     private final UnitSystem units;
     private final QuantityFormat shown;
     private final StringBuilder text = new StringBuilder();
-    private String written = "";
 
-    /**
-     * Prepares the report of a run.
-     *
-     * @param scenario what was run
-     * @param result what the run found
-     * @param units the units to show it in
-     * @throws IllegalArgumentException if the run is not one of the scenario: another house, also a changed copy, or another
-     *     duration. {@link Scenario#simulation()} makes such a run; for a house that a program changed, make a scenario of it
-     *     with {@link Scenario#of}
-     */
-    public RunReport(Scenario scenario, RunResult result, UnitSystem units) {
-        this(scenario, RunFindings.of(result), units);
-    }
-
-    /**
-     * Prepares the report of a run whose course was not kept.
-     *
-     * @param scenario what was run
-     * @param findings what the run found
-     * @param units the units to show it in
-     * @throws IllegalArgumentException if the run is not one of the scenario: another house, also a changed copy, or another
-     *     duration. {@link Scenario#simulation()} makes such a run; for a house that a program changed, make a scenario of it
-     *     with {@link Scenario#of}
-     */
-    public RunReport(Scenario scenario, RunFindings findings, UnitSystem units) {
-        this(scenario, findings, new BalanceCount(), units);
-    }
-
-    /**
-     * Prepares the report of a run whose files are written before it.
-     *
-     * @param scenario what was run
-     * @param findings what the run found
-     * @param advice what the files counted of the check sheet and the sizes
-     * @param units the units to show it in
-     * @throws IllegalArgumentException if the run is not one of the scenario: another house, also a changed copy, or another
-     *     duration. {@link Scenario#simulation()} makes such a run; for a house that a program changed, make a scenario of it
-     *     with {@link Scenario#of}
-     */
-    public RunReport(Scenario scenario, RunFindings findings, BalanceCount advice, UnitSystem units) {
-        Objects.requireNonNull(findings, "findings").requireOf(scenario);
-        this.advice = Objects.requireNonNull(advice, "advice");
+    private RunReport(Scenario scenario, RunFindings findings, Balances advice, UnitSystem units) {
         this.scenario = scenario;
         this.findings = findings;
         this.result = findings.summary();
-        this.units = Objects.requireNonNull(units, "units");
+        this.advice = advice;
+        this.units = units;
         this.shown = QuantityFormat.ascii(units);
     }
 
-    @Override
-    public void written(Path folder, List<ResultFile> files) {
-        written = WrittenFiles.line(folder, files);
+    /**
+     * The report of a run.
+     *
+     * @param scenario what was run
+     * @param findings what the run found
+     * @param advice the runs behind the check sheet and the sizes of its page
+     * @param units the units to show it in
+     */
+    static Report of(Scenario scenario, RunFindings findings, Balances advice, UnitSystem units) {
+        RunReport report = new RunReport(scenario, findings, advice, units);
+        return new Report(
+                report.said(),
+                Hazards.in(findings.summary()),
+                Balances.of(findings.summary()).and(advice));
     }
 
-    @Override
-    public boolean isHazard() {
-        return Hazards.in(result);
-    }
-
-    @Override
-    public Balances balances() {
-        return Balances.of(result).and(advice.sum());
-    }
-
-    @Override
-    public String text() {
-        text.setLength(0);
+    private String said() {
         List<Finding> found = Findings.of(result, Unknowns.of(scenario));
         text.append(Alarms.lines(Alarms.of(result, found, shown), ""));
-        text.append(Alarms.lines(OpenBalance.ofAdvice(advice.sum()), ""));
+        text.append(Alarms.lines(OpenBalance.ofAdvice(advice), ""));
         text.append(Wrapped.lines(scenario.title(), "", ""));
         if (!scenario.question().isEmpty()) {
             text.append(Wrapped.lines(scenario.question(), "  ", "  "));
@@ -119,7 +73,7 @@ public final class RunReport implements Report {
         RunRows.of(findings, shown).forEach(row -> row(row.label(), row.value(), row.remark()));
         changes();
         assumptions();
-        return text.append(written).append('\n').append(Caution.text()).toString();
+        return text.toString();
     }
 
     private void remarks() {

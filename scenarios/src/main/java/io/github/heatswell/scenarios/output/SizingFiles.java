@@ -5,7 +5,6 @@ import io.github.heatswell.charts.RunChart;
 import io.github.heatswell.charts.SizeAdvice;
 import io.github.heatswell.charts.SizingChart;
 import io.github.heatswell.charts.table.SizeTable;
-import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.scenarios.report.ReportPage;
 import io.github.heatswell.sizing.SizedVessel;
@@ -14,34 +13,12 @@ import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
 
-/**
- * The files of a sizing.
- */
-public final class SizingFiles {
+/** The files of a sizing. */
+final class SizingFiles {
 
     private SizingFiles() {}
 
-    /**
-     * The files.
-     *
-     * @param answer what was found
-     * @param units the units of table and chart; the JSON is in SI units always
-     * @return sizing.csv, sizing.json, before-after.png, before-after.svg, report.html and, where there are sizes to show,
-     *     sizes.png and sizes.svg
-     */
-    public static List<ResultFile> of(VesselAnswer answer, UnitSystem units) {
-        return of(answer, new BalanceCount(), units);
-    }
-
-    /**
-     * The files.
-     *
-     * @param answer what was found
-     * @param check counts the runs of the check sheet, which are made while report.html is written
-     * @param units the units of table and chart; the JSON is in SI units always
-     * @return the same files
-     */
-    public static List<ResultFile> of(VesselAnswer answer, BalanceCount check, UnitSystem units) {
+    static List<ResultFile> of(VesselAnswer answer, SizingPage page, UnitSystem units) {
         double atmosphere = answer.scenario().system().site().atmosphere();
         RunChart chart = chart(answer, units);
         List<ResultFile> files = new ArrayList<>(List.of(
@@ -54,8 +31,7 @@ public final class SizingFiles {
             files.add(ResultFile.of("sizes.png", sizes::writePng));
             files.add(ResultFile.ofText("sizes.svg", sizes::writeSvg));
         }
-        files.add(ResultFile.ofText(
-                "report.html", out -> ReportPage.write(SizingPage.of(answer, chart, check, units), out)));
+        files.add(ResultFile.ofText("report.html", out -> ReportPage.write(page.content(chart), out)));
         return List.copyOf(files);
     }
 

@@ -4,6 +4,7 @@ import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.charts.RunChart;
 import io.github.heatswell.result.BalanceCount;
+import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
@@ -32,50 +33,59 @@ final class SizingPage {
 
     private final VesselAnswer answer;
     private final SizingResult sizing;
-    private final BalanceCount check;
+    private final RunResult run;
+    private final List<Finding> found;
+    private final Check check;
+    private final Balances balances;
     private final double atmosphere;
     private final QuantityFormat shown;
 
-    private SizingPage(VesselAnswer answer, BalanceCount check, UnitSystem units) {
-        this.check = check;
+    private SizingPage(VesselAnswer answer, UnitSystem units) {
         this.answer = answer;
         this.sizing = answer.sizing();
         this.atmosphere = answer.scenario().system().site().atmosphere();
         this.shown = QuantityFormat.printed(units).inBoth();
+        this.run = answer.proposed().orElse(answer.asItIs());
+        this.found = Findings.of(run.summary());
+        BalanceCount count = new BalanceCount();
+        this.check = PageCheck.of(run.system(), varied(), PageFindings.notBefore(found, shown), count, shown);
+        this.balances = answer.balances().and(count.sum());
+    }
+
+    /** What the report says; the check sheet is simulated here. */
+    static SizingPage of(VesselAnswer answer, UnitSystem units) {
+        return new SizingPage(answer, units);
+    }
+
+    /** The runs behind the answer and its check sheet. */
+    Balances balances() {
+        return balances;
     }
 
     /**
-     * What the report says.
+     * What the report says, with the picture.
      *
      * @throws IOException if there are no fonts to draw with
      */
-    static ReportContent of(VesselAnswer answer, RunChart chart, BalanceCount check, UnitSystem units)
-            throws IOException {
-        return new SizingPage(answer, check, units).content(chart);
-    }
-
-    private ReportContent content(RunChart chart) throws IOException {
+    ReportContent content(RunChart chart) throws IOException {
         Scenario scenario = answer.scenario();
         String sentence = new SizingWords(answer, shown).answer();
         Heading heading = new Heading(scenario.title() + ": which vessel?", "", "", scenario.name(), Optional.empty());
-        RunResult shownRun = answer.proposed().orElse(answer.asItIs());
-        List<Finding> found = Findings.of(shownRun.summary());
         List<String> remarks = answer.proposed().isPresent()
                 ? List.of("Check sheet and findings are those of the house with the vessel.")
                 : List.of();
-        Check sheet = PageCheck.of(shownRun.system(), varied(), PageFindings.notBefore(found, shown), check, shown);
         return ReportContent.builder(heading, shown.units())
                 .alarms(alarms())
                 .answer(new Answer(sentence, remarks))
                 .pictures(pictures(chart, sentence))
                 .figures(List.of(limits()))
-                .check(sheet)
+                .check(check)
                 .commissioning(answer.proposed().isPresent()
                         && PageFindings.notBefore(found, shown).isEmpty())
                 .findings(PageFindings.notes(found, shown))
                 .options(options())
-                .basis(PageBasis.of(scenario, !sheet.readings().isEmpty(), shown))
-                .methods(PageMethods.of(shownRun.summary(), shown))
+                .basis(PageBasis.of(scenario, !check.readings().isEmpty(), shown))
+                .methods(PageMethods.of(run.summary(), shown))
                 .build();
     }
 
@@ -105,7 +115,7 @@ final class SizingPage {
                 .ifPresent(run -> run.hazard()
                         .ifPresent(event -> alarms.add(new AlarmNote(
                                 "HAZARD also with the vessel", PageWords.capitalised(Alarm.of(event, run, shown))))));
-        alarms.addAll(OpenBalance.notes(answer.balances().and(check.sum())));
+        alarms.addAll(OpenBalance.notes(balances));
         return alarms;
     }
 

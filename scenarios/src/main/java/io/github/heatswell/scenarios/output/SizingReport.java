@@ -1,7 +1,6 @@
 package io.github.heatswell.scenarios.output;
 
 import io.github.heatswell.assessment.Findings;
-import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
@@ -18,14 +17,12 @@ import io.github.heatswell.sizing.SizingTarget;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
-import java.nio.file.Path;
-import java.util.List;
 import java.util.Locale;
 
 /**
  * Which vessel to buy, for reading on a terminal of 80 columns. Hazards of the house as it is come first.
  */
-public final class SizingReport implements Report {
+public final class SizingReport {
 
     /** A difference that moves the vessel by less than this (m3) is not worth a line. */
     private static final double WORTH_SAYING = 0.005e-3;
@@ -34,35 +31,32 @@ public final class SizingReport implements Report {
 
     private final VesselAnswer answer;
     private final SizingResult sizing;
-    private final BalanceCount check;
+    private final Balances balances;
     private final double atmosphere;
     private final QuantityFormat shown;
     private final StringBuilder text = new StringBuilder();
-    private String written = "";
 
-    /**
-     * Prepares the report.
-     *
-     * @param answer what was found
-     * @param units the units to show it in
-     */
-    public SizingReport(VesselAnswer answer, UnitSystem units) {
-        this(answer, new BalanceCount(), units);
+    private SizingReport(VesselAnswer answer, Balances balances, UnitSystem units) {
+        this.answer = answer;
+        this.sizing = answer.sizing();
+        this.balances = balances;
+        this.atmosphere = answer.scenario().system().site().atmosphere();
+        this.shown = QuantityFormat.ascii(units);
     }
 
     /**
-     * Prepares the report of an answer whose files are written before it.
+     * The answer. The check sheet of the printed report is simulated here.
      *
      * @param answer what was found
-     * @param check what {@link SizingFiles} counted of the check sheet
-     * @param units the units to show it in
+     * @param units the units of report, table and pictures; the JSON is in SI units always
+     * @return with the files sizing.csv, sizing.json, before-after.png, before-after.svg, report.html and, where there are
+     *     sizes to show, sizes.png and sizes.svg
      */
-    public SizingReport(VesselAnswer answer, BalanceCount check, UnitSystem units) {
-        this.check = check;
-        this.answer = answer;
-        this.sizing = answer.sizing();
-        this.atmosphere = answer.scenario().system().site().atmosphere();
-        this.shown = QuantityFormat.ascii(units);
+    public static Answer answer(VesselAnswer answer, UnitSystem units) {
+        SizingPage page = SizingPage.of(answer, units);
+        SizingReport report = new SizingReport(answer, page.balances(), units);
+        return Answer.of(
+                SizingFiles.of(answer, page, units), new Report(report.said(), report.isHazard(), page.balances()));
     }
 
     /**
@@ -76,28 +70,15 @@ public final class SizingReport implements Report {
         return Alarms.lines(Alarms.of(house, QuantityFormat.ascii(units)), " as it is");
     }
 
-    @Override
-    public void written(Path folder, List<ResultFile> files) {
-        written = WrittenFiles.line(folder, files);
-    }
-
-    @Override
-    public boolean isHazard() {
+    private boolean isHazard() {
         return Hazards.in(answer.asItIs().summary())
                 || answer.proposed().flatMap(RunResult::hazard).isPresent();
     }
 
-    @Override
-    public Balances balances() {
-        return answer.balances().and(check.sum());
-    }
-
-    @Override
-    public String text() {
-        text.setLength(0);
+    private String said() {
         alarms();
         answer.proposed().flatMap(RunResult::hazard).ifPresent(this::hazardWithVessel);
-        text.append(OpenBalance.lines(balances()));
+        text.append(OpenBalance.lines(balances));
         text.append(Wrapped.lines(answer.scenario().title() + ": which vessel?", "", ""))
                 .append('\n')
                 .append(Wrapped.lines(new SizingWords(answer, shown).answer(), "", ""))
@@ -107,7 +88,7 @@ public final class SizingReport implements Report {
         formulas();
         water();
         prices();
-        return text.append(written).append('\n').append(Caution.text()).toString();
+        return text.toString();
     }
 
     private void alarms() {

@@ -22,7 +22,7 @@ import java.util.stream.IntStream;
 /**
  * The files of a spread.
  */
-public final class SpreadFiles {
+final class SpreadFiles {
 
     private static final int MIN_TO_DRAW = 2;
 
@@ -43,7 +43,7 @@ public final class SpreadFiles {
      * @param units the units of tables and picture; the JSON is in SI units always
      * @return spread.csv, samples.csv, spread.json and, with two samples or more, spread.png and spread.svg
      */
-    public static List<ResultFile> of(SpreadAnswer answer, UnitSystem units) {
+    static List<ResultFile> of(SpreadAnswer answer, UnitSystem units) {
         return new SpreadFiles(answer, units).all();
     }
 

@@ -1,6 +1,5 @@
 package io.github.heatswell.scenarios.output;
 
-import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.spread.SpreadAnswer;
 import io.github.heatswell.scenarios.spread.VariedInput;
 import io.github.heatswell.scenarios.wording.Printable;
@@ -11,7 +10,6 @@ import io.github.heatswell.study.StudyResult;
 import io.github.heatswell.units.Decimals;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.DoubleFunction;
@@ -19,7 +17,7 @@ import java.util.function.DoubleFunction;
 /**
  * How far an answer may be off, for reading on a terminal of 80 columns.
  */
-public final class SpreadReport implements Report {
+public final class SpreadReport {
 
     private static final double[] SHARES = {0.05, 0.25, 0.5, 0.75, 0.95};
     private static final String ROW = "  %-12s %11s %11s %11s %11s %11s";
@@ -29,45 +27,38 @@ public final class SpreadReport implements Report {
     private final StudyResult result;
     private final QuantityFormat shown;
     private final StringBuilder text = new StringBuilder();
-    private String written = "";
 
-    /**
-     * Prepares the report.
-     *
-     * @param answer what was found
-     * @param units the units to show it in
-     */
-    public SpreadReport(SpreadAnswer answer, UnitSystem units) {
+    private SpreadReport(SpreadAnswer answer, UnitSystem units) {
         this.answer = answer;
         this.result = answer.result();
         this.shown = QuantityFormat.ascii(units);
     }
 
-    @Override
-    public void written(Path folder, List<ResultFile> files) {
-        written = WrittenFiles.line(folder, files);
+    /**
+     * The answer.
+     *
+     * @param answer what was found
+     * @param units the units of report, tables and picture; the JSON is in SI units always
+     * @return with the files spread.csv, samples.csv, spread.json and, with two samples or more, spread.png and spread.svg
+     */
+    public static Answer answer(SpreadAnswer answer, UnitSystem units) {
+        SpreadReport report = new SpreadReport(answer, units);
+        return Answer.of(
+                SpreadFiles.of(answer, units), new Report(report.said(), report.isHazard(), answer.balances()));
     }
 
-    @Override
-    public boolean isHazard() {
+    private boolean isHazard() {
         return answer.hazardous().count() > 0 || Hazards.in(answer.scenario().system());
     }
 
-    @Override
-    public Balances balances() {
-        return answer.balances();
-    }
-
-    @Override
-    public String text() {
-        text.setLength(0);
+    private String said() {
         text.append(Alarms.lines(Alarms.of(answer.scenario().system(), shown), ""));
         if (answer.hazardous().count() > 0) {
             text.append(Wrapped.lines(
                             "HAZARD: the run ends in one, in " + inWords(answer.hazardous()) + ".", "", "        "))
                     .append('\n');
         }
-        text.append(OpenBalance.lines(balances()));
+        text.append(OpenBalance.lines(answer.balances()));
         text.append(Wrapped.lines(answer.scenario().title() + ": how sure is that?", "", ""))
                 .append('\n');
         if (result.completed() < result.planned()) {
@@ -82,7 +73,7 @@ public final class SpreadReport implements Report {
         quantiles();
         inputs();
         failures();
-        return text.append(written).append('\n').append(Caution.text()).toString();
+        return text.toString();
     }
 
     private String inWords(Share share) {

@@ -1,14 +1,16 @@
 package io.github.heatswell.scenarios.output;
 
+import io.github.heatswell.assessment.Finding;
+import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.charts.DailyCollector;
 import io.github.heatswell.charts.DailyFigures;
 import io.github.heatswell.charts.RunChart;
 import io.github.heatswell.charts.table.EventTable;
 import io.github.heatswell.charts.table.TraceTable;
 import io.github.heatswell.charts.table.TraceWriter;
-import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.report.ReportContent;
 import io.github.heatswell.scenarios.report.ReportPage;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
@@ -25,32 +27,23 @@ public final class StreamedRun {
     private static final long MAX_HELD = 200_000;
 
     private final Scenario scenario;
-    private final BalanceCount advice;
     private final UnitSystem units;
+    private final RunPage page;
+    private final Advice advice;
     private RunFindings findings;
     private DailyFigures days;
 
     /**
-     * Prepares a run.
+     * Prepares a run. The check sheet and the sizes of its printed report are simulated here.
      *
      * @param scenario what to run
-     * @param units the units of tables and charts; the summary is in SI units always
+     * @param units the units of report, tables and charts; the summary is in SI units always
      */
     public StreamedRun(Scenario scenario, UnitSystem units) {
-        this(scenario, new BalanceCount(), units);
-    }
-
-    /**
-     * Prepares a run.
-     *
-     * @param scenario what to run
-     * @param advice counts the runs behind the check sheet and the sizes, which are made while report.html is written
-     * @param units the units of tables and charts; the summary is in SI units always
-     */
-    public StreamedRun(Scenario scenario, BalanceCount advice, UnitSystem units) {
-        this.advice = Objects.requireNonNull(advice, "advice");
         this.scenario = Objects.requireNonNull(scenario, "scenario");
         this.units = Objects.requireNonNull(units, "units");
+        this.page = new RunPage(scenario, units);
+        this.advice = Advice.before(scenario, page.shown());
     }
 
     /**
@@ -61,6 +54,19 @@ public final class StreamedRun {
      */
     public static boolean suits(Scenario scenario) {
         return scenario.duration().dividedBy(scenario.sample()) > MAX_HELD;
+    }
+
+    /**
+     * The answer.
+     *
+     * @return with its {@link #files}; the report is empty where the trace could not be written, since nothing is known then
+     */
+    public Answer answer() {
+        return new Answer(
+                files(),
+                () -> findings()
+                        .map(found -> RunReport.of(scenario, found, advice.balances(), units))
+                        .orElse(Report.NONE));
     }
 
     /**
@@ -76,9 +82,7 @@ public final class StreamedRun {
                 ResultFile.of("summary.json", out -> SummaryJson.write(scenario, found(), out)),
                 ResultFile.of("pressure.png", out -> chart().writePng(out)),
                 ResultFile.ofText("pressure.svg", out -> chart().writeSvg(out)),
-                ResultFile.ofText(
-                        "report.html",
-                        out -> ReportPage.write(RunPage.of(scenario, found(), chart(), advice, units), out)));
+                ResultFile.ofText("report.html", out -> ReportPage.write(content(), out)));
     }
 
     /**
@@ -86,7 +90,7 @@ public final class StreamedRun {
      *
      * @return the findings, or empty as long as the trace was not written
      */
-    public Optional<RunFindings> findings() {
+    Optional<RunFindings> findings() {
         return Optional.ofNullable(findings);
     }
 
@@ -102,6 +106,11 @@ public final class StreamedRun {
             findings = new RunFindings(summary, observer.observed());
             days = collector.figures().completedBy(summary);
         }
+    }
+
+    private ReportContent content() throws IOException {
+        List<Finding> told = Findings.of(found().summary(), Unknowns.of(scenario));
+        return page.content(found(), advice.after(told, page.shown()), chart());
     }
 
     private RunFindings found() {

@@ -37,7 +37,6 @@ class PublicApiTest {
             // A public method of a type that is used elsewhere returns one.
             "charts.DailyFigures$Day",
             "diagnosis.Misfit",
-            "scenarios.output.Observed",
             "scenarios.lesson.LessonBuilder",
             "scenarios.readings.LogFile",
             "study.VarianceShares",

@@ -27,7 +27,7 @@ class SizeCertaintyTest {
     }
 
     private static String said(VesselAnswer answer) {
-        return new SizingReport(answer, UnitSystem.SI).text().replaceAll("\\s+", " ");
+        return SizingReport.answer(answer, UnitSystem.SI).report().get().text().replaceAll("\\s+", " ");
     }
 
     /** 18 L hold 5.39 bar by 0.09 bar, and the supply is known to a few tenths of a bar. */

@@ -27,13 +27,14 @@ class OneRecommendedSizeTest {
                 VesselChoice.of(Catalogue.read("orchard-lodge")).build().answer();
         double volume = answer.recommended().orElseThrow().volume();
         assertEquals(0.024, volume, 1e-12);
-        assertTrue(new SizingReport(answer, UnitSystem.SI).text().contains("A vessel of 24 L"));
+        assertTrue(
+                SizingReport.answer(answer, UnitSystem.SI).report().get().text().contains("A vessel of 24 L"));
         assertEquals(
                 volume,
                 answer.proposed().orElseThrow().system().vessel().orElseThrow().volume(),
                 1e-12);
         Map<String, String> files = new HashMap<>();
-        for (ResultFile file : SizingFiles.of(answer, UnitSystem.SI)) {
+        for (ResultFile file : SizingReport.answer(answer, UnitSystem.SI).files()) {
             if (!file.name().endsWith(".png")) {
                 ByteArrayOutputStream bytes = new ByteArrayOutputStream();
                 file.writeTo(bytes);
@@ -66,7 +67,8 @@ class OneRecommendedSizeTest {
         SizeCertainty found = answer.certainty().orElseThrow();
         assertEquals(0.08, found.tried().get(found.tried().size() - 1).volume(), 1e-12, "the largest was looked at");
         assertTrue(found.tried().size() <= 6, "and not every one");
-        String text = new SizingReport(answer, UnitSystem.SI).text().replaceAll("\\s+", " ");
+        String text =
+                SizingReport.answer(answer, UnitSystem.SI).report().get().text().replaceAll("\\s+", " ");
         assertTrue(text.contains("By the best estimates a vessel of 18 L"), text);
         assertTrue(text.contains("No size on the list holds in nine of ten. Find out more"), text);
         assertFalse(text.contains("> "), "no row is marked");

@@ -4,11 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.charts.RunChart;
 import io.github.heatswell.checksheet.CheckProcedure;
 import io.github.heatswell.checksheet.PressureGauge;
 import io.github.heatswell.checksheet.Reading;
-import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
@@ -91,7 +91,7 @@ class PageTest {
         VesselAnswer answer =
                 VesselChoice.of(Catalogue.read("orchard-lodge")).build().answer();
         RunChart chart = RunChart.of(answer.asItIs(), UnitSystem.SI);
-        ReportContent content = SizingPage.of(answer, chart, new BalanceCount(), UnitSystem.SI);
+        ReportContent content = SizingPage.of(answer, UnitSystem.SI).content(chart);
         List<SizeRow> sizes = content.options().sizes();
         assertEquals(answer.sizing().nominal().size(), sizes.size());
         assertEquals(3, content.options().formulas().size());
@@ -107,6 +107,8 @@ class PageTest {
 
     private static ReportContent page(Scenario scenario, UnitSystem units) throws IOException {
         RunResult result = scenario.simulation().run();
-        return RunPage.of(scenario, RunFindings.of(result), RunChart.of(result, units), new BalanceCount(), units);
+        RunPage page = new RunPage(scenario, units);
+        Advice advice = Advice.of(scenario, Findings.of(result.summary(), Unknowns.of(scenario)), page.shown());
+        return page.content(RunFindings.of(result), advice, RunChart.of(result, units));
     }
 }

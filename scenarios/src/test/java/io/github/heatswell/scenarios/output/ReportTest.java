@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.charts.NamedRun;
+import io.github.heatswell.charts.NamedSummary;
+import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.file.ScenarioReader;
@@ -94,7 +96,9 @@ class ReportTest {
                 .replace("water: 58 degC", "water: 12 degC")
                 .replace("input: 3 kW", "input: 0.05 kW");
         Scenario scenario = ScenarioReader.read("cold", cold);
-        String report = new RunReport(scenario, scenario.simulation().run(), UnitSystem.SI).text();
+        String report = RunReport.of(
+                        scenario, RunFindings.of(scenario.simulation().run()), Balances.NONE, UnitSystem.SI)
+                .text();
         assertTrue(report.contains("not fully served: the next draw began before the heat asked for"), report);
     }
 
@@ -126,7 +130,9 @@ class ReportTest {
     @Test
     void aComparisonIsOneTable() {
         List<NamedRun> runs = List.of(named("orchard-lodge"), named("orchard-lodge-vessel"), named("quarry-row"));
-        String report = new ComparisonReport(runs, UnitSystem.SI).text();
+        String report = ComparisonReport.of(
+                        runs, runs.stream().map(NamedSummary::of).toList(), UnitSystem.SI)
+                .text();
         assertTrue(report.startsWith("HAZARD in quarry-row: Test pressure reached after 27 min 12 s"), report);
         assertLines(
                 report,
@@ -154,7 +160,8 @@ class ReportTest {
 
     private static String report(String name, UnitSystem units) {
         Scenario scenario = Catalogue.read(name);
-        return new RunReport(scenario, scenario.simulation().run(), units).text();
+        return RunReport.of(scenario, RunFindings.of(scenario.simulation().run()), Balances.NONE, units)
+                .text();
     }
 
     private static NamedRun named(String name) {

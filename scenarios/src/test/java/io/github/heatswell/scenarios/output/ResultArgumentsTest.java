@@ -37,7 +37,7 @@ class ResultArgumentsTest {
         RunResult changed = Simulation.of(LODGE.system().toBuilder().build(), LODGE.duration())
                 .run();
         refused("not a run of the house of scenario 'orchard-lodge'", () -> Results.of(LODGE, changed, UnitSystem.SI));
-        refused("Scenario.of", () -> new RunReport(LODGE, changed, UnitSystem.SI));
+        refused("Scenario.of", () -> Results.answer(LODGE, changed, UnitSystem.SI));
     }
 
     @Test
@@ -47,7 +47,7 @@ class ResultArgumentsTest {
         RunResult longer =
                 Simulation.of(LODGE.system(), LODGE.duration().plusHours(1)).run();
         refused("asks for", () -> Results.of(LODGE, shorter, UnitSystem.SI));
-        refused("asks for", () -> new RunReport(LODGE, longer, UnitSystem.SI));
+        refused("asks for", () -> Results.of(LODGE, longer, UnitSystem.SI));
     }
 
     @Test
@@ -59,8 +59,9 @@ class ResultArgumentsTest {
                 Duration.ofHours(4),
                 Duration.ofMinutes(1));
         RunResult run = changed.simulation().run();
-        assertEquals(6, Results.of(changed, run, UnitSystem.SI).size());
-        assertTrue(new RunReport(changed, run, UnitSystem.SI).text().contains("A changed lodge"));
+        Answer answer = Results.answer(changed, run, UnitSystem.SI);
+        assertEquals(6, answer.files().size());
+        assertTrue(answer.report().get().text().contains("A changed lodge"));
     }
 
     @Test
@@ -89,7 +90,6 @@ class ResultArgumentsTest {
         missing("scenario", () -> Results.of(null, RUN, UnitSystem.SI));
         missing("result", () -> Results.of(LODGE, null, UnitSystem.SI));
         missing("units", () -> Results.of(LODGE, RUN, null));
-        missing("units", () -> new RunReport(LODGE, RUN, null));
         missing("folder", () -> ResultFolder.at(null));
         missing("parent", () -> ResultFolder.inside(null, "a"));
         missing("name", () -> ResultFolder.inside(folder, null));

@@ -38,8 +38,8 @@ class StreamedRunTest {
         }
         assertEquals(RunFindings.of(result), run.findings().orElseThrow());
         assertEquals(
-                new RunReport(scenario, result, UnitSystem.US).text(),
-                new RunReport(scenario, run.findings().orElseThrow(), UnitSystem.US).text());
+                Results.answer(scenario, result, UnitSystem.SI).report().get(),
+                run.answer().report().get());
     }
 
     @Test

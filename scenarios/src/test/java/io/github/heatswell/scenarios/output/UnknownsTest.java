@@ -3,6 +3,7 @@ package io.github.heatswell.scenarios.output;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.file.Change;
@@ -19,7 +20,9 @@ class UnknownsTest {
 
     private static String report(Scenario scenario) {
         RunResult run = scenario.simulation().run();
-        return new RunReport(scenario, run, UnitSystem.US).text().replaceAll("\\s+", " ");
+        return RunReport.of(scenario, RunFindings.of(run), Balances.NONE, UnitSystem.US)
+                .text()
+                .replaceAll("\\s+", " ");
     }
 
     private static Scenario precharge(String value) {

@@ -4,9 +4,10 @@ import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.outlook.HouseOutlook;
 import io.github.heatswell.scenarios.outlook.OutlookAnswer;
+import io.github.heatswell.scenarios.output.ComparisonReport;
 import io.github.heatswell.scenarios.output.DiagnosisAnswer;
-import io.github.heatswell.scenarios.output.DiagnosisFiles;
-import io.github.heatswell.scenarios.output.OutlookFiles;
+import io.github.heatswell.scenarios.output.DiagnosisReport;
+import io.github.heatswell.scenarios.output.OutlookReport;
 import io.github.heatswell.scenarios.output.ResultFolder;
 import io.github.heatswell.scenarios.output.Results;
 import io.github.heatswell.scenarios.variation.Variant;
@@ -50,7 +51,9 @@ final class Pages {
                 .map(name -> new Variant(name, name, List.of(), Catalogue.read(name)))
                 .toList();
         Path place = folder.resolve("comparison");
-        ResultFolder.at(place).write(Results.comparing(List.of(), VariantRuns.of(variants, 2), UnitSystem.SI));
+        ResultFolder.at(place)
+                .write(ComparisonReport.answer(List.of(), VariantRuns.of(variants, 2), UnitSystem.SI)
+                        .files());
         return Files.readString(place.resolve("report.html"));
     }
 
@@ -61,14 +64,14 @@ final class Pages {
                 .build()
                 .answer();
         Path place = folder.resolve(name + "-outlook-" + units);
-        ResultFolder.at(place).write(OutlookFiles.of(answer, units));
+        ResultFolder.at(place).write(OutlookReport.answer(answer, units).files());
         return Files.readString(place.resolve("report.html"));
     }
 
     /** The report of a diagnosis, as the program writes it. */
     static String ofDiagnosis(DiagnosisAnswer answer, UnitSystem units, Path folder) throws IOException {
         Path place = folder.resolve("diagnosis-" + units);
-        ResultFolder.at(place).write(DiagnosisFiles.of(answer, units));
+        ResultFolder.at(place).write(DiagnosisReport.answer(answer, units).files());
         return Files.readString(place.resolve("report.html"));
     }
 
