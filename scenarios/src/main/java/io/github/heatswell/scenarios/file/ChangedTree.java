@@ -41,14 +41,6 @@ final class ChangedTree {
                 .orElseThrow();
     }
 
-    /** The tree with a single value in place of another. */
-    static Mapping of(Mapping tree, FieldPath path, String value) {
-        Location at = Location.outside(1);
-        return (Mapping) new ChangedTree(at, Optional.of(new Scalar(value, at)))
-                .put(Optional.of(tree), path.steps())
-                .orElseThrow();
-    }
-
     private static Optional<Node> value(Change change, Location at) {
         String text = change.value();
         if (text.equals(Change.NONE)) {

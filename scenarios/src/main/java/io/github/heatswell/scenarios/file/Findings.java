@@ -89,8 +89,10 @@ final class Findings {
         return assumptions.stream().anyMatch(assumption -> assumption.field().equals(path));
     }
 
-    void uncertain(UncertainField field) {
+    /** Notes a value that is known only so well, and returns its number among them, counted from 0. */
+    int uncertain(UncertainField field) {
         uncertain.add(field);
+        return uncertain.size() - 1;
     }
 
     /** Every value that is known only so well, in the order of the format. */

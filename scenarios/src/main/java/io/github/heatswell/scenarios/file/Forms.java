@@ -14,6 +14,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiConsumer;
+import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.ObjIntConsumer;
 
 /** The ways in which the values of a scenario file are written. */
@@ -29,27 +31,30 @@ final class Forms {
 
     /** A number with a unit of one kind. */
     static <B, U extends Unit> Form<B> amount(Kind<U> kind, AmountSetter<B, U> setter) {
-        return quantity(kind, (target, text) -> {
+        return quantity(kind, text -> {
             Amount<U> amount = QuantityReader.read(text, kind);
-            setter.set(target, amount.value(), amount.unit());
+            return target -> setter.set(target, amount.value(), amount.unit());
         });
     }
 
     /** A pressure, gauge unless it says otherwise. */
     static <B> Form<B> pressure(BiConsumer<B, Pressure> setter) {
-        return quantity(Kind.PRESSURE, (target, text) -> setter.accept(target, QuantityReader.pressure(text)));
+        return quantity(Kind.PRESSURE, text -> {
+            Pressure pressure = QuantityReader.pressure(text);
+            return target -> setter.accept(target, pressure);
+        });
     }
 
     /** One of a few words. */
     static <B, V> Form<B> word(Map<String, V> words, BiConsumer<B, V> setter) {
         String choice = String.join(", ", words.keySet());
-        return form("one of " + choice, (target, text) -> {
+        return form("one of " + choice, text -> {
             V value = words.get(folded(text));
             if (value == null) {
                 throw new IllegalArgumentException(
                         Printable.quote(text) + " is not one of " + choice + Nearest.hint(text, words.keySet()));
             }
-            setter.accept(target, value);
+            return target -> setter.accept(target, value);
         });
     }
 
@@ -60,23 +65,24 @@ final class Forms {
 
     /** A whole number. */
     static <B> Form<B> whole(ObjIntConsumer<B> setter) {
-        return form("whole number", (target, text) -> {
+        return form("whole number", text -> {
             if (!text.matches("-?\\d{1,15}")) {
                 throw new IllegalArgumentException(Printable.quote(text) + " is no whole number");
             }
             // A number too long for an int is as far out of any range as the largest.
-            setter.accept(target, (int) Math.min(Integer.MAX_VALUE, Long.parseLong(text)));
+            int value = (int) Math.min(Integer.MAX_VALUE, Long.parseLong(text));
+            return target -> setter.accept(target, value);
         });
     }
 
     /** A time of day, as the setter reads it. */
     static <B> Form<B> clock(BiConsumer<B, String> setter) {
-        return form("time of day", setter);
+        return form("time of day", text -> target -> setter.accept(target, text));
     }
 
     /** A day of the year, as the setter reads it. */
     static <B> Form<B> day(BiConsumer<B, String> setter) {
-        return form("date or number of the day, 1 to 366", setter);
+        return form("date or number of the day, 1 to 366", text -> target -> setter.accept(target, text));
     }
 
     /** The name of a published draw profile. */
@@ -91,7 +97,7 @@ final class Forms {
 
     /** A text in plain words. */
     static <B> Form<B> text(int longest, BiConsumer<B, String> setter) {
-        return form("text of up to " + longest + " characters", (target, text) -> {
+        return form("text of up to " + longest + " characters", text -> {
             String line = text.replaceAll("\\s+", " ");
             if (line.length() > longest) {
                 throw new IllegalArgumentException(
@@ -100,20 +106,20 @@ final class Forms {
             if (!Printable.shows(line)) {
                 throw new IllegalArgumentException("holds characters that do not show; write plain text");
             }
-            setter.accept(target, line);
+            return target -> setter.accept(target, line);
         });
     }
 
     /** An amount of money, as the setter reads it. */
     static <B> Form<B> price(String words, BiConsumer<B, String> setter) {
-        return form(words, setter);
+        return form(words, text -> target -> setter.accept(target, text));
     }
 
-    private static <B> Form<B> quantity(Kind<?> kind, BiConsumer<B, String> binding) {
+    private static <B> Form<B> quantity(Kind<?> kind, Function<String, Consumer<B>> reading) {
         return new Form<>() {
             @Override
-            public void bind(B target, String text) {
-                binding.accept(target, text);
+            public Consumer<B> read(String text) {
+                return reading.apply(text);
             }
 
             @Override
@@ -128,11 +134,11 @@ final class Forms {
         };
     }
 
-    private static <B> Form<B> form(String words, BiConsumer<B, String> binding) {
+    private static <B> Form<B> form(String words, Function<String, Consumer<B>> reading) {
         return new Form<>() {
             @Override
-            public void bind(B target, String text) {
-                binding.accept(target, text);
+            public Consumer<B> read(String text) {
+                return reading.apply(text);
             }
 
             @Override

@@ -38,11 +38,14 @@ public final class InvalidScenarioException extends IllegalArgumentException {
     }
 
     private static String line(String source, Fault fault, List<Change> changes) {
+        if (fault.at().inText()) {
+            return source + ":" + fault;
+        }
         int number = fault.at().column();
-        return fault.at().inText() || number > changes.size()
-                ? source + ":" + fault
-                : source + " with "
-                        + Printable.shortened(changes.get(number - 1).toString()) + ": " + fault.message();
+        String change = number > changes.size()
+                ? ""
+                : " with " + Printable.shortened(changes.get(number - 1).toString());
+        return source + change + ": " + fault.message();
     }
 
     /**

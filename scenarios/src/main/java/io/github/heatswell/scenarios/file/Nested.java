@@ -3,7 +3,9 @@ package io.github.heatswell.scenarios.file;
 import io.github.heatswell.scenarios.document.Node;
 import io.github.heatswell.scenarios.document.Node.Items;
 import io.github.heatswell.scenarios.document.Node.Mapping;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.BiConsumer;
 
 /**
@@ -38,15 +40,18 @@ record Nested<B, T>(Section<?, T> section, int most, BiConsumer<B, List<T>> sett
     }
 
     /** Binds a part of the right shape; nothing is handed over if anything in it is wrong. */
-    void bind(B target, Node node, Place place, Findings findings) {
-        List<T> values = list()
+    Optional<List<BoundSection<?, T>>> bind(B target, Node node, Place place, Findings findings) {
+        List<BoundSection<?, T>> parts = list()
                 ? Parts.list(section, most, place, (Items) node, findings)
                 : List.of(Parts.one(section, place, node, findings));
-        if (findings.isSoundWithin(place.path())) {
-            setter.accept(target, values);
-        } else {
+        if (!findings.isSoundWithin(place.path())) {
             findings.unsound(place.path());
+            return Optional.empty();
         }
+        List<T> values = new ArrayList<>();
+        parts.forEach(part -> values.add(part.value()));
+        setter.accept(target, values);
+        return Optional.of(parts);
     }
 
     /** Hands over an example in place of what is wrong or missing. */

@@ -13,18 +13,19 @@ final class Parts {
     private Parts() {}
 
     /** What one part describes. */
-    static <T> T one(Section<?, T> section, Place place, Node node, Findings findings) {
+    static <T> BoundSection<?, T> one(Section<?, T> section, Place place, Node node, Findings findings) {
         return binder(section, place, node, findings).bind();
     }
 
     /** What the items of a list describe; nothing if there are more of them than there may be. */
-    static <T> List<T> list(Section<?, T> section, int most, Place place, Items items, Findings findings) {
+    static <T> List<BoundSection<?, T>> list(
+            Section<?, T> section, int most, Place place, Items items, Findings findings) {
         int number = items.items().size();
         if (number > most) {
             findings.wrong(place.path(), place.at(), "has " + number + " items; up to " + most + " are allowed");
             return List.of();
         }
-        List<T> things = new ArrayList<>();
+        List<BoundSection<?, T>> things = new ArrayList<>();
         for (int i = 0; i < number; i++) {
             Node item = items.items().get(i);
             Place part = new Place(place.path() + "[" + i + "]", item.at());

@@ -9,10 +9,12 @@ import java.util.List;
  *
  * @param origin where it comes from
  * @param tree what its text says once all changes are made
+ * @param house how its house is put together
  * @param assumptions what was filled in
  * @param uncertain what is known only so well
  */
-record Reading(Origin origin, Mapping tree, List<Assumption> assumptions, List<UncertainField> uncertain) {
+record Reading(
+        Origin origin, Mapping tree, BoundHouse house, List<Assumption> assumptions, List<UncertainField> uncertain) {
 
     Reading {
         assumptions = List.copyOf(assumptions);
@@ -22,7 +24,7 @@ record Reading(Origin origin, Mapping tree, List<Assumption> assumptions, List<U
     /** Nothing was read: a program made the scenario. */
     static Reading nothing() {
         Mapping empty = new Mapping(List.of(), Location.first());
-        return new Reading(new Origin("", "", empty, List.of()), empty, List.of(), List.of());
+        return new Reading(new Origin("", "", empty, List.of()), empty, new BoundHouse(), List.of(), List.of());
     }
 
     /** The same, without what was filled in for a field. */
@@ -30,6 +32,6 @@ record Reading(Origin origin, Mapping tree, List<Assumption> assumptions, List<U
         List<Assumption> kept = assumptions.stream()
                 .filter(assumption -> !assumption.field().equals(field))
                 .toList();
-        return new Reading(origin, tree, kept, uncertain);
+        return new Reading(origin, tree, house, kept, uncertain);
     }
 }

@@ -99,7 +99,11 @@ public final class Scenario {
             throw new IllegalArgumentException(
                     "values: there must be " + reading.uncertain().size() + ", not " + values.length);
         }
-        return ScenarioReader.drawn(reading, values);
+        try {
+            return values.length == 0 ? system : reading.house().with(values);
+        } catch (InvalidScenarioException e) {
+            throw new InvalidScenarioException(reading.origin().source() + ", some values", e.faults());
+        }
     }
 
     /**

@@ -9,6 +9,7 @@ import io.github.heatswell.system.Problem;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.system.Tank;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,62 +30,70 @@ final class ScenarioBinder {
     }
 
     /** What a file describes; sound only if nothing was found wrong. */
-    record Bound(Header header, Optional<HotWaterSystem> system, RunDraft.Run run, Costs costs) {}
+    record Bound(Header header, Optional<HotWaterSystem> system, BoundHouse house, RunDraft.Run run, Costs costs) {}
 
     Bound bind() {
-        Header header = new SectionBinder<>(Schema.HEADER, root, top, findings).bind();
-        HotWaterSystem.Builder system = HotWaterSystem.builder()
-                .site(one(Schema.SITE))
-                .supply(one(SupplySections.SUPPLY))
-                .tank(tank())
-                .heater(one(HeaterSections.HEATER));
-        list(TankSections.PIPE, TankSections.MAX_PIPES).forEach(system::addPipe);
-        List<ReliefValve> valves = list(ReliefSections.RELIEF, ReliefSections.MAX_VALVES);
-        valves.forEach(system::addReliefValve);
+        Header header =
+                new SectionBinder<>(Schema.HEADER, root, top, findings).bind().value();
+        BoundHouse house = new BoundHouse();
+        house.add(one(Schema.SITE), HotWaterSystem.Builder::site);
+        house.add(one(SupplySections.SUPPLY), HotWaterSystem.Builder::supply);
+        tank(house);
+        house.add(one(HeaterSections.HEATER), HotWaterSystem.Builder::heater);
+        list(TankSections.PIPE, TankSections.MAX_PIPES)
+                .forEach(pipe -> house.add(pipe, HotWaterSystem.Builder::addPipe));
+        List<ReliefValve> valves = new ArrayList<>();
+        list(ReliefSections.RELIEF, ReliefSections.MAX_VALVES)
+                .forEach(valve -> valves.add(house.add(valve, HotWaterSystem.Builder::addReliefValve)));
         requireDistinctNames(valves);
         if (top.containsKey(VesselSections.VESSEL.name())) {
-            system.vessel(one(VesselSections.VESSEL));
+            house.add(one(VesselSections.VESSEL), HotWaterSystem.Builder::vessel);
         }
-        new SectionBinder<>(UseSections.EXTRAS, root, top, findings).bind().into(system);
-        Start.Builder start = top.containsKey(Schema.START.name()) ? one(Schema.START) : Start.builder();
+        house.add(
+                new SectionBinder<>(UseSections.EXTRAS, root, top, findings).bind(),
+                (system, extras) -> extras.into(system));
+        BoundSection<?, Start> start = one(Schema.START);
         RunDraft.Run run = run();
-        system.start(run.into(start).build());
-        Costs costs = top.containsKey(CostsSections.COSTS.name()) ? one(CostsSections.COSTS) : Costs.invented();
-        return new Bound(header, together(system), run, costs);
+        house.add(
+                start,
+                (system, where) -> system.start(run.into(where.toBuilder()).build()));
+        Costs costs = top.containsKey(CostsSections.COSTS.name())
+                ? one(CostsSections.COSTS).value()
+                : Costs.invented();
+        return new Bound(header, together(house.asWritten()), house, run, costs);
     }
 
     /** The tank; a working pressure that nobody gave is none that its maker allows. */
-    private Tank tank() {
-        Tank tank = one(TankSections.TANK);
-        return findings.isAssumed(Schema.WORKING_PRESSURE)
-                ? tank.toBuilder()
-                        .assumedWorkingPressure(tank.workingPressure())
-                        .build()
-                : tank;
+    private void tank(BoundHouse house) {
+        BoundSection<?, Tank> tank = one(TankSections.TANK);
+        boolean assumed = findings.isAssumed(Schema.WORKING_PRESSURE);
+        house.add(
+                tank,
+                (system, made) -> system.tank(
+                        assumed
+                                ? made.toBuilder()
+                                        .assumedWorkingPressure(made.workingPressure())
+                                        .build()
+                                : made));
     }
 
     private Optional<HotWaterSystem> together(HotWaterSystem.Builder system) {
         try {
             return Optional.of(system.build());
         } catch (InvalidDescriptionException e) {
-            e.problems().forEach(problem -> findings.note(asWritten(problem)));
+            e.problems().forEach(problem -> findings.note(BoundHouse.inFile(problem)));
             return Optional.empty();
         }
     }
 
-    /** The description has the faults of a valve beside its other numbers; a file has them one level deeper. */
-    private static Problem asWritten(Problem problem) {
-        return new Problem(problem.field().replace("].leaks-from", "].fault.leaks-from"), problem.message());
-    }
-
     private RunDraft.Run run() {
         SectionBinder<RunDraft, RunDraft.Run> binder = binder(Schema.RUN);
-        RunDraft.Run run = binder.bind();
+        RunDraft.Run run = binder.bind().value();
         binder.target().conflict().ifPresent(message -> findings.note(new Problem("run.sample", message)));
         return run;
     }
 
-    private <B, T> T one(Section<B, T> section) {
+    private <B, T> BoundSection<?, T> one(Section<B, T> section) {
         return binder(section).bind();
     }
 
@@ -96,7 +105,7 @@ final class ScenarioBinder {
                 : Parts.binder(section, place, node, findings);
     }
 
-    private <B, T> List<T> list(Section<B, T> section, int most) {
+    private <B, T> List<BoundSection<?, T>> list(Section<B, T> section, int most) {
         String name = section.name();
         Node node = top.get(name);
         if (node instanceof Items items) {

@@ -6,7 +6,6 @@ import io.github.heatswell.scenarios.document.SourceText;
 import io.github.heatswell.scenarios.document.YamlTree;
 import io.github.heatswell.scenarios.fault.Location;
 import io.github.heatswell.scenarios.wording.Printable;
-import io.github.heatswell.system.HotWaterSystem;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -84,21 +83,7 @@ public final class ScenarioReader {
         if (!faults.none()) {
             throw new InvalidScenarioException(origin.source(), faults.inOrder(), origin.changes());
         }
-        return Scenario.read(name, bound, new Reading(origin, tree, findings.assumptions(), findings.uncertain()));
-    }
-
-    /** The house with certain values in place of the uncertain ones. */
-    static HotWaterSystem drawn(Reading reading, double... values) {
-        Mapping tree = reading.tree();
-        for (int i = 0; i < values.length; i++) {
-            UncertainField field = reading.uncertain().get(i);
-            tree = ChangedTree.of(tree, FieldPath.of(field.field()), field.at(values[i]));
-        }
-        Faults faults = new Faults();
-        ScenarioBinder.Bound bound = new ScenarioBinder(tree, new Findings(faults)).bind();
-        if (!faults.none()) {
-            throw new InvalidScenarioException(reading.origin().source() + ", some values", faults.inOrder());
-        }
-        return bound.system().orElseThrow();
+        return Scenario.read(
+                name, bound, new Reading(origin, tree, bound.house(), findings.assumptions(), findings.uncertain()));
     }
 }

@@ -60,10 +60,10 @@ final class Schema {
                             Kind.TEMPERATURE,
                             Site.Builder::room)));
 
-    static final Section<Start.Builder, Start.Builder> START = new Section<>(
+    static final Section<Start.Builder, Start> START = new Section<>(
             "start",
             Start::builder,
-            start -> start,
+            Start.Builder::build,
             List.of(
                     amount(
                                     "water",

@@ -6,11 +6,13 @@ import io.github.heatswell.scenarios.fault.Location;
 import io.github.heatswell.scenarios.quantity.Uncertain;
 import io.github.heatswell.system.InvalidDescriptionException;
 import io.github.heatswell.system.Problem;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /**
  * Binds the keys of one section to its builder, one by one. A value that is missing or wrong is noted and replaced by a
@@ -27,6 +29,7 @@ final class SectionBinder<B, T> {
     private final Findings findings;
     private final B target;
     private final Map<String, String> given = new HashMap<>();
+    private final List<BoundSection.Step<B>> steps = new ArrayList<>();
 
     /**
      * Prepares to bind.
@@ -45,8 +48,12 @@ final class SectionBinder<B, T> {
     }
 
     /** Binds every key and ends the builder; if it cannot be ended, the section's example takes its place. */
-    T bind() {
+    BoundSection<B, T> bind() {
         section.fields().forEach(this::bind);
+        return new BoundSection<>(section, place, end(), given, steps);
+    }
+
+    private T end() {
         try {
             return section.end().apply(target);
         } catch (InvalidDescriptionException e) {
@@ -100,9 +107,10 @@ final class SectionBinder<B, T> {
         }
     }
 
-    private void takeParts(Field<B> field, String path, Nested<B, ?> nested, Node node) {
+    private <I> void takeParts(Field<B> field, String path, Nested<B, I> nested, Node node) {
         try {
-            nested.bind(target, node, new Place(path, findings.place(path)), findings);
+            nested.bind(target, node, new Place(path, findings.place(path)), findings)
+                    .ifPresent(parts -> steps.add(BoundSection.Step.inner(field.key(), nested, parts)));
             given.put(field.key(), "");
         } catch (IllegalArgumentException e) {
             findings.wrong(path, findings.place(path), complaint(field, "", e.getMessage()));
@@ -134,32 +142,47 @@ final class SectionBinder<B, T> {
 
     private void assume(Field<B> field, String path, String value, Typical typical) {
         findings.assume(path, value, typical.basis());
-        take(field, path, value, place.at(), " (assumed, as the file does not give it)");
+        if (take(field, path, value, place.at(), " (assumed, as the file does not give it)") && follows(typical)) {
+            steps.set(
+                    steps.size() - 1,
+                    BoundSection.Step.derived(field.key(), field.form().orElseThrow(), typical));
+        }
     }
 
-    private void take(Field<B> field, String path, String text, Location at, String remark) {
+    /** Whether a typical value follows from an uncertain one. */
+    private boolean follows(Typical typical) {
+        return steps.stream().anyMatch(step -> step.varies() && typical.needs().contains(step.key()));
+    }
+
+    /** Hands a value to the builder, or notes what is wrong with it; returns whether it is sound. */
+    private boolean take(Field<B> field, String path, String text, Location at, String remark) {
         try {
-            given.put(field.key(), bound(field.form().orElseThrow(), path, text));
+            given.put(field.key(), bound(field, path, text));
+            return true;
         } catch (IllegalArgumentException e) {
             findings.wrong(path, at, complaint(field, text, e.getMessage()) + remark);
+            return false;
         }
     }
 
     /** Hands a value to the builder and returns it; of an uncertain one the best estimate, after both ends were tried. */
-    private String bound(Form<B> form, String path, String text) {
+    private String bound(Field<B> field, String path, String text) {
+        Form<B> form = field.form().orElseThrow();
         Optional<Uncertain> uncertain = form.kind().flatMap(kind -> Uncertain.read(text, kind));
         if (uncertain.isEmpty()) {
-            form.bind(target, text);
+            Consumer<B> setter = form.read(text);
+            setter.accept(target);
+            steps.add(BoundSection.Step.fixed(field.key(), setter));
             return text;
         }
         if (path.startsWith("run.")) {
             throw new IllegalArgumentException("is a choice and cannot be uncertain; write one value");
         }
-        UncertainField field = UncertainField.of(path, text, uncertain.get());
-        form.bind(target, field.low());
-        form.bind(target, field.high());
+        UncertainField spread = UncertainField.of(path, text, uncertain.get());
+        form.bind(target, spread.low());
+        form.bind(target, spread.high());
         form.bind(target, uncertain.get().centre());
-        findings.uncertain(field);
+        steps.add(BoundSection.Step.uncertain(field.key(), form, spread, findings.uncertain(spread)));
         return uncertain.get().centre();
     }
 
@@ -173,10 +196,15 @@ final class SectionBinder<B, T> {
 
     /** The builder's message without the field it begins with, and with the value as written if it shows another. */
     private static String complaint(Field<?> field, String text, String message) {
-        String prefix = field.key() + ": ";
-        String bare = message.startsWith(prefix) ? message.substring(prefix.length()) : message;
+        String bare = bare(field.key(), message);
         boolean converted = bare.contains("allowed range") && !unspaced(bare).contains(unspaced(text));
         return converted ? bare + " (written as " + text + ")" : bare;
+    }
+
+    /** A builder's message without the field it begins with. */
+    static String bare(String key, String message) {
+        String prefix = key + ": ";
+        return message.startsWith(prefix) ? message.substring(prefix.length()) : message;
     }
 
     private static String unspaced(String text) {
