@@ -15,9 +15,6 @@ import java.util.List;
 /** A hazard in words: what happened, and why nothing is shown beyond it. */
 final class HazardWords {
 
-    /** The temperature (K) at which water boils in the open. */
-    private static final double BOILS_IN_AIR = 373.15;
-
     private HazardWords() {}
 
     /** What the run came to, as it follows a subject: {@code reaches the tank's test pressure of 20 bar after 22 min}. */
@@ -37,6 +34,7 @@ final class HazardWords {
             case RELIEF_CHATTERS ->
                 "has a relief valve that chatters " + after + ", at "
                         + amounts.pressure(summary.gauge(hazard.pressureAbsolute()));
+            case WATER_FREEZES -> "begins to freeze " + after;
             default ->
                 "leaves the range of known water properties " + after + ", at "
                         + amounts.temperature(hazard.waterTemperature());
@@ -51,7 +49,7 @@ final class HazardWords {
                     + amounts.pressure(summary.gauge(hazard.pressureAbsolute()));
         }
         String subject = switch (hazard.kind()) {
-            case VAPOUR_FORMS, WATER_OUT_OF_RANGE -> "water ";
+            case VAPOUR_FORMS, WATER_OUT_OF_RANGE, WATER_FREEZES -> "water ";
             default -> "";
         };
         return subject + verb(summary, hazard, amounts) + cause(summary, hazard);
@@ -152,16 +150,13 @@ final class HazardWords {
     }
 
     private static String beyond(Event hazard) {
-        boolean hot = hazard.waterTemperature() > BOILS_IN_AIR;
         return switch (hazard.kind()) {
             case TEST_PRESSURE_REACHED -> "no tank is proven beyond its test pressure, and it may burst";
             case VAPOUR_FORMS -> "steam can burst a tank, and what it does is not modelled";
             case RELIEF_CHATTERS -> "no valve stands that for long, and what follows is not modelled";
             case ATMOSPHERE_REACHED -> "below it air or dirt can be drawn in and a tank can collapse";
-            default ->
-                hot
-                        ? "water as hot as that bursts into steam where it escapes, and no further course is computed"
-                        : "what follows cannot be computed";
+            case WATER_FREEZES -> "ice bursts tanks and pipes, and what it does is not modelled";
+            default -> "water as hot as that bursts into steam where it escapes, and no further course is computed";
         };
     }
 

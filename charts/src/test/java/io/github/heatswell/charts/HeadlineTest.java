@@ -104,6 +104,9 @@ class HeadlineTest {
                         "Falls to the pressure of the surrounding air after 22 min",
                         Handmade.run(ONE, 1320, 4.2, 0).event(1320, EventKind.ATMOSPHERE_REACHED, "", 0)),
                 Arguments.of(
+                        "Water begins to freeze after 22 min",
+                        Handmade.run(ONE, 1320, 4.2, 5).event(1320, EventKind.WATER_FREEZES, "", 5)),
+                Arguments.of(
                         "Water leaves the range of known water properties after 22 min, at 13 °C",
                         Handmade.run(ONE, 1320, 4.2, 5).event(1320, EventKind.WATER_OUT_OF_RANGE, "", 5)));
     }

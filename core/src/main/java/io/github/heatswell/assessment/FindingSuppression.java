@@ -45,6 +45,7 @@ final class FindingSuppression {
             Map.entry("vapour-forms", HOTTER),
             Map.entry("test-pressure-reached", HOTTER),
             Map.entry("water-out-of-range", HOTTER),
+            Map.entry("water-freezes", HOTTER),
             Map.entry("pressure-lost", HOTTER),
             Map.entry("relief-valve-chatters", HOTTER),
             Map.entry("relief-valve-blocked", HOTTER),

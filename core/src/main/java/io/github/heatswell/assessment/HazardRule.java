@@ -18,8 +18,10 @@ final class HazardRule implements Rule {
 
     private static final String OFF = "Turn the heater off, keep clear of the discharge pipe and let it cool.";
 
-    /** Above this (K) water out of the known range is hot water. */
-    private static final double HOT = 373.15;
+    private static final String THAW =
+            "Turn the heater off and shut the cold feed. Leave it off until the room is warm, all ice has"
+                    + " thawed, and tank, pipes, relief valve and discharge pipe have been found whole and free. Then keep the room"
+                    + " above freezing.";
 
     private static final String ASK =
             "Ask a licensed professional to inspect the whole heater before it is used again.";
@@ -69,8 +71,14 @@ final class HazardRule implements Rule {
                                 "After {} the pressure has fallen to that of the air: air gets in and the heater may fall dry.",
                                 when)
                         .by(Codes.RUN);
+            case WATER_FREEZES ->
+                draft("water-freezes")
+                        .says(
+                                "After {} the coldest water freezes: ice bursts tanks and pipes, and blocks relief valves.",
+                                when)
+                        .by(Codes.RUN);
             default ->
-                outOfRange(run)
+                draft("water-out-of-range")
                         .says(
                                 "After {} the water has left the temperatures the model knows, at most {} in the run.",
                                 when,
@@ -80,17 +88,12 @@ final class HazardRule implements Rule {
         };
     }
 
-    /** Water that left the known range on its cold side boils nothing. */
-    private static Finding.Draft outOfRange(RunSummary run) {
-        Finding.Draft draft = draft("water-out-of-range");
-        return run.extremes().highestTemperature().value() > HOT ? draft : draft.advises(OFF);
-    }
-
     /** What to do depends on what happened; a tank that boils or may burst is approached by nobody. */
     private static Finding.Draft draft(String id) {
         String advice = switch (id) {
             case "pressure-lost" -> DRY;
             case "relief-valve-chatters" -> OFF;
+            case "water-freezes" -> THAW;
             default -> Emergency.LET_NOTHING_IN;
         };
         return Finding.draft(id, Severity.HAZARD).advises(advice).asks(ASK);

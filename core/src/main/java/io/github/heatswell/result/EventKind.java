@@ -53,8 +53,10 @@ public enum EventKind {
     ATMOSPHERE_REACHED("pressure down to atmosphere"),
     /** Hazard: a relief valve opens and closes several times a second, which no valve stands for long. The run ends. */
     RELIEF_CHATTERS("relief valve chatters"),
-    /** Hazard: the water left the temperature range of the water properties. The run ends. */
-    WATER_OUT_OF_RANGE("water temperature out of range");
+    /** Hazard: the hottest water left the temperature range of the water properties. The run ends. */
+    WATER_OUT_OF_RANGE("water temperature out of range"),
+    /** Hazard: the coldest water fell below 0 degC. The run ends. */
+    WATER_FREEZES("water freezes");
 
     private final String description;
 
@@ -87,7 +89,12 @@ public enum EventKind {
      */
     public boolean endsRun() {
         return switch (this) {
-            case TEST_PRESSURE_REACHED, VAPOUR_FORMS, ATMOSPHERE_REACHED, RELIEF_CHATTERS, WATER_OUT_OF_RANGE -> true;
+            case TEST_PRESSURE_REACHED,
+                    VAPOUR_FORMS,
+                    ATMOSPHERE_REACHED,
+                    RELIEF_CHATTERS,
+                    WATER_OUT_OF_RANGE,
+                    WATER_FREEZES -> true;
             default -> false;
         };
     }

@@ -49,9 +49,12 @@ final class EventDetectors {
     private static final double SETTLED_ENOUGH = RESEAT_GAP;
     /** This close (Pa) to the pressure of the air an opening no longer gives off water but takes in air. */
     private static final double AT_ATMOSPHERE = 10;
-    /** The lowest and highest water temperature (K) the water properties hold for. */
-    private static final double MIN_TEMPERATURE = 273.15;
-
+    /**
+     * Where water freezes (K): a millikelvin below the lowest temperature the water properties hold for, so that water that comes
+     * in at 0 degC is still water.
+     */
+    private static final double FREEZES = 273.149;
+    /** The highest water temperature (K) the water properties hold for. */
     private static final double MAX_TEMPERATURE = 423.15;
     /** Water up to this temperature (K) boils at half the air pressure of sea level at most. */
     private static final double TEPID = 353.15;
@@ -330,9 +333,8 @@ final class EventDetectors {
         watches.add(EventDetector.of(
                 EventKind.VAPOUR_FORMS, EventDetector.SAME, y -> y[PRESSURE] - boiling(y[vector.highest])));
         watches.add(EventDetector.of(
-                EventKind.WATER_OUT_OF_RANGE,
-                EventDetector.SAME,
-                y -> Math.min(y[vector.lowest] - MIN_TEMPERATURE, MAX_TEMPERATURE - y[vector.highest])));
+                EventKind.WATER_OUT_OF_RANGE, EventDetector.SAME, y -> MAX_TEMPERATURE - y[vector.highest]));
+        watches.add(EventDetector.of(EventKind.WATER_FREEZES, EventDetector.SAME, y -> y[vector.lowest] - FREEZES));
     }
 
     /**

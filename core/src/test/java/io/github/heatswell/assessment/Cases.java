@@ -178,6 +178,7 @@ final class Cases {
         hazard("relief-valve-chatters", EventKind.RELIEF_CHATTERS, 5);
         hazard("pressure-lost", EventKind.ATMOSPHERE_REACHED, 5);
         hazard("water-out-of-range", EventKind.WATER_OUT_OF_RANGE, 5);
+        hazard("water-freezes", EventKind.WATER_FREEZES, 5);
     }
 
     private static void hazard(String id, EventKind kind, double peakBar) {

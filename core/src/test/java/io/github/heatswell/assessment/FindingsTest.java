@@ -74,6 +74,7 @@ class FindingsTest {
             "vessel-upstream-of-check",
             "vessel-waterlogged",
             "vessel-weight",
+            "water-freezes",
             "water-hotter-than-boiling",
             "water-out-of-range",
             "working-pressure-exceeded");

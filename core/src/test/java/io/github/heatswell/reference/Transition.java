@@ -222,10 +222,10 @@ record Transition(
         } else {
             list.add(of(EventKind.WORKING_PRESSURE_EXCEEDED, aboveWorking, mode.withOverworked(true)));
         }
+        list.add(end(EventKind.WATER_OUT_OF_RANGE, (t, y) -> system.topTemperature(y) - HOTTEST));
         list.add(end(
-                EventKind.WATER_OUT_OF_RANGE,
-                (t, y) -> Math.max(
-                        COLDEST - system.column().bottom().temperature(), system.topTemperature(y) - HOTTEST)));
+                EventKind.WATER_FREEZES,
+                (t, y) -> COLDEST - system.column().bottom().temperature()));
         list.add(end(EventKind.TEST_PRESSURE_REACHED, (t, y) -> system.pressure(y, mode) - test));
         list.add(end(
                 EventKind.ATMOSPHERE_REACHED, (t, y) -> lowest(system, mode) + NO_WATER - system.pressure(y, mode)));

@@ -84,7 +84,8 @@ class ResultTest {
                         EventKind.VAPOUR_FORMS,
                         EventKind.ATMOSPHERE_REACHED,
                         EventKind.RELIEF_CHATTERS,
-                        EventKind.WATER_OUT_OF_RANGE),
+                        EventKind.WATER_OUT_OF_RANGE,
+                        EventKind.WATER_FREEZES),
                 ending);
     }
 

@@ -11,6 +11,7 @@ import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Material;
+import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Shell;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.system.Supply;
@@ -18,6 +19,7 @@ import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.TemperatureUnit;
 import java.time.Duration;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -120,6 +122,19 @@ class ShutInTest {
         assertTrue(passed.time() < result.end());
     }
 
+    /** Mains water may come in as cold as ice, which is the least that may be described, and is heated like any other. */
+    @Test
+    void waterOfZeroDegreesIsHeated() {
+        HotWaterSystem cold = Systems.lodge()
+                .supply(Systems.supply(Supply.Arrangement.CHECK_VALVE, Pressure.gauge(4.2, BAR), 0))
+                .addReliefValve(Systems.valve(ReliefValve.LiftCharacteristic.MODULATING))
+                .build();
+        RunResult result = Simulation.of(cold, Duration.ofHours(4)).run();
+        assertEquals(Optional.empty(), result.hazard());
+        assertTrue(
+                result.first(EventKind.RELIEF_OPENED).isPresent(), "it swells, though it first shrinks up to 4 degC");
+    }
+
     /** A tank that freezes is none for which liquid water says anything. */
     @Test
     void aTankThatFreezesEndsTheRun() {
@@ -130,8 +145,8 @@ class ShutInTest {
                 .build();
         RunResult result = Simulation.of(cold, Duration.ofDays(3)).run();
         Event frozen = result.hazard().orElseThrow();
-        assertEquals(EventKind.WATER_OUT_OF_RANGE, frozen.kind());
-        assertEquals(273.15, frozen.waterTemperature(), 1e-5);
+        assertEquals(EventKind.WATER_FREEZES, frozen.kind());
+        assertEquals(273.149, frozen.waterTemperature(), 1e-5);
         double hours = 230e-3 * 1_000 * 4_215 * 1 / (2.4 * 25.5 - 10) / 3_600;
         assertEquals(hours, result.end() / 3_600, 0.02 * hours);
     }

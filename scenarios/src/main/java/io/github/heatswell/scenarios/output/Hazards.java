@@ -19,6 +19,7 @@ final class Hazards {
             "relief-valve-chatters",
             "pressure-lost",
             "water-out-of-range",
+            "water-freezes",
             "working-pressure-exceeded");
 
     private Hazards() {}
@@ -57,6 +58,8 @@ final class Hazards {
                         + " and a thin tank may buckle.";
             case WATER_OUT_OF_RANGE ->
                 "The water left the temperatures this model knows. Nothing is known of what" + " follows.";
+            case WATER_FREEZES ->
+                "Ice takes more room than water: it bursts tanks and pipes, and blocks relief valves.";
             case WORKING_PRESSURE_EXCEEDED -> "The maker allows no more than this in use.";
             default -> "";
         };

@@ -61,7 +61,8 @@ class DiagramTest {
         assertTrue(named.size() > 30, "types are found: " + named);
         for (String module : Set.of("core", "charts", "scenarios")) {
             try (Stream<Path> sources = Files.walk(Path.of("..", module, "src"))) {
-                sources.forEach(source -> named.remove(source.getFileName().toString().replaceFirst("\\.java$", "")));
+                sources.forEach(
+                        source -> named.remove(source.getFileName().toString().replaceFirst("\\.java$", "")));
             }
         }
         assertEquals(Set.of(), named);
@@ -114,8 +115,11 @@ class DiagramTest {
 
     /** Everything but what lies where this test lies, wherever the build puts its tests. */
     private static Stream<JavaClass> classes() {
-        String tests =
-                DiagramTest.class.getProtectionDomain().getCodeSource().getLocation().getPath();
+        String tests = DiagramTest.class
+                .getProtectionDomain()
+                .getCodeSource()
+                .getLocation()
+                .getPath();
         return new ClassFileImporter()
                 .withImportOption(location -> !location.contains(tests)).importPackages("io.github.heatswell").stream();
     }
