@@ -15,10 +15,15 @@ import java.util.stream.Collectors;
  */
 final class Effort {
 
-    /** Steps for each simulated hour: a usual house takes a few, one whose snap-acting valve opens every six seconds uses them up. */
-    static final long MAX_STEPS_PER_HOUR = 20_000;
+    /**
+     * Work for each simulated hour: a step costs as much as its layers and four more. A usual house of one layer
+     * takes a few steps an hour out of 80 000; a day at the limit takes some seconds.
+     */
+    private static final double WORK_PER_HOUR = 400_000;
+    /** The part of a step's work that does not depend on the layers, in layers. */
+    private static final double WORK_WITHOUT_LAYERS = 4;
     /** Steps ahead of that: the five hundred openings by which a chattering valve is known take a third of them. */
-    static final long MAX_STEPS_AHEAD = 30_000;
+    private static final long MAX_STEPS_AHEAD = 30_000;
 
     private static final double HOUR = 3600;
     /** So many steps for each event mean that the events are what takes the steps. */
@@ -35,8 +40,12 @@ final class Effort {
     }
 
     /** Whether so many steps are too many for a time (s since the start of the run). */
-    static boolean isTooMuch(long steps, double time) {
-        return steps > MAX_STEPS_AHEAD + MAX_STEPS_PER_HOUR * (time / HOUR);
+    boolean isTooMuch(long steps, double time) {
+        return steps > MAX_STEPS_AHEAD + stepsPerHour() * (time / HOUR);
+    }
+
+    private double stepsPerHour() {
+        return WORK_PER_HOUR / (WORK_WITHOUT_LAYERS + plant.layers);
     }
 
     /**
@@ -49,10 +58,10 @@ final class Effort {
     String explain(List<Event> events, long steps, double time) {
         return String.format(
                 Locale.ROOT,
-                "too many steps: %d for %.0f s, with %d allowed for an hour; %s",
+                "too many steps: %d for %.0f s, with %.0f allowed for an hour; %s",
                 steps,
                 time,
-                MAX_STEPS_PER_HOUR,
+                stepsPerHour(),
                 cause(events, steps, time));
     }
 

@@ -72,8 +72,8 @@ final class Engine {
         watches = new EventDetectors(plant, vector, balance);
         chooser = new RegimeSelector(plant, vector, balance);
         schedule = new Schedule(system);
-        solver = new SegmentSolver(plant, vector, balance, relativeTolerance);
         effort = new Effort(plant, balance);
+        solver = new SegmentSolver(plant, vector, balance, effort, relativeTolerance);
         pauses = new Pauses(plant.sources.length);
         recorder = new Recorder(plant, vector, balance, planned.step(), sink);
         approach = new StiffApproach(vector, balance);

@@ -25,7 +25,9 @@ final class EventDetectors {
 
     /** Half the gap (Pa) between the two thresholds of a check valve, and at most that of a diaphragm. */
     private static final double PRESSURE_GAP = 1e-4;
-    /** Water (m3) in which the two modes of a diaphragm may differ where it changes over: of a large vessel, far less than a gap holds. */
+    /** The gap of a diaphragm is at most this part (-) of the pressure at its seat: rounding is the less the lower that is. */
+    private static final double PART_GAP = 2e-10;
+    /** Nor may the two modes of a diaphragm differ by more water (m3) than this: with a large vessel a gap holds milligrams. */
     private static final double WATER_GAP = 1e-11;
     /**
      * A modulating valve this close (Pa) to its reseat pressure passes a drop in an hour and counts as closed; without
@@ -75,7 +77,12 @@ final class EventDetectors {
         this.plant = plant;
         this.vector = vector;
         this.balance = balance;
-        diaphragmGap = plant.vessel == null ? 0 : Math.min(PRESSURE_GAP, plant.vessel.pressureOf(WATER_GAP));
+        diaphragmGap = plant.vessel == null ? 0 : gap(plant.vessel);
+    }
+
+    private static double gap(GasCushion vessel) {
+        double seat = vessel.pressureWith(0, vessel.temperature);
+        return Math.min(PRESSURE_GAP, Math.min(PART_GAP * Math.abs(seat), vessel.pressureOf(WATER_GAP)));
     }
 
     /**
@@ -94,7 +101,7 @@ final class EventDetectors {
         addFeed(watches, modes, conditions, start);
         addValves(watches, modes);
         addDiaphragm(watches, modes);
-        addLayers(watches, modes);
+        addLayers(watches, modes, start);
         addLimits(watches, modes, start[PRESSURE]);
         if (drawEnds < Double.POSITIVE_INFINITY) {
             watches.add(EventDetector.of(
@@ -293,13 +300,19 @@ final class EventDetectors {
         }
     }
 
-    private void addLayers(List<EventDetector> watches, Modes modes) {
+    private void addLayers(List<EventDetector> watches, Modes modes, double[] start) {
         for (int layer = 0; layer + 1 < plant.layers; layer++) {
             if (!modes.joined(layer)) {
                 int lower = layer;
                 int below = vector.lowest + layer;
                 watches.add(
                         EventDetector.silent(now -> now.withJoined(lower), y -> y[below + 1] - y[below] + INVERSION));
+                if (modes.rule.feeds()
+                        && balance.turnover(layer) > 1 / RegimeSelector.SHORTEST_FLUSH
+                        && Math.abs(start[below + 1] - start[below]) > RegimeSelector.HARDLY) {
+                    watches.add(EventDetector.silent(
+                            EventDetector.SAME, y -> Math.abs(y[below + 1] - y[below]) - RegimeSelector.HARDLY / 2));
+                }
             } else if (balance.inversionTendency(layer) > -FALLS_BEHIND
                     && balance.turnover(layer) < 1 / RegimeSelector.SHORTEST_FLUSH) {
                 // otherwise they have just been found to mix all the same

@@ -22,7 +22,12 @@ final class Modes {
          * It follows the slow equilibrium between open valves or leaking seats and the growth of the water; what flows through
          * them follows from the balance.
          */
-        SETTLED
+        SETTLED;
+
+        /** Whether water from the supply keeps up a flow through the tank. */
+        boolean feeds() {
+            return this == HELD || this == FILLING;
+        }
     }
 
     /** Where the diaphragm of the vessel is. */

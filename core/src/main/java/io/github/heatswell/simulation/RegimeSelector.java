@@ -32,7 +32,7 @@ final class RegimeSelector {
      */
     static final double SHORTEST_FLUSH = 2;
     /** So little (K) they differ then: taken together they neither shrink nor lose heat by what the audit could see. */
-    private static final double HARDLY = 0.01;
+    static final double HARDLY = 0.01;
 
     private final CompiledSystem plant;
     private final StateVector vector;
@@ -226,7 +226,7 @@ final class RegimeSelector {
      * @return how many blocks are left
      */
     private int withFlushed(double[] y, int[] size, int blocks, PressureRule rule) {
-        if (rule != PressureRule.HELD && rule != PressureRule.FILLING) {
+        if (!rule.feeds()) {
             return blocks;
         }
         int left = 0;

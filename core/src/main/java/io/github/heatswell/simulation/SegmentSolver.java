@@ -50,6 +50,7 @@ final class SegmentSolver {
     private final StoppableIntegrator busy;
     private final StoppableIntegrator resting;
     private final Balance balance;
+    private final Effort effort;
     private final double relativeTolerance;
     private final Equations equations;
     private final DenseOutput curve;
@@ -61,8 +62,9 @@ final class SegmentSolver {
     private double time;
     private boolean tooMuch;
 
-    SegmentSolver(CompiledSystem plant, StateVector vector, Balance balance, double relativeTolerance) {
+    SegmentSolver(CompiledSystem plant, StateVector vector, Balance balance, Effort effort, double relativeTolerance) {
         this.balance = balance;
+        this.effort = effort;
         this.relativeTolerance = relativeTolerance;
         equations = new Equations(vector.length);
         curve = new DenseOutput(vector.length);
@@ -149,7 +151,7 @@ final class SegmentSolver {
             curve.load(from, to, stages);
             boolean due = first.isIn(curve);
             reader.read(curve);
-            tooMuch = Effort.isTooMuch(steps, begins + to.getTime());
+            tooMuch = effort.isTooMuch(steps, begins + to.getTime());
             return !due && !tooMuch;
         });
         equations.modes = modes;

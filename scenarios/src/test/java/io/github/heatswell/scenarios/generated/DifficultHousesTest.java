@@ -29,6 +29,9 @@ class DifficultHousesTest {
                 "two-elements-in-a-tiny-tank",
                 "large-vessel-at-its-seat",
                 "unsteady-totals",
+                "flushed-layers",
+                "flushed-litre",
+                "shallow-vessel",
                 "stiff-leak"
             })
     void theirDayEndsWithItsBooksClosed(String name) throws IOException {
