@@ -3,6 +3,7 @@ package io.github.heatswell.system;
 import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Limits;
+import io.github.heatswell.units.MassUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.RatioUnit;
 import io.github.heatswell.units.TemperatureUnit;
@@ -43,7 +44,7 @@ public final class ExpansionVessel {
         temperature = from.temperature;
         height = from.height;
         condition = from.condition;
-        body = from.body;
+        body = from.body.build();
     }
 
     /**
@@ -70,7 +71,7 @@ public final class ExpansionVessel {
         builder.temperature = temperature;
         builder.height = height;
         builder.condition = condition;
-        builder.body = body;
+        builder.body = body.toBuilder();
         return builder;
     }
 
@@ -180,7 +181,7 @@ public final class ExpansionVessel {
         private Double temperature;
         private double height;
         private Condition condition = Condition.SOUND;
-        private VesselBody body = VesselBody.builder().build();
+        private VesselBody.Builder body = VesselBody.builder();
 
         private Builder() {}
 
@@ -292,7 +293,56 @@ public final class ExpansionVessel {
          * @return this builder
          */
         public Builder body(VesselBody value) {
-            body = Objects.requireNonNull(value, "body");
+            body = Objects.requireNonNull(value, "body").toBuilder();
+            return this;
+        }
+
+        /**
+         * Sets the highest pressure in use by the maker's plate; without it, it is unknown.
+         *
+         * @param value the pressure, 0.5 bar to 25 bar
+         * @return this builder
+         * @throws IllegalArgumentException if the pressure is outside its range
+         */
+        public Builder rating(Pressure value) {
+            body.rating(value);
+            return this;
+        }
+
+        /**
+         * Sets how it sits on its pipe; without it, that is unknown.
+         *
+         * @param value the mounting
+         * @return this builder
+         */
+        public Builder mounting(VesselBody.Mounting value) {
+            body.mounting(value);
+            return this;
+        }
+
+        /**
+         * Sets the mass without water; without it, it is unknown.
+         *
+         * @param value the mass, above 0 to 2000 kg
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the mass is outside its range
+         */
+        public Builder emptyMass(double value, MassUnit unit) {
+            body.emptyMass(value, unit);
+            return this;
+        }
+
+        /**
+         * Sets the length from the connection to the far end; without it, it is unknown.
+         *
+         * @param value the length, 50 mm to 5 m
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the length is outside its range
+         */
+        public Builder length(double value, LengthUnit unit) {
+            body.length(value, unit);
             return this;
         }
 

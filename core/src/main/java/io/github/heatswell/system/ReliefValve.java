@@ -24,9 +24,6 @@ public final class ReliefValve {
     private static final Limits HEIGHT = Limits.between("height", -30, 30);
     private static final Limits OPENS_AT = Limits.between("opens-at", 323.15, 383.15);
     private static final Limits RESEATS_AT = Limits.between("reseats-at", 313.15, 382.15);
-    private static final Limits STUCK_LIFT = Limits.between("stuck-open", 1e-4, 1);
-    private static final Limits LEAKAGE = Limits.above("leakage", 0, 10e-3 / 60);
-    private static final Limits LEAKS_FROM = Limits.between("leaks-from", 0, 20e5);
     private static final Limits RATED_INPUT = Limits.above("rated-input", 0, 2e6);
     private static final Limits FULL_FLOW = Limits.between("full-flow", 0.1e-3 / 60, 1_000e-3 / 60);
 
@@ -41,10 +38,7 @@ public final class ReliefValve {
     private final Double setTemperature;
     private final Double reseatTemperature;
     private final Double ratedInput;
-    private final Condition condition;
-    private final double stuckLift;
-    private final double leakage;
-    private final Pressure leaksFrom;
+    private final ReliefFault fault;
 
     private ReliefValve(Builder from) {
         name = from.name;
@@ -58,10 +52,7 @@ public final class ReliefValve {
         setTemperature = from.setTemperature;
         reseatTemperature = from.reseatTemperature;
         ratedInput = from.ratedInput;
-        condition = from.condition;
-        stuckLift = from.stuckLift;
-        leakage = from.leakage;
-        leaksFrom = from.leaksFrom;
+        fault = from.fault;
     }
 
     /**
@@ -90,10 +81,7 @@ public final class ReliefValve {
         builder.height = height;
         builder.setTemperature = setTemperature;
         builder.reseatTemperature = reseatTemperature;
-        builder.condition = condition;
-        builder.stuckLift = stuckLift;
-        builder.leakage = leakage;
-        builder.leaksFrom = leaksFrom;
+        builder.fault = fault;
         builder.ratedInput = ratedInput;
         return builder;
     }
@@ -232,7 +220,7 @@ public final class ReliefValve {
      * @return the condition
      */
     public Condition condition() {
-        return condition;
+        return fault.condition();
     }
 
     /**
@@ -241,7 +229,7 @@ public final class ReliefValve {
      * @return false if it is blocked
      */
     public boolean relieves() {
-        return condition != Condition.BLOCKED;
+        return condition() != Condition.BLOCKED;
     }
 
     /**
@@ -250,7 +238,7 @@ public final class ReliefValve {
      * @return the lift (-), 0 unless it is stuck open
      */
     public double stuckLift() {
-        return stuckLift;
+        return fault.stuckLift();
     }
 
     /**
@@ -259,7 +247,7 @@ public final class ReliefValve {
      * @return the flow (m3/s), 0 for a tight seat
      */
     public double leakage() {
-        return leakage;
+        return fault.leakage();
     }
 
     /**
@@ -268,7 +256,7 @@ public final class ReliefValve {
      * @return the pressure, or empty for a tight seat
      */
     public Optional<Pressure> leaksFrom() {
-        return Optional.ofNullable(leaksFrom);
+        return fault.leaksFrom();
     }
 
     /** Notes everything about this valve that contradicts itself once the air pressure is known. */
@@ -286,10 +274,11 @@ public final class ReliefValve {
                 fullLiftPressure.gauge(atmosphere) >= set,
                 path + ".full-lift",
                 compared(fullLiftPressure, " must not be below the opening pressure of "));
-        requirements.rule(
-                leaksFrom == null || leaksFrom.gauge(atmosphere) < set,
-                path + ".leaks-from",
-                leaksFrom == null ? "" : compared(leaksFrom, " must be below the opening pressure of "));
+        leaksFrom()
+                .ifPresent(leaks -> requirements.rule(
+                        leaks.gauge(atmosphere) < set,
+                        path + ".fault.leaks-from",
+                        compared(leaks, " must be below the opening pressure of ")));
     }
 
     private String compared(Pressure value, String must) {
@@ -310,10 +299,7 @@ public final class ReliefValve {
         private Double setTemperature;
         private Double reseatTemperature;
         private Double ratedInput;
-        private Condition condition = Condition.SOUND;
-        private double stuckLift;
-        private double leakage;
-        private Pressure leaksFrom;
+        private ReliefFault fault = ReliefFault.none();
 
         private Builder() {}
 
@@ -353,7 +339,7 @@ public final class ReliefValve {
          * @throws IllegalArgumentException if the pressure is outside its range
          */
         public Builder setPressure(Pressure value) {
-            setPressure = checked(OPENS, value);
+            setPressure = OPENS.check(value);
             return this;
         }
 
@@ -365,7 +351,7 @@ public final class ReliefValve {
          * @throws IllegalArgumentException if the pressure is outside its range
          */
         public Builder fullLiftPressure(Pressure value) {
-            fullLiftPressure = checked(FULL_LIFT, value);
+            fullLiftPressure = FULL_LIFT.check(value);
             return this;
         }
 
@@ -377,7 +363,7 @@ public final class ReliefValve {
          * @throws IllegalArgumentException if the pressure is outside its range
          */
         public Builder reseatPressure(Pressure value) {
-            reseatPressure = checked(RESEATS, value);
+            reseatPressure = RESEATS.check(value);
             return this;
         }
 
@@ -469,6 +455,17 @@ public final class ReliefValve {
         }
 
         /**
+         * Sets what is wrong with the valve; without it, nothing is.
+         *
+         * @param value the fault, which takes the place of any other
+         * @return this builder
+         */
+        public Builder fault(ReliefFault value) {
+            fault = Objects.requireNonNull(value, "fault");
+            return this;
+        }
+
+        /**
          * Makes it a valve that never closes.
          *
          * @param lift the lift it is stuck at, 0.01 % to 100 %
@@ -477,9 +474,7 @@ public final class ReliefValve {
          * @throws IllegalArgumentException if the lift is outside its range
          */
         public Builder stuckOpen(double lift, RatioUnit unit) {
-            stuckLift = STUCK_LIFT.check(lift, unit);
-            condition = Condition.STUCK_OPEN;
-            return this;
+            return fault(ReliefFault.builder().stuckOpen(lift, unit).build());
         }
 
         /**
@@ -492,10 +487,8 @@ public final class ReliefValve {
          * @throws IllegalArgumentException if a number is outside its range
          */
         public Builder leakingSeat(Pressure from, double flow, FlowUnit unit) {
-            leaksFrom = checked(LEAKS_FROM, from);
-            leakage = LEAKAGE.check(flow, unit);
-            condition = Condition.LEAKING_SEAT;
-            return this;
+            return fault(
+                    ReliefFault.builder().leaksFrom(from).leakage(flow, unit).build());
         }
 
         /**
@@ -504,8 +497,7 @@ public final class ReliefValve {
          * @return this builder
          */
         public Builder blocked() {
-            condition = Condition.BLOCKED;
-            return this;
+            return fault(ReliefFault.blocked());
         }
 
         /**
@@ -540,10 +532,6 @@ public final class ReliefValve {
                     "belongs to a device that minds temperature; give opens-at too");
             requirements.orThrow();
             return new ReliefValve(this);
-        }
-
-        private static Pressure checked(Limits limits, Pressure value) {
-            return limits.check(value);
         }
     }
 }

@@ -15,12 +15,14 @@ public final class Shell {
 
     private static final Limits DIAMETER = Limits.between("diameter", 0.05, 3.0);
     private static final Limits WALL = Limits.between("wall", 0.2e-3, 50e-3);
-    private static final Shell RIGID = new Shell(0, 0);
+    private static final Shell RIGID = new Shell(0, 0, new CylinderBuilder());
 
     private final double compliance;
     private final double thermalGrowth;
+    private final CylinderBuilder dimensions;
 
-    private Shell(double compliance, double thermalGrowth) {
+    private Shell(double compliance, double thermalGrowth, CylinderBuilder dimensions) {
+        this.dimensions = dimensions;
         this.compliance = compliance;
         this.thermalGrowth = thermalGrowth;
     }
@@ -64,6 +66,11 @@ public final class Shell {
         return new CylinderBuilder();
     }
 
+    /** The dimensions of a cylinder, to change some of them; none of a rigid shell. */
+    CylinderBuilder toBuilder() {
+        return dimensions.copy();
+    }
+
     /**
      * Relative growth of the volume with pressure.
      *
@@ -89,6 +96,18 @@ public final class Shell {
         private Double wall;
 
         private CylinderBuilder() {}
+
+        boolean isEmpty() {
+            return material == null && diameter == null && wall == null;
+        }
+
+        private CylinderBuilder copy() {
+            CylinderBuilder copy = new CylinderBuilder();
+            copy.material = material;
+            copy.diameter = diameter;
+            copy.wall = wall;
+            return copy;
+        }
 
         /**
          * Sets what the cylinder is made of.
@@ -144,7 +163,7 @@ public final class Shell {
             }
             requirements.orThrow();
             double compliance = diameter / (material.youngsModulus() * wall) * (1.25 - material.poissonRatio());
-            return new Shell(compliance, 3 * material.linearExpansion());
+            return new Shell(compliance, 3 * material.linearExpansion(), copy());
         }
 
         private String tooThick() {

@@ -33,7 +33,7 @@ public final class Tank {
 
     private Tank(Builder from) {
         volume = from.volume;
-        shell = from.shell;
+        shell = from.shell == null ? from.cylinder.build() : from.shell;
         standingLoss = from.standingLoss;
         workingPressure = from.workingPressure;
         workingPressureGiven = from.workingPressureGiven;
@@ -42,7 +42,8 @@ public final class Tank {
     }
 
     /**
-     * Starts a description; volume, shell, standing loss and working pressure must be set.
+     * Starts a description; volume, standing loss, working pressure and the shell must be set, the shell by its material,
+     * diameter and wall, as rigid, or as a whole.
      *
      * @return an empty builder
      */
@@ -58,7 +59,7 @@ public final class Tank {
     public Builder toBuilder() {
         Builder builder = new Builder();
         builder.volume = volume;
-        builder.shell = shell;
+        builder.shell(shell);
         builder.standingLoss = standingLoss;
         builder.workingPressure = workingPressure;
         builder.workingPressureGiven = workingPressureGiven;
@@ -145,7 +146,10 @@ public final class Tank {
     /** Builds a {@link Tank}. */
     public static final class Builder {
         private Double volume;
+        /** As a whole, or null if its dimensions are given. */
         private Shell shell;
+
+        private Shell.CylinderBuilder cylinder = Shell.cylinder();
         private Double standingLoss;
         private Pressure workingPressure;
         private boolean workingPressureGiven = true;
@@ -175,6 +179,56 @@ public final class Tank {
          */
         public Builder shell(Shell value) {
             shell = Objects.requireNonNull(value, "shell");
+            cylinder = value.toBuilder();
+            return this;
+        }
+
+        /**
+         * Makes the shell one that never changes its volume.
+         *
+         * @return this builder
+         */
+        public Builder rigid() {
+            return shell(Shell.rigid());
+        }
+
+        /**
+         * Sets what the shell is made of, a closed thin-walled cylinder.
+         *
+         * @param value the material
+         * @return this builder
+         */
+        public Builder material(Material value) {
+            cylinder.material(value);
+            shell = null;
+            return this;
+        }
+
+        /**
+         * Sets the diameter of the shell, a closed thin-walled cylinder.
+         *
+         * @param value the diameter, 50 mm to 3 m
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the diameter is outside its range
+         */
+        public Builder diameter(double value, LengthUnit unit) {
+            cylinder.diameter(value, unit);
+            shell = null;
+            return this;
+        }
+
+        /**
+         * Sets the thickness of the shell, a closed thin-walled cylinder.
+         *
+         * @param value the thickness, 0.2 mm to 50 mm and at most a tenth of the diameter
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the thickness is outside its range
+         */
+        public Builder wall(double value, LengthUnit unit) {
+            cylinder.wall(value, unit);
+            shell = null;
             return this;
         }
 
@@ -256,11 +310,14 @@ public final class Tank {
         public Tank build() {
             Requirements requirements = new Requirements()
                     .present("volume", volume)
-                    .present("shell", shell)
+                    .present("shell", shell == null && cylinder.isEmpty() ? null : cylinder)
                     .present("standing-loss", standingLoss)
                     .present("working-pressure", workingPressure);
             if (layers > 1) {
                 requirements.present("height", height);
+            }
+            if (shell == null && !cylinder.isEmpty()) {
+                requirements.absorb(cylinder::build);
             }
             requirements.orThrow();
             return new Tank(this);

@@ -39,6 +39,20 @@ public final class VesselBody {
         return new Builder();
     }
 
+    /**
+     * Starts a description from this one, to change a part of it.
+     *
+     * @return a builder that holds everything this body holds
+     */
+    public Builder toBuilder() {
+        Builder builder = new Builder();
+        builder.rating = rating;
+        builder.mounting = mounting;
+        builder.emptyMass = emptyMass;
+        builder.length = length;
+        return builder;
+    }
+
     /** How a vessel sits on its pipe. */
     public enum Mounting {
         /** It stands on its connection. */

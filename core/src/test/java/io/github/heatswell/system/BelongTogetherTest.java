@@ -29,8 +29,8 @@ class BelongTogetherTest {
     static Stream<Arguments> refused() {
         return Stream.of(
                 Arguments.of("reseats", "relief[0].reseats", whole(valve(7, 7.7, 7, 4))),
-                Arguments.of("leaks from set", "relief[0].leaks-from", whole(valve(7, 7.7, 5, 7))),
-                Arguments.of("leaks above set", "relief[0].leaks-from", whole(valve(7, 7.7, 5, 8))),
+                Arguments.of("leaks from set", "relief[0].fault.leaks-from", whole(valve(7, 7.7, 5, 7))),
+                Arguments.of("leaks above set", "relief[0].fault.leaks-from", whole(valve(7, 7.7, 5, 8))),
                 Arguments.of(
                         "reseats at the air",
                         "relief[0].reseats",

@@ -4,7 +4,6 @@ import io.github.heatswell.scenarios.fault.Fault;
 import io.github.heatswell.scenarios.fault.Location;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.InvalidDescriptionException;
-import io.github.heatswell.system.Problem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiConsumer;
@@ -54,14 +53,8 @@ final class BoundHouse {
             throw new InvalidScenarioException(
                     "some values",
                     e.problems().stream()
-                            .map(problem -> new Fault(
-                                    Location.outside(1), inFile(problem).toString()))
+                            .map(problem -> new Fault(Location.outside(1), problem.toString()))
                             .toList());
         }
-    }
-
-    /** The description has the faults of a valve beside its other numbers; a file has them one level deeper. */
-    static Problem inFile(Problem problem) {
-        return new Problem(problem.field().replace("].leaks-from", "].fault.leaks-from"), problem.message());
     }
 }

@@ -5,6 +5,7 @@ import static io.github.heatswell.scenarios.file.Fields.pressure;
 import static io.github.heatswell.scenarios.file.Fields.word;
 
 import io.github.heatswell.scenarios.quantity.Kind;
+import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import java.util.List;
 import java.util.Map;
@@ -15,24 +16,24 @@ final class ReliefSections {
     /** As many relief valves as a file may describe. */
     static final int MAX_VALVES = 20;
 
-    private static final Section<FaultDraft, FaultDraft.Fault> FAULT = new Section<>(
+    private static final Section<ReliefFault.Builder, ReliefFault> FAULT = new Section<>(
             "relief.fault",
-            FaultDraft::new,
-            FaultDraft::end,
+            ReliefFault::builder,
+            ReliefFault.Builder::build,
             List.of(
                     amount(
                                     "stuck-open",
                                     "lift it is stuck at, so that it never closes",
                                     "5 %",
                                     Kind.RATIO,
-                                    FaultDraft::stuckOpen)
+                                    ReliefFault.Builder::stuckOpen)
                             .needed("unless the next two are", ReliefSections::noLeak)
                             .checkedAgainst("leaks-from", "leakage"),
                     pressure(
                                     "leaks-from",
                                     "pressure above which the closed seat lets water by, below opens",
                                     "3 bar",
-                                    FaultDraft::leaksFrom)
+                                    ReliefFault.Builder::leaksFrom)
                             .needed("with leakage", given -> given.containsKey("leakage"))
                             .checkedAgainst("../opens"),
                     amount(
@@ -40,7 +41,7 @@ final class ReliefSections {
                                     "what it lets by just below the set pressure",
                                     "10 mL/min",
                                     Kind.FLOW,
-                                    FaultDraft::leakage)
+                                    ReliefFault.Builder::leakage)
                             .needed("with leaks-from", given -> given.containsKey("leaks-from"))));
 
     static final Section<ReliefValve.Builder, ReliefValve> RELIEF = new Section<>(
@@ -117,10 +118,9 @@ final class ReliefSections {
                                     "fault",
                                     "blocked: it never opens; or one of the faults below; sound if left out",
                                     "blocked",
-                                    Map.of("blocked", true),
-                                    (ReliefValve.Builder valve, Boolean blocked) -> valve.blocked())
-                            .or(Nested.one(
-                                    FAULT, (ReliefValve.Builder valve, FaultDraft.Fault fault) -> fault.into(valve)))
+                                    Map.of("blocked", ReliefFault.blocked()),
+                                    ReliefValve.Builder::fault)
+                            .or(Nested.one(FAULT, ReliefValve.Builder::fault))
                             .leftOutFreely()));
 
     private ReliefSections() {}

@@ -81,7 +81,7 @@ final class ScenarioBinder {
         try {
             return Optional.of(system.build());
         } catch (InvalidDescriptionException e) {
-            e.problems().forEach(problem -> findings.note(BoundHouse.inFile(problem)));
+            e.problems().forEach(findings::note);
             return Optional.empty();
         }
     }

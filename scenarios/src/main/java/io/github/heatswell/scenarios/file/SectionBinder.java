@@ -85,7 +85,7 @@ final class SectionBinder<B, T> {
         } else if (excluded.isEmpty() && !findings.isUnsound(path)) {
             fillIn(field, path);
         }
-        if (findings.isUnsound(path) && field.required()) {
+        if (excluded.isEmpty() && findings.isUnsound(path) && field.required()) {
             field.bindExample(target);
         }
     }

@@ -5,9 +5,11 @@ import static io.github.heatswell.scenarios.file.Fields.pressure;
 import static io.github.heatswell.scenarios.file.Fields.word;
 
 import io.github.heatswell.scenarios.quantity.Kind;
+import io.github.heatswell.system.Material;
 import io.github.heatswell.system.PipeRun;
 import io.github.heatswell.system.Tank;
 import java.util.List;
+import java.util.Optional;
 
 /** What holds water and always did: tank and piping. */
 final class TankSections {
@@ -15,31 +17,32 @@ final class TankSections {
     /** As many runs of pipe as a file may describe. */
     static final int MAX_PIPES = 200;
 
-    static final Section<TankDraft, Tank> TANK = new Section<>(
+    static final Section<Tank.Builder, Tank> TANK = new Section<>(
             "tank",
-            TankDraft::new,
-            TankDraft::end,
+            Tank::builder,
+            Tank.Builder::build,
             List.of(
-                    amount("volume", "water it holds", "230 L", Kind.VOLUME, TankDraft::volume),
+                    amount("volume", "water it holds", "230 L", Kind.VOLUME, Tank.Builder::volume),
                     word(
                             "material",
                             "what the shell is made of; rigid: it never gives way",
                             "steel",
                             Words.shellMaterials(),
-                            TankDraft::material),
+                            (Tank.Builder tank, Optional<Material> material) ->
+                                    material.ifPresentOrElse(tank::material, tank::rigid)),
                     amount(
                                     "diameter",
                                     "diameter of the shell; not with rigid",
                                     "480 mm",
                                     Kind.LENGTH,
-                                    TankDraft::diameter)
+                                    Tank.Builder::diameter)
                             .exceptWhere("material", "rigid", "has no place in a rigid tank; remove it"),
                     amount(
                                     "wall",
                                     "thickness of the shell, at most a tenth of the diameter; not with rigid",
                                     "2.2 mm",
                                     Kind.LENGTH,
-                                    TankDraft::wall)
+                                    Tank.Builder::wall)
                             .exceptWhere("material", "rigid", "has no place in a rigid tank; remove it")
                             .checkedAgainst("diameter"),
                     amount(
@@ -47,24 +50,24 @@ final class TankSections {
                             "heat lost to the room for each degree",
                             "2.4 W/K",
                             Kind.CONDUCTANCE,
-                            TankDraft::standingLoss),
+                            Tank.Builder::standingLoss),
                     pressure(
                             "working-pressure",
                             "highest pressure in use by the maker's plate; it is tested at twice that",
                             "10 bar",
-                            TankDraft::workingPressure),
+                            Tank.Builder::workingPressure),
                     new Field<>(
                                     "layers",
                                     "layers of water from the bottom up, at most one for each half litre is resolved; one, fully mixed, if left out",
                                     "12",
-                                    Forms.whole(TankDraft::layers))
+                                    Forms.whole(Tank.Builder::layers))
                             .leftOutFreely(),
                     amount(
                                     "height",
                                     "height of the water, over which layers exchange heat",
                                     "1300 mm",
                                     Kind.LENGTH,
-                                    TankDraft::height)
+                                    Tank.Builder::height)
                             .needed("with layers", TypicalTank::layered)));
 
     static final Section<PipeRun.Builder, PipeRun> PIPE = new Section<>(

@@ -12,53 +12,53 @@ import java.util.List;
 /** The expansion vessel: its gas and water, and what stands on its plate. */
 final class VesselSections {
 
-    static final Section<VesselDraft, ExpansionVessel> VESSEL = new Section<>(
+    static final Section<ExpansionVessel.Builder, ExpansionVessel> VESSEL = new Section<>(
             "vessel",
-            VesselDraft::new,
-            VesselDraft::end,
+            ExpansionVessel::builder,
+            ExpansionVessel.Builder::build,
             List.of(
-                    amount("volume", "gas and water together", "12 L", Kind.VOLUME, VesselDraft::volume),
+                    amount("volume", "gas and water together", "12 L", Kind.VOLUME, ExpansionVessel.Builder::volume),
                     pressure(
                                     "precharge",
                                     "gas pressure with the water side empty, at room temperature; not above the"
                                             + " tank's working pressure",
                                     "4.2 bar",
-                                    VesselDraft::precharge)
+                                    ExpansionVessel.Builder::precharge)
                             .checkedAgainst("tank.working-pressure"),
                     amount(
                             "acceptance",
                             "share of the volume that water may fill",
                             "60 %",
                             Kind.RATIO,
-                            VesselDraft::acceptance),
+                            ExpansionVessel.Builder::acceptance),
                     amount(
                                     "gas-time-constant",
                                     "how slowly the gas returns to room temperature; if left out, it"
                                             + " never leaves it",
                                     "30 s",
                                     Kind.DURATION,
-                                    VesselDraft::gasTimeConstant)
+                                    ExpansionVessel.Builder::gasTimeConstant)
                             .leftOutFreely(),
                     amount(
                                     "charged-at",
                                     "temperature of the gas when it was charged; that of the room if left out",
                                     "5 degC",
                                     Kind.TEMPERATURE,
-                                    VesselDraft::chargedAt)
+                                    ExpansionVessel.Builder::chargedAt)
                             .leftOutFreely(),
                     amount(
                                     "temperature",
                                     "temperature of the air around it; that of the room if left out",
                                     "30 degC",
                                     Kind.TEMPERATURE,
-                                    VesselDraft::temperature)
+                                    ExpansionVessel.Builder::temperature)
                             .leftOutFreely(),
                     amount(
                                     "height",
                                     "height above the tank's drain cock; none if left out",
                                     "1.8 m",
                                     Kind.LENGTH,
-                                    VesselDraft::height)
+                                    ExpansionVessel.Builder::height)
                             .leftOutFreely(),
                     word(
                                     "condition",
@@ -67,13 +67,13 @@ final class VesselSections {
                                             + " left out",
                                     "sound",
                                     Words.of(ExpansionVessel.Condition.values()),
-                                    VesselDraft::condition)
+                                    ExpansionVessel.Builder::condition)
                             .leftOutFreely(),
                     pressure(
                                     "rating",
                                     "highest pressure in use by its plate; unknown if left out",
                                     "10 bar",
-                                    VesselDraft::rating)
+                                    ExpansionVessel.Builder::rating)
                             .leftOutFreely(),
                     word(
                                     "mounting",
@@ -81,21 +81,21 @@ final class VesselSections {
                                             + " left out",
                                     "upright",
                                     Words.of(VesselBody.Mounting.values()),
-                                    VesselDraft::mounting)
+                                    ExpansionVessel.Builder::mounting)
                             .leftOutFreely(),
                     amount(
                                     "empty-mass",
                                     "mass without water; unknown if left out",
                                     "4.5 kg",
                                     Kind.MASS,
-                                    VesselDraft::emptyMass)
+                                    ExpansionVessel.Builder::emptyMass)
                             .leftOutFreely(),
                     amount(
                                     "length",
                                     "length from the connection to the far end; unknown if left out",
                                     "380 mm",
                                     Kind.LENGTH,
-                                    VesselDraft::length)
+                                    ExpansionVessel.Builder::length)
                             .leftOutFreely()));
 
     private VesselSections() {}
