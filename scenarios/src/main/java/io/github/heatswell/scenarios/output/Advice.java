@@ -5,11 +5,10 @@ import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.file.Scenario;
-import io.github.heatswell.scenarios.report.Check;
-import io.github.heatswell.scenarios.report.SizeRow;
 import io.github.heatswell.scenarios.spread.VariedHouse;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What the printed report of a run gives beside the run, by runs of its own: how the house is checked with a gauge, and what
@@ -19,7 +18,7 @@ import java.util.List;
  * @param sizes the vessels on sale, none where a vessel is no answer
  * @param balances the runs behind both
  */
-record Advice(Check check, List<SizeRow> sizes, Balances balances) {
+record Advice(Check check, Optional<Grid> sizes, Balances balances) {
 
     /**
      * Simulates what the advice rests on.
@@ -32,7 +31,7 @@ record Advice(Check check, List<SizeRow> sizes, Balances balances) {
         BalanceCount count = new BalanceCount();
         Check check = PageCheck.of(
                 scenario.system(), VariedHouse.of(scenario), PageFindings.notBefore(found, shown), count, shown);
-        List<SizeRow> sizes = PageSizes.of(scenario, count);
+        Optional<Grid> sizes = PageSizes.of(scenario, count, shown);
         return new Advice(check, sizes, count.sum());
     }
 

@@ -6,7 +6,6 @@ import io.github.heatswell.assessment.Severity;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunSummary;
-import io.github.heatswell.scenarios.report.AlarmNote;
 import io.github.heatswell.scenarios.wording.Printable;
 import io.github.heatswell.scenarios.wording.Wrapped;
 import io.github.heatswell.system.HotWaterSystem;

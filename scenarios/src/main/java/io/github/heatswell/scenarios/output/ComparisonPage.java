@@ -7,17 +7,12 @@ import io.github.heatswell.charts.NamedSummary;
 import io.github.heatswell.charts.RunChart;
 import io.github.heatswell.result.Extreme;
 import io.github.heatswell.result.RunSummary;
-import io.github.heatswell.scenarios.report.AlarmNote;
-import io.github.heatswell.scenarios.report.Answer;
-import io.github.heatswell.scenarios.report.Grid;
-import io.github.heatswell.scenarios.report.Heading;
-import io.github.heatswell.scenarios.report.ReportContent;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** What the printed report says of several runs held against each other. */
 final class ComparisonPage {
@@ -41,29 +36,24 @@ final class ComparisonPage {
      * @param units the units that come first
      * @throws IOException if there are no fonts to draw with
      */
-    static ReportContent of(List<NamedRun> drawn, List<NamedSummary> runs, RunChart chart, UnitSystem units)
+    static Document of(List<NamedRun> drawn, List<NamedSummary> runs, RunChart chart, UnitSystem units)
             throws IOException {
         return new ComparisonPage(drawn, runs, units).content(chart);
     }
 
-    private ReportContent content(RunChart chart) throws IOException {
+    private Document content(RunChart chart) throws IOException {
         String answer = Headline.comparing(drawn, runs.size(), shown) + ".";
         boolean vessel =
                 runs.stream().anyMatch(run -> run.summary().system().vessel().isPresent());
-        return ReportContent.builder(heading(), shown.units())
-                .alarms(alarms())
-                .answer(new Answer(answer, List.of()))
-                .pictures(List.of(PagePicture.of(chart, answer)))
-                .figures(List.of(figures()))
-                .commissioning(vessel)
-                .methods(PageMethods.of(drawn))
-                .build();
-    }
-
-    private Heading heading() {
-        List<String> names = runs.stream().map(NamedSummary::name).toList();
-        return new Heading(
-                "Comparison of " + runs.size() + " runs", "", "", String.join(", ", names), Optional.empty());
+        List<Document.Section> sections = new ArrayList<>();
+        sections.add(Document.answer("", answer, List.of(), ""));
+        sections.add(Document.pictures(List.of(PagePicture.of(chart, answer)), List.of(figures())));
+        if (vessel) {
+            sections.add(CommissioningList.section());
+        }
+        sections.add(PageMethods.of(drawn));
+        String names = runs.stream().map(NamedSummary::name).collect(Collectors.joining(", "));
+        return Document.of("Comparison of " + runs.size() + " runs", names, alarms(), sections, shown);
     }
 
     private List<AlarmNote> alarms() {

@@ -10,8 +10,6 @@ import io.github.heatswell.charts.table.VariationTable;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.Extreme;
 import io.github.heatswell.result.RunSummary;
-import io.github.heatswell.scenarios.report.AlarmNote;
-import io.github.heatswell.scenarios.report.ReportPage;
 import io.github.heatswell.scenarios.variation.Variant;
 import io.github.heatswell.scenarios.variation.VariantRuns;
 import io.github.heatswell.scenarios.wording.Wrapped;
@@ -74,7 +72,7 @@ public final class ComparisonReport {
                 ResultFile.ofText("comparison.svg", chart::writeSvg),
                 ResultFile.ofText(
                         "report.html",
-                        out -> ReportPage.write(ComparisonPage.of(runs.drawn(), runs.named(), chart, units), out))));
+                        out -> HtmlPage.write(ComparisonPage.of(runs.drawn(), runs.named(), chart, units), out))));
         if (!fields.isEmpty()) {
             files.add(ResultFile.ofText("variations.csv", out -> VariationTable.write(fields, rows(runs), units, out)));
         }

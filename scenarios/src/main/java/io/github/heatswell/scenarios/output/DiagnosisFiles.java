@@ -6,7 +6,6 @@ import io.github.heatswell.charts.LoggedRuns.NamedReadings;
 import io.github.heatswell.charts.table.ReadingsTable;
 import io.github.heatswell.diagnosis.HypothesisFit;
 import io.github.heatswell.diagnosis.PressureLog;
-import io.github.heatswell.scenarios.report.ReportPage;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
@@ -40,8 +39,7 @@ final class DiagnosisFiles {
             files.add(ResultFile.of("readings.png", chart::writePng));
             files.add(ResultFile.ofText("readings.svg", chart::writeSvg));
         });
-        files.add(
-                ResultFile.ofText("report.html", out -> ReportPage.write(DiagnosisPage.of(answer, drawn, units), out)));
+        files.add(ResultFile.ofText("report.html", out -> HtmlPage.write(DiagnosisPage.of(answer, drawn, units), out)));
         return List.copyOf(files);
     }
 

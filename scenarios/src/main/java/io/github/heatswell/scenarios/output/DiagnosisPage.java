@@ -4,12 +4,6 @@ import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.charts.DiagnosisChart;
 import io.github.heatswell.diagnosis.DiagnosisResult;
-import io.github.heatswell.scenarios.report.AlarmNote;
-import io.github.heatswell.scenarios.report.Answer;
-import io.github.heatswell.scenarios.report.Grid;
-import io.github.heatswell.scenarios.report.Heading;
-import io.github.heatswell.scenarios.report.Illustration;
-import io.github.heatswell.scenarios.report.ReportContent;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
@@ -41,30 +35,29 @@ final class DiagnosisPage {
      * @param units the units that come first
      * @throws IOException if there are no fonts to draw with
      */
-    static ReportContent of(DiagnosisAnswer answer, Optional<DiagnosisChart> chart, UnitSystem units)
-            throws IOException {
+    static Document of(DiagnosisAnswer answer, Optional<DiagnosisChart> chart, UnitSystem units) throws IOException {
         return new DiagnosisPage(answer, units).content(chart);
     }
 
-    private ReportContent content(Optional<DiagnosisChart> chart) throws IOException {
+    private Document content(Optional<DiagnosisChart> chart) throws IOException {
         List<Finding> found = Findings.of(answer.scenario().system());
         String title = answer.scenario().title() + ": what do the readings say?";
         List<Illustration> pictures =
                 chart.isPresent() ? List.of(PagePicture.of(chart.get(), words.answer())) : List.of();
-        return ReportContent.builder(
-                        new Heading(title, "", "", answer.scenario().name(), Optional.empty()), shown.units())
-                .alarms(alarms())
-                .answer(new Answer(
-                        words.answer(),
-                        Stream.of(words.start(), result.check().map(words::check))
-                                .flatMap(Optional::stream)
-                                .toList()))
-                .pictures(pictures)
-                .figures(figures())
-                .findings(PageFindings.notes(found, shown))
-                .basis(PageBasis.of(answer.scenario(), false, shown))
-                .methods(PageMethods.ofDiagnosis(answer.balances().runs()))
-                .build();
+        List<String> remarks = Stream.of(words.start(), result.check().map(words::check))
+                .flatMap(Optional::stream)
+                .toList();
+        return Document.of(
+                title,
+                answer.scenario().name(),
+                alarms(),
+                List.of(
+                        Document.answer("", words.answer(), remarks, ""),
+                        Document.pictures(pictures, figures()),
+                        PageFindings.section(found, shown),
+                        PageBasis.of(answer.scenario(), false, shown),
+                        PageMethods.ofDiagnosis(answer.balances().runs())),
+                shown);
     }
 
     private List<AlarmNote> alarms() {

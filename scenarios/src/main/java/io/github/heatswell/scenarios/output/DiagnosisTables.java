@@ -5,7 +5,6 @@ import io.github.heatswell.diagnosis.Estimate;
 import io.github.heatswell.diagnosis.Evidence;
 import io.github.heatswell.diagnosis.HypothesisFit;
 import io.github.heatswell.diagnosis.InstalledCheck;
-import io.github.heatswell.scenarios.report.Grid;
 import io.github.heatswell.units.Decimals;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;

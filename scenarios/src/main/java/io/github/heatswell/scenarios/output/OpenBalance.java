@@ -2,7 +2,6 @@ package io.github.heatswell.scenarios.output;
 
 import io.github.heatswell.result.Audit;
 import io.github.heatswell.result.Balances;
-import io.github.heatswell.scenarios.report.AlarmNote;
 import io.github.heatswell.scenarios.wording.Wrapped;
 import java.io.IOException;
 import java.math.BigDecimal;

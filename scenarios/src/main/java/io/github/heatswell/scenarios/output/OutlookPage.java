@@ -8,17 +8,11 @@ import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.charts.OutlookChart;
 import io.github.heatswell.scenarios.file.Costs;
 import io.github.heatswell.scenarios.outlook.OutlookAnswer;
-import io.github.heatswell.scenarios.report.AlarmNote;
-import io.github.heatswell.scenarios.report.Answer;
-import io.github.heatswell.scenarios.report.Grid;
-import io.github.heatswell.scenarios.report.Heading;
-import io.github.heatswell.scenarios.report.ReportContent;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** What the printed report says of the years. */
 final class OutlookPage {
@@ -40,24 +34,25 @@ final class OutlookPage {
      *
      * @throws IOException if there are no fonts to draw with
      */
-    static ReportContent of(OutlookAnswer answer, OutlookChart chart, UnitSystem units) throws IOException {
+    static Document of(OutlookAnswer answer, OutlookChart chart, UnitSystem units) throws IOException {
         return new OutlookPage(answer, units).content(chart);
     }
 
-    private ReportContent content(OutlookChart chart) throws IOException {
+    private Document content(OutlookChart chart) throws IOException {
         List<Finding> found = Findings.of(answer.scenario().system());
         String title =
                 answer.scenario().title() + ": the next " + (result.years() == 1 ? "year" : result.years() + " years");
-        return ReportContent.builder(
-                        new Heading(title, "", "", answer.scenario().name(), Optional.empty()), shown.units())
-                .alarms(alarms())
-                .answer(new Answer(words.headline(), List.of(words.interval(), words.care())))
-                .pictures(List.of(PagePicture.of(chart)))
-                .figures(List.of(years(), vessels()))
-                .findings(PageFindings.notes(found, shown))
-                .basis(PageBasis.ofYears(answer.scenario(), shown))
-                .methods(PageMethods.ofYears(words.basis()))
-                .build();
+        return Document.of(
+                title,
+                answer.scenario().name(),
+                alarms(),
+                List.of(
+                        Document.answer("", words.headline(), List.of(words.interval(), words.care()), ""),
+                        Document.pictures(List.of(PagePicture.of(chart)), List.of(years(), vessels())),
+                        PageFindings.section(found, shown),
+                        PageBasis.ofYears(answer.scenario(), shown),
+                        PageMethods.ofYears(words.basis())),
+                shown);
     }
 
     private List<AlarmNote> alarms() {

@@ -6,7 +6,6 @@ import io.github.heatswell.ageing.OutlookResult;
 import io.github.heatswell.charts.OutlookChart;
 import io.github.heatswell.charts.table.OutlookTable;
 import io.github.heatswell.scenarios.outlook.OutlookAnswer;
-import io.github.heatswell.scenarios.report.ReportPage;
 import io.github.heatswell.scenarios.wording.Wrapped;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
@@ -51,7 +50,7 @@ public final class OutlookReport {
                         ResultFile.of("outlook.png", chart::writePng),
                         ResultFile.ofText("outlook.svg", chart::writeSvg),
                         ResultFile.ofText(
-                                "report.html", out -> ReportPage.write(OutlookPage.of(answer, chart, units), out))),
+                                "report.html", out -> HtmlPage.write(OutlookPage.of(answer, chart, units), out))),
                 new Report(report.said(), report.isHazard(), answer.result().balances()));
     }
 

@@ -3,12 +3,11 @@ package io.github.heatswell.scenarios.output;
 import io.github.heatswell.checksheet.CheckProcedure;
 import io.github.heatswell.checksheet.CheckSheet;
 import io.github.heatswell.checksheet.PressureGauge;
+import io.github.heatswell.checksheet.Reading;
 import io.github.heatswell.checksheet.ReadingKind;
 import io.github.heatswell.checksheet.ToleratedReading;
 import io.github.heatswell.checksheet.UncertainCheck;
 import io.github.heatswell.result.BalanceCount;
-import io.github.heatswell.scenarios.report.Check;
-import io.github.heatswell.scenarios.report.Reading;
 import io.github.heatswell.scenarios.spread.VariedHouse;
 import io.github.heatswell.scenarios.spread.VariedInput;
 import io.github.heatswell.simulation.SimulationException;
@@ -18,7 +17,6 @@ import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** The check sheet of the printed report: what a gauge should read, with its tolerance. */
 final class PageCheck {
@@ -98,19 +96,19 @@ final class PageCheck {
         return new Check(steps, check.readings().stream().map(this::reading).toList(), remarks(check));
     }
 
-    private Reading reading(ToleratedReading tolerated) {
-        io.github.heatswell.checksheet.Reading expected = tolerated.reading();
+    private Check.Reading reading(ToleratedReading tolerated) {
+        Reading expected = tolerated.reading();
         double minutes = Math.rint(expected.time() / 60);
         String note = expected.kind() == ReadingKind.PEAK && minutes > 0
                 ? "expected about " + shown.time(60 * minutes) + " after the taps were closed"
                 : "";
         boolean sampled = tolerated.samples() > 0;
         double gauge = expected.expectedGauge();
-        return new Reading(
+        return new Check.Reading(
                 PageWords.capitalised(expected.when()),
-                OptionalDouble.of(gauge),
-                OptionalDouble.of(sampled ? tolerated.lowest() : gauge - GAUGE.error()),
-                OptionalDouble.of(sampled ? tolerated.highest() : gauge + GAUGE.error()),
+                gauge,
+                sampled ? tolerated.lowest() : gauge - GAUGE.error(),
+                sampled ? tolerated.highest() : gauge + GAUGE.error(),
                 note);
     }
 
@@ -123,7 +121,7 @@ final class PageCheck {
                         + shown.pressure(vessel.precharge().gauge(house.site().atmosphere())) + ".")
                 .orElse("This sheet is for the house without an expansion vessel."));
         double highest = sheet.readings().stream()
-                .mapToDouble(io.github.heatswell.checksheet.Reading::expectedGauge)
+                .mapToDouble(Reading::expectedGauge)
                 .max()
                 .orElse(Double.NEGATIVE_INFINITY);
         if (house.tank().workingPressureGiven()

@@ -2,7 +2,10 @@ package io.github.heatswell.scenarios.output;
 
 import io.github.heatswell.scenarios.choice.YearlyWater;
 import io.github.heatswell.scenarios.file.Costs;
-import io.github.heatswell.scenarios.report.Cost;
+import io.github.heatswell.units.QuantityFormat;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
 
 /** The water of a year and its price, as the printed report shows them. */
 final class PageCosts {
@@ -12,11 +15,20 @@ final class PageCosts {
     /**
      * What the water of a year costs.
      *
-     * @param house which house, such as {@code as it is}
+     * @param houses the water by house, such as {@code as it is}; none for nothing
+     * @param costs the prices
+     * @param shown the units
      */
-    static Cost of(String house, YearlyWater water, Costs costs) {
-        double volume = water.volume();
-        return new Cost(house, volume, Money.of(costs.ofWater(volume), costs.currency()), basis(costs));
+    static List<Block> of(Map<String, YearlyWater> houses, Costs costs, QuantityFormat shown) {
+        if (houses.isEmpty()) {
+            return List.of();
+        }
+        List<List<String>> rows = new ArrayList<>();
+        houses.forEach((house, water) -> rows.add(List.of(
+                house, shown.volume(water.volume()), Money.of(costs.ofWater(water.volume()), costs.currency()))));
+        return List.of(
+                new Grid("Water given off in a year", List.of("House", "Water", "Price"), rows),
+                new Block.Paragraph(basis(costs), Block.Tone.QUIET));
     }
 
     private static String basis(Costs costs) {

@@ -5,7 +5,6 @@ import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.assessment.Measure;
 import io.github.heatswell.assessment.Severity;
 import io.github.heatswell.assessment.Statement;
-import io.github.heatswell.scenarios.report.FindingNote;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.List;
 import java.util.Optional;
@@ -21,10 +20,11 @@ final class PageFindings {
         this.shown = shown;
     }
 
-    /** All findings. */
-    static List<FindingNote> notes(List<Finding> findings, QuantityFormat shown) {
+    /** All findings, each with the rule it is held against. */
+    static Document.Section section(List<Finding> findings, QuantityFormat shown) {
         PageFindings page = new PageFindings(shown);
-        return findings.stream().map(page::note).toList();
+        return new Document.Section(
+                "Findings", findings.stream().map(page::note).toList());
     }
 
     /** Whether people may be hurt. */
@@ -45,16 +45,25 @@ final class PageFindings {
                         + finding.sentence().text(shown));
     }
 
-    private FindingNote note(Finding finding) {
-        return new FindingNote(
+    private Block.FoundRule note(Finding finding) {
+        String standing = PageFormulas.standing(finding.authority().source());
+        return new Block.FoundRule(
                 word(finding.severity()),
                 text(finding.sentence()),
-                finding.found().map(this::text).orElse(""),
-                finding.limit().map(this::text).orElse(""),
-                text(finding.advice()),
-                basis(finding.authority()) + finding.authority().source().text(),
-                PageFormulas.standing(finding.authority().source()),
-                finding.askAuthority().map(this::text).orElse(""));
+                List.of(
+                        entry("Found", finding.found().map(this::text)),
+                        entry("Limit", finding.limit().map(this::text)),
+                        entry("What to do", Optional.of(text(finding.advice()))),
+                        entry(
+                                "Source",
+                                Optional.of(basis(finding.authority())
+                                        + finding.authority().source().text()
+                                        + (standing.isBlank() ? "" : " (" + standing + ")"))),
+                        entry("To ask", finding.askAuthority().map(this::text))));
+    }
+
+    private static Block.FoundRule.Entry entry(String name, Optional<String> text) {
+        return new Block.FoundRule.Entry(name, text.orElse(""));
     }
 
     private static String word(Severity severity) {

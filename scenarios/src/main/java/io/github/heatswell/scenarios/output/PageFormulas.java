@@ -2,14 +2,13 @@ package io.github.heatswell.scenarios.output;
 
 import io.github.heatswell.citation.Citation;
 import io.github.heatswell.scenarios.choice.FormulaAnswer;
-import io.github.heatswell.scenarios.report.FormulaNote;
 import io.github.heatswell.sizing.FormulaInput;
 import io.github.heatswell.sizing.FormulaResult;
 import io.github.heatswell.sizing.SizingReconciliation;
 import io.github.heatswell.units.Decimals;
 import io.github.heatswell.units.QuantityFormat;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 
 /** Formulas as the printed report shows them. */
 final class PageFormulas {
@@ -24,34 +23,42 @@ final class PageFormulas {
 
     private PageFormulas() {}
 
-    static FormulaNote of(FormulaAnswer formula, QuantityFormat shown) {
-        List<FormulaNote.Effect> effects =
-                formula.differences().map(PageFormulas::effects).orElse(List.of());
-        String name = PageWords.capitalised(formula.name());
-        String remark =
-                PageWords.capitalised(formula.remark()) + (formula.remark().isEmpty() ? "" : ".");
-        return formula.result()
-                .map(result -> note(name, result, effects, remark, shown))
-                .orElseGet(
-                        () -> new FormulaNote(name, "", OptionalDouble.empty(), List.of(), "", "", List.of(), remark));
+    /** What a formula says about the size of the vessel, and why the simulation says otherwise. */
+    static List<Block> of(FormulaAnswer formula, QuantityFormat shown) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Subheading(PageWords.capitalised(formula.name())));
+        formula.result()
+                .ifPresent(result -> blocks.add(
+                        new Block.Formula(result.expression(), " gives " + shown.volume(result.volume()) + ".")));
+        if (!formula.remark().isBlank()) {
+            blocks.add(new Block.Paragraph(PageWords.capitalised(formula.remark()) + ".", Block.Tone.PLAIN));
+        }
+        formula.result().ifPresent(result -> rests(result, shown, blocks));
+        if (formula.result().isPresent()) {
+            formula.differences().ifPresent(differences -> differences(differences, shown, blocks));
+        }
+        return blocks;
     }
 
-    private static FormulaNote note(
-            String name, FormulaResult result, List<FormulaNote.Effect> effects, String remark, QuantityFormat shown) {
-        return new FormulaNote(
-                name,
-                result.expression(),
-                OptionalDouble.of(result.volume()),
-                result.inputs().stream().map(input -> input(input, shown)).toList(),
-                result.source().text(),
-                standing(result.source()),
-                effects,
-                remark);
+    /** Every number that went in, and where the formula comes from. */
+    private static void rests(FormulaResult result, QuantityFormat shown, List<Block> blocks) {
+        if (!result.inputs().isEmpty()) {
+            blocks.add(new Grid(
+                    "What went into the formula",
+                    List.of("Letter", "Value", "Meaning", "Source"),
+                    result.inputs().stream().map(input -> input(input, shown)).toList()));
+        }
+        if (!result.source().text().isBlank()) {
+            String standing = standing(result.source());
+            blocks.add(new Block.Paragraph(
+                    "Source: " + result.source().text() + (standing.isBlank() ? "" : " (" + standing + ")"),
+                    Block.Tone.QUIET));
+        }
     }
 
-    private static FormulaNote.Input input(FormulaInput input, QuantityFormat shown) {
+    private static List<String> input(FormulaInput input, QuantityFormat shown) {
         Citation source = input.source();
-        return new FormulaNote.Input(
+        return List.of(
                 input.symbol(),
                 value(input, shown),
                 input.meaning(),
@@ -71,12 +78,14 @@ final class PageFormulas {
         };
     }
 
-    private static List<FormulaNote.Effect> effects(SizingReconciliation differences) {
-        return differences.terms().stream()
+    private static void differences(SizingReconciliation differences, QuantityFormat shown, List<Block> blocks) {
+        List<List<String>> rows = differences.terms().stream()
                 .filter(term -> Math.abs(term.volume()) >= WORTH_SAYING)
-                .map(term -> new FormulaNote.Effect(
-                        PageWords.capitalised(term.effect().description()), term.volume()))
+                .map(term -> List.of(PageWords.capitalised(term.effect().description()), shown.volume(term.volume())))
                 .toList();
+        if (!rows.isEmpty()) {
+            blocks.add(new Grid("From the formula to the simulation", List.of("Effect", "Adds to the vessel"), rows));
+        }
     }
 
     /** How far a source was checked, in words. */

@@ -4,7 +4,6 @@ import io.github.heatswell.charts.NamedRun;
 import io.github.heatswell.result.Audit;
 import io.github.heatswell.result.Numerics;
 import io.github.heatswell.result.RunSummary;
-import io.github.heatswell.scenarios.report.MethodNote;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,77 +15,83 @@ final class PageMethods {
     private PageMethods() {}
 
     /** Of one run. */
-    static List<MethodNote> of(RunSummary result, QuantityFormat shown) {
-        List<MethodNote> notes = new ArrayList<>(model());
+    static Document.Section of(RunSummary result, QuantityFormat shown) {
+        List<List<String>> notes = new ArrayList<>(model());
         notes.add(air(result, shown));
-        notes.add(new MethodNote("Audit", audit(result.audit())));
-        notes.add(new MethodNote("Solver", solver(result.numerics())));
+        notes.add(List.of("Audit", audit(result.audit())));
+        notes.add(List.of("Solver", solver(result.numerics())));
         notes.add(version());
-        return notes;
+        return section(notes);
     }
 
     /** Of several runs. */
-    static List<MethodNote> of(List<NamedRun> runs) {
-        List<MethodNote> notes = new ArrayList<>(model());
+    static Document.Section of(List<NamedRun> runs) {
+        List<List<String>> notes = new ArrayList<>(model());
         for (NamedRun run : runs) {
-            notes.add(new MethodNote(
+            notes.add(List.of(
                     "Audit and solver, " + run.name(),
                     audit(run.result().audit()) + " " + solver(run.result().numerics())));
         }
-        notes.add(new MethodNote("Assumptions", "What was filled in stands in the report of each scenario's own run."));
+        notes.add(List.of("Assumptions", "What was filled in stands in the report of each scenario's own run."));
         notes.add(version());
-        return notes;
+        return section(notes);
     }
 
     /** Of runs through the years. */
-    static List<MethodNote> ofYears(String fading) {
-        List<MethodNote> notes = new ArrayList<>(model());
-        notes.add(new MethodNote("Fading", fading));
-        notes.add(new MethodNote(
+    static Document.Section ofYears(String fading) {
+        List<List<String>> notes = new ArrayList<>(model());
+        notes.add(List.of("Fading", fading));
+        notes.add(List.of(
                 "Years",
                 "For every month the day with the coldest supply is simulated, with the charge left on that day. The"
                         + " charge falls in proportion to its gauge pressure, and while water lies in the vessel in"
                         + " proportion to the supply's static pressure. Years have 365 days."));
         notes.add(version());
-        return notes;
+        return section(notes);
     }
 
     /** Of a diagnosis. */
-    static List<MethodNote> ofDiagnosis(long simulations) {
-        List<MethodNote> notes = new ArrayList<>(model());
-        notes.add(new MethodNote(
+    static Document.Section ofDiagnosis(long simulations) {
+        List<List<String>> notes = new ArrayList<>(model());
+        notes.add(List.of(
                 "Causes",
                 "The described house is changed by one cause at a time, and the simulation is fitted to the readings by least"
                         + " squares. The Bayesian information criterion (Schwarz, Annals of Statistics 6, 1978; from memory)"
                         + " weighs how close each comes against how many numbers it leaves open. Several faults at once are"
                         + " not looked for."));
-        notes.add(new MethodNote(
+        notes.add(List.of(
                 "Intervals",
                 "They hold for the cause they stand with. Of 166 numbers of simulated logs whose cause was known, 162 lay"
                         + " inside."));
-        notes.add(new MethodNote("Runs", simulations + " simulations."));
+        notes.add(List.of("Runs", simulations + " simulations."));
         notes.add(version());
-        return notes;
+        return section(notes);
     }
 
-    private static List<MethodNote> model() {
+    private static Document.Section section(List<List<String>> notes) {
+        return new Document.Section(
+                "How the numbers were made",
+                List.of(new Grid("Model, solver and checks", List.of("About", "What was done"), notes)));
+    }
+
+    private static List<List<String>> model() {
         return List.of(
-                new MethodNote(
+                List.of(
                         "Model",
                         "One storage tank, its piping, its feed, its relief valves and at most one expansion vessel share"
                                 + " one pressure. Mass and energy are balanced; the tank stretches with pressure and grows"
                                 + " with heat; the gas of the vessel obeys the gas law."),
-                new MethodNote(
+                List.of(
                         "Water",
                         "Density and energy of real water, by a formulation fitted to IAPWS-95 and tested against"
                                 + " IAPWS-IF97."),
-                new MethodNote(
+                List.of(
                         "Left out",
                         "Pressure waves, flow losses in the piping, and everything that follows once a tank has failed."));
     }
 
-    private static MethodNote air(RunSummary result, QuantityFormat shown) {
-        return new MethodNote(
+    private static List<String> air(RunSummary result, QuantityFormat shown) {
+        return List.of(
                 "Gauge",
                 "Pressures are gauge readings at the height of the tank's drain cock, against an absolute air pressure of "
                         + shown.pressure(result.system().site().atmosphere()) + ".");
@@ -114,7 +119,7 @@ final class PageMethods {
                 numerics.evaluations());
     }
 
-    private static MethodNote version() {
-        return new MethodNote("Program", "Heatswell " + Version.number());
+    private static List<String> version() {
+        return List.of("Program", "Heatswell " + Version.number());
     }
 }

@@ -4,7 +4,6 @@ import io.github.heatswell.charts.DiagnosisChart;
 import io.github.heatswell.charts.OutlookChart;
 import io.github.heatswell.charts.RunChart;
 import io.github.heatswell.charts.SizingChart;
-import io.github.heatswell.scenarios.report.Illustration;
 import java.io.IOException;
 
 /** A chart as the printed report shows it: narrow, so that its words are large enough on a sheet of paper. */

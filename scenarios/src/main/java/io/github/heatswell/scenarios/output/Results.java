@@ -7,7 +7,6 @@ import io.github.heatswell.charts.table.EventTable;
 import io.github.heatswell.charts.table.TraceTable;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.file.Scenario;
-import io.github.heatswell.scenarios.report.ReportPage;
 import io.github.heatswell.units.UnitSystem;
 import java.util.List;
 import java.util.Objects;
@@ -59,7 +58,7 @@ public final class Results {
                         ResultFile.of("pressure.png", chart::writePng),
                         ResultFile.ofText("pressure.svg", chart::writeSvg),
                         ResultFile.ofText(
-                                "report.html", out -> ReportPage.write(page.content(findings, advice, chart), out))),
+                                "report.html", out -> HtmlPage.write(page.content(findings, advice, chart), out))),
                 RunReport.of(scenario, findings, advice.balances(), units));
     }
 }

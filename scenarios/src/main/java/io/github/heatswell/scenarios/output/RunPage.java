@@ -7,20 +7,13 @@ import io.github.heatswell.charts.RunChart;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.choice.YearlyWater;
 import io.github.heatswell.scenarios.file.Scenario;
-import io.github.heatswell.scenarios.report.AlarmNote;
-import io.github.heatswell.scenarios.report.Answer;
-import io.github.heatswell.scenarios.report.Cost;
-import io.github.heatswell.scenarios.report.Grid;
-import io.github.heatswell.scenarios.report.Heading;
-import io.github.heatswell.scenarios.report.Options;
-import io.github.heatswell.scenarios.report.ReportContent;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 
 /** What the printed report says of a run. */
 final class RunPage {
@@ -43,26 +36,25 @@ final class RunPage {
      *
      * @throws IOException if there are no fonts to draw with
      */
-    ReportContent content(RunFindings findings, Advice advice, RunChart chart) throws IOException {
+    Document content(RunFindings findings, Advice advice, RunChart chart) throws IOException {
         RunSummary result = findings.summary();
         List<Finding> found = Findings.of(result, Unknowns.of(scenario));
         String answer = Headline.of(result, shown) + ".";
-        Heading heading = new Heading(
-                scenario.title(), scenario.question(), scenario.expectation(), scenario.name(), Optional.empty());
         List<AlarmNote> alarms = new ArrayList<>(Alarms.of(result, found, shown));
         alarms.addAll(OpenBalance.ofAdvice(advice.balances()));
-        return ReportContent.builder(heading, shown.units())
-                .alarms(alarms)
-                .answer(new Answer(answer, Remarks.of(findings, shown)))
-                .pictures(List.of(PagePicture.of(chart, answer)))
-                .figures(List.of(figures(findings)))
-                .check(advice.check())
-                .commissioning(mayBeFitted(result, found))
-                .findings(PageFindings.notes(found, shown))
-                .options(options(result, advice))
-                .basis(PageBasis.of(scenario, !advice.check().readings().isEmpty(), shown))
-                .methods(PageMethods.of(result, shown))
-                .build();
+        List<Document.Section> sections = new ArrayList<>();
+        sections.add(Document.answer(scenario.question(), answer, Remarks.of(findings, shown), scenario.expectation()));
+        sections.add(Document.pictures(List.of(PagePicture.of(chart, answer)), List.of(figures(findings))));
+        sections.add(advice.check().section(shown));
+        if (mayBeFitted(result, found)) {
+            sections.add(CommissioningList.section());
+        }
+        sections.add(PageFindings.section(found, shown));
+        sections.add(
+                PageSizes.section(advice.sizes(), List.of(), PageCosts.of(water(result), scenario.costs(), shown)));
+        sections.add(PageBasis.of(scenario, !advice.check().readings().isEmpty(), shown));
+        sections.add(PageMethods.of(result, shown));
+        return Document.of(scenario.title(), scenario.name(), alarms, sections, shown);
     }
 
     private Grid figures(RunFindings findings) {
@@ -72,11 +64,10 @@ final class RunPage {
         return new Grid("What the run found, gauge pressures", List.of("What", "Value", "Remark"), rows);
     }
 
-    private Options options(RunSummary result, Advice advice) {
-        List<Cost> costs = result.totals().relieved() > 0 && result.hazard().isEmpty()
-                ? List.of(PageCosts.of("As it is", YearlyWater.of(result), scenario.costs()))
-                : List.of();
-        return new Options(advice.sizes(), List.of(), costs);
+    private static Map<String, YearlyWater> water(RunSummary result) {
+        return result.totals().relieved() > 0 && result.hazard().isEmpty()
+                ? Map.of("As it is", YearlyWater.of(result))
+                : Map.of();
     }
 
     /** Whether a vessel is there or may be put in: behind a closed feed, and not while the heater is to stay off. */

@@ -6,7 +6,6 @@ import io.github.heatswell.charts.SizeAdvice;
 import io.github.heatswell.charts.SizingChart;
 import io.github.heatswell.charts.table.SizeTable;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
-import io.github.heatswell.scenarios.report.ReportPage;
 import io.github.heatswell.sizing.SizedVessel;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
@@ -31,7 +30,7 @@ final class SizingFiles {
             files.add(ResultFile.of("sizes.png", sizes::writePng));
             files.add(ResultFile.ofText("sizes.svg", sizes::writeSvg));
         }
-        files.add(ResultFile.ofText("report.html", out -> ReportPage.write(page.content(chart), out)));
+        files.add(ResultFile.ofText("report.html", out -> HtmlPage.write(page.content(chart), out)));
         return List.copyOf(files);
     }
 

@@ -8,16 +8,8 @@ import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
+import io.github.heatswell.scenarios.choice.YearlyWater;
 import io.github.heatswell.scenarios.file.Scenario;
-import io.github.heatswell.scenarios.report.AlarmNote;
-import io.github.heatswell.scenarios.report.Answer;
-import io.github.heatswell.scenarios.report.Check;
-import io.github.heatswell.scenarios.report.Cost;
-import io.github.heatswell.scenarios.report.Grid;
-import io.github.heatswell.scenarios.report.Heading;
-import io.github.heatswell.scenarios.report.Illustration;
-import io.github.heatswell.scenarios.report.Options;
-import io.github.heatswell.scenarios.report.ReportContent;
 import io.github.heatswell.scenarios.spread.VariedHouse;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.sizing.SizingTarget;
@@ -25,8 +17,9 @@ import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 
 /** What the printed report says of a sizing. */
 final class SizingPage {
@@ -67,26 +60,30 @@ final class SizingPage {
      *
      * @throws IOException if there are no fonts to draw with
      */
-    ReportContent content(RunChart chart) throws IOException {
+    Document content(RunChart chart) throws IOException {
         Scenario scenario = answer.scenario();
         String sentence = new SizingWords(answer, shown).answer();
-        Heading heading = new Heading(scenario.title() + ": which vessel?", "", "", scenario.name(), Optional.empty());
         List<String> remarks = answer.proposed().isPresent()
                 ? List.of("Check sheet and findings are those of the house with the vessel.")
                 : List.of();
-        return ReportContent.builder(heading, shown.units())
-                .alarms(alarms())
-                .answer(new Answer(sentence, remarks))
-                .pictures(pictures(chart, sentence))
-                .figures(List.of(limits()))
-                .check(check)
-                .commissioning(answer.proposed().isPresent()
-                        && PageFindings.notBefore(found, shown).isEmpty())
-                .findings(PageFindings.notes(found, shown))
-                .options(options())
-                .basis(PageBasis.of(scenario, !check.readings().isEmpty(), shown))
-                .methods(PageMethods.of(run.summary(), shown))
-                .build();
+        List<Document.Section> sections = new ArrayList<>();
+        sections.add(Document.answer("", sentence, remarks, ""));
+        sections.add(Document.pictures(pictures(chart, sentence), List.of(limits())));
+        sections.add(check.section(shown));
+        if (answer.proposed().isPresent()
+                && PageFindings.notBefore(found, shown).isEmpty()) {
+            sections.add(CommissioningList.section());
+        }
+        sections.add(PageFindings.section(found, shown));
+        sections.add(PageSizes.section(
+                PageSizes.of(answer, atmosphere, shown),
+                answer.formulas().stream()
+                        .flatMap(formula -> PageFormulas.of(formula, shown).stream())
+                        .toList(),
+                PageCosts.of(water(), scenario.costs(), shown)));
+        sections.add(PageBasis.of(scenario, !check.readings().isEmpty(), shown));
+        sections.add(PageMethods.of(run.summary(), shown));
+        return Document.of(scenario.title() + ": which vessel?", scenario.name(), alarms(), sections, shown);
     }
 
     private VariedHouse varied() {
@@ -132,22 +129,10 @@ final class SizingPage {
         return new Grid("What the vessel must cope with, gauge pressures", List.of("What", "Value", "Remark"), rows);
     }
 
-    private Options options() {
-        return new Options(
-                PageSizes.of(answer, atmosphere),
-                answer.formulas().stream()
-                        .map(formula -> PageFormulas.of(formula, shown))
-                        .toList(),
-                costs());
-    }
-
-    private List<Cost> costs() {
-        List<Cost> costs = new ArrayList<>();
-        costs.add(
-                PageCosts.of("As it is", answer.waterAsItIs(), answer.scenario().costs()));
-        answer.waterProposed()
-                .ifPresent(water -> costs.add(
-                        PageCosts.of("With the vessel", water, answer.scenario().costs())));
-        return costs;
+    private Map<String, YearlyWater> water() {
+        Map<String, YearlyWater> water = new LinkedHashMap<>();
+        water.put("As it is", answer.waterAsItIs());
+        answer.waterProposed().ifPresent(proposed -> water.put("With the vessel", proposed));
+        return water;
     }
 }

@@ -10,8 +10,6 @@ import io.github.heatswell.charts.table.TraceTable;
 import io.github.heatswell.charts.table.TraceWriter;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.file.Scenario;
-import io.github.heatswell.scenarios.report.ReportContent;
-import io.github.heatswell.scenarios.report.ReportPage;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.util.List;
@@ -82,7 +80,7 @@ public final class StreamedRun {
                 ResultFile.of("summary.json", out -> SummaryJson.write(scenario, found(), out)),
                 ResultFile.of("pressure.png", out -> chart().writePng(out)),
                 ResultFile.ofText("pressure.svg", out -> chart().writeSvg(out)),
-                ResultFile.ofText("report.html", out -> ReportPage.write(content(), out)));
+                ResultFile.ofText("report.html", out -> HtmlPage.write(content(), out)));
     }
 
     /**
@@ -108,7 +106,7 @@ public final class StreamedRun {
         }
     }
 
-    private ReportContent content() throws IOException {
+    private Document content() throws IOException {
         List<Finding> told = Findings.of(found().summary(), Unknowns.of(scenario));
         return page.content(found(), advice.after(told, page.shown()), chart());
     }

@@ -13,8 +13,8 @@ import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.lesson.Lesson;
 import io.github.heatswell.scenarios.lesson.LessonSlider;
 import io.github.heatswell.scenarios.lesson.Lessons;
+import io.github.heatswell.scenarios.output.Browser;
 import io.github.heatswell.scenarios.output.ResultFolder;
-import io.github.heatswell.scenarios.report.Browser;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.io.InputStream;
@@ -77,7 +77,7 @@ class LessonSiteBrowserTest {
         Path wrapper = site.resolve("measure.html");
         Files.writeString(
                 wrapper,
-                own("/io/github/heatswell/scenarios/report/measure.html")
+                own("/io/github/heatswell/scenarios/output/measure.html")
                         .replace("FRAMES", frames)
                         .replace(
                                 "const view =",

@@ -16,7 +16,6 @@ import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.readings.OwnersReadings;
-import io.github.heatswell.scenarios.report.ReportPage;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.io.ByteArrayOutputStream;
@@ -152,7 +151,7 @@ class DiagnosisWordsTest {
 
     private static String page(DiagnosisAnswer answer) throws IOException {
         StringBuilder out = new StringBuilder();
-        ReportPage.write(DiagnosisPage.of(answer, Optional.empty(), UnitSystem.SI), out);
+        HtmlPage.write(DiagnosisPage.of(answer, Optional.empty(), UnitSystem.SI), out);
         return out.toString();
     }
 

@@ -1,4 +1,4 @@
-package io.github.heatswell.scenarios.report;
+package io.github.heatswell.scenarios.output;
 
 import java.io.File;
 import java.io.IOException;

@@ -1,4 +1,4 @@
-package io.github.heatswell.scenarios.report;
+package io.github.heatswell.scenarios.output;
 
 import java.util.Objects;
 
@@ -8,16 +8,15 @@ import java.util.Objects;
  * @param word how bad it is, in a word such as {@code HAZARD}
  * @param text what happened, when, and what it means, in both unit systems
  */
-public record AlarmNote(String word, String text) {
+record AlarmNote(String word, String text) implements Block {
 
-    /**
-     * Checks that everything is there.
-     *
-     * @param word how bad it is, in a word such as {@code HAZARD}
-     * @param text what happened, when, and what it means, in both unit systems
-     */
-    public AlarmNote {
+    AlarmNote {
         Objects.requireNonNull(word, "word");
         Objects.requireNonNull(text, "text");
+    }
+
+    @Override
+    public void show(Renderer renderer) {
+        renderer.alarm(this);
     }
 }

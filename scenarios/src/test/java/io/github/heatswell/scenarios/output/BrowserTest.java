@@ -1,4 +1,4 @@
-package io.github.heatswell.scenarios.report;
+package io.github.heatswell.scenarios.output;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -6,8 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import io.github.heatswell.scenarios.output.Diagnoses;
-import io.github.heatswell.scenarios.output.DiagnosisAnswer;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;

@@ -1,4 +1,4 @@
-package io.github.heatswell.scenarios.report;
+package io.github.heatswell.scenarios.output;
 
 import io.github.heatswell.units.QuantityFormat;
 import java.util.List;

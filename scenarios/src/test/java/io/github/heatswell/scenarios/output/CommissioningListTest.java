@@ -1,9 +1,9 @@
-package io.github.heatswell.scenarios.report;
+package io.github.heatswell.scenarios.output;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.scenarios.report.CommissioningList.Stage;
+import io.github.heatswell.scenarios.output.CommissioningList.Stage;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;

@@ -1,4 +1,4 @@
-package io.github.heatswell.scenarios.report;
+package io.github.heatswell.scenarios.output;
 
 import java.util.List;
 import java.util.Objects;
@@ -10,17 +10,9 @@ import java.util.Objects;
  * @param columns the heads of the columns
  * @param rows the rows, each with a cell for every column
  */
-public record Grid(String caption, List<String> columns, List<List<String>> rows) {
+record Grid(String caption, List<String> columns, List<List<String>> rows) implements Block {
 
-    /**
-     * Checks that everything is there and copies the lists.
-     *
-     * @param caption what the table shows
-     * @param columns the heads of the columns
-     * @param rows the rows, each with a cell for every column
-     * @throws IllegalArgumentException if a row has more or fewer cells than there are columns
-     */
-    public Grid {
+    Grid {
         Objects.requireNonNull(caption, "caption");
         columns = List.copyOf(columns);
         rows = List.copyOf(rows.stream().map(List::copyOf).toList());
@@ -30,5 +22,10 @@ public record Grid(String caption, List<String> columns, List<List<String>> rows
                         "rows: " + row.size() + " cells do not fit " + columns.size() + " columns");
             }
         }
+    }
+
+    @Override
+    public void show(Renderer renderer) {
+        renderer.grid(this);
     }
 }

@@ -1,5 +1,6 @@
-package io.github.heatswell.scenarios.report;
+package io.github.heatswell.scenarios.output;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /** What to do when a vessel is fitted, before, during and after. Common practice, no source. */
@@ -14,6 +15,20 @@ final class CommissioningList {
      * @param steps what to do, in order
      */
     record Stage(String name, List<String> steps) {}
+
+    /** How a vessel is fitted and looked after, to be ticked off. */
+    static Document.Section section() {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Paragraph(
+                "A list for whoever fits it, in the order of the work. It is common practice, drawn from no standard; the"
+                        + " maker's instructions and local code go before it.",
+                Block.Tone.PLAIN));
+        for (Stage stage : stages()) {
+            blocks.add(new Block.Subheading(stage.name()));
+            blocks.add(new Block.Items(stage.steps(), Block.ListKind.TICKS));
+        }
+        return new Document.Section("Fitting the expansion vessel, to tick off", true, blocks);
+    }
 
     static List<Stage> stages() {
         return List.of(

@@ -1,14 +1,14 @@
-package io.github.heatswell.scenarios.report;
+package io.github.heatswell.scenarios.output;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -19,7 +19,7 @@ import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 
 /** What every report must be: closed, harmless, and readable for everyone. */
-class ReportPageTest {
+class HtmlPageTest {
 
     private static final Set<String> ELEMENTS = Set.of(
             "html",
@@ -128,17 +128,14 @@ class ReportPageTest {
 
     @Test
     void whatIsNotGivenIsLeftOutButTheCautionsAreNot() throws Exception {
-        Heading heading = new Heading("Bare", "", "", "", Optional.empty());
-        String text = Pages.text(ReportContent.builder(heading, UnitSystem.SI).build());
+        QuantityFormat shown = QuantityFormat.printed(UnitSystem.SI).inBoth();
+        var empty = new io.github.heatswell.scenarios.output.Document.Section("Nothing to say", List.of());
+        String text = Pages.text(
+                io.github.heatswell.scenarios.output.Document.of("Bare", "", List.of(), List.of(empty), shown));
         assertSound(text);
         assertEquals(1, Pages.elements(Pages.parsed(text), "h2").size());
         assertTrue(text.contains("met no hazard"));
         assertTrue(text.contains("Never plug, cap or downsize a relief valve"));
-        Basis nothing = Basis.none();
-        assertTrue(Pages.text(ReportContent.builder(heading, UnitSystem.SI)
-                        .basis(nothing)
-                        .build())
-                .contains("Nothing had to be assumed"));
     }
 
     @Test

@@ -1,15 +1,9 @@
-package io.github.heatswell.scenarios.report;
+package io.github.heatswell.scenarios.output;
 
 import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.outlook.HouseOutlook;
 import io.github.heatswell.scenarios.outlook.OutlookAnswer;
-import io.github.heatswell.scenarios.output.ComparisonReport;
-import io.github.heatswell.scenarios.output.DiagnosisAnswer;
-import io.github.heatswell.scenarios.output.DiagnosisReport;
-import io.github.heatswell.scenarios.output.OutlookReport;
-import io.github.heatswell.scenarios.output.ResultFolder;
-import io.github.heatswell.scenarios.output.Results;
 import io.github.heatswell.scenarios.variation.Variant;
 import io.github.heatswell.scenarios.variation.VariantRuns;
 import io.github.heatswell.units.UnitSystem;
@@ -31,9 +25,9 @@ final class Pages {
 
     private Pages() {}
 
-    static String text(ReportContent content) throws IOException {
+    static String text(io.github.heatswell.scenarios.output.Document content) throws IOException {
         StringBuilder text = new StringBuilder();
-        ReportPage.write(content, text);
+        HtmlPage.write(content, text);
         return text.toString();
     }
 

@@ -1,17 +1,17 @@
-package io.github.heatswell.scenarios.report;
+package io.github.heatswell.scenarios.output;
 
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
-class ReportContentTest {
+/** Regression: a document that cannot be is refused. */
+class DocumentTest {
 
     @Test
     void contentThatCannotBeIsRefused() {
-        assertThrows(IllegalArgumentException.class, () -> new Heading(" ", "", "", "", Optional.empty()));
+        assertThrows(IllegalArgumentException.class, () -> new Document(" ", "", List.of()));
         List<List<String>> rows = List.of(List.of("one"));
         assertTrue(assertThrows(IllegalArgumentException.class, () -> new Grid("x", List.of("a", "b"), rows))
                 .getMessage()
