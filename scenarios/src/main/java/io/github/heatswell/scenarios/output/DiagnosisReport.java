@@ -40,9 +40,13 @@ public final class DiagnosisReport {
      * @return with the files diagnosis.json and, with a log, readings.csv, readings.png and readings.svg; report.html
      */
     public static Answer answer(DiagnosisAnswer answer, UnitSystem units) {
+        return Answer.of(DiagnosisFiles.of(answer, units), of(answer, units));
+    }
+
+    /** The report alone. */
+    static Report of(DiagnosisAnswer answer, UnitSystem units) {
         DiagnosisReport report = new DiagnosisReport(answer, units);
-        return Answer.of(
-                DiagnosisFiles.of(answer, units), new Report(report.said(), report.isHazard(), answer.balances()));
+        return new Report(report.said(), report.isHazard(), answer.balances());
     }
 
     private String said() {

@@ -65,11 +65,7 @@ class DiagnosisWordsTest {
     }
 
     private static String report(DiagnosisAnswer answer) {
-        return DiagnosisReport.answer(answer, UnitSystem.SI)
-                .report()
-                .get()
-                .text()
-                .replaceAll("\\s+", " ");
+        return DiagnosisReport.of(answer, UnitSystem.SI).text().replaceAll("\\s+", " ");
     }
 
     private static DiagnosisWords words(DiagnosisAnswer answer) {
@@ -85,8 +81,7 @@ class DiagnosisWordsTest {
                 fit(Cause.AS_DESCRIBED, 30, 0.00004, SERIOUS));
         String text = report(nothing);
         assertFalse(text.contains("HAZARD"), text);
-        assertFalse(
-                DiagnosisReport.answer(nothing, UnitSystem.SI).report().get().isHazard());
+        assertFalse(DiagnosisReport.of(nothing, UnitSystem.SI).isHazard());
         assertTrue(text.contains("These readings don't settle it: none of the causes"), text);
         assertFalse(text.contains("explained best"), text);
         assertTrue(text.contains("over 95 % the relief valve opens at a higher"), text);
