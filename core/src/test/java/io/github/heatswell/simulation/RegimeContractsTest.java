@@ -26,7 +26,7 @@ class RegimeContractsTest {
     private static final int HOUSES = Integer.getInteger("properties.systems", 60);
     private static final long SEED = Long.getLong("properties.seed", 31);
 
-    /** What a step of the solver may err by in what is counted (m3), a hundredth of a millilitre. */
+    /** What a step of the solver may err by in what stands still (m3), a hundredth of a millilitre. */
     private static final double COUNTED = 1e-8;
     /** The gap of the check valve's thresholds and the solver's error (Pa). */
     private static final double AT_SUPPLY = 0.05;
@@ -72,7 +72,7 @@ class RegimeContractsTest {
         for (Channel channel :
                 List.of(Channel.RELIEVED_TOTAL, Channel.DRAWN_TOTAL, Channel.INFLOW_TOTAL, Channel.RETURNED_TOTAL)) {
             double change = trace.value(channel, i) - trace.value(channel, i - 1);
-            if (change < -COUNTED) {
+            if (change < 0) {
                 broken.add(sample + channel + " falls by " + -change);
             }
         }
@@ -148,7 +148,9 @@ class RegimeContractsTest {
             RunResult disturbed = run(house, cut);
             int last = Math.min(undisturbed.trace().count(), disturbed.trace().count()) - 1;
             Regime one = undisturbed.trace().regime(last);
-            if (one == disturbed.trace().regime(last) && (one == Regime.FED || one == Regime.UNSEALED)) {
+            boolean sameTime = undisturbed.trace().grid().time(last)
+                    == disturbed.trace().grid().time(last); // a run that a hazard ends has its last sample there
+            if (sameTime && one == disturbed.trace().regime(last) && (one == Regime.FED || one == Regime.UNSEALED)) {
                 assertEquals(
                         undisturbed.trace().value(Channel.PRESSURE_ABSOLUTE, last),
                         disturbed.trace().value(Channel.PRESSURE_ABSOLUTE, last),
