@@ -12,16 +12,22 @@ final class DayScale {
     /** Runs longer than this (d) have years on their axis, not months. */
     private static final double MAX_MONTHS_DAYS = 1_200;
 
+    /** Shorter scales (d) would be in hours or less, which the curves of days are not. */
+    private static final double MIN_UNDATED_DAYS = 3.5;
+
     private static final int[] WEEKS = {1, 2, 7, 14};
     private static final int[] MONTHS = {1, 2, 3, 6};
 
     private DayScale() {}
 
-    static Axis axis(Dates dates, double days, Size size) {
+    /** A scale in days; of a day at least, for a run that a hazard ends at once. */
+    static Axis axis(Dates dates, double end, Size size) {
         int most = PlotWidth.mostTicks(size);
-        if (!dates.known() || days > MAX_MONTHS_DAYS) {
-            return TimeScale.to(days * DailyFigures.DAY, most).axis();
+        if (!dates.known() || end > MAX_MONTHS_DAYS) {
+            return TimeScale.to(Math.max(end, MIN_UNDATED_DAYS) * DailyFigures.DAY, most)
+                    .axis();
         }
+        double days = Math.max(end, 1);
         for (int step : WEEKS) {
             if (days / step <= most) {
                 return dated(dates, days, step);

@@ -84,6 +84,19 @@ class DaysPictureTest {
         assertEquals("on day 3", Dates.of(house, 40 * DailyFigures.DAY).on(2));
     }
 
+    /** A run of years that a hazard ends at once: its curves are in days all the same. */
+    @Test
+    void aScaleOfDaysStaysOneForARunThatEndsAtOnce() {
+        for (double end : new double[] {0, 0.01, 2}) {
+            Axis undated = DayScale.axis(Dates.of(Plants.bare().build(), 40 * DailyFigures.DAY), end, Size.USUAL);
+            assertEquals("time since the start (d)", undated.label());
+            assertTrue(undated.to() >= end);
+            Axis dated = DayScale.axis(dates(1, 300), end, Size.USUAL);
+            assertEquals("date", dated.label());
+            assertEquals(Math.max(1, end), dated.to());
+        }
+    }
+
     @ParameterizedTest
     @CsvSource({"1, 0, 1 Jan", "1, 58, 28 Feb", "1, 59, 1 Mar", "60, 0, 1 Mar", "365, 0, 31 Dec", "365, 1, 1 Jan"})
     void knowsTheCalendar(int start, int day, String date) {
