@@ -9,7 +9,7 @@
 @SuppressWarnings({"requires-automatic", "requires-transitive-automatic"})
 module io.github.heatswell.charts {
     requires transitive io.github.heatswell.core;
-    requires java.desktop;
+    requires transitive java.desktop;
     requires java.xml;
     requires org.apache.commons.csv;
     requires org.apache.xmlgraphics.batik.svggen;

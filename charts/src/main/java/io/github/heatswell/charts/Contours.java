@@ -1,6 +1,6 @@
 package io.github.heatswell.charts;
 
-import io.github.heatswell.charts.picture.Trail;
+import io.github.heatswell.charts.picture.Points;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -33,13 +33,13 @@ final class Contours {
     }
 
     /** The rims of everything at or above a level. */
-    List<Trail> patches(double level) {
+    List<Points> patches(double level) {
         return rings(level).stream().map(ring -> trail(ring, level)).toList();
     }
 
     /** The lines along which the level is passed, without the rim of the grid. */
-    List<Trail> lines(double level) {
-        List<Trail> lines = new ArrayList<>();
+    List<Points> lines(double level) {
+        List<Points> lines = new ArrayList<>();
         for (List<Long> ring : rings(level)) {
             int size = ring.size();
             int start = 0;
@@ -121,7 +121,7 @@ final class Contours {
         return rings;
     }
 
-    private Trail trail(List<Long> vertices, double level) {
+    private Points trail(List<Long> vertices, double level) {
         double[] xs = new double[vertices.size()];
         double[] ys = new double[vertices.size()];
         for (int i = 0; i < xs.length; i++) {
@@ -131,7 +131,7 @@ final class Contours {
             xs[i] = x(first) + share * (x(second) - x(first));
             ys[i] = y(first) + share * (y(second) - y(first));
         }
-        return new Trail(xs, ys);
+        return new Points(xs, ys);
     }
 
     /** A corner of the grid, the middle of a cell, or where the level is passed between two of them. */

@@ -65,7 +65,7 @@ final class Course {
 
     /** From the coldest water, at the bottom, to the hottest, at the top of a tank in layers. */
     Area layers() {
-        return new Area(
+        return Area.between(
                 Area.Role.LAYERS,
                 "from the bottom to the top of the tank",
                 merged(Channel.WATER_BOTTOM, List.of()),

@@ -58,7 +58,7 @@ final class DayBins {
 
     Area pressureRange() {
         String of = width == 1 ? "of each day" : "of each step";
-        return new Area(Area.Role.PRESSURE_RANGE, "lowest to highest " + of, lowest(), highest());
+        return Area.between(Area.Role.PRESSURE_RANGE, "lowest to highest " + of, lowest(), highest());
     }
 
     /** The most that one bar shows, in the unit shown. */
@@ -82,8 +82,8 @@ final class DayBins {
             corners.add(new double[] {to, value});
             corners.add(new double[] {to, 0});
         }
-        Points foot = new Points(new double[] {0, days}, new double[] {0, 0});
-        return new Area(role, "", foot, points(corners));
+        Points foot = Points.overTime(new double[] {0, days}, new double[] {0, 0});
+        return Area.between(role, "", foot, points(corners));
     }
 
     private Points steps(boolean high) {
@@ -103,7 +103,7 @@ final class DayBins {
     }
 
     private static Points points(List<double[]> corners) {
-        return new Points(
+        return Points.overTime(
                 corners.stream().mapToDouble(corner -> corner[0]).toArray(),
                 corners.stream().mapToDouble(corner -> corner[1]).toArray());
     }

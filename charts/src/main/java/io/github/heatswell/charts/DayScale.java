@@ -1,8 +1,8 @@
 package io.github.heatswell.charts;
 
 import io.github.heatswell.charts.picture.Axis;
+import io.github.heatswell.charts.picture.Axis.Tick;
 import io.github.heatswell.charts.picture.Size;
-import io.github.heatswell.charts.picture.Tick;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -48,7 +48,7 @@ final class DayScale {
             int year = name.indexOf(" of ");
             ticks.add(new Tick(day, year < 0 ? name : name.substring(0, year)));
         }
-        return new Axis("date", 0, days, step, ticks);
+        return new Axis("date", 0, days, ticks);
     }
 
     private static Axis monthly(Dates dates, double days, int step) {
@@ -58,6 +58,6 @@ final class DayScale {
                 ticks.add(new Tick(day, Dates.monthName(dates.month(day))));
             }
         }
-        return new Axis("date; each name stands at the first of its month", 0, days, 30, ticks);
+        return new Axis("date; each name stands at the first of its month", 0, days, ticks);
     }
 }

@@ -99,8 +99,8 @@ final class DaysPicture {
                 (summary.system().tank().workingPressureGiven() ? "" : "assumed ") + "working pressure exceeded ");
         add(marks, EventKind.VESSEL_BOTTOMED_OUT, Mark.Kind.VESSEL_FULL, "vessel first full ");
         Extreme highest = summary.extremes().highestPressure();
-        boolean said = marks.stream()
-                .anyMatch(mark -> Math.abs(mark.value() - gauge(highest.value())) <= 0.005 * mark.value());
+        boolean said =
+                marks.stream().anyMatch(mark -> Math.abs(mark.up() - gauge(highest.value())) <= 0.005 * mark.up());
         if (!said) {
             String label = "highest: " + amounts.pressure(summary.gauge(highest.value())) + " " + on(highest.time());
             marks.add(new Mark(Mark.Kind.HIGHEST, day(highest.time()), gauge(highest.value()), label));

@@ -91,6 +91,6 @@ final class DiagnosisPicture {
             times[i] = scale.of(logged.times().get(i));
             values[i] = amounts.units().pressure().fromSi(pascal.get(i));
         }
-        return new Points(times, values);
+        return Points.overTime(times, values);
     }
 }

@@ -1,6 +1,6 @@
 package io.github.heatswell.charts;
 
-import io.github.heatswell.charts.picture.Tick;
+import io.github.heatswell.charts.picture.Axis.Tick;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;

@@ -72,7 +72,7 @@ final class MapGrid {
 
     Axis volumes() {
         String label = "vessel volume (" + units.volume().symbol() + ", logarithmic scale)";
-        return new Axis(label, foot(), top(), 1, LogTicks.between(foot(), top()));
+        return new Axis(label, foot(), top(), LogTicks.between(foot(), top()));
     }
 
     /** Where the valve begins to drip. */

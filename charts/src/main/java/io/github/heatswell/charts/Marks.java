@@ -150,7 +150,7 @@ final class Marks {
         double time = scale.of(highest.time());
         boolean said = marks.stream()
                 .anyMatch(mark -> mark.kind().compareTo(Mark.Kind.RELIEF_OPENED) <= 0
-                        && Math.abs(mark.value() - value) <= 0.005 * value);
+                        && Math.abs(mark.up() - value) <= 0.005 * value);
         if (!steady && !said) {
             String label =
                     "highest: " + amounts.pressure(result.gauge(highest.value())) + " " + when.at(highest.time());

@@ -65,8 +65,8 @@ final class OutlookPicture {
         List<Curve> curves = new ArrayList<>();
         curves.add(new Curve(Curve.Role.RUN_1, "peak, " + vessel(result.expected()), "", peaks));
         ValueScale.Range range = new ValueScale.Range(charge.lowest(), peaks.highest())
-                .with(band.low().lowest())
-                .with(band.high().highest());
+                .with(band.lowest())
+                .with(band.highest());
         List<OutlookCourse> larger = larger();
         for (int i = 0; i < larger.size(); i++) {
             Points line = monthly(larger.get(i), OutlookMonth::peakGauge);
@@ -81,7 +81,7 @@ final class OutlookPicture {
 
     private Area band() {
         FadingRange range = new FadingRange(result);
-        return new Area(
+        return Area.between(
                 Area.Role.PRESSURE_RANGE,
                 "peak from the slowest to the fastest fading",
                 monthly(range.low()),
@@ -124,7 +124,7 @@ final class OutlookPicture {
         result.expected()
                 .drippingAgain()
                 .ifPresent(month -> marks.add(mark(Mark.Kind.RELIEF_OPENED, month, "drips again from ")));
-        return marks.stream().sorted(Comparator.comparingDouble(Mark::time)).toList();
+        return marks.stream().sorted(Comparator.comparingDouble(Mark::across)).toList();
     }
 
     private Mark alarm(OutlookMonth month) {
@@ -159,8 +159,8 @@ final class OutlookPicture {
             return new Panel(axis, List.of(), List.of(), List.of(), List.of(), List.of());
         }
         Axis axis = ValueScale.fromZero("water discharged" + unit, most);
-        Points foot = new Points(bars.toArrays()[0], new double[bars.count()]);
-        Area area = new Area(Area.Role.GIVEN_OFF, vessel(result.expected()), foot, bars);
+        Points foot = Points.overTime(bars.toArrays()[0], new double[bars.count()]);
+        Area area = Area.between(Area.Role.GIVEN_OFF, vessel(result.expected()), foot, bars);
         return new Panel(axis, List.of(area), curves, List.of(), List.of(), List.of());
     }
 
@@ -179,7 +179,7 @@ final class OutlookPicture {
         }
         times[last] = result.years();
         values[last] = values[last - 1];
-        return new Points(times, values);
+        return Points.overTime(times, values);
     }
 
     /** Steps, a year wide each. */
@@ -193,7 +193,7 @@ final class OutlookPicture {
             values[2 * year] = given;
             values[2 * year + 1] = given;
         }
-        return new Points(times, values);
+        return Points.overTime(times, values);
     }
 
     private String vessel(OutlookCourse course) {

@@ -46,7 +46,7 @@ final class PressureScale {
                 0.06 + LANE * lanes,
                 0.12);
         boolean belowAir = axis.from() < 0 && course.low() >= 0;
-        return belowAir ? new Axis(axis.label(), 0, axis.to(), axis.tick()) : axis;
+        return belowAir ? axis.from(0) : axis;
     }
 
     private static double share(Level level) {

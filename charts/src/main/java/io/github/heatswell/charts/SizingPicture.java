@@ -2,12 +2,12 @@ package io.github.heatswell.charts;
 
 import io.github.heatswell.charts.picture.Axis;
 import io.github.heatswell.charts.picture.Caption;
-import io.github.heatswell.charts.picture.Plane;
-import io.github.heatswell.charts.picture.PlaneLine;
-import io.github.heatswell.charts.picture.PlanePicture;
+import io.github.heatswell.charts.picture.Curve;
+import io.github.heatswell.charts.picture.Mark;
+import io.github.heatswell.charts.picture.Panel;
+import io.github.heatswell.charts.picture.Picture;
+import io.github.heatswell.charts.picture.Points;
 import io.github.heatswell.charts.picture.Size;
-import io.github.heatswell.charts.picture.Spot;
-import io.github.heatswell.charts.picture.Trail;
 import io.github.heatswell.sizing.SizedVessel;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.units.QuantityFormat;
@@ -42,7 +42,7 @@ final class SizingPicture {
                 .toList();
     }
 
-    PlanePicture compose(Size size) {
+    Picture compose(Size size) {
         double fill = shown(result.supplyStatic().gauge(atmosphere));
         double target = shown(result.target().gauge());
         double most = vessels.stream().mapToDouble(this::peak).max().orElseThrow();
@@ -55,50 +55,49 @@ final class SizingPicture {
                 0.06,
                 0.04);
         Axis across = volumes();
-        Plane plane = new Plane(across, up, "", List.of(), lines(across, up), spots(up));
+        Panel panel = new Panel(up, lines(across, up), List.of(), marks(up));
         String above = vessels.stream().anyMatch(vessel -> peak(vessel) > up.to())
                 ? " Smaller vessels peak above the top of the picture."
                 : "";
         Caption caption = new Caption("", words.sentence(), words.facts() + above);
-        return new PlanePicture(size, caption, plane, Optional.empty());
+        return new Picture(size, caption, across, panel, new Picture.Key("", Optional.empty()));
     }
 
     private Axis volumes() {
         double from = place(vessels.get(0)) - 0.04;
         double to = place(vessels.get(vessels.size() - 1)) + 0.04;
         String label = "vessel volume (" + amounts.symbol(amounts.units().volume()) + ", logarithmic scale)";
-        return new Axis(label, from, to, 1, LogTicks.between(from, to));
+        return new Axis(label, from, to, LogTicks.between(from, to));
     }
 
-    private List<PlaneLine> lines(Axis across, Axis up) {
-        List<PlaneLine> lines = new ArrayList<>();
+    private List<Curve> lines(Axis across, Axis up) {
+        List<Curve> lines = new ArrayList<>();
         double target = shown(result.target().gauge());
         double fill = shown(result.supplyStatic().gauge(atmosphere));
         advice.recommended()
-                .ifPresent(vessel -> lines.add(new PlaneLine(
-                        PlaneLine.Role.GUIDE,
+                .ifPresent(vessel -> lines.add(new Curve(
+                        Curve.Role.GUIDE,
                         "",
                         "",
-                        Trail.straight(place(vessel), peak(vessel), place(vessel), target))));
-        lines.add(new PlaneLine(
-                PlaneLine.Role.TARGET,
+                        Points.straight(place(vessel), peak(vessel), place(vessel), target))));
+        lines.add(new Curve(
+                Curve.Role.TARGET,
                 "target, " + words.target(),
                 "",
-                Trail.straight(across.from(), target, across.to(), target)));
+                Points.straight(across.from(), target, across.to(), target)));
         if (up.holds(fill)) {
             String name = "static pressure of the supply, "
                     + amounts.pressure(result.supplyStatic().gauge(atmosphere));
-            lines.add(new PlaneLine(
-                    PlaneLine.Role.STATIC, name, "", Trail.straight(across.from(), fill, across.to(), fill)));
+            lines.add(new Curve(Curve.Role.STATIC, name, "", Points.straight(across.from(), fill, across.to(), fill)));
         }
         curve(up)
-                .ifPresent(trail -> lines.add(new PlaneLine(
-                        PlaneLine.Role.CURVE, "peak of the worst heat-up; straight between the sizes run", "", trail)));
+                .ifPresent(trail -> lines.add(new Curve(
+                        Curve.Role.CURVE, "peak of the worst heat-up; straight between the sizes run", "", trail)));
         return lines;
     }
 
     /** The peaks from the first that is not above the picture, led in from its top. */
-    private Optional<Trail> curve(Axis up) {
+    private Optional<Points> curve(Axis up) {
         List<double[]> corners = new ArrayList<>();
         for (int i = 0; i < vessels.size(); i++) {
             double x = place(vessels.get(i));
@@ -115,29 +114,29 @@ final class SizingPicture {
         if (corners.size() < 2) {
             return Optional.empty();
         }
-        return Optional.of(new Trail(
+        return Optional.of(new Points(
                 corners.stream().mapToDouble(corner -> corner[0]).toArray(),
                 corners.stream().mapToDouble(corner -> corner[1]).toArray()));
     }
 
-    private List<Spot> spots(Axis up) {
-        List<Spot> spots = new ArrayList<>();
+    private List<Mark> marks(Axis up) {
+        List<Mark> marks = new ArrayList<>();
         Optional<SizedVessel> chosen = advice.recommended();
         chosen.ifPresent(
-                vessel -> spots.add(new Spot(Spot.Role.CHIEF, place(vessel), peak(vessel), words.label(vessel))));
+                vessel -> marks.add(new Mark(Mark.Kind.CHIEF, place(vessel), peak(vessel), words.label(vessel))));
         result.smallest()
-                .ifPresent(vessel -> spots.add(new Spot(
-                        Spot.Role.READING,
+                .ifPresent(vessel -> marks.add(new Mark(
+                        Mark.Kind.READING,
                         place(vessel),
                         peak(vessel),
                         "smallest: " + amounts.volume(vessel.volume()))));
         for (SizedVessel vessel : result.nominal()) {
             if (up.holds(peak(vessel)) && !chosen.equals(Optional.of(vessel))) {
-                Spot.Role role = vessel.suffices() ? Spot.Role.READING : Spot.Role.FAILING;
-                spots.add(new Spot(role, place(vessel), peak(vessel), ""));
+                Mark.Kind role = vessel.suffices() ? Mark.Kind.READING : Mark.Kind.FAILING;
+                marks.add(new Mark(role, place(vessel), peak(vessel), ""));
             }
         }
-        return spots;
+        return marks;
     }
 
     private double place(SizedVessel vessel) {

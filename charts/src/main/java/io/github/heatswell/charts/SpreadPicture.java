@@ -3,12 +3,12 @@ package io.github.heatswell.charts;
 import io.github.heatswell.charts.picture.Axis;
 import io.github.heatswell.charts.picture.Bars;
 import io.github.heatswell.charts.picture.Caption;
-import io.github.heatswell.charts.picture.Plane;
-import io.github.heatswell.charts.picture.PlaneLine;
-import io.github.heatswell.charts.picture.PlanePicture;
+import io.github.heatswell.charts.picture.Curve;
+import io.github.heatswell.charts.picture.Mark;
+import io.github.heatswell.charts.picture.Panel;
+import io.github.heatswell.charts.picture.Picture;
+import io.github.heatswell.charts.picture.Points;
 import io.github.heatswell.charts.picture.Size;
-import io.github.heatswell.charts.picture.Spot;
-import io.github.heatswell.charts.picture.Trail;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
@@ -42,11 +42,11 @@ final class SpreadPicture {
         this.pressure = axis();
     }
 
-    PlanePicture compose(Size size) {
+    Picture compose(Size size) {
         Axis share = new Axis("share of the houses sampled (%)", 0, PERCENT, 10);
-        Plane plane = new Plane(pressure, share, "", List.of(), lines(), spots());
+        Panel panel = new Panel(share, lines(), List.of(), marks());
         Caption caption = new Caption(words.hazard(), words.sentence(), words.facts());
-        return new PlanePicture(size, caption, plane, bars());
+        return new Picture(size, caption, pressure, panel, new Picture.Key("", bars()));
     }
 
     private Axis axis() {
@@ -68,39 +68,36 @@ final class SpreadPicture {
         return amounts.units().pressure().fromSi(pascal);
     }
 
-    private List<PlaneLine> lines() {
-        List<PlaneLine> lines = new ArrayList<>();
-        addUpright(lines, PlaneLine.Role.WORKING_PRESSURE, sampled.workingPressureGauge());
-        addUpright(lines, PlaneLine.Role.RELIEF_SET, sampled.reliefSetGauge());
+    private List<Curve> lines() {
+        List<Curve> lines = new ArrayList<>();
+        addUpright(lines, Curve.Role.WORKING_PRESSURE, sampled.workingPressureGauge());
+        addUpright(lines, Curve.Role.RELIEF_SET, sampled.reliefSetGauge());
         for (double reading : READINGS) {
             double at = shown(sampled.quantileGauge(reading));
             double up = PERCENT * reading;
-            lines.add(new PlaneLine(PlaneLine.Role.GUIDE, "", "", Trail.straight(pressure.from(), up, at, up)));
-            lines.add(new PlaneLine(PlaneLine.Role.GUIDE, "", "", Trail.straight(at, 0, at, up)));
+            lines.add(new Curve(Curve.Role.GUIDE, "", "", Points.straight(pressure.from(), up, at, up)));
+            lines.add(new Curve(Curve.Role.GUIDE, "", "", Points.straight(at, 0, at, up)));
         }
-        lines.add(new PlaneLine(
-                PlaneLine.Role.CURVE,
-                "share of the houses sampled whose peak is not above this pressure",
-                "",
-                curve()));
+        lines.add(new Curve(
+                Curve.Role.CURVE, "share of the houses sampled whose peak is not above this pressure", "", curve()));
         return lines;
     }
 
-    private void addUpright(List<PlaneLine> lines, PlaneLine.Role role, OptionalDouble gauge) {
+    private void addUpright(List<Curve> lines, Curve.Role role, OptionalDouble gauge) {
         if (gauge.isEmpty()) {
             return;
         }
-        boolean relief = role == PlaneLine.Role.RELIEF_SET;
+        boolean relief = role == Curve.Role.RELIEF_SET;
         String label = relief ? words.reliefLine(gauge) : words.workingLine(gauge);
         double at = shown(gauge.getAsDouble());
         boolean off = !pressure.holds(at);
         double x = Math.max(pressure.from(), Math.min(at, pressure.to()));
-        lines.add(new PlaneLine(
-                role, "", off ? label + " (off the scale)" : label, Trail.straight(x, 0, x, off ? 0 : PERCENT)));
+        lines.add(new Curve(
+                role, "", off ? label + " (off the scale)" : label, Points.straight(x, 0, x, off ? 0 : PERCENT)));
     }
 
     /** Steps at every peak; of very many samples only so many as can be seen. */
-    private Trail curve() {
+    private Points curve() {
         int steps = Math.min(MAX_STEPS, sampled.count());
         double[] across = new double[2 * steps + 2];
         double[] up = new double[2 * steps + 2];
@@ -117,17 +114,17 @@ final class SpreadPicture {
         }
         across[2 * steps + 1] = pressure.to();
         up[2 * steps + 1] = PERCENT;
-        return new Trail(across, up);
+        return new Points(across, up);
     }
 
-    private List<Spot> spots() {
-        List<Spot> spots = new ArrayList<>();
+    private List<Mark> marks() {
+        List<Mark> marks = new ArrayList<>();
         for (double reading : READINGS) {
             double peak = sampled.quantileGauge(reading);
             String label = Math.round(PERCENT * reading) + " % peak at or below " + amounts.pressure(peak);
-            spots.add(new Spot(Spot.Role.READING, shown(peak), PERCENT * reading, label));
+            marks.add(new Mark(Mark.Kind.READING, shown(peak), PERCENT * reading, label));
         }
-        return spots;
+        return marks;
     }
 
     private Optional<Bars> bars() {

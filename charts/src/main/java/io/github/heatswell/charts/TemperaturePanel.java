@@ -46,7 +46,7 @@ final class TemperaturePanel {
         List<Level> levels = levels();
         ValueScale.Range range = new ValueScale.Range(line.lowest(), line.highest());
         for (Area area : areas) {
-            range = range.with(area.low().lowest()).with(area.high().highest());
+            range = range.with(area.lowest()).with(area.highest());
         }
         for (Level level : levels) {
             range = range.with(level.value());

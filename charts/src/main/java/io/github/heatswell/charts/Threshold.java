@@ -1,6 +1,6 @@
 package io.github.heatswell.charts;
 
-import io.github.heatswell.charts.picture.Trail;
+import io.github.heatswell.charts.picture.Points;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -48,8 +48,8 @@ final class Threshold {
     }
 
     /** The pieces of the line within the map. */
-    List<Trail> lines() {
-        List<Trail> lines = new ArrayList<>();
+    List<Points> lines() {
+        List<Points> lines = new ArrayList<>();
         List<double[]> piece = new ArrayList<>();
         for (int i = 0; i < points.size(); i++) {
             if (i > 0 && onEdge(points.get(i - 1), points.get(i))) {
@@ -65,7 +65,7 @@ final class Threshold {
         return a[1] == b[1] && (a[1] == grid.top() || a[1] == grid.foot());
     }
 
-    private static void end(List<double[]> piece, List<Trail> lines) {
+    private static void end(List<double[]> piece, List<Points> lines) {
         if (piece.size() > 1) {
             lines.add(trail(piece));
         }
@@ -73,7 +73,7 @@ final class Threshold {
     }
 
     /** The rim of everything below the line; empty if nothing is. */
-    List<Trail> below() {
+    List<Points> below() {
         if (points.stream().allMatch(point -> point[1] <= grid.foot())) {
             return List.of();
         }
@@ -83,13 +83,13 @@ final class Threshold {
         return List.of(trail(rim));
     }
 
-    private static Trail trail(List<double[]> corners) {
+    private static Points trail(List<double[]> corners) {
         double[] xs = new double[corners.size()];
         double[] ys = new double[corners.size()];
         for (int i = 0; i < xs.length; i++) {
             xs[i] = corners.get(i)[0];
             ys[i] = corners.get(i)[1];
         }
-        return new Trail(xs, ys);
+        return new Points(xs, ys);
     }
 }

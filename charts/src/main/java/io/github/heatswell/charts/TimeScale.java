@@ -1,7 +1,7 @@
 package io.github.heatswell.charts;
 
 import io.github.heatswell.charts.picture.Axis;
-import io.github.heatswell.charts.picture.Tick;
+import io.github.heatswell.charts.picture.Axis.Tick;
 import io.github.heatswell.units.DurationUnit;
 import java.util.ArrayList;
 import java.util.List;
@@ -49,7 +49,7 @@ final class TimeScale {
         for (double clock = Math.ceil(start / step) * step; clock <= start + end; clock += step) {
             ticks.add(new Tick(clock - start, When.clock(Math.round(60 * clock) % 1440)));
         }
-        return new TimeScale(DurationUnit.HOUR, new Axis("time of day", 0, end, step, ticks));
+        return new TimeScale(DurationUnit.HOUR, new Axis("time of day", 0, end, ticks));
     }
 
     Axis axis() {

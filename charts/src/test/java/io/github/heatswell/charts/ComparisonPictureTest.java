@@ -17,7 +17,7 @@ class ComparisonPictureTest {
 
     @Test
     void laysPressuresOverEachOtherAndWhatWasGivenOffBelow() {
-        Picture picture = RunChart.comparing(Gallery.waysOut(), UnitSystem.SI).picture();
+        Picture picture = Chart.comparing(Gallery.waysOut(), UnitSystem.SI).picture();
         assertEquals("gauge pressure (bar)", picture.upper().axis().label());
         assertEquals(
                 "water discharged since the start (L)", picture.lower().axis().label());
@@ -27,13 +27,13 @@ class ComparisonPictureTest {
         assertEquals(
                 List.of(Curve.Role.RUN_1, Curve.Role.RUN_2, Curve.Role.RUN_3),
                 picture.lower().curves().stream().map(Curve::role).toList());
-        assertEquals("discharges 0 L", picture.lower().curves().get(1).finding());
-        assertTrue(picture.upper().curves().get(0).finding().startsWith("highest 7 bar"));
+        assertEquals("discharges 0 L", picture.lower().curves().get(1).label());
+        assertTrue(picture.upper().curves().get(0).label().startsWith("highest 7 bar"));
     }
 
     @Test
     void saysOnceWhatAllHaveInCommon() {
-        Picture picture = RunChart.comparing(Gallery.waysOut(), UnitSystem.SI).picture();
+        Picture picture = Chart.comparing(Gallery.waysOut(), UnitSystem.SI).picture();
         assertEquals(
                 "All runs: 190 L tank, set point 60 °C, supply 4.2 bar at 12 °C through a check valve, relief valve"
                         + " set at 7 bar.",
@@ -48,7 +48,7 @@ class ComparisonPictureTest {
     @Test
     void saysWhoseALevelIsWhereTheyDiffer() {
         List<NamedRun> runs = List.of(run("low", 6), run("high", 8), run("as high", 8));
-        List<String> sets = RunChart.comparing(runs, UnitSystem.SI).picture().upper().levels().stream()
+        List<String> sets = Chart.comparing(runs, UnitSystem.SI).picture().upper().levels().stream()
                 .filter(level -> level.kind() == Level.Kind.RELIEF_SET)
                 .map(level -> level.amount() + " " + level.name())
                 .toList();
@@ -57,7 +57,7 @@ class ComparisonPictureTest {
 
     @Test
     void marksAHazardByTheNameOfItsRun() {
-        Picture picture = RunChart.comparing(Gallery.six(), UnitSystem.SI).picture();
+        Picture picture = Chart.comparing(Gallery.six(), UnitSystem.SI).picture();
         assertTrue(picture.caption().hazard().startsWith("Hazard: “relief valve removed”: test pressure reached"));
         Mark hazard = picture.upper().marks().stream()
                 .filter(mark -> mark.kind() == Mark.Kind.HAZARD)
@@ -71,9 +71,9 @@ class ComparisonPictureTest {
     void showsTemperaturesWhereNothingCanBeGivenOff() {
         RunResult one = Handmade.run(Plants.bare().build(), 60, 4.2, 5).result();
         List<NamedRun> runs = List.of(new NamedRun("a", one), new NamedRun("b", one));
-        Picture picture = RunChart.comparing(runs, UnitSystem.US).picture();
+        Picture picture = Chart.comparing(runs, UnitSystem.US).picture();
         assertEquals("mean water temperature (°F)", picture.lower().axis().label());
-        assertEquals("highest 55.4 °F", picture.lower().curves().get(0).finding());
+        assertEquals("highest 55.4 °F", picture.lower().curves().get(0).label());
     }
 
     private static NamedRun run(String name, double set) {

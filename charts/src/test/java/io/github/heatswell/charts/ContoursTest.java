@@ -3,7 +3,7 @@ package io.github.heatswell.charts;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.charts.picture.Trail;
+import io.github.heatswell.charts.picture.Points;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
@@ -30,9 +30,9 @@ class ContoursTest {
     @Test
     void slopeHasAStraightContour() {
         Contours slope = of((x, y) -> x + 2 * y);
-        List<Trail> lines = slope.lines(5);
+        List<Points> lines = slope.lines(5);
         assertEquals(1, lines.size());
-        Trail line = lines.get(0);
+        Points line = lines.get(0);
         for (int i = 0; i < line.count(); i++) {
             assertEquals(5, line.across(i) + 2 * line.up(i), 1e-12); // rounding
         }
@@ -53,7 +53,7 @@ class ContoursTest {
         Field hill = (x, y) -> 10 - Math.hypot(x - 2, y - 2);
         assertEquals(1, of(hill).lines(8.5).size());
         assertTrue(area(of(hill).patches(8.5)) > 4);
-        List<Trail> around = of((x, y) -> -hill.at(x, y)).patches(-8.5);
+        List<Points> around = of((x, y) -> -hill.at(x, y)).patches(-8.5);
         assertEquals(2, around.size());
         assertEquals(16, area(around) + area(of(hill).patches(8.5)), 1e-9); // what one has the other has not
     }
@@ -86,9 +86,9 @@ class ContoursTest {
                 .isEmpty());
     }
 
-    private static double area(List<Trail> rims) {
+    private static double area(List<Points> rims) {
         double twice = 0;
-        for (Trail rim : rims) {
+        for (Points rim : rims) {
             for (int i = 0; i < rim.count(); i++) {
                 int next = (i + 1) % rim.count();
                 twice += rim.across(i) * rim.up(next) - rim.across(next) * rim.up(i);

@@ -92,7 +92,7 @@ class DailyFiguresTest {
     void refusesFiguresOfAnotherRun() {
         RunSummary day = Houses.europeanDay().summary();
         DailyFigures none = new DailyFigures(List.of());
-        assertThrows(IllegalArgumentException.class, () -> RunChart.ofDays(day, none, UnitSystem.SI));
+        assertThrows(IllegalArgumentException.class, () -> Chart.ofDays(day, none, UnitSystem.SI));
     }
 
     private static void give(DailyCollector collector, double time, double gaugeBar, double relievedLitres) {

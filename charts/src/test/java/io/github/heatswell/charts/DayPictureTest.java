@@ -5,13 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.charts.picture.Area;
+import io.github.heatswell.charts.picture.Axis.Tick;
 import io.github.heatswell.charts.picture.Bands;
 import io.github.heatswell.charts.picture.Curve;
 import io.github.heatswell.charts.picture.Level;
 import io.github.heatswell.charts.picture.Mark;
 import io.github.heatswell.charts.picture.Panel;
 import io.github.heatswell.charts.picture.Picture;
-import io.github.heatswell.charts.picture.Tick;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.units.UnitSystem;
 import java.util.List;
@@ -34,19 +34,20 @@ class DayPictureTest {
     @Test
     void goesByTheClock() {
         Picture day = picture(Houses.europeanDay());
-        assertEquals("time of day", day.time().label());
+        assertEquals("time of day", day.across().label());
         assertEquals(
                 List.of("00:00", "03:00", "06:00", "09:00", "12:00", "15:00", "18:00", "21:00", "00:00"),
-                day.time().named().stream().map(Tick::name).toList());
-        assertEquals("12:00", picture(Houses.nightMains()).time().named().get(0).name());
-        assertTrue(picture(Houses.cutOut()).time().named().isEmpty(), "nothing there goes by the clock");
+                day.across().ticks().stream().map(Tick::name).toList());
+        assertEquals(
+                "12:00", picture(Houses.nightMains()).across().ticks().get(0).name());
+        assertEquals("0", picture(Houses.cutOut()).across().ticks().get(0).name(), "nothing there goes by the clock");
     }
 
     @Test
     void showsTheLayersOfATankAsARange() {
         Area layers = picture(Houses.europeanDay()).lower().areas().get(0);
         assertEquals(Area.Role.LAYERS, layers.role());
-        assertTrue(layers.low().lowest() < 52 && layers.high().highest() > 59.9);
+        assertTrue(layers.lowest() < 52 && layers.highest() > 59.9);
         assertTrue(picture(Houses.bypass()).lower().areas().isEmpty(), "a mixed tank has none");
     }
 
@@ -85,7 +86,7 @@ class DayPictureTest {
         List<Mark> hot = runaway.lower().marks();
         assertTrue(hot.size() > 20 && hot.size() < 60, hot.size() + " marks");
         assertTrue(hot.stream().allMatch(mark -> mark.kind() == Mark.Kind.RELIEF_OPENED_HOT && mark.device() == 0));
-        assertEquals(99, hot.get(0).value(), 1e-3, "the temperature at which it opens");
+        assertEquals(99, hot.get(0).up(), 1e-3, "the temperature at which it opens");
         assertTrue(
                 hot.get(0).label().startsWith("T&P valve opens fully 7"),
                 hot.get(0).label());
@@ -99,10 +100,13 @@ class DayPictureTest {
     void marksTheTripOfACutOut() {
         Panel lower = picture(Houses.cutOut()).lower();
         assertEquals(Mark.Kind.CUT_OUT_TRIPPED, lower.marks().get(0).kind());
-        assertEquals(85, lower.marks().get(0).value(), 1e-3);
+        assertEquals(85, lower.marks().get(0).up(), 1e-3);
         assertTrue(lower.levels().stream().anyMatch(level -> level.kind() == Level.Kind.CUT_OUT));
         assertEquals(
-                lower.marks().get(0).time(), lower.bands().get(0).spans().get(0).to(), 1e-9, "the burner stops there");
+                lower.marks().get(0).across(),
+                lower.bands().get(0).spans().get(0).to(),
+                1e-9,
+                "the burner stops there");
     }
 
     @Test
@@ -114,7 +118,7 @@ class DayPictureTest {
                         level.kind() == Level.Kind.RELIEF_SET && level.name().contains("attic"))
                 .findFirst()
                 .orElseThrow();
-        assertEquals(opened.value(), set.value(), 2e-3, "bar, of the density of cold water");
+        assertEquals(opened.up(), set.value(), 2e-3, "bar, of the density of cold water");
         assertTrue(set.name().endsWith("as seen at the drain cock"));
     }
 
@@ -123,10 +127,10 @@ class DayPictureTest {
         List<NamedRun> runs = List.of(new NamedRun("bypass", Houses.bypass()), new NamedRun("snap", Houses.snapDay()));
         assertEquals(
                 "time of day",
-                RunChart.comparing(runs, UnitSystem.SI).picture().time().label());
+                Chart.comparing(runs, UnitSystem.SI).picture().across().label());
     }
 
     private static Picture picture(RunResult result) {
-        return RunChart.of(result, UnitSystem.SI).picture();
+        return Chart.of(result, UnitSystem.SI).picture();
     }
 }

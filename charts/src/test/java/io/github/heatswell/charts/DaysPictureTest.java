@@ -7,10 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.heatswell.charts.DailyFigures.Day;
 import io.github.heatswell.charts.picture.Area;
 import io.github.heatswell.charts.picture.Axis;
+import io.github.heatswell.charts.picture.Axis.Tick;
 import io.github.heatswell.charts.picture.Level;
 import io.github.heatswell.charts.picture.Picture;
 import io.github.heatswell.charts.picture.Size;
-import io.github.heatswell.charts.picture.Tick;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.simulation.Simulation;
@@ -29,11 +29,11 @@ class DaysPictureTest {
 
     @Test
     void isDrawnByItselfForALongRun() {
-        Picture month = RunChart.of(Houses.month(), UnitSystem.SI).picture();
+        Picture month = Chart.of(Houses.month(), UnitSystem.SI).picture();
         assertEquals(Area.Role.PRESSURE_RANGE, month.upper().areas().get(0).role());
-        assertEquals("date", month.time().label());
-        assertEquals("1 Mar", month.time().named().get(0).name());
-        assertTrue(RunChart.of(Gallery.week(), UnitSystem.SI)
+        assertEquals("date", month.across().label());
+        assertEquals("1 Mar", month.across().ticks().get(0).name());
+        assertTrue(Chart.of(Gallery.week(), UnitSystem.SI)
                 .picture()
                 .upper()
                 .areas()
@@ -44,7 +44,7 @@ class DaysPictureTest {
     void saysOnHowManyDaysAndWhenMost() {
         HotWaterSystem house = Houses.seasonalWithoutVessel();
         RunResult result = Simulation.of(house, Duration.ofDays(20)).run();
-        Picture picture = RunChart.of(result, UnitSystem.SI).picture();
+        Picture picture = Chart.of(result, UnitSystem.SI).picture();
         String title = picture.caption().title();
         assertTrue(
                 title.matches("Relief valve discharges water on every one of 20 days, [0-9.]+ L in all, most on"
@@ -54,22 +54,23 @@ class DaysPictureTest {
         assertEquals(
                 List.of("tank working pressure", "relief opens", "supply", "relief reseats"),
                 picture.upper().levels().stream().map(Level::name).toList());
-        assertEquals(7, picture.upper().areas().get(0).high().highest(), 1e-5, "openings between samples count");
+        assertEquals(7, picture.upper().areas().get(0).highest(), 1e-5, "openings between samples count");
     }
 
     @Test
     void showsDrawsWhereNothingWasGivenOff() {
-        Picture month = RunChart.of(Houses.month(), UnitSystem.US).picture();
+        Picture month = Chart.of(Houses.month(), UnitSystem.US).picture();
         assertEquals(
                 "no water discharged; hot water drawn per day (gal)",
                 month.lower().axis().label());
-        assertEquals(30 * 4, month.lower().areas().get(0).high().count());
+        assertEquals(
+                30 * 4 + 2, month.lower().areas().get(0).rims().get(0).count(), "a bar for each day, and the foot");
     }
 
     @Test
     void putsAHazardFirst() {
         RunResult result = Gallery.bursting();
-        Picture picture = RunChart.ofDays(result.summary(), DailyFigures.of(result), UnitSystem.SI)
+        Picture picture = Chart.ofDays(result.summary(), DailyFigures.of(result), UnitSystem.SI)
                 .picture();
         assertTrue(picture.caption().hazard().startsWith("Hazard: test pressure reached"));
         assertTrue(picture.end().isPresent());
@@ -78,9 +79,9 @@ class DaysPictureTest {
     @Test
     void countsDaysWhereTheSeasonIsNotKnown() {
         HotWaterSystem house = Plants.bare().build();
-        Axis axis = DayScale.axis(Dates.of(house, 40 * DailyFigures.DAY), 40, Size.USUAL);
+        Axis axis = DayScale.axis(Dates.of(house, 40 * DailyFigures.DAY), 40, new Size(1040, 700));
         assertEquals("time since the start (d)", axis.label());
-        assertTrue(axis.named().isEmpty());
+        assertEquals("0", axis.ticks().get(0).name());
         assertEquals("on day 3", Dates.of(house, 40 * DailyFigures.DAY).on(2));
     }
 
@@ -88,10 +89,10 @@ class DaysPictureTest {
     @Test
     void aScaleOfDaysStaysOneForARunThatEndsAtOnce() {
         for (double end : new double[] {0, 0.01, 2}) {
-            Axis undated = DayScale.axis(Dates.of(Plants.bare().build(), 40 * DailyFigures.DAY), end, Size.USUAL);
+            Axis undated = DayScale.axis(Dates.of(Plants.bare().build(), 40 * DailyFigures.DAY), end, new Size(1040, 700));
             assertEquals("time since the start (d)", undated.label());
             assertTrue(undated.to() >= end);
-            Axis dated = DayScale.axis(dates(1, 300), end, Size.USUAL);
+            Axis dated = DayScale.axis(dates(1, 300), end, new Size(1040, 700));
             assertEquals("date", dated.label());
             assertEquals(Math.max(1, end), dated.to());
         }
@@ -106,12 +107,17 @@ class DaysPictureTest {
     @Test
     void namesTheYearOnlyWhereThereAreSeveral() {
         assertEquals("2 Jan of year 2", dates(365, 800).name(2));
-        List<String> names = DayScale.axis(dates(60, 365), 365, Size.USUAL).named().stream()
+        List<String> names = DayScale.axis(dates(60, 365), 365, new Size(1040, 700)).ticks().stream()
                 .map(Tick::name)
                 .toList();
         assertEquals(List.of("Mar", "Apr", "May"), names.subList(0, 3));
         assertEquals(13, names.size());
-        assertTrue(DayScale.axis(dates(60, 5000), 5000, Size.USUAL).named().isEmpty());
+        assertEquals(
+                "0",
+                DayScale.axis(dates(60, 5000), 5000, new Size(1040, 700))
+                        .ticks()
+                        .get(0)
+                        .name());
     }
 
     @Test
@@ -133,9 +139,9 @@ class DaysPictureTest {
         DailyCollector collector = DailyFigures.collector(house);
         RunSummary summary = Simulation.of(house, Duration.ofHours(20 * 24 + 1)).stream(collector);
         Picture picture =
-                RunChart.ofDays(summary, collector.figures(), UnitSystem.SI).picture();
+                Chart.ofDays(summary, collector.figures(), UnitSystem.SI).picture();
         assertEquals(21, collector.figures().days().size());
-        assertEquals(20 + 1 / 24.0, picture.time().to(), 1e-9);
+        assertEquals(20 + 1 / 24.0, picture.across().to(), 1e-9);
     }
 
     private static Dates dates(int start, double days) {

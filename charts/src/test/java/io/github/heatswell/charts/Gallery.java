@@ -128,11 +128,11 @@ public final class Gallery {
     }
 
     /** Charts of everything above. */
-    public static Map<String, RunChart> charts(UnitSystem units) {
-        Map<String, RunChart> charts = new LinkedHashMap<>();
-        all().forEach((name, result) -> charts.put(name, RunChart.of(result, units)));
-        charts.put("ways-out", RunChart.comparing(waysOut(), units));
-        charts.put("six", RunChart.comparing(six(), units));
+    public static Map<String, Chart> charts(UnitSystem units) {
+        Map<String, Chart> charts = new LinkedHashMap<>();
+        all().forEach((name, result) -> charts.put(name, Chart.of(result, units)));
+        charts.put("ways-out", Chart.comparing(waysOut(), units));
+        charts.put("six", Chart.comparing(six(), units));
         return charts;
     }
 

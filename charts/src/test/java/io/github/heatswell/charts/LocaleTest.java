@@ -47,7 +47,7 @@ class LocaleTest {
             TraceTable.write(result, units, out);
             EventTable.write(result, units, out);
             ComparisonTable.write(List.of(new NamedRun("a", result)), units, out);
-            RunChart.of(result, units).writeSvg(out);
+            Chart.of(result, units).writeSvg(out);
         }
         return out.toString();
     }

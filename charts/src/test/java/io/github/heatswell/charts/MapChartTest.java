@@ -7,12 +7,12 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.charts.picture.Plane;
-import io.github.heatswell.charts.picture.PlaneLine;
-import io.github.heatswell.charts.picture.PlanePicture;
-import io.github.heatswell.charts.picture.Spot;
-import io.github.heatswell.charts.picture.Tint;
-import io.github.heatswell.charts.picture.Trail;
+import io.github.heatswell.charts.picture.Area;
+import io.github.heatswell.charts.picture.Curve;
+import io.github.heatswell.charts.picture.Mark;
+import io.github.heatswell.charts.picture.Panel;
+import io.github.heatswell.charts.picture.Picture;
+import io.github.heatswell.charts.picture.Points;
 import io.github.heatswell.sizing.PeakMap;
 import io.github.heatswell.units.UnitSystem;
 import java.awt.image.BufferedImage;
@@ -34,7 +34,7 @@ class MapChartTest {
     void saysWhereTheHouseStandsAndWhereTheValveDrips() {
         assertEquals(
                 "With 12 L at 3 bar the peak is 6.37 bar; below 7.73 L the valve drips at every precharge",
-                MapChart.of(CALM, UnitSystem.SI).headline()); // regression: peaks and volume are those of the map
+                Chart.of(CALM, UnitSystem.SI).headline()); // regression: peaks and volume are those of the map
         double least = Double.POSITIVE_INFINITY;
         for (int j = 0; j < CALM.prechargeCount(); j++) {
             least = Math.min(least, CALM.dripVolume(j).orElse(least));
@@ -45,67 +45,67 @@ class MapChartTest {
 
     @Test
     void saysThatTheValveDripsAlready() {
-        String headline = MapChart.of(Maps.dripping(), UnitSystem.SI).headline();
+        String headline = Chart.of(Maps.dripping(), UnitSystem.SI).headline();
         assertTrue(headline.startsWith("With 5 L at 2 bar the relief valve drips, and without it"), headline);
         assertTrue(headline.contains("at least 20 bar"), headline);
     }
 
     @Test
     void saysThatTheSupplyAloneOpensTheValve() {
-        String headline = MapChart.of(Maps.fed(), UnitSystem.SI).headline();
+        String headline = Chart.of(Maps.fed(), UnitSystem.SI).headline();
         assertTrue(headline.endsWith("; the supply alone, 7.5 bar, opens the relief valve set at 7 bar"), headline);
     }
 
     @Test
     void saysThatNoVesselMattersInAnOpenHouse() {
-        MapChart chart = MapChart.of(Maps.open(), UnitSystem.SI);
+        Chart chart = Chart.of(Maps.open(), UnitSystem.SI);
         assertEquals("The peak is 4.2 bar with every vessel: the house is open to the mains", chart.headline());
-        Plane plane = chart.picture().plane();
-        assertEquals(List.of("4.2 bar"), plane.tints().stream().map(Tint::name).toList());
+        Panel plane = chart.picture().upper();
+        assertEquals(List.of("4.2 bar"), plane.areas().stream().map(Area::name).toList());
     }
 
     @Test
     void warnsFirstWhereNothingLimitsThePressure() {
-        PlanePicture picture = MapChart.of(Maps.unguarded(), UnitSystem.SI).picture();
+        Picture picture = Chart.of(Maps.unguarded(), UnitSystem.SI).picture();
         assertTrue(picture.caption().hazard().startsWith("Hazard: this house has no relief valve"));
         assertFalse(picture.caption().subtitle().contains("taken out"));
-        assertTrue(picture.plane().lines().stream().noneMatch(line -> line.role() == PlaneLine.Role.DRIP));
+        assertTrue(picture.upper().curves().stream().noneMatch(line -> line.role() == Curve.Role.DRIP));
         assertEquals(
-                "", MapChart.of(Maps.open(), UnitSystem.SI).picture().caption().hazard());
+                "", Chart.of(Maps.open(), UnitSystem.SI).picture().caption().hazard());
     }
 
     @ParameterizedTest
     @EnumSource(UnitSystem.class)
     void showsWhatTheMapHolds(UnitSystem units) {
-        Plane plane = MapChart.of(CALM, units).picture().plane();
+        Panel plane = Chart.of(CALM, units).picture().upper();
         assertEquals(
                 1,
-                plane.lines().stream()
-                        .filter(line -> line.role() == PlaneLine.Role.STATIC)
+                plane.curves().stream()
+                        .filter(line -> line.role() == Curve.Role.STATIC)
                         .count());
-        PlaneLine drip = only(plane, PlaneLine.Role.DRIP);
-        for (int i = 0; i < drip.trail().count(); i++) {
-            double bar = drip.trail().across(i) * units.pressure().factor() / 1e5;
+        Curve drip = only(plane, Curve.Role.DRIP);
+        for (int i = 0; i < drip.points().count(); i++) {
+            double bar = drip.points().across(i) * units.pressure().factor() / 1e5;
             assertTrue(bar < 7, "gas above the set pressure cannot help");
         }
         double least = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < drip.trail().count(); i++) {
+        for (int i = 0; i < drip.points().count(); i++) {
             least = Math.min(
-                    least, units.volume().toSi(Math.pow(10, drip.trail().up(i))));
+                    least, units.volume().toSi(Math.pow(10, drip.points().up(i))));
         }
         assertEquals(7.7e-3, least, 0.05e-3); // m3; as in the headline
-        Spot present = plane.spots().get(0);
+        Mark present = plane.marks().get(0);
         assertEquals(units.pressure().fromSi(3e5), present.across(), 1e-9); // rounding
         assertEquals(12e-3, units.volume().toSi(Math.pow(10, present.up())), 1e-9); // m3; rounding
         assertTrue(present.label().startsWith("as it is: "), present.label());
-        assertEquals(Tint.Role.BAND, plane.tints().get(0).role());
-        assertTrue(plane.tints().stream().anyMatch(tint -> tint.label().equals("valve drips here")));
-        assertTrue(plane.tints().stream().anyMatch(tint -> tint.label().startsWith("at least ")));
+        assertEquals(Area.Role.BAND, plane.areas().get(0).role());
+        assertTrue(plane.areas().stream().anyMatch(tint -> tint.label().equals("valve drips here")));
+        assertTrue(plane.areas().stream().anyMatch(tint -> tint.label().startsWith("at least ")));
     }
 
-    private static PlaneLine only(Plane plane, PlaneLine.Role role) {
-        List<PlaneLine> found =
-                plane.lines().stream().filter(line -> line.role() == role).toList();
+    private static Curve only(Panel plane, Curve.Role role) {
+        List<Curve> found =
+                plane.curves().stream().filter(line -> line.role() == role).toList();
         assertEquals(1, found.size());
         return found.get(0);
     }
@@ -113,8 +113,8 @@ class MapChartTest {
     /** Bands grow darker with the peak, and each lies within the one before it. */
     @Test
     void bandsFollowEachOther() {
-        List<Tint> bands = MapChart.of(CALM, UnitSystem.SI).picture().plane().tints().stream()
-                .filter(tint -> tint.role() == Tint.Role.BAND)
+        List<Area> bands = Chart.of(CALM, UnitSystem.SI).picture().upper().areas().stream()
+                .filter(tint -> tint.role() == Area.Role.BAND)
                 .toList();
         assertTrue(bands.size() >= 5 && bands.size() <= 12, bands.size() + " bands");
         double before = Double.POSITIVE_INFINITY;
@@ -129,7 +129,7 @@ class MapChartTest {
         assertEquals("15 bar and more", bands.get(bands.size() - 1).name());
     }
 
-    private static double area(Trail rim) {
+    private static double area(Points rim) {
         double twice = 0;
         for (int i = 0; i < rim.count(); i++) {
             int next = (i + 1) % rim.count();
@@ -141,7 +141,7 @@ class MapChartTest {
     @Test
     void drawsEveryMap() throws Exception {
         for (UnitSystem units : UnitSystem.values()) {
-            for (Map.Entry<String, MapChart> chart : Maps.charts(units).entrySet()) {
+            for (Map.Entry<String, Chart> chart : Maps.charts(units).entrySet()) {
                 BufferedImage image = Pictures.png(png(chart.getValue()));
                 assertEquals(2080, image.getWidth());
                 assertTrue(Pictures.colours(image) > 40, chart.getKey() + " is blank");
@@ -158,7 +158,7 @@ class MapChartTest {
 
     @Test
     void keepsWordsAsWords() throws Exception {
-        Document svg = Pictures.svg(svg(MapChart.of(CALM, UnitSystem.SI)));
+        Document svg = Pictures.svg(svg(Chart.of(CALM, UnitSystem.SI)));
         String words = Pictures.words(svg);
         for (String expected : List.of(
                 "precharge = static pressure (4.2 bar)",
@@ -177,33 +177,33 @@ class MapChartTest {
 
     @Test
     void isTheSameEachTimeAndSharesNoIds() throws IOException {
-        MapChart chart = MapChart.of(CALM, UnitSystem.SI);
+        Chart chart = Chart.of(CALM, UnitSystem.SI);
         assertArrayEquals(png(chart), png(chart));
         String svg = svg(chart);
         assertEquals(svg, svg(chart));
         String id = svg.substring(svg.indexOf("aria-describedby=\"") + 18).substring(0, 10);
         assertTrue(id.matches("hs[0-9a-f]{8}"), id);
-        assertNotEquals(svg(MapChart.of(CALM, UnitSystem.US)).indexOf(id), svg.indexOf(id));
-        assertFalse(svg(MapChart.of(CALM, UnitSystem.US)).contains(id));
+        assertNotEquals(svg(Chart.of(CALM, UnitSystem.US)).indexOf(id), svg.indexOf(id));
+        assertFalse(svg(Chart.of(CALM, UnitSystem.US)).contains(id));
     }
 
     @Test
     void comesInOtherSizes() throws IOException {
-        MapChart chart = MapChart.of(CALM, UnitSystem.US);
+        Chart chart = Chart.of(CALM, UnitSystem.US);
         BufferedImage small = Pictures.png(png(chart.withSize(720, 520)));
         assertEquals(1440, small.getWidth());
         assertTrue(Pictures.rimIsFree(small));
         assertThrows(IllegalArgumentException.class, () -> chart.withSize(719, 700));
-        assertThrows(NullPointerException.class, () -> MapChart.of(null, UnitSystem.SI));
+        assertThrows(NullPointerException.class, () -> Chart.of((PeakMap) null, UnitSystem.SI));
     }
 
-    private static byte[] png(MapChart chart) throws IOException {
+    private static byte[] png(Chart chart) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         chart.writePng(out);
         return out.toByteArray();
     }
 
-    private static String svg(MapChart chart) throws IOException {
+    private static String svg(Chart chart) throws IOException {
         StringBuilder out = new StringBuilder();
         chart.writeSvg(out);
         return out.toString();

@@ -73,14 +73,14 @@ public final class Maps {
     }
 
     /** Charts of everything above. */
-    public static Map<String, MapChart> charts(UnitSystem units) {
-        Map<String, MapChart> charts = new LinkedHashMap<>();
-        charts.put("calm", MapChart.of(calm(), units));
-        charts.put("dripping", MapChart.of(dripping(), units));
-        charts.put("open", MapChart.of(open(), units));
-        charts.put("unguarded", MapChart.of(unguarded(), units));
-        charts.put("fed", MapChart.of(fed(), units));
-        charts.put("smallest", MapChart.of(smallest(), units));
+    public static Map<String, Chart> charts(UnitSystem units) {
+        Map<String, Chart> charts = new LinkedHashMap<>();
+        charts.put("calm", Chart.of(calm(), units));
+        charts.put("dripping", Chart.of(dripping(), units));
+        charts.put("open", Chart.of(open(), units));
+        charts.put("unguarded", Chart.of(unguarded(), units));
+        charts.put("fed", Chart.of(fed(), units));
+        charts.put("smallest", Chart.of(smallest(), units));
         return charts;
     }
 }

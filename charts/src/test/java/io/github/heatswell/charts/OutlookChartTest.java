@@ -14,6 +14,7 @@ import io.github.heatswell.charts.picture.Curve;
 import io.github.heatswell.charts.picture.Mark;
 import io.github.heatswell.charts.picture.Panel;
 import io.github.heatswell.charts.picture.Picture;
+import io.github.heatswell.charts.picture.Points;
 import io.github.heatswell.charts.table.OutlookTable;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefValve.LiftCharacteristic;
@@ -56,7 +57,7 @@ class OutlookChartTest {
         HotWaterSystem house = house(18, 4.2);
         OutlookResult found = years(house, 12);
         OutlookMonth first = found.expected().firstDripping().orElseThrow();
-        OutlookChart chart = OutlookChart.of(found, house, UnitSystem.SI);
+        Chart chart = Chart.of(found, house, UnitSystem.SI);
         assertTrue(
                 chart.headline()
                         .matches("A relief valve drips from [A-Z][a-z]{2} of year " + (first.year() + 1)
@@ -65,8 +66,8 @@ class OutlookChartTest {
                 chart.headline());
         Mark mark = chart.picture().upper().marks().get(0);
         assertEquals(Mark.Kind.RELIEF_OPENED, mark.kind());
-        assertEquals(first.years(), mark.time());
-        assertEquals(7, mark.value(), 0.2); // bar, the set pressure and what lifts the valve
+        assertEquals(first.years(), mark.across());
+        assertEquals(7, mark.up(), 0.2); // bar, the set pressure and what lifts the valve
     }
 
     @Test
@@ -74,18 +75,18 @@ class OutlookChartTest {
         HotWaterSystem dry = house(35, 4.2);
         assertEquals(
                 "No relief valve drips in a year of fading charge",
-                OutlookChart.of(years(dry, 1), dry, UnitSystem.SI).headline());
+                Chart.of(years(dry, 1), dry, UnitSystem.SI).headline());
         HotWaterSystem small = house(3, 4.2);
         assertEquals(
                 "A relief valve drips with the charge of today; fading is not the cause",
-                OutlookChart.of(years(small, 2), small, UnitSystem.SI).headline());
+                Chart.of(years(small, 2), small, UnitSystem.SI).headline());
         HotWaterSystem over = house(35, 6.8);
-        assertTrue(OutlookChart.of(years(over, 20), over, UnitSystem.SI)
+        assertTrue(Chart.of(years(over, 20), over, UnitSystem.SI)
                 .headline()
                 .startsWith("Too much charge makes a relief valve drip now, too little from "));
         HotWaterSystem closed = Plants.bare().vessel(Plants.vessel(18, 4.2)).build();
         OutlookResult found = years(closed, 20);
-        OutlookChart hazard = OutlookChart.of(found, closed, UnitSystem.SI);
+        Chart hazard = Chart.of(found, closed, UnitSystem.SI);
         assertTrue(
                 hazard.headline().startsWith("By the expected fading: test pressure reached in "), hazard.headline());
         assertTrue(
@@ -107,8 +108,7 @@ class OutlookChartTest {
     @Test
     void theBandHoldsEveryRateBetween() {
         HotWaterSystem house = house(35, 6.8);
-        Picture picture =
-                OutlookChart.of(years(house, 10), house, UnitSystem.SI).picture();
+        Picture picture = Chart.of(years(house, 10), house, UnitSystem.SI).picture();
         Area band = picture.upper().areas().get(0);
         for (double rate : new double[] {0.07, 0.1, 0.15, 0.2}) {
             PrechargeLoss loss = new PrechargeLoss(rate);
@@ -122,12 +122,8 @@ class OutlookChartTest {
             for (int i = 0; i < months.size(); i++) {
                 double peak = UnitSystem.SI.pressure().fromSi(months.get(i).peakGauge());
                 String where = rate + " a year, month " + i + ": " + peak;
-                assertTrue(
-                        peak > band.low().value(i) - BETWEEN_KNOWN,
-                        where + " below " + band.low().value(i));
-                assertTrue(
-                        peak < band.high().value(i) + BETWEEN_KNOWN,
-                        where + " above " + band.high().value(i));
+                assertTrue(peak > low(band, i) - BETWEEN_KNOWN, where + " below " + low(band, i));
+                assertTrue(peak < high(band, i) + BETWEEN_KNOWN, where + " above " + high(band, i));
             }
         }
     }
@@ -137,7 +133,7 @@ class OutlookChartTest {
     void aYearHasQuarters() throws Exception {
         HotWaterSystem house = house(35, 4.2);
         StringBuilder svg = new StringBuilder();
-        OutlookChart.of(years(house, 1), house, UnitSystem.SI).writeSvg(svg);
+        Chart.of(years(house, 1), house, UnitSystem.SI).writeSvg(svg);
         String words = Pictures.words(Pictures.svg(svg.toString())).toString();
         assertTrue(words.contains("0.25") && words.contains("0.75"), words);
     }
@@ -148,18 +144,17 @@ class OutlookChartTest {
     void thePanelsShowTheCourses(UnitSystem units) {
         HotWaterSystem house = house(18, 4.2);
         OutlookResult found = years(house, 12, 0.024, 0.035);
-        Picture picture = OutlookChart.of(found, house, units).picture();
+        Picture picture = Chart.of(found, house, units).picture();
         List<Curve> curves = picture.upper().curves();
         assertEquals(4, curves.size());
         assertEquals(4, curves.stream().map(Curve::role).distinct().count(), "no two lines look alike");
         for (Curve curve : curves) {
-            assertEquals(12, curve.points().time(curve.points().count() - 1));
+            assertEquals(12, curve.points().across(curve.points().count() - 1));
         }
         Area band = picture.upper().areas().get(0);
-        for (int i = 0; i < band.low().count(); i++) {
-            double expected = curves.get(0).points().value(i);
-            assertTrue(band.low().value(i) <= expected + 1e-9
-                    && expected <= band.high().value(i) + 1e-9);
+        for (int i = 0; i < band.rims().get(0).count() / 2; i++) {
+            double expected = curves.get(0).points().up(i);
+            assertTrue(low(band, i) <= expected + 1e-9 && expected <= high(band, i) + 1e-9);
         }
         Panel lower = picture.lower();
         assertEquals(
@@ -168,7 +163,7 @@ class OutlookChartTest {
                 "two larger vessels, fastest and slowest fading");
         double sum = 0;
         for (int year = 0; year < 12; year++) {
-            sum += lower.areas().get(0).high().value(2 * year);
+            sum += high(lower.areas().get(0), 2 * year);
         }
         assertEquals(units.volume().fromSi(found.expected().relieved()), sum, 1e-9 * sum);
     }
@@ -176,8 +171,7 @@ class OutlookChartTest {
     @Test
     void nothingGivenOffIsSaid() {
         HotWaterSystem house = house(35, 4.2);
-        Panel lower =
-                OutlookChart.of(years(house, 1), house, UnitSystem.SI).picture().lower();
+        Panel lower = Chart.of(years(house, 1), house, UnitSystem.SI).picture().lower();
         assertEquals("no water discharged each year (L)", lower.axis().label());
         assertEquals(List.of(), lower.areas());
     }
@@ -185,7 +179,7 @@ class OutlookChartTest {
     @Test
     void thePictureFitsItsPaper() throws Exception {
         HotWaterSystem house = house(18, 4.2);
-        OutlookChart chart = OutlookChart.of(years(house, 12, 0.024, 0.035), house, UnitSystem.US);
+        Chart chart = Chart.of(years(house, 12, 0.024, 0.035), house, UnitSystem.US);
         ByteArrayOutputStream png = new ByteArrayOutputStream();
         chart.withSize(760, 620).writePng(png);
         BufferedImage image = Pictures.png(png.toByteArray());
@@ -213,5 +207,15 @@ class OutlookChartTest {
         StringBuilder us = new StringBuilder();
         OutlookTable.write(found, UnitSystem.US, us);
         assertTrue(us.toString().startsWith("course,vessel_gal,month,years,day_of_year,precharge_gauge_psi,"));
+    }
+
+    /** The rim of a band follows its upper edge, then the lower one back. */
+    private static double high(Area band, int corner) {
+        return band.rims().get(0).up(corner);
+    }
+
+    private static double low(Area band, int corner) {
+        Points rim = band.rims().get(0);
+        return rim.up(rim.count() - 1 - corner);
     }
 }

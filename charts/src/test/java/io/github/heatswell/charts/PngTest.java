@@ -19,7 +19,7 @@ class PngTest {
 
     @Test
     void drawsEverySituation() throws IOException {
-        for (Map.Entry<String, RunChart> chart : Gallery.charts(UnitSystem.US).entrySet()) {
+        for (Map.Entry<String, Chart> chart : Gallery.charts(UnitSystem.US).entrySet()) {
             BufferedImage image = ImageIO.read(new ByteArrayInputStream(png(chart.getValue())));
             assertEquals(2080, image.getWidth(), chart.getKey());
             assertTrue(image.getHeight() >= 1400, chart.getKey());
@@ -33,8 +33,7 @@ class PngTest {
         Map<String, RunResult> days = new LinkedHashMap<>(Houses.days());
         days.put("month", Houses.month());
         for (Map.Entry<String, RunResult> day : days.entrySet()) {
-            BufferedImage image =
-                    ImageIO.read(new ByteArrayInputStream(png(RunChart.of(day.getValue(), UnitSystem.SI))));
+            BufferedImage image = ImageIO.read(new ByteArrayInputStream(png(Chart.of(day.getValue(), UnitSystem.SI))));
             assertTrue(Pictures.colours(image) > 50, day.getKey() + " is blank");
             assertTrue(Pictures.rimIsFree(image), day.getKey() + " is clipped");
         }
@@ -42,20 +41,20 @@ class PngTest {
 
     @Test
     void drawsTheSameBytesTwice() throws IOException {
-        RunChart chart = RunChart.of(Gallery.dripping(), UnitSystem.SI);
+        Chart chart = Chart.of(Gallery.dripping(), UnitSystem.SI);
         assertArrayEquals(png(chart), png(chart));
     }
 
     @Test
     void growsWithItsWords() throws IOException {
-        RunChart small = RunChart.comparing(Gallery.six(), UnitSystem.SI).withSize(720, 520);
+        Chart small = Chart.comparing(Gallery.six(), UnitSystem.SI).withSize(720, 520);
         BufferedImage image = ImageIO.read(new ByteArrayInputStream(png(small)));
         assertEquals(1440, image.getWidth());
         assertTrue(image.getHeight() > 1040, "high enough for all names: " + image.getHeight());
         assertTrue(Pictures.rimIsFree(image));
     }
 
-    private static byte[] png(RunChart chart) throws IOException {
+    private static byte[] png(Chart chart) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         chart.writePng(out);
         return out.toByteArray();

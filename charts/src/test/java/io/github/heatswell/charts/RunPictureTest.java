@@ -31,30 +31,30 @@ class RunPictureTest {
     @Test
     void namesQuantitiesWithTheirUnits() {
         RunResult result = Handmade.run(SYSTEM, 60, 4.2, 5, 6).result();
-        Picture si = RunChart.of(result, UnitSystem.SI).picture();
-        Picture us = RunChart.of(result, UnitSystem.US).picture();
+        Picture si = Chart.of(result, UnitSystem.SI).picture();
+        Picture us = Chart.of(result, UnitSystem.US).picture();
         assertEquals("gauge pressure (bar)", si.upper().axis().label());
         assertEquals("mean water temperature (°C)", si.lower().axis().label());
         assertEquals("gauge pressure (psi)", us.upper().axis().label());
         assertEquals("mean water temperature (°F)", us.lower().axis().label());
-        assertEquals("time since the start (s)", si.time().label());
+        assertEquals("time since the start (s)", si.across().label());
     }
 
     @Test
     void drawsSamplesInTheUnitsOfTheAxes() {
         RunResult result = Handmade.run(SYSTEM, 600, 4.2, 5, 6).result();
-        Picture picture = RunChart.of(result, UnitSystem.SI).picture();
+        Picture picture = Chart.of(result, UnitSystem.SI).picture();
         Points pressure = picture.upper().curves().get(0).points();
         assertEquals(3, pressure.count());
-        assertEquals(10, pressure.time(1), 1e-9, "minutes, exact but for rounding");
-        assertEquals(5, pressure.value(1), 1e-9, "bar, exact but for rounding");
-        Points temperature = RunChart.of(result, UnitSystem.US)
+        assertEquals(10, pressure.across(1), 1e-9, "minutes, exact but for rounding");
+        assertEquals(5, pressure.up(1), 1e-9, "bar, exact but for rounding");
+        Points temperature = Chart.of(result, UnitSystem.US)
                 .picture()
                 .lower()
                 .curves()
                 .get(0)
                 .points();
-        assertEquals(53.6, temperature.value(0), 1e-9, "12 degC in degF");
+        assertEquals(53.6, temperature.up(0), 1e-9, "12 degC in degF");
     }
 
     @Test
@@ -63,24 +63,24 @@ class RunPictureTest {
                 .event(90, EventKind.RELIEF_OPENED, "lid", 7)
                 .event(90, EventKind.RELIEF_RESEATED, "lid", 6.3)
                 .result();
-        Points line = RunChart.of(result, UnitSystem.SI)
+        Points line = Chart.of(result, UnitSystem.SI)
                 .picture()
                 .upper()
                 .curves()
                 .get(0)
                 .points();
         assertEquals(5, line.count());
-        assertEquals(90, line.time(2), 1e-9);
-        assertEquals(7, line.value(2), 1e-9);
-        assertEquals(90, line.time(3), 1e-9);
-        assertEquals(6.3, line.value(3), 1e-9);
+        assertEquals(90, line.across(2), 1e-9);
+        assertEquals(7, line.up(2), 1e-9);
+        assertEquals(90, line.across(3), 1e-9);
+        assertEquals(6.3, line.up(3), 1e-9);
     }
 
     @Test
     void showsTheFallWhenAModulatingValveOpensAsShortAsItWas() {
         RunResult coarse = Gallery.dripping();
         double opened = coarse.first(EventKind.RELIEF_OPENED).orElseThrow().time();
-        Points line = RunChart.of(coarse, UnitSystem.SI)
+        Points line = Chart.of(coarse, UnitSystem.SI)
                 .picture()
                 .upper()
                 .curves()
@@ -91,13 +91,7 @@ class RunPictureTest {
                 .sampledEvery(Duration.ofSeconds(1))
                 .run();
         double trulyFallen = fallenTo(
-                RunChart.of(fine, UnitSystem.SI)
-                        .picture()
-                        .upper()
-                        .curves()
-                        .get(0)
-                        .points(),
-                6.32);
+                Chart.of(fine, UnitSystem.SI).picture().upper().curves().get(0).points(), 6.32);
         assertEquals(trulyFallen, fallen, 2.0 / 60, "2 s, in minutes; samples are 60 s apart");
         assertTrue(fallen * 60 < opened + 3, "fallen after " + fallen + " min");
     }
@@ -105,9 +99,9 @@ class RunPictureTest {
     private static double fallenTo(Points line, double pressure) {
         boolean high = false;
         for (int i = 0; i < line.count(); i++) {
-            high |= line.value(i) > 6.9;
-            if (high && line.value(i) < pressure) {
-                return line.time(i);
+            high |= line.up(i) > 6.9;
+            if (high && line.up(i) < pressure) {
+                return line.across(i);
             }
         }
         throw new AssertionError("never");
@@ -117,10 +111,10 @@ class RunPictureTest {
     void marksValvesWhereTheyOpenedAndReseated() {
         RunResult result = Gallery.dripping();
         Event opened = result.first(EventKind.RELIEF_OPENED).orElseThrow();
-        List<Mark> marks = RunChart.of(result, UnitSystem.SI).picture().upper().marks();
+        List<Mark> marks = Chart.of(result, UnitSystem.SI).picture().upper().marks();
         assertEquals(Mark.Kind.RELIEF_OPENED, marks.get(0).kind());
-        assertEquals(opened.time() / 60, marks.get(0).time(), 1e-9);
-        assertEquals(7, marks.get(0).value(), 1e-6, "the set pressure; the engine locates it to far less than that");
+        assertEquals(opened.time() / 60, marks.get(0).across(), 1e-9);
+        assertEquals(7, marks.get(0).up(), 1e-6, "the set pressure; the engine locates it to far less than that");
         assertTrue(marks.get(0).label().startsWith("opens after "), marks.get(0).label());
         assertEquals(Mark.Kind.RELIEF_RESEATED, marks.get(1).kind());
         assertTrue(
@@ -131,7 +125,7 @@ class RunPictureTest {
     void thinsOutMarksThatWouldCoverEachOtherAndSaysSo() {
         RunResult result = Gallery.popping();
         int openings = result.totals().relief().get(0).openings();
-        Picture picture = RunChart.of(result, UnitSystem.SI).picture();
+        Picture picture = Chart.of(result, UnitSystem.SI).picture();
         List<Mark> opened = picture.upper().marks().stream()
                 .filter(mark -> mark.kind() == Mark.Kind.RELIEF_OPENED)
                 .toList();
@@ -149,28 +143,28 @@ class RunPictureTest {
 
     @Test
     void putsTheHazardFirst() {
-        Picture picture = RunChart.of(Gallery.bursting(), UnitSystem.SI).picture();
+        Picture picture = Chart.of(Gallery.bursting(), UnitSystem.SI).picture();
         Mark first = picture.upper().marks().get(0);
         assertEquals(Mark.Kind.HAZARD, first.kind());
         assertTrue(
                 picture.caption().hazard().startsWith("Hazard: test pressure reached after 21 min 42 s"),
                 picture.caption().hazard());
-        assertEquals(first.time(), picture.end().orElseThrow(), 1e-9);
-        assertTrue(picture.time().to() > 1.1 * first.time(), "the axis goes on, so that the end is seen");
+        assertEquals(first.across(), picture.end().orElseThrow(), 1e-9);
+        assertTrue(picture.across().to() > 1.1 * first.across(), "the axis goes on, so that the end is seen");
         assertTrue(picture.upper().levels().stream().anyMatch(level -> level.kind() == Level.Kind.TEST_PRESSURE));
     }
 
     /** A hazard that ends no run is one all the same: a thermostat that never switches off, held by a valve. */
     @Test
     void warnsOfAHazardThatDoesNotEndTheRun() {
-        Picture picture = RunChart.of(Houses.runaway(), UnitSystem.SI).picture();
+        Picture picture = Chart.of(Houses.runaway(), UnitSystem.SI).picture();
         assertTrue(
                 picture.caption().hazard().startsWith("Hazard: 'T&P valve' opened because the water had reached"),
                 picture.caption().hazard());
         assertTrue(picture.end().isEmpty());
         assertEquals(
                 "",
-                RunChart.of(Houses.snapDay(), UnitSystem.SI).picture().caption().hazard());
+                Chart.of(Houses.snapDay(), UnitSystem.SI).picture().caption().hazard());
     }
 
     @Test
@@ -179,7 +173,7 @@ class RunPictureTest {
             if (kind.endsRun()) {
                 RunResult result =
                         Handmade.run(SYSTEM, 60, 4.2, 5).event(60, kind, "", 5).result();
-                Picture picture = RunChart.of(result, UnitSystem.SI).picture();
+                Picture picture = Chart.of(result, UnitSystem.SI).picture();
                 assertTrue(picture.caption().hazard().contains(kind.description()), kind::toString);
                 assertEquals(Mark.Kind.HAZARD, picture.upper().marks().get(0).kind(), kind::toString);
             }
@@ -188,7 +182,7 @@ class RunPictureTest {
 
     @Test
     void namesEveryLevelWithItsValue() {
-        Panel panel = RunChart.of(Gallery.calm(), UnitSystem.SI).picture().upper();
+        Panel panel = Chart.of(Gallery.calm(), UnitSystem.SI).picture().upper();
         List<String> words = panel.levels().stream()
                 .map(level -> level.amount() + " " + level.name())
                 .toList();
@@ -204,7 +198,7 @@ class RunPictureTest {
 
     @Test
     void saysWhichValveWhenThereAreSeveral() {
-        Panel panel = RunChart.of(Gallery.rivals(), UnitSystem.SI).picture().upper();
+        Panel panel = Chart.of(Gallery.rivals(), UnitSystem.SI).picture().upper();
         assertTrue(panel.levels().stream()
                 .anyMatch(level -> level.name().equals("relief opens, Cold branch safety group, cellar")));
         assertTrue(panel.marks().get(0).label().startsWith("Cold branch safety group, cellar opens after"));
@@ -216,7 +210,7 @@ class RunPictureTest {
         for (int i = 0; i < 9; i++) {
             many.addReliefValve(Plants.valve("valve " + i, i < 6 ? 7 : 8, 6, LiftCharacteristic.SNAP));
         }
-        Panel panel = RunChart.of(Handmade.run(many.build(), 60, 4.2, 5).result(), UnitSystem.SI)
+        Panel panel = Chart.of(Handmade.run(many.build(), 60, 4.2, 5).result(), UnitSystem.SI)
                 .picture()
                 .upper();
         assertEquals(
@@ -229,7 +223,7 @@ class RunPictureTest {
 
     @Test
     void keepsFarLevelsFromSquashingTheCurve() {
-        Panel panel = RunChart.of(Gallery.calm(), UnitSystem.SI).picture().upper();
+        Panel panel = Chart.of(Gallery.calm(), UnitSystem.SI).picture().upper();
         assertTrue(panel.axis().holds(7), "the relief set pressure is the question");
         assertFalse(panel.axis().holds(10), "the working pressure is named at the edge");
         Points line = panel.curves().get(0).points();
@@ -240,7 +234,7 @@ class RunPictureTest {
 
     @Test
     void showsWhenTheBurnerWasOn() {
-        Bands bands = RunChart.of(Gallery.week(), UnitSystem.SI)
+        Bands bands = Chart.of(Gallery.week(), UnitSystem.SI)
                 .picture()
                 .lower()
                 .bands()
@@ -252,7 +246,7 @@ class RunPictureTest {
         assertTrue(bands.label().matches("burner on \\d+ times, .* in all"), bands.label());
         assertEquals(
                 List.of(),
-                RunChart.of(Handmade.run(SYSTEM, 60, 4.2, 5).result(), UnitSystem.SI)
+                Chart.of(Handmade.run(SYSTEM, 60, 4.2, 5).result(), UnitSystem.SI)
                         .picture()
                         .lower()
                         .bands());
@@ -261,11 +255,11 @@ class RunPictureTest {
     @Test
     void marksTheHighestPressureAndAFullVessel() {
         List<Mark> calm =
-                RunChart.of(Gallery.calm(), UnitSystem.SI).picture().upper().marks();
+                Chart.of(Gallery.calm(), UnitSystem.SI).picture().upper().marks();
         assertEquals(Mark.Kind.HIGHEST, calm.get(calm.size() - 1).kind());
         assertEquals(
                 "highest: 5.14 bar after 1 h 14 min", calm.get(calm.size() - 1).label());
-        assertTrue(RunChart.of(Gallery.cramped(), UnitSystem.SI).picture().upper().marks().stream()
+        assertTrue(Chart.of(Gallery.cramped(), UnitSystem.SI).picture().upper().marks().stream()
                 .anyMatch(mark -> mark.kind() == Mark.Kind.VESSEL_FULL));
     }
 
@@ -274,8 +268,8 @@ class RunPictureTest {
         RunResult result = Handmade.run(SYSTEM, 60, 4.2)
                 .event(0, EventKind.VAPOUR_FORMS, "", 4.2)
                 .result();
-        Picture picture = RunChart.of(result, UnitSystem.SI).picture();
-        assertTrue(picture.time().to() > 0);
+        Picture picture = Chart.of(result, UnitSystem.SI).picture();
+        assertTrue(picture.across().to() > 0);
         assertEquals(0, picture.end().orElseThrow());
     }
 }

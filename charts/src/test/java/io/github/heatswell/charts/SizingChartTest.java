@@ -5,10 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.charts.picture.Plane;
-import io.github.heatswell.charts.picture.PlaneLine;
-import io.github.heatswell.charts.picture.PlanePicture;
-import io.github.heatswell.charts.picture.Spot;
+import io.github.heatswell.charts.picture.Curve;
+import io.github.heatswell.charts.picture.Mark;
+import io.github.heatswell.charts.picture.Panel;
+import io.github.heatswell.charts.picture.Picture;
 import io.github.heatswell.sizing.NominalSize;
 import io.github.heatswell.sizing.PrechargeRule;
 import io.github.heatswell.sizing.SizedVessel;
@@ -50,23 +50,23 @@ class SizingChartTest {
     @Test
     void showsWhatTheSizingFound() {
         SizingResult result = sized(behindCheckValve(4.2));
-        PlanePicture picture = SizingChart.of(result, UnitSystem.SI).picture();
-        Plane plane = picture.plane();
+        Picture picture = Chart.of(result, UnitSystem.SI).picture();
+        Panel plane = picture.upper();
         SizedVessel chosen = result.smallestOnSale().orElseThrow();
-        Spot chief = plane.spots().get(0);
-        assertEquals(Spot.Role.CHIEF, chief.role());
+        Mark chief = plane.marks().get(0);
+        assertEquals(Mark.Kind.CHIEF, chief.kind());
         assertEquals(chosen.volume(), Math.pow(10, chief.across()) / 1000, 1e-12); // m3; rounding
         double gauge = result.target().gauge() - chosen.margin();
         assertEquals(gauge / 1e5, chief.up(), 1e-9); // bar; rounding
-        PlaneLine target = plane.lines().stream()
-                .filter(line -> line.role() == PlaneLine.Role.TARGET)
+        Curve target = plane.curves().stream()
+                .filter(line -> line.role() == Curve.Role.TARGET)
                 .findFirst()
                 .orElseThrow();
-        assertEquals(result.target().gauge() / 1e5, target.trail().up(0), 1e-12); // bar; rounding
-        for (Spot spot : plane.spots()) {
+        assertEquals(result.target().gauge() / 1e5, target.points().up(0), 1e-12); // bar; rounding
+        for (Mark spot : plane.marks()) {
             assertEquals(
-                    spot.role() == Spot.Role.FAILING,
-                    spot.up() > target.trail().up(0) + 1e-6, // bar; the smallest lies on the line
+                    spot.kind() == Mark.Kind.FAILING,
+                    spot.up() > target.points().up(0) + 1e-6, // bar; the smallest lies on the line
                     "at " + spot.across());
         }
         assertTrue(picture.caption().title().startsWith("A vessel of 18 L precharged to 4.2 bar keeps the peak at "));
@@ -75,21 +75,21 @@ class SizingChartTest {
 
     @Test
     void saysWhenNoSizeIsEnough() {
-        SizingChart chart = SizingChart.of(sized(behindCheckValve(4.2), 4, 8, 12), UnitSystem.SI);
+        Chart chart = Chart.of(sized(behindCheckValve(4.2), 4, 8, 12), UnitSystem.SI);
         assertTrue(chart.headline().startsWith("None of the sizes is enough: it takes 13.6 L or more"));
-        assertTrue(chart.picture().plane().spots().stream().noneMatch(spot -> spot.role() == Spot.Role.CHIEF));
+        assertTrue(chart.picture().upper().marks().stream().noneMatch(spot -> spot.kind() == Mark.Kind.CHIEF));
     }
 
     @Test
     void saysWhenNoneIsNeeded() {
-        SizingChart chart = SizingChart.of(sized(Plants.supply(Supply.Arrangement.DIRECT, 4.2)), UnitSystem.SI);
+        Chart chart = Chart.of(sized(Plants.supply(Supply.Arrangement.DIRECT, 4.2)), UnitSystem.SI);
         assertEquals("No vessel is needed: the peak stays within the target of 5.52 bar without one", chart.headline());
     }
 
     @Test
     void refusesASizingWithoutAnyVessel() {
         SizingResult result = sized(behindCheckValve(6));
-        String message = assertThrows(IllegalArgumentException.class, () -> SizingChart.of(result, UnitSystem.SI))
+        String message = assertThrows(IllegalArgumentException.class, () -> Chart.of(result, UnitSystem.SI))
                 .getMessage();
         assertTrue(message.startsWith("result: there is no vessel to draw. No vessel can"), message);
     }
@@ -103,8 +103,8 @@ class SizingChartTest {
                 sized(Plants.supply(Supply.Arrangement.DIRECT, 4.2)));
         for (UnitSystem units : UnitSystem.values()) {
             for (SizingResult result : results) {
-                SizingChart chart = SizingChart.of(result, units);
-                for (SizingChart each : List.of(chart, chart.withSize(720, 520))) {
+                Chart chart = Chart.of(result, units);
+                for (Chart each : List.of(chart, chart.withSize(720, 520))) {
                     ByteArrayOutputStream out = new ByteArrayOutputStream();
                     each.writePng(out);
                     BufferedImage image = Pictures.png(out.toByteArray());

@@ -7,10 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.charts.SampledPeaks.Influence;
 import io.github.heatswell.charts.picture.Bars;
-import io.github.heatswell.charts.picture.Plane;
-import io.github.heatswell.charts.picture.PlaneLine;
-import io.github.heatswell.charts.picture.PlanePicture;
-import io.github.heatswell.charts.picture.Trail;
+import io.github.heatswell.charts.picture.Curve;
+import io.github.heatswell.charts.picture.Panel;
+import io.github.heatswell.charts.picture.Picture;
+import io.github.heatswell.charts.picture.Points;
 import io.github.heatswell.units.UnitSystem;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
@@ -62,8 +62,7 @@ class SpreadChartTest {
     void saysInHowManyTheValveDrips(int count, int dripping, String words) {
         SampledPeaks sampled = even(count).dripping(dripping).reliefSet(7e5).build();
         assertEquals(
-                "The valve drips in " + words,
-                SpreadChart.of(sampled, UnitSystem.SI).headline());
+                "The valve drips in " + words, Chart.of(sampled, UnitSystem.SI).headline());
     }
 
     @Test
@@ -87,7 +86,12 @@ class SpreadChartTest {
 
     @Test
     void strongestInfluenceStandsFirst() {
-        Bars bars = SpreadChart.of(whole(), UnitSystem.SI).picture().bars().orElseThrow();
+        Bars bars = Chart.of(whole(), UnitSystem.SI)
+                .picture()
+                .key()
+                .orElseThrow()
+                .bars()
+                .orElseThrow();
         assertEquals(
                 List.of("vessel precharge", "street pressure", "tank volume"),
                 bars.bars().stream().map(Bars.Bar::name).toList());
@@ -96,7 +100,12 @@ class SpreadChartTest {
         for (int i = 0; i < 15; i++) {
             many.influence(new Influence("input " + i, i / 20.0));
         }
-        Bars most = SpreadChart.of(many.build(), UnitSystem.SI).picture().bars().orElseThrow();
+        Bars most = Chart.of(many.build(), UnitSystem.SI)
+                .picture()
+                .key()
+                .orElseThrow()
+                .bars()
+                .orElseThrow();
         assertEquals(12, most.bars().size());
         assertTrue(most.note().endsWith("3 weaker ones are left out."), most.note());
     }
@@ -104,9 +113,8 @@ class SpreadChartTest {
     @Test
     void curveClimbsFromNothingToAll() {
         for (int count : new int[] {2, 400, 5000}) {
-            Plane plane =
-                    SpreadChart.of(even(count).build(), UnitSystem.US).picture().plane();
-            Trail curve = plane.lines().get(plane.lines().size() - 1).trail();
+            Panel plane = Chart.of(even(count).build(), UnitSystem.US).picture().upper();
+            Points curve = plane.curves().get(plane.curves().size() - 1).points();
             assertTrue(curve.count() <= 1602, curve.count() + " corners");
             assertEquals(0, curve.up(0));
             assertEquals(100, curve.up(curve.count() - 1));
@@ -118,9 +126,9 @@ class SpreadChartTest {
 
     @Test
     void linesSayHowManyReachThem() {
-        Plane plane = SpreadChart.of(whole(), UnitSystem.SI).picture().plane();
-        List<String> labels = plane.lines().stream()
-                .map(PlaneLine::label)
+        Panel plane = Chart.of(whole(), UnitSystem.SI).picture().upper();
+        List<String> labels = plane.curves().stream()
+                .map(Curve::label)
                 .filter(label -> !label.isEmpty())
                 .toList();
         assertEquals(
@@ -133,31 +141,27 @@ class SpreadChartTest {
     @Test
     void lineFarAwayIsNamedAtTheEdge() {
         SampledPeaks sampled = even(10).reliefSet(20e5).build();
-        Plane plane = SpreadChart.of(sampled, UnitSystem.SI).picture().plane();
-        String label = plane.lines().get(0).label();
+        Picture picture = Chart.of(sampled, UnitSystem.SI).picture();
+        String label = picture.upper().curves().get(0).label();
         assertEquals("relief valve set, 20 bar: reached by 0 % (off the scale)", label);
-        assertTrue(plane.across().to() < 6);
+        assertTrue(picture.across().to() < 6);
     }
 
     @Test
     void warnsFirstOfATankThatMayBurst() {
-        PlanePicture picture =
-                SpreadChart.of(even(400).endedEarly(3).build(), UnitSystem.SI).picture();
+        Picture picture =
+                Chart.of(even(400).endedEarly(3).build(), UnitSystem.SI).picture();
         assertTrue(picture.caption().hazard().startsWith("Hazard: in 1 of 100 such houses (3 of the 400 sampled)"));
-        assertEquals(
-                "", SpreadChart.of(whole(), UnitSystem.SI).picture().caption().hazard());
+        assertEquals("", Chart.of(whole(), UnitSystem.SI).picture().caption().hazard());
     }
 
     @Test
     void saysThatSharesAreThoseOfTheSamples() {
-        String subtitle =
-                SpreadChart.of(whole(), UnitSystem.SI).picture().caption().subtitle();
+        String subtitle = Chart.of(whole(), UnitSystem.SI).picture().caption().subtitle();
         assertTrue(subtitle.startsWith("A house of which little is known. Nine in ten of the 400 samples"), subtitle);
         assertTrue(subtitle.contains("shares of the samples"), subtitle);
-        String few = SpreadChart.of(even(5).build(), UnitSystem.SI)
-                .picture()
-                .caption()
-                .subtitle();
+        String few =
+                Chart.of(even(5).build(), UnitSystem.SI).picture().caption().subtitle();
         assertTrue(few.startsWith("The 5 samples peak between 5 bar and 5.04 bar"), few);
     }
 
@@ -170,8 +174,8 @@ class SpreadChartTest {
                 "hazard", even(30).reliefSet(5.1e5).endedEarly(30).build());
         for (UnitSystem units : UnitSystem.values()) {
             for (Map.Entry<String, SampledPeaks> each : all.entrySet()) {
-                SpreadChart chart = SpreadChart.of(each.getValue(), units);
-                for (SpreadChart sized : List.of(chart, chart.withSize(720, 520))) {
+                Chart chart = Chart.of(each.getValue(), units);
+                for (Chart sized : List.of(chart, chart.withSize(720, 520))) {
                     ByteArrayOutputStream out = new ByteArrayOutputStream();
                     sized.writePng(out);
                     BufferedImage image = Pictures.png(out.toByteArray());
@@ -192,7 +196,7 @@ class SpreadChartTest {
     @Test
     void describesItselfInWords() throws Exception {
         StringBuilder svg = new StringBuilder();
-        SpreadChart.of(whole(), UnitSystem.SI).writeSvg(svg);
+        Chart.of(whole(), UnitSystem.SI).writeSvg(svg);
         Document document = Pictures.svg(svg.toString());
         String description = document.getElementsByTagName("desc").item(0).getTextContent();
         assertTrue(description.contains("50 % peak at or below 6.99 bar"), description);
@@ -213,7 +217,7 @@ class SpreadChartTest {
                 refused("influence: 1.2 of", () -> new Influence("x", 1.2)),
                 refused("influence: NaN of", () -> new Influence("x", Double.NaN)),
                 refused("share: 1.1", () -> even(2).build().quantileGauge(1.1)),
-                refused("width: ", () -> SpreadChart.of(whole(), UnitSystem.SI).withSize(1, 600)));
+                refused("width: ", () -> Chart.of(whole(), UnitSystem.SI).withSize(1, 600)));
     }
 
     private static Arguments refused(String beginning, Executable call) {

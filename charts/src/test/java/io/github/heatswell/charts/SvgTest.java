@@ -30,7 +30,7 @@ class SvgTest {
     @Test
     void isWellFormedInEverySituation() throws Exception {
         for (UnitSystem units : UnitSystem.values()) {
-            for (Map.Entry<String, RunChart> chart : Gallery.charts(units).entrySet()) {
+            for (Map.Entry<String, Chart> chart : Gallery.charts(units).entrySet()) {
                 Element root = parse(svg(chart.getValue())).getDocumentElement();
                 assertEquals("svg", root.getLocalName(), chart.getKey());
                 assertEquals("img", root.getAttribute("role"));
@@ -43,7 +43,7 @@ class SvgTest {
 
     @Test
     void keepsWordsAsWords() throws Exception {
-        String text = words(parse(svg(RunChart.of(Gallery.dripping(), UnitSystem.SI))));
+        String text = words(parse(svg(Chart.of(Gallery.dripping(), UnitSystem.SI))));
         for (String expected : List.of(
                 "Relief valve opens after 6 min 1 s and discharges 2.72 L",
                 "190 L tank",
@@ -60,7 +60,7 @@ class SvgTest {
 
     @Test
     void tellsTheHazardFirst() throws Exception {
-        Document document = parse(svg(RunChart.of(Gallery.bursting(), UnitSystem.SI)));
+        Document document = parse(svg(Chart.of(Gallery.bursting(), UnitSystem.SI)));
         assertTrue(document.getDocumentElement().getAttribute("aria-label").startsWith("Hazard: "));
         assertTrue(
                 document.getElementsByTagName("title").item(0).getTextContent().startsWith("Hazard: "));
@@ -70,14 +70,13 @@ class SvgTest {
 
     @Test
     void isTheSameEachTime() throws IOException {
-        assertEquals(
-                svg(RunChart.of(Gallery.popping(), UnitSystem.SI)), svg(RunChart.of(Gallery.popping(), UnitSystem.SI)));
+        assertEquals(svg(Chart.of(Gallery.popping(), UnitSystem.SI)), svg(Chart.of(Gallery.popping(), UnitSystem.SI)));
     }
 
     @Test
     void sharesNoIdsWithAnotherPicture() throws Exception {
-        Set<String> first = ids(parse(svg(RunChart.of(Gallery.dripping(), UnitSystem.SI))));
-        Set<String> second = ids(parse(svg(RunChart.of(Gallery.dripping(), UnitSystem.US))));
+        Set<String> first = ids(parse(svg(Chart.of(Gallery.dripping(), UnitSystem.SI))));
+        Set<String> second = ids(parse(svg(Chart.of(Gallery.dripping(), UnitSystem.US))));
         assertFalse(first.isEmpty());
         Set<String> shared = new HashSet<>(first);
         shared.retainAll(second);
@@ -89,7 +88,7 @@ class SvgTest {
 
     @Test
     void standsInsideAPage() throws IOException {
-        String svg = svg(RunChart.of(Gallery.dripping(), UnitSystem.SI));
+        String svg = svg(Chart.of(Gallery.dripping(), UnitSystem.SI));
         assertTrue(svg.startsWith("<svg "), "no declarations before the element");
         assertFalse(svg.contains("<!DOCTYPE") || svg.contains("<!--"));
         assertTrue(svg.contains("sans-serif"));
@@ -110,19 +109,19 @@ class SvgTest {
                         7)
                 .event(60, EventKind.RELIEF_OPENED, name, 7)
                 .result();
-        String text = words(parse(svg(RunChart.of(result, UnitSystem.SI))));
+        String text = words(parse(svg(Chart.of(result, UnitSystem.SI))));
         assertTrue(text.contains("<b>&\"'"), "markup is only text");
-        parse(svg(RunChart.comparing(
+        parse(svg(Chart.comparing(
                 List.of(new NamedRun(hostile, result), new NamedRun("y".repeat(300), result)), UnitSystem.SI)));
     }
 
     @Test
     void doesNotDependOnAThemeSetElsewhere() throws IOException {
-        String before = svg(RunChart.of(Gallery.calm(), UnitSystem.SI));
+        String before = svg(Chart.of(Gallery.calm(), UnitSystem.SI));
         ChartTheme theme = ChartFactory.getChartTheme();
         try {
             ChartFactory.setChartTheme(StandardChartTheme.createDarknessTheme());
-            assertEquals(before, svg(RunChart.of(Gallery.calm(), UnitSystem.SI)));
+            assertEquals(before, svg(Chart.of(Gallery.calm(), UnitSystem.SI)));
         } finally {
             ChartFactory.setChartTheme(theme);
         }
@@ -130,12 +129,12 @@ class SvgTest {
 
     @Test
     void staysSmallForALongRun() throws IOException {
-        String week = svg(RunChart.of(Gallery.week(), UnitSystem.SI));
+        String week = svg(Chart.of(Gallery.week(), UnitSystem.SI));
         assertNotEquals(0, week.length());
         assertTrue(week.length() < 400_000, week.length() + " characters");
     }
 
-    private static String svg(RunChart chart) throws IOException {
+    private static String svg(Chart chart) throws IOException {
         StringBuilder out = new StringBuilder();
         chart.writeSvg(out);
         return out.toString();

@@ -1,7 +1,6 @@
 package io.github.heatswell.charts.drawing;
 
 import io.github.heatswell.charts.picture.Bands;
-import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
@@ -18,6 +17,7 @@ final class BandBars {
     private static final double LANE = 14;
     private static final double ABOVE_FOOT = 4;
     private static final double HATCH = 3.5;
+    private static final double SHUT_OFF_HATCH = 11;
 
     /** A bar narrower than this would not be seen. */
     private static final double NARROWEST = 1.6;
@@ -34,21 +34,11 @@ final class BandBars {
         return frame.area().bottom() - ABOVE_FOOT - HEIGHT / 2 - lane * LANE;
     }
 
-    static Color color(Bands.Kind kind) {
-        return switch (kind) {
-            case HEATER -> Ink.TEMPERATURE;
-            case DRAWS -> Ink.PRESSURE;
-            case BYPASS -> Ink.SUPPLY;
-            case RELIEF -> Ink.RELIEF;
-            case SUPPLY_OFF -> Ink.TEXT;
-        };
-    }
-
     static void draw(Graphics2D g, List<Bands> lanes, Frame frame) {
         for (int lane = 0; lane < lanes.size(); lane++) {
             Bands bands = lanes.get(lane);
             double middle = middle(frame, lane);
-            g.setPaint(color(bands.kind()));
+            g.setPaint(Ink.of(bands.kind()));
             g.setStroke(Strokes.HAIR);
             if (bands.kind() == Bands.Kind.DRAWS) {
                 g.draw(new Line2D.Double(frame.area().x(), middle, frame.area().right(), middle));
@@ -83,6 +73,17 @@ final class BandBars {
         }
     }
 
+    /** Hatches the whole height of a panel while the supply was shut off. */
+    static void drawShutOff(Graphics2D g, Bands.Span span, Frame frame) {
+        double left = frame.x(span.from());
+        double width = Math.max(1, frame.x(span.to()) - left);
+        Box box = new Box(left, frame.area().y(), width, frame.area().height());
+        g.setPaint(Ink.HATCH);
+        g.setStroke(Strokes.HAIR);
+        g.draw(box.hatching(SHUT_OFF_HATCH));
+        g.draw(box.shape());
+    }
+
     private static void drawBar(Graphics2D g, Bands.Kind kind, Box bar) {
         switch (kind) {
             case HEATER, DRAWS -> g.fill(bar.shape());
@@ -97,7 +98,7 @@ final class BandBars {
             }
             case SUPPLY_OFF -> {
                 g.draw(bar.shape());
-                g.draw(Hatching.of(bar, HATCH));
+                g.draw(bar.hatching(HATCH));
             }
         }
     }

@@ -72,7 +72,7 @@ final class BarList {
         g.setPaint(value < 0 ? Ink.PRECHARGE : Ink.PRESSURE);
         g.setStroke(Strokes.HAIR);
         if (value < 0) {
-            g.draw(Hatching.of(bar, HATCH));
+            g.draw(bar.hatching(HATCH));
             g.draw(bar.shape());
         } else {
             g.fill(bar.shape());

@@ -1,5 +1,8 @@
 package io.github.heatswell.charts.drawing;
 
+import java.awt.Shape;
+import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 
 /**
@@ -49,6 +52,25 @@ record Box(double x, double y, double width, double height) {
         double dx = Math.max(0, Math.max(x - px, px - right()));
         double dy = Math.max(0, Math.max(y - py, py - bottom()));
         return Math.hypot(dx, dy);
+    }
+
+    /** The straight line from a point to the nearest place of the rim. */
+    Line2D lineFrom(double px, double py) {
+        return new Line2D.Double(px, py, Math.max(x, Math.min(px, right())), Math.max(y, Math.min(py, bottom())));
+    }
+
+    /** Rising lines that fill it, cut to it by computation, so that no clip is needed. */
+    Shape hatching(double distance) {
+        Path2D lines = new Path2D.Double();
+        for (double start = x - height; start < right(); start += distance) {
+            double from = Math.max(start, x);
+            double to = Math.min(start + height, right());
+            if (from < to) {
+                lines.moveTo(from, bottom() - (from - start));
+                lines.lineTo(to, bottom() - (to - start));
+            }
+        }
+        return lines;
     }
 
     Rectangle2D shape() {

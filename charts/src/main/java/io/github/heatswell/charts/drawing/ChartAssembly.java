@@ -7,16 +7,11 @@ import io.github.heatswell.charts.picture.Curve;
 import io.github.heatswell.charts.picture.Level;
 import io.github.heatswell.charts.picture.Panel;
 import io.github.heatswell.charts.picture.Picture;
-import java.awt.Shape;
-import java.awt.geom.Path2D;
-import java.math.BigDecimal;
-import java.text.DecimalFormat;
-import java.text.DecimalFormatSymbols;
-import java.util.Locale;
+import java.awt.BasicStroke;
+import java.awt.Paint;
 import org.jfree.chart.JFreeChart;
-import org.jfree.chart.annotations.XYShapeAnnotation;
+import org.jfree.chart.axis.AxisSpace;
 import org.jfree.chart.axis.NumberAxis;
-import org.jfree.chart.axis.NumberTickUnit;
 import org.jfree.chart.plot.CombinedDomainXYPlot;
 import org.jfree.chart.plot.SeriesRenderingOrder;
 import org.jfree.chart.plot.ValueMarker;
@@ -27,100 +22,126 @@ import org.jfree.chart.ui.RectangleInsets;
 import org.jfree.data.xy.DefaultXYDataset;
 
 /**
- * Builds scales, grids, curves and levels of a picture. Everything visible is set here, so that no theme set elsewhere
- * in the same program changes the result.
+ * Builds scales, grids, patches, curves and levels of a picture. Everything visible is set here, so that no theme set
+ * elsewhere in the same program changes the result.
  */
 final class ChartAssembly {
 
     /** How much of the height the upper panel gets. */
     static final int UPPER_SHARE = 8;
-
     /** How much of the height the lower panel gets. */
     static final int LOWER_SHARE = 5;
 
-    private ChartAssembly() {}
+    private static final float TICK_MARK = 5;
 
-    /** The chart without any words but the numbers at the ticks; the names at the right take the given room. */
-    static JFreeChart of(Picture picture, double gutterWidth) {
-        CombinedDomainXYPlot both =
-                new CombinedDomainXYPlot(axis(picture.time(), picture.time().label()));
-        both.setGap(SheetLayout.BETWEEN_PANELS);
-        both.setInsets(new RectangleInsets(SheetLayout.ABOVE_PANELS, 0, 0, gutterWidth));
-        both.setBackgroundPaint(null);
-        both.setOutlineVisible(false);
-        both.add(plot(picture.upper()), UPPER_SHARE);
-        both.add(plot(picture.lower()), LOWER_SHARE);
-        JFreeChart chart = new JFreeChart(null, JFreeChart.DEFAULT_TITLE_FONT, both, false);
+    private final Picture picture;
+    private final SheetLayout layout;
+    private final boolean single;
+
+    private ChartAssembly(Picture picture, SheetLayout layout) {
+        this.picture = picture;
+        this.layout = layout;
+        this.single = layout.column().isPresent();
+    }
+
+    /** The chart without any words but the numbers at the ticks and the name of the axis across. */
+    static JFreeChart of(Picture picture, SheetLayout layout) {
+        JFreeChart chart =
+                new JFreeChart(null, JFreeChart.DEFAULT_TITLE_FONT, new ChartAssembly(picture, layout).panels(), false);
         chart.setBackgroundPaint(null);
         chart.setBorderVisible(false);
         chart.setPadding(RectangleInsets.ZERO_INSETS);
         return chart;
     }
 
-    private static XYPlot plot(Panel panel) {
+    private CombinedDomainXYPlot panels() {
+        Axis across = picture.across();
+        CombinedDomainXYPlot all = new CombinedDomainXYPlot(axis(across, across.label()));
+        all.setGap(SheetLayout.BETWEEN_PANELS);
+        all.setInsets(new RectangleInsets(
+                single ? SheetLayout.ABOVE_SINGLE : SheetLayout.ABOVE_PANELS, 0, 0, layout.rightOfPanels()));
+        all.setBackgroundPaint(null);
+        all.setOutlineVisible(false);
+        if (single) {
+            AxisSpace below = new AxisSpace();
+            below.setBottom(SheetLayout.BELOW_SINGLE);
+            all.setFixedDomainAxisSpace(below);
+        }
+        for (Panel panel : picture.panels()) {
+            all.add(plot(panel), panel == picture.upper() ? UPPER_SHARE : LOWER_SHARE);
+        }
+        return all;
+    }
+
+    private XYPlot plot(Panel panel) {
         XYPlot plot = new XYPlot(null, null, axis(panel.axis(), null), null);
         plot.setInsets(RectangleInsets.ZERO_INSETS);
         plot.setAxisOffset(RectangleInsets.ZERO_INSETS);
         plot.setBackgroundPaint(null);
-        plot.setOutlineVisible(false);
+        plot.setOutlineVisible(single);
+        plot.setOutlinePaint(Ink.FOOT);
+        plot.setOutlineStroke(Strokes.HAIR);
+        boolean grid = !(single && isFilled(panel));
+        plot.setDomainGridlinesVisible(grid);
         plot.setDomainGridlinePaint(Ink.GRID);
         plot.setDomainGridlineStroke(Strokes.HAIR);
+        plot.setRangeGridlinesVisible(grid);
         plot.setRangeGridlinePaint(Ink.GRID);
         plot.setRangeGridlineStroke(Strokes.HAIR);
         plot.setDomainZeroBaselineVisible(false);
         plot.setRangeZeroBaselineVisible(false);
-        for (Level level : panel.levels()) {
-            addLevel(plot, level);
+        if (single) {
+            AxisSpace left = new AxisSpace();
+            left.setLeft(SheetLayout.leftOf(panel.axis()));
+            plot.setFixedRangeAxisSpace(left);
         }
+        panel.levels().forEach(level -> addLevel(plot, level));
         addCurves(plot, panel);
-        panel.areas().forEach(area -> addArea(plot, area));
-        panel.bands().stream()
-                .filter(bands -> bands.kind() == Bands.Kind.SUPPLY_OFF)
-                .flatMap(bands -> bands.spans().stream())
-                .forEach(span -> plot.getRenderer().addAnnotation(new ShutOffHatch(span), Layer.BACKGROUND));
+        addUnderlays(plot, panel);
         return plot;
+    }
+
+    private static boolean isFilled(Panel panel) {
+        return !panel.areas().isEmpty();
     }
 
     private static void addLevel(XYPlot plot, Level level) {
         ValueMarker line = new ValueMarker(level.value());
-        line.setPaint(Strokes.color(level.kind()));
+        line.setPaint(Ink.of(level.kind()));
         line.setStroke(Strokes.of(level.kind()));
         line.setAlpha(1);
         plot.addRangeMarker(line, Layer.BACKGROUND);
     }
 
-    /** As an annotation of the renderer, which lies behind its curves; an area without width or height cannot be scaled. */
-    private static void addArea(XYPlot plot, Area area) {
-        Shape outline = outline(area);
-        if (outline.getBounds2D().isEmpty()) {
-            return;
+    /** As annotations of the renderer, which lie behind its curves. */
+    private void addUnderlays(XYPlot plot, Panel panel) {
+        for (Area area : panel.areas()) {
+            addUnderlay(
+                    plot, new Underlay(picture.across(), panel.axis(), (g, frame) -> new Patches(area, frame).fill(g)));
         }
-        XYShapeAnnotation filled = new XYShapeAnnotation(outline, Strokes.HAIR, null, Strokes.color(area.role()));
-        plot.getRenderer().addAnnotation(filled, Layer.BACKGROUND);
+        panel.bands().stream()
+                .filter(bands -> bands.kind() == Bands.Kind.SUPPLY_OFF)
+                .flatMap(bands -> bands.spans().stream())
+                .forEach(span -> addUnderlay(
+                        plot,
+                        new Underlay(
+                                picture.across(), panel.axis(), (g, frame) -> BandBars.drawShutOff(g, span, frame))));
     }
 
-    private static Shape outline(Area area) {
-        Path2D path = new Path2D.Double();
-        path.moveTo(area.low().time(0), area.low().value(0));
-        for (int i = 0; i < area.high().count(); i++) {
-            path.lineTo(area.high().time(i), area.high().value(i));
-        }
-        for (int i = area.low().count() - 1; i > 0; i--) {
-            path.lineTo(area.low().time(i), area.low().value(i));
-        }
-        path.closePath();
-        return path;
+    private static void addUnderlay(XYPlot plot, Underlay underlay) {
+        plot.getRenderer().addAnnotation(underlay, Layer.BACKGROUND);
     }
 
-    private static void addCurves(XYPlot plot, Panel panel) {
+    private void addCurves(XYPlot plot, Panel panel) {
         DefaultXYDataset lines = new DefaultXYDataset();
         XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
         renderer.setDrawSeriesLineAsPath(true);
-        for (int i = 0; i < panel.curves().size(); i++) {
-            Curve curve = panel.curves().get(i);
-            lines.addSeries(curve.role(), curve.points().toArrays());
-            renderer.setSeriesPaint(i, Strokes.color(curve.role()));
-            renderer.setSeriesStroke(i, Strokes.of(curve.role()));
+        for (Curve curve : panel.curves()) {
+            if (single && isFilled(panel)) {
+                // Paper under a line shows it on dark and light patches alike.
+                add(lines, renderer, curve, Ink.PAPER, Strokes.halo(curve.role()));
+            }
+            add(lines, renderer, curve, Ink.of(curve.role()), Strokes.of(curve.role()));
         }
         // The widest line lies lowest, so that the others show on top of it.
         plot.setSeriesRenderingOrder(SeriesRenderingOrder.FORWARD);
@@ -128,28 +149,30 @@ final class ChartAssembly {
         plot.setRenderer(renderer);
     }
 
-    private static NumberAxis axis(Axis axis, String label) {
-        NumberAxis scale = axis.named().isEmpty() ? new NumberAxis(label) : new NamedTickAxis(label, axis.named());
-        scale.setAutoRange(false);
-        scale.setRange(axis.from(), axis.to());
-        scale.setTickUnit(new NumberTickUnit(axis.tick(), format(axis.tick())));
+    private static void add(
+            DefaultXYDataset lines, XYLineAndShapeRenderer renderer, Curve curve, Paint paint, BasicStroke stroke) {
+        int series = lines.getSeriesCount();
+        lines.addSeries(series, curve.points().toArrays());
+        renderer.setSeriesPaint(series, paint);
+        renderer.setSeriesStroke(series, stroke);
+    }
+
+    private NumberAxis axis(Axis axis, String label) {
+        NumberAxis scale = new TickAxis(label, axis);
         scale.setLabelFont(Type.HEADING);
         scale.setLabelPaint(Ink.TEXT);
         scale.setLabelInsets(new RectangleInsets(6, 0, 2, 0));
         scale.setTickLabelFont(Type.TICK);
         scale.setTickLabelPaint(Ink.QUIET_TEXT);
-        scale.setTickLabelInsets(new RectangleInsets(3, 4, 2, 7));
-        scale.setTickMarksVisible(false);
+        scale.setTickLabelInsets(single ? new RectangleInsets(8, 9, 2, 2) : new RectangleInsets(3, 4, 2, 7));
+        scale.setTickMarksVisible(single);
+        scale.setTickMarkOutsideLength(TICK_MARK);
+        scale.setTickMarkPaint(Ink.FOOT);
+        scale.setTickMarkStroke(Strokes.HAIR);
         scale.setMinorTickMarksVisible(false);
         scale.setAxisLinePaint(Ink.FOOT);
         scale.setAxisLineStroke(Strokes.HAIR);
-        scale.setAxisLineVisible(label != null);
+        scale.setAxisLineVisible(label != null && !single);
         return scale;
-    }
-
-    private static DecimalFormat format(double tick) {
-        int decimals = Math.max(0, BigDecimal.valueOf(tick).stripTrailingZeros().scale());
-        String pattern = decimals == 0 ? "0" : "0." + "0".repeat(decimals);
-        return new DecimalFormat(pattern, DecimalFormatSymbols.getInstance(Locale.ROOT));
     }
 }

@@ -2,60 +2,76 @@ package io.github.heatswell.charts.drawing;
 
 import io.github.heatswell.charts.picture.Area;
 import io.github.heatswell.charts.picture.Bands;
-import io.github.heatswell.charts.picture.Caption;
+import io.github.heatswell.charts.picture.Bars;
 import io.github.heatswell.charts.picture.Curve;
 import io.github.heatswell.charts.picture.Level;
 import io.github.heatswell.charts.picture.Mark;
 import io.github.heatswell.charts.picture.Panel;
 import io.github.heatswell.charts.picture.Picture;
+import java.util.ArrayList;
+import java.util.List;
 
 /** A picture in words, for those who cannot see it. */
 final class Description {
 
     private Description() {}
 
-    /** What the picture is called: the hazard, if there is one, and the finding. */
-    static String name(Caption caption) {
-        return caption.hazard().isEmpty() ? caption.title() : caption.hazard() + " " + caption.title();
-    }
-
     /** What the picture shows. */
     static String of(Picture picture) {
-        StringBuilder words = new StringBuilder(picture.caption().subtitle());
-        words.append(" Two charts over the ").append(picture.time().label()).append('.');
-        add(words, picture.upper());
-        add(words, picture.lower());
-        return words.toString().strip();
+        String shown = picture.key()
+                .map(key -> withKey(picture, key))
+                .orElseGet(() -> " Two charts over the " + picture.across().label() + "." + named(picture.upper())
+                        + named(picture.lower()));
+        return (picture.caption().subtitle() + shown).strip();
     }
 
-    private static void add(StringBuilder words, Panel panel) {
-        words.append(" The ").append(panel.axis().label()).append(':');
+    private static String named(Panel panel) {
+        List<String> parts = new ArrayList<>();
         for (Curve curve : panel.curves()) {
             if (!curve.name().isEmpty()) {
-                String finding = curve.finding().isEmpty() ? "" : ", " + curve.finding();
-                words.append(' ').append(curve.name()).append(finding).append(';');
+                parts.add(curve.name() + (curve.label().isEmpty() ? "" : ", " + curve.label()));
             }
         }
-        for (Area area : panel.areas()) {
-            if (!area.name().isEmpty()) {
-                words.append(' ').append(area.name()).append(';');
-            }
-        }
+        panel.areas().stream().map(Area::name).forEach(parts::add);
         for (Level level : panel.levels()) {
-            words.append(' ')
-                    .append(level.name())
-                    .append(' ')
-                    .append(level.amount())
-                    .append(';');
+            parts.add(level.name() + " " + level.amount());
         }
-        for (Mark mark : panel.marks()) {
-            if (!mark.label().isEmpty()) {
-                words.append(' ').append(mark.label()).append(';');
-            }
+        panel.marks().stream().map(Mark::label).forEach(parts::add);
+        panel.bands().stream().map(Bands::label).forEach(parts::add);
+        parts.removeIf(String::isEmpty);
+        return " The " + panel.axis().label() + (parts.isEmpty() ? "." : ": " + String.join("; ", parts) + ".");
+    }
+
+    private static String withKey(Picture picture, Picture.Key key) {
+        Panel panel = picture.upper();
+        List<String> parts = new ArrayList<>();
+        List<String> bands = panel.areas().stream()
+                .filter(area -> area.role() == Area.Role.BAND && !area.name().isEmpty())
+                .map(Area::name)
+                .toList();
+        if (!bands.isEmpty()) {
+            parts.add("bands of " + key.measured() + ": " + String.join(", ", bands));
         }
-        for (Bands bands : panel.bands()) {
-            words.append(' ').append(bands.label()).append(';');
-        }
-        words.setCharAt(words.length() - 1, '.');
+        panel.areas().stream()
+                .filter(area -> area.role() != Area.Role.BAND)
+                .map(Area::name)
+                .forEach(parts::add);
+        panel.curves().stream()
+                .filter(line -> line.role() != Curve.Role.CONTOUR)
+                .map(line -> line.name().isEmpty() ? line.label() : line.name())
+                .forEach(parts::add);
+        panel.marks().stream().map(Mark::label).forEach(parts::add);
+        parts.removeIf(String::isEmpty);
+        return " A chart of the " + panel.axis().label() + " over the "
+                + picture.across().label() + "."
+                + (parts.isEmpty() ? "" : " " + String.join("; ", parts) + ".")
+                + key.bars().map(Description::listed).orElse("");
+    }
+
+    private static String listed(Bars bars) {
+        List<String> parts = bars.bars().stream()
+                .map(bar -> bar.name() + " " + BarList.signed(bar.value()))
+                .toList();
+        return " " + bars.heading() + ": " + String.join("; ", parts) + ". " + bars.note();
     }
 }

@@ -10,8 +10,10 @@ import io.github.heatswell.charts.picture.Points;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** Gathers the names of a panel's lines, which stand at the right end of each line. */
 final class Gutter {
@@ -86,48 +88,52 @@ final class Gutter {
     private void addCurve(List<Callout> callouts, Curve curve) {
         Points points = curve.points();
         boolean reachesEdge =
-                frame.x(points.time(points.count() - 1)) > frame.area().right() - 2;
+                frame.x(points.across(points.count() - 1)) > frame.area().right() - 2;
         if (curve.name().isEmpty() || !reachesEdge) {
             return;
         }
-        double end = frame.y(points.value(points.count() - 1));
+        double end = frame.y(points.up(points.count() - 1));
         callouts.add(new Callout(
-                end,
-                Callout.Side.WITHIN,
-                words(curve),
-                Optional.of(Strokes.of(curve.role())),
-                Strokes.color(curve.role())));
+                end, Callout.Side.WITHIN, words(curve), Optional.of(Strokes.of(curve.role())), Ink.of(curve.role())));
     }
 
     private TextBlock words(Curve curve) {
         List<Words> words = new ArrayList<>(List.of(Words.strong(curve.name())));
-        if (!curve.finding().isEmpty()) {
-            words.add(Words.plain(curve.finding()).onNewLine());
+        if (!curve.label().isEmpty()) {
+            words.add(Words.plain(curve.label()).onNewLine());
         }
         return TextBlock.of(words, width - LEAD);
     }
 
     private Callout of(Level level) {
         double at = frame.y(level.value());
-        Callout.Side side = frame.values().holds(level.value())
+        Callout.Side side = frame.up().holds(level.value())
                 ? Callout.Side.WITHIN
-                : level.value() > frame.values().to() ? Callout.Side.ABOVE : Callout.Side.BELOW;
+                : level.value() > frame.up().to() ? Callout.Side.ABOVE : Callout.Side.BELOW;
         String beyond = side == Callout.Side.WITHIN ? "" : ", off the scale";
         TextBlock words =
                 TextBlock.of(List.of(Words.strong(level.amount()), Words.plain(level.name() + beyond)), width - LEAD);
-        return new Callout(at, side, words, Optional.empty(), Strokes.color(level.kind()));
+        return new Callout(at, side, words, Optional.empty(), Ink.of(level.kind()));
     }
 
     private void addArea(List<Callout> callouts, Area area) {
         if (!area.name().isEmpty()) {
-            int last = area.high().count() - 1;
-            double middle = (frame.y(area.low().value(area.low().count() - 1))
-                            + frame.y(area.high().value(last)))
-                    / 2;
+            double middle = frame.y(middleAtEnd(area));
             TextBlock words = TextBlock.of(area.name(), Type.LABEL, width - LEAD);
-            callouts.add(new Callout(
-                    middle, Callout.Side.WITHIN, words, Optional.of(Strokes.WASH), Strokes.color(area.role())));
+            callouts.add(new Callout(middle, Callout.Side.WITHIN, words, Optional.of(Strokes.WASH), Ink.of(area)));
         }
+    }
+
+    /** Between the lowest and the highest corner at its right end. */
+    private static double middleAtEnd(Area area) {
+        Points rim = area.rims().get(0);
+        double end =
+                IntStream.range(0, rim.count()).mapToDouble(rim::across).max().orElseThrow();
+        DoubleSummaryStatistics there = IntStream.range(0, rim.count())
+                .filter(i -> rim.across(i) == end)
+                .mapToDouble(rim::up)
+                .summaryStatistics();
+        return (there.getMin() + there.getMax()) / 2;
     }
 
     private void addBands(List<Callout> callouts) {
@@ -138,7 +144,7 @@ final class Gutter {
                     Callout.Side.WITHIN,
                     TextBlock.of(bands.label(), Type.LABEL, width - LEAD),
                     Optional.empty(),
-                    BandBars.color(bands.kind())));
+                    Ink.of(bands.kind())));
         }
     }
 

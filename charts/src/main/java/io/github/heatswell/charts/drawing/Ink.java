@@ -1,5 +1,9 @@
 package io.github.heatswell.charts.drawing;
 
+import io.github.heatswell.charts.picture.Area;
+import io.github.heatswell.charts.picture.Bands;
+import io.github.heatswell.charts.picture.Curve;
+import io.github.heatswell.charts.picture.Level;
 import java.awt.Color;
 
 /**
@@ -39,9 +43,71 @@ final class Ink {
         new Color(0x9a7a12)
     };
 
+    private static final Color[] BANDS = {
+        new Color(0xf6f3e6),
+        new Color(0xcfe2d2),
+        new Color(0x93c0bf),
+        new Color(0x5692ab),
+        new Color(0x35648e),
+        new Color(0x233a66)
+    };
+
     private Ink() {}
 
-    static Color run(int index) {
-        return RUNS[index];
+    static Color of(Curve.Role role) {
+        return switch (role) {
+            case PRESSURE, DAY_EDGE, CURVE -> PRESSURE;
+            case SLOW_FADING, FAST_FADING, CONTOUR, TARGET, WORKING_PRESSURE -> TEXT;
+            case TEMPERATURE -> TEMPERATURE;
+            case MAINS, STATIC -> SUPPLY;
+            case DRIP, RELIEF_SET -> RELIEF;
+            case GUIDE -> FOOT;
+            default -> RUNS[role.ordinal() - Curve.Role.RUN_1.ordinal()];
+        };
+    }
+
+    static Color of(Area area) {
+        return switch (area.role()) {
+            case LAYERS -> TEMPERATURE_WASH;
+            case PRESSURE_RANGE, DRAWN -> PRESSURE_WASH;
+            case GIVEN_OFF -> RELIEF_WASH;
+            case BAND -> band(area.shade());
+            case DRIPS, ENDED_EARLY -> RELIEF;
+        };
+    }
+
+    static Color of(Level.Kind kind) {
+        return switch (kind) {
+            case TEST_PRESSURE -> ALARM;
+            case WORKING_PRESSURE, CUT_OUT -> TEXT;
+            case RELIEF_SET, RELIEF_RESEAT, RELIEF_TEMPERATURE -> RELIEF;
+            case SUPPLY, MAINS -> SUPPLY;
+            case PRECHARGE -> PRECHARGE;
+            case SET_POINT -> TEMPERATURE;
+        };
+    }
+
+    static Color of(Bands.Kind kind) {
+        return switch (kind) {
+            case HEATER -> TEMPERATURE;
+            case DRAWS -> PRESSURE;
+            case BYPASS -> SUPPLY;
+            case RELIEF -> RELIEF;
+            case SUPPLY_OFF -> TEXT;
+        };
+    }
+
+    /** The colour of a band whose darkness is 0 to 1: the higher, the darker, so that they can be told apart in grey. */
+    static Color band(double shade) {
+        double place = Math.max(0, Math.min(1, shade)) * (BANDS.length - 1);
+        int below = (int) Math.min(BANDS.length - 2, Math.floor(place));
+        float rest = (float) (place - below);
+        float[] from = BANDS[below].getRGBColorComponents(null);
+        float[] to = BANDS[below + 1].getRGBColorComponents(null);
+        return new Color(mix(from[0], to[0], rest), mix(from[1], to[1], rest), mix(from[2], to[2], rest));
+    }
+
+    private static float mix(float from, float to, float share) {
+        return from + share * (to - from);
     }
 }

@@ -25,6 +25,11 @@ final class MarkShapes {
         return new Box(x - half, y - half, 2 * half, 2 * half);
     }
 
+    /** Draws a mark where it lies. */
+    static void draw(Graphics2D g, Mark mark, Frame frame) {
+        draw(g, mark.kind(), mark.device(), frame.x(mark.across()), frame.y(mark.up()));
+    }
+
     /** Draws a mark about a point. */
     static void draw(Graphics2D g, Mark.Kind kind, int device, double x, double y) {
         switch (kind) {
@@ -49,6 +54,9 @@ final class MarkShapes {
             }
             case RELIEF_RESEATED -> paint(g, device(device, x, y, 1), Ink.PAPER, Ink.RELIEF);
             case VESSEL_FULL -> paint(g, polygon(x, y, 7, 4, Math.PI / 4), Ink.PRECHARGE, Ink.PAPER);
+            case CHIEF -> paint(g, polygon(x, y, 8.5, 4, 0), Ink.TEXT, Ink.PAPER);
+            case READING -> paint(g, new Ellipse2D.Double(x - 5, y - 5, 10, 10), Ink.TEXT, Ink.PAPER);
+            case FAILING -> paint(g, new Rectangle2D.Double(x - 4.5, y - 4.5, 9, 9), Ink.PAPER, Ink.RELIEF);
             case HIGHEST -> paint(g, new Ellipse2D.Double(x - 4, y - 4, 8, 8), Ink.PAPER, Ink.PRESSURE);
         }
     }

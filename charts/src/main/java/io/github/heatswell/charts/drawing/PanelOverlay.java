@@ -7,12 +7,12 @@ import io.github.heatswell.charts.picture.Panel;
 import io.github.heatswell.charts.picture.Points;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
-import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Draws what stands on and beside the lines of a panel: bars, names, marks and words. */
 final class PanelOverlay {
@@ -23,9 +23,12 @@ final class PanelOverlay {
     /** How far before a name the upright sample of its curve stands. */
     private static final double SAMPLE = 5;
 
+    private static final double END_HATCH = 9;
+    private static final double BESIDE_END = 8;
+
     private final Panel panel;
     private final Frame frame;
-    private final Box room;
+    private final OptionalDouble end;
     private final double gutterWidth;
 
     /**
@@ -33,17 +36,18 @@ final class PanelOverlay {
      *
      * @param panel what to draw over
      * @param frame where the data lie
-     * @param room where words may stand
+     * @param end where a hazard ended the run, in the unit of the axis across, or empty
      * @param gutterWidth the room for names beside the plot
      */
-    PanelOverlay(Panel panel, Frame frame, Box room, double gutterWidth) {
+    PanelOverlay(Panel panel, Frame frame, OptionalDouble end, double gutterWidth) {
         this.panel = panel;
         this.frame = frame;
-        this.room = room;
+        this.end = end;
         this.gutterWidth = gutterWidth;
     }
 
     void draw(Graphics2D g) {
+        end.ifPresent(time -> drawEnd(g, frame.x(time)));
         BandBars.draw(g, panel.bands(), frame);
         drawHeading(g);
         Gutter gutter = new Gutter(panel, frame, gutterWidth);
@@ -53,7 +57,8 @@ final class PanelOverlay {
             new CalloutDrawing(frame, callouts.get(i), tops[i]).draw(g);
         }
         List<Placed> words = places(notes());
-        words.forEach(placed -> drawPaper(g, placed.box()));
+        g.setPaint(Ink.PAPER);
+        words.forEach(placed -> g.fill(placed.box().grownBy(2).shape()));
         words.forEach(placed -> drawLeader(g, placed.note(), placed.box()));
         drawMarks(g);
         for (Placed placed : words) {
@@ -71,8 +76,8 @@ final class PanelOverlay {
                 boolean grave = mark.kind() == Mark.Kind.HAZARD;
                 Words words = grave ? Words.strong(mark.label()) : Words.plain(mark.label());
                 notes.add(new Note(
-                        frame.x(mark.time()),
-                        frame.y(mark.value()),
+                        frame.x(mark.across()),
+                        frame.y(mark.up()),
                         grave ? 12 : 7,
                         shapes(List.of(words)),
                         MarkShapes.color(mark.kind()),
@@ -84,11 +89,35 @@ final class PanelOverlay {
                 double x = end(curve).centreX();
                 double y = end(curve).centreY();
                 List<Words> words = List.of(
-                        Words.strong(curve.name()), Words.plain(curve.finding()).onNewLine());
+                        Words.strong(curve.name()), Words.plain(curve.label()).onNewLine());
                 notes.add(new Note(x, y, 4, shapes(words), Ink.TEXT, Optional.of(curve.role())));
             }
         }
         return notes;
+    }
+
+    /** The end of a run that a hazard cut short: a heavy line, and hatching where nothing is known. */
+    private void drawEnd(Graphics2D g, double x) {
+        Box area = frame.area();
+        g.setPaint(Ink.GRID.darker());
+        g.setStroke(Strokes.HAIR);
+        g.draw(new Box(x, area.y(), area.right() - x, area.height()).hatching(END_HATCH));
+        g.setPaint(Ink.ALARM);
+        g.setStroke(Strokes.END);
+        g.draw(new Line2D.Double(x, area.y(), x, area.bottom()));
+    }
+
+    /** Where words may stand: above the lanes, and on the larger part of the panel that the end of the run leaves. */
+    Box room() {
+        Box area = frame.area();
+        double height = area.height() - BandBars.height(panel.bands());
+        if (end.isEmpty()) {
+            return new Box(area.x(), area.y(), area.width(), height);
+        }
+        double before = frame.x(end.getAsDouble()) - area.x();
+        return before >= area.width() / 2
+                ? new Box(area.x(), area.y(), before - BESIDE_END, height)
+                : new Box(area.x() + before + BESIDE_END, area.y(), area.width() - before - BESIDE_END, height);
     }
 
     private boolean endsEarly(Curve curve) {
@@ -98,7 +127,7 @@ final class PanelOverlay {
     private Box end(Curve curve) {
         Points points = curve.points();
         int last = points.count() - 1;
-        return new Box(frame.x(points.time(last)) - 4, frame.y(points.value(last)) - 4, 8, 8);
+        return new Box(frame.x(points.across(last)) - 4, frame.y(points.up(last)) - 4, 8, 8);
     }
 
     /** Where the words stand. */
@@ -110,10 +139,10 @@ final class PanelOverlay {
                 panel.levels().stream().map(level -> frame.y(level.value())).toList();
         List<Box> marks = new ArrayList<>();
         panel.marks()
-                .forEach(mark -> marks.add(MarkShapes.room(mark.kind(), frame.x(mark.time()), frame.y(mark.value()))));
+                .forEach(mark -> marks.add(MarkShapes.room(mark.kind(), frame.x(mark.across()), frame.y(mark.up()))));
         // The end of a curve is a point of its own: no other name may stand on it, or nearer to it than to its own.
         panel.curves().stream().filter(this::endsEarly).map(this::end).forEach(marks::add);
-        FreeSpots spots = new FreeSpots(room, curves, levels, marks);
+        FreeSpots spots = new FreeSpots(room(), curves, levels, marks);
         return spots.takeAll(notes);
     }
 
@@ -129,28 +158,25 @@ final class PanelOverlay {
         heading.draw(g, frame.area().x(), frame.area().y() - heading.height() - 5, Ink.TEXT);
     }
 
-    private static void drawPaper(Graphics2D g, Box place) {
-        Box wide = place.grownBy(2);
-        g.setPaint(Ink.PAPER);
-        g.fill(new Rectangle2D.Double(wide.x(), wide.y(), wide.width(), wide.height()));
-    }
-
     /** A thin grey line from words to just before their point, unless they stand so near that it says nothing. */
     private static void drawLeader(Graphics2D g, Note note, Box place) {
-        double x = Math.max(place.x(), Math.min(note.x(), place.right()));
-        double y = Math.max(place.y(), Math.min(note.y(), place.bottom()));
-        double distance = Math.hypot(x - note.x(), y - note.y());
+        double distance = place.distanceTo(note.x(), note.y());
         if (distance > note.clearance() + 9) {
             double share = note.clearance() / distance;
             g.setPaint(Ink.LEADER);
             g.setStroke(Strokes.LEADER);
-            g.draw(new Line2D.Double(note.x() + share * (x - note.x()), note.y() + share * (y - note.y()), x, y));
+            Line2D whole = place.lineFrom(note.x(), note.y());
+            g.draw(new Line2D.Double(
+                    note.x() + share * (whole.getX2() - note.x()),
+                    note.y() + share * (whole.getY2() - note.y()),
+                    whole.getX2(),
+                    whole.getY2()));
         }
     }
 
     /** An upright sample of a curve before its name, as beside the plot. */
     private static void drawSample(Graphics2D g, Curve.Role role, Box place) {
-        g.setPaint(Strokes.color(role));
+        g.setPaint(Ink.of(role));
         g.setStroke(Strokes.of(role));
         double x = place.x() - SAMPLE;
         g.draw(new Line2D.Double(x, place.y() + 1, x, place.bottom() - 1));
@@ -159,7 +185,6 @@ final class PanelOverlay {
     private void drawMarks(Graphics2D g) {
         panel.marks().stream()
                 .sorted(Comparator.comparing(Mark::kind).reversed())
-                .forEach(mark ->
-                        MarkShapes.draw(g, mark.kind(), mark.device(), frame.x(mark.time()), frame.y(mark.value())));
+                .forEach(mark -> MarkShapes.draw(g, mark, frame));
     }
 }

@@ -1,66 +1,156 @@
 package io.github.heatswell.charts.drawing;
 
+import io.github.heatswell.charts.picture.Caption;
 import io.github.heatswell.charts.picture.Panel;
 import io.github.heatswell.charts.picture.Picture;
 import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.zip.CRC32;
+import javax.imageio.ImageIO;
+import javax.imageio.ImageWriter;
+import javax.imageio.stream.MemoryCacheImageOutputStream;
 import org.jfree.chart.ChartRenderingInfo;
-import org.jfree.chart.plot.PlotRenderingInfo;
 
-/** Draws a whole picture onto anything that takes drawing. */
-final class Sheet implements Drawn {
+/**
+ * A picture laid out on a sheet, to be drawn onto anything. The only entrance to this package; callers use
+ * {@link io.github.heatswell.charts.Chart}.
+ */
+public final class Sheet {
 
     private final Picture picture;
     private final SheetLayout layout;
 
-    Sheet(Picture picture) {
+    private Sheet(Picture picture) {
         this.picture = picture;
         this.layout = SheetLayout.of(picture);
     }
 
-    @Override
-    public double width() {
+    /**
+     * Lays a picture out.
+     *
+     * @param picture what to draw
+     * @return the sheet
+     * @throws IOException if this Java finds no fonts; the message then names what to install
+     */
+    public static Sheet of(Picture picture) throws IOException {
+        Type.requireFonts();
+        return new Sheet(picture);
+    }
+
+    /** The width in logical pixels. */
+    double width() {
         return layout.width();
     }
 
-    @Override
-    public double height() {
+    /** The height in logical pixels. */
+    double height() {
         return layout.height();
     }
 
-    @Override
-    public String name() {
-        return Description.name(picture.caption());
+    /** What the picture is called: the hazard, if there is one, and the finding. */
+    String name() {
+        Caption caption = picture.caption();
+        return caption.hazard().isEmpty() ? caption.title() : caption.hazard() + " " + caption.title();
     }
 
-    @Override
-    public String description() {
+    /** What the picture shows. */
+    String description() {
         return Description.of(picture);
     }
 
-    @Override
-    public String fingerprint() {
-        return Fingerprint.of(picture);
+    /** A name fit for the start of an XML id: the same for the same content, whenever and wherever it is drawn. */
+    String fingerprint() {
+        CRC32 sum = new CRC32();
+        sum.update(picture.toString().getBytes(StandardCharsets.UTF_8));
+        return String.format(Locale.ROOT, "hs%08x", sum.getValue());
     }
 
-    @Override
+    /**
+     * Draws everything, paper included.
+     *
+     * @param g where to, the origin at the upper left corner
+     */
     public void draw(Graphics2D g) {
-        Paper.prepare(g, layout.width(), layout.height());
+        prepare(g, width(), height());
         layout.header().draw(g, SheetLayout.MARGIN, SheetLayout.MARGIN);
         ChartRenderingInfo info = new ChartRenderingInfo(null);
-        ChartAssembly.of(picture, layout.gutterWidth()).draw(g, layout.panels().shape(), null, info);
-        drawOver(g, picture.upper(), info.getPlotInfo().getSubplotInfo(0));
-        drawOver(g, picture.lower(), info.getPlotInfo().getSubplotInfo(1));
+        ChartAssembly.of(picture, layout).draw(g, layout.panels().shape(), null, info);
+        for (int i = 0; i < picture.panels().size(); i++) {
+            Panel panel = picture.panels().get(i);
+            Box area = Box.of(info.getPlotInfo().getSubplotInfo(i).getDataArea());
+            Frame frame = new Frame(area, picture.across(), panel.axis());
+            if (layout.column().isPresent()) {
+                new KeyedOverlay(panel, frame, layout.column().get()).draw(g);
+            } else {
+                new PanelOverlay(panel, frame, picture.end(), layout.rightOfPanels()).draw(g);
+            }
+        }
     }
 
-    private void drawOver(Graphics2D g, Panel panel, PlotRenderingInfo info) {
-        Frame frame = new Frame(Box.of(info.getDataArea()), picture.time(), panel.axis());
-        picture.end().ifPresent(time -> HazardEnd.draw(g, frame, time));
-        Box beside = picture.end().stream()
-                .mapToObj(time -> HazardEnd.roomBeside(frame, time))
-                .findFirst()
-                .orElse(frame.area());
-        double lanes = BandBars.height(panel.bands());
-        Box room = new Box(beside.x(), beside.y(), beside.width(), beside.height() - lanes);
-        new PanelOverlay(panel, frame, room, layout.gutterWidth()).draw(g);
+    /** The empty sheet, and how finely is drawn on it. */
+    static void prepare(Graphics2D g, double width, double height) {
+        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        g.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
+        g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+        g.setPaint(Ink.PAPER);
+        g.fill(new Box(0, 0, width, height).shape());
+    }
+
+    /**
+     * Draws everything into an image.
+     *
+     * @param scale how many of its pixels stand for a logical one (-), above 0
+     * @return the image
+     */
+    public BufferedImage image(double scale) {
+        int wide = (int) Math.ceil(scale * width());
+        int high = (int) Math.ceil(scale * height());
+        BufferedImage image = new BufferedImage(wide, high, BufferedImage.TYPE_INT_RGB);
+        Graphics2D g = image.createGraphics();
+        g.scale(scale, scale);
+        draw(g);
+        g.dispose();
+        return image;
+    }
+
+    /**
+     * Writes an image as PNG. The stream stays open.
+     *
+     * @param scale how many of its pixels stand for a logical one (-), above 0
+     * @param out where to
+     * @throws IOException if it cannot be written
+     */
+    public void writePng(double scale, OutputStream out) throws IOException {
+        Objects.requireNonNull(out, "out");
+        ImageWriter writer = ImageIO.getImageWritersByFormatName("png").next();
+        // Not ImageIO.write, which would put a temporary file in between.
+        try (MemoryCacheImageOutputStream stream = new MemoryCacheImageOutputStream(out)) {
+            writer.setOutput(stream);
+            writer.write(image(scale));
+        } finally {
+            writer.dispose();
+        }
+    }
+
+    /**
+     * Writes one SVG element that can stand alone or inside a page, next to others.
+     *
+     * @param out where to
+     * @throws IOException if it cannot be written
+     */
+    public void writeSvg(Appendable out) throws IOException {
+        new SvgWriter(this).write(Objects.requireNonNull(out, "out"));
+    }
+
+    /** Where everything stands. */
+    SheetLayout layout() {
+        return layout;
     }
 }

@@ -36,10 +36,10 @@ final class Skyline {
     private void add(Points points, Frame frame) {
         for (int i = 0; i < points.count(); i++) {
             int before = Math.max(i - 1, 0);
-            double x0 = frame.x(points.time(before));
-            double y0 = frame.y(points.value(before));
-            double x1 = frame.x(points.time(i));
-            double y1 = frame.y(points.value(i));
+            double x0 = frame.x(points.across(before));
+            double y0 = frame.y(points.up(before));
+            double x1 = frame.x(points.across(i));
+            double y1 = frame.y(points.up(i));
             int first = column(x0);
             int last = column(x1);
             for (int at = first; at <= last; at++) {

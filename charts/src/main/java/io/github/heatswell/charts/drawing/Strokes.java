@@ -1,10 +1,8 @@
 package io.github.heatswell.charts.drawing;
 
-import io.github.heatswell.charts.picture.Area;
 import io.github.heatswell.charts.picture.Curve;
 import io.github.heatswell.charts.picture.Level;
 import java.awt.BasicStroke;
-import java.awt.Color;
 
 /**
  * How lines are drawn. Levels differ in their dashes, the graver the heavier; runs differ in dash and width, the first
@@ -17,6 +15,8 @@ final class Strokes {
     static final BasicStroke WASH = solid(6);
     static final BasicStroke RIM = solid(1.4f);
     static final BasicStroke END = solid(2.4f);
+    static final BasicStroke HALO = solid(2.6f);
+    static final BasicStroke HATCH = solid(1.0f);
 
     private static final BasicStroke[] RUNS = {
         solid(4.2f),
@@ -37,27 +37,21 @@ final class Strokes {
             case DAY_EDGE -> solid(1.1f);
             case SLOW_FADING -> dashed(1.3f, 1.5f, 2);
             case FAST_FADING -> dashed(1.3f, 9, 2.5f, 1.5f, 2.5f);
+            case CONTOUR -> solid(0.9f);
+            case DRIP -> solid(3.6f);
+            case TARGET -> dashed(2.2f, 10, 4);
+            case STATIC -> dashed(2.0f, 2, 3.5f);
+            case RELIEF_SET -> dashed(2.0f, 9, 4);
+            case WORKING_PRESSURE -> dashed(1.9f, 18, 5);
+            case CURVE -> solid(2.4f);
+            case GUIDE -> dashed(0.9f, 2, 3);
             default -> RUNS[role.ordinal() - Curve.Role.RUN_1.ordinal()];
         };
     }
 
-    static Color color(Curve.Role role) {
-        return switch (role) {
-            case PRESSURE, DAY_EDGE -> Ink.PRESSURE;
-            case SLOW_FADING, FAST_FADING -> Ink.TEXT;
-            case TEMPERATURE -> Ink.TEMPERATURE;
-            case MAINS -> Ink.SUPPLY;
-            default -> Ink.run(role.ordinal() - Curve.Role.RUN_1.ordinal());
-        };
-    }
-
-    static Color color(Area.Role role) {
-        return switch (role) {
-            case LAYERS -> Ink.TEMPERATURE_WASH;
-            case PRESSURE_RANGE -> Ink.PRESSURE_WASH;
-            case GIVEN_OFF -> Ink.RELIEF_WASH;
-            case DRAWN -> Ink.PRESSURE_WASH;
-        };
+    /** What lies under a line so that it shows on dark and light patches alike. */
+    static BasicStroke halo(Curve.Role role) {
+        return solid(of(role).getLineWidth() + 2.4f);
     }
 
     static BasicStroke of(Level.Kind kind) {
@@ -72,18 +66,6 @@ final class Strokes {
             case SET_POINT -> dashed(1.2f, 9, 4);
             case RELIEF_TEMPERATURE -> dashed(1.7f, 9, 4);
             case CUT_OUT -> dashed(1.7f, 14, 3, 3, 3);
-        };
-    }
-
-    static Color color(Level.Kind kind) {
-        return switch (kind) {
-            case TEST_PRESSURE -> Ink.ALARM;
-            case WORKING_PRESSURE -> Ink.TEXT;
-            case RELIEF_SET, RELIEF_RESEAT, RELIEF_TEMPERATURE -> Ink.RELIEF;
-            case CUT_OUT -> Ink.TEXT;
-            case SUPPLY, MAINS -> Ink.SUPPLY;
-            case PRECHARGE -> Ink.PRECHARGE;
-            case SET_POINT -> Ink.TEMPERATURE;
         };
     }
 

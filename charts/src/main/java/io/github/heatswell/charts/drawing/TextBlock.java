@@ -72,6 +72,13 @@ final class TextBlock {
         }
     }
 
+    /** Draws the block into a box, on paper that keeps lines from running through it. */
+    void drawOnPaper(Graphics2D g, Box box, Color color) {
+        g.setPaint(Ink.PAPER);
+        g.fill(box.grownBy(2).shape());
+        draw(g, box.x(), box.y(), color);
+    }
+
     /**
      * One line: pieces that each have one font, one space apart.
      *

@@ -2,6 +2,7 @@ package io.github.heatswell.charts.drawing;
 
 import java.awt.Font;
 import java.awt.font.FontRenderContext;
+import java.io.IOException;
 
 /** The type: one sans-serif family in a few sizes, and how its extent is measured. */
 final class Type {
@@ -19,6 +20,26 @@ final class Type {
     private static final FontRenderContext MEASURE = new FontRenderContext(null, true, true);
 
     private Type() {}
+
+    /**
+     * Makes sure there is type to set words with: headless Java may come without fonts and fail obscurely.
+     *
+     * @throws IOException naming what to install if there are none
+     */
+    static void requireFonts() throws IOException {
+        requireFonts(() -> width("x", LABEL));
+    }
+
+    static void requireFonts(Runnable measuring) throws IOException {
+        try {
+            measuring.run();
+        } catch (RuntimeException | LinkageError | InternalError noFonts) {
+            throw new IOException(
+                    "this Java finds no fonts to draw with; install fontconfig and a font (on Debian and Ubuntu the"
+                            + " packages libfontconfig1 and fonts-dejavu-core)",
+                    noFonts);
+        }
+    }
 
     static double width(String text, Font font) {
         return font.getStringBounds(text, MEASURE).getWidth();

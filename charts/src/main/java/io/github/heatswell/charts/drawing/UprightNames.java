@@ -1,7 +1,7 @@
 package io.github.heatswell.charts.drawing;
 
-import io.github.heatswell.charts.picture.Plane;
-import io.github.heatswell.charts.picture.PlaneLine;
+import io.github.heatswell.charts.picture.Curve;
+import io.github.heatswell.charts.picture.Panel;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.util.ArrayList;
@@ -10,6 +10,9 @@ import java.util.List;
 
 /** The words of upright lines, in rows above the plot so that none stands on another. */
 final class UprightNames {
+
+    /** The room above them for the name of the axis upwards. */
+    static final double HEADING = 23;
 
     private static final double ROW = 18;
     private static final double BETWEEN = 10;
@@ -28,22 +31,22 @@ final class UprightNames {
      * @param box the room they take
      * @param row the number of the row, counted from the plot upwards
      */
-    record Named(PlaneLine line, TextBlock text, Box box, int row) {}
+    record Named(Curve line, TextBlock text, Box box, int row) {}
 
     /** Places the names over a plot of which only left and right edge need to be right. */
-    static UprightNames of(Plane plane, Frame frame) {
+    static UprightNames of(Panel panel, Frame frame) {
         List<Named> names = new ArrayList<>();
         List<Double> ends = new ArrayList<>();
-        List<PlaneLine> upright = plane.lines().stream()
-                .filter(line -> line.trail().isUpright() && !line.label().isEmpty())
-                .sorted(Comparator.comparingDouble(line -> line.trail().across(0)))
+        List<Curve> upright = panel.curves().stream()
+                .filter(line -> line.points().isUpright() && !line.label().isEmpty())
+                .sorted(Comparator.comparingDouble(line -> line.points().across(0)))
                 .toList();
-        for (PlaneLine line : upright) {
+        for (Curve line : upright) {
             TextBlock text = TextBlock.of(line.label(), Type.LABEL, frame.area().width());
             double x = Math.max(
                     frame.area().x(),
                     Math.min(
-                            frame.x(line.trail().across(0)) - text.width() / 2,
+                            frame.x(line.points().across(0)) - text.width() / 2,
                             frame.area().right() - text.width()));
             int row = 0;
             while (row < ends.size() && ends.get(row) > x - BETWEEN) {
@@ -69,19 +72,13 @@ final class UprightNames {
 
     void draw(Graphics2D g, Frame frame) {
         for (Named name : names) {
-            double x = frame.x(name.line().trail().across(0));
-            g.setPaint(PlaneInk.color(name.line().role()));
-            g.setStroke(PlaneInk.stroke(name.line().role()));
+            double x = frame.x(name.line().points().across(0));
+            g.setPaint(Ink.of(name.line().role()));
+            g.setStroke(Strokes.of(name.line().role()));
             g.draw(new Line2D.Double(x, name.box().bottom(), x, frame.area().y()));
         }
         for (Named name : names) {
-            Paper.behind(g, name.box());
-            name.text()
-                    .draw(
-                            g,
-                            name.box().x(),
-                            name.box().y(),
-                            PlaneInk.color(name.line().role()));
+            name.text().drawOnPaper(g, name.box(), Ink.of(name.line().role()));
         }
     }
 }

@@ -1,18 +1,20 @@
 package io.github.heatswell.charts.picture;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.LongStream;
 
 /**
- * A scale and where its ticks stand: at whole multiples of the tick distance, with their numbers, or at named places.
+ * A scale from one value to a larger one.
  *
  * @param label the quantity with its unit, such as {@code gauge pressure (bar)}
  * @param from the value at the start of the scale, in the unit of the label
  * @param to the value at its end, in the same unit, above {@code from}
- * @param tick the distance of the ticks, in the same unit, above 0
- * @param named the named ticks, which stand instead of those at multiples; empty if there are none
+ * @param ticks the places with a name
  */
-public record Axis(String label, double from, double to, double tick, List<Tick> named) {
+public record Axis(String label, double from, double to, List<Tick> ticks) {
 
     /**
      * Checks that the scale runs forward.
@@ -20,39 +22,89 @@ public record Axis(String label, double from, double to, double tick, List<Tick>
      * @param label the quantity with its unit, such as {@code gauge pressure (bar)}
      * @param from the value at the start of the scale, in the unit of the label
      * @param to the value at its end, in the same unit, above {@code from}
-     * @param tick the distance of the ticks, in the same unit, above 0
-     * @param named the named ticks, which stand instead of those at multiples; empty if there are none
-     * @throws IllegalArgumentException if it does not, or if the tick distance is not above 0
+     * @param ticks the places with a name
+     * @throws IllegalArgumentException if it does not
      */
     public Axis {
         Objects.requireNonNull(label, "label");
-        named = List.copyOf(Objects.requireNonNull(named, "named"));
-        if (!(from < to && tick > 0 && to - from < Double.POSITIVE_INFINITY)) {
-            throw new IllegalArgumentException(
-                    "a scale from " + from + " to " + to + " with ticks every " + tick + " cannot be drawn");
+        ticks = List.copyOf(Objects.requireNonNull(ticks, "ticks"));
+        if (!(from < to && to - from < Double.POSITIVE_INFINITY)) {
+            throw new IllegalArgumentException("a scale from " + from + " to " + to + " cannot be drawn");
         }
     }
 
     /**
-     * A scale with numbers at its ticks.
+     * A scale with numbers at the multiples of a distance.
      *
      * @param label the quantity with its unit, such as {@code gauge pressure (bar)}
      * @param from the value at the start of the scale, in the unit of the label
      * @param to the value at its end, in the same unit, above {@code from}
      * @param tick the distance of the ticks, in the same unit, above 0
-     * @throws IllegalArgumentException if the scale does not run forward, or if the tick distance is not above 0
+     * @throws IllegalArgumentException if the scale does not run forward or the distance is not above 0
      */
     public Axis(String label, double from, double to, double tick) {
-        this(label, from, to, tick, List.of());
+        this(label, from, to, multiples(from, to, tick));
+    }
+
+    private static List<Tick> multiples(double from, double to, double tick) {
+        if (!(tick > 0 && (to - from) / tick < Integer.MAX_VALUE)) {
+            throw new IllegalArgumentException(
+                    "a scale from " + from + " to " + to + " with ticks every " + tick + " cannot be drawn");
+        }
+        int decimals = Math.max(0, BigDecimal.valueOf(tick).stripTrailingZeros().scale());
+        // What is left of a multiple after rounding still counts as one.
+        double slack = 1e-9;
+        long first = (long) Math.ceil(from / tick - slack);
+        long last = (long) Math.floor(to / tick + slack);
+        return LongStream.rangeClosed(first, last)
+                .mapToObj(i -> new Tick(
+                        i * tick,
+                        BigDecimal.valueOf(i * tick)
+                                .setScale(decimals, RoundingMode.HALF_UP)
+                                .toPlainString()))
+                .toList();
     }
 
     /**
-     * Whether a value lies on the scale.
+     * The part of this scale above a value.
+     *
+     * @param value where to begin, in the unit of the label, below the end
+     * @return the rest of the scale
+     */
+    public Axis from(double value) {
+        return new Axis(
+                label,
+                value,
+                to,
+                ticks.stream().filter(tick -> tick.at() >= value).toList());
+    }
+
+    /**
+     * Whether a value lies on the scale, its ends included.
      *
      * @param value the value, in the unit of the label
-     * @return true from the start to the end of the scale, both included
+     * @return true if it does
      */
     public boolean holds(double value) {
         return value >= from && value <= to;
+    }
+
+    /**
+     * A place on a scale and what stands there: a number, a clock time, a month.
+     *
+     * @param at where it lies, in the unit of the scale
+     * @param name what stands there
+     */
+    public record Tick(double at, String name) {
+
+        /**
+         * Makes the name printable.
+         *
+         * @param at where it lies, in the unit of the scale
+         * @param name what stands there
+         */
+        public Tick {
+            name = PlainText.of(Objects.requireNonNull(name, "name"));
+        }
     }
 }

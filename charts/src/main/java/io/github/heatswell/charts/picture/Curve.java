@@ -7,24 +7,24 @@ import java.util.Objects;
  *
  * @param role what the line is, which settles how it looks
  * @param name what it is called, or empty if the axis says it
- * @param finding what is worth knowing of it, or empty
+ * @param label what is said of it after its name or on the line, or empty
  * @param points where it runs
  */
-public record Curve(Role role, String name, String finding, Points points) {
+public record Curve(Role role, String name, String label, Points points) {
 
     /**
      * Makes the words printable.
      *
      * @param role what the line is, which settles how it looks
      * @param name what it is called, or empty if the axis says it
-     * @param finding what is worth knowing of it, or empty
+     * @param label what is said of it after its name or on the line, or empty
      * @param points where it runs
      */
     public Curve {
         Objects.requireNonNull(role, "role");
         Objects.requireNonNull(points, "points");
         name = PlainText.of(Objects.requireNonNull(name, "name"));
-        finding = PlainText.of(Objects.requireNonNull(finding, "finding"));
+        label = PlainText.of(Objects.requireNonNull(label, "label"));
     }
 
     /** What a line is. */
@@ -41,6 +41,22 @@ public record Curve(Role role, String name, String finding, Points points) {
         SLOW_FADING,
         /** What comes if a charge fades as fast as may be. */
         FAST_FADING,
+        /** Where a value is the same. */
+        CONTOUR,
+        /** Where a relief valve begins to drip. */
+        DRIP,
+        /** What the peak should stay below. */
+        TARGET,
+        /** The static pressure of the supply. */
+        STATIC,
+        /** The set pressure of a relief valve. */
+        RELIEF_SET,
+        /** The working pressure of the tank. */
+        WORKING_PRESSURE,
+        /** A share of houses, or a peak, over something else than time. */
+        CURVE,
+        /** A dropped perpendicular that leads the eye. */
+        GUIDE,
         /** The first of several runs. */
         RUN_1,
         /** The second of several runs. */

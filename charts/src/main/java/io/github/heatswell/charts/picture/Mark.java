@@ -6,19 +6,19 @@ import java.util.Objects;
  * A moment marked on a curve.
  *
  * @param kind what happened, which settles the shape
- * @param time when, in the unit of the time axis
- * @param value where on the curve, in the unit of the panel's axis
+ * @param across where it lies, or when, in the unit of the axis to the right
+ * @param up where it lies, in the unit of the axis upwards
  * @param label what is said about it, or empty
  * @param device which of several devices of one kind it was, counted from 0; settles the shape too
  */
-public record Mark(Kind kind, double time, double value, String label, int device) {
+public record Mark(Kind kind, double across, double up, String label, int device) {
 
     /**
      * Makes the label printable.
      *
      * @param kind what happened, which settles the shape
-     * @param time when, in the unit of the time axis
-     * @param value where on the curve, in the unit of the panel's axis
+     * @param across where it lies, or when, in the unit of the axis to the right
+     * @param up where it lies, in the unit of the axis upwards
      * @param label what is said about it, or empty
      * @param device which of several devices of one kind it was, counted from 0; settles the shape too
      */
@@ -31,12 +31,12 @@ public record Mark(Kind kind, double time, double value, String label, int devic
      * A mark of the only device of its kind, or of none.
      *
      * @param kind what happened, which settles the shape
-     * @param time when, in the unit of the time axis
-     * @param value where on the curve, in the unit of the panel's axis
+     * @param across where it lies, or when, in the unit of the axis to the right
+     * @param up where it lies, in the unit of the axis upwards
      * @param label what is said about it, or empty
      */
-    public Mark(Kind kind, double time, double value, String label) {
-        this(kind, time, value, label, 0);
+    public Mark(Kind kind, double across, double up, String label) {
+        this(kind, across, up, label, 0);
     }
 
     /** What happened, the gravest first: where two marks would cover each other, the graver one is drawn on top. */
@@ -56,6 +56,12 @@ public record Mark(Kind kind, double time, double value, String label, int devic
         /** The expansion vessel can take no more water. */
         VESSEL_FULL,
         /** The highest value. */
-        HIGHEST
+        HIGHEST,
+        /** The installation as it stands, or the answer that was found. */
+        CHIEF,
+        /** One of several that are read off. */
+        READING,
+        /** One of several that do not do. */
+        FAILING
     }
 }

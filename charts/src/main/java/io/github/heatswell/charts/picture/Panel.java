@@ -4,13 +4,13 @@ import java.util.List;
 import java.util.Objects;
 
 /**
- * One of the two drawings that share a time axis.
+ * A drawing over the axis that all panels of a picture share.
  *
  * @param axis the scale of the values
  * @param areas what is filled, behind everything else
  * @param curves the lines
  * @param levels the values that do not change
- * @param marks the moments marked on the lines, in the order of time
+ * @param marks the points marked on the lines, in the order of time
  * @param bands the lanes of bars at the foot, the lowest first
  */
 public record Panel(
@@ -23,7 +23,7 @@ public record Panel(
      * @param areas what is filled, behind everything else
      * @param curves the lines
      * @param levels the values that do not change
-     * @param marks the moments marked on the lines, in the order of time
+     * @param marks the points marked on the lines, in the order of time
      * @param bands the lanes of bars at the foot, the lowest first
      */
     public Panel {
@@ -41,7 +41,7 @@ public record Panel(
      * @param axis the scale of the values
      * @param curves the lines
      * @param levels the values that do not change
-     * @param marks the moments marked on the lines, in the order of time
+     * @param marks the points marked on the lines, in the order of time
      */
     public Panel(Axis axis, List<Curve> curves, List<Level> levels, List<Mark> marks) {
         this(axis, List.of(), curves, levels, marks, List.of());

@@ -1,22 +1,48 @@
 package io.github.heatswell.charts.picture;
 
+import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * Everything a picture shows: two panels over one time axis, and the words above them.
+ * A picture of panels under each other over one axis. With a key it has one panel, and the key says what its lines and
+ * patches are; without, their names stand at the right end of each.
  *
  * @param size the room it takes
  * @param caption the words above
- * @param time the time axis
- * @param end where a hazard ended the run, in the unit of the time axis, or empty
- * @param upper the upper panel
- * @param lower the lower panel
+ * @param across the axis to the right that the panels share
+ * @param end where a hazard ended the run, in the unit of the axis to the right, or empty
+ * @param panels the panels, the uppermost first
+ * @param key what stands beside the panel, or empty
  */
-public record Picture(Size size, Caption caption, Axis time, OptionalDouble end, Panel upper, Panel lower) {
+public record Picture(
+        Size size, Caption caption, Axis across, OptionalDouble end, List<Panel> panels, Optional<Key> key) {
 
     /**
      * Checks that everything is there.
+     *
+     * @param size the room it takes
+     * @param caption the words above
+     * @param across the axis to the right that the panels share
+     * @param end where a hazard ended the run, in the unit of the axis to the right, or empty
+     * @param panels the panels, the uppermost first
+     * @param key what stands beside the panel, or empty
+     * @throws IllegalArgumentException if there are no panels, or several with a key
+     */
+    public Picture {
+        Objects.requireNonNull(size, "size");
+        Objects.requireNonNull(caption, "caption");
+        Objects.requireNonNull(across, "across");
+        Objects.requireNonNull(end, "end");
+        panels = List.copyOf(Objects.requireNonNull(panels, "panels"));
+        if (panels.isEmpty() || key.isPresent() && panels.size() > 1) {
+            throw new IllegalArgumentException("panels: " + panels.size() + " cannot be drawn");
+        }
+    }
+
+    /**
+     * Two panels over time.
      *
      * @param size the room it takes
      * @param caption the words above
@@ -25,12 +51,58 @@ public record Picture(Size size, Caption caption, Axis time, OptionalDouble end,
      * @param upper the upper panel
      * @param lower the lower panel
      */
-    public Picture {
-        Objects.requireNonNull(size, "size");
-        Objects.requireNonNull(caption, "caption");
-        Objects.requireNonNull(time, "time");
-        Objects.requireNonNull(end, "end");
-        Objects.requireNonNull(upper, "upper");
-        Objects.requireNonNull(lower, "lower");
+    public Picture(Size size, Caption caption, Axis time, OptionalDouble end, Panel upper, Panel lower) {
+        this(size, caption, time, end, List.of(upper, lower), Optional.empty());
+    }
+
+    /**
+     * One panel with its key beside it.
+     *
+     * @param size the room it takes
+     * @param caption the words above
+     * @param across the axis to the right
+     * @param panel the panel
+     * @param key what stands beside it
+     */
+    public Picture(Size size, Caption caption, Axis across, Panel panel, Key key) {
+        this(size, caption, across, OptionalDouble.empty(), List.of(panel), Optional.of(key));
+    }
+
+    /**
+     * The uppermost panel.
+     *
+     * @return the first panel
+     */
+    public Panel upper() {
+        return panels.get(0);
+    }
+
+    /**
+     * The lowest panel.
+     *
+     * @return the last panel
+     */
+    public Panel lower() {
+        return panels.get(panels.size() - 1);
+    }
+
+    /**
+     * What stands beside a single panel: what its patches measure, and bars if there are any.
+     *
+     * @param measured the quantity whose bands the key names, or empty
+     * @param bars the bars above the key, or empty
+     */
+    public record Key(String measured, Optional<Bars> bars) {
+
+        /**
+         * Makes the words printable.
+         *
+         * @param measured the quantity whose bands the key names, or empty
+         * @param bars the bars above the key, or empty
+         */
+        public Key {
+            measured = PlainText.of(Objects.requireNonNull(measured, "measured"));
+            Objects.requireNonNull(bars, "bars");
+        }
     }
 }

@@ -73,7 +73,7 @@ public final class PointCollector {
     public Points points() {
         endColumn();
         column = Long.MIN_VALUE;
-        return new Points(Arrays.copyOf(times, count), Arrays.copyOf(values, count));
+        return Points.overTime(Arrays.copyOf(times, count), Arrays.copyOf(values, count));
     }
 
     private void see(int slot, double time, double value) {

@@ -9,8 +9,8 @@ package io.github.heatswell.charts.picture;
  */
 public record Size(int width, int height) {
 
-    /** Fits the width of a printed page and of a laptop's window. */
-    public static final Size USUAL = new Size(1040, 700);
+    /** Fits the width of a printed page and of a laptop's window (logical pixels). */
+    public static final int USUAL_WIDTH = 1040;
 
     /**
      * Checks the ranges.

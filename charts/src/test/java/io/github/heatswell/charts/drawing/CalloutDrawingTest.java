@@ -50,7 +50,7 @@ class CalloutDrawingTest {
     private static BufferedImage drawn(double at, double top) {
         BufferedImage image = new BufferedImage(300, 140, BufferedImage.TYPE_INT_RGB);
         Graphics2D g = image.createGraphics();
-        Paper.prepare(g, 300, 140);
+        Sheet.prepare(g, 300, 140);
         TextBlock words = TextBlock.of("a run", Type.LABEL, 100);
         new CalloutDrawing(
                         FRAME,

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.charts.picture.Area;
 import io.github.heatswell.charts.picture.Axis;
+import io.github.heatswell.charts.picture.Axis.Tick;
 import io.github.heatswell.charts.picture.Caption;
 import io.github.heatswell.charts.picture.Curve;
 import io.github.heatswell.charts.picture.Level;
@@ -15,7 +16,6 @@ import io.github.heatswell.charts.picture.Panel;
 import io.github.heatswell.charts.picture.Picture;
 import io.github.heatswell.charts.picture.Points;
 import io.github.heatswell.charts.picture.Size;
-import io.github.heatswell.charts.picture.Tick;
 import java.io.IOException;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -26,6 +26,7 @@ import org.jfree.chart.plot.CombinedDomainXYPlot;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.ui.Layer;
+import org.jfree.chart.ui.RectangleEdge;
 import org.junit.jupiter.api.Test;
 
 class ChartAssemblyTest {
@@ -33,14 +34,14 @@ class ChartAssemblyTest {
     private static final String AREA = "fill=\"rgb(233,207,180)\"";
 
     private static final Picture PICTURE = new Picture(
-            Size.USUAL,
+            new Size(1040, 700),
             new Caption("", "title", "subtitle"),
             new Axis("time (min)", 0, 60, 10),
             OptionalDouble.empty(),
             panel(new Axis("gauge pressure (bar)", 4, 8, 0.5), Curve.Role.PRESSURE),
             panel(new Axis("mean water temperature (°C)", 0, 70, 10), Curve.Role.TEMPERATURE));
 
-    private final JFreeChart chart = ChartAssembly.of(PICTURE, 200);
+    private final JFreeChart chart = ChartAssembly.of(PICTURE, SheetLayout.of(PICTURE));
     private final CombinedDomainXYPlot both = (CombinedDomainXYPlot) chart.getPlot();
 
     @Test
@@ -49,8 +50,7 @@ class ChartAssemblyTest {
         assertEquals("time (min)", time.getLabel());
         assertEquals(0, time.getLowerBound());
         assertEquals(60, time.getUpperBound());
-        assertEquals(10, time.getTickUnit().getSize());
-        assertFalse(time.isAutoTickUnitSelection());
+        assertEquals(List.of("0", "10", "20", "30", "40", "50", "60"), ticks(time, RectangleEdge.BOTTOM));
     }
 
     @Test
@@ -58,23 +58,22 @@ class ChartAssemblyTest {
         NumberAxis pressure = (NumberAxis) upper().getRangeAxis();
         assertEquals(4, pressure.getLowerBound());
         assertEquals(8, pressure.getUpperBound());
-        assertEquals("4.5", pressure.getTickUnit().valueToString(4.5));
-        assertFalse(pressure.isAutoTickUnitSelection());
+        assertEquals("4.5", ticks(pressure, RectangleEdge.LEFT).get(1));
     }
 
     @Test
     void namesTicksWhereTheyHaveNames() {
         List<Tick> ticks = List.of(new Tick(3, "06:00"), new Tick(6, "09:00"));
-        NamedTickAxis axis = new NamedTickAxis("time of day", ticks);
+        TickAxis axis = axis(ticks);
         assertEquals(
                 List.of("06:00", "09:00"),
-                axis.refreshTicks(null, null, null, null).stream()
+                axis.refreshTicks(null, null, null, RectangleEdge.BOTTOM).stream()
                         .map(NumberTick::getText)
                         .toList());
-        NamedTickAxis same = new NamedTickAxis("time of day", ticks);
+        TickAxis same = axis(ticks);
         assertEquals(axis, same);
         assertEquals(axis.hashCode(), same.hashCode());
-        assertNotEquals(axis, new NamedTickAxis("time of day", ticks.subList(0, 1)));
+        assertNotEquals(axis, axis(ticks.subList(0, 1)));
     }
 
     @Test
@@ -112,21 +111,33 @@ class ChartAssemblyTest {
 
     private static String svg(double low, double high, double time) throws IOException {
         double[] times = {0, time};
-        Area area = new Area(
-                Area.Role.LAYERS, "", new Points(times, new double[] {low, low}), new Points(times, new double[] {
-                    high, high
-                }));
+        Area area = Area.between(
+                Area.Role.LAYERS,
+                "",
+                Points.overTime(times, new double[] {low, low}),
+                Points.overTime(times, new double[] {high, high}));
         Panel lower = PICTURE.lower();
         Picture picture = new Picture(
                 PICTURE.size(),
                 PICTURE.caption(),
-                PICTURE.time(),
+                PICTURE.across(),
                 PICTURE.end(),
                 new Panel(PICTURE.upper().axis(), List.of(area), lower.curves(), List.of(), List.of(), List.of()),
                 lower);
         StringBuilder svg = new StringBuilder();
-        Drawing.svg(picture, svg);
+        Sheet.of(picture).writeSvg(svg);
         return svg.toString();
+    }
+
+    private static List<String> ticks(NumberAxis axis, RectangleEdge edge) {
+        return ((TickAxis) axis)
+                .refreshTicks(null, null, null, edge).stream()
+                        .map(NumberTick::getText)
+                        .toList();
+    }
+
+    private static TickAxis axis(List<Tick> ticks) {
+        return new TickAxis("time of day", new Axis("time of day", 0, 10, ticks));
     }
 
     private XYPlot upper() {

@@ -13,7 +13,7 @@ class FontsTest {
 
     @Test
     void findsTheFontsOfThisMachine() {
-        assertDoesNotThrow(() -> Fonts.require());
+        assertDoesNotThrow(() -> Type.requireFonts());
     }
 
     @Test
@@ -24,7 +24,7 @@ class FontsTest {
                 new UnsatisfiedLinkError("libfreetype.so.6"))) {
             IOException told = assertThrows(
                     IOException.class,
-                    () -> Fonts.require(() -> {
+                    () -> Type.requireFonts(() -> {
                         if (riddle instanceof RuntimeException exception) {
                             throw exception;
                         }

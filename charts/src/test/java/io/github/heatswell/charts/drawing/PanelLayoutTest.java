@@ -12,6 +12,7 @@ import io.github.heatswell.charts.picture.Panel;
 import io.github.heatswell.charts.picture.Points;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 /** Where names and words stand: never on each other, never outside their room. */
@@ -75,7 +76,7 @@ class PanelLayoutTest {
                 new Mark(Mark.Kind.RELIEF_OPENED, 30, 6, "opens 71 times, first after 30 min; 20 marked"),
                 new Mark(Mark.Kind.HIGHEST, 59, 7.9, "highest: 7.9 bar after 59 min"),
                 new Mark(Mark.Kind.VESSEL_FULL, 0, 4, "vessel full at the start"));
-        PanelOverlay overlay = new PanelOverlay(panel(List.of(), marks), FRAME, FRAME.area(), GUTTER);
+        PanelOverlay overlay = new PanelOverlay(panel(List.of(), marks), FRAME, OptionalDouble.empty(), GUTTER);
         List<Note> notes = overlay.notes();
         List<Box> places =
                 overlay.places(notes).stream().map(FreeSpots.Placed::box).toList();
@@ -96,7 +97,9 @@ class PanelLayoutTest {
         Curve curve = new Curve(Curve.Role.RUN_2, "short", "highest 5.0 bar", half);
         Panel panel = new Panel(PRESSURE, List.of(curve), List.of(), List.of());
         assertTrue(new Gutter(panel, FRAME, GUTTER).callouts().isEmpty());
-        Note note = new PanelOverlay(panel, FRAME, FRAME.area(), GUTTER).notes().get(0);
+        Note note = new PanelOverlay(panel, FRAME, OptionalDouble.empty(), GUTTER)
+                .notes()
+                .get(0);
         assertEquals(List.of("short", "highest 5.0 bar"), note.shapes().get(0).text());
         assertEquals(FRAME.x(20), note.x(), 1e-9);
         assertEquals(Curve.Role.RUN_2, note.named().orElseThrow());
@@ -116,7 +119,7 @@ class PanelLayoutTest {
                 "highest 23.4 \u00b0C",
                 new Points(new double[] {0, 55}, new double[] {2, 23.4}));
         Panel panel = new Panel(PRESSURE, List.of(first, second), List.of(), List.of());
-        PanelOverlay overlay = new PanelOverlay(panel, low, low.area(), GUTTER);
+        PanelOverlay overlay = new PanelOverlay(panel, low, OptionalDouble.empty(), GUTTER);
         List<FreeSpots.Placed> places = overlay.places(overlay.notes());
         for (int i = 0; i < 2; i++) {
             Note own = places.get(i).note();
@@ -129,10 +132,14 @@ class PanelLayoutTest {
 
     @Test
     void wordsStayOnTheLargerSideOfAHazardsEnd() {
-        Box before = HazardEnd.roomBeside(FRAME, 54);
-        Box behind = HazardEnd.roomBeside(FRAME, 0);
+        Box before = roomBeside(54);
+        Box behind = roomBeside(0);
         assertTrue(before.right() < FRAME.x(54));
         assertTrue(behind.x() > FRAME.x(0));
+    }
+
+    private static Box roomBeside(double end) {
+        return new PanelOverlay(panel(List.of(), List.of()), FRAME, OptionalDouble.of(end), GUTTER).room();
     }
 
     private static Panel panel(List<Level> levels, List<Mark> marks) {

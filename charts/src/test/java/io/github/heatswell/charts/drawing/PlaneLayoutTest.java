@@ -5,47 +5,48 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.charts.picture.Area;
 import io.github.heatswell.charts.picture.Axis;
 import io.github.heatswell.charts.picture.Bars;
 import io.github.heatswell.charts.picture.Caption;
-import io.github.heatswell.charts.picture.Plane;
-import io.github.heatswell.charts.picture.PlaneLine;
-import io.github.heatswell.charts.picture.PlanePicture;
+import io.github.heatswell.charts.picture.Curve;
+import io.github.heatswell.charts.picture.Mark;
+import io.github.heatswell.charts.picture.Panel;
+import io.github.heatswell.charts.picture.Picture;
+import io.github.heatswell.charts.picture.Points;
 import io.github.heatswell.charts.picture.Size;
-import io.github.heatswell.charts.picture.Spot;
-import io.github.heatswell.charts.picture.Tint;
-import io.github.heatswell.charts.picture.Trail;
 import java.awt.Color;
 import java.awt.geom.PathIterator;
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
-/** Where the words of a plane stand: never on each other, never outside. */
+/** Where the words of a single panel stand: never on each other, never outside. */
 class PlaneLayoutTest {
 
     private static final Axis ACROSS = new Axis("across", 0, 10, 2);
     private static final Axis UP = new Axis("up", 0, 10, 2.5);
     private static final Frame FRAME = new Frame(new Box(60, 100, 600, 400), ACROSS, UP);
-    private static final Trail LOWER_HALF = new Trail(new double[] {0, 10, 10, 0}, new double[] {0, 0, 5, 5});
+    private static final Points LOWER_HALF = new Points(new double[] {0, 10, 10, 0}, new double[] {0, 0, 5, 5});
 
-    private static Plane plane(List<PlaneLine> lines, List<Spot> spots) {
-        Tint drips = new Tint(Tint.Role.DRIPS, 0, "the valve drips", "drips here", List.of(LOWER_HALF));
-        return new Plane(ACROSS, UP, "", List.of(drips), lines, spots);
+    private static Panel panel(List<Curve> lines, List<Mark> marks) {
+        Area drips = new Area(Area.Role.DRIPS, 0, "the valve drips", "drips here", List.of(LOWER_HALF));
+        return new Panel(UP, List.of(drips), lines, List.of(), marks, List.of());
     }
 
     @Test
     void wordsKeepApartAndInside() {
-        List<PlaneLine> lines = new ArrayList<>();
+        List<Curve> lines = new ArrayList<>();
         for (int i = 1; i < 10; i++) {
-            lines.add(new PlaneLine(PlaneLine.Role.CONTOUR, "", i + " bar", Trail.straight(0, i, 10, i)));
+            lines.add(new Curve(Curve.Role.CONTOUR, "", i + " bar", Points.straight(0, i, 10, i)));
         }
-        List<Spot> spots = List.of(
-                new Spot(Spot.Role.CHIEF, 5, 5, "as it is: a vessel of some size, peak 5.5 bar"),
-                new Spot(Spot.Role.READING, 10, 10, "in the corner"),
-                new Spot(Spot.Role.READING, 0, 0, "in the other corner"));
-        List<PlaneWords.Placed> words = PlaneWords.of(plane(lines, spots), FRAME);
+        List<Mark> marks = List.of(
+                new Mark(Mark.Kind.CHIEF, 5, 5, "as it is: a vessel of some size, peak 5.5 bar"),
+                new Mark(Mark.Kind.READING, 10, 10, "in the corner"),
+                new Mark(Mark.Kind.READING, 0, 0, "in the other corner"));
+        List<WordsInside.Placed> words = WordsInside.of(panel(lines, marks), FRAME);
         assertEquals(13, words.size());
         for (int i = 0; i < words.size(); i++) {
             Box box = words.get(i).box();
@@ -59,20 +60,20 @@ class PlaneLayoutTest {
 
     @Test
     void patchTooSmallForItsWordsLeavesThemToTheKey() {
-        Trail tiny = new Trail(new double[] {0, 0.3, 0.3}, new double[] {0, 0, 0.3});
-        Tint drips = new Tint(Tint.Role.DRIPS, 0, "the valve drips", "drips here", List.of(tiny));
-        Plane plane = new Plane(ACROSS, UP, "", List.of(drips), List.of(), List.of());
-        assertTrue(PlaneWords.of(plane, FRAME).isEmpty());
+        Points tiny = new Points(new double[] {0, 0.3, 0.3}, new double[] {0, 0, 0.3});
+        Area drips = new Area(Area.Role.DRIPS, 0, "the valve drips", "drips here", List.of(tiny));
+        Panel panel = new Panel(UP, List.of(drips), List.of(), List.of(), List.of(), List.of());
+        assertTrue(WordsInside.of(panel, FRAME).isEmpty());
     }
 
     @Test
     void namesOfUprightLinesStandInRows() {
-        List<PlaneLine> lines = List.of(
+        List<Curve> lines = List.of(
                 upright(5, "the set pressure of the relief valve, 7.0 bar"),
                 upright(5.2, "the working pressure of the tank, 10.0 bar"),
                 upright(10, "the last of them, at the very edge of the plot"));
         List<UprightNames.Named> names =
-                UprightNames.of(plane(lines, List.of()), FRAME).names();
+                UprightNames.of(panel(lines, List.of()), FRAME).names();
         assertEquals(3, names.size());
         for (int i = 0; i < 3; i++) {
             assertTrue(names.get(i).box().right() <= FRAME.area().right() + 1e-9);
@@ -82,15 +83,15 @@ class PlaneLayoutTest {
         }
     }
 
-    private static PlaneLine upright(double x, String label) {
-        return new PlaneLine(PlaneLine.Role.RELIEF_SET, "", label, Trail.straight(x, 0, x, 10));
+    private static Curve upright(double x, String label) {
+        return new Curve(Curve.Role.RELIEF_SET, "", label, Points.straight(x, 0, x, 10));
     }
 
     @Test
     void hatchingStaysInsideItsPatch() {
-        Tint half = new Tint(Tint.Role.DRIPS, 0, "", "", List.of(LOWER_HALF));
+        Area half = new Area(Area.Role.DRIPS, 0, "", "", List.of(LOWER_HALF));
         for (int slope : new int[] {1, -1}) {
-            PathIterator lines = PlaneShapes.hatching(half, FRAME, 12, slope).getPathIterator(null);
+            PathIterator lines = new Patches(half, FRAME).hatching(12, slope).getPathIterator(null);
             double[] at = new double[6];
             double[] start = new double[2];
             int count = 0;
@@ -114,7 +115,7 @@ class PlaneLayoutTest {
     void bandsGrowDarker() {
         double before = 256;
         for (int i = 0; i <= 50; i++) {
-            Color color = PlaneInk.band(i / 50.0);
+            Color color = Ink.band(i / 50.0);
             double lightness = 0.2126 * color.getRed() + 0.7152 * color.getGreen() + 0.0722 * color.getBlue();
             assertTrue(lightness < before, "at " + i);
             before = lightness;
@@ -122,20 +123,23 @@ class PlaneLayoutTest {
     }
 
     @Test
-    void sheetGrowsUntilKeyAndBarsFit() {
+    void sheetGrowsUntilKeyAndBarsFit() throws IOException {
         List<Bars.Bar> bars = new ArrayList<>();
         for (int i = 0; i < 40; i++) {
             bars.add(new Bars.Bar("an input with quite a long name, number " + i, i / 40.0 - 0.5));
         }
-        PlanePicture picture = new PlanePicture(
+        Picture picture = new Picture(
                 new Size(720, 520),
                 new Caption("", "title", "subtitle"),
-                plane(List.of(), List.of()),
-                Optional.of(new Bars("what matters", "how to read it", bars)));
-        PlaneSheet sheet = new PlaneSheet(picture);
-        assertTrue(sheet.columnBox().bottom() < sheet.height());
-        assertTrue(sheet.columnBox().right() <= sheet.width() - SheetLayout.MARGIN + 1e-9);
-        assertTrue(sheet.frame().area().right() < sheet.columnBox().x());
+                ACROSS,
+                panel(List.of(), List.of()),
+                new Picture.Key("", Optional.of(new Bars("what matters", "how to read it", bars))));
+        Sheet sheet = Sheet.of(picture);
+        Box panels = sheet.layout().panels();
+        KeyColumn column = sheet.layout().column().orElseThrow();
+        assertTrue(panels.y() + column.height() < sheet.height());
+        assertTrue(column.width() < sheet.layout().rightOfPanels());
+        assertTrue(panels.right() <= sheet.width() - SheetLayout.MARGIN + 1e-9);
         assertTrue(sheet.description().contains("number 39 +0.4"), sheet.description());
     }
 
@@ -146,13 +150,13 @@ class PlaneLayoutTest {
         assertEquals("0.00", BarList.signed(-0.001));
         assertThrows(IllegalArgumentException.class, () -> new Bars.Bar("x", 1.1));
         assertThrows(IllegalArgumentException.class, () -> new Bars.Bar("x", Double.NaN));
-        assertThrows(IllegalArgumentException.class, () -> new Trail(new double[1], new double[2]));
+        assertThrows(IllegalArgumentException.class, () -> new Points(new double[1], new double[2]));
     }
 
     @Test
     void ticksStandAtMultiples() {
         assertEquals(
                 List.of("0.0", "2.5", "5.0", "7.5", "10.0"),
-                PlaneAxes.ticks(UP).stream().map(tick -> tick.name()).toList());
+                UP.ticks().stream().map(tick -> tick.name()).toList());
     }
 }

@@ -28,8 +28,9 @@ class PictureValuesTest {
     void aLineNeedsPointsInTheOrderOfTime() {
         assertThrows(IllegalArgumentException.class, () -> new Points(new double[0], new double[0]));
         assertThrows(IllegalArgumentException.class, () -> new Points(new double[1], new double[2]));
-        assertThrows(IllegalArgumentException.class, () -> new Points(new double[] {1, 0}, new double[2]));
-        assertThrows(IllegalArgumentException.class, () -> new Points(new double[] {0, Double.NaN}, new double[2]));
+        assertThrows(IllegalArgumentException.class, () -> Points.overTime(new double[] {1, 0}, new double[2]));
+        assertThrows(
+                IllegalArgumentException.class, () -> Points.overTime(new double[] {0, Double.NaN}, new double[2]));
     }
 
     @Test
@@ -38,8 +39,8 @@ class PictureValuesTest {
         Points points = new Points(times, new double[] {5, 6});
         times[1] = 9;
         points.toArrays()[1][0] = 99;
-        assertEquals(1, points.time(1));
-        assertEquals(5, points.value(0));
+        assertEquals(1, points.across(1));
+        assertEquals(5, points.up(0));
     }
 
     @Test

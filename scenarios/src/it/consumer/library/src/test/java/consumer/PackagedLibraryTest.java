@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.charts.Headline;
-import io.github.heatswell.charts.RunChart;
+import io.github.heatswell.charts.Chart;
 import io.github.heatswell.charts.table.TraceTable;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
@@ -36,7 +36,7 @@ class PackagedLibraryTest {
 
     @Test
     void theClassesComeOutOfJars() {
-        for (Class<?> type : Set.of(Simulation.class, RunChart.class)) {
+        for (Class<?> type : Set.of(Simulation.class, Chart.class)) {
             String from = type.getProtectionDomain().getCodeSource().getLocation().getPath();
             assertTrue(from.endsWith(".jar"), from);
             assertTrue(from.contains("/consumer/repository/"), from);
@@ -74,7 +74,7 @@ class PackagedLibraryTest {
         RunResult run = Simulation.of(Cottage.withoutVessel(), HEAT_UP).run();
         Path file = Path.of("target", "cottage.png");
         try (OutputStream out = Files.newOutputStream(file)) {
-            RunChart.of(run, UnitSystem.SI).writePng(out);
+            Chart.of(run, UnitSystem.SI).writePng(out);
         }
         BufferedImage image = ImageIO.read(file.toFile());
         assertNotNull(image, "the file is a picture");

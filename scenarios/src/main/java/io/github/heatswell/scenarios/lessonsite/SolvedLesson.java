@@ -1,7 +1,7 @@
 package io.github.heatswell.scenarios.lessonsite;
 
+import io.github.heatswell.charts.Chart;
 import io.github.heatswell.charts.NamedRun;
-import io.github.heatswell.charts.RunChart;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.scenarios.lesson.Lesson;
 import io.github.heatswell.scenarios.lesson.LessonCase;
@@ -86,7 +86,7 @@ record SolvedLesson(LessonRun run, Map<UnitSystem, List<Drawn>> pictures, Option
                 .toList();
         boolean all = members.size() == cases.size();
         String label = all ? "" : runs.stream().map(NamedRun::name).collect(Collectors.joining("; "));
-        RunChart chart = runs.size() == 1 ? RunChart.of(runs.get(0).result(), units) : RunChart.comparing(runs, units);
+        Chart chart = runs.size() == 1 ? Chart.of(runs.get(0).result(), units) : Chart.comparing(runs, units);
         StringBuilder svg = new StringBuilder();
         try {
             chart.withSize(WIDTH, HEIGHT).writeSvg(svg);

@@ -1,10 +1,10 @@
 package io.github.heatswell.scenarios.output;
 
 import io.github.heatswell.assessment.Findings;
+import io.github.heatswell.charts.Chart;
 import io.github.heatswell.charts.Headline;
 import io.github.heatswell.charts.NamedRun;
 import io.github.heatswell.charts.NamedSummary;
-import io.github.heatswell.charts.RunChart;
 import io.github.heatswell.result.Extreme;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.units.QuantityFormat;
@@ -36,18 +36,18 @@ final class ComparisonPage {
      * @param units the units that come first
      * @throws IOException if there are no fonts to draw with
      */
-    static Document of(List<NamedRun> drawn, List<NamedSummary> runs, RunChart chart, UnitSystem units)
+    static Document of(List<NamedRun> drawn, List<NamedSummary> runs, Chart chart, UnitSystem units)
             throws IOException {
         return new ComparisonPage(drawn, runs, units).content(chart);
     }
 
-    private Document content(RunChart chart) throws IOException {
+    private Document content(Chart chart) throws IOException {
         String answer = Headline.comparing(drawn, runs.size(), shown) + ".";
         boolean vessel =
                 runs.stream().anyMatch(run -> run.summary().system().vessel().isPresent());
         List<Document.Section> sections = new ArrayList<>();
         sections.add(Document.answer("", answer, List.of(), ""));
-        sections.add(Document.pictures(List.of(PagePicture.of(chart, answer)), List.of(figures())));
+        sections.add(Document.pictures(List.of(PagePicture.ofRuns(chart, answer)), List.of(figures())));
         if (vessel) {
             sections.add(CommissioningList.section());
         }

@@ -1,10 +1,10 @@
 package io.github.heatswell.scenarios.output;
 
 import io.github.heatswell.assessment.Findings;
+import io.github.heatswell.charts.Chart;
 import io.github.heatswell.charts.Headline;
 import io.github.heatswell.charts.NamedRun;
 import io.github.heatswell.charts.NamedSummary;
-import io.github.heatswell.charts.RunChart;
 import io.github.heatswell.charts.table.ComparisonTable;
 import io.github.heatswell.charts.table.VariationTable;
 import io.github.heatswell.result.Balances;
@@ -65,7 +65,7 @@ public final class ComparisonReport {
     }
 
     private static List<ResultFile> files(List<String> fields, VariantRuns runs, UnitSystem units) {
-        RunChart chart = RunChart.comparing(runs.drawn(), runs.variants().size(), units);
+        Chart chart = Chart.comparing(runs.drawn(), runs.variants().size(), units);
         List<ResultFile> files = new ArrayList<>(List.of(
                 ResultFile.ofText("comparison.csv", out -> ComparisonTable.writeAll(runs.named(), units, out)),
                 ResultFile.of("comparison.png", chart::writePng),

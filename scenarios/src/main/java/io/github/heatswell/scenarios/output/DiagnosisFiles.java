@@ -1,6 +1,6 @@
 package io.github.heatswell.scenarios.output;
 
-import io.github.heatswell.charts.DiagnosisChart;
+import io.github.heatswell.charts.Chart;
 import io.github.heatswell.charts.LoggedRuns;
 import io.github.heatswell.charts.LoggedRuns.NamedReadings;
 import io.github.heatswell.charts.table.ReadingsTable;
@@ -32,9 +32,9 @@ final class DiagnosisFiles {
         List<ResultFile> files = new ArrayList<>();
         files.add(ResultFile.of("diagnosis.json", out -> DiagnosisJson.write(answer, out)));
         Optional<LoggedRuns> runs = logged(answer, units);
-        Optional<DiagnosisChart> drawn = runs.map(logged -> DiagnosisChart.of(logged, units));
+        Optional<Chart> drawn = runs.map(logged -> Chart.of(logged, units));
         runs.ifPresent(logged -> {
-            DiagnosisChart chart = drawn.orElseThrow();
+            Chart chart = drawn.orElseThrow();
             files.add(ResultFile.ofText("readings.csv", out -> ReadingsTable.write(logged, units, out)));
             files.add(ResultFile.of("readings.png", chart::writePng));
             files.add(ResultFile.ofText("readings.svg", chart::writeSvg));

@@ -2,7 +2,7 @@ package io.github.heatswell.scenarios.output;
 
 import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.assessment.Findings;
-import io.github.heatswell.charts.DiagnosisChart;
+import io.github.heatswell.charts.Chart;
 import io.github.heatswell.diagnosis.DiagnosisResult;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
@@ -35,15 +35,15 @@ final class DiagnosisPage {
      * @param units the units that come first
      * @throws IOException if there are no fonts to draw with
      */
-    static Document of(DiagnosisAnswer answer, Optional<DiagnosisChart> chart, UnitSystem units) throws IOException {
+    static Document of(DiagnosisAnswer answer, Optional<Chart> chart, UnitSystem units) throws IOException {
         return new DiagnosisPage(answer, units).content(chart);
     }
 
-    private Document content(Optional<DiagnosisChart> chart) throws IOException {
+    private Document content(Optional<Chart> chart) throws IOException {
         List<Finding> found = Findings.of(answer.scenario().system());
         String title = answer.scenario().title() + ": what do the readings say?";
         List<Illustration> pictures =
-                chart.isPresent() ? List.of(PagePicture.of(chart.get(), words.answer())) : List.of();
+                chart.isPresent() ? List.of(PagePicture.ofDiagnosis(chart.get(), words.answer())) : List.of();
         List<String> remarks = Stream.of(words.start(), result.check().map(words::check))
                 .flatMap(Optional::stream)
                 .toList();

@@ -1,6 +1,6 @@
 package io.github.heatswell.scenarios.output;
 
-import io.github.heatswell.charts.MapChart;
+import io.github.heatswell.charts.Chart;
 import io.github.heatswell.charts.table.MapTable;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.wording.Wrapped;
@@ -34,7 +34,7 @@ public final class MapReport {
      */
     public static Answer answer(Scenario scenario, PeakMap map, UnitSystem units) {
         MapReport report = new MapReport(scenario, map, units);
-        MapChart chart = MapChart.of(map, units);
+        Chart chart = Chart.of(map, units);
         return Answer.of(
                 List.of(
                         ResultFile.ofText("map.csv", out -> MapTable.write(map, units, out)),
@@ -43,7 +43,7 @@ public final class MapReport {
                 new Report(report.said(chart), Hazards.in(scenario.system()), map.balances()));
     }
 
-    private String said(MapChart chart) {
+    private String said(Chart chart) {
         return Alarms.lines(Alarms.of(scenario.system(), QuantityFormat.ascii(units)), "")
                 + OpenBalance.lines(map.balances())
                 + Wrapped.lines(scenario.title() + ": which volume, which precharge?", "", "") + "\n"

@@ -5,7 +5,7 @@ import io.github.heatswell.ageing.OutlookMonth;
 import io.github.heatswell.ageing.OutlookResult;
 import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.assessment.Findings;
-import io.github.heatswell.charts.OutlookChart;
+import io.github.heatswell.charts.Chart;
 import io.github.heatswell.scenarios.file.Costs;
 import io.github.heatswell.scenarios.outlook.OutlookAnswer;
 import io.github.heatswell.units.QuantityFormat;
@@ -34,11 +34,11 @@ final class OutlookPage {
      *
      * @throws IOException if there are no fonts to draw with
      */
-    static Document of(OutlookAnswer answer, OutlookChart chart, UnitSystem units) throws IOException {
+    static Document of(OutlookAnswer answer, Chart chart, UnitSystem units) throws IOException {
         return new OutlookPage(answer, units).content(chart);
     }
 
-    private Document content(OutlookChart chart) throws IOException {
+    private Document content(Chart chart) throws IOException {
         List<Finding> found = Findings.of(answer.scenario().system());
         String title =
                 answer.scenario().title() + ": the next " + (result.years() == 1 ? "year" : result.years() + " years");
@@ -48,7 +48,7 @@ final class OutlookPage {
                 alarms(),
                 List.of(
                         Document.answer("", words.headline(), List.of(words.interval(), words.care()), ""),
-                        Document.pictures(List.of(PagePicture.of(chart)), List.of(years(), vessels())),
+                        Document.pictures(List.of(PagePicture.ofYears(chart)), List.of(years(), vessels())),
                         PageFindings.section(found, shown),
                         PageBasis.ofYears(answer.scenario(), shown),
                         PageMethods.ofYears(words.basis())),

@@ -3,7 +3,7 @@ package io.github.heatswell.scenarios.output;
 import io.github.heatswell.ageing.OutlookCourse;
 import io.github.heatswell.ageing.OutlookMonth;
 import io.github.heatswell.ageing.OutlookResult;
-import io.github.heatswell.charts.OutlookChart;
+import io.github.heatswell.charts.Chart;
 import io.github.heatswell.charts.table.OutlookTable;
 import io.github.heatswell.scenarios.outlook.OutlookAnswer;
 import io.github.heatswell.scenarios.wording.Wrapped;
@@ -42,7 +42,7 @@ public final class OutlookReport {
      */
     public static Answer answer(OutlookAnswer answer, UnitSystem units) {
         OutlookReport report = new OutlookReport(answer, units);
-        OutlookChart chart = OutlookChart.of(answer.result(), answer.scenario().system(), units);
+        Chart chart = Chart.of(answer.result(), answer.scenario().system(), units);
         return Answer.of(
                 List.of(
                         ResultFile.ofText("outlook.csv", out -> OutlookTable.write(answer.result(), units, out)),

@@ -2,7 +2,7 @@ package io.github.heatswell.scenarios.output;
 
 import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.assessment.Findings;
-import io.github.heatswell.charts.RunChart;
+import io.github.heatswell.charts.Chart;
 import io.github.heatswell.charts.table.EventTable;
 import io.github.heatswell.charts.table.TraceTable;
 import io.github.heatswell.result.RunResult;
@@ -49,7 +49,7 @@ public final class Results {
         RunPage page = new RunPage(scenario, Objects.requireNonNull(units, "units"));
         List<Finding> found = Findings.of(findings.summary(), Unknowns.of(scenario));
         Advice advice = Advice.of(scenario, found, page.shown());
-        RunChart chart = RunChart.of(result, units);
+        Chart chart = Chart.of(result, units);
         return Answer.of(
                 List.of(
                         ResultFile.ofText("trace.csv", out -> TraceTable.write(result, units, out)),

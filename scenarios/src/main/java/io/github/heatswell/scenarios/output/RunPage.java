@@ -2,8 +2,8 @@ package io.github.heatswell.scenarios.output;
 
 import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.assessment.Findings;
+import io.github.heatswell.charts.Chart;
 import io.github.heatswell.charts.Headline;
-import io.github.heatswell.charts.RunChart;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.choice.YearlyWater;
 import io.github.heatswell.scenarios.file.Scenario;
@@ -36,7 +36,7 @@ final class RunPage {
      *
      * @throws IOException if there are no fonts to draw with
      */
-    Document content(RunFindings findings, Advice advice, RunChart chart) throws IOException {
+    Document content(RunFindings findings, Advice advice, Chart chart) throws IOException {
         RunSummary result = findings.summary();
         List<Finding> found = Findings.of(result, Unknowns.of(scenario));
         String answer = Headline.of(result, shown) + ".";
@@ -44,7 +44,7 @@ final class RunPage {
         alarms.addAll(OpenBalance.ofAdvice(advice.balances()));
         List<Document.Section> sections = new ArrayList<>();
         sections.add(Document.answer(scenario.question(), answer, Remarks.of(findings, shown), scenario.expectation()));
-        sections.add(Document.pictures(List.of(PagePicture.of(chart, answer)), List.of(figures(findings))));
+        sections.add(Document.pictures(List.of(PagePicture.ofRuns(chart, answer)), List.of(figures(findings))));
         sections.add(advice.check().section(shown));
         if (mayBeFitted(result, found)) {
             sections.add(CommissioningList.section());

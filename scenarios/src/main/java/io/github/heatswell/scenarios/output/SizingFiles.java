@@ -1,9 +1,8 @@
 package io.github.heatswell.scenarios.output;
 
+import io.github.heatswell.charts.Chart;
 import io.github.heatswell.charts.NamedRun;
-import io.github.heatswell.charts.RunChart;
 import io.github.heatswell.charts.SizeAdvice;
-import io.github.heatswell.charts.SizingChart;
 import io.github.heatswell.charts.table.SizeTable;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.sizing.SizedVessel;
@@ -19,14 +18,14 @@ final class SizingFiles {
 
     static List<ResultFile> of(VesselAnswer answer, SizingPage page, UnitSystem units) {
         double atmosphere = answer.scenario().system().site().atmosphere();
-        RunChart chart = chart(answer, units);
+        Chart chart = chart(answer, units);
         List<ResultFile> files = new ArrayList<>(List.of(
                 ResultFile.ofText("sizing.csv", out -> SizeTable.write(answer.sizing(), atmosphere, units, out)),
                 ResultFile.of("sizing.json", out -> SizingJson.write(answer, out)),
                 ResultFile.of("before-after.png", chart::writePng),
                 ResultFile.ofText("before-after.svg", chart::writeSvg)));
         if (!answer.sizing().nominal().isEmpty()) {
-            SizingChart sizes = sizes(answer, units);
+            Chart sizes = sizes(answer, units);
             files.add(ResultFile.of("sizes.png", sizes::writePng));
             files.add(ResultFile.ofText("sizes.svg", sizes::writeSvg));
         }
@@ -35,15 +34,15 @@ final class SizingFiles {
     }
 
     /** The peaks over the sizes, with the one to take. */
-    static SizingChart sizes(VesselAnswer answer, UnitSystem units) {
+    static Chart sizes(VesselAnswer answer, UnitSystem units) {
         String why = new SizingWords(answer, QuantityFormat.unicode(units)).why();
-        return SizingChart.of(answer.sizing(), units).advising(new SizeAdvice(answer.recommended(), why));
+        return Chart.of(answer.sizing(), new SizeAdvice(answer.recommended(), why), units);
     }
 
     /** The run as it is, and with the vessel if one is proposed. */
-    private static RunChart chart(VesselAnswer answer, UnitSystem units) {
+    private static Chart chart(VesselAnswer answer, UnitSystem units) {
         if (answer.proposed().isEmpty()) {
-            return RunChart.of(answer.asItIs(), units);
+            return Chart.of(answer.asItIs(), units);
         }
         QuantityFormat shown = QuantityFormat.ascii(units);
         String volume =
@@ -51,6 +50,6 @@ final class SizingFiles {
         List<NamedRun> runs = new ArrayList<>();
         runs.add(new NamedRun("as it is", answer.asItIs()));
         answer.proposed().ifPresent(run -> runs.add(new NamedRun("with " + volume, run)));
-        return RunChart.comparing(runs, units);
+        return Chart.comparing(runs, units);
     }
 }

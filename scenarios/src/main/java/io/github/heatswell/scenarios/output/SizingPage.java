@@ -2,7 +2,7 @@ package io.github.heatswell.scenarios.output;
 
 import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.assessment.Findings;
-import io.github.heatswell.charts.RunChart;
+import io.github.heatswell.charts.Chart;
 import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.RunResult;
@@ -60,7 +60,7 @@ final class SizingPage {
      *
      * @throws IOException if there are no fonts to draw with
      */
-    Document content(RunChart chart) throws IOException {
+    Document content(Chart chart) throws IOException {
         Scenario scenario = answer.scenario();
         String sentence = new SizingWords(answer, shown).answer();
         List<String> remarks = answer.proposed().isPresent()
@@ -93,11 +93,11 @@ final class SizingPage {
                 .orElseGet(() -> VariedHouse.of(answer.scenario()));
     }
 
-    private List<Illustration> pictures(RunChart chart, String sentence) throws IOException {
+    private List<Illustration> pictures(Chart chart, String sentence) throws IOException {
         List<Illustration> pictures = new ArrayList<>();
-        pictures.add(PagePicture.of(chart, sentence));
+        pictures.add(PagePicture.ofRuns(chart, sentence));
         if (!sizing.nominal().isEmpty()) {
-            pictures.add(PagePicture.of(SizingFiles.sizes(answer, shown.units())));
+            pictures.add(PagePicture.ofSizes(SizingFiles.sizes(answer, shown.units())));
         }
         return pictures;
     }

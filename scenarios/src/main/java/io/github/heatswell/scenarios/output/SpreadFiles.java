@@ -1,8 +1,8 @@
 package io.github.heatswell.scenarios.output;
 
+import io.github.heatswell.charts.Chart;
 import io.github.heatswell.charts.SampledPeaks;
 import io.github.heatswell.charts.SampledPeaks.Influence;
-import io.github.heatswell.charts.SpreadChart;
 import io.github.heatswell.charts.table.SampleWriter;
 import io.github.heatswell.charts.table.SpreadTable;
 import io.github.heatswell.scenarios.spread.SpreadAnswer;
@@ -53,7 +53,7 @@ final class SpreadFiles {
                 ResultFile.ofText("samples.csv", this::samples),
                 ResultFile.of("spread.json", out -> SpreadJson.write(answer, out))));
         if (answer.peak().answered() >= MIN_TO_DRAW) {
-            SpreadChart chart = SpreadChart.of(sampled(), units);
+            Chart chart = Chart.of(sampled(), units);
             files.add(ResultFile.of("spread.png", chart::writePng));
             files.add(ResultFile.ofText("spread.svg", chart::writeSvg));
         }

@@ -2,9 +2,9 @@ package io.github.heatswell.scenarios.output;
 
 import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.assessment.Findings;
+import io.github.heatswell.charts.Chart;
 import io.github.heatswell.charts.DailyCollector;
 import io.github.heatswell.charts.DailyFigures;
-import io.github.heatswell.charts.RunChart;
 import io.github.heatswell.charts.table.EventTable;
 import io.github.heatswell.charts.table.TraceTable;
 import io.github.heatswell.charts.table.TraceWriter;
@@ -118,7 +118,7 @@ public final class StreamedRun {
         return findings;
     }
 
-    private RunChart chart() {
-        return RunChart.ofDays(found().summary(), days, units);
+    private Chart chart() {
+        return Chart.ofDays(found().summary(), days, units);
     }
 }

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.assessment.Findings;
-import io.github.heatswell.charts.RunChart;
+import io.github.heatswell.charts.Chart;
 import io.github.heatswell.checksheet.CheckProcedure;
 import io.github.heatswell.checksheet.PressureGauge;
 import io.github.heatswell.checksheet.Reading;
@@ -89,7 +89,7 @@ class PageTest {
     void everySizeIsListedWithTheRunAfterIt() throws IOException {
         VesselAnswer answer =
                 VesselChoice.of(Catalogue.read("orchard-lodge")).build().answer();
-        RunChart chart = RunChart.of(answer.asItIs(), UnitSystem.SI);
+        Chart chart = Chart.of(answer.asItIs(), UnitSystem.SI);
         Document content = SizingPage.of(answer, UnitSystem.SI).content(chart);
         List<Block> options = section(content, "Sizes, alternatives and cost").blocks();
         assertEquals(
@@ -133,6 +133,6 @@ class PageTest {
     private static Document page(Scenario scenario, UnitSystem units) throws IOException {
         RunResult result = scenario.simulation().run();
         RunPage page = new RunPage(scenario, units);
-        return page.content(RunFindings.of(result), advice(scenario, result, page), RunChart.of(result, units));
+        return page.content(RunFindings.of(result), advice(scenario, result, page), Chart.of(result, units));
     }
 }

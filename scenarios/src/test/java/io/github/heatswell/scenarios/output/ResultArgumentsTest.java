@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.charts.RunChart;
+import io.github.heatswell.charts.Chart;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.file.Scenario;
@@ -98,7 +98,7 @@ class ResultArgumentsTest {
         missing("name", () -> Catalogue.listing(null));
         missing("file", () -> ScenarioReader.read(null));
         missing("text", () -> ScenarioReader.read("a", null));
-        RunChart chart = RunChart.of(RUN, UnitSystem.SI);
+        Chart chart = Chart.of(RUN, UnitSystem.SI);
         missing("out", () -> chart.writePng((OutputStream) null));
         missing("out", () -> chart.writeSvg(null));
     }

@@ -1,6 +1,6 @@
 package consumer.modular;
 
-import io.github.heatswell.charts.RunChart;
+import io.github.heatswell.charts.Chart;
 import io.github.heatswell.charts.table.TraceTable;
 import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.result.RunResult;
@@ -42,12 +42,12 @@ public final class Lodge {
                 OutputStream picture = Files.newOutputStream(folder.resolve("own.png"));
                 Writer drawing = Files.newBufferedWriter(folder.resolve("own.svg"))) {
             TraceTable.write(run, UnitSystem.SI, table);
-            RunChart.of(run, UnitSystem.SI).writePng(picture);
-            RunChart.of(run, UnitSystem.SI).writeSvg(drawing);
+            Chart.of(run, UnitSystem.SI).writePng(picture);
+            Chart.of(run, UnitSystem.SI).writeSvg(drawing);
         }
         ResultFolder.at(folder.resolve("results")).write(Results.of(scenario, run, UnitSystem.SI));
 
-        for (Class<?> type : List.of(Lodge.class, Scenario.class, RunChart.class, RunResult.class)) {
+        for (Class<?> type : List.of(Lodge.class, Scenario.class, Chart.class, RunResult.class)) {
             System.out.println("module " + type.getModule().getName());
         }
         try {

@@ -1,17 +1,17 @@
 package io.github.heatswell.charts.drawing;
 
+import io.github.heatswell.charts.picture.Area;
 import io.github.heatswell.charts.picture.Axis;
-import io.github.heatswell.charts.picture.Plane;
-import io.github.heatswell.charts.picture.PlaneLine;
-import io.github.heatswell.charts.picture.Tint;
-import io.github.heatswell.charts.picture.Trail;
+import io.github.heatswell.charts.picture.Curve;
+import io.github.heatswell.charts.picture.Panel;
+import io.github.heatswell.charts.picture.Points;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The key of a plane: its bands, the highest on top, then the other patches and the lines. */
-final class PlaneKey {
+/** The key of a single panel: its bands, the highest on top, then the other patches and the lines. */
+final class Key {
 
     private static final double SWATCH = 34;
     private static final double SWATCH_HEIGHT = 18;
@@ -24,27 +24,27 @@ final class PlaneKey {
     private final TextBlock heading;
 
     /** One row: a patch or a line, and its words. */
-    private record Entry(Tint tint, PlaneLine line, TextBlock words) {
+    private record Entry(Area area, Curve line, TextBlock words) {
 
         double height() {
             return Math.max(SWATCH_HEIGHT, words.height());
         }
     }
 
-    PlaneKey(Plane plane, double width) {
+    Key(Panel panel, String measured, double width) {
         double room = width - SWATCH - GAP;
-        heading = TextBlock.of(plane.measured(), Type.HEADING, width);
-        for (Tint tint : plane.tints()) {
-            if (!tint.name().isEmpty()) {
-                Entry entry = new Entry(tint, null, TextBlock.of(tint.name(), Type.LABEL, room));
-                if (tint.role() == Tint.Role.BAND) {
+        heading = TextBlock.of(measured, Type.HEADING, width);
+        for (Area area : panel.areas()) {
+            if (!area.name().isEmpty()) {
+                Entry entry = new Entry(area, null, TextBlock.of(area.name(), Type.LABEL, room));
+                if (area.role() == Area.Role.BAND) {
                     bands.add(0, entry);
                 } else {
                     others.add(entry);
                 }
             }
         }
-        for (PlaneLine line : plane.lines()) {
+        for (Curve line : panel.curves()) {
             if (!line.name().isEmpty()) {
                 others.add(new Entry(null, line, TextBlock.of(line.name(), Type.LABEL, room)));
             }
@@ -80,11 +80,11 @@ final class PlaneKey {
     }
 
     private static void draw(Graphics2D g, Entry entry, Box box) {
-        if (entry.tint() != null) {
-            drawPatch(g, entry.tint(), box);
+        if (entry.area() != null) {
+            drawPatch(g, entry.area(), box);
         } else {
-            g.setPaint(PlaneInk.color(entry.line().role()));
-            g.setStroke(PlaneInk.stroke(entry.line().role()));
+            g.setPaint(Ink.of(entry.line().role()));
+            g.setStroke(Strokes.of(entry.line().role()));
             double y = box.y() + SWATCH_HEIGHT / 2;
             g.draw(new Line2D.Double(box.x(), y, box.right(), y));
         }
@@ -94,17 +94,17 @@ final class PlaneKey {
         entry.words().draw(g, box.right() + GAP, words, Ink.TEXT);
     }
 
-    private static void drawPatch(Graphics2D g, Tint tint, Box room) {
+    private static void drawPatch(Graphics2D g, Area area, Box room) {
         Box box = new Box(
-                room.x(), room.y(), room.width(), tint.role() == Tint.Role.BAND ? room.height() : SWATCH_HEIGHT);
+                room.x(), room.y(), room.width(), area.role() == Area.Role.BAND ? room.height() : SWATCH_HEIGHT);
         Axis unit = new Axis("", 0, 1, 1);
-        Trail rim = new Trail(new double[] {0, 1, 1, 0}, new double[] {0, 0, 1, 1});
-        Tint whole = new Tint(tint.role(), tint.shade(), "", "", List.of(rim));
-        if (tint.role() == Tint.Role.ENDED_EARLY) {
-            g.setPaint(PlaneInk.band(1));
+        Points rim = new Points(new double[] {0, 1, 1, 0}, new double[] {0, 0, 1, 1});
+        Area whole = new Area(area.role(), area.shade(), "", "", List.of(rim));
+        if (area.role() == Area.Role.ENDED_EARLY) {
+            g.setPaint(Ink.band(1));
             g.fill(box.shape());
         }
-        PlaneDrawing.fill(g, whole, new Frame(box, unit, unit));
+        new Patches(whole, new Frame(box, unit, unit)).fill(g);
         g.setPaint(Ink.FOOT);
         g.setStroke(Strokes.HAIR);
         g.draw(box.shape());

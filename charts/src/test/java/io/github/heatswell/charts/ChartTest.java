@@ -10,7 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-class RunChartTest {
+class ChartTest {
 
     private static final RunResult RESULT =
             Handmade.run(Plants.bare().build(), 60, 4.2, 5).result();
@@ -20,12 +20,12 @@ class RunChartTest {
         for (int count : new int[] {0, 1, 7}) {
             List<NamedRun> runs = runs(count);
             IllegalArgumentException refused =
-                    assertThrows(IllegalArgumentException.class, () -> RunChart.comparing(runs, UnitSystem.SI));
+                    assertThrows(IllegalArgumentException.class, () -> Chart.comparing(runs, UnitSystem.SI));
             assertTrue(refused.getMessage().startsWith("runs: " + count), refused.getMessage());
         }
         assertEquals(
                 6,
-                RunChart.comparing(runs(6), UnitSystem.SI)
+                Chart.comparing(runs(6), UnitSystem.SI)
                         .picture()
                         .upper()
                         .curves()
@@ -35,7 +35,7 @@ class RunChartTest {
     @Test
     void refusesTwoRunsOfOneName() {
         List<NamedRun> twins = List.of(new NamedRun("a", RESULT), new NamedRun("a", RESULT));
-        assertThrows(IllegalArgumentException.class, () -> RunChart.comparing(twins, UnitSystem.SI));
+        assertThrows(IllegalArgumentException.class, () -> Chart.comparing(twins, UnitSystem.SI));
     }
 
     @Test
@@ -47,15 +47,15 @@ class RunChartTest {
     @Test
     void doesNotChangeWithTheCallersList() {
         List<NamedRun> runs = new ArrayList<>(runs(3));
-        RunChart chart = RunChart.comparing(runs, UnitSystem.SI);
+        Chart chart = Chart.comparing(runs, UnitSystem.SI);
         runs.clear();
         assertEquals(3, chart.picture().upper().curves().size());
     }
 
     @Test
     void comesInOtherSizes() {
-        RunChart chart = RunChart.of(RESULT, UnitSystem.SI);
-        RunChart small = chart.withSize(720, 520);
+        Chart chart = Chart.of(RESULT, UnitSystem.SI);
+        Chart small = chart.withSize(720, 520);
         assertEquals(720, small.picture().size().width());
         assertEquals(1040, chart.picture().size().width());
         assertThrows(IllegalArgumentException.class, () -> chart.withSize(719, 700));

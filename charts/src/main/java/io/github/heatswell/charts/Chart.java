@@ -1,0 +1,281 @@
+package io.github.heatswell.charts;
+
+import io.github.heatswell.ageing.OutlookResult;
+import io.github.heatswell.charts.drawing.Sheet;
+import io.github.heatswell.charts.picture.Curve;
+import io.github.heatswell.charts.picture.Picture;
+import io.github.heatswell.charts.picture.Size;
+import io.github.heatswell.result.RunResult;
+import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.sizing.PeakMap;
+import io.github.heatswell.sizing.SizingResult;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.units.QuantityFormat;
+import io.github.heatswell.units.UnitSystem;
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import java.util.function.Function;
+
+/**
+ * A picture of what was computed, 1040 logical pixels wide unless {@linkplain #withSize another size} is asked for. Its
+ * title says what was found; a hazard stands before everything else. Pressures are gauge readings. Immutable.
+ *
+ * <p>Drawing needs fonts but no screen; programs without one should set {@code java.awt.headless=true} before anything of
+ * {@code java.awt} is touched.
+ */
+public final class Chart {
+
+    /** A run of more days than this (s) is drawn day by day. */
+    private static final double MANY_DAYS = 14.5 * DailyFigures.DAY;
+    /** How many pixels of a PNG stand for a logical one. */
+    private static final double FINE = 2;
+
+    private final Function<Size, Picture> composer;
+    private final Size size;
+
+    private Chart(int height, Function<Size, Picture> composer) {
+        this(new Size(Size.USUAL_WIDTH, height), composer);
+    }
+
+    private Chart(Size size, Function<Size, Picture> composer) {
+        this.composer = composer;
+        this.size = size;
+    }
+
+    /**
+     * The picture of one run: its pressure with everything it is read against, and below it the water temperature and
+     * when heater and taps were on. Where a run of a day or so goes by the clock, so does the picture. A run of more than
+     * two weeks is drawn day by day, as by {@link #ofDays}.
+     *
+     * @param result the run
+     * @param units the units to show it in
+     * @return the picture
+     */
+    public static Chart of(RunResult result, UnitSystem units) {
+        Objects.requireNonNull(units, "units");
+        if (Objects.requireNonNull(result, "result").end() > MANY_DAYS) {
+            return ofDays(result.summary(), DailyFigures.of(result), units);
+        }
+        return new Chart(700, size -> new RunPicture(result, units, size).compose());
+    }
+
+    /**
+     * The picture of a run over weeks to years: from the lowest to the highest pressure of each day, and below what each
+     * day discharged. Months are named where the season at the start is known.
+     *
+     * @param summary the run
+     * @param figures its figures, day by day
+     * @param units the units to show it in
+     * @return the picture
+     * @throws IllegalArgumentException if there are fewer or more days of figures than the run has
+     */
+    public static Chart ofDays(RunSummary summary, DailyFigures figures, UnitSystem units) {
+        Objects.requireNonNull(units, "units");
+        Objects.requireNonNull(figures, "figures");
+        double days = Objects.requireNonNull(summary, "summary").end() / DailyFigures.DAY;
+        int count = figures.days().size();
+        if (count == 0 || Math.abs(count - days) > 1) {
+            throw new IllegalArgumentException("figures: " + count + " days are not those of a run of "
+                    + QuantityFormat.unicode(units).time(summary.end()));
+        }
+        return new Chart(700, size -> new DaysPicture(summary, figures, units, size).compose());
+    }
+
+    /**
+     * The picture of several runs laid over each other: their pressures, and below what each discharged.
+     *
+     * @param runs the runs, 2 to 6, no two of the same name
+     * @param units the units to show them in
+     * @return the picture
+     * @throws IllegalArgumentException if there are too few or too many runs, or if two have the same name
+     */
+    public static Chart comparing(List<NamedRun> runs, UnitSystem units) {
+        return comparing(runs, Objects.requireNonNull(runs, "runs").size(), units);
+    }
+
+    /**
+     * The picture of some of many runs, which says that it shows no more than these: the runs of the lowest and the
+     * highest peak, and others evenly between by their peaks.
+     *
+     * @param runs the runs to show, 2 to 6, no two of the same name
+     * @param among how many runs they were taken from
+     * @param units the units to show them in
+     * @return the picture
+     * @throws IllegalArgumentException if there are too few or too many runs, or if two have the same name
+     */
+    public static Chart comparing(List<NamedRun> runs, int among, UnitSystem units) {
+        Objects.requireNonNull(units, "units");
+        if (Objects.requireNonNull(runs, "runs").size() < 2 || runs.size() > Curve.Role.MAX_RUNS) {
+            throw new IllegalArgumentException("runs: " + runs.size() + " runs are outside the allowed range, 2 to "
+                    + Curve.Role.MAX_RUNS + "; more curves than that cannot be told apart in print");
+        }
+        Set<String> names = new HashSet<>();
+        for (NamedRun run : runs) {
+            if (!names.add(run.name())) {
+                throw new IllegalArgumentException("runs: two are called \"" + run.name() + "\"");
+            }
+        }
+        List<NamedRun> all = List.copyOf(runs);
+        return new Chart(700, size -> new ComparisonPicture(all, among, units, size).compose());
+    }
+
+    /**
+     * The picture of a sizing: the peak over the size of the vessel, what it must stay below, and the size to take.
+     *
+     * @param result the sizing
+     * @param advice which size to take, and why
+     * @param units the units to show it in
+     * @return the picture
+     * @throws IllegalArgumentException if no vessel can keep the target
+     */
+    public static Chart of(SizingResult result, SizeAdvice advice, UnitSystem units) {
+        Objects.requireNonNull(units, "units");
+        Objects.requireNonNull(advice, "advice");
+        if (Objects.requireNonNull(result, "result").outcome() == SizingResult.Outcome.NO_VESSEL_CAN) {
+            throw new IllegalArgumentException("result: there is no vessel to draw. " + result.reason());
+        }
+        return new Chart(640, size -> new SizingPicture(result, advice, units).compose(size));
+    }
+
+    /**
+     * The picture of a sizing that takes the smallest size which is enough by the numbers given.
+     *
+     * @param result the sizing
+     * @param units the units to show it in
+     * @return the picture
+     * @throws IllegalArgumentException if no vessel can keep the target
+     */
+    public static Chart of(SizingResult result, UnitSystem units) {
+        return of(result, SizeAdvice.of(Objects.requireNonNull(result, "result")), units);
+    }
+
+    /**
+     * The picture of a map: the peak over precharge and volume of the vessel.
+     *
+     * @param map the peaks
+     * @param units the units to show them in
+     * @return the picture
+     */
+    public static Chart of(PeakMap map, UnitSystem units) {
+        Objects.requireNonNull(map, "map");
+        Objects.requireNonNull(units, "units");
+        return new Chart(720, size -> new MapPicture(map, units).compose(size));
+    }
+
+    /**
+     * The picture of many samples of a house of which not everything is known: the share of them that peaks up to each
+     * pressure, and the inputs that move the peak most.
+     *
+     * @param sampled the peaks and what moves them
+     * @param units the units to show them in
+     * @return the picture
+     */
+    public static Chart of(SampledPeaks sampled, UnitSystem units) {
+        Objects.requireNonNull(sampled, "sampled");
+        Objects.requireNonNull(units, "units");
+        return new Chart(640, size -> new SpreadPicture(sampled, units).compose(size));
+    }
+
+    /**
+     * The picture of the years ahead: the highest pressure of the worst day of each month as the vessel loses precharge,
+     * the precharge that is left, and below what the relief valves discharge in each year.
+     *
+     * @param result what the years will do
+     * @param house the house as it is today
+     * @param units the units to show it in
+     * @return the picture
+     */
+    public static Chart of(OutlookResult result, HotWaterSystem house, UnitSystem units) {
+        Objects.requireNonNull(result, "result");
+        Objects.requireNonNull(house, "house");
+        Objects.requireNonNull(units, "units");
+        return new Chart(700, size -> new OutlookPicture(result, house, units, size).compose());
+    }
+
+    /**
+     * The picture of readings and of the runs that are to explain them, with what each leaves unexplained below.
+     *
+     * @param logged the readings and the runs
+     * @param units the units to show them in
+     * @return the picture
+     */
+    public static Chart of(LoggedRuns logged, UnitSystem units) {
+        Objects.requireNonNull(logged, "logged");
+        Objects.requireNonNull(units, "units");
+        return new Chart(700, size -> new DiagnosisPicture(logged, units, size).compose());
+    }
+
+    /**
+     * The same picture in another size. A picture whose words need more lines than usual grows taller, so that nothing
+     * is clipped.
+     *
+     * @param width the width in logical pixels, 720 to 2400
+     * @param height the least height in logical pixels, 520 to 2400
+     * @return the picture in that size
+     * @throws IllegalArgumentException if the width or the height is outside its range
+     */
+    public Chart withSize(int width, int height) {
+        return new Chart(new Size(width, height), composer);
+    }
+
+    /**
+     * What was found, in one sentence.
+     *
+     * @return the title of the picture
+     */
+    public String headline() {
+        return picture().caption().title();
+    }
+
+    /**
+     * Writes the picture as PNG with two pixels for each logical one. The stream stays open.
+     *
+     * @param out where to
+     * @throws IOException if it cannot be written, or if this Java finds no fonts; the message then names what to install
+     */
+    public void writePng(OutputStream out) throws IOException {
+        Sheet.of(picture()).writePng(FINE, out);
+    }
+
+    /**
+     * Writes the picture as one SVG element, which stands alone in a file or inside a web page. It scales to the room it
+     * is given, and its ids begin with a prefix of their own, so that several may stand in one page.
+     *
+     * @param out where to
+     * @throws IOException if it cannot be written, or if this Java finds no fonts; the message then names what to install
+     */
+    public void writeSvg(Appendable out) throws IOException {
+        Sheet.of(picture()).writeSvg(out);
+    }
+
+    /**
+     * Draws the picture with two pixels for each logical one.
+     *
+     * @return the picture as an image
+     * @throws IOException if this Java finds no fonts; the message then names what to install
+     */
+    public BufferedImage image() throws IOException {
+        return Sheet.of(picture()).image(FINE);
+    }
+
+    /**
+     * Draws the picture onto something else, such as a component or a printed page.
+     *
+     * @param g where to; its origin becomes the upper left corner, one unit a logical pixel
+     * @throws IOException if this Java finds no fonts; the message then names what to install
+     */
+    public void draw(Graphics2D g) throws IOException {
+        Sheet.of(picture()).draw(Objects.requireNonNull(g, "g"));
+    }
+
+    /** What is to be drawn. */
+    Picture picture() {
+        return composer.apply(size);
+    }
+}
