@@ -50,9 +50,8 @@ final class OutlookSpecs {
                 .paramLabel("PRESSURE")
                 .type(Double.class)
                 .converters(OutlookSpecs::swing)
-                .description(
-                        "How far the street's pressure goes up and down over the year, such as '0.6 bar' from lowest"
-                                + " to highest; highest when its water is coldest. Default: 0 bar.")
+                .description("How far the mains pressure goes up and down over the year, such as '0.6 bar' from lowest"
+                        + " to highest; highest when its water is coldest. Default: 0 bar.")
                 .build();
     }
 

@@ -83,7 +83,7 @@ final class SupplySections {
                             ReducingValve.Builder::ratedFlow),
                     amount(
                                     "bypass-opens",
-                                    "how far the house must exceed the street before a bypass lets water back;"
+                                    "how far the house must exceed the mains before a bypass lets water back;"
                                             + " if left out, there is no bypass",
                                     "0.2 bar",
                                     Kind.PRESSURE,
@@ -106,14 +106,14 @@ final class SupplySections {
             List.of(
                     word(
                             "arrangement",
-                            "direct: water can go back to the street; check-valve, also called backflow-preventer: it"
+                            "direct: water can go back to the mains; check-valve, also called backflow-preventer: it"
                                     + " cannot; reducing-valve: it cannot either, unless a bypass opens",
                             "check-valve",
                             Words.arrangements(),
                             Supply.Builder::arrangement),
                     pressure(
                                     "pressure",
-                                    "static pressure of the street, or a timetable of the day",
+                                    "static pressure of the mains, or a timetable of the day",
                                     "4.2 bar",
                                     Supply.Builder::pressure)
                             .or(Nested.list(

@@ -62,8 +62,8 @@ final class VesselSections {
                             .leftOutFreely(),
                     word(
                                     "condition",
-                                    "isolated: cut off by a closed valve; waterlogged: the diaphragm has failed;"
-                                            + " upstream-of-check: on the street's side of the supply valve; sound if"
+                                    "isolated: behind a closed isolating valve; waterlogged: the diaphragm has failed;"
+                                            + " upstream-of-check: on the mains side of the supply valve; sound if"
                                             + " left out",
                                     "sound",
                                     Words.of(ExpansionVessel.Condition.values()),

@@ -8,8 +8,8 @@ final class Observation {
     static String question(Answer answer) {
         return switch (answer.value()) {
             case "no" -> "The relief valve is dry. Does the simulation agree?";
-            case "heating" -> "The relief valve drips while the heater heats. Is it the water that swells?";
-            case "night" -> "The relief valve drips at night. Is it the pressure of the street?";
+            case "heating" -> "The relief valve drips during a heat-up. Is it the expanding water?";
+            case "night" -> "The relief valve drips at night. Is it the mains pressure?";
             case "always" -> "The relief valve drips all the time. Would a sound one do so?";
             default -> "What does the pressure do when the water is heated?";
         };

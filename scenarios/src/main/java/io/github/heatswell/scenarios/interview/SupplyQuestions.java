@@ -44,26 +44,26 @@ final class SupplyQuestions {
                                 .also("reducing-valve", "reducer", "pressure reducing valve", "regulator", "prv")
                                 .also("backflow-preventer", "backflow")
                                 .also("nothing", "none", "no", "direct"))
-                .asks("What sits in the cold pipe between the street and the water heater?")
+                .asks("What sits in the cold pipe between the mains and the water heater?")
                 .find(
                         "follow the cold pipe from the water meter to the heater.",
                         "A check valve is a short brass body with an arrow. A reducing valve is a bell or a dome"
                                 + " with an adjusting screw, often with a small gauge. A backflow preventer is a"
                                 + " longer body with test cocks. If there are several, name the reducing valve."
-                                + " With nothing, heated water can swell back into the street.")
+                                + " With nothing, heated water can expand back into the mains.")
                 .ifUnknown(Unknown.taken("check-valve", "taken as a check valve, with which the pressure can rise"))
                 .build();
     }
 
     private static Question pressure() {
-        return Question.about(PRESSURE, "Pressure of the street", AmountAnswer.of(Kind.PRESSURE, PRESSURE_EXAMPLE))
-                .asks("What pressure does the street have by day, while no water runs?")
+        return Question.about(PRESSURE, "Mains pressure", AmountAnswer.of(Kind.PRESSURE, PRESSURE_EXAMPLE))
+                .asks("What is the mains pressure by day, while no water runs?")
                 .find(
                         "a gauge on a garden or drain tap ahead of any reducing valve, heater off.",
                         "Screw a pressure gauge onto a garden tap or a drain tap, open the tap, and see that nobody"
                                 + " draws water. Turn the heater off first and draw some hot water: behind a check"
                                 + " valve the gauge otherwise shows what the heater added as well. Behind a"
-                                + " reducing valve it shows that valve's pressure and not the street's; if there is"
+                                + " reducing valve it shows that valve's pressure and not that of the mains; if there is"
                                 + " no tap ahead of it, answer dk.")
                 .offBy(GAUGE)
                 .ifUnknown(Unknown.range("3 bar to 5.5 bar", "45 psi to 80 psi"))
@@ -72,10 +72,10 @@ final class SupplyQuestions {
 
     private static Question night() {
         return Question.about(NIGHT, "Pressure at night", AmountAnswer.of(Kind.PRESSURE, PRESSURE_EXAMPLE))
-                .asks("What pressure does the street have at night?")
+                .asks("What is the mains pressure at night?")
                 .find(
                         "the same gauge, between midnight and five in the morning.",
-                        "When few draw water, the street's pressure is often higher. A gauge with a drag pointer shows"
+                        "When few people use water, mains pressure is often higher. A gauge with a drag pointer shows"
                                 + " the highest reading of a night; behind a check valve, only if the heater was"
                                 + " off. If you have no such reading, answer dk: the pressure of the day then holds"
                                 + " around the clock.")

@@ -50,7 +50,7 @@ final class FlowRows {
             add("leaked", totals.leaked(), "by taps that drip and other leaks");
         }
         if (totals.returned() > 0) {
-            add("went back", totals.returned(), "to the street");
+            add("went back", totals.returned(), "to the mains");
         }
         add("let in", totals.letIn(), "from the supply");
     }

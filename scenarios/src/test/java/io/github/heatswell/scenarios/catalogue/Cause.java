@@ -24,7 +24,7 @@ record Cause(String name, String scenario, CauseFigures figures) {
                 of("expansion; vessel charged too high", "mill-cottage-overcharged-vessel"),
                 of("worn seat", "mill-cottage-worn-seat"),
                 of("valve stuck open", "mill-cottage-stuck-open"),
-                of("high street pressure at night", "mill-cottage-night-street"),
+                of("high mains pressure at night", "mill-cottage-night-street"),
                 of("supply above the set pressure", "mill-cottage-high-street"),
                 of("creeping reducing valve", "mill-cottage-creeping-reducer"),
                 of("thermostat stuck", "mill-cottage-thermostat"));

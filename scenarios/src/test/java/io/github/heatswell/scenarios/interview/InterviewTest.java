@@ -55,7 +55,7 @@ class InterviewTest {
             5  | 0 L            | 0 L is outside the allowed range, 1 L to 20000 L.
             6  | rubber         | 'rubber' is not one of steel, stainless-steel, copper.
             7  | 100 bar        | 100 bar is outside the allowed range, 0.5 bar to 12.5 bar.
-            7  | 2 bar          | Pressure of the street: 5.1 bar must lie above the surrounding air and below the tank's test pressure, twice its working pressure of 2 bar.
+            7  | 2 bar          | Mains pressure: 5.1 bar must lie above the surrounding air and below the tank's test pressure, twice its working pressure of 2 bar.
             9  | 3 kWh          | 'kWh' is a unit of energy; a power is given in kW, W or Btu/h.
             10 | none           | 'none' does not begin with a number; give a number and a unit.
             11 | 0.1 bar        | 0.1 bar is outside the allowed range, 0.2 bar to 25 bar.
@@ -186,7 +186,7 @@ class InterviewTest {
                 """);
         Talk talk = Talk.hold(file, "yes", "quit");
         assertTrue(talk.transcript().contains("400 bar is outside the allowed range"), talk.transcript());
-        assertTrue(talk.transcript().contains("3. What pressure does the street have by day"), talk.transcript());
+        assertTrue(talk.transcript().contains("3. What is the mains pressure by day"), talk.transcript());
     }
 
     @Test

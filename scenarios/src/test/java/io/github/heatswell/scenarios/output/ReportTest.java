@@ -73,7 +73,7 @@ class ReportTest {
         assertLines(
                 report("mill-cottage-worn-seat", UnitSystem.SI),
                 "  relieved           20.9 L  safety valve, by its worn seat");
-        assertLines(report("tannery-yard-bypass", UnitSystem.SI), "  went back          2.61 L  to the street");
+        assertLines(report("tannery-yard-bypass", UnitSystem.SI), "  went back          2.61 L  to the mains");
     }
 
     @Test
