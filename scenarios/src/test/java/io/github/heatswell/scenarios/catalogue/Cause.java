@@ -19,7 +19,7 @@ record Cause(String name, String scenario, CauseFigures figures) {
     /** Every cause that can be told from the others by what it leaves. */
     static List<Cause> all() {
         return List.of(
-                of("expansion; vessel missing, cut off or waterlogged", "mill-cottage"),
+                of("expansion; vessel missing, isolated or waterlogged", "mill-cottage"),
                 of("expansion; vessel too small", "mill-cottage-small-vessel"),
                 of("expansion; vessel charged too high", "mill-cottage-overcharged-vessel"),
                 of("worn seat", "mill-cottage-worn-seat"),
