@@ -43,7 +43,7 @@ final class ComparisonPicture {
                 .max()
                 .orElseThrow();
         this.when = commonTimes(end);
-        this.scale = TimeScale.of(when, end, PlotWidth.mostTicks(size));
+        this.scale = TimeScale.of(when, end, size.mostTicks());
     }
 
     Picture compose() {
@@ -153,6 +153,6 @@ final class ComparisonPicture {
     }
 
     private Course course(NamedRun run) {
-        return new Course(run.result(), amounts, scale, PlotWidth.columns(size));
+        return new Course(run.result(), amounts, scale, size.columns());
     }
 }

@@ -22,7 +22,7 @@ final class DayScale {
 
     /** A scale in days; of a day at least, for a run that a hazard ends at once. */
     static Axis axis(Dates dates, double end, Size size) {
-        int most = PlotWidth.mostTicks(size);
+        int most = size.mostTicks();
         if (!dates.known() || end > MAX_MONTHS_DAYS) {
             return TimeScale.to(Math.max(end, MIN_UNDATED_DAYS) * DailyFigures.DAY, most)
                     .axis();
@@ -34,7 +34,7 @@ final class DayScale {
             }
         }
         for (int step : MONTHS) {
-            if (days / 30.4 / step <= PlotWidth.mostShortTicks(size)) {
+            if (days / 30.4 / step <= size.mostShortTicks()) {
                 return monthly(dates, days, step);
             }
         }

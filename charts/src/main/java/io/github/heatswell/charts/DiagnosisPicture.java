@@ -27,7 +27,7 @@ final class DiagnosisPicture {
         this.amounts = QuantityFormat.unicode(units);
         this.size = size;
         double end = logged.times().get(logged.times().size() - 1);
-        this.scale = TimeScale.of(When.sinceStart(amounts), end, PlotWidth.mostTicks(size));
+        this.scale = TimeScale.of(When.sinceStart(amounts), end, size.mostTicks());
     }
 
     Picture compose() {

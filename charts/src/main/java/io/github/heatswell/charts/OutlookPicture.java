@@ -52,7 +52,7 @@ final class OutlookPicture {
 
     private Axis time() {
         int tick = 0;
-        while (tick < STEPS.length - 1 && result.years() / STEPS[tick] > PlotWidth.mostTicks(size)) {
+        while (tick < STEPS.length - 1 && result.years() / STEPS[tick] > size.mostTicks()) {
             tick++;
         }
         return new Axis("years from now", 0, result.years(), STEPS[tick]);

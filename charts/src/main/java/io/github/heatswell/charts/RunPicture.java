@@ -38,10 +38,10 @@ final class RunPicture {
         this.size = size;
         When when = When.of(result.system(), result.end(), amounts);
         double end = result.hazard().isPresent() ? BEYOND_HAZARD * result.end() : result.end();
-        this.scale = TimeScale.of(when, end, PlotWidth.mostTicks(size));
-        this.course = new Course(result, amounts, scale, PlotWidth.columns(size));
+        this.scale = TimeScale.of(when, end, size.mostTicks());
+        this.course = new Course(result, amounts, scale, size.columns());
         this.lanes = new Lanes(result.summary(), amounts, scale, when);
-        this.marks = new Marks(result, amounts, scale, PlotWidth.leastMarkDistance(size, scale.axis()));
+        this.marks = new Marks(result, amounts, scale, size.leastMarkDistance(scale.axis()));
     }
 
     Picture compose() {

@@ -89,7 +89,8 @@ class DaysPictureTest {
     @Test
     void aScaleOfDaysStaysOneForARunThatEndsAtOnce() {
         for (double end : new double[] {0, 0.01, 2}) {
-            Axis undated = DayScale.axis(Dates.of(Plants.bare().build(), 40 * DailyFigures.DAY), end, new Size(1040, 700));
+            Axis undated =
+                    DayScale.axis(Dates.of(Plants.bare().build(), 40 * DailyFigures.DAY), end, new Size(1040, 700));
             assertEquals("time since the start (d)", undated.label());
             assertTrue(undated.to() >= end);
             Axis dated = DayScale.axis(dates(1, 300), end, new Size(1040, 700));

@@ -54,7 +54,7 @@ final class PanelOverlay {
         List<Callout> callouts = gutter.callouts();
         double[] tops = gutter.tops(callouts);
         for (int i = 0; i < callouts.size(); i++) {
-            new CalloutDrawing(frame, callouts.get(i), tops[i]).draw(g);
+            callouts.get(i).draw(g, frame.area(), tops[i]);
         }
         List<Placed> words = places(notes());
         g.setPaint(Ink.PAPER);

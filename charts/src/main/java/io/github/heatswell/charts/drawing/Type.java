@@ -35,8 +35,7 @@ final class Type {
             measuring.run();
         } catch (RuntimeException | LinkageError | InternalError noFonts) {
             throw new IOException(
-                    "this Java finds no fonts to draw with; install fontconfig and a font (on Debian and Ubuntu the"
-                            + " packages libfontconfig1 and fonts-dejavu-core)",
+                    "this Java finds no fonts to draw with; install your system's packages for fontconfig and a font",
                     noFonts);
         }
     }

@@ -12,6 +12,13 @@ public record Size(int width, int height) {
     /** Fits the width of a printed page and of a laptop's window (logical pixels). */
     public static final int USUAL_WIDTH = 1040;
 
+    /** The room for the scale at the left and the names at the right (logical pixels). */
+    private static final int BESIDE = 320;
+
+    private static final int TICK_DISTANCE = 62;
+    private static final int SHORT_TICK_DISTANCE = 42;
+    private static final double MARK_DISTANCE = 15;
+
     /**
      * Checks the ranges.
      *
@@ -29,5 +36,47 @@ public record Size(int width, int height) {
             throw new IllegalArgumentException(
                     name + ": " + value + " is outside the allowed range, " + least + " to 2400 logical pixels");
         }
+    }
+
+    /**
+     * How many ticks with names of clock times or numbers fit side by side.
+     *
+     * @return the number of ticks
+     */
+    public int mostTicks() {
+        return plotWidth() / TICK_DISTANCE;
+    }
+
+    /**
+     * How many ticks with names of three letters fit side by side.
+     *
+     * @return the number of ticks
+     */
+    public int mostShortTicks() {
+        return plotWidth() / SHORT_TICK_DISTANCE;
+    }
+
+    /**
+     * Columns a line is thinned to: those of a picture drawn at twice its logical size.
+     *
+     * @return the number of columns
+     */
+    public int columns() {
+        return 2 * plotWidth();
+    }
+
+    /**
+     * The distance below which two marks would cover each other.
+     *
+     * @param across the axis to the right
+     * @return the distance, in the unit of that axis
+     */
+    public double leastMarkDistance(Axis across) {
+        return MARK_DISTANCE / plotWidth() * (across.to() - across.from());
+    }
+
+    /** About what scale and names leave of the width (logical pixels). */
+    private int plotWidth() {
+        return width - BESIDE;
     }
 }

@@ -12,7 +12,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** What leads from a curve to its name cannot be taken for the curve: it is grey, thin, and begins beyond the plot. */
-class CalloutDrawingTest {
+class CalloutTest {
 
     private static final int EDGE = 60;
     private static final int SAMPLE = 8;
@@ -52,11 +52,8 @@ class CalloutDrawingTest {
         Graphics2D g = image.createGraphics();
         Sheet.prepare(g, 300, 140);
         TextBlock words = TextBlock.of("a run", Type.LABEL, 100);
-        new CalloutDrawing(
-                        FRAME,
-                        new Callout(at, Callout.Side.WITHIN, words, Optional.of(new BasicStroke(4)), Color.RED),
-                        top)
-                .draw(g);
+        new Callout(at, Callout.Side.WITHIN, words, Optional.of(new BasicStroke(4)), Color.RED)
+                .draw(g, FRAME.area(), top);
         g.dispose();
         return image;
     }
