@@ -24,6 +24,8 @@ public final class Draw {
 
     private static final Limits FLOW = Limits.above("flow", 0, 200e-3 / 60);
     private static final Limits MIXED = Limits.between("mixed", 293.15, 368.15);
+    /** The largest flow (L/min). */
+    private static final double MAX_FLOW = 200;
     /** 2777 kWh (J). */
     private static final Limits ENERGY = Limits.above("energy", 0, 2777 * 3.6e6);
 
@@ -77,6 +79,15 @@ public final class Draw {
     public static Draw ofHeat(double timeOfDay, double heat, EnergyUnit heatUnit, double flow, FlowUnit flowUnit) {
         double joules = ENERGY.check(heat, heatUnit);
         return new Draw(checkedTime(timeOfDay), checkedFlow(flow, flowUnit), 0, joules, 0);
+    }
+
+    /**
+     * Starts a description; the time, the flow, and either a volume or an amount of heat must be set.
+     *
+     * @return an empty builder
+     */
+    public static Builder builder() {
+        return new Builder();
     }
 
     /**
@@ -148,5 +159,97 @@ public final class Draw {
 
     private static double checkedFlow(double flow, FlowUnit unit) {
         return FLOW.check(flow, unit);
+    }
+
+    /** Builds a {@link Draw}. */
+    public static final class Builder {
+        private Double time;
+        private Double flow;
+        private double volume;
+        private double heat;
+        private double mixedTemperature;
+
+        private Builder() {}
+
+        /**
+         * Sets when the tap opens.
+         *
+         * @param timeOfDay the clock time (s since midnight), 0 to less than 86 400
+         * @return this builder
+         * @throws IllegalArgumentException if the time is outside its range
+         */
+        public Builder at(double timeOfDay) {
+            time = checkedTime(timeOfDay);
+            return this;
+        }
+
+        /**
+         * Lets the draw end after a volume.
+         *
+         * @param value the volume at the tap, above 0 and drawn within a day
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the volume is outside its range at any flow
+         */
+        public Builder volume(double value, VolumeUnit unit) {
+            volume = ofVolume(0, value, unit, MAX_FLOW, FlowUnit.LITRE_PER_MINUTE).volume;
+            return this;
+        }
+
+        /**
+         * Lets the draw end after an amount of useful heat.
+         *
+         * @param value the heat above cold water, above 0 to 2777 kWh
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the heat is outside its range
+         */
+        public Builder energy(double value, EnergyUnit unit) {
+            heat = ENERGY.check(value, unit);
+            return this;
+        }
+
+        /**
+         * Sets the flow at the tap.
+         *
+         * @param value the flow, above 0 to 200 L/min
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the flow is outside its range
+         */
+        public Builder flow(double value, FlowUnit unit) {
+            flow = checkedFlow(value, unit);
+            return this;
+        }
+
+        /**
+         * Lets cold water be mixed in at the tap; without it, none is.
+         *
+         * @param value the temperature of the mixed water, 20 degC to 95 degC
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the temperature is outside its range
+         */
+        public Builder mixed(double value, TemperatureUnit unit) {
+            mixedTemperature = MIXED.check(value, unit);
+            return this;
+        }
+
+        /**
+         * Ends the description.
+         *
+         * @return the draw
+         * @throws InvalidDescriptionException if something is missing or does not belong together
+         */
+        public Draw build() {
+            Requirements requirements = new Requirements().present("at", time).present("flow", flow);
+            requirements.rule(
+                    volume == 0 || heat == 0, "energy", "has no place beside volume; one of them ends the draw");
+            requirements.rule(
+                    volume > 0 || heat > 0, "volume", "is missing, and so is an energy; one of them ends the draw");
+            requirements.rule(flow == null || volume / flow < DAY, "volume", "takes longer than a day at this flow");
+            requirements.orThrow();
+            return new Draw(time, flow, volume, heat, mixedTemperature);
+        }
     }
 }

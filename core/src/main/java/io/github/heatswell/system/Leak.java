@@ -36,6 +36,15 @@ public final class Leak {
     }
 
     /**
+     * Starts a description; flow and pressure must be set.
+     *
+     * @return an empty builder
+     */
+    public static Builder builder() {
+        return new Builder();
+    }
+
+    /**
      * The flow the leak was measured with.
      *
      * @return the flow (m3/s)
@@ -51,5 +60,49 @@ public final class Leak {
      */
     public Pressure at() {
         return at;
+    }
+
+    /** Builds a {@link Leak}. */
+    public static final class Builder {
+        private Double flow;
+        private Pressure at;
+
+        private Builder() {}
+
+        /**
+         * Sets the flow it was measured with.
+         *
+         * @param value the flow, above 0 to 20 L/min
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the flow is outside its range
+         */
+        public Builder flow(double value, FlowUnit unit) {
+            flow = FLOW.check(value, unit);
+            return this;
+        }
+
+        /**
+         * Sets the pressure it was measured at.
+         *
+         * @param value the pressure, 0.1 bar to 25 bar
+         * @return this builder
+         * @throws IllegalArgumentException if the pressure is outside its range
+         */
+        public Builder at(Pressure value) {
+            at = AT.check(value);
+            return this;
+        }
+
+        /**
+         * Ends the description.
+         *
+         * @return the leak
+         * @throws InvalidDescriptionException if something is missing
+         */
+        public Leak build() {
+            new Requirements().present("flow", flow).present("at", at).orThrow();
+            return new Leak(flow, at);
+        }
     }
 }

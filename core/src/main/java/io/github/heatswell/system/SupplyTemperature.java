@@ -71,6 +71,16 @@ public final class SupplyTemperature {
     }
 
     /**
+     * Starts a description of seasons; annual mean and monthly swing must be set.
+     *
+     * @return a builder of seasons in the northern hemisphere
+     * @see #seasonal
+     */
+    public static SeasonsBuilder seasons() {
+        return new SeasonsBuilder();
+    }
+
+    /**
      * The same seasons in the southern hemisphere.
      *
      * @return the temperature of the supply half a year apart
@@ -117,5 +127,67 @@ public final class SupplyTemperature {
     public double on(double dayOfYear) {
         double angle = Math.toRadians(0.986 * (dayOfYear - 15 - lag) + quarter);
         return Math.max(LOWEST, mean + amplitude * Math.sin(angle));
+    }
+
+    /** Builds a {@link SupplyTemperature} that changes with the seasons. */
+    public static final class SeasonsBuilder {
+        private Double annualMean;
+        private Double monthlySwing;
+        private boolean southern;
+
+        private SeasonsBuilder() {}
+
+        /**
+         * Sets the annual mean of the air temperature.
+         *
+         * @param value the mean, -10 degC to 35 degC
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the mean is outside its range
+         */
+        public SeasonsBuilder annualMean(double value, TemperatureUnit unit) {
+            annualMean = ANNUAL_MEAN.check(value, unit);
+            return this;
+        }
+
+        /**
+         * Sets how far the monthly means of the air temperature differ.
+         *
+         * @param value the warmest less the coldest monthly mean, 0 K to 50 K
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the difference is outside its range
+         */
+        public SeasonsBuilder monthlySwing(double value, TemperatureDifferenceUnit unit) {
+            monthlySwing = MONTHLY_SWING.check(value, unit);
+            return this;
+        }
+
+        /**
+         * Says in which half of the globe the house stands; without it, in the northern.
+         *
+         * @param value true for the southern
+         * @return this builder
+         */
+        public SeasonsBuilder southern(boolean value) {
+            southern = value;
+            return this;
+        }
+
+        /**
+         * Ends the description.
+         *
+         * @return the temperature of the supply
+         * @throws InvalidDescriptionException if something is missing
+         */
+        public SupplyTemperature build() {
+            new Requirements()
+                    .present("annual-mean", annualMean)
+                    .present("monthly-swing", monthlySwing)
+                    .orThrow();
+            SupplyTemperature seasons =
+                    seasonal(annualMean, TemperatureUnit.KELVIN, monthlySwing, TemperatureDifferenceUnit.KELVIN);
+            return southern ? seasons.southern() : seasons;
+        }
     }
 }

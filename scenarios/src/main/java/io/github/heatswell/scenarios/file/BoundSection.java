@@ -106,8 +106,6 @@ record BoundSection<B, T>(Section<B, T> section, Place place, T value, Map<Strin
             return section.end().apply(target);
         } catch (InvalidDescriptionException e) {
             throw refused(e.problems());
-        } catch (DraftException e) {
-            throw refused(e.problems());
         }
     }
 

@@ -58,8 +58,6 @@ final class SectionBinder<B, T> {
             return section.end().apply(target);
         } catch (InvalidDescriptionException e) {
             return standIn(e.problems());
-        } catch (DraftException e) {
-            return standIn(e.problems());
         }
     }
 

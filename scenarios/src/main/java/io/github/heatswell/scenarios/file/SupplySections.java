@@ -32,29 +32,29 @@ final class SupplySections {
                             "4.2 bar",
                             MainsEntry.Draft::pressure)));
 
-    private static final Section<SeasonDraft, SupplyTemperature> SEASONS = new Section<>(
+    private static final Section<SupplyTemperature.SeasonsBuilder, SupplyTemperature> SEASONS = new Section<>(
             "supply.water",
-            SeasonDraft::new,
-            SeasonDraft::end,
+            SupplyTemperature::seasons,
+            SupplyTemperature.SeasonsBuilder::build,
             List.of(
                     amount(
                             "annual-mean",
                             "mean air temperature of the year, from which the seasons of the water follow",
                             "10 degC",
                             Kind.TEMPERATURE,
-                            SeasonDraft::annualMean),
+                            SupplyTemperature.SeasonsBuilder::annualMean),
                     amount(
                             "monthly-swing",
                             "mean air temperature of the warmest month less that of the coldest",
                             "18 K",
                             Kind.TEMPERATURE_DIFFERENCE,
-                            SeasonDraft::monthlySwing),
+                            SupplyTemperature.SeasonsBuilder::monthlySwing),
                     word(
                                     "hemisphere",
                                     "which half of the globe; north if left out",
                                     "north",
                                     Words.hemispheres(),
-                                    SeasonDraft::southern)
+                                    SupplyTemperature.SeasonsBuilder::southern)
                             .leftOutFreely()));
 
     private static final Section<ReducingValve.Builder, ReducingValve> REDUCING_VALVE = new Section<>(
@@ -90,13 +90,18 @@ final class SupplySections {
                                     ReducingValve.Builder::bypassOpens)
                             .leftOutFreely()));
 
-    private static final Section<OutageDraft, Outage> SHUT_OFF = new Section<>(
+    private static final Section<Outage.Builder, Outage> SHUT_OFF = new Section<>(
             "supply.shut-off",
-            OutageDraft::new,
-            OutageDraft::end,
+            Outage::builder,
+            Outage.Builder::build,
             List.of(
-                    amount("from", "since the start of the run", "2 h", Kind.DURATION, OutageDraft::from),
-                    amount("to", "since the start of the run, later than from", "3 h", Kind.DURATION, OutageDraft::to)
+                    amount("from", "since the start of the run", "2 h", Kind.DURATION, Outage.Builder::from),
+                    amount(
+                                    "to",
+                                    "since the start of the run, later than from",
+                                    "3 h",
+                                    Kind.DURATION,
+                                    Outage.Builder::to)
                             .checkedAgainst("from")));
 
     static final Section<Supply.Builder, Supply> SUPPLY = new Section<>(

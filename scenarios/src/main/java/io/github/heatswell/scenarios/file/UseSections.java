@@ -3,6 +3,7 @@ package io.github.heatswell.scenarios.file;
 import static io.github.heatswell.scenarios.file.Fields.amount;
 import static io.github.heatswell.scenarios.file.Fields.pressure;
 
+import io.github.heatswell.scenarios.quantity.ClockTime;
 import io.github.heatswell.scenarios.quantity.Kind;
 import io.github.heatswell.system.Draw;
 import io.github.heatswell.system.DrawProfile;
@@ -15,21 +16,30 @@ final class UseSections {
     private static final int MAX_LEAKS = 50;
     private static final int MAX_DRAWS = 500;
 
-    private static final Section<LeakDraft, Leak> LEAK = new Section<>(
+    private static final Section<Leak.Builder, Leak> LEAK = new Section<>(
             "leaks",
-            LeakDraft::new,
-            LeakDraft::end,
+            Leak::builder,
+            Leak.Builder::build,
             List.of(
-                    amount("flow", "what runs out", "40 mL/min", Kind.FLOW, LeakDraft::flow),
-                    pressure("at", "pressure at which it is so much", "4 bar", LeakDraft::at)));
+                    amount("flow", "what runs out", "40 mL/min", Kind.FLOW, Leak.Builder::flow),
+                    pressure("at", "pressure at which it is so much", "4 bar", Leak.Builder::at)));
 
-    private static final Section<DrawDraft, Draw> DRAW = new Section<>(
+    private static final Section<Draw.Builder, Draw> DRAW = new Section<>(
             "draws",
-            DrawDraft::new,
-            DrawDraft::end,
+            Draw::builder,
+            Draw.Builder::build,
             List.of(
-                    new Field<>("at", "time of day at which the tap opens", "07:00", Forms.clock(DrawDraft::at)),
-                    amount("volume", "water at the tap after which it closes", "40 L", Kind.VOLUME, DrawDraft::volume)
+                    new Field<>(
+                            "at",
+                            "time of day at which the tap opens",
+                            "07:00",
+                            Forms.clock((Draw.Builder draw, String clock) -> draw.at(ClockTime.read(clock)))),
+                    amount(
+                                    "volume",
+                                    "water at the tap after which it closes",
+                                    "40 L",
+                                    Kind.VOLUME,
+                                    Draw.Builder::volume)
                             .needed("unless energy is", given -> !given.containsKey("energy"))
                             .checkedAgainst("flow", "energy"),
                     amount(
@@ -37,17 +47,17 @@ final class UseSections {
                                     "heat above cold water after which it closes, in place of volume",
                                     "1.4 kWh",
                                     Kind.ENERGY,
-                                    DrawDraft::energy)
+                                    Draw.Builder::energy)
                             .leftOutFreely()
                             .checkedAgainst("volume"),
-                    amount("flow", "flow at the tap", "6 L/min", Kind.FLOW, DrawDraft::flow),
+                    amount("flow", "flow at the tap", "6 L/min", Kind.FLOW, Draw.Builder::flow),
                     amount(
                                     "mixed",
                                     "temperature wanted at the tap, to which cold water is mixed in; if left out, none"
                                             + " is",
                                     "40 degC",
                                     Kind.TEMPERATURE,
-                                    DrawDraft::mixed)
+                                    Draw.Builder::mixed)
                             .leftOutFreely()));
 
     private static final Section<Extras.Gauge, Double> GAUGE = new Section<>(

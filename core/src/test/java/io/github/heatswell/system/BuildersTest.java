@@ -1,0 +1,92 @@
+package io.github.heatswell.system;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import io.github.heatswell.units.ConductanceUnit;
+import io.github.heatswell.units.DurationUnit;
+import io.github.heatswell.units.EnergyUnit;
+import io.github.heatswell.units.FlowUnit;
+import io.github.heatswell.units.LengthUnit;
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.RatioUnit;
+import io.github.heatswell.units.VolumeUnit;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
+
+/** Contract of builders that take what a file says, one key after the other. */
+class BuildersTest {
+
+    @Test
+    void aShellIsDescribedBesideItsTankAndChangedInParts() {
+        Tank tank = tank().material(Material.STEEL)
+                .diameter(480, LengthUnit.MILLIMETRE)
+                .wall(2.4, LengthUnit.MILLIMETRE)
+                .build();
+        double steel = tank.shell().compliance();
+        assertEquals(
+                Shell.cylinder(Material.STEEL, 480, 2.4, LengthUnit.MILLIMETRE).compliance(), steel);
+        Tank thinner = tank.toBuilder().wall(1.2, LengthUnit.MILLIMETRE).build();
+        assertEquals(2 * steel, thinner.shell().compliance(), 1e-12 * steel); // inversely as the wall; rounding
+        assertEquals(0, tank.toBuilder().rigid().build().shell().compliance());
+        assertRefused("wall: is missing", tank().material(Material.STEEL).diameter(1, LengthUnit.METRE)::build);
+    }
+
+    @Test
+    void aValveHasOneFault() {
+        Pressure three = Pressure.gauge(3, PressureUnit.BAR);
+        ReliefFault.Builder both = ReliefFault.builder()
+                .stuckOpen(5, RatioUnit.PERCENT)
+                .leaksFrom(three)
+                .leakage(1, FlowUnit.LITRE_PER_HOUR);
+        assertRefused("stuck-open: has no place beside leaks-from; describe one fault", both::build);
+        assertRefused("leakage: is missing", ReliefFault.builder().leaksFrom(three)::build);
+        assertRefused("stuck-open: is missing, and so is what leaks", ReliefFault.builder()::build);
+    }
+
+    @Test
+    void oneThingEndsADraw() {
+        Draw.Builder draw = Draw.builder().at(25_200).flow(6, FlowUnit.LITRE_PER_MINUTE);
+        assertRefused("volume: is missing, and so is an energy; one of them ends the draw", draw::build);
+        draw.volume(40, VolumeUnit.LITRE);
+        assertEquals(0.04, draw.build().volume().orElseThrow());
+        draw.energy(1, EnergyUnit.KILOWATT_HOUR);
+        assertRefused("energy: has no place beside volume; one of them ends the draw", draw::build);
+        assertRefused(
+                "volume: takes longer than a day at this flow",
+                Draw.builder().at(0).flow(1, FlowUnit.LITRE_PER_HOUR).volume(25, VolumeUnit.LITRE)::build);
+    }
+
+    @Test
+    void timesRunForwardAndNothingIsMissing() {
+        assertEquals(
+                new Outage(3600, 7200),
+                Outage.builder()
+                        .from(1, DurationUnit.HOUR)
+                        .to(2, DurationUnit.HOUR)
+                        .build());
+        assertRefused(
+                "to: must be later than from; both count from the start of the run",
+                Outage.builder().from(1, DurationUnit.HOUR).to(1, DurationUnit.HOUR)::build);
+        assertRefused("at: is missing", Leak.builder().flow(1, FlowUnit.LITRE_PER_HOUR)::build);
+        assertEquals(
+                List.of(new Problem("annual-mean", "is missing"), new Problem("monthly-swing", "is missing")),
+                assertThrows(InvalidDescriptionException.class, SupplyTemperature.seasons()::build)
+                        .problems());
+    }
+
+    private static Tank.Builder tank() {
+        return Tank.builder()
+                .volume(200, VolumeUnit.LITRE)
+                .standingLoss(2, ConductanceUnit.WATT_PER_KELVIN)
+                .workingPressure(Pressure.gauge(10, PressureUnit.BAR));
+    }
+
+    private static void assertRefused(String message, Executable building) {
+        assertEquals(
+                message,
+                assertThrows(InvalidDescriptionException.class, building).getMessage());
+    }
+}
