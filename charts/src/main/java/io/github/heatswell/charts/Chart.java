@@ -1,5 +1,6 @@
 package io.github.heatswell.charts;
 
+import io.github.heatswell.assessment.Doubts;
 import io.github.heatswell.ageing.OutlookResult;
 import io.github.heatswell.charts.drawing.Sheet;
 import io.github.heatswell.charts.picture.Curve;
@@ -58,11 +59,24 @@ public final class Chart {
      * @return the picture
      */
     public static Chart of(RunResult result, UnitSystem units) {
+        return of(result, Doubts.NONE, units);
+    }
+
+    /**
+     * The same for a house of which not everything is known.
+     *
+     * @param result the run
+     * @param doubts what is not known of the house: no hazard is shown that rests on it alone
+     * @param units the units to show it in
+     * @return the picture
+     */
+    public static Chart of(RunResult result, Doubts doubts, UnitSystem units) {
         Objects.requireNonNull(units, "units");
+        Objects.requireNonNull(doubts, "doubts");
         if (Objects.requireNonNull(result, "result").end() > MANY_DAYS) {
-            return ofDays(result.summary(), DailyFigures.of(result), units);
+            return ofDays(result.summary(), doubts, DailyFigures.of(result), units);
         }
-        return new Chart(700, size -> new RunPicture(result, units, size).compose());
+        return new Chart(700, size -> new RunPicture(result, doubts, units, size).compose());
     }
 
     /**
@@ -76,6 +90,21 @@ public final class Chart {
      * @throws IllegalArgumentException if there are fewer or more days of figures than the run has
      */
     public static Chart ofDays(RunSummary summary, DailyFigures figures, UnitSystem units) {
+        return ofDays(summary, Doubts.NONE, figures, units);
+    }
+
+    /**
+     * The same for a house of which not everything is known.
+     *
+     * @param summary the run
+     * @param doubts what is not known of the house: no hazard is shown that rests on it alone
+     * @param figures its figures, day by day
+     * @param units the units to show it in
+     * @return the picture
+     * @throws IllegalArgumentException if there are fewer or more days of figures than the run has
+     */
+    public static Chart ofDays(RunSummary summary, Doubts doubts, DailyFigures figures, UnitSystem units) {
+        Objects.requireNonNull(doubts, "doubts");
         Objects.requireNonNull(units, "units");
         Objects.requireNonNull(figures, "figures");
         double days = Objects.requireNonNull(summary, "summary").end() / DailyFigures.DAY;
@@ -84,7 +113,7 @@ public final class Chart {
             throw new IllegalArgumentException("figures: " + count + " days are not those of a run of "
                     + QuantityFormat.unicode(units).time(summary.end()));
         }
-        return new Chart(700, size -> new DaysPicture(summary, figures, units, size).compose());
+        return new Chart(700, size -> new DaysPicture(summary, doubts, figures, units, size).compose());
     }
 
     /**

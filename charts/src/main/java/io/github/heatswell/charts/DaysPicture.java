@@ -1,5 +1,6 @@
 package io.github.heatswell.charts;
 
+import io.github.heatswell.assessment.Doubts;
 import io.github.heatswell.charts.DailyFigures.Day;
 import io.github.heatswell.charts.picture.Area;
 import io.github.heatswell.charts.picture.Axis;
@@ -27,6 +28,7 @@ final class DaysPicture {
     private static final double BEYOND_HAZARD = 1.12;
 
     private final RunSummary summary;
+    private final Doubts doubts;
     private final DailyFigures figures;
     private final QuantityFormat amounts;
     private final Size size;
@@ -34,8 +36,9 @@ final class DaysPicture {
     private final DayBins bins;
     private final Axis time;
 
-    DaysPicture(RunSummary summary, DailyFigures figures, UnitSystem units, Size size) {
+    DaysPicture(RunSummary summary, Doubts doubts, DailyFigures figures, UnitSystem units, Size size) {
         this.summary = summary;
+        this.doubts = doubts;
         this.figures = figures.completedBy(summary);
         this.amounts = QuantityFormat.unicode(units);
         this.size = size;
@@ -48,7 +51,7 @@ final class DaysPicture {
     Picture compose() {
         Optional<Event> hazard = summary.hazard();
         Caption caption = new Caption(
-                HazardWords.warning(summary, amounts),
+                HazardWords.warning(summary, doubts, amounts),
                 new DaysHeadline(summary, figures, amounts).sentence(),
                 new Facts(amounts).of(summary));
         OptionalDouble end =

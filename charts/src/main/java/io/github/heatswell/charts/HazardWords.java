@@ -1,5 +1,6 @@
 package io.github.heatswell.charts;
 
+import io.github.heatswell.assessment.Doubts;
 import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.assessment.Severity;
 import io.github.heatswell.result.Event;
@@ -133,10 +134,10 @@ final class HazardWords {
      * The warning that stands before everything else: the hazard that ended the run, or else the gravest finding by which people
      * may be hurt; empty without either.
      */
-    static String warning(RunSummary summary, QuantityFormat amounts) {
+    static String warning(RunSummary summary, Doubts doubts, QuantityFormat amounts) {
         return summary.hazard()
                 .map(event -> ended(summary, event, amounts))
-                .or(() -> Findings.of(summary).stream()
+                .or(() -> Findings.of(summary, doubts).stream()
                         .filter(finding -> finding.severity() == Severity.HAZARD)
                         .findFirst()
                         .map(finding -> "Hazard: " + finding.sentence().text(amounts)))

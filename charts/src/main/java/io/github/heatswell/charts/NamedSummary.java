@@ -1,5 +1,6 @@
 package io.github.heatswell.charts;
 
+import io.github.heatswell.assessment.Doubts;
 import io.github.heatswell.result.RunSummary;
 import java.util.Objects;
 
@@ -8,31 +9,45 @@ import java.util.Objects;
  *
  * @param name the name, not blank
  * @param summary what the run found
+ * @param doubts what is not known of the house
  */
-public record NamedSummary(String name, RunSummary summary) {
+public record NamedSummary(String name, RunSummary summary, Doubts doubts) {
 
     /**
      * Checks that the run has a name.
      *
      * @param name the name, not blank
      * @param summary what the run found
+     * @param doubts what is not known of the house
      * @throws IllegalArgumentException if the name is blank
      */
     public NamedSummary {
         Objects.requireNonNull(summary, "summary");
+        Objects.requireNonNull(doubts, "doubts");
         if (name.isBlank()) {
             throw new IllegalArgumentException("name: a run that is shown with others needs one");
         }
     }
 
     /**
-     * The same for a run whose course was kept.
+     * A run of a house of which everything is known.
+     *
+     * @param name the name, not blank
+     * @param summary what the run found
+     * @throws IllegalArgumentException if the name is blank
+     */
+    public NamedSummary(String name, RunSummary summary) {
+        this(name, summary, Doubts.NONE);
+    }
+
+    /**
+     * The same for a run whose course was kept, of a house of which everything is known.
      *
      * @param run the run
      * @return its name and what it found
      */
     public static NamedSummary of(NamedRun run) {
         return new NamedSummary(
-                Objects.requireNonNull(run, "run").name(), run.result().summary());
+                Objects.requireNonNull(run, "run").name(), run.result().summary(), Doubts.NONE);
     }
 }

@@ -1,5 +1,6 @@
 package io.github.heatswell.charts;
 
+import io.github.heatswell.assessment.Doubts;
 import io.github.heatswell.charts.picture.Axis;
 import io.github.heatswell.charts.picture.Bands;
 import io.github.heatswell.charts.picture.Caption;
@@ -25,6 +26,7 @@ final class RunPicture {
     private static final double BEYOND_HAZARD = 1.12;
 
     private final RunResult result;
+    private final Doubts doubts;
     private final QuantityFormat amounts;
     private final Size size;
     private final Lanes lanes;
@@ -32,8 +34,9 @@ final class RunPicture {
     private final TimeScale scale;
     private final Course course;
 
-    RunPicture(RunResult result, UnitSystem units, Size size) {
+    RunPicture(RunResult result, Doubts doubts, UnitSystem units, Size size) {
         this.result = result;
+        this.doubts = doubts;
         this.amounts = QuantityFormat.unicode(units);
         this.size = size;
         When when = When.of(result.system(), result.end(), amounts);
@@ -47,7 +50,7 @@ final class RunPicture {
     Picture compose() {
         Optional<Event> hazard = result.hazard();
         Caption caption = new Caption(
-                HazardWords.warning(result.summary(), amounts),
+                HazardWords.warning(result.summary(), doubts, amounts),
                 Headline.of(result.summary(), amounts),
                 new Facts(amounts).of(result.summary()));
         OptionalDouble end =

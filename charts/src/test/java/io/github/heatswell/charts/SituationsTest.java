@@ -3,6 +3,7 @@ package io.github.heatswell.charts;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.assessment.Doubts;
 import io.github.heatswell.charts.table.ComparisonTable;
 import io.github.heatswell.charts.table.EventTable;
 import io.github.heatswell.result.EventKind;
@@ -96,7 +97,7 @@ class SituationsTest {
         assertEquals(
                 "Relief valve chatters after 1 min: it opens and closes several times a second, at 7 bar",
                 Headline.of(result, UnitSystem.SI));
-        String warning = HazardWords.warning(result.summary(), SI);
+        String warning = HazardWords.warning(result.summary(), Doubts.NONE, SI);
         assertTrue(warning.contains("no valve stands that for long"), warning);
     }
 

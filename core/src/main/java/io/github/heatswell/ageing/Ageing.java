@@ -1,5 +1,6 @@
 package io.github.heatswell.ageing;
 
+import io.github.heatswell.assessment.PrechargeTarget;
 import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
@@ -43,6 +44,11 @@ final class Ageing {
     /** The precharge at first (Pa, gauge), as it reads at the temperature at which it was set. */
     double prechargeGauge() {
         return Math.max(LEAST_PRECHARGE, vessel.precharge().gauge(house.site().atmosphere()));
+    }
+
+    /** What the charge of the vessel should read. */
+    PrechargeTarget target() {
+        return PrechargeTarget.of(house).orElseThrow();
     }
 
     /** The static pressure at the vessel against which the gas stands most of the day (Pa, gauge). */

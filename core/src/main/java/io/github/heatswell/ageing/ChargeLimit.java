@@ -1,5 +1,6 @@
 package io.github.heatswell.ageing;
 
+import io.github.heatswell.assessment.PrechargeTarget;
 import java.util.OptionalDouble;
 
 /**
@@ -7,11 +8,16 @@ import java.util.OptionalDouble;
  *
  * @param lowestGauge the lowest precharge with which on the worst day of the year no relief valve gives off water and the
  *     tank's working pressure is kept (Pa, gauge): 0 if any charge will do, empty if that of today does not
- * @param rechargeBelowGauge the reading of the drained vessel that calls for the pump (Pa, gauge), with a margin for the
- *     tyre gauge, not above today's charge; empty as the other
+ * @param rechargeBelowGauge the reading of the drained vessel that calls for the pump (Pa, gauge): what the findings call too
+ *     low, or the lowest precharge with a margin for the tyre gauge if that is more; empty as the other
+ * @param pumpToGauge what to pump it to then, as the findings say (Pa, gauge); empty as the other
  * @param rechargeAfter when the expected fading comes to it (years), infinite if never; empty as the others
  */
-public record ChargeLimit(OptionalDouble lowestGauge, OptionalDouble rechargeBelowGauge, OptionalDouble rechargeAfter) {
+public record ChargeLimit(
+        OptionalDouble lowestGauge,
+        OptionalDouble rechargeBelowGauge,
+        OptionalDouble pumpToGauge,
+        OptionalDouble rechargeAfter) {
 
     /** How much above the limit the pump is called for (Pa, difference): common practice, no source. */
     public static final double MARGIN = 0.2e5;
@@ -21,12 +27,19 @@ public record ChargeLimit(OptionalDouble lowestGauge, OptionalDouble rechargeBel
     static ChargeLimit of(Ageing house, PrechargeLoss loss) {
         double today = house.prechargeGauge();
         if (!house.isSoundAt(today)) {
-            return new ChargeLimit(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+            return new ChargeLimit(
+                    OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
         }
         double limit = limit(house, today);
-        double recharge = limit == 0 ? 0 : Math.min(today, limit + MARGIN);
-        double after = limit == 0 ? Double.POSITIVE_INFINITY : loss.yearsUntil(today, recharge, house.staticGauge());
-        return new ChargeLimit(OptionalDouble.of(limit), OptionalDouble.of(recharge), OptionalDouble.of(after));
+        PrechargeTarget target = house.target();
+        double safe = limit == 0 ? 0 : limit + MARGIN;
+        double recharge = Math.min(target.pumpToGauge(), Math.max(target.tooLowGauge(), safe));
+        double after = today <= recharge ? 0 : loss.yearsUntil(today, recharge, house.staticGauge());
+        return new ChargeLimit(
+                OptionalDouble.of(limit),
+                OptionalDouble.of(recharge),
+                OptionalDouble.of(target.pumpToGauge()),
+                OptionalDouble.of(after));
     }
 
     /** Halves the range between a charge that will not do and one that does. */

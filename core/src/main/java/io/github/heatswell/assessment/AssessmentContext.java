@@ -14,7 +14,6 @@ import io.github.heatswell.units.Pressure;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import java.util.function.DoubleBinaryOperator;
 
 /** A house, with a run of it or without, and what several rules want to know of them. Pressures are gauge (Pa). */
@@ -25,23 +24,23 @@ final class AssessmentContext {
 
     final HotWaterSystem house;
     final Optional<RunSummary> run;
-    private final Set<String> unknown;
+    final Doubts doubts;
     final double atmosphere;
 
     AssessmentContext(HotWaterSystem house, Optional<RunSummary> run) {
-        this(house, run, Set.of());
+        this(house, run, Doubts.NONE);
     }
 
-    AssessmentContext(HotWaterSystem house, Optional<RunSummary> run, Set<String> unknown) {
+    AssessmentContext(HotWaterSystem house, Optional<RunSummary> run, Doubts doubts) {
         this.house = house;
         this.run = run;
-        this.unknown = Set.copyOf(unknown);
+        this.doubts = doubts;
         atmosphere = house.site().atmosphere();
     }
 
     /** Whether nobody knows the charge of the vessel, so that the value of the house only stands in its place. */
     boolean prechargeIsUnknown() {
-        return unknown.contains(Findings.PRECHARGE);
+        return doubts.has(Input.PRECHARGE);
     }
 
     /** The highest pressure the supply stands at in a day, behind a reducing valve if there is one. */

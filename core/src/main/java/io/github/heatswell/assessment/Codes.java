@@ -12,8 +12,8 @@ final class Codes {
             "UPC 608.2 (2015, 2024): a regulator reduces a static pressure above it to 80 psi or less", SEEN);
 
     static final Authority EXPANSION_CONTROL = Authority.code(
-            "IPC 607.3 as adopted in Philadelphia (P-607.3) and Chicago (18-29-607): a device to control expansion behind a"
-                    + " check valve, reducing valve or backflow preventer",
+            "codes of many places, such as IPC 607.3 adopted in Philadelphia (P-607.3) and Chicago (18-29-607): a device to"
+                    + " control expansion behind a check valve, reducing valve or backflow preventer",
             SEEN);
 
     /** A bypass is no exemption. */
@@ -30,7 +30,8 @@ final class Codes {
             SEEN);
 
     static final Authority RELIEF_IS_NO_CONTROL = Authority.code(
-            "municipal codes of the IPC family, lineage of 504.4, as adopted in Chicago and Spring Hill", SEEN);
+            "codes of many places, such as those of the IPC family (lineage of 504.4) adopted in Chicago and Spring Hill",
+            SEEN);
 
     static final Authority RELIEF_SETTING = Authority.code(
             "Washington WAC 296-150V-1580(2): 150 psi or the tank's rated pressure, whichever is lower, and 210 degF",

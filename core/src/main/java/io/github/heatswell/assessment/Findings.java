@@ -7,7 +7,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * Looks at a house or a run with every rule there is.
@@ -60,15 +59,27 @@ public final class Findings {
     }
 
     /**
-     * What can be said of a run whose house holds values that nobody knows.
+     * What can be said of a house of which not everything is known.
      *
-     * @param run what the run found
-     * @param unknown what is not known, of which {@link #PRECHARGE} counts: what stands on it alone is a caution and says so
+     * @param house the house
+     * @param doubts what is not known: findings that rest on it say so
      * @return the findings, the gravest first, then in an order that never changes; never changed
      */
-    public static List<Finding> of(RunSummary run, Set<String> unknown) {
+    public static List<Finding> of(HotWaterSystem house, Doubts doubts) {
+        return of(new AssessmentContext(
+                Objects.requireNonNull(house, "house"), Optional.empty(), Objects.requireNonNull(doubts, "doubts")));
+    }
+
+    /**
+     * What can be said of a run of a house of which not everything is known.
+     *
+     * @param run what the run found
+     * @param doubts what is not known: findings that rest on it say so
+     * @return the findings, the gravest first, then in an order that never changes; never changed
+     */
+    public static List<Finding> of(RunSummary run, Doubts doubts) {
         Objects.requireNonNull(run, "run");
-        return of(new AssessmentContext(run.system(), Optional.of(run), unknown));
+        return of(new AssessmentContext(run.system(), Optional.of(run), Objects.requireNonNull(doubts, "doubts")));
     }
 
     private static List<Finding> of(AssessmentContext subject) {
@@ -76,7 +87,10 @@ public final class Findings {
         RULES.forEach(rule -> rule.look(subject, all::add));
         boolean hazard = all.stream().anyMatch(finding -> finding.severity() == Severity.HAZARD);
         new WaterLossRule(hazard).look(subject, all::add);
-        return FindingSuppression.kept(all).stream()
+        return FindingSuppression.kept(all.stream()
+                        .map(finding -> subject.doubts.weighed(finding, subject))
+                        .toList())
+                .stream()
                 .sorted(Comparator.comparing(Finding::severity))
                 .toList();
     }

@@ -13,8 +13,6 @@ final class PrechargeRule implements Rule {
 
     /** How exactly a hand-held gauge can be read (Pa); common practice, no source. */
     private static final double READING = 0.1e5;
-    /** How far below the supply a charge may lie (Pa): 0.2 bar to 0.3 bar by the trade page, and the reading. */
-    private static final double ALLOWED_BELOW = 0.4e5;
     /** A charge this far (Pa) out of its band is far off; own judgement. */
     private static final double FAR_OFF = 1e5;
 
@@ -54,7 +52,7 @@ final class PrechargeRule implements Rule {
     }
 
     private static boolean tooLow(AssessmentContext subject, ExpansionVessel vessel) {
-        return charge(subject, vessel) < lowest(subject, vessel) - ALLOWED_BELOW - SAME;
+        return charge(subject, vessel) < PrechargeTarget.of(subject, vessel).tooLowGauge() - SAME;
     }
 
     /** The highest pressure (Pa, gauge) the supply stands at where the vessel is. */
@@ -63,7 +61,7 @@ final class PrechargeRule implements Rule {
     }
 
     private static double lowest(AssessmentContext subject, ExpansionVessel vessel) {
-        return subject.lowestStatic() - subject.lift(vessel.height());
+        return PrechargeTarget.of(subject, vessel).pumpToGauge();
     }
 
     /** The charge (Pa, gauge) at the temperature the vessel stands in. */
@@ -136,7 +134,7 @@ final class PrechargeRule implements Rule {
                         gauge(lowest),
                         Measure.share(full))
                 .found(gauge(charge))
-                .limit(gauge(lowest - ALLOWED_BELOW))
+                .limit(gauge(PrechargeTarget.of(subject, vessel).tooLowGauge()))
                 .advises(
                         supplyFirst(subject) + EMPTY
                                 + "Pump it up by hand until a tyre gauge shows {}, never above the pressure"

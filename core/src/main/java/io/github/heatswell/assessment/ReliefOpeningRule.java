@@ -52,7 +52,9 @@ final class ReliefOpeningRule implements Rule {
                 .advisesWork(
                         "Have an expansion vessel of the right size and charge fitted on the tank's side of the supply"
                                 + " valve. Never plug, cap or downsize the relief valve; once it has run often, have it checked.")
-                .asks("Ask the local authority which kind of expansion control it accepts.")
+                .asks(
+                        "Ask the local authority which kind of expansion control it accepts: not every place asks for more than a"
+                                + " relief valve that may drip.")
                 .by(Codes.RELIEF_IS_NO_CONTROL);
     }
 

@@ -76,4 +76,18 @@ public record Statement(List<String> parts, List<Measure> measures) {
         }
         return text.toString();
     }
+
+    /** The same with more text behind it. */
+    Statement then(String more) {
+        List<String> longer = new ArrayList<>(parts);
+        longer.set(parts.size() - 1, parts.get(parts.size() - 1) + more);
+        return new Statement(longer, measures);
+    }
+
+    /** The same with more text before it. */
+    Statement after(String before) {
+        List<String> longer = new ArrayList<>(parts);
+        longer.set(0, before + parts.get(0));
+        return new Statement(longer, measures);
+    }
 }

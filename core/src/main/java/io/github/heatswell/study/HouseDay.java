@@ -1,5 +1,7 @@
 package io.github.heatswell.study;
 
+import io.github.heatswell.assessment.Findings;
+import io.github.heatswell.assessment.Severity;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.system.HotWaterSystem;
@@ -50,6 +52,8 @@ public final class HouseDay implements UncertainModel {
         RELIEVED("relieved volume (m3)"),
         /** 1 if a hazard ended the run before its time, else 0. */
         HAZARD("ended by a hazard"),
+        /** 1 if people may be hurt by what the run or the house is found to be ({@link Findings}), else 0. */
+        HAZARD_FOUND("hazard found"),
         /** 1 if the balance of the run does not close ({@link io.github.heatswell.result.Audit#closes}), else 0. */
         OPEN_BALANCE("balance does not close");
 
@@ -88,6 +92,8 @@ public final class HouseDay implements UncertainModel {
                 found.gauge(found.extremes().lowestPressure().value());
         answers[Answer.RELIEVED.ordinal()] = found.totals().relieved();
         answers[Answer.HAZARD.ordinal()] = found.hazard().isPresent() ? 1 : 0;
+        boolean hazard = Findings.of(found).stream().anyMatch(finding -> finding.severity() == Severity.HAZARD);
+        answers[Answer.HAZARD_FOUND.ordinal()] = hazard ? 1 : 0;
         answers[Answer.OPEN_BALANCE.ordinal()] = found.audit().closes() ? 0 : 1;
         return answers;
     }

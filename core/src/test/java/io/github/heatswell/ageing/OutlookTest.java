@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.assessment.Findings;
+import io.github.heatswell.assessment.PrechargeTarget;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.study.Houses;
 import io.github.heatswell.study.UncertainHouse;
@@ -14,8 +16,10 @@ import io.github.heatswell.system.Supply;
 import io.github.heatswell.system.SupplyTemperature;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.TemperatureDifferenceUnit;
 import io.github.heatswell.units.TemperatureUnit;
+import io.github.heatswell.units.UnitSystem;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -139,14 +143,34 @@ class OutlookTest {
         assertTrue(first.prechargeGauge() < limit);
         assertFalse(dry.isEmpty());
         assertTrue(dry.get(dry.size() - 1).prechargeGauge() > limit - 0.12 * 4e5 / 12);
-        assertEquals(
-                limit + ChargeLimit.MARGIN, found.limit().rechargeBelowGauge().orElseThrow(), 1e-6); // rounding
-        assertEquals(
-                LOSS.yearsUntil(3.5e5, limit + ChargeLimit.MARGIN, 4e5),
-                found.limit().rechargeAfter().orElseThrow(),
-                0.001); // the vessel's static pressure
         double early = found.onset().early().orElseThrow();
         assertEquals(Math.min(1, early / 2), found.checkEvery().orElseThrow());
+    }
+
+    /** Contract: the pump is called for, and set, by the rule of the findings, and earlier only if the valve would drip before. */
+    @Test
+    void thePumpFollowsTheRuleOfTheFindings() {
+        for (double precharge : new double[] {3.5, 4}) {
+            HotWaterSystem house = lodge(12, precharge);
+            ChargeLimit limit = known(house).build().simulate().limit();
+            PrechargeTarget rule = PrechargeTarget.of(house).orElseThrow();
+            double safe = limit.lowestGauge().orElseThrow() + ChargeLimit.MARGIN;
+            assertTrue(safe < rule.tooLowGauge());
+            assertEquals(rule.tooLowGauge(), limit.rechargeBelowGauge().orElseThrow());
+            assertEquals(rule.pumpToGauge(), limit.pumpToGauge().orElseThrow());
+            double low = rule.tooLowGauge();
+            double years = precharge * 1e5 <= low ? 0 : LOSS.yearsUntil(precharge * 1e5, low, rule.pumpToGauge());
+            assertEquals(years, limit.rechargeAfter().orElseThrow(), 1e-9); // rounding
+            String advice = Findings.of(lodge(12, 3)).stream()
+                    .filter(finding -> finding.id().equals("precharge-below-static"))
+                    .map(finding -> finding.advice().text(UnitSystem.SI))
+                    .findFirst()
+                    .orElseThrow();
+            assertTrue(
+                    advice.contains(
+                            "shows " + QuantityFormat.unicode(UnitSystem.SI).pressure(rule.pumpToGauge())),
+                    advice);
+        }
     }
 
     /** Contract: more charge than is right drips at first, fades until it is right, and goes on. */

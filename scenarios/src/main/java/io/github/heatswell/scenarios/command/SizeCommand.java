@@ -46,8 +46,7 @@ final class SizeCommand implements ScenarioQuestion {
             answer = choice(scenario, request).answer();
         } catch (IllegalArgumentException e) {
             throw request.refused(
-                    "no vessel can be sized: " + e.getMessage(),
-                    SizingReport.hazards(scenario.system(), request.units()));
+                    "no vessel can be sized: " + e.getMessage(), SizingReport.hazards(scenario, request.units()));
         }
         return SizingReport.answer(answer, request.units());
     }

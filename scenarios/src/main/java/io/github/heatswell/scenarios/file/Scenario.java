@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.file;
 
+import io.github.heatswell.assessment.Doubts;
 import io.github.heatswell.scenarios.document.YamlText;
 import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.system.HotWaterSystem;
@@ -218,6 +219,15 @@ public final class Scenario {
      */
     public List<UncertainField> uncertain() {
         return reading.uncertain();
+    }
+
+    /**
+     * What nobody has read of the house: what was filled in, and what is given as a range.
+     *
+     * @return what findings on the house must not take for known
+     */
+    public Doubts doubts() {
+        return DoubtsOf.scenario(this);
     }
 
     /**

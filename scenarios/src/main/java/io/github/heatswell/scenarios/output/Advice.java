@@ -37,7 +37,7 @@ record Advice(Check check, Optional<Grid> sizes, Balances balances) {
 
     /** Simulates it before anything is known but the house itself. */
     static Advice before(Scenario scenario, QuantityFormat shown) {
-        return of(scenario, Findings.of(scenario.system()), shown);
+        return of(scenario, Findings.of(scenario.system(), scenario.doubts()), shown);
     }
 
     /** The same advice after a run, which may have shown that the house must not be heated. */

@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.output;
 
+import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.assessment.Severity;
@@ -8,7 +9,6 @@ import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.wording.Printable;
 import io.github.heatswell.scenarios.wording.Wrapped;
-import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -61,11 +61,11 @@ final class Alarms {
     /**
      * The alarms of a house as described, for answers that are not about one run.
      *
-     * @param house the house
+     * @param scenario the house, with what is not known of it
      * @param shown how quantities are written
      */
-    static List<AlarmNote> of(HotWaterSystem house, QuantityFormat shown) {
-        Alarms alarms = new Alarms(Hazards.among(Findings.of(house)), shown);
+    static List<AlarmNote> of(Scenario scenario, QuantityFormat shown) {
+        Alarms alarms = new Alarms(Hazards.among(Findings.of(scenario.system(), scenario.doubts())), shown);
         alarms.findings.forEach(finding -> alarms.add(HAZARD, finding.sentence().text(shown), Optional.of(finding)));
         return alarms.notes;
     }

@@ -43,8 +43,8 @@ final class CommissioningList {
                 "Ask the authority whether the work needs a permit, and who may do it. Gas and electrical work is done by"
                         + " a person licensed for it.",
                 "Vessel, fittings and hose are made for drinking water and for the working pressure of the system.",
-                "Before the vessel is connected, read its precharge with a tyre gauge. Set it to the precharge of this"
-                        + " report with a hand pump, never above the pressure on the vessel's plate, or let gas out. Then"
+                "Before the vessel is connected, read its precharge with a tyre gauge. Set it with a hand pump to the"
+                        + " precharge this report names for the vessel, never above the pressure on the vessel's plate, or let gas out. Then"
                         + " put the valve cap back on.",
                 "Turn the heater off, close its gas or switch off its supply, and let it cool. Shut the cold feed and"
                         + " relieve the pressure at a hot tap, slowly: what comes out may scald.");

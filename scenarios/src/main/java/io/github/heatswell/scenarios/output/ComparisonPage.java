@@ -46,7 +46,7 @@ final class ComparisonPage {
         boolean vessel =
                 runs.stream().anyMatch(run -> run.summary().system().vessel().isPresent());
         List<Document.Section> sections = new ArrayList<>();
-        sections.add(Document.answer("", answer, List.of(), ""));
+        sections.add(Document.answer("", answer, Doubtful.remarks(runs), ""));
         sections.add(Document.pictures(List.of(PagePicture.ofRuns(chart, answer)), List.of(figures())));
         if (vessel) {
             sections.add(CommissioningList.section());
@@ -61,7 +61,7 @@ final class ComparisonPage {
         List<AlarmNote> warnings = new ArrayList<>();
         for (NamedSummary run : runs) {
             RunSummary result = run.summary();
-            Alarms.of(result, Findings.of(result), shown)
+            Alarms.of(result, Findings.of(result, run.doubts()), shown)
                     .forEach(note -> (note.word().equals("HAZARD") ? hazards : warnings)
                             .add(new AlarmNote(note.word() + " in " + run.name(), note.text())));
         }

@@ -12,6 +12,7 @@ import io.github.heatswell.result.Extreme;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.variation.Variant;
 import io.github.heatswell.scenarios.variation.VariantRuns;
+import io.github.heatswell.scenarios.wording.Printable;
 import io.github.heatswell.scenarios.wording.Wrapped;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
@@ -100,6 +101,9 @@ public final class ComparisonReport {
     private String said() {
         hazards();
         text.append(OpenBalance.lines(balances()));
+        Doubtful.remarks(runs)
+                .forEach(said ->
+                        text.append(Wrapped.lines(Printable.line(said), "", "")).append('\n'));
         text.append(Wrapped.lines(found(), "", "")).append('\n');
         text.append(String.format(Locale.ROOT, ROW, "", "peak", "after", "relieved", "relief set"))
                 .append('\n');
@@ -130,12 +134,13 @@ public final class ComparisonReport {
     }
 
     private boolean isHazard() {
-        return runs.stream().anyMatch(run -> Hazards.in(run.summary()));
+        return runs.stream().anyMatch(run -> Hazards.in(run.summary(), run.doubts()));
     }
 
     private void hazards() {
-        List<NamedSummary> hazards =
-                runs.stream().filter(run -> Hazards.in(run.summary())).toList();
+        List<NamedSummary> hazards = runs.stream()
+                .filter(run -> Hazards.in(run.summary(), run.doubts()))
+                .toList();
         hazards.stream().limit(MAX_ALARMS).forEach(this::hazard);
         if (hazards.size() > MAX_ALARMS) {
             String others =
@@ -149,8 +154,8 @@ public final class ComparisonReport {
     }
 
     private void hazard(NamedSummary run) {
-        AlarmNote first =
-                Alarms.of(run.summary(), Findings.of(run.summary()), shown).get(0);
+        AlarmNote first = Alarms.of(run.summary(), Findings.of(run.summary(), run.doubts()), shown)
+                .get(0);
         text.append(Wrapped.lines("HAZARD in " + run.name() + ": " + first.text(), "", "        "))
                 .append('\n');
     }

@@ -40,11 +40,11 @@ final class DiagnosisPage {
     }
 
     private Document content(Optional<Chart> chart) throws IOException {
-        List<Finding> found = Findings.of(answer.scenario().system());
+        List<Finding> found = Findings.of(answer.scenario().system(), answer.scenario().doubts());
         String title = answer.scenario().title() + ": what do the readings say?";
         List<Illustration> pictures =
                 chart.isPresent() ? List.of(PagePicture.ofDiagnosis(chart.get(), words.answer())) : List.of();
-        List<String> remarks = Stream.of(words.start(), result.check().map(words::check))
+        List<String> remarks = Stream.of(answer.scenario().doubts().sentence(), words.start(), result.check().map(words::check))
                 .flatMap(Optional::stream)
                 .toList();
         return Document.of(
@@ -63,7 +63,7 @@ final class DiagnosisPage {
     private List<AlarmNote> alarms() {
         List<AlarmNote> alarms = new ArrayList<>();
         words.hazard().ifPresent(text -> alarms.add(new AlarmNote("HAZARD", PageWords.capitalised(text))));
-        Alarms.of(answer.scenario().system(), shown)
+        Alarms.of(answer.scenario(), shown)
                 .forEach(note -> alarms.add(new AlarmNote(note.word() + " as described", note.text())));
         alarms.addAll(OpenBalance.notes(answer.balances()));
         if (words.hazard().isEmpty()) {

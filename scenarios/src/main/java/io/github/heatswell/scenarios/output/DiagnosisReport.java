@@ -53,7 +53,7 @@ public final class DiagnosisReport {
         hazards();
         text.append(OpenBalance.lines(answer.balances()));
         line(answer.scenario().title() + ": what do the readings say?");
-        text.append('\n');
+        text.append('\n').append(Doubtful.lines(answer.scenario()));
         line(words.answer());
         words.start().ifPresent(this::line);
         result.check().ifPresent(check -> line(words.check(check)));
@@ -71,11 +71,11 @@ public final class DiagnosisReport {
         words.hazard()
                 .ifPresent(hazard -> text.append(Wrapped.lines(Printable.line("HAZARD: " + hazard), "", "        "))
                         .append('\n'));
-        text.append(Alarms.lines(Alarms.of(answer.scenario().system(), shown), " as described"));
+        text.append(Alarms.lines(Alarms.of(answer.scenario(), shown), " as described"));
     }
 
     private boolean isHazard() {
-        return words.hazard().isPresent() || Hazards.in(answer.scenario().system());
+        return words.hazard().isPresent() || Hazards.in(answer.scenario());
     }
 
     private void installed(InstalledCheck check) {

@@ -73,7 +73,9 @@ final class DiagnosisWords {
 
     /** Why the valve drips where nothing is wrong but that no vessel takes up the water; nothing where that is not so. */
     private String ordinary() {
-        Set<String> found = Findings.of(answer.scenario().system()).stream()
+        Set<String> found = Findings.of(
+                        answer.scenario().system(), answer.scenario().doubts())
+                .stream()
                 .map(Finding::id)
                 .collect(Collectors.toSet());
         if (!heated() || Stream.concat(NO_VESSEL.stream(), IDLE_VESSEL.stream()).noneMatch(found::contains)) {

@@ -1,11 +1,12 @@
 package io.github.heatswell.scenarios.output;
 
+import io.github.heatswell.assessment.Doubts;
 import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.assessment.Severity;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunSummary;
-import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.scenarios.file.Scenario;
 import java.util.List;
 import java.util.Set;
 
@@ -32,13 +33,13 @@ final class Hazards {
     }
 
     /** Whether people may be hurt, by what happened in a run or by what the house is. */
-    static boolean in(RunSummary run) {
-        return run.hazard().isPresent() || !among(Findings.of(run)).isEmpty();
+    static boolean in(RunSummary run, Doubts doubts) {
+        return run.hazard().isPresent() || !among(Findings.of(run, doubts)).isEmpty();
     }
 
     /** Whether people may be hurt by what a house is, whatever runs of it come to. */
-    static boolean in(HotWaterSystem house) {
-        return !among(Findings.of(house)).isEmpty();
+    static boolean in(Scenario scenario) {
+        return !among(Findings.of(scenario.system(), scenario.doubts())).isEmpty();
     }
 
     /** Whether a finding tells of an event that ended the run or passed a limit. */

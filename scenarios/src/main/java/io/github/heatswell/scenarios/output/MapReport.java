@@ -40,13 +40,14 @@ public final class MapReport {
                         ResultFile.ofText("map.csv", out -> MapTable.write(map, units, out)),
                         ResultFile.of("map.png", chart::writePng),
                         ResultFile.ofText("map.svg", chart::writeSvg)),
-                new Report(report.said(chart), Hazards.in(scenario.system()), map.balances()));
+                new Report(report.said(chart), Hazards.in(scenario), map.balances()));
     }
 
     private String said(Chart chart) {
-        return Alarms.lines(Alarms.of(scenario.system(), QuantityFormat.ascii(units)), "")
+        return Alarms.lines(Alarms.of(scenario, QuantityFormat.ascii(units)), "")
                 + OpenBalance.lines(map.balances())
                 + Wrapped.lines(scenario.title() + ": which volume, which precharge?", "", "") + "\n"
+                + Doubtful.lines(scenario)
                 + Wrapped.lines(Sentence.of(chart.headline()), "", "");
     }
 }

@@ -51,7 +51,8 @@ final class OutlookJson {
             onset(result.onset());
             json.object("charge", this::charge);
             json.array("courses", this::courses);
-            FindingsJson.write(Findings.of(answer.scenario().system()), json);
+            FindingsJson.write(
+                    Findings.of(answer.scenario().system(), answer.scenario().doubts()), json);
         });
     }
 
@@ -68,6 +69,7 @@ final class OutlookJson {
     private void charge() throws IOException {
         number("lowest_gauge_pa", result.limit().lowestGauge());
         number("recharge_below_gauge_pa", result.limit().rechargeBelowGauge());
+        number("pump_to_gauge_pa", result.limit().pumpToGauge());
         number("recharge_after_years", result.limit().rechargeAfter());
         number("check_every_years", result.checkEvery());
     }

@@ -39,7 +39,7 @@ final class OutlookPage {
     }
 
     private Document content(Chart chart) throws IOException {
-        List<Finding> found = Findings.of(answer.scenario().system());
+        List<Finding> found = Findings.of(answer.scenario().system(), answer.scenario().doubts());
         String title =
                 answer.scenario().title() + ": the next " + (result.years() == 1 ? "year" : result.years() + " years");
         return Document.of(
@@ -47,7 +47,7 @@ final class OutlookPage {
                 answer.scenario().name(),
                 alarms(),
                 List.of(
-                        Document.answer("", words.headline(), List.of(words.interval(), words.care()), ""),
+                        Document.answer("", words.headline(), Doubtful.before(answer.scenario(), List.of(words.interval(), words.care())), ""),
                         Document.pictures(List.of(PagePicture.ofYears(chart)), List.of(years(), vessels())),
                         PageFindings.section(found, shown),
                         PageBasis.ofYears(answer.scenario(), shown),
@@ -56,7 +56,7 @@ final class OutlookPage {
     }
 
     private List<AlarmNote> alarms() {
-        List<AlarmNote> alarms = new ArrayList<>(Alarms.of(answer.scenario().system(), shown));
+        List<AlarmNote> alarms = new ArrayList<>(Alarms.of(answer.scenario(), shown));
         words.alarm()
                 .ifPresent(alarm -> alarms.add(
                         new AlarmNote(words.isHazard() ? "HAZARD" : "WARNING", PageWords.capitalised(alarm))));

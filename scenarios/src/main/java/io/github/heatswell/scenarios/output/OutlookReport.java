@@ -55,11 +55,11 @@ public final class OutlookReport {
     }
 
     private boolean isHazard() {
-        return words.isHazard() || Hazards.in(answer.scenario().system());
+        return words.isHazard() || Hazards.in(answer.scenario());
     }
 
     private String said() {
-        text.append(Alarms.lines(Alarms.of(answer.scenario().system(), shown), ""));
+        text.append(Alarms.lines(Alarms.of(answer.scenario(), shown), ""));
         words.alarm()
                 .ifPresent(alarm -> text.append(
                                 Wrapped.lines((words.isHazard() ? "HAZARD: " : "WARNING: ") + alarm, "", "        "))
@@ -67,6 +67,7 @@ public final class OutlookReport {
         text.append(OpenBalance.lines(result.balances()));
         paragraph(
                 answer.scenario().title() + ": the next " + (result.years() == 1 ? "year" : result.years() + " years"));
+        text.append(Doubtful.lines(answer.scenario()));
         paragraph(words.headline());
         paragraph(words.interval());
         paragraph(words.care());

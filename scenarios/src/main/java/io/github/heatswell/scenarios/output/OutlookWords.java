@@ -123,18 +123,20 @@ final class OutlookWords {
         }
         String check =
                 "Check the charge every " + interval(result.checkEvery().orElseThrow()) + ", with the vessel drained.";
-        if (limit.lowestGauge().getAsDouble() == 0) {
-            return check + " Even without any charge the worst day stays dry.";
-        }
-        double today = result.expected().months().get(0).prechargeGauge();
         double after = limit.rechargeAfter().getAsDouble();
-        return check + " Pump it up again to " + shown.pressure(today) + " when it reads "
-                + shown.pressure(limit.rechargeBelowGauge().getAsDouble()) + " or less"
-                + (after <= result.years() ? ", which is expected after " + after(after) : "")
-                + "; below " + shown.pressure(limit.lowestGauge().getAsDouble())
+        double lowest = limit.lowestGauge().getAsDouble();
+        String pump = " Pump it up to " + shown.pressure(limit.pumpToGauge().getAsDouble())
+                + " when it reads less than "
+                + shown.pressure(limit.rechargeBelowGauge().getAsDouble())
+                + (after == 0 ? ", as it does now" : "")
+                + (after > 0 && after <= result.years() ? ", which is expected after " + after(after) : "") + ".";
+        if (lowest == 0) {
+            return check + pump + " Even without any charge the worst day stays dry.";
+        }
+        return check + pump + " Below " + shown.pressure(lowest)
                 + (result.gravest().isPresent()
                         ? " the worst day is no longer dry and within the tank's working pressure."
-                        : " the valve drips.");
+                        : " the valve drips on the worst day.");
     }
 
     /** On what the fading rests. */

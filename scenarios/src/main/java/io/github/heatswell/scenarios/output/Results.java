@@ -47,9 +47,9 @@ public final class Results {
         RunFindings findings = RunFindings.of(result);
         findings.requireOf(scenario);
         RunPage page = new RunPage(scenario, Objects.requireNonNull(units, "units"));
-        List<Finding> found = Findings.of(findings.summary(), Unknowns.of(scenario));
+        List<Finding> found = Findings.of(findings.summary(), scenario.doubts());
         Advice advice = Advice.of(scenario, found, page.shown());
-        Chart chart = Chart.of(result, units);
+        Chart chart = Chart.of(result, scenario.doubts(), units);
         return Answer.of(
                 List.of(
                         ResultFile.ofText("trace.csv", out -> TraceTable.write(result, units, out)),

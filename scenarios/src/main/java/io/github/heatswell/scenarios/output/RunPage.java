@@ -38,12 +38,12 @@ final class RunPage {
      */
     Document content(RunFindings findings, Advice advice, Chart chart) throws IOException {
         RunSummary result = findings.summary();
-        List<Finding> found = Findings.of(result, Unknowns.of(scenario));
+        List<Finding> found = Findings.of(result, scenario.doubts());
         String answer = Headline.of(result, shown) + ".";
         List<AlarmNote> alarms = new ArrayList<>(Alarms.of(result, found, shown));
         alarms.addAll(OpenBalance.ofAdvice(advice.balances()));
         List<Document.Section> sections = new ArrayList<>();
-        sections.add(Document.answer(scenario.question(), answer, Remarks.of(findings, shown), scenario.expectation()));
+        sections.add(Document.answer(scenario.question(), answer, Doubtful.before(scenario, Remarks.of(findings, shown)), scenario.expectation()));
         sections.add(Document.pictures(List.of(PagePicture.ofRuns(chart, answer)), List.of(figures(findings))));
         sections.add(advice.check().section(shown));
         if (mayBeFitted(result, found)) {

@@ -49,20 +49,21 @@ final class RunReport {
         RunReport report = new RunReport(scenario, findings, advice, units);
         return new Report(
                 report.said(),
-                Hazards.in(findings.summary()),
+                Hazards.in(findings.summary(), scenario.doubts()),
                 Balances.of(findings.summary()).and(advice));
     }
 
     private String said() {
-        List<Finding> found = Findings.of(result, Unknowns.of(scenario));
+        List<Finding> found = Findings.of(result, scenario.doubts());
         text.append(Alarms.lines(Alarms.of(result, found, shown), ""));
         text.append(Alarms.lines(OpenBalance.ofAdvice(advice), ""));
         text.append(Wrapped.lines(scenario.title(), "", ""));
         if (!scenario.question().isEmpty()) {
             text.append(Wrapped.lines(scenario.question(), "  ", "  "));
         }
-        text.append('\n')
-                .append(Wrapped.lines(Sentence.of(Headline.of(result, shown)), "", ""))
+        text.append('\n');
+        text.append(Doubtful.lines(scenario));
+        text.append(Wrapped.lines(Sentence.of(Headline.of(result, shown)), "", ""))
                 .append('\n');
         remarks();
         text.append(FindingRows.of(

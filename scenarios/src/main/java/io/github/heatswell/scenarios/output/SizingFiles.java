@@ -42,7 +42,7 @@ final class SizingFiles {
     /** The run as it is, and with the vessel if one is proposed. */
     private static Chart chart(VesselAnswer answer, UnitSystem units) {
         if (answer.proposed().isEmpty()) {
-            return Chart.of(answer.asItIs(), units);
+            return Chart.of(answer.asItIs(), answer.scenario().doubts(), units);
         }
         QuantityFormat shown = QuantityFormat.ascii(units);
         String volume =

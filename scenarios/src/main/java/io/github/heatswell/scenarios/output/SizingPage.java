@@ -39,7 +39,11 @@ final class SizingPage {
         this.atmosphere = answer.scenario().system().site().atmosphere();
         this.shown = QuantityFormat.printed(units).inBoth();
         this.run = answer.proposed().orElse(answer.asItIs());
-        this.found = Findings.of(run.summary());
+        this.found = Findings.of(
+                run.summary(),
+                answer.proposed().isPresent()
+                        ? answer.scenario().doubts().without("vessel")
+                        : answer.scenario().doubts());
         BalanceCount count = new BalanceCount();
         this.check = PageCheck.of(run.system(), varied(), PageFindings.notBefore(found, shown), count, shown);
         this.balances = answer.balances().and(count.sum());
@@ -67,7 +71,7 @@ final class SizingPage {
                 ? List.of("Check sheet and findings are those of the house with the vessel.")
                 : List.of();
         List<Document.Section> sections = new ArrayList<>();
-        sections.add(Document.answer("", sentence, remarks, ""));
+        sections.add(Document.answer("", sentence, Doubtful.before(scenario, remarks), ""));
         sections.add(Document.pictures(pictures(chart, sentence), List.of(limits())));
         sections.add(check.section(shown));
         if (answer.proposed().isPresent()
@@ -105,7 +109,7 @@ final class SizingPage {
     private List<AlarmNote> alarms() {
         List<AlarmNote> alarms = new ArrayList<>();
         RunSummary asItIs = answer.asItIs().summary();
-        Alarms.of(asItIs, Findings.of(asItIs), shown)
+        Alarms.of(asItIs, Findings.of(asItIs, answer.scenario().doubts()), shown)
                 .forEach(note -> alarms.add(new AlarmNote(note.word() + " as it is", note.text())));
         answer.proposed()
                 .map(RunResult::summary)
@@ -121,7 +125,10 @@ final class SizingPage {
         rows.add(List.of(
                 "Supply", shown.pressure(sizing.supplyStatic().gauge(atmosphere)), "static pressure, at its highest"));
         for (SizingTarget.Bound bound : sizing.target().bounds()) {
-            rows.add(List.of("Limit", shown.pressure(bound.absolute() - atmosphere), Bounds.name(bound)));
+            rows.add(List.of(
+                    "Limit",
+                    shown.pressure(bound.absolute() - atmosphere),
+                    Bounds.name(bound, answer.scenario().system())));
         }
         sizing.smallest()
                 .ifPresent(least -> rows.add(

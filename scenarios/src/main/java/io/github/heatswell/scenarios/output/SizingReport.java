@@ -9,12 +9,12 @@ import io.github.heatswell.scenarios.choice.FormulaAnswer;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.scenarios.choice.YearlyWater;
 import io.github.heatswell.scenarios.file.Costs;
+import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.wording.Wrapped;
 import io.github.heatswell.sizing.SizedVessel;
 import io.github.heatswell.sizing.SizingReconciliation;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.sizing.SizingTarget;
-import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.util.Locale;
@@ -66,12 +66,12 @@ public final class SizingReport {
      * @param units the units to show them in
      * @return paragraphs, each ended by an empty line; empty if there is no hazard
      */
-    public static String hazards(HotWaterSystem house, UnitSystem units) {
+    public static String hazards(Scenario house, UnitSystem units) {
         return Alarms.lines(Alarms.of(house, QuantityFormat.ascii(units)), " as it is");
     }
 
     private boolean isHazard() {
-        return Hazards.in(answer.asItIs().summary())
+        return Hazards.in(answer.asItIs().summary(), answer.scenario().doubts())
                 || answer.proposed().flatMap(RunResult::hazard).isPresent();
     }
 
@@ -81,6 +81,7 @@ public final class SizingReport {
         text.append(OpenBalance.lines(balances));
         text.append(Wrapped.lines(answer.scenario().title() + ": which vessel?", "", ""))
                 .append('\n')
+                .append(Doubtful.lines(answer.scenario()))
                 .append(Wrapped.lines(new SizingWords(answer, shown).answer(), "", ""))
                 .append('\n');
         limits();
@@ -93,7 +94,8 @@ public final class SizingReport {
 
     private void alarms() {
         RunSummary asItIs = answer.asItIs().summary();
-        text.append(Alarms.lines(Alarms.of(asItIs, Findings.of(asItIs), shown), " as it is"));
+        text.append(Alarms.lines(
+                Alarms.of(asItIs, Findings.of(asItIs, answer.scenario().doubts()), shown), " as it is"));
     }
 
     private void hazardWithVessel(Event event) {
@@ -106,7 +108,10 @@ public final class SizingReport {
         row("supply", shown.pressure(sizing.supplyStatic().gauge(atmosphere)), "static pressure, at its highest");
         String label = "limit";
         for (SizingTarget.Bound bound : sizing.target().bounds()) {
-            row(label, shown.pressure(bound.absolute() - atmosphere), Bounds.name(bound));
+            row(
+                    label,
+                    shown.pressure(bound.absolute() - atmosphere),
+                    Bounds.name(bound, answer.scenario().system()));
             label = "";
         }
         sizing.smallest()

@@ -39,6 +39,7 @@ final class SpreadJson {
         json.object(() -> {
             json.array("hazards_of_house", this::hazards);
             share("ended_in_hazard", answer.hazardous());
+            share("hazard_found", answer.hazardFound());
             json.text("scenario", answer.scenario().name()).text("heatswell_version", Version.number());
             json.object(
                     "samples",
@@ -57,7 +58,8 @@ final class SpreadJson {
 
     /** The findings by which people may be hurt, whatever the runs come to. */
     private void hazards() throws IOException {
-        for (Finding finding : Hazards.among(Findings.of(answer.scenario().system()))) {
+        for (Finding finding : Hazards.among(
+                Findings.of(answer.scenario().system(), answer.scenario().doubts()))) {
             json.object(() -> json.text("id", finding.id())
                     .text("sentence", finding.sentence().text(UnitSystem.SI)));
         }

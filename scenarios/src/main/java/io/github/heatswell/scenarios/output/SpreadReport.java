@@ -48,14 +48,19 @@ public final class SpreadReport {
     }
 
     private boolean isHazard() {
-        return answer.hazardous().count() > 0 || Hazards.in(answer.scenario().system());
+        return answer.hazardFound().count() > 0 || Hazards.in(answer.scenario());
     }
 
     private String said() {
-        text.append(Alarms.lines(Alarms.of(answer.scenario().system(), shown), ""));
-        if (answer.hazardous().count() > 0) {
+        text.append(Alarms.lines(Alarms.of(answer.scenario(), shown), ""));
+        if (answer.hazardFound().count() > 0) {
+            String ended = answer.hazardous().count() > 0
+                    ? " The run ends in one in " + answer.hazardous().count() + "."
+                    : " No run ends in one.";
             text.append(Wrapped.lines(
-                            "HAZARD: the run ends in one, in " + inWords(answer.hazardous()) + ".", "", "        "))
+                            "HAZARD in " + inWords(answer.hazardFound()) + ", by the values of each sample." + ended,
+                            "",
+                            "        "))
                     .append('\n');
         }
         text.append(OpenBalance.lines(answer.balances()));

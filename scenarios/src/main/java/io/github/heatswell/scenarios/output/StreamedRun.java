@@ -107,7 +107,7 @@ public final class StreamedRun {
     }
 
     private Document content() throws IOException {
-        List<Finding> told = Findings.of(found().summary(), Unknowns.of(scenario));
+        List<Finding> told = Findings.of(found().summary(), scenario.doubts());
         return page.content(found(), advice.after(told, page.shown()), chart());
     }
 
@@ -119,6 +119,6 @@ public final class StreamedRun {
     }
 
     private Chart chart() {
-        return Chart.ofDays(found().summary(), days, units);
+        return Chart.ofDays(found().summary(), scenario.doubts(), days, units);
     }
 }

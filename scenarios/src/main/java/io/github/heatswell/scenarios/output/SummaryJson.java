@@ -47,7 +47,7 @@ final class SummaryJson {
             run();
             extremes(result.extremes());
             limits();
-            FindingsJson.write(Findings.of(result, Unknowns.of(scenario)), json);
+            FindingsJson.write(Findings.of(result, scenario.doubts()), json);
             totals(result.totals());
             draws();
             events();

@@ -67,6 +67,15 @@ public record SpreadAnswer(Scenario scenario, VariedHouse house, StudyResult res
     }
 
     /**
+     * In how many of the samples the house or its run is found to be a hazard, also without an end of the run.
+     *
+     * @return the share of the samples that could be simulated
+     */
+    public Share hazardFound() {
+        return result.spread(Answer.HAZARD_FOUND.ordinal()).above(0.5);
+    }
+
+    /**
      * The balances of the samples.
      *
      * @return how many samples were answered, and how many of them have a balance that does not close

@@ -70,7 +70,10 @@ public record VariantRuns(List<Variant> variants, List<RunSummary> summaries, Li
     public List<NamedSummary> named() {
         List<NamedSummary> named = new ArrayList<>();
         IntStream.range(0, variants.size())
-                .forEach(i -> named.add(new NamedSummary(variants.get(i).name(), summaries.get(i))));
+                .forEach(i -> named.add(new NamedSummary(
+                        variants.get(i).name(),
+                        summaries.get(i),
+                        variants.get(i).scenario().doubts())));
         return named;
     }
 

@@ -30,7 +30,7 @@ class OutlookCommandTest {
         String out = outcome.out().replaceAll("\\s+", " ");
         assertTrue(out.contains("a relief valve begins to drip in"), out);
         assertTrue(out.contains("This rests on little"), out);
-        assertTrue(out.contains("Pump it up again to 4.2 bar when it reads"), out);
+        assertTrue(out.contains("Pump it up to 4.2 bar when it reads less than 3.8 bar"), out);
         assertTrue(out.contains("a price that is invented"), out);
         assertTrue(out.contains("Never plug, cap or downsize"), out);
         outcome.out()

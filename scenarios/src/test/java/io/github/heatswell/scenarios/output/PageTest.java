@@ -127,7 +127,7 @@ class PageTest {
     }
 
     private static Advice advice(Scenario scenario, RunResult result, RunPage page) {
-        return Advice.of(scenario, Findings.of(result.summary(), Unknowns.of(scenario)), page.shown());
+        return Advice.of(scenario, Findings.of(result.summary(), scenario.doubts()), page.shown());
     }
 
     private static Document page(Scenario scenario, UnitSystem units) throws IOException {

@@ -1,0 +1,153 @@
+package io.github.heatswell.assessment;
+
+import io.github.heatswell.system.HotWaterSystem;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * What of a description is not known: values that stand in the place of others, because none was given or only a range. A finding
+ * that rests on one says so. If it only compares such values, it is a caution, unless it holds at both ends of every range.
+ */
+public final class Doubts {
+
+    /** Everything is known. */
+    public static final Doubts NONE = new Doubts(List.of(), changes -> Optional.empty());
+
+    /** A finding on more ranges than these is not looked at in all their corners, and taken to be open. */
+    private static final int MAX_RANGES = 4;
+
+    private final List<Doubt> all;
+    private final Function<Map<String, String>, Optional<HotWaterSystem>> houses;
+
+    private Doubts(List<Doubt> all, Function<Map<String, String>, Optional<HotWaterSystem>> houses) {
+        this.all = List.copyOf(all);
+        this.houses = houses;
+    }
+
+    /**
+     * What is not known of a house.
+     *
+     * @param all the values
+     * @param houses gives the house with other values, as they would be written, by their fields; empty if there is no such house
+     * @return the doubts
+     */
+    public static Doubts of(List<Doubt> all, Function<Map<String, String>, Optional<HotWaterSystem>> houses) {
+        return new Doubts(
+                Objects.requireNonNull(all, "all").stream()
+                        .filter(doubt -> Input.of(doubt.field()).isPresent())
+                        .toList(),
+                Objects.requireNonNull(houses, "houses"));
+    }
+
+    /**
+     * The same for a house in which some parts have been replaced by known ones.
+     *
+     * @param section the part, such as {@code vessel}
+     * @return the doubts on all other parts
+     */
+    public Doubts without(String section) {
+        return new Doubts(
+                all.stream()
+                        .filter(doubt -> !doubt.field().startsWith(section + "."))
+                        .toList(),
+                houses);
+    }
+
+    /**
+     * The values given as a range that decide what a run comes to.
+     *
+     * @return a sentence such as {@code Not known: the supply pressure, taken as 4.25 bar (3 bar to 5.5 bar).}; empty if there is
+     *     none
+     */
+    public Optional<String> sentence() {
+        List<Doubt> ranges =
+                all.stream().filter(doubt -> !doubt.range().isEmpty()).toList();
+        return ranges.isEmpty()
+                ? Optional.empty()
+                : Optional.of("Not known: " + list(ranges)
+                        + ". What follows takes these values; what it says may change with them.");
+    }
+
+    boolean has(Input input) {
+        return of(Set.of(input)).findAny().isPresent();
+    }
+
+    private Stream<Doubt> of(Set<Input> inputs) {
+        return all.stream()
+                .filter(doubt ->
+                        Input.of(doubt.field()).filter(inputs::contains).isPresent());
+    }
+
+    /** A finding as it stands once what it rests on has been looked at. */
+    Finding weighed(Finding finding, AssessmentContext subject) {
+        Grounds grounds = Grounds.of(finding.id(), subject);
+        List<Doubt> doubts = of(grounds.inputs()).toList();
+        if (doubts.isEmpty()) {
+            return finding;
+        }
+        Statement sentence = finding.sentence().then(" This rests on what nobody has read: " + list(doubts) + ".");
+        boolean open = grounds.compared()
+                && finding.severity().compareTo(Severity.FAULT) <= 0
+                && !holdsThroughout(finding, doubts);
+        return new Finding(
+                finding.id(),
+                open ? Severity.CAUTION : finding.severity(),
+                sentence,
+                finding.found(),
+                finding.limit(),
+                open ? finding.advice().after(checks(doubts) + " Only if that confirms it: ") : finding.advice(),
+                finding.authority(),
+                finding.askAuthority());
+    }
+
+    private static String list(List<Doubt> doubts) {
+        return doubts.stream().map(Doubt::words).collect(Collectors.joining("; "));
+    }
+
+    private static String checks(List<Doubt> doubts) {
+        Set<String> checks = doubts.stream()
+                .flatMap(doubt -> Input.of(doubt.field()).stream())
+                .map(input -> input.check)
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+        return String.join(". ", checks) + ".";
+    }
+
+    /** Whether the house has the finding whatever its values are within their ranges. */
+    private boolean holdsThroughout(Finding finding, List<Doubt> doubts) {
+        if (doubts.size() > MAX_RANGES
+                || doubts.stream().anyMatch(doubt -> doubt.ends().isEmpty())) {
+            return false;
+        }
+        return corners(doubts).stream()
+                .allMatch(corner -> houses.apply(corner)
+                        .filter(house -> Findings.of(house).stream()
+                                .anyMatch(other -> other.id().equals(finding.id())
+                                        && other.severity().compareTo(finding.severity()) <= 0))
+                        .isPresent());
+    }
+
+    private static List<Map<String, String>> corners(List<Doubt> doubts) {
+        List<Map<String, String>> corners = List.of(Map.of());
+        for (Doubt doubt : doubts) {
+            List<Map<String, String>> more = new ArrayList<>();
+            for (Map<String, String> corner : corners) {
+                for (String end : doubt.ends()) {
+                    Map<String, String> next = new LinkedHashMap<>(corner);
+                    next.put(doubt.field(), end);
+                    more.add(next);
+                }
+            }
+            corners = more;
+        }
+        return corners;
+    }
+}

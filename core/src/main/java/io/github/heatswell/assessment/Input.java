@@ -1,0 +1,64 @@
+package io.github.heatswell.assessment;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/** The values of a description on which findings rest and which somebody could read or measure. */
+enum Input {
+    SUPPLY("supply.pressure", "the supply pressure", Ways.GAUGE),
+    REDUCED("supply.reducing-valve.set", "the setting of the reducing valve", Ways.GAUGE),
+    LOCK_UP("supply.reducing-valve.lock-up-rise", "the lock-up rise of the reducing valve", Ways.GAUGE),
+    BYPASS(
+            "supply.reducing-valve.bypass-opens",
+            "the bypass pressure of the reducing valve",
+            "Ask the maker of the valve"),
+    COLD("supply.water", "the temperature of the cold water", "Hold a thermometer under a cold tap"),
+    TANK_VOLUME("tank.volume", "the volume of the tank", Ways.TANK),
+    WORKING_PRESSURE("tank.working-pressure", "the working pressure of the tank", Ways.TANK),
+    HEATER_INPUT("heater.input", "the input of the heater", "Read the heater's plate"),
+    SET_POINT("heater.set-point", "the set point of the thermostat", Ways.HOT),
+    UPPER_SET_POINT("heater.upper.set-point", "the set point of the upper thermostat", Ways.HOT),
+    CUT_OUT("heater.cut-out", "the temperature of the cut-out", "Read the heater's papers"),
+    MIXED_TO("heater.mixed-to", "the setting of the mixing valve", Ways.HOT),
+    SET_PRESSURE("relief.opens", "the set pressure of a relief valve", Ways.RELIEF),
+    RESEAT_PRESSURE("relief.reseats", "the reseat pressure of a relief valve", "Watch a gauge as the valve closes"),
+    SET_TEMPERATURE("relief.opens-at", "the set temperature of a relief valve", Ways.RELIEF),
+    RATED_INPUT("relief.rated-input", "the rated input of a relief valve", Ways.RELIEF),
+    VESSEL_VOLUME("vessel.volume", "the volume of the vessel", Ways.VESSEL),
+    PRECHARGE(Findings.PRECHARGE, "the precharge of the vessel", "Measure it with the vessel drained"),
+    ACCEPTANCE("vessel.acceptance", "the share of the vessel that water can fill", Ways.VESSEL),
+    VESSEL_RATING("vessel.rating", "the rating of the vessel", Ways.VESSEL);
+
+    /** How several values are found out. */
+    private static final class Ways {
+        private static final String GAUGE = "Read a gauge on a cold tap with no water running";
+        private static final String TANK = "Read the tank's plate";
+        private static final String RELIEF = "Read the relief valve's plate";
+        private static final String VESSEL = "Read the vessel's plate";
+        private static final String HOT = "Measure the water at the nearest hot tap; it may scald";
+    }
+
+    private final String field;
+    final String words;
+    final String check;
+
+    Input(String field, String words, String check) {
+        this.field = field;
+        this.words = words;
+        this.check = check;
+    }
+
+    /** What a field of a description is, if it is one of these. */
+    static Optional<Input> of(String field) {
+        String plain = field.replaceAll("\\[\\d*]", "");
+        return Arrays.stream(values())
+                .filter(input -> plain.equals(input.field)
+                        || input == SUPPLY && plain.equals("supply.pressure.pressure")
+                        || input == COLD && plain.startsWith("supply.water."))
+                .findFirst();
+    }
+
+    /** What decides how high the supply stands. */
+    static final List<Input> STATIC = List.of(SUPPLY, REDUCED, LOCK_UP);
+}

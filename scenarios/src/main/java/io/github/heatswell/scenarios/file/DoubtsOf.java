@@ -1,0 +1,48 @@
+package io.github.heatswell.scenarios.file;
+
+import io.github.heatswell.assessment.Doubt;
+import io.github.heatswell.assessment.Doubts;
+import io.github.heatswell.system.HotWaterSystem;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/** What nobody has read of a scenario: what was filled in, and what is given as a range. A reading with its accuracy is known. */
+final class DoubtsOf {
+
+    /** How far usual values lie apart: lock-up rises from none to twice the usual, and what diaphragms let in; own judgement. */
+    private static final Map<String, List<String>> USUAL = Map.of(
+            "supply.reducing-valve.lock-up-rise", List.of("0 bar", "0.6 bar"),
+            "vessel.acceptance", List.of("40 %", "90 %"));
+
+    private DoubtsOf() {}
+
+    static Doubts scenario(Scenario scenario) {
+        List<Doubt> all = new ArrayList<>();
+        scenario.uncertain().stream()
+                .filter(DoubtsOf::isRange)
+                .forEach(field -> all.add(
+                        new Doubt(field.field(), field.centre(), field.text(), List.of(field.low(), field.high()))));
+        scenario.assumptions()
+                .forEach(assumed -> all.add(new Doubt(
+                        assumed.field(), assumed.value(), "", USUAL.getOrDefault(assumed.field(), List.of()))));
+        return Doubts.of(all, values -> house(scenario, values));
+    }
+
+    private static boolean isRange(UncertainField field) {
+        return field.text().toLowerCase(Locale.ROOT).contains(" to ");
+    }
+
+    private static Optional<HotWaterSystem> house(Scenario scenario, Map<String, String> values) {
+        List<Change> changes = values.entrySet().stream()
+                .map(value -> new Change(value.getKey(), value.getValue()))
+                .toList();
+        try {
+            return Optional.of(scenario.with(changes).system());
+        } catch (InvalidScenarioException e) {
+            return Optional.empty();
+        }
+    }
+}
