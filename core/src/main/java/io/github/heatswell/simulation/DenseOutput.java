@@ -1,7 +1,6 @@
 package io.github.heatswell.simulation;
 
 import java.util.Arrays;
-import org.hipparchus.ode.ODEStateAndDerivative;
 
 /**
  * The continuous solution over one step, for reading many states off it: the polynomial of degree four in time that belongs
@@ -64,18 +63,21 @@ final class DenseOutput {
     /**
      * Takes over a finished step.
      *
-     * @param start the state at its start, with its rates
-     * @param end the state at its end, with its rates
-     * @param stageRates the rates at the stages of the method; read until the next step is taken over
+     * @param begins its start (s) since the start of the segment
+     * @param start the state at its start
+     * @param ends its end (s)
+     * @param end the state at its end
+     * @param stageRates the rates at the stages of the method, of which the first is at the start and the last at the end; these and the
+     *     states are read until the next step is taken over
      */
-    void load(ODEStateAndDerivative start, ODEStateAndDerivative end, double[][] stageRates) {
+    void load(double begins, double[] start, double ends, double[] end, double[][] stageRates) {
         stages = stageRates;
-        first = start.getPrimaryState();
-        last = end.getPrimaryState();
-        firstRates = start.getPrimaryDerivative();
-        lastRates = end.getPrimaryDerivative();
-        from = start.getTime();
-        to = end.getTime();
+        first = start;
+        last = end;
+        firstRates = stageRates[0];
+        lastRates = stageRates[stageRates.length - 1];
+        from = begins;
+        to = ends;
         length = to - from;
         ready = false;
     }

@@ -186,7 +186,7 @@ final class Engine {
             }
             time = outcome.due().isPresent() ? time + outcome.elapsed() : until;
             return outcome.due();
-        } catch (MathRuntimeException | IllegalArgumentException stopped) {
+        } catch (ArithmeticException | MathRuntimeException | IllegalArgumentException stopped) {
             throw failure(effort.explain(stopped), stopped);
         }
     }

@@ -4,14 +4,10 @@ import io.github.heatswell.result.Numerics;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import org.hipparchus.exception.MathRuntimeException;
-import org.hipparchus.ode.ExpandableODE;
-import org.hipparchus.ode.ODEState;
-import org.hipparchus.ode.OrdinaryDifferentialEquation;
 
 /**
  * Integrates one segment: from a state with fixed modes to the first watch that falls due, or to the end of the time
- * given. The one place where the library meets its solver.
+ * given.
  *
  * <p>The method is Dormand and Prince's of order 5(4): a run is a chain of short segments, and it needs the fewest
  * evaluations for each start. Time runs from zero in every segment, so that a late event of a long run is located as
@@ -45,18 +41,12 @@ final class SegmentSolver {
     /** The same (s) for a house at rest, in which everything goes one way only: it cools. */
     private static final double MAX_STEP_AT_REST = 21_600;
 
-    private static final int MAX_EVALUATIONS = 20_000_000;
-
-    private final StoppableIntegrator busy;
-    private final StoppableIntegrator resting;
+    private final DormandPrince stepper;
     private final Balance balance;
     private final Effort effort;
     private final double relativeTolerance;
-    private final Equations equations;
-    private final DenseOutput curve;
     private final EventLocator first;
     private final FirstStep[] firstSteps = FirstStep.ofEveryKind();
-    private long evaluations;
     private long steps;
     private int segments;
     private double time;
@@ -66,8 +56,6 @@ final class SegmentSolver {
         this.balance = balance;
         this.effort = effort;
         this.relativeTolerance = relativeTolerance;
-        equations = new Equations(vector.length);
-        curve = new DenseOutput(vector.length);
         first = new EventLocator(balance, vector.length);
         double[] absolute = new double[vector.length];
         double[] relative = new double[vector.length];
@@ -83,8 +71,7 @@ final class SegmentSolver {
         absolute[StateVector.DELIVERED] = ENERGY_TOLERANCE;
         absolute[StateVector.HEAT_LOST] = ENERGY_TOLERANCE;
         absolute[StateVector.CARRIED] = ENERGY_TOLERANCE;
-        busy = new StoppableIntegrator(SHORTEST_STEP, MAX_STEP, absolute, relative);
-        resting = new StoppableIntegrator(SHORTEST_STEP, MAX_STEP_AT_REST, absolute, relative);
+        stepper = new DormandPrince(SHORTEST_STEP, absolute, relative, vector.lowest);
     }
 
     /**
@@ -133,7 +120,7 @@ final class SegmentSolver {
      * @param watches what may end the segment, none of them due
      * @param length the longest time (s)
      * @param reader reads the steps
-     * @throws MathRuntimeException if the solver gives up
+     * @throws ArithmeticException if the solver gives up
      */
     Outcome advance(double[] start, Modes modes, List<EventDetector> watches, double length, StepReader reader) {
         double begins = time;
@@ -143,23 +130,23 @@ final class SegmentSolver {
         boolean drawing = drawn > 0;
         FirstStep guess = firstSteps[FirstStep.kind(modes, heating, drawing)];
         boolean atRest = !heating && !drawing && !modes.anyValveOpen();
-        StoppableIntegrator integrator = atRest ? resting : busy;
-        integrator.setInitialStepSize(Math.min(guess.under(drawn), integrator.getMaxStep()));
-        integrator.setMaxEvaluations(MAX_EVALUATIONS);
-        integrator.handTo((from, to, stages) -> {
-            steps++;
-            curve.load(from, to, stages);
-            boolean due = first.isIn(curve);
-            reader.read(curve);
-            tooMuch = effort.isTooMuch(steps, begins + to.getTime());
-            return !due && !tooMuch;
-        });
-        equations.modes = modes;
-        integrator.integrate(equations, new ODEState(0, start), length);
-        guess.goingOnWith(integrator.comfortableStep());
-        evaluations += integrator.getEvaluations();
+        double longest = atRest ? MAX_STEP_AT_REST : MAX_STEP;
+        DenseOutput last = stepper.integrate(
+                (since, y, rates) -> balance.evaluate(y, modes, rates),
+                start,
+                length,
+                longest,
+                Math.min(guess.under(drawn), longest),
+                step -> {
+                    steps++;
+                    boolean due = first.isIn(step);
+                    reader.read(step);
+                    tooMuch = effort.isTooMuch(steps, begins + step.to());
+                    return !due && !tooMuch;
+                });
+        guess.goingOnWith(stepper.comfortableStep());
         segments++;
-        return new Outcome(curve.to(), curve.last(), Optional.ofNullable(first.due()));
+        return new Outcome(last.to(), last.last().clone(), Optional.ofNullable(first.due()));
     }
 
     /** Sets when the next segment begins (s since the start of the run). */
@@ -174,39 +161,6 @@ final class SegmentSolver {
 
     /** How the numbers were made so far. */
     Numerics numerics() {
-        return new Numerics(busy.getName(), relativeTolerance, evaluations, steps, segments);
-    }
-
-    /** The equations as the solver calls them, past its means for states of several parts, which copy every state. */
-    private final class Equations extends ExpandableODE {
-        /** More than a step has stages: the solver copies what it keeps for longer. */
-        private static final int ROUND = 16;
-
-        private final double[][] rounds;
-        private int turn;
-        private Modes modes;
-
-        Equations(int dimension) {
-            super(new OrdinaryDifferentialEquation() {
-                @Override
-                public int getDimension() {
-                    return dimension;
-                }
-
-                @Override
-                public double[] computeDerivatives(double time, double[] y) {
-                    throw new IllegalStateException("the solver asks the whole system");
-                }
-            });
-            rounds = new double[ROUND][dimension];
-        }
-
-        @Override
-        public double[] computeDerivatives(double time, double[] y) {
-            double[] rates = rounds[turn];
-            turn = (turn + 1) % ROUND;
-            balance.evaluate(y, modes, rates);
-            return rates;
-        }
+        return new Numerics(DormandPrince.NAME, relativeTolerance, stepper.evaluations(), steps, segments);
     }
 }

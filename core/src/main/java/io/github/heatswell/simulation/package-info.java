@@ -13,8 +13,8 @@
  *
  * <p>Behind it, a run is a chain of segments. In a segment the modes stand still: which thermostat calls, which valve is
  * open, where the vessel's diaphragm is, which layers are mixed, and which rule fixes the pressure. The balances of mass and
- * energy are integrated by Hipparchus until the first of all watched distances falls to zero, or until the clock changes
- * something outside; then the modes are chosen afresh. This is the only package that knows Hipparchus' solvers.
+ * energy are integrated until the first of all watched distances falls to zero, or until the clock changes something outside;
+ * then the modes are chosen afresh.
  *
  * <p>Inside, all quantities are in SI units, pressures are absolute and belong to the height of the tank's drain cock, and
  * mass flows are positive in the direction of their name.

@@ -27,14 +27,26 @@ class DenseOutputTest {
 
         @Override
         public double[] computeDerivatives(double time, double[] y) {
-            return new double[] {y[0] * (1 - y[1]), y[1] * (y[0] - 1) + 0.1 * time};
+            double[] rates = new double[2];
+            hunt(time, y, rates);
+            return rates;
         }
+    }
+
+    private static void hunt(double time, double[] y, double[] rates) {
+        rates[0] = y[0] * (1 - y[1]);
+        rates[1] = y[1] * (y[0] - 1) + 0.1 * time;
+    }
+
+    private static void hunt(DormandPrince.Reader reader) {
+        new DormandPrince(1e-9, ABSOLUTE, RELATIVE, 2)
+                .integrate(DenseOutputTest::hunt, new double[] {1, 0.5}, END, END, -1, reader);
     }
 
     private static List<double[]> statesOfTheLibrary(double[] parts) {
         List<double[]> states = new ArrayList<>();
         DormandPrince54Integrator integrator = new DormandPrince54Integrator(1e-9, END, ABSOLUTE, RELATIVE);
-        integrator.setSafety(new StoppableIntegrator(1e-9, END, ABSOLUTE, RELATIVE).getSafety());
+        integrator.setSafety(DormandPrince.SAFETY);
         integrator.addStepHandler(step -> {
             double from = step.getPreviousState().getTime();
             double length = step.getCurrentState().getTime() - from;
@@ -58,19 +70,15 @@ class DenseOutputTest {
         double[] parts = {0, 0.1, 0.25, 0.5, 0.7, 0.99, 1};
         List<double[]> expected = statesOfTheLibrary(parts);
         List<double[]> found = new ArrayList<>();
-        DenseOutput curve = new DenseOutput(2);
-        StoppableIntegrator integrator = new StoppableIntegrator(1e-9, END, ABSOLUTE, RELATIVE);
-        integrator.handTo((start, end, stages) -> {
-            curve.load(start, end, stages);
+        hunt(curve -> {
             for (double part : parts) {
-                double time = start.getTime() + part * (end.getTime() - start.getTime());
+                double time = curve.from() + part * (curve.to() - curve.from());
                 double[] state = new double[2];
                 curve.at(time, state);
                 found.add(new double[] {time, state[0], state[1], curve.rate(0, time), curve.rate(1, time)});
             }
             return true;
         });
-        integrator.integrate(new Hunt(), new ODEState(0, new double[] {1, 0.5}), END);
 
         assertTrue(expected.size() > 5 * parts.length, "several steps");
         assertEquals(expected.size(), found.size());
@@ -84,11 +92,8 @@ class DenseOutputTest {
     /** Contract: a sum of neighbours at several parts of a step is the sum of what single looks give. */
     @Test
     void followsSumsOfNeighbours() {
-        DenseOutput curve = new DenseOutput(2);
-        StoppableIntegrator integrator = new StoppableIntegrator(1e-9, END, ABSOLUTE, RELATIVE);
         double[] parts = {0, 0.3, 0.8};
-        integrator.handTo((start, end, stages) -> {
-            curve.load(start, end, stages);
+        hunt(curve -> {
             double[] sums = new double[3];
             curve.fill(0, 1, 2.5, parts, 3, sums);
             for (int i = 0; i < 3; i++) {
@@ -98,6 +103,5 @@ class DenseOutputTest {
             }
             return true;
         });
-        integrator.integrate(new Hunt(), new ODEState(0, new double[] {1, 0.5}), END);
     }
 }

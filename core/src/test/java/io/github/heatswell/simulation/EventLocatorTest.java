@@ -8,8 +8,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.function.UnaryOperator;
-import org.hipparchus.ode.ODEState;
-import org.hipparchus.ode.OrdinaryDifferentialEquation;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -18,33 +16,22 @@ class EventLocatorTest {
 
     private static final double END = 2;
 
-    private final DenseOutput step = new DenseOutput(2);
     private final EventLocator firstDue = new EventLocator(null, 2);
+    private DenseOutput step;
     private int steps;
-
-    private static final class Arch implements OrdinaryDifferentialEquation {
-        @Override
-        public int getDimension() {
-            return 2;
-        }
-
-        @Override
-        public double[] computeDerivatives(double time, double[] y) {
-            return new double[] {1 - time, 1};
-        }
-    }
 
     @BeforeEach
     void oneStep() {
         double[] tolerance = {1e-3, 1e-3};
-        StoppableIntegrator integrator = new StoppableIntegrator(1e-9, END, tolerance, tolerance);
-        integrator.setInitialStepSize(END);
-        integrator.handTo((start, end, stages) -> {
-            step.load(start, end, stages);
+        DormandPrince stepper = new DormandPrince(1e-9, tolerance, tolerance, 2);
+        DormandPrince.Equations arch = (time, y, rates) -> {
+            rates[0] = 1 - time;
+            rates[1] = 1;
+        };
+        step = stepper.integrate(arch, new double[2], END, END, END, finished -> {
             steps++;
             return true;
         });
-        integrator.integrate(new Arch(), new ODEState(0, new double[2]), END);
         assertEquals(1, steps);
         assertEquals(0, step.last()[0], 1e-12, "back where it began");
     }

@@ -37,7 +37,7 @@ class PomsIT {
 
     /** What each module asks for itself, as README.md tells. The rest comes along with these. */
     private static final Map<String, Set<String>> ASKED_FOR = Map.of(
-            "core", Set.of("hipparchus-core", "hipparchus-ode", "hipparchus-optim"),
+            "core", Set.of("hipparchus-core", "hipparchus-optim"),
             "charts", Set.of("heatswell-core", "jfreechart", "batik-svggen", "commons-csv"),
             "scenarios", Set.of("heatswell-core", "heatswell-charts", "jackson-core", "snakeyaml-engine", "picocli"));
 

@@ -1,0 +1,217 @@
+package io.github.heatswell.simulation;
+
+/**
+ * Integrates differential equations with the method of Dormand and Prince of order 5(4), step by step: each finished step goes to a
+ * reader, who says whether there is to be another.
+ *
+ * <p>A step is as long as its estimated error allows. The error is the root mean square of that of the components, each in units of its
+ * tolerance; components from some place on are alike, and together count as one, so that there being many of them hides no error of the
+ * others.
+ *
+ * <p>Source: E. Hairer, S. P. Nørsett, G. Wanner, Solving Ordinary Differential Equations I, 2nd ed., Springer 1993, sections II.4
+ * (step size and starting step) and II.5 (coefficients).
+ *
+ * <p>Working memory of one run, not thread-safe.
+ */
+final class DormandPrince {
+
+    /** What the method is called. */
+    static final String NAME = "Dormand-Prince 5 (4)";
+
+    /** The equations to integrate. */
+    interface Equations {
+        /**
+         * Works out the rates.
+         *
+         * @param time time since the start (s)
+         * @param y the state
+         * @param rates the rates of change of the state, overwritten
+         */
+        void rates(double time, double[] y, double[] rates);
+    }
+
+    /** Takes the finished steps. */
+    interface Reader {
+        /**
+         * Takes a step.
+         *
+         * @param step the step, valid during the call
+         * @return whether to go on
+         */
+        boolean read(DenseOutput step);
+    }
+
+    private static final int ORDER = 5;
+    /** A step is made this much (-) of what the last one promises, */
+    static final double SAFETY = 0.85;
+    /** and changed by these factors (-) at most. */
+    private static final double MAX_REDUCTION = 0.2;
+
+    private static final double MAX_GROWTH = 10;
+    /** The error (of which 1 is allowed) of a trial so long that it led out of what can be calculated. */
+    private static final double BEYOND_ALL = 1e12;
+
+    private static final double[][] STAGES = {
+        {1.0 / 5.0},
+        {3.0 / 40.0, 9.0 / 40.0},
+        {44.0 / 45.0, -56.0 / 15.0, 32.0 / 9.0},
+        {19372.0 / 6561.0, -25360.0 / 2187.0, 64448.0 / 6561.0, -212.0 / 729.0},
+        {9017.0 / 3168.0, -355.0 / 33.0, 46732.0 / 5247.0, 49.0 / 176.0, -5103.0 / 18656.0},
+        {35.0 / 384.0, 0.0, 500.0 / 1113.0, 125.0 / 192.0, -2187.0 / 6784.0, 11.0 / 84.0}
+    };
+    private static final double[] TIMES = {1.0 / 5.0, 3.0 / 10.0, 4.0 / 5.0, 8.0 / 9.0, 1.0, 1.0};
+    private static final double[] ERRORS = {
+        71.0 / 57600.0, 0.0, -71.0 / 16695.0, 71.0 / 1920.0, -17253.0 / 339200.0, 22.0 / 525.0, -1.0 / 40.0
+    };
+
+    private final double shortest;
+    private final double[] absolute;
+    private final double[] relative;
+    private final int alike;
+    private final double[][] rates;
+    private final DenseOutput step;
+    private double[] y;
+    private double[] next;
+    private long evaluations;
+    private double comfortable;
+
+    /**
+     * A stepper.
+     *
+     * @param shortest the shortest step (s)
+     * @param absolute absolute tolerance of each component of the state, in its unit
+     * @param relative relative tolerance of each component (-)
+     * @param alike the place from which the components are alike
+     */
+    DormandPrince(double shortest, double[] absolute, double[] relative, int alike) {
+        this.shortest = shortest;
+        this.absolute = absolute.clone();
+        this.relative = relative.clone();
+        this.alike = alike;
+        rates = new double[STAGES.length + 1][absolute.length];
+        y = new double[absolute.length];
+        next = new double[absolute.length];
+        step = new DenseOutput(absolute.length);
+    }
+
+    /**
+     * Integrates from time zero until the reader has enough, or to the end.
+     *
+     * @param equations the equations
+     * @param start the state at the start
+     * @param end the end (s)
+     * @param longest the longest step (s)
+     * @param first the step to try first (s); negative to have it worked out
+     * @param reader takes the steps
+     * @return the last step, cut where the reader cut it
+     * @throws ArithmeticException if the shortest step is still too long
+     */
+    DenseOutput integrate(
+            Equations equations, double[] start, double end, double longest, double first, Reader reader) {
+        System.arraycopy(start, 0, y, 0, y.length);
+        double time = 0;
+        evaluate(equations, 0, y, rates[0]);
+        double wanted = first > 0 ? first : startingStep(equations, longest);
+        while (true) {
+            double length = Math.min(wanted, end - time);
+            double error = attempt(equations, time, length);
+            comfortable = length * Math.min(MAX_GROWTH, SAFETY * Math.pow(error, -1.0 / ORDER));
+            wanted = Math.min(longest, Math.max(comfortable, MAX_REDUCTION * length));
+            if (error >= 1) {
+                if (wanted < shortest) {
+                    throw new ArithmeticException("a step of " + length + " s is still too long");
+                }
+                continue;
+            }
+            double until = length == end - time ? end : time + length;
+            step.load(time, y, until, next, rates);
+            if (!reader.read(step) || until >= end) {
+                return step;
+            }
+            time = until;
+            wanted = Math.max(wanted, shortest);
+            // the rates at the end of a step are those at the start of the next
+            double[] begun = rates[0];
+            rates[0] = rates[STAGES.length];
+            rates[STAGES.length] = begun;
+            double[] before = y;
+            y = next;
+            next = before;
+        }
+    }
+
+    /** The step (s) that the error of the last one lets expect to be just short enough. */
+    double comfortableStep() {
+        return comfortable;
+    }
+
+    /** How often the equations have been evaluated so far. */
+    long evaluations() {
+        return evaluations;
+    }
+
+    private void evaluate(Equations equations, double time, double[] state, double[] into) {
+        evaluations++;
+        equations.rates(time, state, into);
+    }
+
+    /** Tries a step; says how large its error is, of which 1 is allowed. */
+    private double attempt(Equations equations, double time, double length) {
+        for (int stage = 0; stage < STAGES.length; stage++) {
+            double[] weights = STAGES[stage];
+            for (int k = 0; k < y.length; k++) {
+                double sum = weights[0] * rates[0][k];
+                for (int i = 1; i <= stage; i++) {
+                    sum += weights[i] * rates[i][k];
+                }
+                next[k] = y[k] + length * sum;
+            }
+            evaluate(equations, time + TIMES[stage] * length, next, rates[stage + 1]);
+        }
+        int others = y.length - alike;
+        double squares = errors(length, 0, alike) + (others > 0 ? errors(length, alike, y.length) / others : 0);
+        double error = Math.sqrt(squares / (others > 0 ? alike + 1 : alike));
+        return Double.isNaN(error) ? BEYOND_ALL : error;
+    }
+
+    /** The sum of the squares of the errors of neighbouring components, each in units of its tolerance. */
+    private double errors(double length, int from, int until) {
+        double squares = 0;
+        for (int k = from; k < until; k++) {
+            double sum = ERRORS[0] * rates[0][k];
+            for (int i = 2; i < ERRORS.length; i++) {
+                sum += ERRORS[i] * rates[i][k];
+            }
+            double ratio = length * sum / tolerance(k, Math.max(Math.abs(y[k]), Math.abs(next[k])));
+            squares += ratio * ratio;
+        }
+        return squares;
+    }
+
+    private double tolerance(int component, double size) {
+        return absolute[component] + relative[component] * size;
+    }
+
+    /** A first step by which an explicit Euler step would change the state, and its rates, a hundredth of what they are. */
+    private double startingStep(Equations equations, double longest) {
+        double states = 0;
+        double changes = 0;
+        for (int k = 0; k < y.length; k++) {
+            double tolerance = tolerance(k, Math.abs(y[k]));
+            states += Math.pow(y[k] / tolerance, 2);
+            changes += Math.pow(rates[0][k] / tolerance, 2);
+        }
+        double small = states < 1e-10 || changes < 1e-10 ? 1e-6 : 0.01 * Math.sqrt(states / changes);
+        for (int k = 0; k < y.length; k++) {
+            next[k] = y[k] + small * rates[0][k];
+        }
+        evaluate(equations, small, next, rates[1]);
+        double bends = 0;
+        for (int k = 0; k < y.length; k++) {
+            bends += Math.pow((rates[1][k] - rates[0][k]) / tolerance(k, Math.abs(y[k])), 2);
+        }
+        double steepest = Math.max(Math.sqrt(changes), Math.sqrt(bends) / small);
+        double even = steepest < 1e-15 ? Math.max(1e-6, 0.001 * small) : Math.pow(0.01 / steepest, 1.0 / ORDER);
+        return Math.max(shortest, Math.min(longest, Math.min(100 * small, even)));
+    }
+}
