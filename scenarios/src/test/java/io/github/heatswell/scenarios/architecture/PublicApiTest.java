@@ -40,6 +40,8 @@ class PublicApiTest {
             "scenarios.lesson.LessonBuilder",
             "scenarios.readings.LogFile",
             "study.VarianceShares",
+            "system.Shell$CylinderBuilder",
+            "system.VesselBody$Builder",
             "units.QuantityFormat$Symbols",
             // Others use its constant, which the compiler copies.
             "units.Gravity");
