@@ -5,6 +5,7 @@ import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.sizing.SizedVessel;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.study.Share;
+import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.Optional;
@@ -35,9 +36,29 @@ final class SizingWords {
                 .findFirst()
                 .map(valve ->
                         "No vessel cures this: '" + valve.name() + "' is stuck open and runs whatever the pressure."
-                                + " Have it replaced first; what follows holds after that. ")
+                                + " Have it replaced first"
+                                + (isLargeEnough()
+                                        ? "; the " + presentVolume()
+                                                + " vessel of this house is large enough, so none is to be bought. After that: "
+                                        : "; what follows holds after that. "))
                 .orElse("");
         return stuck + size();
+    }
+
+    /** Whether the house has a sound vessel no smaller than what it takes. */
+    private boolean isLargeEnough() {
+        return answer.scenario()
+                .system()
+                .vessel()
+                .filter(present -> present.condition() == ExpansionVessel.Condition.SOUND)
+                .filter(present -> answer.recommended()
+                        .filter(wanted -> wanted.volume() <= present.volume() * (1 + 1e-9))
+                        .isPresent())
+                .isPresent();
+    }
+
+    private String presentVolume() {
+        return shown.volume(answer.scenario().system().vessel().orElseThrow().volume());
     }
 
     private String size() {

@@ -96,7 +96,17 @@ class HazardStatusTest {
     void stuckOpenValveComesBeforeTheSize() {
         String text = execute("size mill-cottage-stuck-open").out().replaceAll("\\s+", " ");
         assertTrue(text.contains("No vessel cures this: 'safety valve' is stuck open"), text);
+        assertTrue(text.contains("the 18 L vessel of this house is large enough, so none is to be bought."), text);
         assertTrue(text.indexOf("No vessel cures this") < text.indexOf("A vessel of 18 L"), text);
+    }
+
+    /** A vessel that is too small has to be replaced all the same. */
+    @Test
+    void stuckOpenValveBesideASmallVesselTakesALargerOne() {
+        String text = execute("size mill-cottage-stuck-open --set vessel.volume=8L")
+                .out()
+                .replaceAll("\\s+", " ");
+        assertTrue(text.contains("Have it replaced first; what follows holds after that. A vessel of 18 L"), text);
     }
 
     /** Where no vessel can be sized the hazards are told all the same, and first. */
