@@ -19,11 +19,10 @@ module io.github.heatswell.scenarios {
     exports io.github.heatswell.scenarios.choice;
     exports io.github.heatswell.scenarios.fault;
     exports io.github.heatswell.scenarios.file;
-    exports io.github.heatswell.scenarios.lesson;
-    exports io.github.heatswell.scenarios.lessonsite;
     exports io.github.heatswell.scenarios.outlook;
     exports io.github.heatswell.scenarios.output;
     exports io.github.heatswell.scenarios.readings;
     exports io.github.heatswell.scenarios.spread;
+    exports io.github.heatswell.scenarios.teaching;
     exports io.github.heatswell.scenarios.variation;
 }

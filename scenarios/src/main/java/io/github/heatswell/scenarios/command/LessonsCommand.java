@@ -1,12 +1,11 @@
 package io.github.heatswell.scenarios.command;
 
 import io.github.heatswell.result.BalanceCount;
-import io.github.heatswell.scenarios.lesson.Lessons;
-import io.github.heatswell.scenarios.lessonsite.LessonSite;
 import io.github.heatswell.scenarios.output.OpenBalance;
 import io.github.heatswell.scenarios.output.OutputException;
 import io.github.heatswell.scenarios.output.ResultFile;
 import io.github.heatswell.scenarios.output.ResultFolder;
+import io.github.heatswell.scenarios.teaching.Course;
 import io.github.heatswell.scenarios.wording.Printable;
 import io.github.heatswell.scenarios.wording.Wrapped;
 import java.nio.file.Path;
@@ -39,7 +38,8 @@ final class LessonsCommand implements Question {
         Console console = request.console();
         ResultFolder folder = ResultFolder.at(request.out().orElse(Path.of(FOLDER)));
         BalanceCount count = new BalanceCount();
-        List<ResultFile> files = LessonSite.files(Lessons.all(), count, request.units());
+        Course course = Course.bundled();
+        List<ResultFile> files = course.pages(count, request.units());
         List<String> kept;
         try {
             kept = folder.write(files);
@@ -48,7 +48,7 @@ final class LessonsCommand implements Question {
             return ExitStatus.NOT_WRITTEN;
         }
         console.print(OpenBalance.lines(count.sum()));
-        console.print(Lessons.all().size() + " lessons written into "
+        console.print(course.titles().size() + " lessons written into "
                 + Printable.line(folder.path().toString()) + "; open index.html there.\n");
         if (!kept.isEmpty()) {
             console.print(Wrapped.lines(

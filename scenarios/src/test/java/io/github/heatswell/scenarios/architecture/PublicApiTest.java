@@ -31,13 +31,11 @@ class PublicApiTest {
             // A programmer writes one, as a lambda or by hand, and hands it in.
             "sizing.NetExpansion",
             "study.UncertainModel",
-            "scenarios.lesson.Expectation",
             "scenarios.output.ResultFile$Content",
             "scenarios.output.ResultFile$Text",
             // A public method of a type that is used elsewhere returns one.
             "charts.DailyFigures$Day",
             "diagnosis.Misfit",
-            "scenarios.lesson.LessonBuilder",
             "scenarios.readings.LogFile",
             "study.VarianceShares",
             "system.Shell$CylinderBuilder",

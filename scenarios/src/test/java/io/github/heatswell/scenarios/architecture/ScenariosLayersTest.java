@@ -38,18 +38,13 @@ class ScenariosLayersTest {
             .allowEmptyShould(true);
 
     @ArchTest
-    static final ArchRule lessonsStandOnFilesAndCatalogueOnly = noClasses()
+    static final ArchRule onlyTheCommandKnowsTeaching = noClasses()
             .that()
-            .resideInAPackage("io.github.heatswell.scenarios.lesson..")
+            .resideOutsideOfPackage("io.github.heatswell.scenarios.teaching..")
+            .and()
+            .doNotHaveFullyQualifiedName("io.github.heatswell.scenarios.command.LessonsCommand")
             .should()
             .dependOnClassesThat()
-            .resideInAnyPackage(
-                    "io.github.heatswell.charts..",
-                    "io.github.heatswell.scenarios.choice..",
-                    "io.github.heatswell.scenarios.spread..",
-                    "io.github.heatswell.scenarios.outlook..",
-                    "io.github.heatswell.scenarios.output..",
-                    "io.github.heatswell.scenarios.interview..",
-                    "io.github.heatswell.scenarios.command..")
-            .because("a lesson is data and words; how it is shown is decided above it");
+            .resideInAPackage("io.github.heatswell.scenarios.teaching..")
+            .because("the course can be taken away, and the tool works as before");
 }

@@ -8,7 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
-import io.github.heatswell.scenarios.lesson.Lessons;
+import io.github.heatswell.scenarios.teaching.Course;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -93,7 +93,7 @@ class PackagedArtifactsIT {
                         "module io.github.heatswell.charts",
                         "module io.github.heatswell.core",
                         "fault in line 1",
-                        "lessons " + Lessons.all().size(),
+                        "lessons " + Course.bundled().titles().size(),
                         "findings true",
                         "peak 7 bar"),
                 run.output().lines().toList());

@@ -3,22 +3,34 @@ package io.github.heatswell.scenarios.example;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.scenarios.lesson.Expectation;
-import io.github.heatswell.scenarios.lesson.LessonRun;
+import io.github.heatswell.result.BalanceCount;
+import io.github.heatswell.scenarios.output.ResultFile;
+import io.github.heatswell.scenarios.output.ResultFolder;
+import io.github.heatswell.scenarios.teaching.Course;
+import io.github.heatswell.units.UnitSystem;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
+/** Regression: a teacher's own lesson is one file. */
 class OwnLessonTest {
 
     @Test
-    void theLessonShowsWhatItSays() {
-        LessonRun run = LessonRun.of(OwnLesson.lesson());
-        for (Expectation.Checked checked : run.checked()) {
-            assertTrue(checked.held(), checked.description());
+    void aLessonOfOnesOwnBecomesPages(@TempDir Path folder) throws Exception {
+        String text;
+        try (InputStream in = OwnLessonTest.class.getResourceAsStream("the-dripping-tap.yaml")) {
+            text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
         }
-        assertEquals(1, run.outcome());
-        assertTrue(run.lesson()
-                .tryIt()
-                .claim()
-                .test(run.lesson().tryIt().changed(run.lesson()).simulation().run()));
+        Course course = Course.of(Map.of("the-dripping-tap", text));
+        assertEquals(List.of("What a dripping tap hides"), course.titles());
+        List<ResultFile> pages = course.pages(new BalanceCount(), UnitSystem.SI);
+        ResultFolder.at(folder).write(pages);
+        String page = Files.readString(folder.resolve("the-dripping-tap.html"));
+        assertTrue(page.contains("The run shows: <strong>No.</strong>"));
     }
 }

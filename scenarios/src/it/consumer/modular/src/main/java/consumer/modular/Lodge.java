@@ -9,10 +9,10 @@ import io.github.heatswell.scenarios.fault.Fault;
 import io.github.heatswell.scenarios.file.InvalidScenarioException;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.file.ScenarioReader;
-import io.github.heatswell.scenarios.lesson.Lessons;
 import io.github.heatswell.scenarios.output.OutputException;
 import io.github.heatswell.scenarios.output.ResultFolder;
 import io.github.heatswell.scenarios.output.Results;
+import io.github.heatswell.scenarios.teaching.Course;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
@@ -56,7 +56,7 @@ public final class Lodge {
             Fault fault = wrong.faults().get(0);
             System.out.println("fault in line " + fault.at().line());
         }
-        System.out.println("lessons " + Lessons.all().size());
+        System.out.println("lessons " + Course.bundled().titles().size());
         System.out.println("findings " + !Findings.of(run.summary()).isEmpty());
         double peak = run.gauge(run.extremes().highestPressure().value());
         System.out.println("peak " + Math.round(PressureUnit.BAR.fromSi(peak)) + " bar");

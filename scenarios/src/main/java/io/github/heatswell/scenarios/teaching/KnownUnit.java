@@ -1,0 +1,40 @@
+package io.github.heatswell.scenarios.teaching;
+
+import io.github.heatswell.assessment.Measure.Kind;
+import io.github.heatswell.units.DurationUnit;
+import io.github.heatswell.units.LengthUnit;
+import io.github.heatswell.units.PowerUnit;
+import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.TemperatureDifferenceUnit;
+import io.github.heatswell.units.TemperatureUnit;
+import io.github.heatswell.units.Unit;
+import io.github.heatswell.units.VolumeUnit;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A unit that a lesson may write behind a number.
+ *
+ * @param kind what it measures
+ * @param unit the unit
+ */
+record KnownUnit(Kind kind, Unit unit) {
+
+    private static final Map<String, KnownUnit> ALL = Map.of(
+            "L", new KnownUnit(Kind.VOLUME, VolumeUnit.LITRE),
+            "bar", new KnownUnit(Kind.GAUGE_PRESSURE, PressureUnit.BAR),
+            "degC", new KnownUnit(Kind.TEMPERATURE, TemperatureUnit.CELSIUS),
+            "K", new KnownUnit(Kind.TEMPERATURE_DIFFERENCE, TemperatureDifferenceUnit.KELVIN),
+            "kW", new KnownUnit(Kind.POWER, PowerUnit.KILOWATT),
+            "m", new KnownUnit(Kind.LENGTH, LengthUnit.METRE),
+            "min", new KnownUnit(Kind.TIME, DurationUnit.MINUTE),
+            "h", new KnownUnit(Kind.TIME, DurationUnit.HOUR));
+
+    static Optional<KnownUnit> of(String symbol) {
+        return Optional.ofNullable(ALL.get(symbol));
+    }
+
+    double toSi(double value) {
+        return unit.toSi(value);
+    }
+}

@@ -1,0 +1,194 @@
+package io.github.heatswell.scenarios.teaching;
+
+import io.github.heatswell.result.Channel;
+import io.github.heatswell.result.Event;
+import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.RunResult;
+import io.github.heatswell.scenarios.markup.Svg;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.units.Unit;
+import io.github.heatswell.units.UnitSystem;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** An empty graph to sketch curves into, with axes on which those of the lesson's runs have room and the minutes that matter are wide. */
+final class SketchGrid {
+
+    private static final int WIDTH = 720;
+    private static final int HEIGHT = 250;
+    private static final int LEFT = 60;
+    private static final int RIGHT = 15;
+    private static final int TOP = 26;
+    private static final int BOTTOM = 38;
+
+    /** How much of the time until the last heater stops is shown beyond it. */
+    private static final double BEYOND = 1.0 / 3;
+
+    /** Up to here pictures have minutes (s). */
+    private static final double MAX_IN_MINUTES = 3 * 3600;
+
+    private static final double HOUR = 3600;
+    private static final double MINUTE = 60;
+
+    private final StringBuilder svg = new StringBuilder();
+    private final List<RunResult> shown = new ArrayList<>();
+    private final Channel channel;
+    private final UnitSystem units;
+
+    private SketchGrid(LessonRun run, UnitSystem units) {
+        this.channel = run.lesson().houses().get(0).channel();
+        for (int i = 0; i < run.results().size(); i++) {
+            if (isShown(run.lesson(), i)) {
+                shown.add(run.results().get(i));
+            }
+        }
+        this.units = units;
+    }
+
+    /** Whether a case is sketched: those that follow the same quantity for as long as the first. */
+    static boolean isShown(Lesson lesson, int index) {
+        LessonHouse first = lesson.houses().get(0);
+        LessonHouse one = lesson.houses().get(index);
+        return one.channel() == first.channel()
+                && one.scenario().duration().equals(first.scenario().duration());
+    }
+
+    static Svg of(LessonRun run, UnitSystem units) {
+        return new SketchGrid(run, units).draw();
+    }
+
+    private Svg draw() {
+        double end = end();
+        double low = Double.POSITIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        for (RunResult result : shown) {
+            for (int i = 0; i < result.trace().count() && result.trace().grid().time(i) <= end; i++) {
+                low = Math.min(low, value(result, i));
+                high = Math.max(high, value(result, i));
+            }
+        }
+        if (unit() == units.pressure()) {
+            high = Math.max(high, reliefSet());
+        }
+        svg.append("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 " + WIDTH + " " + HEIGHT + "\">");
+        upright(SketchScale.around(low, high));
+        across(end);
+        String name = name();
+        text(4, 14, "start", name);
+        svg.append("</svg>");
+        return Svg.of(svg.toString(), "Empty graph: " + name + " over time.", "sketch-");
+    }
+
+    /** Where the lesson's picture has the time of day, the time at which it begins. */
+    private String beginning() {
+        HotWaterSystem house = shown.get(0).system();
+        long minutes = Math.round(house.start().timeOfDay() / MINUTE);
+        return !byClock() ? "the start" : String.format(Locale.ROOT, "%02d:%02d", minutes / 60, minutes % 60);
+    }
+
+    /** Where a relief valve would open: who expects that must have room to draw it. */
+    private double reliefSet() {
+        double set = 0;
+        for (RunResult result : shown) {
+            double atmosphere = result.system().site().atmosphere();
+            set = result.system().reliefValves().stream()
+                    .mapToDouble(valve -> unit().fromSi(valve.setPressure().gauge(atmosphere)))
+                    .reduce(set, Math::max);
+        }
+        return set;
+    }
+
+    /** The time that matters: until the last heater has stopped, and a third more; a run that ends before sets the end. */
+    private double end() {
+        double longest = 0;
+        for (RunResult result : shown) {
+            double stopped = result.first(EventKind.HEATER_OFF)
+                    .or(() -> result.first(EventKind.CUT_OUT_TRIPPED))
+                    .map(Event::time)
+                    .orElse(result.end());
+            longest = Math.max(longest, Math.min(result.end(), stopped * (1 + BEYOND)));
+        }
+        double unit = timeUnit();
+        double step = SketchScale.step(longest / unit);
+        return Math.ceil(longest / unit / step - 1e-9) * step * unit;
+    }
+
+    /** Hours where the picture of the lesson has hours or the time of day, or else minutes (s). */
+    private double timeUnit() {
+        double end = shown.stream().mapToDouble(RunResult::end).max().orElseThrow();
+        return byClock() || end > MAX_IN_MINUTES ? HOUR : MINUTE;
+    }
+
+    private boolean byClock() {
+        return !shown.get(0).system().draws().draws().isEmpty();
+    }
+
+    private void upright(SketchScale scale) {
+        for (int i = 0; i <= scale.lines(); i++) {
+            double y = HEIGHT - BOTTOM - (HEIGHT - TOP - BOTTOM) * (double) i / scale.lines();
+            line(LEFT, y, WIDTH - RIGHT, y);
+            text(LEFT - 8, y + 4, "end", scale.label(i));
+        }
+    }
+
+    private void across(double end) {
+        double unit = timeUnit();
+        double step = SketchScale.step(end / unit);
+        SketchScale scale = new SketchScale(0, step, (int) Math.round(end / unit / step));
+        for (int i = 0; i <= scale.lines(); i++) {
+            double x = LEFT + (WIDTH - LEFT - RIGHT) * (double) i / scale.lines();
+            line(x, TOP, x, HEIGHT - BOTTOM);
+            text(x, HEIGHT - BOTTOM + 18, "middle", scale.label(i));
+        }
+        text(
+                (LEFT + WIDTH - RIGHT) / 2.0,
+                HEIGHT - 4,
+                "middle",
+                "time since " + beginning() + " (" + (unit == HOUR ? "h" : "min") + ")");
+    }
+
+    private double value(RunResult result, int index) {
+        double si = result.trace().value(channel, index);
+        return unit().fromSi(
+                        channel == Channel.PRESSURE_ABSOLUTE || channel == Channel.MAINS_ABSOLUTE
+                                ? result.gauge(si)
+                                : si);
+    }
+
+    private Unit unit() {
+        return switch (channel) {
+            case WATER_MEAN, WATER_TOP, WATER_BOTTOM -> units.temperature();
+            case RELIEVED_TOTAL, VESSEL_WATER, INFLOW_TOTAL, DRAWN_TOTAL, RETURNED_TOTAL -> units.volume();
+            case RELIEF_FLOW, DRAW_FLOW -> units.flow();
+            case HEATER_POWER -> units.power();
+            default -> units.pressure();
+        };
+    }
+
+    private String name() {
+        String symbol = unit().symbol().replace("deg", "\u00b0");
+        boolean pressure = unit() == units.pressure();
+        return (pressure ? "gauge pressure" : channel.description()) + " (" + symbol + ")";
+    }
+
+    private void line(double x1, double y1, double x2, double y2) {
+        svg.append(String.format(
+                Locale.ROOT,
+                "<line x1=\"%.1f\" y1=\"%.1f\" x2=\"%.1f\" y2=\"%.1f\" stroke=\"#9aa7ad\" stroke-width=\"1\"/>",
+                x1,
+                y1,
+                x2,
+                y2));
+    }
+
+    private void text(double x, double y, String anchor, String words) {
+        svg.append(String.format(
+                Locale.ROOT,
+                "<text x=\"%.1f\" y=\"%.1f\" text-anchor=\"%s\" font-size=\"13\" font-family=\"sans-serif\">%s</text>",
+                x,
+                y,
+                anchor,
+                words));
+    }
+}

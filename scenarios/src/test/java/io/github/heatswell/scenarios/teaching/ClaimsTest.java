@@ -1,0 +1,233 @@
+package io.github.heatswell.scenarios.teaching;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.ageing.PrechargeLoss;
+import io.github.heatswell.result.RunResult;
+import io.github.heatswell.scenarios.catalogue.Catalogue;
+import io.github.heatswell.scenarios.file.Change;
+import io.github.heatswell.units.Decimals;
+import io.github.heatswell.units.UnitSystem;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** What the lessons compare and count follows from their runs, and predictions can be missed. */
+class ClaimsTest {
+
+    /** Words that compare or count; a sentence with one of them is checked against the runs, or it may not stand there. */
+    private static final Pattern COMPARES = Pattern.compile(
+            "(?i)\\b(more|less|fewer|larger|smaller|higher|lower|hotter|cooler|colder|faster|slower|sooner|longer|shorter|later"
+                    + "|earlier|than|twice|half|third|quarter|fifth|tenth|times|thousand|same|equal|nearly|hardly|most|least"
+                    + "|lowest|highest|heaviest|largest|smallest|far (?:above|below|too|higher|less)|always|never|nothing"
+                    + "|two|three|four|five|ten|hundred|saves|enough)\\b");
+
+    /** Set phrases that compare nothing of a run. */
+    private static final Pattern PHRASES =
+            Pattern.compile("(?i)nothing is wasted|do not notice a litre or two|as well as|T&P");
+
+    /** Houses unlike those of the lessons: ice-cold and warm water, little and much heat, a low supply, cooling tanks. */
+    private static final List<RunResult> STRANGERS = List.of(
+            stranger("ferry-cottage"),
+            stranger("ferry-cottage", "supply.water=2 degC", "heater.set-point=20 degC"),
+            stranger("ferry-cottage", "supply.water=30 degC", "supply.arrangement=check-valve"),
+            stranger(
+                    "ferry-cottage",
+                    "supply.arrangement=check-valve",
+                    "heater.input=40 kW",
+                    "heater.set-point=85 degC",
+                    "run.duration=15 min"),
+            stranger("ferry-cottage", "start.water=60 degC", "heater.set-point=30 degC"),
+            stranger("orchard-lodge-vessel", "supply.pressure=0.3 bar"),
+            stranger("weir-house-mixed", "supply.water=35 degC"),
+            stranger("kiln-house-runaway"),
+            stranger("orchard-lodge-vessel"),
+            stranger("quarry-row"),
+            stranger("orchard-lodge"));
+
+    private static final Map<String, LessonRun> RUNS = new ConcurrentHashMap<>();
+
+    static List<Lesson> lessons() {
+        return Lessons.all();
+    }
+
+    private static LessonRun run(Lesson lesson) {
+        return RUNS.computeIfAbsent(lesson.id(), id -> LessonRun.of(lesson));
+    }
+
+    @ParameterizedTest
+    @MethodSource("lessons")
+    void whatComparesIsChecked(Lesson lesson) {
+        List<String> unchecked = lesson.claims().stream()
+                .filter(claim -> claim.check().isEmpty())
+                .map(claim -> String.join("#", claim.words().in(run(lesson)).parts()))
+                .filter(text ->
+                        COMPARES.matcher(PHRASES.matcher(text).replaceAll("")).find())
+                .toList();
+        assertEquals(List.of(), unchecked);
+    }
+
+    /** Titles, questions and cautions are not checked against runs, so they compare nothing with figures. */
+    @ParameterizedTest
+    @MethodSource("lessons")
+    void whatIsNotCheckedHasNoFigures(Lesson lesson) {
+        for (String text : List.of(lesson.title(), lesson.question(), lesson.checkQuestion())) {
+            assertTrue(text.chars().noneMatch(Character::isDigit), text);
+        }
+    }
+
+    /**
+     * A check that holds whatever the runs show would check nothing. Runs in the wrong order, all of one house, or cut off
+     * must break it, unless it is about properties of water or about other runs that it makes itself.
+     */
+    @ParameterizedTest
+    @MethodSource("lessons")
+    void checksFailWhereRunsShowSomethingElse(Lesson lesson) {
+        LessonRun right = run(lesson);
+        List<LessonRun> wrong = others(right);
+        List<String> toothless = lesson.claims().stream()
+                .filter(claim -> claim.check().isPresent())
+                .filter(claim -> wrong.stream().allMatch(other -> holds(claim, other)))
+                .map(claim -> claim.words().in(right).text(UnitSystem.SI))
+                .toList();
+        assertEquals(List.of(), toothless);
+    }
+
+    /** What has not even the events that a check asks for does not bear it out. */
+    private static boolean holds(Lesson.Claim claim, LessonRun run) {
+        try {
+            return claim.holds(run);
+        } catch (RuntimeException e) {
+            return false;
+        }
+    }
+
+    private static List<LessonRun> others(LessonRun right) {
+        int count = right.results().size();
+        List<LessonRun> others = new ArrayList<>();
+        List<RunResult> reversed = new ArrayList<>(right.results());
+        Collections.reverse(reversed);
+        others.add(new LessonRun(right.lesson(), reversed));
+        List<RunResult> turned = new ArrayList<>(right.results());
+        Collections.rotate(turned, 1);
+        others.add(new LessonRun(right.lesson(), turned));
+        right.results().forEach(one -> others.add(new LessonRun(right.lesson(), Collections.nCopies(count, one))));
+        STRANGERS.forEach(one -> others.add(new LessonRun(right.lesson(), Collections.nCopies(count, one))));
+        return others;
+    }
+
+    private static RunResult stranger(String name, String... changes) {
+        return Catalogue.read(name)
+                .with(Stream.of(changes).map(Change::of).toList())
+                .simulation()
+                .run();
+    }
+
+    @ParameterizedTest
+    @MethodSource("lessons")
+    void everyWrongOptionHasAReplyOfItsOwn(Lesson lesson) {
+        Set<String> replies = new HashSet<>();
+        List<Lesson.Option> options = lesson.prediction().options();
+        for (int i = 0; i < options.size(); i++) {
+            assertEquals(
+                    i == run(lesson).outcome(),
+                    options.get(i).reply().isEmpty(),
+                    options.get(i).text());
+            options.get(i)
+                    .reply()
+                    .ifPresent(reply ->
+                            assertTrue(replies.add(reply.words().in(run(lesson)).text(UnitSystem.SI)), "said twice"));
+        }
+    }
+
+    /** Nobody can find the right option by its place: no place is right most of the time, none three times running. */
+    @Test
+    void theRightOptionChangesItsPlace() {
+        List<Integer> places = lessons().stream().map(one -> run(one).outcome()).toList();
+        for (int place = 0; place < 3; place++) {
+            int wanted = place;
+            long count = places.stream().filter(one -> one == wanted).count();
+            assertTrue(count >= 3 && count <= 7, "place " + place + " is right in " + count + " lessons: " + places);
+        }
+        for (int i = 2; i < places.size(); i++) {
+            assertTrue(
+                    !places.get(i).equals(places.get(i - 1)) || !places.get(i).equals(places.get(i - 2)),
+                    "three times running: " + places);
+        }
+    }
+
+    /** No round of two, three or four places is gone through twice. */
+    @Test
+    void thePlacesOfTheRightOptionsFollowNoRound() {
+        List<Integer> places = lessons().stream().map(one -> run(one).outcome()).toList();
+        for (int round = 2; round <= 4; round++) {
+            int repeated = 0;
+            for (int i = round; i < places.size(); i++) {
+                repeated = places.get(i).equals(places.get(i - round)) ? repeated + 1 : 0;
+                assertTrue(repeated < round, "a round of " + round + ": " + places);
+            }
+        }
+    }
+
+    /** The words of the right option that the other options have not, and that are no everyday words. */
+    @ParameterizedTest
+    @MethodSource("lessons")
+    void titlesAndQuestionsDoNotTellTheOutcome(Lesson lesson) {
+        String shown = (lesson.title() + " " + lesson.question() + " "
+                        + lesson.prediction().question())
+                .toLowerCase(java.util.Locale.ROOT);
+        Set<String> telling =
+                Set.of("slowly", "steepens", "drips all the same", "rigid", "years later", "no room", "quarter");
+        Stream<String> told = telling.stream().filter(shown::contains);
+        assertEquals(List.of(), told.toList());
+    }
+
+    /** One law of precharge loss in the lesson and in the outlook: validation against the closed form of its differential equation. */
+    @Test
+    void aChargeFadesAsInTheOutlook() {
+        Lesson lesson = Lessons.named("the-vessel-over-the-years");
+        List<Double> precharges =
+                run(lesson).results().stream().map(VesselMetrics::precharge).toList();
+        double supply = RunMetrics.supply(run(lesson).results().get(0));
+        String text = run(lesson).notice().get(1).text(UnitSystem.SI);
+        for (int i = 1; i <= 2; i++) {
+            double years = (precharges.get(0) - precharges.get(i)) / (PrechargeLoss.USUAL * supply);
+            assertTrue(text.contains(Decimals.fixed(years, 1) + " "), text);
+        }
+        assertTrue(lesson.formula().text().contains("p_0 - k p_s n"));
+    }
+
+    /** The file of the house and the text of the lesson name one ratio of plastic to copper pipe. */
+    @Test
+    void oneRatioOfPlasticToCopper() {
+        LessonRun run = run(Lessons.named("steel-copper-plastic"));
+        double copper = run.results().get(2).system().piping().get(0).compliance();
+        double plastic = run.results().get(3).system().piping().get(0).compliance();
+        String times = Math.round(plastic / copper) + " times as much";
+        assertTrue(run.notice().get(4).text(UnitSystem.SI).contains(times));
+        assertTrue(Catalogue.text("orchard-lodge-pex").contains(times));
+    }
+
+    /** The slider asks what the text asks: its value of the text's supply is the text's house. */
+    @Test
+    void sliderAndTextOfTheHighSupplyAgree() {
+        Lesson lesson = Lessons.named("high-supply-pressure");
+        LessonSlider slider = lesson.slider().orElseThrow();
+        RunResult last =
+                slider.scenarios().get(slider.values().size() - 1).simulation().run();
+        assertEquals(
+                RunMetrics.relieved(run(lesson).results().get(1)), RunMetrics.relieved(last), 1e-12); // the same run
+        RunResult usual = slider.scenarios().get(2).simulation().run();
+        assertEquals(RunMetrics.peak(run(lesson).results().get(0)), RunMetrics.peak(usual), 1e-6); // the same run
+    }
+}

@@ -1,0 +1,282 @@
+package io.github.heatswell.scenarios.teaching;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import io.github.heatswell.assessment.Measure;
+import io.github.heatswell.result.Channel;
+import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.RunResult;
+import io.github.heatswell.scenarios.file.Change;
+import io.github.heatswell.scenarios.output.Browser;
+import io.github.heatswell.scenarios.output.ResultFolder;
+import io.github.heatswell.units.UnitSystem;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * The site in a browser, from files. Skipped where there is no browser, unless the system property
+ * {@code browser.required} is true.
+ */
+class LessonSiteBrowserTest {
+
+    /** A phone, and A4 at 96 dots an inch (px). */
+    private static final int[] WIDTHS = {360, 794};
+
+    @TempDir
+    private Path folder;
+
+    private Path site;
+    private Browser browser;
+
+    @BeforeEach
+    void write() throws IOException {
+        Optional<Browser> found = Browser.find(folder);
+        assertTrue(
+                found.isPresent() || !Boolean.getBoolean("browser.required"),
+                "there must be a browser: install chromium or set HEATSWELL_BROWSER");
+        assumeTrue(found.isPresent(), "there is no browser on this machine");
+        browser = found.orElseThrow();
+        site = folder.resolve("site");
+        ResultFolder.at(site).write(Lessons.pages(Lessons.all(), UnitSystem.SI));
+    }
+
+    @Test
+    void everyPageFitsAPhoneAndPaperAndComplainsOfNothing() throws Exception {
+        List<String> pages;
+        try (Stream<Path> files = Files.list(site)) {
+            pages = files.map(file -> file.getFileName().toString())
+                    .filter(name -> name.endsWith(".html"))
+                    .sorted()
+                    .toList();
+        }
+        StringBuilder frames = new StringBuilder();
+        for (String page : pages) {
+            for (int width : WIDTHS) {
+                frames.append("<iframe src=\"").append(page).append("\" style=\"border:0;height:800px;width:");
+                frames.append(width).append("px\"></iframe>\n");
+            }
+        }
+        Path wrapper = site.resolve("measure.html");
+        Files.writeString(
+                wrapper,
+                own("/io/github/heatswell/scenarios/output/measure.html")
+                        .replace("FRAMES", frames)
+                        .replace(
+                                "const view =",
+                                "page.querySelectorAll('details').forEach(d => { d.open = true; });\n    const view ="));
+        Browser.Outcome outcome = browser.load(wrapper);
+        assertFalse(outcome.log().contains("CONSOLE"), outcome.log());
+        assertTrue(outcome.page().contains("measured " + pages.size() * WIDTHS.length + " pages"), outcome.page());
+        List<String> wrong = Pattern.compile("<li>(.*?)</li>", Pattern.DOTALL)
+                .matcher(outcome.page())
+                .results()
+                .map((MatchResult result) -> result.group(1))
+                // Its own style sheet and script are all a page may ask for.
+                .filter(line -> !line.matches(".*asks for file:.*/site\\.(css|js)"))
+                // A worksheet is there to be filled in.
+                .filter(line -> !line.matches("worksheet-.*: there is hardly any text"))
+                .toList();
+        assertEquals(List.of(), wrong);
+    }
+
+    @Test
+    void everySliderShowsTheComputedRuns() throws Exception {
+        int sliders = 0;
+        for (Lesson lesson : Lessons.all()) {
+            if (lesson.slider().isPresent()) {
+                sliders++;
+                assertMoves(lesson, lesson.slider().orElseThrow());
+            }
+        }
+        assertTrue(sliders >= 3);
+    }
+
+    private void assertMoves(Lesson lesson, LessonSlider slider) throws Exception {
+        Path wrapper = site.resolve("move.html");
+        Files.writeString(
+                wrapper,
+                own("/io/github/heatswell/scenarios/teaching/move.html").replace("PAGE", lesson.id() + ".html"));
+        Browser.Outcome outcome = browser.load(wrapper);
+        assertFalse(outcome.log().contains("CONSOLE"), outcome.log());
+        List<String[]> lines = moved(outcome.page());
+        assertEquals(List.of("shut", "false", "false"), List.of(lines.get(0)));
+        assertEquals(
+                List.of("focused", "true", slider.label()),
+                List.of(lines.get(1)).subList(0, 3));
+        List<String[]> steps =
+                lines.stream().filter(line -> line[0].equals("at")).toList();
+        assertEquals(2 * steps(lesson).size() - 1, steps.size());
+        for (String value : slider.values()) {
+            assertShown(lesson, slider, value, steps);
+        }
+        assertBetween(steps);
+        assertUnits(lines.stream().filter(line -> line[0].equals("units")).toList());
+        List<String[]> predicted =
+                lines.stream().filter(line -> line[0].equals("predicted")).toList();
+        assertEquals(lesson.prediction().options().size(), predicted.size());
+        for (String[] line : predicted) {
+            assertEquals(line[1].equals(line[2]), line[3].equals("That is what you predicted."), line[3]);
+        }
+    }
+
+    private static List<String> steps(Lesson lesson) {
+        return SliderValues.refined(lesson.slider().orElseThrow()).values();
+    }
+
+    /** The curve on the page is that of a run made here, to the whole kilopascal that the page holds. */
+    private static void assertShown(Lesson lesson, LessonSlider slider, String value, List<String[]> steps) {
+        RunResult run = slider.house()
+                .scenario()
+                .with(slider.fields().stream()
+                        .map(field -> new Change(field, value + " " + slider.unit()))
+                        .toList())
+                .simulation()
+                .run();
+        String[] shown = steps.get(2 * steps(lesson).indexOf(value));
+        assertTrue(
+                shown[3].startsWith("Computed run: " + value + "\u00a0" + slider.unit())
+                        || shown[3].startsWith("Computed run: " + value + " " + slider.unit()),
+                shown[3]);
+        Measure peak = new Measure(Measure.Kind.GAUGE_PRESSURE, run.peak().value());
+        // the page holds the peak in whole kilopascals, a hundredth of a bar
+        assertEquals(number(peak.text(UnitSystem.SI)), number(shown[4]), 0.01, value);
+        assertEquals(run.first(EventKind.RELIEF_OPENED).isPresent(), shown[5].startsWith("opens after"), shown[5]);
+        assertEquals(run.first(EventKind.RELIEF_OPENED).isPresent() ? "1" : "0", shown[9], value);
+        assertEquals("1", shown[8], "the mark of the peak");
+        assertEquals(run.totals().relieved() > 1e-6, !shown[6].equals("nothing"), shown[6]);
+        assertTrue(shown[7].contains(shown[3]) && shown[7].contains(shown[5]), shown[7]);
+        List<Long> course = pressures(shown[2]);
+        int stride = (run.trace().count() + 239) / 240;
+        for (int i = 0; i < course.size(); i++) {
+            double gauge = run.gauge(run.trace().value(Channel.PRESSURE_ABSOLUTE, i * stride));
+            assertEquals(gauge / 1e3, course.get(i), 0.5 + 1e-9, lesson.id() + " " + value + " at " + i);
+        }
+        assertTrue(
+                course.stream().anyMatch(pressure -> pressure == Math.round(peak.value() / 1e3))
+                        || shown[2].matches(".*L\\d+\\.\\d+ " + Math.round(peak.value() / 1e3) + "(L.*|$)"),
+                "the curve reaches the peak");
+        assertTrue((course.size() - 1) * stride > run.trace().count() - 1 - stride, "the curve goes to the end");
+    }
+
+    /** Between two runs the page says so and draws both, with the marks of both: it makes nothing up. */
+    private static void assertBetween(List<String[]> steps) {
+        for (int i = 1; i < steps.size(); i += 2) {
+            String[] before = steps.get(i - 1);
+            String[] between = steps.get(i);
+            String[] after = steps.get(i + 1);
+            assertTrue(between[3].matches("Between the runs of .* and .*"), between[3]);
+            assertEquals(before[2] + ";" + after[2], between[2]);
+            assertEquals("2", between[8]);
+            assertEquals(Integer.parseInt(before[9]) + Integer.parseInt(after[9]), Integer.parseInt(between[9]));
+        }
+    }
+
+    private static void assertUnits(List<String[]> units) {
+        assertEquals(
+                List.of("us", "false", "true", "false", "false", "true"),
+                List.of(units.get(0)).subList(1, 7));
+        assertEquals(
+                List.of("si", "true", "false", "false", "true", "false"),
+                List.of(units.get(1)).subList(1, 7));
+        assertEquals(
+                List.of("both", "true", "true", "true", "true", "false"),
+                List.of(units.get(2)).subList(1, 7));
+        assertTrue(units.get(0)[7].matches("[0-9.]+\u00a0psi, after .*"), units.get(0)[7]);
+        assertTrue(units.get(1)[7].matches("[0-9.]+\u00a0bar, after .*"), units.get(1)[7]);
+        assertTrue(units.get(2)[7].matches("[0-9.]+\u00a0bar \\([0-9.]+\u00a0psi\\), after .*"), units.get(2)[7]);
+    }
+
+    /** The heights of a curve at its samples, which the page draws in kilopascals. */
+    private static List<Long> pressures(String path) {
+        return Pattern.compile("[ML]\\d+ (-?\\d+)")
+                .matcher(path)
+                .results()
+                .map(point -> Long.valueOf(point.group(1)))
+                .toList();
+    }
+
+    private static double number(String text) {
+        return Double.parseDouble(text.replaceAll("^([0-9.]+).*", "$1"));
+    }
+
+    /** The rest unfolds only once something was chosen, by key as by mouse, and speaks to the guess. */
+    @Test
+    void theRestUnfoldsOnceSomethingWasChosen() throws Exception {
+        Lesson lesson = Lessons.all().get(0);
+        Path wrapper = site.resolve("choose.html");
+        Files.writeString(
+                wrapper,
+                own("/io/github/heatswell/scenarios/teaching/choose.html").replace("PAGE", lesson.id() + ".html"));
+        Browser.Outcome outcome = browser.load(wrapper);
+        assertFalse(outcome.log().contains("CONSOLE"), outcome.log());
+        List<String[]> lines = moved(outcome.page());
+        assertEquals(List.of("refused", "false", "Choose an answer first.", "true"), List.of(lines.get(0)));
+        assertEquals(List.of("chosen", "true"), List.of(lines.get(1)).subList(0, 2));
+        assertTrue(
+                lines.get(1)[2].startsWith("You predicted: ") && lines.get(1)[2].endsWith("the way it came."),
+                lines.get(1)[2]);
+        assertEquals(List.of("right", "That is what you predicted."), List.of(lines.get(2)));
+        assertEquals(List.of("replies", "false"), List.of(lines.get(3)));
+    }
+
+    @Test
+    void withoutScriptTheStillPictureIsThere() throws Exception {
+        String page = Files.readString(site.resolve("the-precharge.html"));
+        Path still = site.resolve("still.html");
+        Files.writeString(still, page.replace("<script src=\"site.js\"></script>", ""));
+        String loaded = browser.load(still).page();
+        assertTrue(loaded.matches("(?s).*<div class=\"si\"><figure>.*<svg.*"), "the still picture");
+        assertTrue(
+                loaded.contains("<section id=\"explore\" aria-labelledby=\"explore-head\" hidden"), "no dead slider");
+        assertTrue(loaded.contains("<fieldset id=\"units\" class=\"units\" hidden"), "no dead choice");
+        assertTrue(loaded.contains("<span class=\"us\">"), "both units");
+        assertTrue(loaded.contains("<dl class=\"replies\" id=\"replies\">"), "all replies");
+    }
+
+    @Test
+    void aWorksheetTakesOnePage() throws Exception {
+        for (Lesson lesson : Lessons.all()) {
+            String pdf = new String(
+                    browser.print(site.resolve("worksheet-" + lesson.id() + ".html")), StandardCharsets.ISO_8859_1);
+            assertEquals(
+                    1,
+                    Pattern.compile("/Type\\s*/Page\\b(?!s)")
+                            .matcher(pdf)
+                            .results()
+                            .count(),
+                    lesson.id());
+        }
+    }
+
+    private static List<String[]> moved(String page) {
+        Matcher text =
+                Pattern.compile("<pre id=\"moved\">(.*?)</pre>", Pattern.DOTALL).matcher(page);
+        assertTrue(text.find() && !text.group(1).isBlank(), "the slider was not moved");
+        return text.group(1)
+                .replace("&nbsp;", "\u00a0")
+                .lines()
+                .map(line -> line.split("\\|"))
+                .toList();
+    }
+
+    private static String own(String name) throws IOException {
+        try (InputStream in = LessonSiteBrowserTest.class.getResourceAsStream(name)) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        }
+    }
+}

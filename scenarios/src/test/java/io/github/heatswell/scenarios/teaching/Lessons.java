@@ -1,0 +1,38 @@
+package io.github.heatswell.scenarios.teaching;
+
+import io.github.heatswell.result.BalanceCount;
+import io.github.heatswell.scenarios.output.ResultFile;
+import io.github.heatswell.units.UnitSystem;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+
+/** The lessons of the bundled course, read anew for each caller. */
+final class Lessons {
+
+    private Lessons() {}
+
+    static List<Lesson> all() {
+        return Course.bundled().lessons();
+    }
+
+    static Lesson named(String id) {
+        return all().stream().filter(one -> one.id().equals(id)).findFirst().orElseThrow();
+    }
+
+    static List<ResultFile> pages(List<Lesson> lessons, UnitSystem first) {
+        return LessonSite.files(lessons, new BalanceCount(), first);
+    }
+
+    /** The value of an expression of a lesson (SI units). */
+    static double value(LessonRun run, String expression) {
+        return ExpressionParser.parse(
+                        expression,
+                        new ExpressionParser.Names(
+                                new HashSet<>(run.lesson().houses().stream()
+                                        .map(LessonHouse::name)
+                                        .toList()),
+                                Map.of()))
+                .in(run);
+    }
+}
