@@ -44,7 +44,7 @@ class ErrorsTest {
                 Arguments.of("scenarios", "scenarios.file.Change", "StackOverflowError"),
                 Arguments.of("scenarios", "scenarios.output.SummaryJson", "OutOfMemoryError"),
                 Arguments.of("scenarios", "scenarios.output.RunRows", "OutOfMemoryError"),
-                Arguments.of("scenarios", "scenarios.command.Folders", "LinkageError"));
+                Arguments.of("scenarios", "scenarios.output.Report", "LinkageError"));
         return Stream.concat(places, more);
     }
 

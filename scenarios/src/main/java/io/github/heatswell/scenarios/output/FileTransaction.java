@@ -123,7 +123,7 @@ final class FileTransaction implements AutoCloseable {
             file.writeTo(out);
             out.complete();
         } catch (IOException | UncheckedIOException e) {
-            throw IoMessages.cannotWrite(folder.resolve(file.name()), e);
+            throw OutputException.cannotWrite(folder.resolve(file.name()), e);
         }
     }
 
@@ -142,7 +142,7 @@ final class FileTransaction implements AutoCloseable {
             moves.addAll(swap(names));
             move(moves);
         } catch (IOException e) {
-            throw IoMessages.cannotWrite(folder, e);
+            throw OutputException.cannotWrite(folder, e);
         }
         finish();
     }
@@ -174,7 +174,7 @@ final class FileTransaction implements AutoCloseable {
         } catch (IOException e) {
             undo(moves.subList(0, done));
             Path name = moves.get(done).to().getFileName();
-            throw IoMessages.cannotWrite(folder.resolve(name), e);
+            throw OutputException.cannotWrite(folder.resolve(name), e);
         } catch (RuntimeException | Error e) {
             undo(moves.subList(0, done));
             throw e;
@@ -187,7 +187,7 @@ final class FileTransaction implements AutoCloseable {
             try {
                 mover.move(done.get(i).to(), done.get(i).from());
             } catch (IOException e) {
-                String failed = IoMessages.cannotWrite(done.get(i).from(), e).getMessage();
+                String failed = OutputException.cannotWrite(done.get(i).from(), e).getMessage();
                 throw new OutputException(
                         failed + "; what was there before is in " + work.inside(OLD) + " until the next run", e);
             }

@@ -1,6 +1,8 @@
 package io.github.heatswell.scenarios.output;
 
 import io.github.heatswell.result.Balances;
+import io.github.heatswell.scenarios.wording.Printable;
+import io.github.heatswell.scenarios.wording.Wrapped;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
@@ -47,6 +49,8 @@ public record Report(String said, boolean isHazard, Balances balances) {
      * @return the lines
      */
     public String text(Path folder, List<ResultFile> files) {
-        return said + WrittenFiles.line(folder, files) + "\n" + Caution.text();
+        String names = String.join(", ", files.stream().map(ResultFile::name).toList());
+        return said + "\nWritten into " + Printable.line(folder.toString()) + ":\n" + Wrapped.lines(names, "  ", "  ")
+                + "\n" + Caution.text();
     }
 }

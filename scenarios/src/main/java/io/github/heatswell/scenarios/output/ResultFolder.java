@@ -109,7 +109,7 @@ public final class ResultFolder {
         try {
             return new Reserved(FileTransaction.begin(folder, boundary, patience));
         } catch (IOException e) {
-            throw IoMessages.cannotWrite(folder, e);
+            throw OutputException.cannotWrite(folder, e);
         }
     }
 
@@ -144,7 +144,7 @@ public final class ResultFolder {
                 completed.run();
                 transaction.commit();
             } catch (IOException e) {
-                throw IoMessages.cannotWrite(folder, e);
+                throw OutputException.cannotWrite(folder, e);
             }
             return kept;
         }
