@@ -1,7 +1,7 @@
 package io.github.heatswell.scenarios;
 
-import io.github.heatswell.scenarios.command.CommandFactory;
-import io.github.heatswell.scenarios.command.ExitStatus;
+import io.github.heatswell.scenarios.cli.CommandFactory;
+import io.github.heatswell.scenarios.cli.ExitStatus;
 import java.io.BufferedReader;
 import java.io.InputStream;
 import java.io.InputStreamReader;

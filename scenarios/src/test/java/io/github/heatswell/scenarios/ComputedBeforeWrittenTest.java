@@ -3,8 +3,8 @@ package io.github.heatswell.scenarios;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.scenarios.command.EveryCommand;
-import io.github.heatswell.scenarios.command.Outcome;
+import io.github.heatswell.scenarios.cli.EveryCommand;
+import io.github.heatswell.scenarios.cli.Outcome;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

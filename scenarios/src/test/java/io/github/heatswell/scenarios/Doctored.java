@@ -3,8 +3,8 @@ package io.github.heatswell.scenarios;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 
-import io.github.heatswell.scenarios.command.EveryCommand;
-import io.github.heatswell.scenarios.command.Outcome;
+import io.github.heatswell.scenarios.cli.EveryCommand;
+import io.github.heatswell.scenarios.cli.Outcome;
 import java.io.File;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -94,7 +94,7 @@ final class Doctored implements AutoCloseable {
     Outcome execute(List<String> line) throws ReflectiveOperationException {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
-        Object program = loader.loadClass(ROOT + "scenarios.command.CommandFactory")
+        Object program = loader.loadClass(ROOT + "scenarios.cli.CommandFactory")
                 .getMethod("heatswell", PrintWriter.class, PrintWriter.class, Reader.class)
                 .invoke(null, new PrintWriter(out), new PrintWriter(err), new StringReader(EveryCommand.ANSWERS));
         Object status = loader.loadClass("picocli.CommandLine")

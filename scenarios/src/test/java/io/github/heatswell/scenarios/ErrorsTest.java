@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.scenarios.command.EveryCommand;
-import io.github.heatswell.scenarios.command.Outcome;
+import io.github.heatswell.scenarios.cli.EveryCommand;
+import io.github.heatswell.scenarios.cli.Outcome;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -92,7 +92,7 @@ class ErrorsTest {
     @Test
     void aDamagedProgramIsOneLineToo() throws Exception {
         try (Doctored program =
-                Doctored.failing(temporary, "scenarios", "scenarios.command.CommandFactory", "LinkageError")) {
+                Doctored.failing(temporary, "scenarios", "scenarios.cli.CommandFactory", "LinkageError")) {
             List<String> command = new ArrayList<>(Child.heatswell("list"));
             command.set(command.indexOf("-cp") + 1, program.classPath());
             Child.Ended ended = Child.run(command);

@@ -4,9 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.scenarios.command.CommandFactory;
-import io.github.heatswell.scenarios.command.EveryCommand;
-import io.github.heatswell.scenarios.command.Outcome;
+import io.github.heatswell.scenarios.cli.CommandFactory;
+import io.github.heatswell.scenarios.cli.EveryCommand;
+import io.github.heatswell.scenarios.cli.Outcome;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,7 +1,7 @@
 package io.github.heatswell.scenarios;
 
-import io.github.heatswell.scenarios.command.EveryCommand;
-import io.github.heatswell.scenarios.command.Outcome;
+import io.github.heatswell.scenarios.cli.EveryCommand;
+import io.github.heatswell.scenarios.cli.Outcome;
 import java.nio.file.Path;
 
 /** Executes every command that writes, in a Java machine that a test has put under hard conditions. */

@@ -187,7 +187,8 @@ final class FileTransaction implements AutoCloseable {
             try {
                 mover.move(done.get(i).to(), done.get(i).from());
             } catch (IOException e) {
-                String failed = OutputException.cannotWrite(done.get(i).from(), e).getMessage();
+                String failed =
+                        OutputException.cannotWrite(done.get(i).from(), e).getMessage();
                 throw new OutputException(
                         failed + "; what was there before is in " + work.inside(OLD) + " until the next run", e);
             }

@@ -42,7 +42,7 @@ class ScenariosLayersTest {
             .that()
             .resideOutsideOfPackage("io.github.heatswell.scenarios.teaching..")
             .and()
-            .doNotHaveFullyQualifiedName("io.github.heatswell.scenarios.command.LessonsCommand")
+            .doNotHaveFullyQualifiedName("io.github.heatswell.scenarios.cli.LessonsCommand")
             .should()
             .dependOnClassesThat()
             .resideInAPackage("io.github.heatswell.scenarios.teaching..")

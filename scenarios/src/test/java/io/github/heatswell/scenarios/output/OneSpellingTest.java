@@ -3,7 +3,7 @@ package io.github.heatswell.scenarios.output;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.scenarios.command.Outcome;
+import io.github.heatswell.scenarios.cli.Outcome;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

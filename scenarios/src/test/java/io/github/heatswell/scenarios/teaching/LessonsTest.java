@@ -11,7 +11,7 @@ import io.github.heatswell.assessment.Severity;
 import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
-import io.github.heatswell.scenarios.command.CommandFactory;
+import io.github.heatswell.scenarios.cli.CommandFactory;
 import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.file.InvalidScenarioException;
 import io.github.heatswell.scenarios.file.Scenario;

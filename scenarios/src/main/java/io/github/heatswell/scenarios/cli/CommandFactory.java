@@ -1,0 +1,164 @@
+package io.github.heatswell.scenarios.cli;
+
+import io.github.heatswell.scenarios.output.Version;
+import java.io.PrintWriter;
+import java.io.Reader;
+import java.util.List;
+import picocli.CommandLine;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.ParseResult;
+
+/**
+ * Puts the command line together.
+ */
+public final class CommandFactory {
+
+    private static final int WIDTH = 80;
+
+    private static final List<String> NAMES = List.of(
+            "run", "compare", "size", "map", "spread", "interview", "diagnose", "outlook", "lessons", "list", "show");
+
+    private CommandFactory() {}
+
+    /**
+     * The command {@code heatswell} where nobody answers questions.
+     *
+     * @param out takes reports, questions and help
+     * @param err takes complaints
+     * @return the command line, ready to execute
+     */
+    public static CommandLine heatswell(PrintWriter out, PrintWriter err) {
+        return heatswell(out, err, Reader.nullReader());
+    }
+
+    /**
+     * The command {@code heatswell}. What it executes is looked at before the commands are made: one that is named is made alone.
+     *
+     * @param out takes reports, questions and help
+     * @param err takes complaints
+     * @param in gives the answers to questions; stays open
+     * @return the command line, ready to execute
+     */
+    public static CommandLine heatswell(PrintWriter out, PrintWriter err, Reader in) {
+        return new Lazy(Specs.command(new NoQuestion()), out, err, in);
+    }
+
+    /**
+     * The commands.
+     *
+     * @return their names, in the order of the help text
+     */
+    public static List<String> names() {
+        return NAMES;
+    }
+
+    private static Question question(String name) {
+        return switch (name) {
+            case "run" -> new RunCommand();
+            case "compare" -> new CompareCommand();
+            case "size" -> new SizeCommand();
+            case "map" -> new MapCommand();
+            case "spread" -> new SpreadCommand();
+            case "interview" -> new InterviewCommand();
+            case "diagnose" -> new DiagnoseCommand();
+            case "outlook" -> new OutlookCommand();
+            case "lessons" -> new LessonsCommand();
+            case "list" -> new ListCommand();
+            default -> new ShowCommand();
+        };
+    }
+
+    /** The command line without a command. */
+    private static final class NoQuestion implements Question {
+
+        @Override
+        public void describe(CommandSpec spec) {
+            spec.name("heatswell").version("heatswell " + Version.number());
+            spec.addOption(OptionSpec.builder("-V", "--version")
+                    .versionHelp(true)
+                    .description("Print the version and exit.")
+                    .build());
+            Specs.describe(
+                    spec,
+                    "Simulate the pressure in a closed domestic hot-water system, minute by minute.",
+                    "Shows what a check valve, a relief valve or an expansion vessel does to it.");
+            spec.usageMessage()
+                    .footer(
+                            "",
+                            "To begin:",
+                            "  heatswell list",
+                            "  heatswell run orchard-lodge",
+                            "For a house of your own, answer questions about it:",
+                            "  heatswell interview",
+                            "or start from a bundled one:",
+                            "  heatswell show orchard-lodge > mine.yaml",
+                            "  heatswell run mine.yaml");
+        }
+
+        @Override
+        public ExitStatus ask(Request request) {
+            request.arguments()
+                    .commandSpec()
+                    .commandLine()
+                    .usage(request.console().err());
+            return ExitStatus.BAD_INPUT;
+        }
+    }
+
+    /** A command line that makes the commands it needs, and answers whatever fails below it in one line. */
+    private static final class Lazy extends CommandLine {
+
+        private final PrintWriter out;
+        private final PrintWriter err;
+        private final Reader in;
+
+        Lazy(CommandSpec spec, PrintWriter out, PrintWriter err, Reader in) {
+            super(spec);
+            this.out = out;
+            this.err = err;
+            this.in = in;
+            setOut(out).setErr(err);
+        }
+
+        @Override
+        public int execute(String... arguments) {
+            try {
+                prepare(arguments.length > 0 && NAMES.contains(arguments[0]) ? List.of(arguments[0]) : NAMES);
+                return super.execute(arguments);
+            } catch (RuntimeException | Error e) {
+                return ErrorMessages.failed(this, e);
+            }
+        }
+
+        /** Makes commands; settings hold for those that are there when they are made. */
+        private void prepare(List<String> needed) {
+            NAMES.forEach(getCommandSpec()::removeSubcommand);
+            needed.forEach(name -> addSubcommand(name, Specs.command(question(name))));
+            setOut(out);
+            setErr(err);
+            setExpandAtFiles(false);
+            setUsageHelpWidth(WIDTH);
+            setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
+            setExecutionStrategy(this::run);
+            setParameterExceptionHandler(ErrorMessages::badCommandLine);
+        }
+
+        private int run(ParseResult arguments) {
+            Integer helped = executeHelpRequest(arguments);
+            if (helped != null) {
+                return helped;
+            }
+            ParseResult innermost = arguments.hasSubcommand() ? arguments.subcommand() : arguments;
+            CommandLine line = innermost.commandSpec().commandLine();
+            Question question = (Question) innermost.commandSpec().userObject();
+            try {
+                return question.ask(new Request(innermost, new Console(line.getOut(), line.getErr(), in)))
+                        .code();
+            } catch (RuntimeException | Error e) {
+                return ErrorMessages.failed(line, e);
+            }
+        }
+    }
+}

@@ -1,0 +1,53 @@
+package io.github.heatswell.scenarios.cli;
+
+import io.github.heatswell.scenarios.output.Answer;
+import io.github.heatswell.scenarios.output.ComparisonReport;
+import io.github.heatswell.scenarios.output.ResultFolder;
+import io.github.heatswell.scenarios.variation.VariantRuns;
+import java.nio.file.Path;
+import picocli.CommandLine.Model.CommandSpec;
+
+/** {@code heatswell compare}: simulates scenarios and shows them in one picture and one table. */
+final class CompareCommand implements Question {
+
+    private static final String NAME = "compare";
+    private static final String FOLDER = "comparison";
+    /** More curves than this cannot be told apart in one picture. */
+    private static final int MAX_COMPARED = 6;
+
+    @Override
+    public void describe(CommandSpec spec) {
+        spec.addPositional(Specs.scenarios());
+        spec.addOption(Specs.out("Default: heatswell-out/comparison."));
+        spec.addOption(Specs.set());
+        spec.addOption(Specs.vary());
+        spec.addOption(Specs.threads());
+        spec.addOption(Specs.units());
+        spec.addOption(Specs.sample());
+        Specs.describe(
+                spec,
+                "Simulate two to six scenarios, or up to 60 variants, side by side.",
+                "Prints one table and draws the pressures over one another. Writes into a folder:",
+                "  comparison.csv, comparison.png, comparison.svg, report.html",
+                "and with --vary also variations.csv.",
+                "Of more than six runs, the picture shows those of the lowest and the highest peak, and four evenly"
+                        + " between. Pressures are gauge readings.");
+    }
+
+    @Override
+    public ExitStatus ask(Request request) {
+        return Batch.unchanged(request)
+                .flatMap(batch -> Variants.of(batch, request, MAX_COMPARED))
+                .map(variants -> Runner.attempt(NAME, request.console(), () -> compare(variants, request)))
+                .orElse(ExitStatus.BAD_INPUT);
+    }
+
+    private static ExitStatus compare(Variants variants, Request request) {
+        VariantRuns runs = VariantRuns.of(variants.all(), request.threads());
+        ResultFolder folder = request.out()
+                .map(ResultFolder::at)
+                .orElseGet(() -> ResultFolder.inside(Path.of(Specs.DEFAULT_OUT), FOLDER));
+        Answer answer = ComparisonReport.answer(variants.fields(), runs, request.units());
+        return Runner.deliver(answer, folder, NAME, request.console());
+    }
+}

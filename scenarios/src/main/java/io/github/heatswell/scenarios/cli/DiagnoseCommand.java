@@ -1,0 +1,121 @@
+package io.github.heatswell.scenarios.cli;
+
+import io.github.heatswell.diagnosis.Diagnosis;
+import io.github.heatswell.diagnosis.InstalledCheck;
+import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.output.Answer;
+import io.github.heatswell.scenarios.output.DiagnosisAnswer;
+import io.github.heatswell.scenarios.output.DiagnosisReport;
+import io.github.heatswell.scenarios.output.ResultFolder;
+import io.github.heatswell.scenarios.readings.InvalidReadingsException;
+import io.github.heatswell.scenarios.readings.OwnersReadings;
+import io.github.heatswell.scenarios.wording.Printable;
+import java.io.IOException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+
+/** {@code heatswell diagnose}: what the readings of a gauge say of a house. */
+final class DiagnoseCommand implements ScenarioQuestion {
+
+    private static final String READINGS = "--readings";
+
+    @Override
+    public void describe(CommandSpec spec) {
+        spec.addPositional(Specs.scenarios());
+        spec.addOption(OptionSpec.builder("-r", READINGS)
+                .paramLabel("FILE")
+                .required(true)
+                .type(List.class)
+                .auxiliaryTypes(Path.class)
+                .description(
+                        "A log of the gauge as CSV, with a time and a pressure in every row and a first line that"
+                                + " names the columns with their units; or readings on site in a .yaml file. May be given twice.")
+                .build());
+        spec.addOption(Specs.threads());
+        spec.addOption(Specs.out("Default: heatswell-out/NAME-diagnosis."));
+        spec.addOption(Specs.set());
+        spec.addOption(Specs.units());
+        Specs.describe(
+                spec,
+                "Find out from readings why it drips.",
+                "Describe the house as it should be; the readings say what it is. Ranks the causes by how well each"
+                        + " explains the readings, gives the numbers the readings carry with their intervals, and names"
+                        + " the check on site that would settle the rest. Writes into a folder:",
+                "  diagnosis.json, report.html and, with a log,",
+                "  readings.csv, readings.png, readings.svg",
+                "Pressures are gauge readings.");
+    }
+
+    @Override
+    public String folderEnding() {
+        return "-diagnosis";
+    }
+
+    @Override
+    public ResultFolder folder(ResultFolder folder, Request request) {
+        return folder.sparing(files(request));
+    }
+
+    @Override
+    public void check(int scenarios, Request request) throws NoAnswerException {
+        if (scenarios != 1) {
+            throw request.refused("diagnose takes one scenario, not " + scenarios);
+        }
+    }
+
+    @Override
+    public Answer answer(Scenario scenario, Request request) throws NoAnswerException {
+        OwnersReadings readings = readings(scenario.system().site().atmosphere(), request);
+        return DiagnosisReport.answer(diagnose(scenario, readings, request), request.units());
+    }
+
+    private static OwnersReadings readings(double atmosphere, Request request) throws NoAnswerException {
+        OwnersReadings readings = OwnersReadings.none();
+        for (Path file : files(request)) {
+            try {
+                readings = readings.with(file, atmosphere);
+            } catch (InvalidReadingsException e) {
+                throw wrong(file, e.getMessage().lines().map(line -> ":" + line));
+            } catch (FileSystemException e) {
+                throw wrong(file, Stream.of(": " + Objects.requireNonNullElse(e.getReason(), "cannot be read")));
+            } catch (IOException | IllegalArgumentException e) {
+                throw wrong(file, Stream.of(": " + e.getMessage()));
+            }
+        }
+        if (readings.log().isEmpty() && readings.spots().isEmpty()) {
+            throw new NoAnswerException("heatswell: there is no reading in the files", "");
+        }
+        return readings;
+    }
+
+    private static NoAnswerException wrong(Path file, Stream<String> complaints) {
+        String name = Printable.line(file.toString());
+        return new NoAnswerException(complaints.map(line -> name + line).collect(Collectors.joining("\n")), "");
+    }
+
+    private static List<Path> files(Request request) {
+        return request.option(READINGS, List.of());
+    }
+
+    private static DiagnosisAnswer diagnose(Scenario scenario, OwnersReadings readings, Request request) {
+        Diagnosis.Builder builder =
+                Diagnosis.builder(scenario.system()).spots(readings.spots()).threads(request.threads());
+        readings.log().ifPresent(builder::log);
+        Diagnosis diagnosis = builder.build();
+        return new DiagnosisAnswer(
+                scenario,
+                readings,
+                diagnosis.log(),
+                diagnosis.run(),
+                readings.spots().isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(InstalledCheck.of(scenario.system(), readings.spots())));
+    }
+}

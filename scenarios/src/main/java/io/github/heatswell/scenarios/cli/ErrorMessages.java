@@ -1,0 +1,113 @@
+package io.github.heatswell.scenarios.cli;
+
+import io.github.heatswell.scenarios.file.InvalidScenarioException;
+import io.github.heatswell.scenarios.variation.VariantFailedException;
+import io.github.heatswell.scenarios.wording.Nearest;
+import io.github.heatswell.scenarios.wording.Printable;
+import io.github.heatswell.simulation.SimulationException;
+import java.util.Collection;
+import java.util.List;
+import java.util.Objects;
+import picocli.CommandLine;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
+
+/** What is said when a command cannot do its work: one line, and what it leaves behind. */
+final class ErrorMessages {
+
+    private static final String NOTHING_WRITTEN = "nothing was written: ";
+    private static final String NO_MEMORY =
+            "there is not enough memory; give Java more, for instance with HEATSWELL_JAVA_OPTS=-Xmx1g";
+    private static final String NO_MORE =
+            "heatswell: something failed, and there was not even memory left to say what\n";
+    private static final int MAX_CAUSES = 20;
+    private static final int MAX_FAULTS = 50;
+
+    private ErrorMessages() {}
+
+    /** A command line that makes no sense. */
+    static int badCommandLine(ParameterException failure, String[] arguments) {
+        CommandLine line = failure.getCommandLine();
+        String name = line.getCommandSpec().qualifiedName();
+        Console console = Console.silent(line.getOut(), line.getErr());
+        console.complain("heatswell: " + wrong(failure) + "\nTry: " + name + " --help");
+        return ExitStatus.BAD_INPUT.code();
+    }
+
+    private static String wrong(ParameterException failure) {
+        if (failure instanceof UnmatchedArgumentException unmatched) {
+            String word = unmatched.getUnmatched().get(0);
+            CommandLine line = failure.getCommandLine();
+            Collection<String> known = unmatched.isUnknownOption()
+                    ? line.getCommandSpec().optionsMap().keySet()
+                    : line.getSubcommands().keySet();
+            if (known.isEmpty()) {
+                return Printable.quote(word) + " is one argument too many";
+            }
+            String what = unmatched.isUnknownOption() ? "option" : "command";
+            return "there is no " + what + " " + Printable.quote(word) + Nearest.hint(word, known);
+        }
+        return failure.getMessage();
+    }
+
+    /** The faults of a file as lines; a file that is wrong throughout does not flood the screen. */
+    static String faults(InvalidScenarioException failure) {
+        List<String> lines = failure.getMessage().lines().toList();
+        return lines.size() <= MAX_FAULTS
+                ? failure.getMessage()
+                : String.join("\n", lines.subList(0, MAX_FAULTS)) + "\n... and " + (lines.size() - MAX_FAULTS)
+                        + " more";
+    }
+
+    /**
+     * Something that ended the work on one scenario before anything was written.
+     *
+     * @param failure what was thrown
+     * @return one line
+     */
+    static String failed(Throwable failure) {
+        if (isOutOfMemory(failure)) {
+            return NOTHING_WRITTEN + NO_MEMORY;
+        }
+        if (failure instanceof VariantFailedException variant) {
+            return NOTHING_WRITTEN + "the simulation of " + Printable.line(variant.variant())
+                    + " failed; please report it: " + Printable.line(variant.getMessage());
+        }
+        if (failure instanceof SimulationException) {
+            return NOTHING_WRITTEN + "the simulation failed; please report it: " + Printable.line(failure.getMessage());
+        }
+        return NOTHING_WRITTEN + unexpected(failure);
+    }
+
+    private static boolean isOutOfMemory(Throwable failure) {
+        Throwable cause = failure;
+        for (int i = 0; i < MAX_CAUSES && cause != null; i++) {
+            if (cause instanceof OutOfMemoryError) {
+                return true;
+            }
+            cause = cause.getCause();
+        }
+        return false;
+    }
+
+    /** A fault of the program in one line, since its user can do nothing with more, with what its makers need to find it. */
+    static String unexpected(Throwable failure) {
+        StackTraceElement[] trace = failure.getStackTrace();
+        String where = trace.length == 0 ? "" : " at " + trace[0].getClassName() + ":" + trace[0].getLineNumber();
+        return "this is a fault of Heatswell, please report it: "
+                + failure.getClass().getSimpleName() + where + ", "
+                + Printable.line(Objects.requireNonNullElse(failure.getMessage(), "without a message"));
+    }
+
+    /** The last resort: says that the program failed, where nothing can be said about why. */
+    static int failed(CommandLine line, Throwable failure) {
+        try {
+            String said = isOutOfMemory(failure) ? NO_MEMORY : unexpected(failure);
+            Console.silent(line.getOut(), line.getErr()).complain("heatswell: " + said);
+        } catch (RuntimeException | Error e) {
+            line.getErr().print(NO_MORE);
+            line.getErr().flush();
+        }
+        return ExitStatus.FAILED.code();
+    }
+}

@@ -1,0 +1,61 @@
+package io.github.heatswell.scenarios.cli;
+
+import io.github.heatswell.result.BalanceCount;
+import io.github.heatswell.scenarios.output.OpenBalance;
+import io.github.heatswell.scenarios.output.OutputException;
+import io.github.heatswell.scenarios.output.ResultFile;
+import io.github.heatswell.scenarios.output.ResultFolder;
+import io.github.heatswell.scenarios.teaching.Course;
+import io.github.heatswell.scenarios.wording.Printable;
+import io.github.heatswell.scenarios.wording.Wrapped;
+import java.nio.file.Path;
+import java.util.List;
+import picocli.CommandLine.Model.CommandSpec;
+
+/** {@code heatswell lessons}: writes the lessons as a site that needs no server. */
+final class LessonsCommand implements Question {
+
+    private static final String FOLDER = "heatswell-lessons";
+
+    @Override
+    public void describe(CommandSpec spec) {
+        spec.addOption(Specs.out("Default: heatswell-lessons."));
+        spec.addOption(Specs.units());
+        Specs.describe(
+                spec,
+                "Write the lessons for class and for home.",
+                "Simulates the houses of the lessons and writes pages that need no server and no network: an index, a page"
+                        + " and a worksheet for each lesson, the answers, and scenario files to change. Begin with"
+                        + " index.html.");
+    }
+
+    @Override
+    public ExitStatus ask(Request request) {
+        return Runner.attempt("lessons", request.console(), () -> write(request));
+    }
+
+    private static ExitStatus write(Request request) {
+        Console console = request.console();
+        ResultFolder folder = ResultFolder.at(request.out().orElse(Path.of(FOLDER)));
+        BalanceCount count = new BalanceCount();
+        Course course = Course.bundled();
+        List<ResultFile> files = course.pages(count, request.units());
+        List<String> kept;
+        try {
+            kept = folder.write(files);
+        } catch (OutputException e) {
+            console.complain(e.getMessage());
+            return ExitStatus.NOT_WRITTEN;
+        }
+        console.print(OpenBalance.lines(count.sum()));
+        console.print(course.titles().size() + " lessons written into "
+                + Printable.line(folder.path().toString()) + "; open index.html there.\n");
+        if (!kept.isEmpty()) {
+            console.print(Wrapped.lines(
+                    "Kept as you changed them; remove them to get them anew: " + String.join(", ", kept) + ".",
+                    "",
+                    ""));
+        }
+        return count.sum().close() ? ExitStatus.RAN : ExitStatus.OPEN_BALANCE;
+    }
+}

@@ -1,0 +1,58 @@
+package io.github.heatswell.scenarios.cli;
+
+import io.github.heatswell.scenarios.choice.VesselChoice;
+import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.output.Answer;
+import io.github.heatswell.scenarios.output.MapReport;
+import io.github.heatswell.sizing.PeakMap;
+import io.github.heatswell.sizing.PeakSurvey;
+import picocli.CommandLine.Model.CommandSpec;
+
+/** {@code heatswell map}: the peak over vessel volume and precharge. */
+final class MapCommand implements ScenarioQuestion {
+
+    @Override
+    public void describe(CommandSpec spec) {
+        spec.addPositional(Specs.scenarios());
+        spec.addOption(Specs.threads());
+        spec.addOption(Specs.out("Default: heatswell-out/NAME-map. With several scenarios: DIR/NAME-map for each."));
+        spec.addOption(Specs.set());
+        spec.addOption(Specs.units());
+        Specs.describe(
+                spec,
+                "Map the peak over vessel volume and precharge.",
+                "Simulates the worst heat-up with vessels of many volumes and precharges, and draws where a relief valve"
+                        + " begins to drip, and where the vessel of the scenario lies. Writes into a folder:",
+                "  map.csv, map.png, map.svg",
+                "Pressures are gauge readings.");
+    }
+
+    @Override
+    public String folderEnding() {
+        return "-map";
+    }
+
+    @Override
+    public Answer answer(Scenario scenario, Request request) throws NoAnswerException {
+        PeakMap map;
+        try {
+            map = survey(scenario, request);
+        } catch (IllegalArgumentException e) {
+            throw request.refused("no map can be drawn: " + e.getMessage());
+        }
+        return MapReport.answer(scenario, map, request.units());
+    }
+
+    private static PeakMap survey(Scenario scenario, Request request) {
+        VesselChoice choice = VesselChoice.of(scenario).build();
+        try (ProgressLine progress = ProgressLine.shownTo(request.console())) {
+            return PeakSurvey.builder(scenario.system())
+                    .vesselLike(choice.pattern())
+                    .target(choice.target())
+                    .threads(request.threads())
+                    .progress(progress::done)
+                    .build()
+                    .map();
+        }
+    }
+}

@@ -1,0 +1,25 @@
+package io.github.heatswell.scenarios.cli;
+
+/** A question that has no answer. */
+final class NoAnswerException extends Exception {
+
+    private static final long serialVersionUID = 1L;
+
+    private final String hazards;
+
+    /**
+     * Creates the exception.
+     *
+     * @param complaints why, one reason in a line, each with what it is about in front
+     * @param hazards what may hurt somebody, and is said first: paragraphs of a terminal, possibly none
+     */
+    NoAnswerException(String complaints, String hazards) {
+        super(complaints);
+        this.hazards = hazards;
+    }
+
+    /** What may hurt somebody, as paragraphs of a terminal; may be empty. */
+    String hazards() {
+        return hazards;
+    }
+}

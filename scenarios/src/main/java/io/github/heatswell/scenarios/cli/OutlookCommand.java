@@ -1,0 +1,142 @@
+package io.github.heatswell.scenarios.cli;
+
+import io.github.heatswell.ageing.Outlook;
+import io.github.heatswell.ageing.PrechargeLoss;
+import io.github.heatswell.ageing.PrechargeLossRange;
+import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.outlook.HouseOutlook;
+import io.github.heatswell.scenarios.outlook.OutlookAnswer;
+import io.github.heatswell.scenarios.output.Answer;
+import io.github.heatswell.scenarios.output.OutlookReport;
+import io.github.heatswell.scenarios.quantity.Amount;
+import io.github.heatswell.scenarios.quantity.Kind;
+import io.github.heatswell.scenarios.quantity.QuantityReader;
+import io.github.heatswell.scenarios.wording.Printable;
+import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.RatioUnit;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.TypeConversionException;
+
+/** {@code heatswell outlook}: what the years will do as the charge of the vessel fades. */
+final class OutlookCommand implements ScenarioQuestion {
+
+    private static final String YEARS = "--years";
+    private static final String FADE = "--fade";
+    private static final String MAINS_SWING = "--street-swing";
+    private static final int USUAL_YEARS = 10;
+
+    private static final String RANGE = " to ";
+
+    @Override
+    public void describe(CommandSpec spec) {
+        spec.addPositional(Specs.scenarios());
+        spec.addOption(years());
+        spec.addOption(fade());
+        spec.addOption(mainsSwing());
+        spec.addOption(Specs.threads());
+        spec.addOption(
+                Specs.out("Default: heatswell-out/NAME-outlook. With several scenarios: DIR/NAME-outlook for each."));
+        spec.addOption(Specs.set());
+        spec.addOption(Specs.units());
+        Specs.describe(
+                spec,
+                "Look years ahead, as the charge of the vessel fades.",
+                "Simulates the worst day of every month: the charge fades, the cold water has the temperature of the"
+                        + " season. Says when a relief valve begins to drip, how sure that is, how low the charge may"
+                        + " fade, when to check it, and what a larger vessel changes. Writes into a folder:",
+                "  outlook.csv, outlook.json, outlook.png, outlook.svg, report.html",
+                "Pressures are gauge readings.");
+    }
+
+    @Override
+    public String folderEnding() {
+        return "-outlook";
+    }
+
+    @Override
+    public Answer answer(Scenario scenario, Request request) throws NoAnswerException {
+        OutlookAnswer answer;
+        try {
+            answer = HouseOutlook.of(scenario)
+                    .years(request.option(YEARS, USUAL_YEARS))
+                    .fading(request.option(FADE, PrechargeLossRange.usual()))
+                    .mainsSwing(request.option(MAINS_SWING, 0.0))
+                    .sampled(study -> study.threads(request.threads()))
+                    .build()
+                    .answer();
+        } catch (IllegalArgumentException e) {
+            throw request.refused("no outlook is possible: " + e.getMessage());
+        }
+        return OutlookReport.answer(answer, request.units());
+    }
+
+    private static OptionSpec years() {
+        return OptionSpec.builder("-y", YEARS)
+                .paramLabel("NUMBER")
+                .type(Integer.class)
+                .converters(OutlookCommand::years)
+                .description("How many years to look ahead, 1 to 40. Default: 10.")
+                .build();
+    }
+
+    private static OptionSpec fade() {
+        return OptionSpec.builder(FADE)
+                .paramLabel("RATE")
+                .type(PrechargeLossRange.class)
+                .converters(OutlookCommand::fading)
+                .description(
+                        "How much of its gauge pressure the charge loses in a year, such as '8 %%', or a range such as"
+                                + " '5 %% to 20 %%' with its geometric mean expected. Default: 8.5 %%, and anything from 3 %% to"
+                                + " 25 %%: worked out for a butyl diaphragm, within a factor of three.")
+                .build();
+    }
+
+    private static OptionSpec mainsSwing() {
+        return OptionSpec.builder(MAINS_SWING)
+                .paramLabel("PRESSURE")
+                .type(Double.class)
+                .converters(OutlookCommand::swing)
+                .description(
+                        "How far the mains pressure goes up and down over the year, such as '0.6 bar' from lowest"
+                                + " to highest; highest when its water is coldest. Default: 0 bar.")
+                .build();
+    }
+
+    private static Integer years(String text) {
+        if (!text.matches("\\d{1,3}") || Integer.parseInt(text) < 1 || Integer.parseInt(text) > Outlook.MAX_YEARS) {
+            throw new TypeConversionException(
+                    Printable.quote(text) + " is no number of years from 1 to " + Outlook.MAX_YEARS);
+        }
+        return Integer.valueOf(text);
+    }
+
+    private static PrechargeLossRange fading(String text) {
+        try {
+            int middle = text.indexOf(RANGE);
+            if (middle < 0) {
+                return PrechargeLossRange.exactly(loss(text));
+            }
+            PrechargeLoss slow = loss(text.substring(0, middle));
+            PrechargeLoss fast = loss(text.substring(middle + RANGE.length()));
+            double between = Math.sqrt(slow.yearly() * fast.yearly());
+            return new PrechargeLossRange(new PrechargeLoss(between), slow, fast);
+        } catch (IllegalArgumentException e) {
+            throw new TypeConversionException(e.getMessage());
+        }
+    }
+
+    private static PrechargeLoss loss(String text) {
+        Amount<RatioUnit> rate = QuantityReader.read(text.strip(), Kind.RATIO);
+        return new PrechargeLoss(rate.unit().toSi(rate.value()));
+    }
+
+    private static Double swing(String text) {
+        try {
+            Amount<PressureUnit> swing = QuantityReader.read(text, Kind.PRESSURE);
+            return swing.unit().toSi(swing.value());
+        } catch (IllegalArgumentException e) {
+            throw new TypeConversionException(e.getMessage());
+        }
+    }
+}

@@ -1,0 +1,21 @@
+package io.github.heatswell.scenarios.cli;
+
+import picocli.CommandLine.Model.CommandSpec;
+
+/** What a command asks. A new command is one class, and its name in {@link CommandFactory}. */
+interface Question {
+
+    /**
+     * Says what stands on the command line, and in the help.
+     *
+     * @param spec the command
+     */
+    void describe(CommandSpec spec);
+
+    /**
+     * Finds the answer and shows it.
+     *
+     * @param request what stood on the command line
+     */
+    ExitStatus ask(Request request);
+}

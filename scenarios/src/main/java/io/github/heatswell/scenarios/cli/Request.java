@@ -1,0 +1,74 @@
+package io.github.heatswell.scenarios.cli;
+
+import io.github.heatswell.scenarios.file.Change;
+import io.github.heatswell.units.UnitSystem;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import picocli.CommandLine.ParseResult;
+
+/**
+ * What stood on the command line, and where to answer.
+ *
+ * @param arguments the command line
+ * @param console takes reports and complaints
+ * @param interrupted whether the user has asked for an end
+ * @param name what the scenario that is asked about is called in complaints
+ */
+record Request(ParseResult arguments, Console console, BooleanSupplier interrupted, String name) {
+
+    /** A request that goes on until the program is ended. */
+    Request(ParseResult arguments, Console console) {
+        this(arguments, console, () -> false, "heatswell");
+    }
+
+    /** The same request, which ends early. */
+    Request until(BooleanSupplier end) {
+        return new Request(arguments, console, end, name);
+    }
+
+    /** The same request about one scenario. */
+    Request about(String scenario) {
+        return new Request(arguments, console, interrupted, scenario);
+    }
+
+    /** The question has no answer, for a reason that is not what the command line says of itself. */
+    NoAnswerException refused(String why) {
+        return refused(why, "");
+    }
+
+    /** The same with what may hurt somebody, which is said first: paragraphs of a terminal, possibly none. */
+    NoAnswerException refused(String why, String hazards) {
+        return new NoAnswerException(name + ": " + why, hazards);
+    }
+
+    /** The value of an option, or what stands for it where it was not given. */
+    <T> T option(String name, T fallback) {
+        return arguments.matchedOptionValue(name, fallback);
+    }
+
+    /** The words that are no options. */
+    List<String> words() {
+        return arguments.matchedPositionalValue(0, List.of());
+    }
+
+    /** The folder or file asked for. */
+    Optional<Path> out() {
+        return Optional.ofNullable(option(Specs.OUT, (Path) null));
+    }
+
+    UnitSystem units() {
+        return option(Specs.UNITS, UnitSystem.SI);
+    }
+
+    List<Change> changes() {
+        return option(Specs.SET, List.of());
+    }
+
+    /** How many threads are to share the work. */
+    int threads() {
+        return option(
+                Specs.THREADS, Math.min(Specs.MAX_THREADS, Runtime.getRuntime().availableProcessors()));
+    }
+}

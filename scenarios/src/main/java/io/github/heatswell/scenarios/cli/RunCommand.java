@@ -1,0 +1,39 @@
+package io.github.heatswell.scenarios.cli;
+
+import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.output.Answer;
+import io.github.heatswell.scenarios.output.Results;
+import io.github.heatswell.scenarios.output.StreamedRun;
+import picocli.CommandLine.Model.CommandSpec;
+
+/** {@code heatswell run}: simulates scenarios one by one. */
+final class RunCommand implements ScenarioQuestion {
+
+    @Override
+    public void describe(CommandSpec spec) {
+        spec.addPositional(Specs.scenarios());
+        spec.addOption(Specs.out("Default: heatswell-out/NAME. With several scenarios: DIR/NAME for each."));
+        spec.addOption(Specs.set());
+        spec.addOption(Specs.units());
+        spec.addOption(Specs.sample());
+        Specs.describe(
+                spec,
+                "Simulate scenarios and write what they show.",
+                "Prints a short report of each run and writes into a folder:",
+                "  trace.csv, events.csv, summary.json, pressure.png, pressure.svg,",
+                "  report.html (everything on paper or a phone, hazards first)",
+                "All scenarios are read before the first is run. Pressures are gauge readings.");
+    }
+
+    @Override
+    public String folderEnding() {
+        return "";
+    }
+
+    @Override
+    public Answer answer(Scenario scenario, Request request) {
+        return StreamedRun.suits(scenario)
+                ? new StreamedRun(scenario, request.units()).answer()
+                : Results.answer(scenario, scenario.simulation().run(), request.units());
+    }
+}

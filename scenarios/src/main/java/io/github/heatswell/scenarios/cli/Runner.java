@@ -1,0 +1,151 @@
+package io.github.heatswell.scenarios.cli;
+
+import io.github.heatswell.scenarios.output.Answer;
+import io.github.heatswell.scenarios.output.OutputException;
+import io.github.heatswell.scenarios.output.Report;
+import io.github.heatswell.scenarios.output.ResultFolder;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Supplier;
+
+/** Asks a question about each scenario of a command line, and delivers the answers one by one: files first, then the report. */
+final class Runner {
+
+    private static final int WIDTH = 79;
+
+    private final ScenarioQuestion question;
+    private final Request request;
+    private final Batch batch;
+    private final Optional<Path> out;
+    private final Console console;
+
+    private Runner(ScenarioQuestion question, Request request, Batch batch, Optional<Path> out) {
+        this.question = question;
+        this.request = request;
+        this.batch = batch;
+        this.out = out;
+        this.console = request.console();
+    }
+
+    /** Asks about the scenarios on the command line; all are read before the first is asked about. */
+    static ExitStatus each(ScenarioQuestion question, Request request) {
+        return Batch.read(request)
+                .map(batch -> new Runner(question, request, batch, request.out()).each())
+                .orElse(ExitStatus.BAD_INPUT);
+    }
+
+    /** Asks about one file; without a folder the results go where they usually do. */
+    static ExitStatus one(ScenarioQuestion question, Request request, Path file, Optional<Path> out) {
+        return Batch.read(file, request)
+                .map(batch -> new Runner(question, request, batch, out).each())
+                .orElse(ExitStatus.BAD_INPUT);
+    }
+
+    private ExitStatus each() {
+        try {
+            question.check(batch.size(), request);
+        } catch (NoAnswerException e) {
+            console.complain(e.getMessage());
+            return ExitStatus.BAD_INPUT;
+        }
+        ExitStatus status = ExitStatus.RAN;
+        for (int i = 0; i < batch.size() && !request.interrupted().getAsBoolean(); i++) {
+            int index = i;
+            status = status.and(attempt(batch.name(i), console, () -> ask(index)));
+        }
+        return status;
+    }
+
+    /** Does something that writes everything or nothing, and says so if it fails. */
+    static ExitStatus attempt(String who, Console console, Supplier<ExitStatus> work) {
+        try {
+            return work.get();
+        } catch (RuntimeException | Error e) {
+            console.complain(who + ": " + ErrorMessages.failed(e));
+            return ExitStatus.FAILED;
+        }
+    }
+
+    private ExitStatus ask(int index) {
+        String name = batch.name(index);
+        ResultFolder folder = question.folder(folder(name), request);
+        if (!question.reserves()) {
+            return answer(index, answer -> deliver(answer, folder, name, console));
+        }
+        try (ResultFolder.Reserved reserved = folder.awaited().reserve()) {
+            return answer(index, answer -> deliver(answer, reserved, name, console));
+        } catch (OutputException e) {
+            console.complain(name + ": " + e.getMessage());
+            return ExitStatus.NOT_WRITTEN;
+        }
+    }
+
+    private ExitStatus answer(int index, Function<Answer, ExitStatus> delivery) {
+        Answer answer;
+        try {
+            answer = question.answer(batch.scenario(index), request.about(batch.name(index)));
+        } catch (NoAnswerException e) {
+            console.print(e.hazards());
+            console.complain(e.getMessage());
+            return ExitStatus.BAD_INPUT;
+        }
+        if (index > 0) {
+            console.print("\n" + "-".repeat(WIDTH) + "\n\n");
+        }
+        return delivery.apply(answer);
+    }
+
+    private ResultFolder folder(String name) {
+        return out.filter(path -> batch.size() == 1)
+                .map(ResultFolder::at)
+                .orElseGet(() ->
+                        ResultFolder.inside(out.orElse(Path.of(Specs.DEFAULT_OUT)), name + question.folderEnding()));
+    }
+
+    /**
+     * Writes the files of an answer and shows its report, which is complete before the first file gets its name: where anything
+     * fails before, nothing is written. A complaint is made if nothing can be written; the report is shown all the same.
+     *
+     * @param answer what is delivered
+     * @param folder where to
+     * @param who whose files they are, for complaints
+     * @param console takes the report and complaints
+     */
+    static ExitStatus deliver(Answer answer, ResultFolder folder, String who, Console console) {
+        try (ResultFolder.Reserved reserved = folder.reserve()) {
+            return deliver(answer, reserved, who, console);
+        } catch (OutputException e) {
+            return refused(answer, e, who, console);
+        }
+    }
+
+    private static ExitStatus deliver(Answer answer, ResultFolder.Reserved folder, String who, Console console) {
+        StringBuilder text = new StringBuilder();
+        ExitStatus[] found = {ExitStatus.RAN};
+        try {
+            folder.write(answer.files(), () -> {
+                Report report = answer.report().get();
+                text.append(report.text(folder.path(), answer.files()));
+                found[0] = ExitStatus.of(report);
+            });
+        } catch (OutputException e) {
+            return refused(answer, e, who, console);
+        }
+        try {
+            console.print(text.toString());
+        } catch (RuntimeException | Error e) {
+            console.complain(who + ": the results are complete in " + folder.path()
+                    + ", but the report cannot be shown: " + ErrorMessages.unexpected(e));
+            return ExitStatus.FAILED;
+        }
+        return found[0];
+    }
+
+    private static ExitStatus refused(Answer answer, OutputException failure, String who, Console console) {
+        console.complain(who + ": " + failure.getMessage());
+        Report unwritten = answer.report().get();
+        console.print(unwritten.text());
+        return ExitStatus.NOT_WRITTEN.and(ExitStatus.of(unwritten));
+    }
+}

@@ -1,0 +1,45 @@
+package io.github.heatswell.scenarios.cli;
+
+import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.output.Answer;
+import io.github.heatswell.scenarios.output.ResultFolder;
+
+/** A question about a scenario, which may be asked of several, one after the other. */
+interface ScenarioQuestion extends Question {
+
+    /** What the name of the folder with the files ends in. */
+    String folderEnding();
+
+    /**
+     * Answers. Everything is computed here: what is left to do is to write and to print.
+     *
+     * @param scenario the scenario
+     * @param request what stood on the command line
+     * @throws NoAnswerException if the question makes no sense for this scenario
+     */
+    Answer answer(Scenario scenario, Request request) throws NoAnswerException;
+
+    /**
+     * Refuses a command line that makes no sense.
+     *
+     * @param scenarios how many scenarios it names
+     * @param request the command line
+     * @throws NoAnswerException says why
+     */
+    default void check(int scenarios, Request request) throws NoAnswerException {}
+
+    /** The folder as this question writes into it. */
+    default ResultFolder folder(ResultFolder folder, Request request) {
+        return folder;
+    }
+
+    /** Whether the folder is taken before the work begins, so that what is done when the user interrupts can be written. */
+    default boolean reserves() {
+        return false;
+    }
+
+    @Override
+    default ExitStatus ask(Request request) {
+        return Runner.each(this, request);
+    }
+}

@@ -1,0 +1,131 @@
+package io.github.heatswell.scenarios.cli;
+
+import io.github.heatswell.scenarios.choice.VesselAnswer;
+import io.github.heatswell.scenarios.choice.VesselChoice;
+import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.output.Answer;
+import io.github.heatswell.scenarios.output.SizingReport;
+import io.github.heatswell.scenarios.quantity.QuantityReader;
+import io.github.heatswell.scenarios.wording.Printable;
+import io.github.heatswell.sizing.PrechargeRule;
+import io.github.heatswell.units.Pressure;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.TypeConversionException;
+
+/** {@code heatswell size}: finds the vessel for each scenario. */
+final class SizeCommand implements ScenarioQuestion {
+
+    private static final String LIMIT = "--limit";
+    private static final String RATING = "--rating";
+    private static final String NO_CODE_CAP = "--no-code-cap";
+    private static final String PRECHARGE = "--precharge";
+
+    private static final Map<String, PrechargeRule> RULES =
+            Map.of("static", PrechargeRule.STATIC, "din", PrechargeRule.STATIC_LESS_FIFTH_BAR);
+
+    @Override
+    public void describe(CommandSpec spec) {
+        spec.addPositional(Specs.scenarios());
+        spec.addOption(limit());
+        spec.addOption(rating());
+        spec.addOption(noCodeCap());
+        spec.addOption(precharge());
+        spec.addOption(
+                Specs.out("Default: heatswell-out/NAME-sizing. With several scenarios: DIR/NAME-sizing for each."));
+        spec.addOption(Specs.set());
+        spec.addOption(Specs.units());
+        Specs.describe(
+                spec,
+                "Find the smallest expansion vessel and its precharge.",
+                "Simulates the worst heat-up (a cold fill, and the first week of the scenario's own run) with vessels of"
+                        + " many sizes, and puts published formulas beside the answer. Writes into a folder:",
+                "  sizing.csv, sizing.json, before-after.png, before-after.svg, sizes.png,",
+                "  sizes.svg, report.html",
+                "Pressures are gauge readings.");
+    }
+
+    @Override
+    public String folderEnding() {
+        return "-sizing";
+    }
+
+    @Override
+    public Answer answer(Scenario scenario, Request request) throws NoAnswerException {
+        VesselAnswer answer;
+        try {
+            answer = choice(scenario, request).answer();
+        } catch (IllegalArgumentException e) {
+            throw request.refused(
+                    "no vessel can be sized: " + e.getMessage(), SizingReport.hazards(scenario, request.units()));
+        }
+        return SizingReport.answer(answer, request.units());
+    }
+
+    private static VesselChoice choice(Scenario scenario, Request request) {
+        VesselChoice.Builder choice = VesselChoice.of(scenario)
+                .limit(Optional.ofNullable(request.option(LIMIT, (Pressure) null)))
+                .precharge(request.option(PRECHARGE, PrechargeRule.STATIC));
+        Optional.ofNullable(request.option(RATING, (Pressure) null)).ifPresent(choice::rating);
+        if (request.arguments().hasMatchedOption(NO_CODE_CAP)) {
+            choice.withoutCodeCap();
+        }
+        return choice.build();
+    }
+
+    private static OptionSpec limit() {
+        return pressure(
+                LIMIT,
+                "A limit of your own for the peak, such as '5 bar'. The lowest limit rules: this one, the reseat pressure"
+                        + " of a relief valve less 3 %% of its set pressure, 80 psi, the ratings of vessel and tank.");
+    }
+
+    private static OptionSpec rating() {
+        return pressure(
+                RATING,
+                "Highest pressure the vessel is made for. Default: that of the scenario's vessel, else 10 bar.");
+    }
+
+    private static OptionSpec noCodeCap() {
+        return OptionSpec.builder(NO_CODE_CAP)
+                .description("Leave out the cap of 80 psi, where no code with such a cap holds.")
+                .build();
+    }
+
+    private static OptionSpec precharge() {
+        return OptionSpec.builder(PRECHARGE)
+                .paramLabel("static|din")
+                .type(PrechargeRule.class)
+                .converters(SizeCommand::rule)
+                .description("Precharge: static, the supply's static pressure (the default), or din, 0.2 bar less.")
+                .build();
+    }
+
+    private static OptionSpec pressure(String name, String description) {
+        return OptionSpec.builder(name)
+                .paramLabel("PRESSURE")
+                .type(Pressure.class)
+                .converters(SizeCommand::pressure)
+                .description(description)
+                .build();
+    }
+
+    private static Pressure pressure(String text) {
+        try {
+            return QuantityReader.pressure(text);
+        } catch (IllegalArgumentException e) {
+            throw new TypeConversionException(e.getMessage());
+        }
+    }
+
+    private static PrechargeRule rule(String text) {
+        PrechargeRule rule = RULES.get(text.toLowerCase(Locale.ROOT));
+        if (rule == null) {
+            throw new TypeConversionException(Printable.quote(text) + " is neither static nor din");
+        }
+        return rule;
+    }
+}

@@ -1,0 +1,206 @@
+package io.github.heatswell.scenarios.cli;
+
+import io.github.heatswell.scenarios.file.Change;
+import io.github.heatswell.scenarios.quantity.Amount;
+import io.github.heatswell.scenarios.quantity.Kind;
+import io.github.heatswell.scenarios.quantity.QuantityReader;
+import io.github.heatswell.scenarios.variation.Variation;
+import io.github.heatswell.scenarios.wording.Printable;
+import io.github.heatswell.units.DurationUnit;
+import io.github.heatswell.units.UnitSystem;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+import picocli.CommandLine.TypeConversionException;
+
+/** The parts that command lines have in common. */
+final class Specs {
+
+    /** Names of options, as in the results of parsing. */
+    static final String OUT = "--out";
+
+    static final String UNITS = "--units";
+    static final String SAMPLE = "--sample";
+    static final String SET = "--set";
+    static final String VARY = "--vary";
+    static final String THREADS = "--threads";
+    static final int MAX_THREADS = 256;
+
+    /** Where results go if nothing else is said. */
+    static final String DEFAULT_OUT = "heatswell-out";
+
+    private static final Map<String, UnitSystem> UNIT_SYSTEMS = Map.of("si", UnitSystem.SI, "us", UnitSystem.US);
+
+    private Specs() {}
+
+    /** The command that asks a question, with its help option and the list of exit statuses. */
+    static CommandSpec command(Question question) {
+        CommandSpec spec = CommandSpec.wrapWithoutInspection(question);
+        spec.addOption(OptionSpec.builder("-h", "--help")
+                .usageHelp(true)
+                .description("Print this help and exit.")
+                .build());
+        spec.exitCodeOnInvalidInput(ExitStatus.BAD_INPUT.code());
+        spec.exitCodeOnExecutionException(ExitStatus.FAILED.code());
+        spec.usageMessage()
+                .synopsisHeading("Usage: ")
+                .parameterListHeading("%nArguments:%n")
+                .optionListHeading("%nOptions:%n")
+                .commandListHeading("%nCommands:%n")
+                .exitCodeListHeading("%nExit status (the highest that applies):%n")
+                .exitCodeList(ExitStatus.list());
+        question.describe(spec);
+        return spec;
+    }
+
+    /** A sentence on what a command does, and more lines if it takes more. */
+    static void describe(CommandSpec spec, String header, String... description) {
+        spec.usageMessage().header(header);
+        if (description.length > 0) {
+            spec.usageMessage().descriptionHeading("%n").description(description);
+        }
+    }
+
+    /** The scenarios to run. */
+    static PositionalParamSpec scenarios() {
+        return PositionalParamSpec.builder()
+                .paramLabel("SCENARIO")
+                .arity("1..*")
+                .required(true)
+                .type(List.class)
+                .auxiliaryTypes(String.class)
+                .description("A scenario file, or the name of a bundled scenario. What ends in .yaml or .yml or"
+                        + " contains a slash is a file.")
+                .build();
+    }
+
+    static OptionSpec out(String fallback) {
+        return folder(fallback, "-o", OUT);
+    }
+
+    /** An option for a folder of results. */
+    static OptionSpec folder(String fallback, String... names) {
+        return OptionSpec.builder(names)
+                .paramLabel("DIR")
+                .type(Path.class)
+                .converters(Specs::path)
+                .description(
+                        "Folder for the results; made if missing, files of the same names are replaced. " + fallback)
+                .build();
+    }
+
+    static OptionSpec units() {
+        return units("Units of report, tables and charts: si (bar, degC, L; the default) or us (psi, degF, gal).");
+    }
+
+    static OptionSpec units(String description) {
+        return OptionSpec.builder("-u", UNITS)
+                .paramLabel("si|us")
+                .type(UnitSystem.class)
+                .converters(Specs::unitSystem)
+                .description(description)
+                .build();
+    }
+
+    static OptionSpec sample() {
+        return OptionSpec.builder("-s", SAMPLE)
+                .paramLabel("TIME")
+                .type(Duration.class)
+                .converters(Specs::duration)
+                .description("Distance of the samples in place of the scenario's, such as 10s or 5min.")
+                .build();
+    }
+
+    static OptionSpec set() {
+        return OptionSpec.builder(SET)
+                .paramLabel("FIELD=VALUE")
+                .type(List.class)
+                .auxiliaryTypes(Change.class)
+                .converters(Specs::change)
+                .description("Another value for a field of every scenario, such as 'tank.volume=150 L', written as in a"
+                        + " file; none takes the field out. May be repeated.")
+                .build();
+    }
+
+    static OptionSpec threads() {
+        return OptionSpec.builder(THREADS)
+                .paramLabel("NUMBER")
+                .type(Integer.class)
+                .converters(Specs::number)
+                .description("How many threads share the work; the answer does not depend on it. Default: one for every"
+                        + " processor.")
+                .build();
+    }
+
+    private static Integer number(String text) {
+        if (!text.matches("\\d{1,3}") || Integer.parseInt(text) < 1 || Integer.parseInt(text) > MAX_THREADS) {
+            throw new TypeConversionException(Printable.quote(text) + " is no number from 1 to " + MAX_THREADS);
+        }
+        return Integer.valueOf(text);
+    }
+
+    static OptionSpec vary() {
+        return OptionSpec.builder(VARY)
+                .paramLabel("FIELD=A,B,...")
+                .type(List.class)
+                .auxiliaryTypes(Variation.class)
+                .converters(Specs::variation)
+                .description("Values for a field, each for runs of its own, such as vessel.volume=8L,12L,18L. With"
+                        + " several fields, in all combinations. May be repeated.")
+                .build();
+    }
+
+    private static Variation variation(String text) {
+        try {
+            return Variation.of(text);
+        } catch (IllegalArgumentException e) {
+            throw new TypeConversionException(e.getMessage());
+        }
+    }
+
+    private static Change change(String text) {
+        try {
+            return Change.of(text);
+        } catch (IllegalArgumentException e) {
+            throw new TypeConversionException(e.getMessage());
+        }
+    }
+
+    private static Path path(String text) {
+        try {
+            if (!text.isBlank()) {
+                return Path.of(text);
+            }
+        } catch (InvalidPathException e) {
+            throw new TypeConversionException(Printable.quote(text) + " cannot be the name of a folder here");
+        }
+        throw new TypeConversionException("a name of a folder is needed");
+    }
+
+    private static UnitSystem unitSystem(String text) {
+        UnitSystem units = UNIT_SYSTEMS.get(text.toLowerCase(Locale.ROOT));
+        if (units == null) {
+            throw new TypeConversionException(Printable.quote(text) + " is neither si nor us");
+        }
+        return units;
+    }
+
+    private static Duration duration(String text) {
+        try {
+            Amount<DurationUnit> amount = QuantityReader.read(text, Kind.DURATION);
+            double seconds = amount.unit().toSi(amount.value());
+            if (Math.abs(seconds) < 1e9) {
+                return Duration.ofNanos(Math.round(seconds * 1e9));
+            }
+        } catch (IllegalArgumentException e) {
+            throw new TypeConversionException(e.getMessage());
+        }
+        throw new TypeConversionException(Printable.quote(text) + " is longer than any run");
+    }
+}

@@ -1,0 +1,101 @@
+package io.github.heatswell.scenarios.cli;
+
+import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.output.Answer;
+import io.github.heatswell.scenarios.output.SpreadReport;
+import io.github.heatswell.scenarios.spread.HouseSpread;
+import io.github.heatswell.scenarios.spread.SpreadAnswer;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+
+/** {@code heatswell spread}: simulates many houses that differ in what is known only so well. */
+final class SpreadCommand implements ScenarioQuestion {
+
+    private static final String SAMPLES = "--samples";
+    private static final String SEED = "--seed";
+    private static final int USUAL_SAMPLES = 1024;
+    private static final int MIN_SAMPLES = 16;
+    private static final int MAX_SAMPLES = 1_000_000;
+
+    @Override
+    public void describe(CommandSpec spec) {
+        spec.addPositional(Specs.scenarios());
+        spec.addOption(OptionSpec.builder("-n", SAMPLES)
+                .paramLabel("NUMBER")
+                .type(Integer.class)
+                .description("How many houses to simulate, 16 to 1000000. Default: 1024.")
+                .build());
+        spec.addOption(OptionSpec.builder(SEED)
+                .paramLabel("NUMBER")
+                .type(Long.class)
+                .description("Where the random numbers begin: the same seed gives the same answer. Default: 1.")
+                .build());
+        spec.addOption(Specs.threads());
+        spec.addOption(
+                Specs.out("Default: heatswell-out/NAME-spread. With several scenarios: DIR/NAME-spread for each."));
+        spec.addOption(Specs.set());
+        spec.addOption(Specs.units());
+        Specs.describe(
+                spec,
+                "Say how far the answer may be off.",
+                "Simulates many houses that differ in the uncertain values of the scenario (such as '4.2 bar +- 0.2 bar'"
+                        + " or '4 bar to 4.6 bar'), or, where it has none, in how well such values are usually known. Says"
+                        + " in how many of them a relief valve gives off water, how the peaks are spread, and which value"
+                        + " matters most. Interrupted, it writes what it has. Writes into a folder:",
+                "  spread.csv, samples.csv, spread.json, spread.png, spread.svg",
+                "Pressures are gauge readings.");
+    }
+
+    @Override
+    public String folderEnding() {
+        return "-spread";
+    }
+
+    @Override
+    public boolean reserves() {
+        return true;
+    }
+
+    @Override
+    public ExitStatus ask(Request request) {
+        int samples = samples(request);
+        if (samples < MIN_SAMPLES || samples > MAX_SAMPLES) {
+            request.console()
+                    .complain("heatswell: --samples: " + samples + " is outside the allowed range, 16 to 1000000");
+            return ExitStatus.BAD_INPUT;
+        }
+        try (Interruption interruption = new Interruption()) {
+            return Runner.each(this, request.until(interruption));
+        }
+    }
+
+    @Override
+    public Answer answer(Scenario scenario, Request request) throws NoAnswerException {
+        SpreadAnswer answer = spread(scenario, request);
+        if (answer.peak().answered() == 0) {
+            throw request.refused(
+                    answer.result().completed() == 0
+                            ? "interrupted before the first sample was done; nothing was written"
+                            : "no sample makes sense: "
+                                    + answer.result().firstFailure().orElse(""));
+        }
+        return SpreadReport.answer(answer, request.units());
+    }
+
+    private static SpreadAnswer spread(Scenario scenario, Request request) {
+        try (ProgressLine progress = ProgressLine.shownTo(request.console())) {
+            return HouseSpread.of(scenario)
+                    .samples(samples(request))
+                    .seed(request.option(SEED, 1L))
+                    .threads(request.threads())
+                    .stopWhen(request.interrupted())
+                    .progress(progress::done)
+                    .build()
+                    .answer();
+        }
+    }
+
+    private static int samples(Request request) {
+        return request.option(SAMPLES, USUAL_SAMPLES);
+    }
+}

@@ -1,0 +1,180 @@
+package io.github.heatswell.scenarios.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.result.Channel;
+import io.github.heatswell.result.Trace;
+import io.github.heatswell.scenarios.catalogue.Catalogue;
+import io.github.heatswell.scenarios.file.Change;
+import io.github.heatswell.units.PressureUnit;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Random;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Readings of known origin, and files that hold none. */
+class DiagnoseCommandTest {
+
+    @TempDir
+    private Path folder;
+
+    /** A gauge of whole psi and half a psi of noise reads a house whose vessel is cut off. */
+    @Test
+    void aVesselThatIsCutOffIsFoundFromALog() throws IOException {
+        Path log = log("vessel.condition=isolated");
+        Path out = folder.resolve("out");
+        Outcome outcome =
+                Outcome.execute("diagnose", "orchard-lodge-vessel", "-r", log.toString(), "-o", out.toString());
+        assertEquals(0, outcome.status(), outcome.err());
+        try (Stream<Path> files = Files.list(out)) {
+            assertEquals(
+                    List.of("diagnosis.json", "readings.csv", "readings.png", "readings.svg", "report.html"),
+                    files.map(file -> file.getFileName().toString()).sorted().toList());
+        }
+        String text = outcome.out().replaceAll("\\s+", " ");
+        assertTrue(
+                text.contains("the vessel is cut off by a closed valve")
+                        || text.contains("the vessel is full of water"),
+                outcome.out());
+        assertFalse(
+                text.contains("what do the readings say? The readings are explained best by this: everything"), text);
+        assertTrue(Files.readAllLines(out.resolve("readings.csv")).get(0).startsWith("time_s,reading_gauge_bar,"));
+        outcome.out()
+                .lines()
+                .filter(line -> !line.contains(folder.toString()))
+                .forEach(line -> assertTrue(line.length() <= 79, line));
+    }
+
+    /** The heater was off: the gauge showed the same all the time, and there is no span to draw it over. */
+    @Test
+    void aLogIsNotReplacedByWhatIsMadeOfIt() throws IOException {
+        StringBuilder constant = new StringBuilder("time_min,pressure_bar\n");
+        for (int i = 0; i < 60; i++) {
+            constant.append(5 * i).append(",4.2\n");
+        }
+        Path log = Files.writeString(folder.resolve("readings.csv"), constant);
+        Outcome beside = Outcome.execute("diagnose", "orchard-lodge", "-r", log.toString(), "-o", folder.toString());
+        assertEquals(4, beside.status());
+        assertTrue(beside.err().contains("readings.csv is what this command reads"), beside.err());
+        try (Stream<Path> files = Files.list(folder)) {
+            assertEquals(List.of(log), files.toList());
+        }
+        assertEquals(constant.toString(), Files.readString(log));
+        Path out = folder.resolve("out");
+        Outcome apart = Outcome.execute("diagnose", "orchard-lodge", "-r", log.toString(), "-o", out.toString());
+        assertEquals(0, apart.status(), apart.err());
+        assertTrue(Files.readString(out.resolve("readings.svg")).contains("4.2"));
+    }
+
+    /** Five readings on site that all agree are no hazard; a valve they say nothing of is not accused. */
+    @Test
+    void readingsThatAgreeAreNoHazard() throws IOException {
+        Path spots = Files.writeString(folder.resolve("spots.yaml"), """
+                cold-static: 4.2 bar
+                heat-up-maximum: 6.0 bar
+                next-morning: 5.7 bar
+                caught-volume: 0 L
+                tyre-gauge: 4.2 bar
+                """);
+        Path out = folder.resolve("o");
+        Outcome outcome =
+                Outcome.execute("diagnose", "orchard-lodge-vessel", "-r", spots.toString(), "-o", out.toString());
+        assertEquals(0, outcome.status(), outcome.err());
+        String text = outcome.out().replaceAll("\\s+", " ");
+        assertFalse(text.contains("HAZARD"), outcome.out());
+        assertTrue(text.contains("The readings agree with the house as described."), outcome.out());
+        assertTrue(
+                text.replaceAll(".*Not tested by these readings:([^.]*).*", "$1")
+                        .contains("the relief valve opens at a higher"),
+                outcome.out());
+        String page = Files.readString(out.resolve("report.html"));
+        assertFalse(page.contains("HAZARD"));
+        assertTrue(Files.readString(out.resolve("diagnosis.json")).contains("\"hazard\" : false"));
+    }
+
+    /** A heater that heats to 80 degC where 58 degC are described is a hazard, first and in the status. */
+    @Test
+    void hotWaterThatWasReadIsAHazard() throws IOException {
+        Path spots = Files.writeString(folder.resolve("spots.yaml"), "cold-static: 4.2 bar\nhot-tap: 80 degC\n");
+        Path out = folder.resolve("o");
+        Outcome outcome =
+                Outcome.execute("diagnose", "orchard-lodge-vessel", "-r", spots.toString(), "-o", out.toString());
+        assertEquals(3, outcome.status(), outcome.err());
+        assertTrue(
+                outcome.out().startsWith("HAZARD: the readings speak for this: the heater heats further"),
+                outcome.out());
+    }
+
+    @Test
+    void readingsOnSiteAreHeldAgainstThePlan() throws IOException {
+        Path spots = Files.writeString(folder.resolve("spots.yaml"), "cold-static: 61 psi\ntyre-gauge: 1.5 bar\n");
+        Outcome outcome = Outcome.execute(
+                "diagnose",
+                "orchard-lodge-vessel",
+                "-r",
+                spots.toString(),
+                "-o",
+                folder.resolve("o").toString());
+        assertEquals(0, outcome.status(), outcome.err());
+        String text = outcome.out().replaceAll("\\s+", " ");
+        assertTrue(text.contains("read 4.21 bar, described 4.2 bar, agrees"), outcome.out());
+        assertTrue(text.contains("read 1.5 bar, described 4.2 bar, DIFFERS"), outcome.out());
+        assertTrue(text.contains("the vessel has lost part of its gas charge"), outcome.out());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '\0', textBlock = """
+            time_s,pressure\\n0,4                  | 1
+            0,4.2\\n60,4.3                         | 1
+            time_s,pressure_bar\\n0,4.2\\n60,much  | 3
+            time_s;pressure_bar                   | 1
+            """)
+    void badLogsSayWhere(String content, int line) throws IOException {
+        Path bad = Files.writeString(folder.resolve("bad.csv"), content.replace("\\n", "\n"));
+        Path out = folder.resolve("none");
+        Outcome outcome =
+                Outcome.execute("diagnose", "orchard-lodge-vessel", "-r", bad.toString(), "-o", out.toString());
+        assertEquals(2, outcome.status(), outcome.err());
+        assertEquals("", outcome.out());
+        assertTrue(outcome.err().startsWith(bad + ":" + line + ":"), outcome.err());
+        assertFalse(Files.exists(out));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '\0', textBlock = """
+            diagnose orchard-lodge                            | heatswell: Missing required option: '--readings=FILE'
+            diagnose orchard-lodge -r nowhere.csv             | nowhere.csv: there is no such file
+            diagnose orchard-lodge quarry-row -r nowhere.csv  | heatswell: diagnose takes one scenario, not 2
+            """)
+    void badQuestionsSayWhatIsWrong(String arguments, String complaint) {
+        Outcome outcome = Outcome.execute(arguments.split(" "));
+        assertEquals(complaint, outcome.err().lines().findFirst().orElse(""));
+        assertEquals(2, outcome.status());
+    }
+
+    private Path log(String change) throws IOException {
+        Trace trace = Catalogue.read("orchard-lodge-vessel")
+                .with(List.of(Change.of(change)))
+                .simulation()
+                .run()
+                .trace();
+        Random random = new Random(5);
+        StringBuilder text = new StringBuilder("time_s,pressure_psi\n");
+        for (int i = 0; i < trace.count(); i++) {
+            double psi = PressureUnit.PSI.fromSi(trace.value(Channel.GAUGE_READING, i)) + 0.5 * random.nextGaussian();
+            text.append(Math.round(trace.grid().time(i)))
+                    .append(',')
+                    .append(Math.round(psi))
+                    .append('\n');
+        }
+        return Files.writeString(folder.resolve("log.csv"), text);
+    }
+}

@@ -1,0 +1,128 @@
+package io.github.heatswell.scenarios.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Regression: whatever may hurt people stands first and sets the exit status, whether it ended a run or not. */
+class HazardStatusTest {
+
+    @TempDir
+    private Path folder;
+
+    private Outcome execute(String arguments) {
+        return Outcome.execute((arguments + " -o " + folder.resolve("out")).split(" "));
+    }
+
+    private String page() throws IOException {
+        return Files.readString(folder.resolve("out").resolve("report.html"));
+    }
+
+    /** No hazard ended these runs, or the house itself is one. */
+    @ParameterizedTest
+    @CsvSource(
+            quoteCharacter = '"',
+            value = {
+                "run kiln-house-runaway, HAZARD: 'T&P valve' opened because the water had reached 99",
+                "run kiln-house-cut-out, HAZARD: The thermostat never switches off",
+                "run ridge-house --set tank.working-pressure=10bar, HAZARD: No relief valve opens below",
+                "run quarry-row, HAZARD: Test pressure reached",
+                "size ridge-house --set tank.working-pressure=10bar, HAZARD as it is: No relief valve opens below",
+                "compare ridge-house orchard-lodge --set tank.working-pressure=10bar, HAZARD in ridge-house: No relief valve opens below"
+            })
+    void hazardsComeFirst(String arguments, String first) throws IOException {
+        Outcome outcome = execute(arguments);
+        assertEquals(3, outcome.status(), outcome.err());
+        assertTrue(outcome.out().startsWith(first), outcome.out());
+        assertTrue(page().contains("<strong>HAZARD"), "the page says so too");
+    }
+
+    /** Commands that write no page, or answer for years: a house that is a hazard is one for them too. */
+    @ParameterizedTest
+    @CsvSource(
+            quoteCharacter = '"',
+            value = {
+                "map ridge-house --set tank.working-pressure=10bar, HAZARD: No relief valve opens below",
+                "spread ridge-house --set tank.working-pressure=10bar --samples 16, HAZARD: No relief valve opens below",
+                "outlook orchard-lodge-vessel --set tank.working-pressure=6bar --years 1, HAZARD: No relief valve opens below"
+            })
+    void theHouseItselfSetsTheStatusOfEveryCommand(String arguments, String first) {
+        Outcome outcome = execute(arguments);
+        assertEquals(3, outcome.status(), outcome.err());
+        assertTrue(outcome.out().startsWith(first), outcome.out());
+        assertEquals(outcome.out().indexOf(first), outcome.out().lastIndexOf(first), "a hazard is shouted once");
+    }
+
+    /** A hazard is shouted once. */
+    @Test
+    void runawaySaysWhatToDoAndNoBucket() throws IOException {
+        String text = execute("run kiln-house-runaway").out().replaceAll("\\s+", " ");
+        assertTrue(text.contains("Stay away from the tank. If you can do it safely from elsewhere, trip"), text);
+        String said = "until another device stops it";
+        assertEquals(text.indexOf(said), text.lastIndexOf(said), text);
+        assertTrue(text.contains("The water gets as hot as 99 degC in the run"), text);
+        String page = page();
+        assertFalse(page.contains("bucket"), "nobody holds a bucket under 99 degC");
+        assertFalse(page.contains("at its switch"), "nobody is sent to the tank");
+        assertFalse(page.contains("gets as hot as 60"), "the run was hotter than the set point");
+    }
+
+    /** A valve that does not close: the heater off, then the feed. */
+    @Test
+    void stuckOpenValveIsStoppedInTheRightOrder() throws IOException {
+        Outcome outcome = execute("run mill-cottage-stuck-open");
+        assertEquals(0, outcome.status());
+        String text = outcome.out().replaceAll("\\s+", " ");
+        assertTrue(text.contains("Turn the heater off, then shut the cold feed"), text);
+        assertTrue(text.contains("set no higher than the pressure on the tank's plate"), text);
+        assertTrue(text.contains("safety valve: stuck open"), "no margin of a valve that does not close: " + text);
+        String page = page().replaceAll("\\s+", " ");
+        assertTrue(
+                page.contains("No check sheet is given: it takes heating, and the heater is to stay off until"), page);
+        assertFalse(page.contains("Turn the heater on"), "the heater stays off");
+        assertFalse(page.contains("The relief valve stays as it is"), "that one does not");
+    }
+
+    /** No vessel makes a valve close. */
+    @Test
+    void stuckOpenValveComesBeforeTheSize() {
+        String text = execute("size mill-cottage-stuck-open").out().replaceAll("\\s+", " ");
+        assertTrue(text.contains("No vessel cures this: 'safety valve' is stuck open"), text);
+        assertTrue(text.contains("the 18 L vessel of this house is large enough, so none is to be bought."), text);
+        assertTrue(text.indexOf("No vessel cures this") < text.indexOf("A vessel of 18 L"), text);
+    }
+
+    /** A vessel that is too small has to be replaced all the same. */
+    @Test
+    void stuckOpenValveBesideASmallVesselTakesALargerOne() {
+        String text = execute("size mill-cottage-stuck-open --set vessel.volume=8L")
+                .out()
+                .replaceAll("\\s+", " ");
+        assertTrue(text.contains("Have it replaced first; what follows holds after that. A vessel of 18 L"), text);
+    }
+
+    /** Where no vessel can be sized the hazards are told all the same, and first. */
+    @Test
+    void hazardsComeBeforeARefusal() {
+        Outcome outcome = execute("size kiln-house-blocked");
+        assertEquals(2, outcome.status());
+        assertTrue(outcome.out().startsWith("HAZARD as it is: "), outcome.out());
+        assertTrue(outcome.out().contains("'T&P valve' never opens"), outcome.out());
+        assertTrue(outcome.err().contains("no vessel can be sized: thermostat: is stuck"), outcome.err());
+    }
+
+    @Test
+    void aSoundHouseIsNone() {
+        Outcome outcome = execute("run orchard-lodge");
+        assertEquals(0, outcome.status());
+        assertFalse(outcome.out().contains("HAZARD"), outcome.out());
+    }
+}

@@ -1,0 +1,135 @@
+package io.github.heatswell.scenarios.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonParser;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The command that looks years ahead. */
+class OutlookCommandTest {
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void anOutlookWritesItsFilesAndSaysWhenDrippingBegins() throws IOException {
+        Outcome outcome = Outcome.execute("outlook", "orchard-lodge-vessel", "--years", "5", "-o", folder.toString());
+        assertEquals(0, outcome.status(), outcome.err());
+        assertEquals(List.of("outlook.csv", "outlook.json", "outlook.png", "outlook.svg", "report.html"), names());
+        String out = outcome.out().replaceAll("\\s+", " ");
+        assertTrue(out.contains("a relief valve begins to drip in"), out);
+        assertTrue(out.contains("This rests on little"), out);
+        assertTrue(out.contains("Pump it up to 4.2 bar when it reads less than 3.8 bar"), out);
+        assertTrue(out.contains("a price that is invented"), out);
+        assertTrue(out.contains("Never plug, cap or downsize"), out);
+        outcome.out()
+                .lines()
+                .filter(line -> !line.contains(folder.toString()))
+                .forEach(line -> assertTrue(line.length() <= 79, line));
+        try (JsonParser json =
+                new JsonFactory().createParser(folder.resolve("outlook.json").toFile())) {
+            int tokens = 0;
+            while (json.nextToken() != null) {
+                tokens++;
+            }
+            assertTrue(tokens > 5 * 12 * 3 * 14, "every month of every course"); // 7 fields, name and value
+        }
+        String page = Files.readString(folder.resolve("report.html"));
+        assertTrue(
+                page.contains("of year 4") && page.contains("psi)") && page.contains("<svg"), "in both unit systems");
+    }
+
+    @Test
+    void aKnownRateThatLosesNothingStaysDry() {
+        Outcome outcome = Outcome.execute(
+                "outlook", "orchard-lodge-vessel", "--fade", "0%", "-y", "2", "-u", "us", "-o", folder.toString());
+        assertEquals(0, outcome.status(), outcome.err());
+        String out = outcome.out().replaceAll("\\s+", " ");
+        assertTrue(out.contains("no relief valve drips within 2 years"), out);
+        assertTrue(out.contains("This rate was given") && !out.contains("rests on little"), out);
+        assertTrue(out.contains("psi") && !out.contains(" bar"), out);
+        assertFalse(out.contains("if fast"), out);
+    }
+
+    @Test
+    void aVesselThatDripsAlreadyIsNotPumpedButReplaced() {
+        Outcome outcome = Outcome.execute("outlook", "mill-cottage-small-vessel", "-y", "1", "-o", folder.toString());
+        assertEquals(0, outcome.status(), outcome.err());
+        String out = outcome.out().replaceAll("\\s+", " ");
+        assertTrue(out.contains("it is not the fading that makes it drip"), out);
+        assertTrue(out.contains("'heatswell size' proposes them"), out);
+    }
+
+    @Test
+    void alarmsComeFirst() {
+        Outcome outcome = Outcome.execute(
+                "outlook", "orchard-lodge-vessel", "--set", "relief=[]", "-y", "10", "-o", folder.toString());
+        assertEquals(3, outcome.status(), outcome.err());
+        String out = outcome.out().replaceAll("\\s+", " ");
+        assertTrue(out.startsWith("HAZARD: No relief valve is described: "), out);
+        assertTrue(out.contains(" HAZARD: test pressure reached on the worst day of "), out);
+        assertTrue(out.contains("year 2, by the fastest fading, with "), out);
+        assertTrue(out.contains("no working relief valve that could drip") && !out.contains("no house drips"), out);
+        String shouted = "No relief valve is described";
+        assertEquals(out.indexOf(shouted), out.lastIndexOf(shouted), "a hazard is shouted once: " + out);
+        assertTrue(out.contains("the worst day is no longer dry and within the tank's working pressure"), out);
+    }
+
+    @Test
+    void theAnswerDoesNotDependOnTheThreads() throws IOException {
+        Path other = folder.resolve("other");
+        Path one = folder.resolve("one");
+        for (Path each : List.of(one, other)) {
+            String threads = each.equals(one) ? "1" : "3";
+            assertEquals(
+                    0,
+                    Outcome.execute(
+                                    "outlook",
+                                    "orchard-lodge-vessel",
+                                    "-y",
+                                    "2",
+                                    "--threads",
+                                    threads,
+                                    "-o",
+                                    each.toString())
+                            .status());
+        }
+        assertEquals(-1, Files.mismatch(one.resolve("outlook.json"), other.resolve("outlook.json")));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '\0', textBlock = """
+            orchard-lodge                           | orchard-lodge: no outlook is possible: vessel: there is no sound one whose charge could fade
+            orchard-lodge-waterlogged               | orchard-lodge-waterlogged: no outlook is possible: vessel: there is no sound one whose charge could fade
+            orchard-lodge-vessel --years 0          | heatswell: Invalid value for option '--years': '0' is no number of years from 1 to 40
+            orchard-lodge-vessel --years 41         | heatswell: Invalid value for option '--years': '41' is no number of years from 1 to 40
+            orchard-lodge-vessel --fade 8           | heatswell: Invalid value for option '--fade': '8' has no unit; a ratio is given in %
+            orchard-lodge-vessel --fade 900%        | heatswell: Invalid value for option '--fade': fade in a year: 900 % is outside the allowed range, 0 % to 500 %
+            orchard-lodge-vessel --street-swing 11bar | orchard-lodge-vessel: no outlook is possible: street-swing: 11 bar is outside the allowed range, 0 bar to 10 bar
+            orchard-lodge-vessel --street-swing 9bar | orchard-lodge-vessel: no outlook is possible: street-swing: with it, the street's pressure: -0.3 bar is outside the allowed range, above 0 bar to 25 bar
+            """)
+    void badQuestionsSayWhatIsWrong(String arguments, String complaint) throws IOException {
+        Outcome outcome = Outcome.execute(("outlook " + arguments + " -o " + folder).split(" "));
+        assertEquals(complaint, outcome.err().lines().findFirst().orElse(""));
+        assertEquals("", outcome.out());
+        assertEquals(2, outcome.status());
+        assertEquals(List.of(), names());
+    }
+
+    private List<String> names() throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.map(file -> file.getFileName().toString()).sorted().toList();
+        }
+    }
+}

@@ -1,0 +1,96 @@
+package io.github.heatswell.scenarios.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class SizeCommandTest {
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void itWritesItsFilesAndSaysWhichVessel() throws IOException {
+        Outcome outcome = Outcome.execute("size", "orchard-lodge", "-o", folder.toString());
+        assertEquals(0, outcome.status(), outcome.err());
+        assertEquals(
+                List.of(
+                        "before-after.png",
+                        "before-after.svg",
+                        "report.html",
+                        "sizes.png",
+                        "sizes.svg",
+                        "sizing.csv",
+                        "sizing.json"),
+                names(folder));
+        assertTrue(outcome.out().contains("A vessel of 24 L, precharged to 4.2 bar, keeps"), outcome.out());
+        List<String> rows = Files.readAllLines(folder.resolve("sizing.csv"));
+        assertEquals(
+                "volume_L,precharge_gauge_bar,peak_pressure_gauge_bar,or_higher,margin_bar,enough,price,currency",
+                rows.get(0));
+        assertEquals(11, rows.size());
+        assertTrue(rows.get(1).startsWith("2.0000,4.20000,20.00000,yes,"), rows.get(1));
+        assertTrue(rows.get(6).startsWith("18.0000,4.20000,") && rows.get(6).endsWith(",yes,64.00,EUR"), rows.get(6));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "orchard-lodge, 0, in US",
+        "mill-cottage-high-street, 0, Lower the supply first",
+        "ferry-cottage, 0, No vessel is needed",
+        "quarry-row, 3, HAZARD as it is",
+        "tannery-yard, 0, A vessel of"
+    })
+    void everyLineFitsTheTerminal(String name, int status, String words) {
+        for (String units : List.of("si", "us")) {
+            Outcome outcome = Outcome.execute("size", name, "-u", units, "-o", folder.toString());
+            assertEquals(status, outcome.status(), outcome.err());
+            outcome.out()
+                    .lines()
+                    .filter(line -> !line.contains(folder.toString()))
+                    .forEach(line -> assertTrue(line.length() <= 79, line));
+            assertTrue(
+                    words.startsWith("in ") || outcome.out().replace("\n", " ").contains(words), outcome.out());
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '\0', textBlock = """
+            size                                  | heatswell: Missing required parameter: 'SCENARIO'
+            size orchard-lodge --limit 5          | heatswell: Invalid value for option '--limit': '5' has no unit; a pressure is given in bar, kPa, MPa, psi or Pa
+            size orchard-lodge --precharge guess  | heatswell: Invalid value for option '--precharge': 'guess' is neither static nor din
+            size orchard-lodge --limit 40bar      | orchard-lodge: no vessel can be sized: limit: 40 bar is outside the allowed range, above 0 bar to 25 bar
+            """)
+    void badQuestionsSayWhatIsWrong(String arguments, String complaint) {
+        Outcome outcome = Outcome.execute(arguments.split(" "));
+        assertEquals(complaint, outcome.err().lines().findFirst().orElse(""));
+        assertEquals("", outcome.out());
+        assertEquals(2, outcome.status());
+    }
+
+    /** Contract: where no vessel can be sized, a hazard of the house still comes first. */
+    @Test
+    void aHazardStandsBeforeTheRefusal() {
+        Outcome outcome = Outcome.execute("size", "mill-cottage-thermostat");
+        assertEquals(
+                "mill-cottage-thermostat: no vessel can be sized: thermostat: is stuck; repair it, a vessel is no answer to that",
+                outcome.err().lines().findFirst().orElse(""));
+        assertTrue(outcome.out().startsWith("HAZARD as it is: The thermostat never switches off"), outcome.out());
+        assertEquals(2, outcome.status());
+    }
+
+    private static List<String> names(Path folder) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.map(file -> file.getFileName().toString()).sorted().toList();
+        }
+    }
+}
