@@ -1,7 +1,7 @@
 package io.github.heatswell.charts;
 
-import io.github.heatswell.assessment.Doubts;
 import io.github.heatswell.ageing.OutlookResult;
+import io.github.heatswell.assessment.Doubts;
 import io.github.heatswell.charts.drawing.Sheet;
 import io.github.heatswell.charts.picture.Curve;
 import io.github.heatswell.charts.picture.Picture;

@@ -1,12 +1,12 @@
 package io.github.heatswell.scenarios.output;
 
-import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.assessment.Severity;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.wording.Printable;
 import io.github.heatswell.scenarios.wording.Wrapped;
 import io.github.heatswell.units.QuantityFormat;

@@ -40,11 +40,15 @@ final class DiagnosisPage {
     }
 
     private Document content(Optional<Chart> chart) throws IOException {
-        List<Finding> found = Findings.of(answer.scenario().system(), answer.scenario().doubts());
+        List<Finding> found =
+                Findings.of(answer.scenario().system(), answer.scenario().doubts());
         String title = answer.scenario().title() + ": what do the readings say?";
         List<Illustration> pictures =
                 chart.isPresent() ? List.of(PagePicture.ofDiagnosis(chart.get(), words.answer())) : List.of();
-        List<String> remarks = Stream.of(answer.scenario().doubts().sentence(), words.start(), result.check().map(words::check))
+        List<String> remarks = Stream.of(
+                        answer.scenario().doubts().sentence(),
+                        words.start(),
+                        result.check().map(words::check))
                 .flatMap(Optional::stream)
                 .toList();
         return Document.of(

@@ -1,11 +1,11 @@
 package io.github.heatswell.scenarios.output;
 
-import java.util.stream.Stream;
 import io.github.heatswell.charts.NamedSummary;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.wording.Printable;
 import io.github.heatswell.scenarios.wording.Wrapped;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** What is not known of a house, said before any answer that takes a value for it. */
 final class Doubtful {

@@ -39,7 +39,8 @@ final class OutlookPage {
     }
 
     private Document content(Chart chart) throws IOException {
-        List<Finding> found = Findings.of(answer.scenario().system(), answer.scenario().doubts());
+        List<Finding> found =
+                Findings.of(answer.scenario().system(), answer.scenario().doubts());
         String title =
                 answer.scenario().title() + ": the next " + (result.years() == 1 ? "year" : result.years() + " years");
         return Document.of(
@@ -47,7 +48,11 @@ final class OutlookPage {
                 answer.scenario().name(),
                 alarms(),
                 List.of(
-                        Document.answer("", words.headline(), Doubtful.before(answer.scenario(), List.of(words.interval(), words.care())), ""),
+                        Document.answer(
+                                "",
+                                words.headline(),
+                                Doubtful.before(answer.scenario(), List.of(words.interval(), words.care())),
+                                ""),
                         Document.pictures(List.of(PagePicture.ofYears(chart)), List.of(years(), vessels())),
                         PageFindings.section(found, shown),
                         PageBasis.ofYears(answer.scenario(), shown),

@@ -43,7 +43,11 @@ final class RunPage {
         List<AlarmNote> alarms = new ArrayList<>(Alarms.of(result, found, shown));
         alarms.addAll(OpenBalance.ofAdvice(advice.balances()));
         List<Document.Section> sections = new ArrayList<>();
-        sections.add(Document.answer(scenario.question(), answer, Doubtful.before(scenario, Remarks.of(findings, shown)), scenario.expectation()));
+        sections.add(Document.answer(
+                scenario.question(),
+                answer,
+                Doubtful.before(scenario, Remarks.of(findings, shown)),
+                scenario.expectation()));
         sections.add(Document.pictures(List.of(PagePicture.ofRuns(chart, answer)), List.of(figures(findings))));
         sections.add(advice.check().section(shown));
         if (mayBeFitted(result, found)) {
