@@ -25,7 +25,7 @@ final class Balance {
 
     /** Temperature step (K) of the difference quotients for how flows change along the heating, */
     private static final double PROBE = 1e-3;
-    /** so much of it for a pascal of the street (K/Pa), */
+    /** so much of it for a pascal of the mains (K/Pa), */
     private static final double PROBE_PER_PASCAL = 1e-4;
     /** and the longest time (s) it may stand for. */
     private static final double MAX_PROBE = 10;
@@ -173,7 +173,7 @@ final class Balance {
         drawFlow = conditions.draw() == null
                 ? 0
                 : hotFlow(y[StateVector.COLD], column.topTemperature(), column.topDensity());
-        slope = relief.slope() + relief.seepSlope() + leakSlope + seatSlope;
+        slope = relief.slope() + relief.seatLeakageSlope() + leakSlope + seatSlope;
         beyond = 0;
         settlingSlope = slope
                 + (modes.rule == PressureRule.FILLING
@@ -227,12 +227,12 @@ final class Balance {
 
     /** What leaves the branch by holes and closed seats, less what comes through the seat of the feed (kg/s). */
     private double drain() {
-        return leakFlow + relief.branchSeep() - seatFlow;
+        return leakFlow + relief.branchSeatLeakage() - seatFlow;
     }
 
     /** What leaves the top of the tank whatever the open valves do (kg/s). */
     private double topDrain() {
-        return drawFlow + relief.topSeep();
+        return drawFlow + relief.topSeatLeakage();
     }
 
     /** Pressure follows the feed; the supply makes up the difference. */
@@ -248,8 +248,8 @@ final class Balance {
     }
 
     /**
-     * The outlet of a reducing valve stands at what its flow leaves of its standing pressure, and what flows changes as
-     * the tank and the street do; so pressure drifts as {@code standing - droop * flow} does, a little behind it.
+     * Outlet pressure is lock-up pressure minus droop times flow, and the flow changes as
+     * the tank and the mains do; so pressure drifts as {@code standing - droop * flow} does, a little behind it.
      */
     private void solveDrooping(double[] y, Modes modes, double[] rates) {
         double now = drooped(y);
@@ -281,7 +281,7 @@ final class Balance {
         return plant.feed.standing(y[StateVector.MAINS]) - plant.feed.droop * supplyFlow / cold.density();
     }
 
-    /** Moves the probe a moment on along the rates of temperatures and street; says how long a moment (s). */
+    /** Moves the probe a moment on along the rates of temperatures and mains; says how long a moment (s). */
     private double lookAhead(double[] y, double[] rates) {
         double fastest = Math.abs(rates[StateVector.MAINS]) * PROBE_PER_PASCAL;
         for (int i = vector.lowest; i <= vector.highest; i++) {
@@ -424,13 +424,13 @@ final class Balance {
     }
 
     /** Mass flow (kg/s) through all relief valves, closed seats included, as last evaluated. */
-    double givenOff() {
+    double discharged() {
         return reliefFlow + seatLeakage();
     }
 
     /** Mass flow (kg/s) past the closed seats of relief valves as last evaluated. */
     private double seatLeakage() {
-        return relief.branchSeep() + relief.topSeep() + beyond * relief.seepSlope();
+        return relief.branchSeatLeakage() + relief.topSeatLeakage() + beyond * relief.seatLeakageSlope();
     }
 
     /** Whether the outlet of a reducing valve is below its standing pressure, and so follows the flow. */
@@ -472,11 +472,11 @@ final class Balance {
     }
 
     /**
-     * How far (Pa) the equilibrium with open valves and leaking seats is above the pressure at which relief valves would give off
+     * How far (Pa) the equilibrium with open valves and leaking seats is above the pressure at which relief valves would discharge
      * nothing, to first order; negative if the water shrinks, so that they will close, and infinite without any.
      */
     double equilibriumLift() {
-        double steep = relief.slope() > 0 ? relief.slope() : relief.seepSlope();
+        double steep = relief.slope() > 0 ? relief.slope() : relief.seatLeakageSlope();
         double flow = relief.slope() > 0 ? reliefFlow : seatLeakage();
         return steep > 0 ? flow / steep - distanceFromEquilibrium() : Double.POSITIVE_INFINITY;
     }
@@ -488,7 +488,7 @@ final class Balance {
 
     /** What answers most steeply to pressure, in the words of the description, as last evaluated. */
     String steepest() {
-        double valves = relief.slope() + relief.seepSlope();
+        double valves = relief.slope() + relief.seatLeakageSlope();
         if (seatSlope >= Math.max(valves, leakSlope) && seatSlope > 0) {
             return "the seat leakage of the supply";
         }

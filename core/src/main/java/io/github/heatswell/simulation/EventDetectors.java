@@ -49,7 +49,7 @@ final class EventDetectors {
     private static final double SETTLED_WITHIN_LIFT = 0.05;
     /** But no closer than this (Pa), which is a drop in an hour again and more than the solver's own noise. */
     private static final double SETTLED_ENOUGH = RESEAT_GAP;
-    /** This close (Pa) to the pressure of the air an opening no longer gives off water but takes in air. */
+    /** This close (Pa) to the pressure of the air an opening no longer discharges water but takes in air. */
     private static final double AT_ATMOSPHERE = 10;
     /**
      * Where water freezes (K): a millikelvin below the lowest temperature the water properties hold for, so that water that comes
@@ -175,7 +175,7 @@ final class EventDetectors {
     }
 
     /**
-     * A reducing valve stops regulating when the street falls below what it gives, and begins again above; and its outlet
+     * A reducing valve stops regulating when the mains pressure falls below what it gives, and begins again above; and its outlet
      * begins to follow the flow when that takes off more than a little, and stops well below.
      */
     private void addReducingValve(List<EventDetector> watches, double[] start) {

@@ -12,7 +12,7 @@ final class Modes {
     enum PressureRule {
         /** The feed holds it; the flow from the supply follows from the balance. */
         HELD,
-        /** The street holds it through an open bypass and takes back what the balance gives. */
+        /** The mains hold it through an open bypass and take back what the balance gives. */
         RETURNING,
         /** It follows from the balance of mass, with the feed closed. */
         FREE,

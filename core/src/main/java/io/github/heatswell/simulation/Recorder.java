@@ -213,7 +213,7 @@ final class Recorder {
             draw[i] = balance.drawFlow(inside) * specificVolume;
             if (givesOff) {
                 balance.evaluate(inside, modes, rates);
-                relief[i] = Math.max(0, balance.givenOff()) * specificVolume;
+                relief[i] = Math.max(0, balance.discharged()) * specificVolume;
             }
         }
     }

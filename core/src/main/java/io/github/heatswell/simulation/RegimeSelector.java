@@ -123,7 +123,7 @@ final class RegimeSelector {
                 : withFeed(modes, y, standing);
     }
 
-    /** The bypass lets the pressure down to the street's, holds it there, or is about to close. */
+    /** The bypass lets the pressure down to the mains pressure, holds it there, or is about to close. */
     private Modes withBypass(Modes modes, double[] y, double returning) {
         double p = y[StateVector.PRESSURE];
         if (p > returning + AT_FEED) {

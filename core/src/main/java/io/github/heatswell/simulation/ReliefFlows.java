@@ -4,7 +4,7 @@ import java.util.Arrays;
 
 /**
  * What the relief valves pass by their curves, apart for the cold branch and the top of the tank, and apart for valves that
- * are open and closed seats that let water by.
+ * are open and closed seats that leak.
  *
  * <p>Working memory of one run, not thread-safe.
  */
@@ -16,10 +16,10 @@ final class ReliefFlows {
     private double onBranch;
     private double onTop;
     private double slope;
-    private double seepSlope;
+    private double seatLeakageSlope;
     private double topSlope;
-    private double branchSeep;
-    private double topSeep;
+    private double branchSeatLeakage;
+    private double topSeatLeakage;
     private boolean quiet;
 
     ReliefFlows(CompiledSystem plant) {
@@ -31,8 +31,8 @@ final class ReliefFlows {
      *
      * @param p pressure (Pa, absolute)
      * @param modes the modes
-     * @param cold density of what a valve on the branch gives off (kg/m3)
-     * @param top density of what a valve on the tank gives off (kg/m3)
+     * @param cold density of what a valve on the branch discharges (kg/m3)
+     * @param top density of what a valve on the tank discharges (kg/m3)
      */
     void prepare(double p, Modes modes, double cold, double top) {
         coldDensity = cold;
@@ -40,10 +40,10 @@ final class ReliefFlows {
         onBranch = 0;
         onTop = 0;
         slope = 0;
-        seepSlope = 0;
+        seatLeakageSlope = 0;
         topSlope = 0;
-        branchSeep = 0;
-        topSeep = 0;
+        branchSeatLeakage = 0;
+        topSeatLeakage = 0;
         quiet = !plant.anySeatLeaks && !modes.anyValveOpen();
         if (quiet) {
             return;
@@ -54,11 +54,11 @@ final class ReliefFlows {
             double flow = flow(i, p, modes);
             onBranch += open && !valve.onTank ? flow : 0;
             onTop += open && valve.onTank ? flow : 0;
-            branchSeep += !open && !valve.onTank ? flow : 0;
-            topSeep += !open && valve.onTank ? flow : 0;
+            branchSeatLeakage += !open && !valve.onTank ? flow : 0;
+            topSeatLeakage += !open && valve.onTank ? flow : 0;
             double steep = steepness(i, p, modes);
             slope += open ? steep : 0;
-            seepSlope += open ? 0 : steep;
+            seatLeakageSlope += open ? 0 : steep;
             topSlope += valve.onTank ? steep : 0;
         }
     }
@@ -66,7 +66,7 @@ final class ReliefFlows {
     private double steepness(int index, double p, Modes modes) {
         Valve valve = plant.valves[index];
         Valve.Lift lift = modes.lift(index);
-        return density(valve) * (lift.isOpen() ? valve.flowSlope(p, lift) : valve.seepSlope(lift));
+        return density(valve) * (lift.isOpen() ? valve.flowSlope(p, lift) : valve.seatLeakageSlope(lift));
     }
 
     private double flow(int index, double p, Modes modes) {
@@ -99,8 +99,8 @@ final class ReliefFlows {
     }
 
     /** How fast what closed seats let by grows with pressure (kg/s/Pa). */
-    double seepSlope() {
-        return seepSlope;
+    double seatLeakageSlope() {
+        return seatLeakageSlope;
     }
 
     /** How fast all that leaves the tank by valves on it grows with pressure (kg/s/Pa). */
@@ -109,17 +109,17 @@ final class ReliefFlows {
     }
 
     /** What closed seats on the branch let by (kg/s). */
-    double branchSeep() {
-        return branchSeep;
+    double branchSeatLeakage() {
+        return branchSeatLeakage;
     }
 
     /** What closed seats on the tank let by (kg/s). */
-    double topSeep() {
-        return topSeep;
+    double topSeatLeakage() {
+        return topSeatLeakage;
     }
 
     /**
-     * Writes what each valve gives off (kg/s).
+     * Writes what each valve discharges (kg/s).
      *
      * @param p pressure (Pa, absolute)
      * @param modes the modes

@@ -40,7 +40,7 @@ final class Schedule {
                         .toArray();
     }
 
-    /** The pressure of the street (Pa, absolute) at a time (s since the start of the run). */
+    /** The pressure of the mains (Pa, absolute) at a time (s since the start of the run). */
     double mains(double time) {
         if (mainsTimes.length == 0) {
             return constantMains;

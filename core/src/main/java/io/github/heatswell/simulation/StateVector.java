@@ -10,13 +10,13 @@ final class StateVector {
     static final int PRESSURE = 0;
     /** Vessel gas temperature (K); constant for isothermal gas. */
     static final int GAS = 1;
-    /** Street pressure (Pa, absolute), which follows its timetable. */
+    /** Mains pressure (Pa, absolute), which follows its timetable. */
     static final int MAINS = 2;
     /** Cold water temperature (K), which follows the seasons. */
     static final int COLD = 3;
     /** Mass let in from the supply since the start (kg). */
     static final int LET_IN = 4;
-    /** Mass returned to the street since the start (kg). */
+    /** Mass returned to the mains since the start (kg). */
     static final int RETURNED = 5;
     /** Mass drawn from the tank since the start (kg). */
     static final int DRAWN = 6;
@@ -31,7 +31,7 @@ final class StateVector {
      * up, since the start (J).
      */
     static final int CARRIED = 10;
-    /** Mass given off by the first relief valve since the start (kg); the others follow. */
+    /** Mass discharged by the first relief valve since the start (kg); the others follow. */
     static final int RELIEVED = 11;
 
     /** The temperature of the lowest layer (K); the others follow upwards. */
@@ -56,7 +56,7 @@ final class StateVector {
         return sum / (highest - lowest + 1);
     }
 
-    /** Mass (kg) all relief valves have given off. */
+    /** Mass (kg) all relief valves have discharged. */
     double relieved(double[] y) {
         double sum = 0;
         for (int i = RELIEVED; i < lowest; i++) {

@@ -25,7 +25,7 @@ final class SupplyBoundary {
 
     /** Whether nothing keeps water from going back. */
     final boolean open;
-    /** Whether water goes back once the house exceeds the street by {@link #bypassOpens}. */
+    /** Whether water goes back once the house exceeds the mains by {@link #bypassOpens}. */
     final boolean bypass;
     /** The pressure (Pa, absolute) a reducing valve locks up at; infinite without one. */
     final double lockUp;
@@ -51,12 +51,12 @@ final class SupplyBoundary {
         seatLeakage = supply.seatLeakage() / Math.sqrt(1e5);
     }
 
-    /** The pressure (Pa, absolute) at which the feed stands still, for a street pressure (Pa, absolute). */
+    /** The pressure (Pa, absolute) at which the feed stands still, for a mains pressure (Pa, absolute). */
     double standing(double mains) {
         return Math.min(mains, lockUp);
     }
 
-    /** Whether the street itself, and not a reducing valve, limits the pressure. */
+    /** Whether the mains themselves, and not a reducing valve, limit the pressure. */
     boolean followsMains(double mains) {
         return mains <= lockUp;
     }
@@ -70,7 +70,7 @@ final class SupplyBoundary {
      * What {@link #resistance} lets into a system that is not at the pressure of the feed; negative if water goes back.
      *
      * @param pressure pressure of the system (Pa, absolute)
-     * @param mains pressure of the street (Pa, absolute)
+     * @param mains pressure of the mains (Pa, absolute)
      * @return volume flow (m3/s)
      */
     double filling(double pressure, double mains) {
@@ -116,7 +116,7 @@ final class SupplyBoundary {
         return seatLeakage * (difference / 2 + SMALL_DIFFERENCE) / (root * root * root);
     }
 
-    /** Whether the closed seat lets water by. */
+    /** Whether the closed seat leaks. */
     boolean leaks() {
         return seatLeakage > 0;
     }

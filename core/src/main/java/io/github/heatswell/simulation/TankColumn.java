@@ -190,7 +190,7 @@ final class TankColumn {
      * Finds the flow from the cold branch.
      *
      * @param drawn what leaves at the top to the taps (kg/s)
-     * @param topRelief what valves on top give off by their curves (kg/s), for a first look at the directions
+     * @param topRelief what valves on top discharge by their curves (kg/s), for a first look at the directions
      * @param pressureRate rate of pressure (Pa/s), for the same
      * @param cold enthalpy of cold water (J/kg)
      * @return the flow into the lowest zone
@@ -363,7 +363,7 @@ final class TankColumn {
      *
      * @param layer the highest layer of the lower part
      * @param pressureRate rate of pressure (Pa/s)
-     * @param topRelief what valves on top give off (kg/s)
+     * @param topRelief what valves on top discharge (kg/s)
      */
     double inversionTendency(int layer, double pressureRate, double topRelief) {
         int z = zoneOf(layer);

@@ -95,7 +95,7 @@ final class Valve {
     }
 
     /** How fast what a leaking seat lets by grows with pressure (m3/s/Pa); 0 for a tight or an open one. */
-    double seepSlope(Lift by) {
+    double seatLeakageSlope(Lift by) {
         return by == Lift.SEEPING ? leakage / (setPressure - leaksFrom) : 0;
     }
 

@@ -99,7 +99,7 @@ class EquilibriumTest {
         assertEquals(above, now.balance.distanceFromEquilibrium(), 0.02 * above);
         double closes = air + 5.6e5;
         assertEquals(equilibrium - closes, now.balance.equilibriumLift(), 0.05 * (equilibrium - closes));
-        assertEquals(now.balance.reliefFlow(), now.balance.givenOff(), 1e-15);
+        assertEquals(now.balance.reliefFlow(), now.balance.discharged(), 1e-15);
 
         Moment filling = new Moment(Systems.lodge(), 4.1, 30).with(PressureRule.FILLING);
         double feed = root(filling::pressureRate, air + 4e5, air + 4.4e5);

@@ -59,9 +59,9 @@ class ReliefFlowsTest {
         assertEquals(byCurve(0) + byCurve(1), flows.onBranch(), rounding);
         assertEquals(byCurve(3) + byCurve(4), flows.onTop(), rounding);
         assertEquals(flows.onBranch() + flows.onTop(), flows.open(), rounding);
-        assertEquals(byCurve(2), flows.branchSeep(), rounding);
-        assertEquals(byCurve(5), flows.topSeep(), rounding);
-        assertEquals(true, flows.branchSeep() > 0 && flows.topSeep() > 0);
+        assertEquals(byCurve(2), flows.branchSeatLeakage(), rounding);
+        assertEquals(byCurve(5), flows.topSeatLeakage(), rounding);
+        assertEquals(true, flows.branchSeatLeakage() > 0 && flows.topSeatLeakage() > 0);
     }
 
     @Test
@@ -85,7 +85,7 @@ class ReliefFlowsTest {
         for (int i = 0; i < 6; i++) {
             sum += rates[StateVector.RELIEVED + i] - byCurve(i);
         }
-        assertEquals(ahead * (flows.slope() + flows.seepSlope()), sum, 1e-12); // rounding
+        assertEquals(ahead * (flows.slope() + flows.seatLeakageSlope()), sum, 1e-12); // rounding
         double[] there = new double[StateVector.RELIEVED + 6];
         flows.prepare(PRESSURE + ahead, modes, COLD, HOT);
         flows.fill(PRESSURE + ahead, modes, 0, there);
