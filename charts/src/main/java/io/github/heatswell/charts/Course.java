@@ -58,7 +58,7 @@ final class Course {
         return merged(Channel.WATER_MEAN, moments);
     }
 
-    /** The gauge pressure of the street. */
+    /** The gauge pressure of the mains. */
     Points mains() {
         return merged(Channel.MAINS_ABSOLUTE, List.of());
     }

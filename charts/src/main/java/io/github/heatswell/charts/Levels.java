@@ -69,7 +69,7 @@ final class Levels {
         return levels;
     }
 
-    /** A street that changes over the day is a curve, not a level. */
+    /** A mains that changes over the day is a curve, not a level. */
     private void addSupply(List<Level> levels) {
         double supply = system.supplyAtStart().gauge(atmosphere);
         boolean steady = system.supply().mains().isConstant();

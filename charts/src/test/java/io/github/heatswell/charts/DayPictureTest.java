@@ -61,7 +61,7 @@ class DayPictureTest {
         assertFalse(upper.levels().stream().anyMatch(level -> level.kind() == Level.Kind.SUPPLY));
         Bands runs = upper.bands().get(0);
         assertEquals(Bands.Kind.RELIEF, runs.kind());
-        assertEquals(1, runs.spans().size(), "openings by heating are no running on street water");
+        assertEquals(1, runs.spans().size(), "openings by heating are no running on mains water");
     }
 
     @Test

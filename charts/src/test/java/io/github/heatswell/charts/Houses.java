@@ -99,7 +99,7 @@ public final class Houses {
                 .addReliefValve(valve(LiftCharacteristic.MODULATING)));
     }
 
-    /** A street whose pressure rises above the relief set pressure at night. */
+    /** A mains whose pressure rises above the relief set pressure at night. */
     public static RunResult nightMains() {
         MainsPressure mains = MainsPressure.daily(
                 Map.of(5 * 3600.0, bar(7.4), 7 * 3600.0, bar(4.2), 20 * 3600.0, bar(4.2), 23 * 3600.0, bar(7.4)));
@@ -250,7 +250,7 @@ public final class Houses {
         return days;
     }
 
-    /** A supply through a reducing valve set at 3.5 bar, with a bypass that opens so far (bar) above the street. */
+    /** A supply through a reducing valve set at 3.5 bar, with a bypass that opens so far (bar) above the mains. */
     public static Supply.Builder reducing(double mainsBar, double bypassBar) {
         return Supply.builder()
                 .arrangement(Arrangement.REDUCING_VALVE)

@@ -43,7 +43,7 @@ class SpreadChartTest {
                 .subject("A house of which little is known.")
                 .influence(new Influence("tank volume", 0.05))
                 .influence(new Influence("vessel precharge", -0.62))
-                .influence(new Influence("street pressure", 0.41))
+                .influence(new Influence("mains pressure", 0.41))
                 .build();
     }
 
@@ -93,7 +93,7 @@ class SpreadChartTest {
                 .bars()
                 .orElseThrow();
         assertEquals(
-                List.of("vessel precharge", "street pressure", "tank volume"),
+                List.of("vessel precharge", "mains pressure", "tank volume"),
                 bars.bars().stream().map(Bars.Bar::name).toList());
         assertEquals(-0.62, bars.bars().get(0).value());
         SampledPeaks.Builder many = even(50);
@@ -200,7 +200,7 @@ class SpreadChartTest {
         Document document = Pictures.svg(svg.toString());
         String description = document.getElementsByTagName("desc").item(0).getTextContent();
         assertTrue(description.contains("50 % peak at or below 6.99 bar"), description);
-        assertTrue(description.contains("vessel precharge \u22120.62; street pressure +0.41"), description);
+        assertTrue(description.contains("vessel precharge \u22120.62; mains pressure +0.41"), description);
         assertTrue(Pictures.words(document).contains("What moves the peak most"));
     }
 

@@ -66,7 +66,7 @@ public final class Outlook {
      *
      * @param house the house, with a sound vessel
      * @param run how long its run is, above 0; of runs above three days the first three are taken
-     * @return a builder for ten years, the usual rates of fading, a street without seasons, no larger vessel, and the usual
+     * @return a builder for ten years, the usual rates of fading, a mains without seasons, no larger vessel, and the usual
      *     uncertainty of the house
      */
     public static Builder builder(HotWaterSystem house, Duration run) {
@@ -185,7 +185,7 @@ public final class Outlook {
         }
 
         /**
-         * Sets how far the pressure of the street goes up and down with the seasons; highest when its water is coldest.
+         * Sets how far the pressure of the mains goes up and down with the seasons; highest when its water is coldest.
          *
          * @param pascal the highest less the lowest pressure of the year (Pa, difference), 0 to 10 bar
          * @return this builder
@@ -241,7 +241,7 @@ public final class Outlook {
          * Ends the description.
          *
          * @return the look ahead, ready to be simulated
-         * @throws IllegalArgumentException if there is no sound vessel whose charge could fade, or if the street would
+         * @throws IllegalArgumentException if there is no sound vessel whose charge could fade, or if the mains would
          *     leave its range
          */
         public Outlook build() {

@@ -5,8 +5,8 @@ import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.PressureUnit;
 
 /**
- * The worst day of each month: that with the coldest water, and of equally cold ones that with the highest street pressure.
- * Months are twelfths of a year of 365 days, counted from the house's day of the year. The street stands highest when its
+ * The worst day of each month: that with the coldest water, and of equally cold ones that with the highest mains pressure.
+ * Months are twelfths of a year of 365 days, counted from the house's day of the year. The mains stands highest when its
  * water is coldest, because little is drawn then; where that never changes, at the turn of the year.
  */
 final class Seasons {
@@ -39,13 +39,13 @@ final class Seasons {
                 .build();
     }
 
-    /** Refuses a swing that would take the street out of its range. */
+    /** Refuses a swing that would take the mains out of its range. */
     void check() {
         try {
             supply(mainsSwing / 2);
             supply(-mainsSwing / 2);
         } catch (IllegalArgumentException refused) {
-            throw new IllegalArgumentException("street-swing: with it, the street's " + refused.getMessage(), refused);
+            throw new IllegalArgumentException("street-swing: with it, the mains' " + refused.getMessage(), refused);
         }
     }
 
@@ -81,7 +81,7 @@ final class Seasons {
     double staticAtVessel() {
         double atmosphere = house.site().atmosphere();
         double highest = 0;
-        // between two entries of the timetable the street changes evenly, so it is highest at one of them
+        // between two entries of the timetable the mains changes evenly, so it is highest at one of them
         for (double time : house.supply().mains().entries().keySet()) {
             highest = Math.max(highest, house.supply().staticAbsolute(time, atmosphere));
         }

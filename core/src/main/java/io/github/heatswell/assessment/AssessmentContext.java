@@ -64,7 +64,7 @@ final class AssessmentContext {
         return chosen;
     }
 
-    /** The highest pressure of the street in a day. */
+    /** The highest pressure of the mains in a day. */
     double highestMains() {
         return house.supply().mains().entries().values().stream()
                 .mapToDouble(pressure -> pressure.gauge(atmosphere))
@@ -146,13 +146,13 @@ final class AssessmentContext {
                 : OptionalDouble.empty();
     }
 
-    /** Whether the water can expand back into the street before anything gives. */
+    /** Whether the water can expand back into the mains before anything gives. */
     boolean open() {
         return house.supply().arrangement() == Supply.Arrangement.DIRECT
                 || bypassOpens().orElse(Double.POSITIVE_INFINITY) < firstLimit();
     }
 
-    /** Whether the closed reducing valve lets the pressure of the street by. */
+    /** Whether the closed reducing valve lets the pressure of the mains by. */
     boolean creeps() {
         return house.supply().reducingValve().isPresent()
                 && house.supply().seatLeakage() > 0

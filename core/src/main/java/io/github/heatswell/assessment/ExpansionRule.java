@@ -6,7 +6,7 @@ import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.Supply;
 import java.util.function.Consumer;
 
-/** Where the water goes that is too much once it is heated: to the street, into a vessel, or nowhere. */
+/** Where the water goes that is too much once it is heated: to the mains, into a vessel, or nowhere. */
 final class ExpansionRule implements Rule {
 
     private static final String ASK =

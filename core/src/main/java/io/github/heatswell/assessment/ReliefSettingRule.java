@@ -52,7 +52,7 @@ final class ReliefSettingRule implements Rule {
                 .says(
                         "Once open, '" + valve.name()
                                 + "' closes only at {}, and the supply stands at up to {}: it then"
-                                + " keeps running on water from the street.",
+                                + " keeps running on water from the mains.",
                         reseatPressure,
                         supply)
                 .found(reseatPressure)

@@ -43,7 +43,7 @@ final class SupplyRule implements Rule {
                         .by(Codes.STATIC_80_PSI)
                 : draft.advisesWork(
                                 "Have a pressure reducing valve fitted, with a vessel behind it, since the valve closes"
-                                        + " the way back to the street.")
+                                        + " the way back to the mains.")
                         .by(Codes.STATIC_80_PSI);
     }
 
@@ -52,7 +52,7 @@ final class SupplyRule implements Rule {
         return Finding.draft("reducing-valve-creeps", Severity.FAULT)
                 .says(
                         "The closed reducing valve, set to {}, lets water by, so that the house creeps from {} towards the"
-                                + " {} of the street while nothing is drawn.",
+                                + " {} of the mains while nothing is drawn.",
                         gauge(valve.set(), subject.atmosphere),
                         gauge(high),
                         gauge(mains))

@@ -160,7 +160,7 @@ final class CheckRun {
         if (highest.time() >= closed - SAME_MOMENT) {
             return new Reading(ReadingKind.PEAK, run.gauge(highest.value()), Math.max(0, highest.time() - closed));
         }
-        // the start was higher: then the course is that of the street, and even between the minutes
+        // the start was higher: then the course is that of the mains, and even between the minutes
         int best = (int) Math.rint(closed / 60);
         for (int i = best; i < run.trace().count(); i++) {
             if (run.trace().value(Channel.PRESSURE_ABSOLUTE, i) > run.trace().value(Channel.PRESSURE_ABSOLUTE, best)) {

@@ -18,12 +18,12 @@ public enum Cause {
     VESSEL_ISOLATED("the vessel is cut off by a closed valve"),
     /** There is air in the piping. */
     TRAPPED_AIR("air is caught in the piping"),
-    /** Street or reducing valve stand at another pressure than described. */
+    /** Mains or reducing valve stand at another pressure than described. */
     SUPPLY_PRESSURE("the supply stands at another pressure than described"),
-    /** The seat of the reducing valve lets the street's pressure creep in. */
-    REDUCING_VALVE_CREEPS("the reducing valve does not close and lets the pressure of the street creep in"),
-    /** The check valve lets water back to the street. */
-    CHECK_VALVE_PASSES("the check valve lets water back to the street"),
+    /** The seat of the reducing valve lets the mains' pressure creep in. */
+    REDUCING_VALVE_CREEPS("the reducing valve does not close and lets the pressure of the mains creep in"),
+    /** The check valve lets water back to the mains. */
+    CHECK_VALVE_PASSES("the check valve lets water back to the mains"),
     /** A relief valve opens below its set pressure. */
     RELIEF_OPENS_LOW("the relief valve opens at a lower pressure than described"),
     /** A relief valve opens above its set pressure, or not at all as far as readings show. A hazard. */

@@ -28,8 +28,8 @@ final class Shifted {
     }
 
     /**
-     * A supply at another static pressure (Pa, difference): a reducing valve is set differently, else the street stands elsewhere.
-     * A street behind a reducing valve only follows upwards, so that it can feed what the valve is set to.
+     * A supply at another static pressure (Pa, difference): a reducing valve is set differently, else the mains stands elsewhere.
+     * A mains behind a reducing valve only follows upwards, so that it can feed what the valve is set to.
      */
     static Supply supply(Supply from, double shift, double atmosphere) {
         Supply.Builder builder = from.toBuilder();

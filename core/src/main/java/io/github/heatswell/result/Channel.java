@@ -29,10 +29,10 @@ public enum Channel {
     DRAW_FLOW("q_d", "m3/s", "hot water flow to the taps"),
     /** Volume of hot water drawn from the tank since the start (m3), as cold water. */
     DRAWN_TOTAL("V_d", "m3", "hot water drawn since the start"),
-    /** Volume returned to the street since the start (m3), as cold water. */
-    RETURNED_TOTAL("V_out", "m3", "returned to the street since the start"),
-    /** Pressure of the street (Pa, absolute). */
-    MAINS_ABSOLUTE("p_s", "Pa", "street pressure, absolute"),
+    /** Volume returned to the mains since the start (m3), as cold water. */
+    RETURNED_TOTAL("V_out", "m3", "returned to the mains since the start"),
+    /** Pressure of the mains (Pa, absolute). */
+    MAINS_ABSOLUTE("p_s", "Pa", "mains pressure, absolute"),
     /** What the owner's gauge shows where it sits (Pa, gauge). */
     GAUGE_READING("p_g", "Pa", "reading of the gauge");
 

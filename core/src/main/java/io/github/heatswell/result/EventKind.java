@@ -29,7 +29,7 @@ public enum EventKind {
     SUPPLY_OPENED("supply feeds"),
     /** The check valve or reducing valve closed: the system is cut off from the supply. */
     SUPPLY_CLOSED("supply valve closed"),
-    /** The bypass of the reducing valve opened: the street takes water back. */
+    /** The bypass of the reducing valve opened: the mains takes water back. */
     BYPASS_OPENED("bypass opened"),
     /** The bypass of the reducing valve closed. */
     BYPASS_CLOSED("bypass closed"),

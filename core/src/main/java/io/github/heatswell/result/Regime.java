@@ -20,9 +20,9 @@ public enum Regime {
     FILLING,
     /** An open relief valve: its flow and the water's growth settle against each other. */
     RELIEVING,
-    /** An open bypass: the street holds the pressure a little above its own and takes back what the water gains. */
+    /** An open bypass: the mains holds the pressure a little above its own and takes back what the water gains. */
     RETURNED,
-    /** No check valve: the street holds the pressure and takes back what the water gains. */
+    /** No check valve: the mains holds the pressure and takes back what the water gains. */
     UNSEALED;
 
     /**

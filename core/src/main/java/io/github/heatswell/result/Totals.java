@@ -9,7 +9,7 @@ import java.util.Objects;
  *
  * @param relief what each relief valve gave off, in the order of the description
  * @param letIn the volume that came in from the supply (m3)
- * @param returned the volume that went back to the street (m3)
+ * @param returned the volume that went back to the mains (m3)
  * @param drawn the volume of hot water drawn (m3)
  * @param leaked the volume lost by leaks (m3)
  * @param heatDelivered the heat delivered to the taps, above cold water (J)
@@ -35,7 +35,7 @@ public record Totals(
      *
      * @param relief what each relief valve gave off, in the order of the description
      * @param letIn the volume that came in from the supply (m3)
-     * @param returned the volume that went back to the street (m3)
+     * @param returned the volume that went back to the mains (m3)
      * @param drawn the volume of hot water drawn (m3)
      * @param leaked the volume lost by leaks (m3)
      * @param heatDelivered the heat delivered to the taps, above cold water (J)

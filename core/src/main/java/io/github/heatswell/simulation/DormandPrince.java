@@ -113,7 +113,8 @@ final class DormandPrince {
         evaluate(equations, 0, y, rates[0]);
         double wanted = first > 0 ? first : startingStep(equations, longest);
         while (true) {
-            double length = Math.min(wanted, end - time);
+            boolean reachesEnd = wanted >= end - time;
+            double length = reachesEnd ? end - time : wanted;
             double error = attempt(equations, time, length);
             comfortable = length * Math.min(MAX_GROWTH, SAFETY * Math.pow(error, -1.0 / ORDER));
             wanted = Math.min(longest, Math.max(comfortable, MAX_REDUCTION * length));
@@ -123,7 +124,7 @@ final class DormandPrince {
                 }
                 continue;
             }
-            double until = length == end - time ? end : time + length;
+            double until = reachesEnd ? end : time + length;
             step.load(time, y, until, next, rates);
             if (!reader.read(step) || until >= end) {
                 return step;

@@ -18,7 +18,7 @@ record HeatUpCase(HotWaterSystem house, Duration duration) {
     private static final int LAST_DAY = 366;
 
     /**
-     * The worst heat-up from a cold fill: the street at its highest, the supply on the day when its water is densest,
+     * The worst heat-up from a cold fill: the mains at its highest, the supply on the day when its water is densest,
      * nothing drawn, lost, shut off or trapped.
      */
     static HeatUpCase coldFill(HotWaterSystem given) {
@@ -28,7 +28,7 @@ record HeatUpCase(HotWaterSystem house, Duration duration) {
         return new HeatUpCase(house, heatUp(house));
     }
 
-    /** The run as given, with draws, street, seasons, leaks and air. */
+    /** The run as given, with draws, mains, seasons, leaks and air. */
     static HeatUpCase asGiven(HotWaterSystem given, Duration duration) {
         HotWaterSystem.Builder builder =
                 bare(given).start(given.start()).draws(given.draws()).supply(given.supply());

@@ -12,7 +12,7 @@ import java.util.Optional;
  * Runs the worst heat-up with vessels of many volumes and precharges, and puts the peaks on a {@link PeakMap}.
  *
  * <p>The heat-up is that of {@link VesselSizing}: the tank full of cold water, on the day of the year when the supply is
- * densest and with the street at its highest of the day, heated to the set point with every tap closed, the relief valves
+ * densest and with the mains at its highest of the day, heated to the set point with every tap closed, the relief valves
  * taken out so that none hides a peak, the vessel sound. Relief valves count by their nominal set pressure, whatever their
  * condition. Immutable.
  */

@@ -38,10 +38,10 @@ public record SizingReconciliation(FormulaResult formula, double simulated, List
 
     /** What the simulation has and a formula has not, or has otherwise, in the order of switching off. */
     public enum Effect {
-        /** Draws, layers, street and seasons of the run as given, beyond a cold fill. */
+        /** Draws, layers, mains and seasons of the run as given, beyond a cold fill. */
         COURSE_OF_THE_RUN("course of the run as given"),
-        /** Water that goes back to the street through an open connection or a bypass. */
-        WAY_BACK("way back to the street"),
+        /** Water that goes back to the mains through an open connection or a bypass. */
+        WAY_BACK("way back to the mains"),
         /** Layers of different temperature in the tank. */
         LAYERS("layers in the tank"),
         /** Gas that warms under compression, or was charged at another temperature than it has. */

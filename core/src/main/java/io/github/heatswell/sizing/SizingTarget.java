@@ -18,7 +18,7 @@ import java.util.Objects;
  *
  * <p><b>Relief valves.</b> The peak must stay below the <em>reseat</em> pressure of every valve, less a margin of 3 % of its
  * opening pressure. Below the opening pressure would keep a valve shut that was never disturbed. But a valve that lifted
- * once (a draw that stops short, a test by hand, a street surge) closes again only below its reseat pressure, and would
+ * once (a draw that stops short, a test by hand, a mains surge) closes again only below its reseat pressure, and would
  * give off water to the end of every heat-up that peaks above it. The margin covers the tolerance of the setting, taken as
  * 3 %: common practice, no standard for these valves was read. Valves count by their nominal numbers, whatever their condition: a fault is put
  * right, not sized for.

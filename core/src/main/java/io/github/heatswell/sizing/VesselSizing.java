@@ -16,7 +16,7 @@ import java.util.OptionalDouble;
  * Finds the smallest expansion vessel, and the precharge that goes with it, by simulation.
  *
  * <p>What counts is the peak of the worst heat-up: the tank full of cold water, on the day of the year when the supply is
- * densest and with the street at its highest of the day, heated to the set point with every tap closed. If asked for, the
+ * densest and with the mains at its highest of the day, heated to the set point with every tap closed. If asked for, the
  * run as given counts too, with its draws and layers; the higher peak decides. In both the relief valves are taken out, so
  * that none hides a peak, and the vessel is sound. What leaks, drips or is trapped helps in the run as given only.
  *
@@ -169,7 +169,7 @@ public final class VesselSizing {
         }
 
         /**
-         * Lets the run as given count too, with its draws, layers, street and seasons.
+         * Lets the run as given count too, with its draws, layers, mains and seasons.
          *
          * @param duration how long it is, above 0 to 100 years
          * @return this builder

@@ -32,7 +32,7 @@ final class Deviations {
 
     /**
      * The house with everything moved. A start pressure that would then lie below the supply's, or that an open
-     * connection to the street could not hold, follows the supply.
+     * connection to the mains could not hold, follows the supply.
      *
      * @throws IllegalArgumentException if the numbers contradict each other
      */

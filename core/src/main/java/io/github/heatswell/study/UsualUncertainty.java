@@ -13,7 +13,7 @@ import java.util.function.Predicate;
  * common practice without a source, except where noted.
  */
 public enum UsualUncertainty {
-    /** The pressure of the street, by the same at all hours: 0.15 bar. */
+    /** The pressure of the mains, by the same at all hours: 0.15 bar. */
     SUPPLY_PRESSURE("supply pressure", "Pa", 0.15e5, house -> true, Deviations::supplyPressure),
     /** What a reducing valve is set to: 0.15 bar. */
     REDUCED_PRESSURE("reducing valve's set pressure", "Pa", 0.15e5, Has::reducingValve, Deviations::reducedPressure),

@@ -247,9 +247,13 @@ public final class Draw {
                     volume == 0 || heat == 0, "energy", "has no place beside volume; one of them ends the draw");
             requirements.rule(
                     volume > 0 || heat > 0, "volume", "is missing, and so is an energy; one of them ends the draw");
-            requirements.rule(flow == null || volume / flow < DAY, "volume", "takes longer than a day at this flow");
+            requirements.rule(endsWithinADay(), "volume", "takes longer than a day at this flow");
             requirements.orThrow();
             return new Draw(time, flow, volume, heat, mixedTemperature);
+        }
+
+        private boolean endsWithinADay() {
+            return flow == null || volume / flow < DAY;
         }
     }
 }

@@ -84,7 +84,7 @@ public final class ExpansionVessel {
         /** The diaphragm has failed and the gas is gone: it is full of water and gives nothing. */
         WATERLOGGED,
         /**
-         * It sits on the street's side of the check valve or reducing valve, where it meets the water of the street and
+         * It sits on the mains' side of the check valve or reducing valve, where it meets the water of the mains and
          * not that of the tank: the system behaves as if it had none.
          */
         UPSTREAM_OF_CHECK

@@ -204,7 +204,7 @@ public final class HotWaterSystem {
     }
 
     /**
-     * The pressure the supply stands at when a run starts: that of the street, or what a reducing valve locks up at.
+     * The pressure the supply stands at when a run starts: that of the mains, or what a reducing valve locks up at.
      *
      * @return the static pressure
      */
@@ -508,7 +508,7 @@ public final class HotWaterSystem {
                             + " pressure of " + tank.workingPressure());
         }
 
-        /** A reducing valve keeps the street's pressure from the tank. */
+        /** A reducing valve keeps the mains' pressure from the tank. */
         private double mainsLimit(double test) {
             return supply.arrangement() == Supply.Arrangement.REDUCING_VALVE ? Double.POSITIVE_INFINITY : test;
         }
@@ -526,7 +526,7 @@ public final class HotWaterSystem {
                     excess <= SAME_PRESSURE || supply.arrangement() != Supply.Arrangement.DIRECT,
                     "start.pressure",
                     both.one() + " is above the supply pressure of " + both.other()
-                            + ", which an open connection to the street cannot hold");
+                            + ", which an open connection to the mains cannot hold");
         }
     }
 }

@@ -9,7 +9,7 @@ import java.util.Objects;
 import java.util.TreeMap;
 
 /**
- * The static pressure of the street over a day, the same every day: constant, or a timetable between whose entries it
+ * The static pressure of the mains over a day, the same every day: constant, or a timetable between whose entries it
  * changes evenly. It is usually higher at night, when few draw.
  */
 public final class MainsPressure {
@@ -27,7 +27,7 @@ public final class MainsPressure {
      * The same pressure at all times.
      *
      * @param value the pressure, above 0 to 25 bar
-     * @return the pressure of the street
+     * @return the pressure of the mains
      * @throws IllegalArgumentException if the pressure is outside its range
      */
     public static MainsPressure constant(Pressure value) {
@@ -40,7 +40,7 @@ public final class MainsPressure {
      *
      * @param entries the pressure (above 0 to 25 bar) at clock times (s since midnight, 0 to less than 86 400), at least
      *     one
-     * @return the pressure of the street
+     * @return the pressure of the mains
      * @throws IllegalArgumentException if there is no entry, or a time or a pressure is outside its range
      */
     public static MainsPressure daily(Map<Double, Pressure> entries) {
@@ -62,7 +62,7 @@ public final class MainsPressure {
      *
      * @param difference how much higher, in {@code unit}, negative for lower
      * @param unit the unit of the difference
-     * @return the pressure of the street
+     * @return the pressure of the mains
      * @throws IllegalArgumentException if a pressure leaves its range
      */
     public MainsPressure raisedBy(double difference, PressureUnit unit) {

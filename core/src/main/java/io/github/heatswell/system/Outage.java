@@ -87,12 +87,13 @@ public record Outage(double from, double to) {
          */
         public Outage build() {
             Requirements requirements = new Requirements().present("from", from).present("to", to);
-            requirements.rule(
-                    from == null || to == null || to > from,
-                    "to",
-                    "must be later than from; both count from the start of the run");
+            requirements.rule(runsForward(), "to", "must be later than from; both count from the start of the run");
             requirements.orThrow();
             return new Outage(from, to);
+        }
+
+        private boolean runsForward() {
+            return from == null || to == null || to > from;
         }
     }
 }

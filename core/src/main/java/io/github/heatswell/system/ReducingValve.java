@@ -8,8 +8,8 @@ import java.util.OptionalDouble;
 
 /**
  * A pressure reducing valve on the cold feed. With no flow it closes at its set pressure plus its lock-up rise; the more
- * it passes, the further its outlet falls, by the droop at the rated flow. It never gives more than the street has. It
- * passes nothing back, unless it has an expansion bypass, which opens to the street once the house exceeds the street by
+ * it passes, the further its outlet falls, by the droop at the rated flow. It never gives more than the mains has. It
+ * passes nothing back, unless it has an expansion bypass, which opens to the mains once the house exceeds the mains by
  * a small difference.
  */
 public final class ReducingValve {
@@ -95,7 +95,7 @@ public final class ReducingValve {
     }
 
     /**
-     * How far the house must exceed the street for the bypass to open.
+     * How far the house must exceed the mains for the bypass to open.
      *
      * @return the difference (Pa), or empty for a valve without bypass
      */
@@ -167,7 +167,7 @@ public final class ReducingValve {
         /**
          * Gives the valve an expansion bypass.
          *
-         * @param value how far the house must exceed the street, 0 to 2 bar
+         * @param value how far the house must exceed the mains, 0 to 2 bar
          * @param unit its unit
          * @return this builder
          * @throws IllegalArgumentException if the difference is outside its range

@@ -82,7 +82,7 @@ public final class Start {
     }
 
     /**
-     * The clock time at the start, from which draws and the street's timetable go.
+     * The clock time at the start, from which draws and the mains' timetable go.
      *
      * @return the time (s since midnight), 0 if not set
      */

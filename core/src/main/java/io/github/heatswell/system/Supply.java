@@ -11,7 +11,7 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * The cold feed: how it is connected to the street, the pressure there, and the temperature of the water.
+ * The cold feed: how it is connected to the mains, the pressure there, and the temperature of the water.
  */
 public final class Supply {
 
@@ -58,9 +58,9 @@ public final class Supply {
         return builder;
     }
 
-    /** How the house is connected to the street. */
+    /** How the house is connected to the mains. */
     public enum Arrangement {
-        /** No check valve: what the water gains in volume goes back to the street. */
+        /** No check valve: what the water gains in volume goes back to the mains. */
         DIRECT,
         /** A check valve or backflow preventer: water comes in, none goes back. */
         CHECK_VALVE,
@@ -69,7 +69,7 @@ public final class Supply {
     }
 
     /**
-     * How the house is connected to the street.
+     * How the house is connected to the mains.
      *
      * @return the arrangement
      */
@@ -78,7 +78,7 @@ public final class Supply {
     }
 
     /**
-     * The static pressure of the street.
+     * The static pressure of the mains.
      *
      * @return the pressure over the day
      */
@@ -124,7 +124,7 @@ public final class Supply {
     }
 
     /**
-     * The pressure at which the feed stands still without flow: that of the street, or what the reducing valve locks up
+     * The pressure at which the feed stands still without flow: that of the mains, or what the reducing valve locks up
      * at if that is less.
      *
      * @param timeOfDay the clock time (s since midnight)
@@ -172,7 +172,7 @@ public final class Supply {
         }
 
         /**
-         * Sets the static pressure of the street over the day.
+         * Sets the static pressure of the mains over the day.
          *
          * @param value the pressure
          * @return this builder

@@ -101,6 +101,21 @@ public final class VesselBody {
         return length == null ? OptionalDouble.empty() : OptionalDouble.of(length);
     }
 
+    /** Bodies of which the same is known are equal. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof VesselBody that
+                && Objects.equals(rating, that.rating)
+                && mounting == that.mounting
+                && Objects.equals(emptyMass, that.emptyMass)
+                && Objects.equals(length, that.length);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(rating, mounting, emptyMass, length);
+    }
+
     /** Builds a {@link VesselBody}. */
     public static final class Builder {
         private Pressure rating;

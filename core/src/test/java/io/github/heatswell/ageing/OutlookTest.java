@@ -231,7 +231,7 @@ class OutlookTest {
                 one.result().inputs().size());
     }
 
-    /** Contract: a street that rises in winter shows there, and in the peaks of no other house. */
+    /** Contract: a mains that rises in winter shows there, and in the peaks of no other house. */
     @Test
     void theMainsSwingsWithTheSeasons() {
         HotWaterSystem house = lodge(12, 3.5);
@@ -248,8 +248,7 @@ class OutlookTest {
         for (int month = 0; month < 12; month++) {
             higher += swung.get(month).peakGauge() > even.get(month).peakGauge() ? 1 : 0;
         }
-        assertTrue(
-                higher >= 5 && higher <= 7, "the street is higher in half of the year, not in " + higher + " months");
+        assertTrue(higher >= 5 && higher <= 7, "the mains is higher in half of the year, not in " + higher + " months");
     }
 
     /** Contract: a month in which the tank's working pressure is exceeded says so, and the charge must not fade so far. */
@@ -295,7 +294,7 @@ class OutlookTest {
         refused(() -> Outlook.builder(isolated, RUN).build(), "vessel: there is no sound one whose charge could fade");
         refused(
                 () -> Outlook.builder(weakMains, RUN).mainsSwing(2e5).build(),
-                "street-swing: with it, the street's pressure: -0.6 bar is outside the allowed range, above 0 bar to 25 bar");
+                "street-swing: with it, the mains' pressure: -0.6 bar is outside the allowed range, above 0 bar to 25 bar");
     }
 
     private static void refused(Executable wrong, String message) {

@@ -33,7 +33,7 @@ class SeasonsTest {
                 .build();
     }
 
-    /** The street is highest for a moment between two full hours; ten metres up, 0.98 bar of that are missing. */
+    /** The mains is highest for a moment between two full hours; ten metres up, 0.98 bar of that are missing. */
     @Test
     void highestMomentOfTheDayCounts() {
         HotWaterSystem plain = house(1);
@@ -83,7 +83,7 @@ class SeasonsTest {
         }
     }
 
-    /** The street swings with the water: half of the swing above on the coldest day of a year, half of it below opposite. */
+    /** The mains swings with the water: half of the swing above on the coldest day of a year, half of it below opposite. */
     @Test
     void mainsIsHighestOnTheColdestDay() {
         HotWaterSystem house = house(1);
@@ -100,7 +100,7 @@ class SeasonsTest {
         assertEquals(3.5e5, lowest, 0.04e5); // the worst day of the warmest month lies up to a month beside the warmest
     }
 
-    /** Where the water is as cold all the year, the street decides: it is highest on the first day, lowest in the middle. */
+    /** Where the water is as cold all the year, the mains decides: it is highest on the first day, lowest in the middle. */
     @Test
     void highestMainsDecidesWhereTheWaterDoesNot() {
         HotWaterSystem even = Houses.lodge(4, 58).vessel(Houses.vessel(18, 4)).build();
@@ -116,13 +116,13 @@ class SeasonsTest {
         }
     }
 
-    /** A swing that takes the street out of its range is refused by name, upwards and downwards. */
+    /** A swing that takes the mains out of its range is refused by name, upwards and downwards. */
     @ParameterizedTest
     @ValueSource(doubles = {60e5, -60e5, 9e5, -9e5})
     void swingOutsideTheMainssRangeIsRefused(double swing) {
         Seasons seasons = new Seasons(house(1), swing);
         String message =
                 assertThrows(IllegalArgumentException.class, seasons::check).getMessage();
-        assertTrue(message.startsWith("street-swing: with it, the street's "), message);
+        assertTrue(message.startsWith("street-swing: with it, the mains' "), message);
     }
 }

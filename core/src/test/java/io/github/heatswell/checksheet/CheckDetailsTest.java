@@ -79,7 +79,7 @@ class CheckDetailsTest {
         assertTrue(reading.time() > 0 && reading.time() < 60, reading.toString());
     }
 
-    /** The highest after the draw counts, not the street's pressure before it: here 4.5 bar ten minutes later. */
+    /** The highest after the draw counts, not the mains' pressure before it: here 4.5 bar ten minutes later. */
     @Test
     void peakIsLookedForAfterTheDraw() {
         HotWaterSystem house = Houses.lodge(4, 58)

@@ -169,7 +169,7 @@ class CheckProcedureTest {
         assertEquals(gauge(sheet, ReadingKind.PEAK), gauge(sheet, ReadingKind.NEXT_MORNING), 10);
     }
 
-    /** Validation: behind an open connection every reading is that of the street at that moment. */
+    /** Validation: behind an open connection every reading is that of the mains at that moment. */
     @Test
     void anOpenConnectionReadsTheMains() {
         MainsPressure mains = MainsPressure.daily(Map.of(

@@ -22,7 +22,7 @@ final class Agenda {
         SHUT_OFF,
         /** The supply is opened again. */
         RESTORED,
-        /** The street's pressure begins to change at another rate. */
+        /** The mains' pressure begins to change at another rate. */
         MAINS
     }
 

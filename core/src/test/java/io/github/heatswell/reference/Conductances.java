@@ -5,7 +5,7 @@ package io.github.heatswell.reference;
  * values of {@link #ample()} keep every pressure difference it causes at a few pascal and still leave the equations
  * finite; nothing here is tuned to give one common pressure.
  *
- * @param supply from the street to the cold branch (kg/(s Pa)), above 0
+ * @param supply from the mains to the cold branch (kg/(s Pa)), above 0
  * @param tank between the cold branch and the tank (kg/(s Pa)), above 0
  * @param mixing between a layer of the tank and a colder one above it (W/K), above 0
  */

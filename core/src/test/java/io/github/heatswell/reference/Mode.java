@@ -7,7 +7,7 @@ import java.util.List;
  * ends it and which mode follows.
  *
  * @param heating whether the heater is on
- * @param mains which way water moves between street and branch
+ * @param mains which way water moves between mains and branch
  * @param warming whether warm water leaves the tank for the branch; if not, cold water enters it
  * @param rising for each boundary between layers, from below, whether water rises through it; a bit each
  * @param lifts what each relief valve does, in the order of the description
@@ -25,13 +25,13 @@ record Mode(
         boolean overworked,
         Day day) {
 
-    /** Which way water moves between street and branch. */
+    /** Which way water moves between mains and branch. */
     enum Mains {
         /** No way: the check valve is closed. Its seat may still leak. */
         SHUT,
-        /** In from the street. */
+        /** In from the mains. */
         IN,
-        /** Back to the street, where no check valve hinders it or a bypass is open. */
+        /** Back to the mains, where no check valve hinders it or a bypass is open. */
         BACK
     }
 

@@ -55,14 +55,14 @@ final class PlumbingCases {
                 new ComparisonCase(
                         "reducing valve with bypass", reducing(5.5, 0.15).build(), 24),
                 new ComparisonCase(
-                        "bypass, street above the relief set", reducing(8, 0.15).build(), 24),
-                new ComparisonCase("street above the relief set at night", highNight(), 24),
+                        "bypass, mains above the relief set", reducing(8, 0.15).build(), 24),
+                new ComparisonCase("mains above the relief set at night", highNight(), 24),
                 new ComparisonCase("bypass under a timetable", bypassTimetable(), 24),
                 new ComparisonCase("leaking check valve", leakingCheck(), 24),
                 new ComparisonCase("reducing valve with a leaking seat", leakingReducing(), 24),
                 new ComparisonCase("check valve that hardly checks", wideOpenCheck(), 24),
                 new ComparisonCase(
-                        "check valve that hardly checks, changing street", wideOpenCheckBelowChangingMains(), 24),
+                        "check valve that hardly checks, changing mains", wideOpenCheckBelowChangingMains(), 24),
                 new ComparisonCase("reducing valve that hardly closes", wideOpenReducing(), 24),
                 new ComparisonCase("dripping tap", drippingTap(), 24),
                 new ComparisonCase("trapped air", trappedAir(), 24),
@@ -346,7 +346,7 @@ final class PlumbingCases {
                 .build();
     }
 
-    /** The street rises, and with it what runs through a valve on top: the burner first warms the tank, then loses. */
+    /** The mains rises, and with it what runs through a valve on top: the burner first warms the tank, then loses. */
     private static HotWaterSystem growingFlow() {
         return withRelief(relief().location(ReliefValve.Location.TANK_TOP)
                         .stuckOpen(15, RatioUnit.PERCENT)

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
  * Validation of the library against the unreduced equations for houses drawn at random. More of them are looked at with
  * {@code -Dtest.jvm.options=-Dreference.systems=200}, and others from another {@code reference.from} on.
  *
- * <p>Most peaks are thresholds that both sides know: the set pressure of a valve, the street, the start. They say that both
+ * <p>Most peaks are thresholds that both sides know: the set pressure of a valve, the mains, the start. They say that both
  * get there; how much they share otherwise, the relieved water, the instants and the remaining peaks say.
  */
 @Tag("validation")

@@ -167,12 +167,12 @@ final class ReferenceRun {
         return state[system.indexOf(what)];
     }
 
-    /** {@return the mass (kg) let in from the street, without what went back} */
+    /** {@return the mass (kg) let in from the mains, without what went back} */
     double letIn() {
         return total(UnreducedSystem.Integral.LET_IN);
     }
 
-    /** {@return the mass (kg) that went back to the street} */
+    /** {@return the mass (kg) that went back to the mains} */
     double returned() {
         return total(UnreducedSystem.Integral.RETURNED);
     }

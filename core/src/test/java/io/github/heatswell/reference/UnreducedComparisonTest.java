@@ -36,7 +36,7 @@ class UnreducedComparisonTest {
     /** Water in the vessel, of its volume: what 0.1 % of the pressure of isothermal gas stands for. */
     private static final double VESSEL_WATER = 1e-3;
 
-    /** Relieved and let-in mass: 0.3 % of what the valves gave off or the street let in, whichever is more. */
+    /** Relieved and let-in mass: 0.3 % of what the valves gave off or the mains let in, whichever is more. */
     private static final double MASS = 3e-3;
 
     /** Mass (kg) below which a share says nothing: a drop. */

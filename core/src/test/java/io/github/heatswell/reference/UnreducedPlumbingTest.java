@@ -47,7 +47,7 @@ class UnreducedPlumbingTest {
 
     /**
      * Instants (s). The widest differences are where gas with a time constant brings the pressure back to that of the
-     * street at half a pascal a second, so that the few pascal the feed takes are seconds.
+     * mains at half a pascal a second, so that the few pascal the feed takes are seconds.
      */
     private static final double SECONDS = 5;
 

@@ -12,7 +12,7 @@ import java.util.List;
  *
  * <p>The state is the mass and internal energy of the tank's water, layer by layer, the mass of the cold water in the
  * branch and the adiabat of the vessel's gas; behind them stand integrals over time that nothing depends on. The branch
- * hangs between street and bottom of the tank; leaks and relief valves sit on it, taps and perhaps a relief valve on top
+ * hangs between mains and bottom of the tank; leaks and relief valves sit on it, taps and perhaps a relief valve on top
  * of the tank.
  *
  * <pre>
@@ -59,9 +59,9 @@ final class UnreducedSystem {
      * off.
      */
     enum Integral {
-        /** Mass let in from the street (kg). */
+        /** Mass let in from the mains (kg). */
         LET_IN,
-        /** Mass gone back to the street (kg). */
+        /** Mass gone back to the mains (kg). */
         RETURNED,
         /** Heat given to the water (J). */
         HEAT,

@@ -155,7 +155,7 @@ class UnreducedSystemTest {
                 333.15,
                 t -> 0.15 * WATER.density(t, 4e5) * WATER.heatCapacity(t, 4e5) / (3e3 - 10 * (t - 293.15)));
         assertEquals(
-                seconds, first(run(system, 6), EventKind.HEATER_OFF).time(), 1e-5 * seconds, "1 Pa above the street");
+                seconds, first(run(system, 6), EventKind.HEATER_OFF).time(), 1e-5 * seconds, "1 Pa above the mains");
     }
 
     /**
@@ -176,7 +176,7 @@ class UnreducedSystemTest {
                         * (WATER.heatCapacity(t, 4e5) - WATER.expansivity(t, 4e5) * (WATER.enthalpy(t, 4e5) - cold))
                         / (10 * (t - 293.15)));
         assertEquals(
-                seconds, first(run(system, 8), EventKind.HEATER_ON).time(), 1e-5 * seconds, "1 Pa below the street");
+                seconds, first(run(system, 8), EventKind.HEATER_ON).time(), 1e-5 * seconds, "1 Pa below the mains");
     }
 
     private static double integral(double from, double to, DoubleUnaryOperator f) {

@@ -166,7 +166,7 @@ class DeviceCurvesTest {
         return new SupplyBoundary(Systems.supply(arrangement, Pressure.gauge(4, BAR), 10), AIR);
     }
 
-    /** Locks up at 3.2 bar, gives 2.5 bar at 20 L/min, and lets water back above 0.3 bar more than the street. */
+    /** Locks up at 3.2 bar, gives 2.5 bar at 20 L/min, and lets water back above 0.3 bar more than the mains. */
     private static SupplyBoundary reducing(boolean bypass) {
         ReducingValve.Builder valve = ReducingValve.builder()
                 .set(Pressure.gauge(3, BAR))
@@ -184,7 +184,7 @@ class DeviceCurvesTest {
                 AIR);
     }
 
-    /** A reducing valve stands at its lock-up pressure, but gives no more than the street has. */
+    /** A reducing valve stands at its lock-up pressure, but gives no more than the mains has. */
     @ParameterizedTest
     @CsvSource({"6, 3.2, false", "3.2, 3.2, true", "2, 2, true"})
     void reducingValveStandsAtTheLower(double mainsBar, double standingBar, boolean follows) {

@@ -111,7 +111,7 @@ class EquilibriumTest {
         assertFalse(filling.balance.followsFast(below, 45));
     }
 
-    /** A pressure that follows the street gains nothing on it; one that a reducing valve holds does not follow it. */
+    /** A pressure that follows the mains gains nothing on it; one that a reducing valve holds does not follow it. */
     @Test
     void whatAPressureGainsOnItsFeed() {
         Moment following =
@@ -198,7 +198,7 @@ class EquilibriumTest {
 
     /**
      * With a relief valve stuck open, which passes less at less pressure: the outlet stands where both meet, is drawn back to it
-     * within ten seconds, and moves with it as the street does.
+     * within ten seconds, and moves with it as the mains does.
      */
     @Test
     void theOutletOfAReducingValveWhereAReliefValveIsOpen() {
@@ -223,7 +223,7 @@ class EquilibriumTest {
         assertEquals((meets(now) - before) / 10, there, 0.03 * Math.abs(there));
     }
 
-    /** Where the pressure meets the feed with the street standing still. */
+    /** Where the pressure meets the feed with the mains standing still. */
     private static double meets(Moment now) {
         double rate = now.conditions.mainsRate();
         now.under(0, 0, true, null);

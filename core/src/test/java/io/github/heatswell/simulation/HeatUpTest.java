@@ -39,7 +39,7 @@ class HeatUpTest {
     }
 
     /**
-     * Closed form: open to the street, the pressure stands still and what leaves carries tank enthalpy, so that
+     * Closed form: open to the mains, the pressure stands still and what leaves carries tank enthalpy, so that
      * {@code V rho cp dT = Q dt} at every moment; with loss the quadrature of {@code V rho cp / (Q - UA (T - T_room))}.
      */
     @ParameterizedTest

@@ -71,7 +71,7 @@ class RandomSystemsTest {
     /**
      * Regression: houses in which two rules once held the pressure in turn. In most an open relief valve stood at the pressure
      * of a reducing valve's outlet, which was taken to give way as if the valve passed the same wherever it falls; in house 234
-     * the street fell fast; in house 62 pressure counted as settled where it was not.
+     * the mains fell fast; in house 62 pressure counted as settled where it was not.
      */
     @ParameterizedTest
     @CsvSource({"1, 287", "6, 457", "7, 326", "7, 482", "8, 137", "14, 234", "46, 62"})

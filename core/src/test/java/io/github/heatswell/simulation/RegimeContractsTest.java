@@ -97,7 +97,7 @@ class RegimeContractsTest {
             }
             case RETURNED -> {
                 if (p < mains - AT_SUPPLY) {
-                    broken.add(sample + p + " Pa is below the street's " + mains);
+                    broken.add(sample + p + " Pa is below the mains' " + mains);
                 }
             }
             case SEALED -> {

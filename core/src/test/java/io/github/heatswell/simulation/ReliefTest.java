@@ -179,7 +179,7 @@ class ReliefTest {
         assertTrue(relief.get(1).mass() > 2);
     }
 
-    /** Without a check valve the water goes back to the street and the pressure never moves. */
+    /** Without a check valve the water goes back to the mains and the pressure never moves. */
     @Test
     void openSupplyTakesTheExpansionBack() {
         HotWaterSystem system = Systems.lodge()

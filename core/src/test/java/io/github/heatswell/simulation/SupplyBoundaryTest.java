@@ -90,8 +90,8 @@ class SupplyBoundaryTest {
     }
 
     /**
-     * Closed form: behind a reducing valve that is wide open, a street that falls draws water out of the vessel, and the valve
-     * passes so much less than what leaks. The outlet stands below the street by what droop makes of the difference.
+     * Closed form: behind a reducing valve that is wide open, a mains that falls draws water out of the vessel, and the valve
+     * passes so much less than what leaks. The outlet stands below the mains by what droop makes of the difference.
      */
     @Test
     void outletOfAnOpenReducingValveLagsByWhatTheHouseGivesBack() {
@@ -137,7 +137,7 @@ class SupplyBoundaryTest {
         assertEquals(0, result.totals().returned(), 1e-9);
     }
 
-    /** With a bypass the house never exceeds the street by more than the bypass's difference, and nothing drips. */
+    /** With a bypass the house never exceeds the mains by more than the bypass's difference, and nothing drips. */
     @Test
     void bypassCapsTheHouseAtTheMains() {
         RunResult result = day(Systems.lodge()
@@ -262,7 +262,7 @@ class SupplyBoundaryTest {
         assertEquals(4e-3 / 60 * 900 + 6e-3, result.totals().drawn(), 0.02e-3 + 0.015 * 66e-3); // hot water is lighter
     }
 
-    /** A bypass does not help where the street itself stands above the relief set pressure. */
+    /** A bypass does not help where the mains itself stands above the relief set pressure. */
     @Test
     void bypassDoesNotHelpBelowAHighMains() {
         RunResult result = day(Systems.lodge()
@@ -276,7 +276,7 @@ class SupplyBoundaryTest {
         assertEquals(7.0, peakBar(result), 1e-4);
     }
 
-    /** The seat of a reducing valve that creeps lets the house climb towards the street without any heating. */
+    /** The seat of a reducing valve that creeps lets the house climb towards the mains without any heating. */
     @Test
     void creepingReducingValveRaisesThePressureAtRest() {
         RunResult result = Simulation.of(
@@ -296,7 +296,7 @@ class SupplyBoundaryTest {
         assertTrue(result.audit().closes());
     }
 
-    /** A leaking check valve gives part of the expansion back to the street, and the pressure falls faster. */
+    /** A leaking check valve gives part of the expansion back to the mains, and the pressure falls faster. */
     @Test
     void leakingCheckValveReturnsWater() {
         RunResult tight = Simulation.of(Systems.lodge().addReliefValve(VALVE).build(), Duration.ofHours(6))
@@ -330,7 +330,7 @@ class SupplyBoundaryTest {
         assertTrue(result.audit().closes());
     }
 
-    /** High street pressure at night runs water through the valve without any heating. */
+    /** High mains pressure at night runs water through the valve without any heating. */
     @Test
     void nightMainsRunsThroughTheValve() {
         MainsPressure mains = MainsPressure.daily(Map.of(

@@ -140,7 +140,7 @@ class WhatIsShownTest {
         assertEquals(0.78 * 11_200 * on, result.totals().heatToWater(), 1);
     }
 
-    /** Validation: without a check valve what the water gains goes back to the street, and is shown as returned. */
+    /** Validation: without a check valve what the water gains goes back to the mains, and is shown as returned. */
     @Test
     void showsWhatGoesBack() {
         RunResult result = Simulation.of(

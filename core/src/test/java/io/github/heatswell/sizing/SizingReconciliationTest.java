@@ -236,7 +236,7 @@ class SizingReconciliationTest {
         assertEquals(0, SizingReconciliation.fromHandbook(plain, 0).of(Effect.COURSE_OF_THE_RUN));
     }
 
-    /** A bypass saves the whole vessel as long as the street stays below the target. */
+    /** A bypass saves the whole vessel as long as the mains stays below the target. */
     @Test
     void wayBackToTheMainsSavesTheVessel() {
         Supply bypassed = Supply.builder()

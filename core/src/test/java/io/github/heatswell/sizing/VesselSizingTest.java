@@ -226,7 +226,7 @@ class VesselSizingTest {
         assertEquals(50, LITRE.fromSi(smaller.volume()), 1e-9, "the smallest that does, wherever it stands");
     }
 
-    /** The street at its highest and the coldest day count, whatever the clock says at the start. */
+    /** The mains at its highest and the coldest day count, whatever the clock says at the start. */
     @Test
     void worstHourAndDayCount() {
         Supply varying = Supply.builder()

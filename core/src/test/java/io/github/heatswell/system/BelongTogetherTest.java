@@ -86,7 +86,7 @@ class BelongTogetherTest {
                         .supply(RefusalTest.supply(Supply.Arrangement.DIRECT, 4))
                         .start(RefusalTest.start(4))
                         .build()),
-                Arguments.of("high street behind a reducing valve", (Executable) () -> RefusalTest.whole(4, 10)
+                Arguments.of("high mains behind a reducing valve", (Executable) () -> RefusalTest.whole(4, 10)
                         .supply(RefusalTest.supply(Supply.Arrangement.CHECK_VALVE, 22).toBuilder()
                                 .arrangement(Supply.Arrangement.REDUCING_VALVE)
                                 .reducingValve(reducing())

@@ -1,7 +1,6 @@
 package io.github.heatswell.system;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -32,7 +31,7 @@ class PlatesTest {
                 .acceptance(60, RatioUnit.PERCENT)
                 .body(body)
                 .build();
-        assertSame(body, vessel.body());
+        assertEquals(body, vessel.body());
         assertEquals(4.5359237, body.emptyMass().orElseThrow(), 1e-12); // rounding
         assertEquals(0.381, body.length().orElseThrow(), 1e-12); // rounding
         assertEquals(VesselBody.Mounting.HANGING, body.mounting().orElseThrow());

@@ -50,7 +50,7 @@ class SupplyTemperatureTest {
                 282.15, SupplyTemperature.constant(9, TemperatureUnit.CELSIUS).on(200), 1e-12);
     }
 
-    /** Between two entries the street's pressure changes evenly, also over midnight. */
+    /** Between two entries the mains' pressure changes evenly, also over midnight. */
     @Test
     void timetableIsEvenBetweenEntries() {
         MainsPressure mains = MainsPressure.daily(Map.of(

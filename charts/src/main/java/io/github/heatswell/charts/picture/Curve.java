@@ -33,7 +33,7 @@ public record Curve(Role role, String name, String label, Points points) {
         PRESSURE,
         /** The water temperature of the only run. */
         TEMPERATURE,
-        /** The pressure of the street where it changes over the day. */
+        /** The pressure of the mains where it changes over the day. */
         MAINS,
         /** The lower or upper edge of each day's pressure. */
         DAY_EDGE,

@@ -39,7 +39,7 @@ public record Level(Kind kind, double value, String amount, String name) {
         RELIEF_RESEAT,
         /** The static pressure of the cold feed. */
         SUPPLY,
-        /** The pressure of the street, before a reducing valve. */
+        /** The pressure of the mains, before a reducing valve. */
         MAINS,
         /** The gas pressure of the empty expansion vessel. */
         PRECHARGE,

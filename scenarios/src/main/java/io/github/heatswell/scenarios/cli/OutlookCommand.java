@@ -97,9 +97,8 @@ final class OutlookCommand implements ScenarioQuestion {
                 .paramLabel("PRESSURE")
                 .type(Double.class)
                 .converters(OutlookCommand::swing)
-                .description(
-                        "How far the mains pressure goes up and down over the year, such as '0.6 bar' from lowest"
-                                + " to highest; highest when its water is coldest. Default: 0 bar.")
+                .description("How far the mains pressure goes up and down over the year, such as '0.6 bar' from lowest"
+                        + " to highest; highest when its water is coldest. Default: 0 bar.")
                 .build();
     }
 

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /**
- * One line of a timetable of the street's pressure.
+ * One line of a timetable of the mains' pressure.
  *
  * @param at the clock time (s since midnight)
  * @param pressure the pressure at that time

@@ -22,7 +22,7 @@ final class Words {
         return words;
     }
 
-    /** The ways to connect to the street; a backflow preventer keeps water in as a check valve does. */
+    /** The ways to connect to the mains; a backflow preventer keeps water in as a check valve does. */
     static Map<String, Supply.Arrangement> arrangements() {
         Map<String, Supply.Arrangement> words = of(Supply.Arrangement.values());
         words.put("backflow-preventer", Supply.Arrangement.CHECK_VALVE);

@@ -13,7 +13,7 @@ import java.util.regex.Pattern;
  */
 final class Checks {
 
-    /** The entries of the timetable that hold what the street has at night; see {@link ScenarioText}. */
+    /** The entries of the timetable that hold what the mains has at night; see {@link ScenarioText}. */
     private static final Pattern NIGHT_ENTRY = Pattern.compile("supply\\.pressure\\[[01]].*");
 
     private final UnitSystem units;

@@ -38,7 +38,7 @@ public final class HouseOutlook {
      * Starts the question.
      *
      * @param scenario the house with its vessel, its run, its uncertain values and the sizes on sale
-     * @return a builder for ten years, the usual rates of fading, a street without seasons and the next two larger sizes
+     * @return a builder for ten years, the usual rates of fading, a mains without seasons and the next two larger sizes
      */
     public static Builder of(Scenario scenario) {
         return new Builder(scenario);
@@ -90,7 +90,7 @@ public final class HouseOutlook {
         }
 
         /**
-         * Sets how far the street's pressure goes up and down over the year, highest when its water is coldest.
+         * Sets how far the mains' pressure goes up and down over the year, highest when its water is coldest.
          *
          * @param pascal the highest less the lowest (Pa, difference), 0 to 10 bar
          * @return this builder

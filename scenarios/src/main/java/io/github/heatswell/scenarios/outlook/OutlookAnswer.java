@@ -13,7 +13,7 @@ import java.util.Objects;
  * @param scenario the house, its run and its prices
  * @param house what is uncertain about it
  * @param fading how fast its charge fades
- * @param mainsSwing the highest less the lowest pressure of the street in a year (Pa, difference), 0 or more
+ * @param mainsSwing the highest less the lowest pressure of the mains in a year (Pa, difference), 0 or more
  * @param result what was found
  */
 public record OutlookAnswer(
@@ -25,7 +25,7 @@ public record OutlookAnswer(
      * @param scenario the house, its run and its prices
      * @param house what is uncertain about it
      * @param fading how fast its charge fades
-     * @param mainsSwing the highest less the lowest pressure of the street in a year (Pa, difference), 0 or more
+     * @param mainsSwing the highest less the lowest pressure of the mains in a year (Pa, difference), 0 or more
      * @param result what was found
      */
     public OutlookAnswer {

@@ -117,7 +117,7 @@ class OutlookCommandTest {
             orchard-lodge-vessel --fade 8           | heatswell: Invalid value for option '--fade': '8' has no unit; a ratio is given in %
             orchard-lodge-vessel --fade 900%        | heatswell: Invalid value for option '--fade': fade in a year: 900 % is outside the allowed range, 0 % to 500 %
             orchard-lodge-vessel --street-swing 11bar | orchard-lodge-vessel: no outlook is possible: street-swing: 11 bar is outside the allowed range, 0 bar to 10 bar
-            orchard-lodge-vessel --street-swing 9bar | orchard-lodge-vessel: no outlook is possible: street-swing: with it, the street's pressure: -0.3 bar is outside the allowed range, above 0 bar to 25 bar
+            orchard-lodge-vessel --street-swing 9bar | orchard-lodge-vessel: no outlook is possible: street-swing: with it, the mains' pressure: -0.3 bar is outside the allowed range, above 0 bar to 25 bar
             """)
     void badQuestionsSayWhatIsWrong(String arguments, String complaint) throws IOException {
         Outcome outcome = Outcome.execute(("outlook " + arguments + " -o " + folder).split(" "));
