@@ -25,8 +25,9 @@ class StartUpTest {
         assertEquals(0, outcome.status());
         List<String> heavy = outcome.text()
                 .lines()
-                .filter(line -> line.matches(".*\\b(io\\.github\\.heatswell\\.(charts|simulation|water|system|result)\\."
-                        + "|org\\.jfree|org\\.hipparchus|org\\.apache|com\\.fasterxml|java\\.awt\\.).*"))
+                .filter(line ->
+                        line.matches(".*\\b(io\\.github\\.heatswell\\.(charts|simulation|water|system|result)\\."
+                                + "|org\\.jfree|org\\.hipparchus|org\\.apache|com\\.fasterxml|java\\.awt\\.).*"))
                 .toList();
         assertEquals(List.of(), heavy);
     }

@@ -55,10 +55,10 @@ public final class SpreadReport {
         text.append(Alarms.lines(Alarms.of(answer.scenario(), shown), ""));
         if (answer.hazardFound().count() > 0) {
             String ended = answer.hazardous().count() > 0
-                    ? " The run ends in one in " + answer.hazardous().count() + "."
-                    : " No run ends in one.";
+                    ? answer.hazardous().count() + " of the runs end in it."
+                    : "no run ends in it.";
             text.append(Wrapped.lines(
-                            "HAZARD in " + inWords(answer.hazardFound()) + ", by the values of each sample." + ended,
+                            "HAZARD in " + inWords(answer.hazardFound()) + ", each judged by its own values; " + ended,
                             "",
                             "        "))
                     .append('\n');
