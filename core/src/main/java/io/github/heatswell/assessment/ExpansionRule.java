@@ -64,7 +64,7 @@ final class ExpansionRule implements Rule {
         return Finding.draft("expansion-control-missing", Severity.FAULT)
                 .says(
                         "The " + (check ? "check valve" : "reducing valve, described without a bypass,")
-                                + " closes the way back to the mains and no expansion vessel is described, so every full"
+                                + " closes the way back to the mains and no expansion vessel is described, so in a tight house every full"
                                 + " heat-up drives the pressure up until "
                                 + subject.givesWay() + ".",
                         gauge(subject.firstLimit()))

@@ -42,7 +42,7 @@ final class WaterTemperatureRule implements Rule {
     private static Finding cool(Measure stored, boolean mixed) {
         Measure limit = temperature(STORED);
         return Finding.draft("stored-too-cool", Severity.CAUTION)
-                .says("The water is stored at {}, below the {} that kill legionella.", stored, limit)
+                .says("The water is stored at {}, below the {} that kills legionella.", stored, limit)
                 .found(stored)
                 .limit(limit)
                 .advises(

@@ -14,7 +14,7 @@
  *   SizingTarget target = SizingTarget.builder(house).vesselRating(Pressure.gauge(10, BAR)).build();
  *   VesselSizing sizing = VesselSizing.builder(house, target).precharge(PrechargeRule.STATIC).build();
  *   SizingResult result = sizing.size();
- *   Differences why = Differences.fromHandbook(sizing, NetExpansion.HANDBOOK_STEEL);
+ *   SizingReconciliation why = SizingReconciliation.fromHandbook(sizing, NetExpansion.HANDBOOK_STEEL);
  * </pre>
  *
  * <p>{@link io.github.heatswell.sizing.PeakSurvey} shows the ground the answer stands on: the peaks over vessel volume and

@@ -68,7 +68,7 @@ final class Formulas {
                 EN,
                 Optional.of(formula.size()),
                 Optional.empty(),
-                "made for closed heating systems, with a reserve of water that a tap supply needs not");
+                "made for closed heating systems, with a reserve of water that a hot-water tank does not need");
     }
 
     private double hottest() {
