@@ -23,6 +23,12 @@ final class PrechargeRule implements Rule {
             "Open the isolating valve again, fill the tank and run a hot tap until no air comes; only"
                     + " then switch the heater on.";
 
+    /** Where the supply stands above what vessel or tank are made for. */
+    private static final String LOWER_SUPPLY =
+            "Do not pump the vessel up to the {} the supply stands at there: the vessel or the tank is made for {} only. Turn the"
+                    + " heater off and let it cool. Have the supply pressure lowered by a reducing valve, then the charge set"
+                    + " to match it.";
+
     @Override
     public void look(AssessmentContext subject, Consumer<Finding> found) {
         subject.house
@@ -107,15 +113,19 @@ final class PrechargeRule implements Rule {
                 ? ", above the {} the supply stands at there: it takes no water until the pressure has climbed by {}."
                 : ", above the {} the supply stands at there: back in service it would take no water until the pressure has"
                         + " climbed by {}.";
-        return draft("precharge-above-static", charge - high)
+        Finding.Draft draft = draft("precharge-above-static", charge - high)
                 .says(
                         "The vessel is charged to {}" + note(subject, vessel) + effect,
                         gauge(charge),
                         gauge(high),
                         new Measure(Measure.Kind.PRESSURE_DIFFERENCE, charge - high))
                 .found(gauge(charge))
-                .limit(gauge(high))
-                .advises(supplyFirst(subject) + EMPTY + "Let gas out until a tyre gauge shows {}. " + BACK, gauge(high))
+                .limit(gauge(high));
+        return (exceeds(subject, vessel, high)
+                        ? draft.advises(LOWER_SUPPLY, gauge(high), gauge(mostAllowed(subject, vessel)))
+                        : draft.advises(
+                                supplyFirst(subject) + EMPTY + "Let gas out until a tyre gauge shows {}. " + BACK,
+                                gauge(high)))
                 .by(Codes.PRECHARGE);
     }
 
@@ -127,20 +137,36 @@ final class PrechargeRule implements Rule {
                 ? ", below the {} the supply stands at there: {} of it is full of cold water before any is heated."
                 : ", below the {} the supply stands at there: back in service, {} of it would be full of cold water before"
                         + " any is heated.";
-        return draft("precharge-below-static", lowest - charge)
+        Finding.Draft draft = draft("precharge-below-static", lowest - charge)
                 .says(
                         "The vessel is charged to {}" + note(subject, vessel) + effect,
                         gauge(charge),
                         gauge(lowest),
                         Measure.share(full))
                 .found(gauge(charge))
-                .limit(gauge(PrechargeTarget.of(subject, vessel).tooLowGauge()))
-                .advises(
-                        supplyFirst(subject) + EMPTY
-                                + "Pump it up by hand until a tyre gauge shows {}, never above the pressure"
-                                + " on the vessel's plate. If it does not hold, have it replaced. " + BACK,
-                        gauge(lowest))
+                .limit(gauge(PrechargeTarget.of(subject, vessel).tooLowGauge()));
+        return (exceeds(subject, vessel, lowest)
+                        ? draft.advises(LOWER_SUPPLY, gauge(lowest), gauge(mostAllowed(subject, vessel)))
+                        : draft.advises(
+                                supplyFirst(subject) + EMPTY
+                                        + "Pump it up by hand until a tyre gauge shows {}, never above the pressure"
+                                        + " on the vessel's plate. If it does not hold, have it replaced. " + BACK,
+                                gauge(lowest)))
                 .by(Codes.PRECHARGE);
+    }
+
+    /** The most (Pa, gauge) that the plates of vessel and tank allow as a charge. */
+    private static double mostAllowed(AssessmentContext subject, ExpansionVessel vessel) {
+        double tank = subject.workingPressure();
+        return vessel.body()
+                .rating()
+                .map(rating -> Math.min(tank, rating.gauge(subject.atmosphere)))
+                .orElse(tank);
+    }
+
+    /** Whether a charge to match the supply is more than a plate allows: then the supply has to come down, not the charge up. */
+    private static boolean exceeds(AssessmentContext subject, ExpansionVessel vessel, double charge) {
+        return charge > mostAllowed(subject, vessel) + SAME;
     }
 
     private static boolean works(ExpansionVessel vessel) {

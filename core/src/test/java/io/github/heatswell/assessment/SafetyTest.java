@@ -26,6 +26,7 @@ import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Supply;
+import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.RatioUnit;
 import io.github.heatswell.units.UnitSystem;
 import java.util.List;
@@ -220,6 +221,20 @@ class SafetyTest {
                                 + " then switch the heater on."),
                 advice);
         assertEquals(bar < 4, advice.contains("never above the pressure on the vessel's plate"), advice);
+    }
+
+    /** A supply above what a plate allows has to come down: nobody is told to pump up to it, or to let gas out down to it. */
+    @ParameterizedTest
+    @CsvSource({"3, precharge-below-static", "9, precharge-above-static"})
+    void nobodyChargesAVesselBeyondItsPlate(double bar, String id) {
+        HotWaterSystem house = house().supply(supply(7).build())
+                .vessel(vessel(18, bar).rating(Pressure.gauge(6, BAR)).build())
+                .build();
+        String advice = advised(Findings.of(house), id);
+        assertTrue(advice.startsWith("Do not pump the vessel up to the 7 bar"), advice);
+        assertTrue(advice.contains("made for 6 bar only"), advice);
+        assertTrue(advice.contains("Have the supply pressure lowered by a reducing valve"), advice);
+        assertFalse(advice.contains("tyre gauge"), advice);
     }
 
     /** Behind whatever feed, beside whatever else: a wrong charge is said. */
