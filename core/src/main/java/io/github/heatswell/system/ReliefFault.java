@@ -95,7 +95,7 @@ public final class ReliefFault {
         }
 
         /**
-         * Sets the pressure above which the closed seat lets water by; what it lets by must be set too.
+         * Sets the pressure above which the closed seat leaks; how much must be set too.
          *
          * @param value the pressure, 0 to 20 bar
          * @return this builder

@@ -108,7 +108,7 @@ public final class ReliefValve {
         SOUND,
         /** It never closes: an orifice of fixed lift. */
         STUCK_OPEN,
-        /** It works, but its seat lets water by while it is closed. */
+        /** It works, but its seat leaks while it is closed. */
         LEAKING_SEAT,
         /** It never opens. */
         BLOCKED
@@ -478,7 +478,7 @@ public final class ReliefValve {
         }
 
         /**
-         * Makes it a valve whose closed seat lets water by.
+         * Makes it a valve whose closed seat leaks.
          *
          * @param from the pressure at which that begins, 0 to 20 bar
          * @param flow the flow just below the opening pressure, above 0 to 10 L/min

@@ -40,7 +40,7 @@ final class SpreadCommand implements ScenarioQuestion {
                 "Say how far the answer may be off.",
                 "Simulates many houses that differ in the uncertain values of the scenario (such as '4.2 bar +- 0.2 bar'"
                         + " or '4 bar to 4.6 bar'), or, where it has none, in how well such values are usually known. Says"
-                        + " in how many of them a relief valve gives off water, how the peaks are spread, and which value"
+                        + " in how many of them a relief valve discharges, how the peaks are spread, and which value"
                         + " matters most. Interrupted, it writes what it has. Writes into a folder:",
                 "  spread.csv, samples.csv, spread.json, spread.png, spread.svg",
                 "Pressures are gauge readings.");

@@ -6,7 +6,7 @@ import java.io.IOException;
 import java.util.List;
 
 /**
- * A document as one HTML file that needs nothing but itself: for paper in A4 and US Letter, and for a phone.
+ * A document as one HTML file that stands alone: for paper in A4 and US Letter, and for a phone.
  */
 final class HtmlPage implements Block.Renderer {
 

@@ -67,7 +67,7 @@ class InterviewTest {
     void aWrongAnswerIsExplainedAndAskedAgain(int at, String wrong, String explanation) throws IOException {
         List<String> right = Answering.si();
         Talk talk = Talk.hold(file, UnitSystem.SI, Answering.with(right, at, wrong, "", "?"));
-        String said = talk.transcript().replaceAll("\\s+", " ");
+        String said = talk.dialogue().replaceAll("\\s+", " ");
         assertTrue(said.contains("Not taken: ") && said.contains(explanation), said);
         assertTrue(said.contains("an empty line is no answer") || at == 0, said);
         assertEquals(Ending.FINISHED, talk.outcome().ending());
@@ -81,13 +81,13 @@ class InterviewTest {
         List<String> answers = new ArrayList<>();
         Answering.us().forEach(answer -> Collections.addAll(answers, "?", answer));
         Talk talk = Talk.hold(file, UnitSystem.US, answers);
-        talk.transcript().lines().forEach(line -> assertTrue(line.length() <= 80, line));
+        talk.dialogue().lines().forEach(line -> assertTrue(line.length() <= 80, line));
         talk.text().lines().forEach(line -> assertTrue(line.length() <= 80, line));
         for (Question question :
                 Questions.after(Answers.none().with(Questions.named(SupplyQuestions.TITLE), Answer.UNKNOWN))) {
-            assertTrue(talk.transcript().contains(question.text()), question.text());
+            assertTrue(talk.dialogue().contains(question.text()), question.text());
         }
-        assertFalse(talk.transcript().contains(" bar"), "examples and ranges are in US units");
+        assertFalse(talk.dialogue().contains(" bar"), "examples and ranges are in US units");
     }
 
     @Test
@@ -96,7 +96,7 @@ class InterviewTest {
         answers.addAll(3, List.of("back", "back", "backflow", "4.4 bar"));
         answers.add(0, "back");
         Talk talk = Talk.hold(file, UnitSystem.SI, answers);
-        assertTrue(talk.transcript().contains("This is the first question."));
+        assertTrue(talk.dialogue().contains("This is the first question."));
         assertTrue(talk.text().contains("arrangement: backflow-preventer"), talk.text());
         assertTrue(talk.text().contains("pressure: 4.4 bar"), talk.text());
         assertFalse(talk.text().contains("4.2 bar"), talk.text());
@@ -185,8 +185,8 @@ class InterviewTest {
                 #: supply.night = 5 bar
                 """);
         Talk talk = Talk.hold(file, "yes", "quit");
-        assertTrue(talk.transcript().contains("400 bar is outside the allowed range"), talk.transcript());
-        assertTrue(talk.transcript().contains("3. What is the mains pressure by day"), talk.transcript());
+        assertTrue(talk.dialogue().contains("400 bar is outside the allowed range"), talk.dialogue());
+        assertTrue(talk.dialogue().contains("3. What is the mains pressure by day"), talk.dialogue());
     }
 
     @Test

@@ -14,9 +14,9 @@ import java.util.List;
  * An interview with answers from a list.
  *
  * @param outcome how it ended
- * @param transcript everything said, with the answers as they would stand on a terminal
+ * @param dialogue everything said, with the answers as they would stand on a terminal
  */
-record Talk(Outcome outcome, String transcript) {
+record Talk(Outcome outcome, String dialogue) {
 
     static Talk hold(Path file, UnitSystem units, List<String> answers) throws OutputException {
         StringWriter said = new StringWriter();

@@ -42,7 +42,7 @@ class WrittenFileTest {
     private String text(UnitSystem units, List<String> answers) throws IOException {
         Path file = folder.resolve("house-" + folder.toFile().list().length + ".yaml");
         Talk talk = Talk.hold(file, units, answers);
-        assertEquals(new Outcome(Outcome.Ending.FINISHED, file), talk.outcome(), talk.transcript());
+        assertEquals(new Outcome(Outcome.Ending.FINISHED, file), talk.outcome(), talk.dialogue());
         return talk.text();
     }
 
@@ -205,7 +205,7 @@ class WrittenFileTest {
         answers.add(16, "1.5 bar");
         Path file = folder.resolve("low.yaml");
         Talk talk = Talk.hold(file, UnitSystem.SI, answers);
-        String said = talk.transcript().replaceAll("\\s+", " ");
+        String said = talk.dialogue().replaceAll("\\s+", " ");
         assertTrue(
                 said.contains(
                         "Not taken: the usual range, 1 bar to 4 bar, does not go with the answers before (4 bar must lie"),
@@ -248,9 +248,9 @@ class WrittenFileTest {
     @ValueSource(strings = {"\u001b[31mred", "a\u0000b", "right\u202eleft", "x\u2028y\u0085z"})
     void titlesThatCommandATerminalAreRefused(String title) throws IOException {
         Talk talk = Talk.hold(folder.resolve("h.yaml"), title, "x".repeat(121), "x".repeat(120), "quit");
-        assertTrue(talk.transcript().contains("Not taken: this holds characters that do not show"));
-        assertTrue(talk.transcript().contains("Not taken: this has 121 characters; up to 120 are allowed."));
-        assertTrue(talk.transcript().contains("2. "));
+        assertTrue(talk.dialogue().contains("Not taken: this holds characters that do not show"));
+        assertTrue(talk.dialogue().contains("Not taken: this has 121 characters; up to 120 are allowed."));
+        assertTrue(talk.dialogue().contains("2. "));
     }
 
     @Test

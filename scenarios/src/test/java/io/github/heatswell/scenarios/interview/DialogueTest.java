@@ -16,7 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
  * Regression: a whole interview, its file, and the part of it that the README shows, as they were looked at. With
  * {@code -Dgolden.rewrite} the first two are written anew, with {@code -Dreadme.rewrite} the last.
  */
-class TranscriptTest {
+class DialogueTest {
 
     private static final Path GOLDEN = Path.of("src/test/resources/io/github/heatswell/scenarios/interview");
     private static final Path README = Path.of("README.md");
@@ -33,8 +33,8 @@ class TranscriptTest {
         answers.addAll(2, List.of("?", "4.2"));
         Talk talk = Talk.hold(folder.resolve("my-house.yaml"), UnitSystem.SI, answers);
         golden(
-                "transcript.txt",
-                talk.transcript().replace(folder + folder.getFileSystem().getSeparator(), ""));
+                "dialogue.txt",
+                talk.dialogue().replace(folder + folder.getFileSystem().getSeparator(), ""));
         golden("my-house.yaml", talk.text());
     }
 
@@ -42,8 +42,8 @@ class TranscriptTest {
     void theReadmeShowsHowItBegins() throws IOException {
         List<String> answers = List.of("Mill cottage", "check valve", "4.2", "4.2 bar", "dk", "quit");
         Talk talk = Talk.hold(folder.resolve("my-house.yaml"), UnitSystem.SI, answers);
-        String said = talk.transcript();
-        String begin = "<!-- interview: made by TranscriptTest -->\n";
+        String said = talk.dialogue();
+        String begin = "<!-- interview: made by DialogueTest -->\n";
         String end = "<!-- end of interview -->";
         String shown = "```text\n" + said.substring(said.indexOf("2. "), said.indexOf("\n5. ")) + "```\n";
         String readme = Files.readString(README);
