@@ -83,15 +83,19 @@ public final class Findings {
     }
 
     private static List<Finding> of(AssessmentContext subject) {
+        return FindingSuppression.kept(all(subject)).stream()
+                .sorted(Comparator.comparing(Finding::severity))
+                .toList();
+    }
+
+    /** What every rule says, before anything is left out beside something else. */
+    static List<Finding> all(AssessmentContext subject) {
         List<Finding> all = new ArrayList<>();
         RULES.forEach(rule -> rule.look(subject, all::add));
         boolean hazard = all.stream().anyMatch(finding -> finding.severity() == Severity.HAZARD);
         new WaterLossRule(hazard).look(subject, all::add);
-        return FindingSuppression.kept(all.stream()
-                        .map(finding -> subject.doubts.weighed(finding, subject))
-                        .toList())
-                .stream()
-                .sorted(Comparator.comparing(Finding::severity))
+        return all.stream()
+                .map(finding -> subject.doubts.weighed(finding, subject))
                 .toList();
     }
 }

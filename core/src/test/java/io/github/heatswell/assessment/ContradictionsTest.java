@@ -52,7 +52,7 @@ class ContradictionsTest {
             "vapour-forms");
 
     /** By a finding, those that may not stand beside it: one would say the opposite of the other. */
-    private static final Map<String, Set<String>> OPPOSITES = Map.ofEntries(
+    static final Map<String, Set<String>> OPPOSITES = Map.ofEntries(
             Map.entry("expansion-returns-to-street", NEEDS_ROOM),
             Map.entry(
                     "expansion-control-missing",

@@ -1,0 +1,221 @@
+package io.github.heatswell.assessment;
+
+import static io.github.heatswell.assessment.Sound.event;
+import static io.github.heatswell.assessment.Sound.guard;
+import static io.github.heatswell.assessment.Sound.heater;
+import static io.github.heatswell.assessment.Sound.house;
+import static io.github.heatswell.assessment.Sound.opened;
+import static io.github.heatswell.assessment.Sound.reduced;
+import static io.github.heatswell.assessment.Sound.reducer;
+import static io.github.heatswell.assessment.Sound.run;
+import static io.github.heatswell.assessment.Sound.supply;
+import static io.github.heatswell.assessment.Sound.unguarded;
+import static io.github.heatswell.assessment.Sound.vessel;
+import static io.github.heatswell.units.PressureUnit.BAR;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.result.Event;
+import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.OpeningCause;
+import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.system.ExpansionVessel.Condition;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.units.PowerUnit;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * Every row of the two tables at work: in a house or run in which the rules say both things, the second is left out, and no other
+ * row would have left it out. So each row is needed, and taking one away is seen. The runs are written by hand.
+ */
+class FindingSuppressionTest {
+
+    private static final String OPENED = "relief-valve-controls-expansion";
+    private static final String CODE = "peak-above-code-limit";
+    private static final String NEAR = "peak-near-relief";
+    private static final String COOL = "stored-too-cool";
+
+    /** What is kept, what is left out beside it, and where the rules say both. */
+    private record Row(String kept, String gone, AssessmentContext subject) {
+        @Override
+        public String toString() {
+            return kept + ", without " + gone;
+        }
+    }
+
+    private static AssessmentContext of(HotWaterSystem.Builder house) {
+        return new AssessmentContext(house.build(), Optional.empty());
+    }
+
+    private static AssessmentContext of(RunSummary run) {
+        return new AssessmentContext(run.system(), Optional.of(run));
+    }
+
+    static Stream<Row> rows() {
+        return Stream.of(vessels(), expansion(), pressures(), cool()).flatMap(List::stream);
+    }
+
+    private static Event opens() {
+        return event(EventKind.RELIEF_OPENED, "T&P valve", 7);
+    }
+
+    private static HotWaterSystem.Builder in(Condition condition) {
+        return house().vessel(vessel(18, 4).condition(condition).build());
+    }
+
+    private static HotWaterSystem.Builder lateBypass() {
+        return house().withoutVessel()
+                .supply(reduced(6.9, reducer(4).bypassOpens(0.2, BAR)).build());
+    }
+
+    private static List<Row> vessels() {
+        Map<String, Condition> dead = Map.of(
+                "vessel-isolated", Condition.ISOLATED,
+                "vessel-waterlogged", Condition.WATERLOGGED,
+                "vessel-upstream-of-check", Condition.UPSTREAM_OF_CHECK);
+        HotWaterSystem small = house().vessel(vessel(2, 4).build()).build();
+        Event full = event(EventKind.VESSEL_BOTTOMED_OUT, 5.4);
+        Stream<Row> outOfService = dead.entrySet().stream().flatMap(entry -> {
+            HotWaterSystem house = in(entry.getValue()).build();
+            return Stream.of(
+                    new Row(entry.getKey(), OPENED, of(run(house, 7, 60, opens()))),
+                    new Row(entry.getKey(), CODE, of(run(house, 5.6, 60))));
+        });
+        return Stream.concat(
+                        outOfService,
+                        Stream.of(
+                                new Row("vessel-bottomed-out", CODE, of(run(house().build(), 5.6, 60, full))),
+                                new Row("vessel-bottomed-out", NEAR, of(run(house().build(), 6.2, 60, full))),
+                                new Row("vessel-too-small", CODE, of(run(small, 5.6, 50))),
+                                new Row("vessel-too-small", NEAR, of(run(small, 6.2, 50)))))
+                .toList();
+    }
+
+    private static List<Row> expansion() {
+        HotWaterSystem bare = house().withoutVessel().build();
+        HotWaterSystem late = lateBypass().build();
+        RunSummary opens = run(late, 7, 60, opens());
+        Doubts mains = Doubts.of(
+                List.of(new Doubt("supply.pressure", "6.9 bar", "5 bar to 6.9 bar", List.of())),
+                changes -> Optional.empty());
+        return List.of(
+                new Row("bypass-opens-too-late", OPENED, of(opens)),
+                new Row("bypass-opens-too-late", CODE, of(run(late, 5.6, 60))),
+                new Row(OPENED, "expansion-control-missing", of(run(bare, 7, 60, opens()))),
+                // with the mains in doubt the bypass is a caution only, and leaves nothing out
+                new Row(OPENED, CODE, new AssessmentContext(late, Optional.of(opens), mains)),
+                new Row("expansion-control-missing", CODE, of(run(bare, 5.6, 60))),
+                new Row("expansion-control-missing", NEAR, of(run(bare, 6.2, 60))));
+    }
+
+    private static List<Row> pressures() {
+        HotWaterSystem high = house().supply(supply(5.6).build())
+                .vessel(vessel(80, 5.6).build())
+                .build();
+        HotWaterSystem unread = house().tank(Sound.unread(10)).build();
+        HotWaterSystem weak = house().tank(Sound.tank(6)).build();
+        Event tested = event(EventKind.TEST_PRESSURE_REACHED, 20);
+        return List.of(
+                new Row("static-pressure-high", NEAR, of(run(high, 6.2, 60))),
+                new Row("test-pressure-reached", "working-pressure-exceeded", of(run(house().build(), 20, 60, tested))),
+                new Row("test-pressure-reached", CODE, of(run(unread, 20, 60, tested))),
+                new Row("working-pressure-exceeded", CODE, of(run(house().build(), 12, 60))),
+                new Row("working-pressure-exceeded", NEAR, of(run(weak, 6.5, 60))),
+                new Row(
+                        "relief-set-above-tank",
+                        "tp-relief-set-high",
+                        of(unguarded().addReliefValve(guard(11, 9).build()))));
+    }
+
+    /** A sound house but for its thermostat, set to 55 degC, in all states in which it is not to be set hotter. */
+    private static List<Row> cool() {
+        HotWaterSystem.Builder cool = house().heater(heater(55).build());
+        HotWaterSystem.Builder open = unguarded().heater(heater(55).build());
+        Map<String, EventKind> ends = new LinkedHashMap<>();
+        ends.put("cut-out-tripped", EventKind.CUT_OUT_TRIPPED);
+        ends.put("vapour-forms", EventKind.VAPOUR_FORMS);
+        ends.put("test-pressure-reached", EventKind.TEST_PRESSURE_REACHED);
+        ends.put("water-out-of-range", EventKind.WATER_OUT_OF_RANGE);
+        ends.put("water-freezes", EventKind.WATER_FREEZES);
+        ends.put("pressure-lost", EventKind.ATMOSPHERE_REACHED);
+        ends.put("relief-valve-chatters", EventKind.RELIEF_CHATTERS);
+        Stream<Row> ended = ends.entrySet().stream()
+                .map(end -> new Row(
+                        end.getKey(), COOL, of(run(cool.build(), 5, 55, event(end.getValue(), "T&P valve", 5)))));
+        Stream<Row> others = Stream.of(
+                new Row(
+                        "thermostat-stuck",
+                        COOL,
+                        of(house().heater(heater(55).thermostatStuck(true).build()))),
+                new Row(
+                        "relief-valve-opened-by-heat",
+                        COOL,
+                        of(run(cool.build(), 5, 55, opened("T&P valve", 5, OpeningCause.TEMPERATURE)))),
+                new Row("water-hotter-than-boiling", COOL, of(run(cool.build(), 5, 105))),
+                new Row("boiling-margin-small", COOL, of(run(cool.build(), 5, 0.1, 95, 0))),
+                new Row("relief-valve-missing", COOL, of(open)),
+                new Row("relief-valve-blocked", COOL, of(guarded(open, guard(7, 6).blocked()))),
+                new Row("relief-set-above-tank", COOL, of(guarded(open, guard(11, 9)))),
+                new Row(
+                        "tp-relief-rating-low",
+                        COOL,
+                        of(guarded(open, guard(7, 6).ratedInput(2.9, PowerUnit.KILOWATT)))));
+        return Stream.concat(ended, others).toList();
+    }
+
+    private static HotWaterSystem.Builder guarded(
+            HotWaterSystem.Builder open, ReliefValve.Builder valve) {
+        return open.build().toBuilder().addReliefValve(valve.build());
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("rows")
+    void rowLeavesOutWhatNoOtherDoes(Row row) {
+        List<Finding> all = Findings.all(row.subject());
+        Set<String> said = ids(all);
+        assertTrue(said.contains(row.kept()) && said.contains(row.gone()), () -> "the rules do not say both: " + said);
+        Set<String> by = all.stream()
+                .filter(finding -> forbids(finding, row.gone()))
+                .map(Finding::id)
+                .collect(Collectors.toSet());
+        assertEquals(Set.of(row.kept()), by, "what leaves it out");
+        Set<String> kept = ids(FindingSuppression.kept(all));
+        assertTrue(kept.contains(row.kept()), kept::toString);
+        assertFalse(kept.contains(row.gone()), kept::toString);
+    }
+
+    private static boolean forbids(Finding finding, String other) {
+        return FindingSuppression.FORBIDS.getOrDefault(finding.id(), Set.of()).contains(other)
+                || finding.severity().compareTo(Severity.FAULT) <= 0
+                        && FindingSuppression.SAYS_IT_ALL
+                                .getOrDefault(finding.id(), Set.of())
+                                .contains(other);
+    }
+
+    private static Set<String> ids(List<Finding> findings) {
+        return findings.stream().map(Finding::id).collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    /** A row without a house that needs it does not stand in the tables. */
+    @Test
+    void everyRowHasItsHouse() {
+        Set<String> rows = new TreeSet<>();
+        Stream.of(FindingSuppression.SAYS_IT_ALL, FindingSuppression.FORBIDS)
+                .forEach(table ->
+                        table.forEach((kept, gone) -> gone.forEach(other -> rows.add(kept + ", without " + other))));
+        assertEquals(rows, rows().map(Row::toString).collect(Collectors.toCollection(TreeSet::new)));
+    }
+
+}
