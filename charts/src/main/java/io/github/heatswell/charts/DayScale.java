@@ -3,6 +3,7 @@ package io.github.heatswell.charts;
 import io.github.heatswell.charts.picture.Axis;
 import io.github.heatswell.charts.picture.Axis.Tick;
 import io.github.heatswell.charts.picture.Size;
+import io.github.heatswell.narrative.Dates;
 import java.util.ArrayList;
 import java.util.List;
 

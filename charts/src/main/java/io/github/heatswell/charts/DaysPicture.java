@@ -11,6 +11,10 @@ import io.github.heatswell.charts.picture.Mark;
 import io.github.heatswell.charts.picture.Panel;
 import io.github.heatswell.charts.picture.Picture;
 import io.github.heatswell.charts.picture.Size;
+import io.github.heatswell.narrative.Dates;
+import io.github.heatswell.narrative.DaysHeadline;
+import io.github.heatswell.narrative.Facts;
+import io.github.heatswell.narrative.HazardWords;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.Extreme;
@@ -52,7 +56,11 @@ final class DaysPicture {
         Optional<Event> hazard = summary.hazard();
         Caption caption = new Caption(
                 HazardWords.warning(summary, doubts, amounts),
-                new DaysHeadline(summary, figures, amounts).sentence(),
+                new DaysHeadline(
+                                summary,
+                                figures.days().stream().map(Day::relieved).toList(),
+                                amounts)
+                        .sentence(),
                 new Facts(amounts).of(summary));
         OptionalDouble end =
                 hazard.stream().mapToDouble(event -> day(event.time())).findFirst();

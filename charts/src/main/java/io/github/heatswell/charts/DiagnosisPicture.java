@@ -8,6 +8,7 @@ import io.github.heatswell.charts.picture.Panel;
 import io.github.heatswell.charts.picture.Picture;
 import io.github.heatswell.charts.picture.Points;
 import io.github.heatswell.charts.picture.Size;
+import io.github.heatswell.narrative.When;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;

@@ -1,6 +1,9 @@
 package io.github.heatswell.charts;
 
 import io.github.heatswell.charts.picture.Bands;
+import io.github.heatswell.narrative.FedRelief;
+import io.github.heatswell.narrative.Openings;
+import io.github.heatswell.narrative.When;
 import io.github.heatswell.result.Interval;
 import io.github.heatswell.result.Phase;
 import io.github.heatswell.result.RunSummary;

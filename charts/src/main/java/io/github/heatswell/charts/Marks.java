@@ -1,6 +1,9 @@
 package io.github.heatswell.charts;
 
 import io.github.heatswell.charts.picture.Mark;
+import io.github.heatswell.narrative.Openings;
+import io.github.heatswell.narrative.PeakWords;
+import io.github.heatswell.narrative.When;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.Extreme;

@@ -8,6 +8,8 @@ import io.github.heatswell.charts.picture.Panel;
 import io.github.heatswell.charts.picture.Picture;
 import io.github.heatswell.charts.picture.Points;
 import io.github.heatswell.charts.picture.Size;
+import io.github.heatswell.narrative.SizeAdvice;
+import io.github.heatswell.narrative.SizingWords;
 import io.github.heatswell.sizing.SizedVessel;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.units.QuantityFormat;

@@ -2,6 +2,7 @@ package io.github.heatswell.charts;
 
 import io.github.heatswell.charts.picture.Axis;
 import io.github.heatswell.charts.picture.Axis.Tick;
+import io.github.heatswell.narrative.When;
 import io.github.heatswell.units.DurationUnit;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,10 +1,9 @@
 /**
- * Pictures and headlines of what a run found.
+ * Pictures of what a run found.
  *
  * <p>A {@link io.github.heatswell.charts.Chart} is made from a run, several runs, a sizing, a map of peaks, the spread of many
  * samples, the years ahead or a diagnosis, and written as PNG or SVG or drawn onto anything.
- * {@link io.github.heatswell.charts.Headline} says the finding of a run in one sentence.
- * {@link io.github.heatswell.charts.table} writes tables for spreadsheets. What is said of a run reads nothing but its
+ * {@link io.github.heatswell.charts.table} writes tables for spreadsheets. What is shown of a run reads nothing but its
  * {@link io.github.heatswell.result.RunResult}: located events and extremes from the continuous solution, not the nearest
  * samples.
  *

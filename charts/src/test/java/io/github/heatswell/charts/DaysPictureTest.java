@@ -11,6 +11,7 @@ import io.github.heatswell.charts.picture.Axis.Tick;
 import io.github.heatswell.charts.picture.Level;
 import io.github.heatswell.charts.picture.Picture;
 import io.github.heatswell.charts.picture.Size;
+import io.github.heatswell.narrative.Dates;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.simulation.Simulation;

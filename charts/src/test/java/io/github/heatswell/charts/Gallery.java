@@ -1,5 +1,6 @@
 package io.github.heatswell.charts;
 
+import io.github.heatswell.narrative.NamedRun;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.system.HotWaterSystem;

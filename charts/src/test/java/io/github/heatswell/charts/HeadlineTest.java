@@ -3,6 +3,8 @@ package io.github.heatswell.charts;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import io.github.heatswell.narrative.Headline;
+import io.github.heatswell.narrative.NamedRun;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.system.HotWaterSystem;

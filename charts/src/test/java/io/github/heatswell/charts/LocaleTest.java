@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import io.github.heatswell.charts.table.ComparisonTable;
 import io.github.heatswell.charts.table.EventTable;
 import io.github.heatswell.charts.table.TraceTable;
+import io.github.heatswell.narrative.Headline;
+import io.github.heatswell.narrative.NamedRun;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;

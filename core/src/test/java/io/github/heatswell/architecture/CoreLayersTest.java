@@ -79,6 +79,16 @@ class CoreLayersTest {
             .allowEmptyShould(true);
 
     @ArchTest
+    static final ArchRule nothingThatComputesKnowsTheNarrative = noClasses()
+            .that()
+            .resideOutsideOfPackage("io.github.heatswell.narrative..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("io.github.heatswell.narrative..")
+            .because("what was found is put into sentences once, above everything that finds it")
+            .allowEmptyShould(true);
+
+    @ArchTest
     static final ArchRule packagesFormNoCycles = slices().matching("io.github.heatswell.(*)..")
             .should()
             .beFreeOfCycles()

@@ -1,7 +1,7 @@
 package io.github.heatswell.charts.table;
 
-import io.github.heatswell.charts.NamedRun;
-import io.github.heatswell.charts.NamedSummary;
+import io.github.heatswell.narrative.NamedRun;
+import io.github.heatswell.narrative.NamedSummary;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.Extremes;

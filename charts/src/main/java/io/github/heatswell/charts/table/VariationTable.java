@@ -1,6 +1,6 @@
 package io.github.heatswell.charts.table;
 
-import io.github.heatswell.charts.NamedSummary;
+import io.github.heatswell.narrative.NamedSummary;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.Extreme;
 import io.github.heatswell.result.ReliefTotal;

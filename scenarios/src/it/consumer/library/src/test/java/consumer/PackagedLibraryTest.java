@@ -6,14 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.charts.Headline;
 import io.github.heatswell.charts.Chart;
 import io.github.heatswell.charts.table.TraceTable;
-import io.github.heatswell.system.ExpansionVessel;
-import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.narrative.Headline;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.simulation.Simulation;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.RatioUnit;
 import io.github.heatswell.units.UnitSystem;

@@ -2,9 +2,10 @@ package io.github.heatswell.scenarios.output;
 
 import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.charts.Chart;
-import io.github.heatswell.charts.Headline;
-import io.github.heatswell.charts.NamedRun;
-import io.github.heatswell.charts.NamedSummary;
+import io.github.heatswell.narrative.Headline;
+import io.github.heatswell.narrative.Limit;
+import io.github.heatswell.narrative.NamedRun;
+import io.github.heatswell.narrative.NamedSummary;
 import io.github.heatswell.result.Extreme;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.units.QuantityFormat;

@@ -1,6 +1,6 @@
 package io.github.heatswell.scenarios.output;
 
-import io.github.heatswell.charts.NamedSummary;
+import io.github.heatswell.narrative.NamedSummary;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.wording.Printable;
 import io.github.heatswell.scenarios.wording.Wrapped;

@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.output;
 
+import io.github.heatswell.narrative.DrawCount;
 import io.github.heatswell.result.ReliefTotal;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.Totals;

@@ -1,5 +1,7 @@
 package io.github.heatswell.scenarios.output;
 
+import io.github.heatswell.narrative.Observed;
+import io.github.heatswell.narrative.Observer;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;

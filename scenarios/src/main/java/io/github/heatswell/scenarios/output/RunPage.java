@@ -3,7 +3,7 @@ package io.github.heatswell.scenarios.output;
 import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.charts.Chart;
-import io.github.heatswell.charts.Headline;
+import io.github.heatswell.narrative.Headline;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.choice.YearlyWater;
 import io.github.heatswell.scenarios.file.Scenario;

@@ -1,9 +1,9 @@
 package io.github.heatswell.scenarios.output;
 
 import io.github.heatswell.charts.Chart;
-import io.github.heatswell.charts.NamedRun;
-import io.github.heatswell.charts.SizeAdvice;
 import io.github.heatswell.charts.table.SizeTable;
+import io.github.heatswell.narrative.NamedRun;
+import io.github.heatswell.narrative.SizeAdvice;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.sizing.SizedVessel;
 import io.github.heatswell.units.QuantityFormat;

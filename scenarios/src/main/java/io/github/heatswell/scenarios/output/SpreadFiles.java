@@ -1,13 +1,13 @@
 package io.github.heatswell.scenarios.output;
 
 import io.github.heatswell.charts.Chart;
-import io.github.heatswell.charts.SampledPeaks;
-import io.github.heatswell.charts.SampledPeaks.Influence;
 import io.github.heatswell.charts.table.SampleWriter;
 import io.github.heatswell.charts.table.SpreadTable;
 import io.github.heatswell.scenarios.spread.SpreadAnswer;
 import io.github.heatswell.scenarios.spread.VariedInput;
 import io.github.heatswell.study.HouseDay.Answer;
+import io.github.heatswell.study.SampledPeaks;
+import io.github.heatswell.study.SampledPeaks.Influence;
 import io.github.heatswell.study.StudyResult;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefValve;

@@ -8,6 +8,7 @@ import io.github.heatswell.charts.DailyFigures;
 import io.github.heatswell.charts.table.EventTable;
 import io.github.heatswell.charts.table.TraceTable;
 import io.github.heatswell.charts.table.TraceWriter;
+import io.github.heatswell.narrative.Observer;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.units.UnitSystem;

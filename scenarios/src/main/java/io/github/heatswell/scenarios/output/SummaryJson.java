@@ -1,6 +1,8 @@
 package io.github.heatswell.scenarios.output;
 
 import io.github.heatswell.assessment.Findings;
+import io.github.heatswell.narrative.DrawCount;
+import io.github.heatswell.narrative.Limit;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.Extreme;
 import io.github.heatswell.result.Extremes;

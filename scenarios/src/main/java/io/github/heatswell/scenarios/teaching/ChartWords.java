@@ -2,7 +2,7 @@ package io.github.heatswell.scenarios.teaching;
 
 import io.github.heatswell.assessment.Measure;
 import io.github.heatswell.assessment.Statement;
-import io.github.heatswell.charts.NamedRun;
+import io.github.heatswell.narrative.NamedRun;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;

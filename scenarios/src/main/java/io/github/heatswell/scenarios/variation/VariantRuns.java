@@ -1,7 +1,7 @@
 package io.github.heatswell.scenarios.variation;
 
-import io.github.heatswell.charts.NamedRun;
-import io.github.heatswell.charts.NamedSummary;
+import io.github.heatswell.narrative.NamedRun;
+import io.github.heatswell.narrative.NamedSummary;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.simulation.SimulationException;

@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.charts.NamedRun;
-import io.github.heatswell.charts.NamedSummary;
+import io.github.heatswell.narrative.NamedRun;
+import io.github.heatswell.narrative.NamedSummary;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.file.Scenario;

@@ -1,4 +1,4 @@
-package io.github.heatswell.charts;
+package io.github.heatswell.narrative;
 
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.Interval;
@@ -9,14 +9,14 @@ import io.github.heatswell.units.QuantityFormat;
 import java.util.List;
 
 /** What relief valves did in one run, in words; the cause before the count. */
-final class ReliefWords {
+public final class ReliefWords {
 
     private final RunSummary summary;
     private final QuantityFormat amounts;
     private final Circumstances circumstances;
     private final When when;
 
-    ReliefWords(RunSummary summary, QuantityFormat amounts, Circumstances circumstances) {
+    public ReliefWords(RunSummary summary, QuantityFormat amounts, Circumstances circumstances) {
         this.summary = summary;
         this.amounts = amounts;
         this.circumstances = circumstances;
@@ -24,7 +24,7 @@ final class ReliefWords {
     }
 
     /** The finding, or empty if no valve discharged anything. */
-    String sentence() {
+    public String sentence() {
         if (circumstances.openedHot().isPresent()) {
             return runaway(circumstances.openedHot().get());
         }

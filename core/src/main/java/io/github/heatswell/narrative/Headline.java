@@ -1,4 +1,4 @@
-package io.github.heatswell.charts;
+package io.github.heatswell.narrative;
 
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
@@ -108,7 +108,7 @@ public final class Headline {
                 : capitalised(sentence);
     }
 
-    static String capitalised(String sentence) {
+    public static String capitalised(String sentence) {
         return sentence.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + sentence.substring(1);
     }
 

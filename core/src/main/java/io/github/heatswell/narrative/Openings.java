@@ -1,4 +1,4 @@
-package io.github.heatswell.charts;
+package io.github.heatswell.narrative;
 
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
@@ -9,41 +9,41 @@ import java.util.List;
 import java.util.Optional;
 
 /** How the relief valves of a run behaved. */
-final class Openings {
+public final class Openings {
 
     private final RunSummary summary;
 
-    Openings(RunSummary summary) {
+    public Openings(RunSummary summary) {
         this.summary = summary;
     }
 
     /** How often all valves opened together. */
-    int count() {
+    public int count() {
         return summary.totals().relief().stream()
                 .mapToInt(ReliefTotal::openings)
                 .sum();
     }
 
     /** The valves that opened, in the order of the description. */
-    List<ReliefTotal> valves() {
+    public List<ReliefTotal> valves() {
         return summary.totals().relief().stream()
                 .filter(relief -> relief.openings() > 0)
                 .toList();
     }
 
     /** The first opening of any valve. */
-    Optional<Event> first() {
+    public Optional<Event> first() {
         return summary.first(EventKind.RELIEF_OPENED);
     }
 
     /** When a valve first opened, in words. */
-    String firstAt(QuantityFormat amounts) {
+    public String firstAt(QuantityFormat amounts) {
         return When.of(summary.system(), summary.end(), amounts)
                 .at(first().orElseThrow().time());
     }
 
     /** How often, in words: {@code once}, {@code twice} or {@code 71 times}. */
-    static String times(int count) {
+    public static String times(int count) {
         return switch (count) {
             case 1 -> "once";
             case 2 -> "twice";

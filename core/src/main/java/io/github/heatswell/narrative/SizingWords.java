@@ -1,4 +1,4 @@
-package io.github.heatswell.charts;
+package io.github.heatswell.narrative;
 
 import io.github.heatswell.sizing.SizedVessel;
 import io.github.heatswell.sizing.SizingResult;
@@ -6,25 +6,25 @@ import io.github.heatswell.sizing.SizingTarget;
 import io.github.heatswell.units.QuantityFormat;
 
 /** What a sizing found, in words and in the units of the reader. */
-final class SizingWords {
+public final class SizingWords {
 
     private final SizingResult result;
     private final QuantityFormat amounts;
     private final double atmosphere;
     private final SizeAdvice advice;
 
-    SizingWords(SizingResult result, SizeAdvice advice, QuantityFormat amounts) {
+    public SizingWords(SizingResult result, SizeAdvice advice, QuantityFormat amounts) {
         this.result = result;
         this.advice = advice;
         this.amounts = amounts;
         this.atmosphere = result.target().absolute() - result.target().gauge();
     }
 
-    double peakGauge(SizedVessel vessel) {
+    public double peakGauge(SizedVessel vessel) {
         return vessel.peakAbsolute() - atmosphere;
     }
 
-    String sentence() {
+    public String sentence() {
         if (result.outcome() == SizingResult.Outcome.NONE_NEEDED
                 && advice.recommended().isEmpty()) {
             return "No vessel is needed: the peak stays within the target of " + target() + " without one";
@@ -39,7 +39,7 @@ final class SizingWords {
                         + amounts.volume(result.smallest().orElseThrow().volume()) + " or more");
     }
 
-    String facts() {
+    public String facts() {
         StringBuilder words = new StringBuilder("The peak of the worst heat-up must stay below " + target() + ": "
                 + bound(result.target().ruling()) + ". ");
         result.smallest()
@@ -56,12 +56,12 @@ final class SizingWords {
                 .toString();
     }
 
-    String label(SizedVessel vessel) {
+    public String label(SizedVessel vessel) {
         return amounts.volume(vessel.volume()) + ": peak " + amounts.pressure(peakGauge(vessel)) + ", "
                 + margin(vessel);
     }
 
-    String target() {
+    public String target() {
         return amounts.pressure(result.target().gauge());
     }
 

@@ -1,4 +1,4 @@
-package io.github.heatswell.charts;
+package io.github.heatswell.narrative;
 
 import io.github.heatswell.sizing.PeakMap;
 import io.github.heatswell.system.ExpansionVessel;
@@ -8,18 +8,18 @@ import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 
 /** What a map of peaks found, in words. */
-final class MapHeadline {
+public final class MapHeadline {
 
     private final PeakMap map;
     private final QuantityFormat amounts;
 
-    MapHeadline(PeakMap map, QuantityFormat amounts) {
+    public MapHeadline(PeakMap map, QuantityFormat amounts) {
         this.map = map;
         this.amounts = amounts;
     }
 
     /** A warning where nothing limits the pressure, else nothing. */
-    String hazard() {
+    public String hazard() {
         boolean closed = map.setting().system().supply().arrangement() != Supply.Arrangement.DIRECT;
         if (!closed || map.setting().reliefSetGauge().isPresent()) {
             return "";
@@ -31,7 +31,7 @@ final class MapHeadline {
     }
 
     /** The finding: where the house stands, and where the valve drips. */
-    String sentence() {
+    public String sentence() {
         if (isFlat()) {
             return "The peak is " + amounts.pressure(map.peakGauge(0, 0))
                     + " with every vessel: the house is open to the mains"
@@ -48,7 +48,7 @@ final class MapHeadline {
     }
 
     /** The facts of the house, and what was run. */
-    String facts() {
+    public String facts() {
         String condition = map.setting()
                         .system()
                         .vessel()
@@ -64,11 +64,11 @@ final class MapHeadline {
                 + ". Precharges are read at room temperature." + condition;
     }
 
-    static String vessel(PeakMap.Point point, QuantityFormat amounts) {
+    public static String vessel(PeakMap.Point point, QuantityFormat amounts) {
         return amounts.volume(point.volume()) + " at " + amounts.pressure(point.prechargeGauge());
     }
 
-    static String peak(PeakMap.Point point, QuantityFormat amounts) {
+    public static String peak(PeakMap.Point point, QuantityFormat amounts) {
         return (point.atLeast() ? "at least " : "") + amounts.pressure(point.peakGauge());
     }
 

@@ -1,4 +1,4 @@
-package io.github.heatswell.charts;
+package io.github.heatswell.narrative;
 
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.QuantityFormat;
@@ -8,7 +8,7 @@ import java.util.Locale;
  * Moments of a run in words. A run of a day or so in which something goes by the clock is told by the clock; any other by
  * the time since its start.
  */
-final class When {
+public final class When {
 
     private static final double DAY = 86_400;
     private static final double SHORTEST = 3 * 3_600;
@@ -26,7 +26,7 @@ final class When {
         this.severalDays = severalDays;
     }
 
-    static When of(HotWaterSystem system, double end, QuantityFormat amounts) {
+    public static When of(HotWaterSystem system, double end, QuantityFormat amounts) {
         boolean timetable = !system.draws().draws().isEmpty()
                 || !system.supply().mains().isConstant()
                 || system.start().timeOfDay() > 0;
@@ -38,21 +38,21 @@ final class When {
     }
 
     /** By the time since the start always. */
-    static When sinceStart(QuantityFormat amounts) {
+    public static When sinceStart(QuantityFormat amounts) {
         return new When(amounts, 0, false, false);
     }
 
-    boolean byClock() {
+    public boolean byClock() {
         return byClock;
     }
 
     /** The clock time (s since midnight) at the start. */
-    double clockStart() {
+    public double clockStart() {
         return clockStart;
     }
 
     /** A moment: {@code after 10 min}, {@code at 06:12}, {@code at 06:12 the next day}. */
-    String at(double seconds) {
+    public String at(double seconds) {
         if (seconds < 0.5) {
             return "at the start";
         }
@@ -66,7 +66,7 @@ final class When {
     }
 
     /** A clock time: {@code 06:12}. */
-    static String clock(long minutes) {
+    public static String clock(long minutes) {
         return String.format(Locale.ROOT, "%02d:%02d", minutes / 60, minutes % 60);
     }
 }

@@ -1,4 +1,4 @@
-package io.github.heatswell.charts;
+package io.github.heatswell.narrative;
 
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
@@ -15,7 +15,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** What went on in a run besides the pressure: shut-offs, water that left by other ways, draws. */
-final class Circumstances {
+public final class Circumstances {
 
     /** A volume (m3) below this is not worth a word. */
     private static final double DROP = 0.01e-3;
@@ -27,19 +27,19 @@ final class Circumstances {
     private final QuantityFormat amounts;
     private final When when;
 
-    Circumstances(RunSummary summary, QuantityFormat amounts) {
+    public Circumstances(RunSummary summary, QuantityFormat amounts) {
         this.summary = summary;
         this.system = summary.system();
         this.amounts = amounts;
         this.when = When.of(system, summary.end(), amounts);
     }
 
-    When when() {
+    public When when() {
         return when;
     }
 
     /** The shut-off of the heater for good, as a clause. */
-    Optional<String> cutOut() {
+    public Optional<String> cutOut() {
         return summary.first(EventKind.CUT_OUT_TRIPPED).map(tripped -> {
             String limit = system.heater().cutOut().isPresent()
                     ? " at " + amounts.temperature(system.heater().cutOut().getAsDouble())
@@ -49,7 +49,7 @@ final class Circumstances {
     }
 
     /** How long the supply was shut off, as a clause. */
-    Optional<String> shutOff() {
+    public Optional<String> shutOff() {
         List<Interval> off = outages();
         if (off.isEmpty()) {
             return Optional.empty();
@@ -60,12 +60,12 @@ final class Circumstances {
     }
 
     /** Whether the highest pressure fell into a time without supply. */
-    boolean peaksDuringShutOff() {
+    public boolean peaksDuringShutOff() {
         return outages().stream().anyMatch(off -> off.contains(summary.peakTime()));
     }
 
     /** What went back to the mains, as a clause. */
-    Optional<String> returned() {
+    public Optional<String> returned() {
         double volume = summary.totals().returned();
         if (volume < DROP || system.supply().arrangement() == Arrangement.DIRECT) {
             return Optional.empty();
@@ -77,7 +77,7 @@ final class Circumstances {
     }
 
     /** What leaks took, as a clause. */
-    Optional<String> leaked() {
+    public Optional<String> leaked() {
         double volume = summary.totals().leaked();
         return volume < DROP
                 ? Optional.empty()
@@ -88,7 +88,7 @@ final class Circumstances {
      * Whether leaks are what kept the relief valve shut: the house was closed and without a vessel, so the water's growth
      * had no other way.
      */
-    boolean leaksHideExpansion() {
+    public boolean leaksHideExpansion() {
         boolean closed = system.supply().arrangement() != Arrangement.DIRECT;
         boolean vessel = system.vessel()
                 .filter(found -> found.condition() == ExpansionVessel.Condition.SOUND)
@@ -102,7 +102,7 @@ final class Circumstances {
     }
 
     /** What was drawn, as a clause; over many days it is no news. */
-    Optional<String> draws() {
+    public Optional<String> draws() {
         if (summary.end() > MAX_DRAW_DAYS) {
             return Optional.empty();
         }
@@ -114,7 +114,7 @@ final class Circumstances {
     }
 
     /** What dripped through a seat or ran through a valve that does not close, as a clause; empty for sound valves. */
-    Optional<String> faultyValve() {
+    public Optional<String> faultyValve() {
         List<String> clauses = new ArrayList<>();
         for (ReliefValve valve : system.reliefValves()) {
             double volume = summary.totals().relief().stream()
@@ -133,7 +133,7 @@ final class Circumstances {
     }
 
     /** The first opening of a valve by temperature. */
-    Optional<Event> openedHot() {
+    public Optional<Event> openedHot() {
         return summary.events().stream().filter(Event::openedByTemperature).findFirst();
     }
 

@@ -1,10 +1,11 @@
-package io.github.heatswell.charts;
+package io.github.heatswell.narrative;
 
+import io.github.heatswell.study.SampledPeaks;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.OptionalDouble;
 
 /** What many samples found, in words. A share is said to be one of the samples. */
-final class SpreadWords {
+public final class SpreadWords {
 
     private static final double HUNDRED = 100;
     private static final int ENOUGH_FOR_TWENTIETHS = 40;
@@ -12,13 +13,13 @@ final class SpreadWords {
     private final SampledPeaks sampled;
     private final QuantityFormat amounts;
 
-    SpreadWords(SampledPeaks sampled, QuantityFormat amounts) {
+    public SpreadWords(SampledPeaks sampled, QuantityFormat amounts) {
         this.sampled = sampled;
         this.amounts = amounts;
     }
 
     /** A warning if a tank may burst, else nothing. */
-    String hazard() {
+    public String hazard() {
         int ended = sampled.endedEarly();
         return ended == 0
                 ? ""
@@ -26,7 +27,7 @@ final class SpreadWords {
                         + " the pressure reaches the test pressure of the tank, where the run ends.";
     }
 
-    String sentence() {
+    public String sentence() {
         if (sampled.reliefSetGauge().isEmpty() && sampled.dripping() == 0) {
             return "Half of the peaks lie above " + amounts.pressure(sampled.quantileGauge(0.5))
                     + ", one in twenty above " + amounts.pressure(sampled.quantileGauge(0.95));
@@ -34,7 +35,7 @@ final class SpreadWords {
         return "The valve drips in " + share(sampled.dripping());
     }
 
-    String facts() {
+    public String facts() {
         StringBuilder words = new StringBuilder(sampled.subject().strip());
         if (!words.isEmpty()) {
             words.append(' ');
@@ -51,7 +52,7 @@ final class SpreadWords {
     }
 
     /** So many samples, per hundred unless that would hide few or nearly all. */
-    String share(int samples) {
+    public String share(int samples) {
         int count = sampled.count();
         if (samples == 0 || samples == count) {
             return (samples == 0 ? "none of the " : "all ") + count + " houses sampled";
@@ -64,7 +65,7 @@ final class SpreadWords {
     }
 
     /** The same in a few words. */
-    String briefly(int samples) {
+    public String briefly(int samples) {
         double percent = HUNDRED * samples / sampled.count();
         long rounded = Math.round(percent);
         if (samples > 0 && rounded == 0) {
@@ -73,12 +74,12 @@ final class SpreadWords {
         return samples < sampled.count() && rounded == HUNDRED ? "more than 99 %" : rounded + " %";
     }
 
-    String reliefLine(OptionalDouble set) {
+    public String reliefLine(OptionalDouble set) {
         int reached = sampled.count() - sampled.countBelow(set.orElseThrow());
         return "relief valve set, " + amounts.pressure(set.getAsDouble()) + ": reached by " + briefly(reached);
     }
 
-    String workingLine(OptionalDouble working) {
+    public String workingLine(OptionalDouble working) {
         double limit = working.orElseThrow();
         int above = 0;
         for (int i = sampled.count() - 1; i >= 0 && sampled.peakGauge(i) > limit; i--) {

@@ -1,4 +1,4 @@
-package io.github.heatswell.charts;
+package io.github.heatswell.narrative;
 
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.units.QuantityFormat;
@@ -8,19 +8,19 @@ import java.util.List;
 import java.util.function.Predicate;
 
 /** The answer several runs give when they are held against each other: hazards first, then who stops the dripping. */
-final class Verdict {
+public final class Verdict {
 
     private static final int MAX_NAMES = 2;
 
     private final List<NamedRun> runs;
     private final QuantityFormat amounts;
 
-    Verdict(List<NamedRun> runs, QuantityFormat amounts) {
+    public Verdict(List<NamedRun> runs, QuantityFormat amounts) {
         this.runs = runs;
         this.amounts = amounts;
     }
 
-    String sentence() {
+    public String sentence() {
         List<NamedRun> hazards = pick(run -> run.result().hazard().isPresent());
         List<NamedRun> sound = pick(run -> run.result().hazard().isEmpty());
         List<String> parts = new ArrayList<>();

@@ -1,4 +1,4 @@
-package io.github.heatswell.charts;
+package io.github.heatswell.narrative;
 
 import io.github.heatswell.assessment.Doubts;
 import io.github.heatswell.assessment.Findings;
@@ -14,12 +14,12 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** A hazard in words: what happened, and why nothing is shown beyond it. */
-final class HazardWords {
+public final class HazardWords {
 
     private HazardWords() {}
 
     /** What the run came to, as it follows a subject: {@code reaches the tank's test pressure of 20 bar after 22 min}. */
-    static String verb(RunSummary summary, Event hazard, QuantityFormat amounts) {
+    public static String verb(RunSummary summary, Event hazard, QuantityFormat amounts) {
         String after = when(summary, amounts).at(hazard.time());
         return switch (hazard.kind()) {
             case TEST_PRESSURE_REACHED ->
@@ -43,7 +43,7 @@ final class HazardWords {
     }
 
     /** What the only run came to, as a sentence of its own. */
-    static String sentence(RunSummary summary, Event hazard, QuantityFormat amounts) {
+    public static String sentence(RunSummary summary, Event hazard, QuantityFormat amounts) {
         if (hazard.kind() == EventKind.RELIEF_CHATTERS) {
             return "relief valve chatters " + when(summary, amounts).at(hazard.time())
                     + ": it opens and closes several times a second, at "
@@ -134,7 +134,7 @@ final class HazardWords {
      * The warning that stands before everything else: the hazard that ended the run, or else the gravest finding by which people
      * may be hurt; empty without either.
      */
-    static String warning(RunSummary summary, Doubts doubts, QuantityFormat amounts) {
+    public static String warning(RunSummary summary, Doubts doubts, QuantityFormat amounts) {
         return summary.hazard()
                 .map(event -> ended(summary, event, amounts))
                 .or(() -> Findings.of(summary, doubts).stream()

@@ -1,4 +1,4 @@
-package io.github.heatswell.charts;
+package io.github.heatswell.narrative;
 
 import io.github.heatswell.result.Phase;
 import io.github.heatswell.result.RunSummary;
@@ -15,16 +15,16 @@ import java.util.function.Function;
 import java.util.stream.IntStream;
 
 /** The facts of a system that a reader needs in order to judge its course. */
-final class Facts {
+public final class Facts {
 
     private final QuantityFormat amounts;
 
-    Facts(QuantityFormat amounts) {
+    public Facts(QuantityFormat amounts) {
         this.amounts = amounts;
     }
 
     /** The facts of one run, and what happened besides the main finding. */
-    String of(RunSummary summary) {
+    public String of(RunSummary summary) {
         HotWaterSystem system = summary.system();
         List<String> parts = new ArrayList<>(List.of(tank(system), setPoint(system), supply(system), vessel(system)));
         parts.add(relief(system));
@@ -39,13 +39,13 @@ final class Facts {
     }
 
     /** The facts of a house that is only heated up, and nothing drawn. */
-    String ofHouse(HotWaterSystem system) {
+    public String ofHouse(HotWaterSystem system) {
         List<String> parts = List.of(tank(system), setPoint(system), supply(system), vessel(system), relief(system));
         return Headline.capitalised(String.join(", ", parts)) + ".";
     }
 
     /** What several systems have in common. */
-    String common(List<NamedRun> runs) {
+    public String common(List<NamedRun> runs) {
         List<Function<HotWaterSystem, String>> facts =
                 List.of(this::tank, this::setPoint, this::supply, this::vessel, this::relief);
         List<String> parts = new ArrayList<>();

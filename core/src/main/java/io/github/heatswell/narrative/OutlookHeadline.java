@@ -1,4 +1,4 @@
-package io.github.heatswell.charts;
+package io.github.heatswell.narrative;
 
 import io.github.heatswell.ageing.OutlookCourse;
 import io.github.heatswell.ageing.OutlookMonth;
@@ -8,20 +8,20 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** What the years will do, in the words that stand above their picture. */
-final class OutlookHeadline {
+public final class OutlookHeadline {
 
     private static final int[] LENGTHS = {31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
 
     private final OutlookResult result;
     private final QuantityFormat amounts;
 
-    OutlookHeadline(OutlookResult result, QuantityFormat amounts) {
+    public OutlookHeadline(OutlookResult result, QuantityFormat amounts) {
         this.result = result;
         this.amounts = amounts;
     }
 
     /** When the valve begins to drip, as expected. */
-    String sentence() {
+    public String sentence() {
         OutlookCourse course = result.expected();
         Optional<OutlookMonth> hazard = course.gravest().filter(OutlookMonth::isHazard);
         if (hazard.isPresent()) {
@@ -52,7 +52,7 @@ final class OutlookHeadline {
     }
 
     /** The worst that happens with the present vessel, if the run of some day ends in it. */
-    String hazard() {
+    public String hazard() {
         return result.gravest()
                 .filter(OutlookMonth::isHazard)
                 .map(month -> "Hazard: " + month.alarm().orElseThrow().description() + " on the worst day of "
@@ -61,7 +61,7 @@ final class OutlookHeadline {
     }
 
     /** By which fading a month has come, if it is not the expected one. */
-    String fading(OutlookMonth month) {
+    public String fading(OutlookMonth month) {
         if (result.expected().months().contains(month)) {
             return "";
         }
@@ -69,7 +69,7 @@ final class OutlookHeadline {
     }
 
     /** The vessel and how its charge fades. */
-    String facts() {
+    public String facts() {
         OutlookCourse course = result.expected();
         String rates = result.slow().loss().equals(result.fast().loss())
                 ? ""
@@ -80,7 +80,7 @@ final class OutlookHeadline {
     }
 
     /** A month by its name and its year from now. */
-    static String when(OutlookMonth month) {
+    public static String when(OutlookMonth month) {
         int left = month.dayOfYear() - 1;
         int name = 0;
         while (left >= LENGTHS[name]) {

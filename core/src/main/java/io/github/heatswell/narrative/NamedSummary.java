@@ -1,4 +1,4 @@
-package io.github.heatswell.charts;
+package io.github.heatswell.narrative;
 
 import io.github.heatswell.assessment.Doubts;
 import io.github.heatswell.result.RunSummary;

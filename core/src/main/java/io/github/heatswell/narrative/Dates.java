@@ -1,4 +1,4 @@
-package io.github.heatswell.charts;
+package io.github.heatswell.narrative;
 
 import io.github.heatswell.system.HotWaterSystem;
 
@@ -6,7 +6,7 @@ import io.github.heatswell.system.HotWaterSystem;
  * Days of a run in words: by their dates, if the day of the year at which it starts is known, else by the time since the
  * start. The year has 365 days always; which year it is nobody says.
  */
-final class Dates {
+public final class Dates {
 
     private static final String[] MONTHS = {
         "Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"
@@ -28,22 +28,22 @@ final class Dates {
      * The dates of a run. The first of January is what a description has that says nothing; it counts only where the
      * season matters.
      */
-    static Dates of(HotWaterSystem system, double end) {
+    public static Dates of(HotWaterSystem system, double end) {
         int day = system.start().dayOfYear();
         return new Dates(day, day != 1 || !system.supply().water().isConstant(), end > (YEAR + 1) * 86_400.0);
     }
 
-    boolean known() {
+    public boolean known() {
         return known;
     }
 
     /** A day by its number, counted from 0: {@code on 14 Jan}, {@code on day 14}. */
-    String on(int day) {
+    public String on(int day) {
         return "on " + name(day);
     }
 
     /** A day without a preposition: {@code 14 Jan}, {@code day 14}. */
-    String name(int day) {
+    public String name(int day) {
         if (!known) {
             return "day " + (day + 1);
         }
@@ -58,7 +58,7 @@ final class Dates {
     }
 
     /** The number of a day within its month, counted from 0. */
-    int dayOfMonth(int day) {
+    public int dayOfMonth(int day) {
         int left = (firstDay - 1 + day) % YEAR;
         for (int length : LENGTHS) {
             if (left < length) {
@@ -70,7 +70,7 @@ final class Dates {
     }
 
     /** The month a day lies in, counted from 0. */
-    int month(int day) {
+    public int month(int day) {
         int left = (firstDay - 1 + day) % YEAR;
         int month = 0;
         while (left >= LENGTHS[month]) {
@@ -80,7 +80,7 @@ final class Dates {
         return month;
     }
 
-    static String monthName(int month) {
+    public static String monthName(int month) {
         return MONTHS[month];
     }
 }

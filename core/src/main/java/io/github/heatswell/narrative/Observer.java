@@ -1,4 +1,4 @@
-package io.github.heatswell.scenarios.output;
+package io.github.heatswell.narrative;
 
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Regime;
@@ -8,7 +8,7 @@ import io.github.heatswell.system.HotWaterSystem;
 import java.util.List;
 
 /** Takes notes of the samples of a run as they come, without keeping them. */
-final class Observer implements SampleListener {
+public final class Observer implements SampleListener {
 
     private static final double DAY = 86_400;
 
@@ -27,7 +27,7 @@ final class Observer implements SampleListener {
     private double lastCoolDraw = Double.NEGATIVE_INFINITY;
     private long coolDraws;
 
-    Observer(HotWaterSystem system) {
+    public Observer(HotWaterSystem system) {
         this.draws = system.draws().draws();
         this.clockAtStart = system.start().timeOfDay();
     }
@@ -45,7 +45,7 @@ final class Observer implements SampleListener {
         }
     }
 
-    Observed observed() {
+    public Observed observed() {
         return new Observed(samples, startPressure, startTemperature, relievedWhileFed, coolDraws);
     }
 

@@ -1,4 +1,4 @@
-package io.github.heatswell.charts;
+package io.github.heatswell.narrative;
 
 import io.github.heatswell.result.Extremes;
 import io.github.heatswell.result.RunSummary;
@@ -7,7 +7,7 @@ import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.QuantityFormat;
 
 /** How high the pressure rose in one run, in words. */
-final class PeakWords {
+public final class PeakWords {
 
     /** A pressure that moves less than this (Pa) is steady. */
     private static final double STEADY = 5_000;
@@ -15,13 +15,13 @@ final class PeakWords {
     private final RunSummary summary;
     private final QuantityFormat amounts;
 
-    PeakWords(RunSummary summary, QuantityFormat amounts) {
+    public PeakWords(RunSummary summary, QuantityFormat amounts) {
         this.summary = summary;
         this.amounts = amounts;
     }
 
     /** The peak against the lowest set pressure of the valves that can open. */
-    String sentence() {
+    public String sentence() {
         HotWaterSystem system = summary.system();
         double atmosphere = system.site().atmosphere();
         String start = isSteady(summary.extremes())
@@ -43,12 +43,12 @@ final class PeakWords {
     }
 
     /** Whether a pressure hardly moves: a gauge would not show it. */
-    static boolean isSteady(Extremes extremes) {
+    public static boolean isSteady(Extremes extremes) {
         return extremes.highestPressure().value() - extremes.lowestPressure().value() < STEADY;
     }
 
     /** The peak against what the tank's maker allows. */
-    String overWorkingPressure() {
+    public String overWorkingPressure() {
         return "pressure peaks at " + amounts.pressure(highest()) + ", " + against(workingPressure())
                 + (summary.system().tank().workingPressureGiven()
                         ? " the tank's working pressure"
@@ -56,7 +56,7 @@ final class PeakWords {
     }
 
     /** Whether the highest pressure lies above what the tank's maker allows. */
-    boolean exceedsWorkingPressure() {
+    public boolean exceedsWorkingPressure() {
         return highest() > workingPressure() * (1 + 1e-9);
     }
 

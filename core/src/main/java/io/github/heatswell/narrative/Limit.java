@@ -1,4 +1,4 @@
-package io.github.heatswell.scenarios.output;
+package io.github.heatswell.narrative;
 
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.system.HotWaterSystem;
@@ -13,7 +13,7 @@ import java.util.Optional;
  * @param gauge the limit (Pa, gauge)
  * @param margin the limit less the highest pressure of the run (Pa): what was left, or below 0 by how much it was passed
  */
-record Limit(String name, double gauge, double margin) {
+public record Limit(String name, double gauge, double margin) {
 
     /** Pressures closer than this (Pa) are one and the same: events are located to about this. */
     private static final double SAME = 1;
@@ -22,7 +22,7 @@ record Limit(String name, double gauge, double margin) {
      * The set pressure of the working relief valve that opens first, as it stands at the drain cock; empty without one: a blocked
      * valve limits nothing.
      */
-    static Optional<Limit> reliefSet(RunSummary result) {
+    public static Optional<Limit> reliefSet(RunSummary result) {
         return result.system().reliefValves().stream()
                 .filter(ReliefValve::relieves)
                 .map(valve -> of(valve.name(), setPressure(valve, result.system()), result))
@@ -36,13 +36,13 @@ record Limit(String name, double gauge, double margin) {
     }
 
     /** The working pressure of the tank. */
-    static Limit workingPressure(RunSummary result) {
+    public static Limit workingPressure(RunSummary result) {
         double air = result.system().site().atmosphere();
         return of("tank", result.system().tank().workingPressure().gauge(air), result);
     }
 
     /** The test pressure of the tank, where the model ends. */
-    static Limit testPressure(RunSummary result) {
+    public static Limit testPressure(RunSummary result) {
         double air = result.system().site().atmosphere();
         return of("tank", result.system().tank().testPressureAbsolute(air) - air, result);
     }
@@ -53,12 +53,12 @@ record Limit(String name, double gauge, double margin) {
     }
 
     /** Whether the run came up to the limit. */
-    boolean reached() {
+    public boolean reached() {
         return margin <= SAME;
     }
 
     /** Whether the run went beyond the limit. */
-    boolean passed() {
+    public boolean passed() {
         return margin < -SAME;
     }
 }

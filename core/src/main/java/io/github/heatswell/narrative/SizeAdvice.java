@@ -1,4 +1,4 @@
-package io.github.heatswell.charts;
+package io.github.heatswell.narrative;
 
 import io.github.heatswell.sizing.SizedVessel;
 import io.github.heatswell.sizing.SizingResult;
@@ -25,7 +25,7 @@ public record SizeAdvice(Optional<SizedVessel> recommended, String why) {
     }
 
     /** The smallest size that is enough by the numbers given, where nothing is known of how sure they are. */
-    static SizeAdvice of(SizingResult result) {
+    public static SizeAdvice of(SizingResult result) {
         return new SizeAdvice(result.smallestOnSale(), "");
     }
 }

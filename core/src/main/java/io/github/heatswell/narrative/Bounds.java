@@ -1,14 +1,14 @@
-package io.github.heatswell.scenarios.output;
+package io.github.heatswell.narrative;
 
 import io.github.heatswell.sizing.SizingTarget;
 import io.github.heatswell.system.HotWaterSystem;
 
 /** Says in words what a bound of a target is. */
-final class Bounds {
+public final class Bounds {
 
     private Bounds() {}
 
-    static String name(SizingTarget.Bound bound, HotWaterSystem house) {
+    public static String name(SizingTarget.Bound bound, HotWaterSystem house) {
         return switch (bound.rule()) {
             case RELIEF_RESEAT -> "reseat pressure of '" + bound.device() + "', less 3 % of its set pressure";
             case CODE_CAP -> "80 psi, the cap of a model code (UPC 608.2)";

@@ -1,4 +1,4 @@
-package io.github.heatswell.scenarios.output;
+package io.github.heatswell.narrative;
 
 /**
  * What the samples of a run showed.
@@ -10,7 +10,7 @@ package io.github.heatswell.scenarios.output;
  *     lies between two samples counts only if a valve gives off water at both
  * @param drawsTooCool how many draws met water in the tank that was cooler than what was wanted at the tap
  */
-record Observed(
+public record Observed(
         long samples,
         double startPressureAbsolute,
         double startTemperature,

@@ -1,34 +1,33 @@
-package io.github.heatswell.charts;
+package io.github.heatswell.narrative;
 
-import io.github.heatswell.charts.DailyFigures.Day;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.List;
 
 /** What a run over weeks or years found: on how many days valves discharged water, and when most. */
-final class DaysHeadline {
+public final class DaysHeadline {
 
     /** A volume (m3) below this on a day counts as none. */
     private static final double DROP = 1e-6;
 
     private final RunSummary summary;
-    private final List<Day> days;
+    private final List<Double> relieved;
     private final QuantityFormat amounts;
     private final Dates dates;
 
-    DaysHeadline(RunSummary summary, DailyFigures figures, QuantityFormat amounts) {
+    public DaysHeadline(RunSummary summary, List<Double> relieved, QuantityFormat amounts) {
         this.summary = summary;
-        this.days = figures.days();
+        this.relieved = List.copyOf(relieved);
         this.amounts = amounts;
         this.dates = Dates.of(summary.system(), summary.end());
     }
 
-    String sentence() {
+    public String sentence() {
         int most = 0;
         int wet = 0;
-        for (int day = 0; day < days.size(); day++) {
-            wet += days.get(day).relieved() > DROP ? 1 : 0;
-            most = days.get(day).relieved() > days.get(most).relieved() ? day : most;
+        for (int day = 0; day < relieved.size(); day++) {
+            wet += relieved.get(day) > DROP ? 1 : 0;
+            most = relieved.get(day) > relieved.get(most) ? day : most;
         }
         Circumstances circumstances = new Circumstances(summary, amounts);
         boolean own = summary.hazard().isPresent()
@@ -41,10 +40,11 @@ final class DaysHeadline {
     private String wetDays(int wet, int most) {
         PeakWords peak = new PeakWords(summary, amounts);
         String over = peak.exceedsWorkingPressure() ? peak.overWorkingPressure() + "; " : "";
-        String often = wet == days.size() ? "every one of " + wet + " days" : wet + " of " + days.size() + " days";
+        String often =
+                wet == relieved.size() ? "every one of " + wet + " days" : wet + " of " + relieved.size() + " days";
         return over + why() + " water on " + often + ", "
                 + amounts.volume(summary.totals().relieved()) + " in all, most " + dates.on(most) + ": "
-                + amounts.volume(days.get(most).relieved());
+                + amounts.volume(relieved.get(most));
     }
 
     private String why() {

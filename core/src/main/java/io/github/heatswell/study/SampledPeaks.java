@@ -1,4 +1,4 @@
-package io.github.heatswell.charts;
+package io.github.heatswell.study;
 
 import java.util.ArrayList;
 import java.util.Arrays;

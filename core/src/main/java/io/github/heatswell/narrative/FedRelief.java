@@ -1,4 +1,4 @@
-package io.github.heatswell.charts;
+package io.github.heatswell.narrative;
 
 import io.github.heatswell.result.Interval;
 import io.github.heatswell.result.Phase;
@@ -9,7 +9,7 @@ import java.util.List;
  * When a relief valve ran on water from the supply: not the growth of heated water kept it open, but a supply that stands
  * above the pressure at which it closes. What it discharges then has nothing to do with heating.
  */
-final class FedRelief {
+public final class FedRelief {
 
     /** A valve that the supply feeds for less than this (s) has not run on it. */
     private static final double SHORTEST = 60;
@@ -17,18 +17,18 @@ final class FedRelief {
     private final RunSummary summary;
     private final List<Interval> feeding;
 
-    FedRelief(RunSummary summary) {
+    public FedRelief(RunSummary summary) {
         this.summary = summary;
         feeding = summary.intervals(Phase.SUPPLY_FEEDING);
     }
 
     /** The stretches, of all valves together. */
-    List<Interval> stretches() {
+    public List<Interval> stretches() {
         return Interval.joined(fed());
     }
 
     /** Whether the supply opens a valve by itself, or only keeps open what heating has opened. */
-    boolean supplyOpensAValve() {
+    public boolean supplyOpensAValve() {
         return fed().stream().anyMatch(open -> feeding.stream().anyMatch(feed -> feed.contains(open.from())));
     }
 
