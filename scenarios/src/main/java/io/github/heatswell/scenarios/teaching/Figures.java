@@ -63,6 +63,10 @@ final class Figures {
                     Kind.TEMPERATURE,
                     "setTemperature",
                     run -> RunMetrics.relief(run).setTemperature().orElseThrow()),
+            run(
+                    Kind.TEMPERATURE,
+                    "reseatTemperature",
+                    run -> RunMetrics.relief(run).reseatTemperature().orElseThrow()),
             run("fullFlow", run -> RunMetrics.relief(run).fullFlow()),
             run(
                     Kind.GAUGE_PRESSURE,
@@ -135,6 +139,7 @@ final class Figures {
             is("vapour", run -> run.first(EventKind.VAPOUR_FORMS).isPresent()),
             run(Kind.GAUGE_PRESSURE, "vapourPressure", run -> RunMetrics.pressureAt(run, EventKind.VAPOUR_FORMS)),
             is("cutOutTripped", run -> run.first(EventKind.CUT_OUT_TRIPPED).isPresent()),
+            is("staysCool", RunMetrics::staysCool),
             // Where the water goes.
             is("opened", RunMetrics::opened),
             is("bypassOpened", run -> run.first(EventKind.BYPASS_OPENED).isPresent()),
@@ -176,6 +181,7 @@ final class Figures {
             run(Kind.VOLUME, "most", run -> run.extremes().mostVesselWater().value()),
             run(Kind.SHARE, "fullAtStart", VesselMetrics::fullAtStart),
             run(Kind.GAUGE_PRESSURE, "lifted", run -> RunMetrics.pressureAt(run, EventKind.VESSEL_LIFTED)),
+            run(Kind.GAUGE_PRESSURE, "gas", VesselMetrics::gasAtStart),
             run("boyle", VesselMetrics::boyle),
             run(Kind.PRESSURE_DIFFERENCE, "lostInAYear", VesselMetrics::lostInAYear),
             house("years", 1, (house, n) -> VesselMetrics.years(house.run(), n[0])),

@@ -10,7 +10,7 @@ final class FormulaText {
 
     private static final Pattern WORD = Pattern.compile("([A-Za-z]+)(?:_([A-Za-z0-9]+))?");
     private static final Map<String, String> GREEK =
-            Map.of("alpha", "\u03b1", "beta", "\u03b2", "kappa", "\u03ba", "rho", "\u03c1");
+            Map.of("alpha", "\u03b1", "beta", "\u03b2", "kappa", "\u03ba", "nu", "\u03bd", "rho", "\u03c1");
 
     private FormulaText() {}
 

@@ -147,7 +147,7 @@ final class LessonPage {
         html.closeLine();
         html.leaf(
                 "p",
-                "Formula from: " + formula.source().text() + " (" + Parts.standing(formula.source()) + ").",
+                "Formula from: " + formula.source().text() + Parts.standing(formula.source()) + ".",
                 "class",
                 "quiet");
         html.closeLine();

@@ -55,7 +55,7 @@ final class Parts {
     static void sources(Html html, List<Citation> sources) {
         html.open("ul");
         for (Citation source : sources) {
-            html.open("li").text(source.text() + " ").leaf("span", "(" + standing(source) + ")", "class", "quiet");
+            html.open("li").text(source.text()).leaf("span", standing(source), "class", "quiet");
             html.closeLine();
         }
         html.closeLine();
@@ -63,10 +63,10 @@ final class Parts {
 
     static String standing(Citation source) {
         return switch (source.standing()) {
-            case SEEN -> "read";
-            case SECOND_HAND -> "read where others quote it";
-            case FROM_MEMORY -> "from memory, to be checked before anything depends on it";
-            case GIVEN -> "given";
+            case SEEN -> " (read)";
+            case SECOND_HAND -> " (read where others quote it)";
+            case FROM_MEMORY -> " (from memory, to be checked before anything depends on it)";
+            case GIVEN -> "";
         };
     }
 }

@@ -7,6 +7,7 @@ import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Trace;
 import io.github.heatswell.system.ReducingValve;
 import io.github.heatswell.system.ReliefValve;
+import java.util.stream.IntStream;
 
 /** What a house is set to, and what its run shows at a moment. SI units. */
 final class RunMetrics {
@@ -87,6 +88,15 @@ final class RunMetrics {
         return run.gauge(run.first(kind)
                 .map(Event::pressureAbsolute)
                 .orElse(run.extremes().highestPressure().value()));
+    }
+
+    /** Whether the heater gives no more heat once its cut-out has tripped. */
+    static boolean staysCool(RunResult run) {
+        Trace trace = run.trace();
+        double tripped = time(run, EventKind.CUT_OUT_TRIPPED);
+        return IntStream.range(0, trace.count())
+                .filter(i -> trace.grid().time(i) > tripped)
+                .allMatch(i -> trace.value(Channel.HEATER_POWER, i) == 0);
     }
 
     static double relieved(RunResult run) {

@@ -30,6 +30,12 @@ final class VesselMetrics {
         return run.trace().value(Channel.VESSEL_WATER, 0) / vessel(run).volume();
     }
 
+    /** The pressure of the gas before anything is heated (Pa gauge). */
+    static double gasAtStart(RunResult run) {
+        double air = RunMetrics.atmosphere(run);
+        return vessel(run).precharge().absolute(air) / (1 - fullAtStart(run)) - air;
+    }
+
     /** The usable share of a vessel charged to the supply, 1 - p1/p2 up to the set pressure. */
     static double factor(RunResult run) {
         double air = RunMetrics.atmosphere(run);
@@ -82,13 +88,13 @@ final class VesselMetrics {
         return RunMetrics.peak(house.run()) - RunMetrics.peak(with(house, more));
     }
 
-    /** Whether the peak falls by less with every litre, up to twice the size. */
+    /** Whether the peak falls by less with every litre, from the smallest that keeps the relief valve shut to twice the size. */
     static boolean eachLitreSavesLess(House house) {
         double before = Double.POSITIVE_INFINITY;
-        double peak = RunMetrics.peak(house.run());
-        int litres = (int) Math.round(vessel(house.run()).volume() * 1e3);
-        for (int more = 1; more <= litres; more++) {
-            double next = RunMetrics.peak(house.with("vessel.volume", litres + more + " L"));
+        double least = wholeLitres(house);
+        double peak = RunMetrics.peak(with(house, least));
+        for (double size = least + 1e-3; size <= 2 * vessel(house.run()).volume(); size += 1e-3) {
+            double next = RunMetrics.peak(with(house, size));
             if (peak - next >= before || peak - next <= 0) {
                 return false;
             }

@@ -17,6 +17,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -148,6 +149,26 @@ class ClaimsTest {
                     .ifPresent(reply ->
                             assertTrue(replies.add(reply.words().in(run(lesson)).text(UnitSystem.SI)), "said twice"));
         }
+    }
+
+    /** Nobody can find the right option by its length: it hardly ever is the longest, and never by much. */
+    @Test
+    void theRightOptionIsNotTheLongest() {
+        int longest = 0;
+        for (Lesson lesson : lessons()) {
+            List<Integer> lengths = lesson.prediction().options().stream()
+                    .map(option -> option.text().length())
+                    .toList();
+            int right = run(lesson).outcome();
+            int others = IntStream.range(0, lengths.size())
+                    .filter(i -> i != right)
+                    .map(lengths::get)
+                    .max()
+                    .orElseThrow();
+            assertTrue(lengths.get(right) < 1.2 * others, lesson.prediction().toString());
+            longest += lengths.get(right) > others ? 1 : 0;
+        }
+        assertTrue(longest <= lessons().size() / 3 + 1, longest + " of the right options are the longest");
     }
 
     /** Nobody can find the right option by its place: no place is right most of the time, none three times running. */

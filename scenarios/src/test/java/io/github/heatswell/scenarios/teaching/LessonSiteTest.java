@@ -278,7 +278,21 @@ class LessonSiteTest {
             }
         }
         String reducing = PAGES.get("the-runaway-heater.html");
-        assertTrue(reducing.contains("aria-label=\"Chart of the gauge pressure over time. with a cut-out: from"));
+        assertTrue(reducing.contains(
+                "aria-label=\"Chart of the gauge pressure over time. with a cut-out: the pressure stays at 2.5 bar"));
+        assertFalse(reducing.contains("at most 2.5 bar"), "what stays has no highest");
+        for (String label : labels("pressure-per-degree.html")) {
+            assertTrue(label.contains("there is no relief valve; the run ends in a hazard: "), label);
+            assertFalse(label.contains("valve stays shut"), label);
+        }
+    }
+
+    private static List<String> labels(String page) {
+        return Pattern.compile("aria-label=\"(Chart of [^\"]*)\"")
+                .matcher(PAGES.get(page))
+                .results()
+                .map(found -> found.group(1))
+                .toList();
     }
 
     @Test
