@@ -20,7 +20,7 @@ module io.github.heatswell.scenarios {
     exports io.github.heatswell.scenarios.fault;
     exports io.github.heatswell.scenarios.file;
     exports io.github.heatswell.scenarios.outlook;
-    exports io.github.heatswell.scenarios.output;
+    exports io.github.heatswell.scenarios.report;
     exports io.github.heatswell.scenarios.readings;
     exports io.github.heatswell.scenarios.spread;
     exports io.github.heatswell.scenarios.teaching;

@@ -30,7 +30,7 @@ class ErrorsTest {
     static Stream<Arguments> everywhere() {
         Stream<Arguments> places = Stream.of(
                         Arguments.of("core", "simulation.Engine"),
-                        Arguments.of("scenarios", "scenarios.output.FileTransaction"))
+                        Arguments.of("scenarios", "scenarios.report.FileTransaction"))
                 .flatMap(place -> Stream.of(
                                 "StackOverflowError",
                                 "OutOfMemoryError",
@@ -42,9 +42,9 @@ class ErrorsTest {
                 Arguments.of("charts", "charts.drawing.SvgWriter", "StackOverflowError"),
                 Arguments.of("scenarios", "scenarios.file.ScenarioBinder", "AssertionError"),
                 Arguments.of("scenarios", "scenarios.file.Change", "StackOverflowError"),
-                Arguments.of("scenarios", "scenarios.output.SummaryJson", "OutOfMemoryError"),
-                Arguments.of("scenarios", "scenarios.output.RunRows", "OutOfMemoryError"),
-                Arguments.of("scenarios", "scenarios.output.Report", "LinkageError"));
+                Arguments.of("scenarios", "scenarios.report.SummaryJson", "OutOfMemoryError"),
+                Arguments.of("scenarios", "scenarios.report.RunRows", "OutOfMemoryError"),
+                Arguments.of("scenarios", "scenarios.report.Report", "LinkageError"));
         return Stream.concat(places, more);
     }
 

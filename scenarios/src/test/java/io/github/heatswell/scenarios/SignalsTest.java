@@ -6,10 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import io.github.heatswell.scenarios.output.OutputException;
-import io.github.heatswell.scenarios.output.ResultFile;
-import io.github.heatswell.scenarios.output.ResultFolder;
-import io.github.heatswell.scenarios.output.WritingLoop;
+import io.github.heatswell.scenarios.report.OutputException;
+import io.github.heatswell.scenarios.report.ResultFile;
+import io.github.heatswell.scenarios.report.ResultFolder;
+import io.github.heatswell.scenarios.report.WritingLoop;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.UncheckedIOException;

@@ -1,6 +1,6 @@
 package io.github.heatswell.scenarios.cli;
 
-import io.github.heatswell.scenarios.output.Version;
+import io.github.heatswell.scenarios.report.Version;
 import java.io.PrintWriter;
 import java.io.Reader;
 import java.util.List;

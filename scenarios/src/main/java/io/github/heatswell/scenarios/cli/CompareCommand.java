@@ -1,8 +1,8 @@
 package io.github.heatswell.scenarios.cli;
 
-import io.github.heatswell.scenarios.output.Answer;
-import io.github.heatswell.scenarios.output.ComparisonReport;
-import io.github.heatswell.scenarios.output.ResultFolder;
+import io.github.heatswell.scenarios.report.Answer;
+import io.github.heatswell.scenarios.report.ComparisonReport;
+import io.github.heatswell.scenarios.report.ResultFolder;
 import io.github.heatswell.scenarios.variation.VariantRuns;
 import java.nio.file.Path;
 import picocli.CommandLine.Model.CommandSpec;

@@ -1,6 +1,6 @@
 package io.github.heatswell.scenarios.cli;
 
-import io.github.heatswell.scenarios.output.Report;
+import io.github.heatswell.scenarios.report.Report;
 import java.util.LinkedHashMap;
 import java.util.Map;
 

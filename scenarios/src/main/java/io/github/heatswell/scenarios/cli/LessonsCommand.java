@@ -1,10 +1,10 @@
 package io.github.heatswell.scenarios.cli;
 
 import io.github.heatswell.result.BalanceCount;
-import io.github.heatswell.scenarios.output.OpenBalance;
-import io.github.heatswell.scenarios.output.OutputException;
-import io.github.heatswell.scenarios.output.ResultFile;
-import io.github.heatswell.scenarios.output.ResultFolder;
+import io.github.heatswell.scenarios.report.OpenBalance;
+import io.github.heatswell.scenarios.report.OutputException;
+import io.github.heatswell.scenarios.report.ResultFile;
+import io.github.heatswell.scenarios.report.ResultFolder;
 import io.github.heatswell.scenarios.teaching.Course;
 import io.github.heatswell.scenarios.wording.Printable;
 import io.github.heatswell.scenarios.wording.Wrapped;

@@ -2,8 +2,8 @@ package io.github.heatswell.scenarios.cli;
 
 import io.github.heatswell.scenarios.choice.VesselChoice;
 import io.github.heatswell.scenarios.file.Scenario;
-import io.github.heatswell.scenarios.output.Answer;
-import io.github.heatswell.scenarios.output.MapReport;
+import io.github.heatswell.scenarios.report.Answer;
+import io.github.heatswell.scenarios.report.MapReport;
 import io.github.heatswell.sizing.PeakMap;
 import io.github.heatswell.sizing.PeakSurvey;
 import picocli.CommandLine.Model.CommandSpec;

@@ -1,9 +1,9 @@
 package io.github.heatswell.scenarios.cli;
 
 import io.github.heatswell.scenarios.file.Scenario;
-import io.github.heatswell.scenarios.output.Answer;
-import io.github.heatswell.scenarios.output.Results;
-import io.github.heatswell.scenarios.output.StreamedRun;
+import io.github.heatswell.scenarios.report.Answer;
+import io.github.heatswell.scenarios.report.Results;
+import io.github.heatswell.scenarios.report.StreamedRun;
 import picocli.CommandLine.Model.CommandSpec;
 
 /** {@code heatswell run}: simulates scenarios one by one. */

@@ -1,9 +1,9 @@
 package io.github.heatswell.scenarios.cli;
 
-import io.github.heatswell.scenarios.output.Answer;
-import io.github.heatswell.scenarios.output.OutputException;
-import io.github.heatswell.scenarios.output.Report;
-import io.github.heatswell.scenarios.output.ResultFolder;
+import io.github.heatswell.scenarios.report.Answer;
+import io.github.heatswell.scenarios.report.OutputException;
+import io.github.heatswell.scenarios.report.Report;
+import io.github.heatswell.scenarios.report.ResultFolder;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Function;

@@ -1,8 +1,8 @@
 package io.github.heatswell.scenarios.cli;
 
 import io.github.heatswell.scenarios.file.Scenario;
-import io.github.heatswell.scenarios.output.Answer;
-import io.github.heatswell.scenarios.output.ResultFolder;
+import io.github.heatswell.scenarios.report.Answer;
+import io.github.heatswell.scenarios.report.ResultFolder;
 
 /** A question about a scenario, which may be asked of several, one after the other. */
 interface ScenarioQuestion extends Question {

@@ -1,8 +1,8 @@
 package io.github.heatswell.scenarios.cli;
 
 import io.github.heatswell.scenarios.file.Scenario;
-import io.github.heatswell.scenarios.output.Answer;
-import io.github.heatswell.scenarios.output.SpreadReport;
+import io.github.heatswell.scenarios.report.Answer;
+import io.github.heatswell.scenarios.report.SpreadReport;
 import io.github.heatswell.scenarios.spread.HouseSpread;
 import io.github.heatswell.scenarios.spread.SpreadAnswer;
 import picocli.CommandLine.Model.CommandSpec;

@@ -2,9 +2,9 @@ package io.github.heatswell.scenarios.interview;
 
 import io.github.heatswell.scenarios.document.Faults;
 import io.github.heatswell.scenarios.document.SourceText;
-import io.github.heatswell.scenarios.output.OutputException;
-import io.github.heatswell.scenarios.output.ResultFile;
-import io.github.heatswell.scenarios.output.ResultFolder;
+import io.github.heatswell.scenarios.report.OutputException;
+import io.github.heatswell.scenarios.report.ResultFile;
+import io.github.heatswell.scenarios.report.ResultFolder;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.nio.file.Files;

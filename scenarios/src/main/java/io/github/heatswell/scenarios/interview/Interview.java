@@ -1,7 +1,7 @@
 package io.github.heatswell.scenarios.interview;
 
 import io.github.heatswell.scenarios.interview.Outcome.Ending;
-import io.github.heatswell.scenarios.output.OutputException;
+import io.github.heatswell.scenarios.report.OutputException;
 import io.github.heatswell.scenarios.wording.Printable;
 import io.github.heatswell.units.UnitSystem;
 import java.io.PrintWriter;

@@ -1,6 +1,6 @@
 package io.github.heatswell.scenarios.teaching;
 
-import io.github.heatswell.scenarios.markup.Html;
+import io.github.heatswell.scenarios.report.Html;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;

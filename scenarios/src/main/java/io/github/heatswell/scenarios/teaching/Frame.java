@@ -1,6 +1,6 @@
 package io.github.heatswell.scenarios.teaching;
 
-import io.github.heatswell.scenarios.markup.Html;
+import io.github.heatswell.scenarios.report.Html;
 import io.github.heatswell.units.UnitSystem;
 import java.util.List;
 

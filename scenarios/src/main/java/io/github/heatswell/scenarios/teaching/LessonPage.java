@@ -1,7 +1,7 @@
 package io.github.heatswell.scenarios.teaching;
 
 import io.github.heatswell.assessment.Statement;
-import io.github.heatswell.scenarios.markup.Html;
+import io.github.heatswell.scenarios.report.Html;
 import io.github.heatswell.units.UnitSystem;
 import java.util.List;
 

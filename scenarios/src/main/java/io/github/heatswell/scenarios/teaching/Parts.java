@@ -1,8 +1,8 @@
 package io.github.heatswell.scenarios.teaching;
 
 import io.github.heatswell.citation.Citation;
-import io.github.heatswell.scenarios.markup.Html;
-import io.github.heatswell.scenarios.output.OpenBalance;
+import io.github.heatswell.scenarios.report.Html;
+import io.github.heatswell.scenarios.report.OpenBalance;
 import io.github.heatswell.units.UnitSystem;
 import java.util.List;
 

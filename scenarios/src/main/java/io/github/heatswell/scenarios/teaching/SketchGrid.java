@@ -4,7 +4,7 @@ import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
-import io.github.heatswell.scenarios.markup.Svg;
+import io.github.heatswell.scenarios.report.Svg;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.Unit;
 import io.github.heatswell.units.UnitSystem;

@@ -1,6 +1,6 @@
 package io.github.heatswell.scenarios.teaching;
 
-import io.github.heatswell.scenarios.markup.Html;
+import io.github.heatswell.scenarios.report.Html;
 import java.util.List;
 
 /** A slider over runs made beforehand. It only shows with a script; without one there is the picture above. */

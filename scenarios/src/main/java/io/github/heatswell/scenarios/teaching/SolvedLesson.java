@@ -3,7 +3,7 @@ package io.github.heatswell.scenarios.teaching;
 import io.github.heatswell.charts.Chart;
 import io.github.heatswell.narrative.NamedRun;
 import io.github.heatswell.result.Channel;
-import io.github.heatswell.scenarios.markup.Svg;
+import io.github.heatswell.scenarios.report.Svg;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.io.UncheckedIOException;

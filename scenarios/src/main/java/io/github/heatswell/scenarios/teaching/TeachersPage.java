@@ -1,6 +1,6 @@
 package io.github.heatswell.scenarios.teaching;
 
-import io.github.heatswell.scenarios.markup.Html;
+import io.github.heatswell.scenarios.report.Html;
 import java.util.List;
 
 /** How to use the course in class, and the way to the answer key, which no page of the pupils leads to. */

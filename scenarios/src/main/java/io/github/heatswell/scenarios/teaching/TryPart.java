@@ -1,7 +1,7 @@
 package io.github.heatswell.scenarios.teaching;
 
 import io.github.heatswell.scenarios.file.Change;
-import io.github.heatswell.scenarios.markup.Html;
+import io.github.heatswell.scenarios.report.Html;
 
 /** What to try oneself: the command, and the scenario as a file to copy. */
 final class TryPart {

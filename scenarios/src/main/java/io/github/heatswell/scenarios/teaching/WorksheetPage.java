@@ -1,7 +1,7 @@
 package io.github.heatswell.scenarios.teaching;
 
 import io.github.heatswell.assessment.Measure;
-import io.github.heatswell.scenarios.markup.Html;
+import io.github.heatswell.scenarios.report.Html;
 import io.github.heatswell.units.UnitSystem;
 import java.util.List;
 import java.util.stream.IntStream;

@@ -31,8 +31,8 @@ class PublicApiTest {
             // A programmer writes one, as a lambda or by hand, and hands it in.
             "sizing.NetExpansion",
             "study.UncertainModel",
-            "scenarios.output.ResultFile$Content",
-            "scenarios.output.ResultFile$Text",
+            "scenarios.report.ResultFile$Content",
+            "scenarios.report.ResultFile$Text",
             // A public method of a type that is used elsewhere returns one.
             "charts.DailyFigures$Day",
             "diagnosis.Misfit",

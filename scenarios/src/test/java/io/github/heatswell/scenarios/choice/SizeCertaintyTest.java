@@ -8,7 +8,7 @@ import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.file.Scenario;
-import io.github.heatswell.scenarios.output.SizingReport;
+import io.github.heatswell.scenarios.report.SizingReport;
 import io.github.heatswell.sizing.VesselSizing;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.UnitSystem;

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.scenarios.output.Diagnoses;
+import io.github.heatswell.scenarios.report.Diagnoses;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

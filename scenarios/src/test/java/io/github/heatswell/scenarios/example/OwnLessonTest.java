@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.result.BalanceCount;
-import io.github.heatswell.scenarios.output.ResultFile;
-import io.github.heatswell.scenarios.output.ResultFolder;
+import io.github.heatswell.scenarios.report.ResultFile;
+import io.github.heatswell.scenarios.report.ResultFolder;
 import io.github.heatswell.scenarios.teaching.Course;
 import io.github.heatswell.units.UnitSystem;
 import java.io.InputStream;

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.scenarios.interview.Outcome.Ending;
-import io.github.heatswell.scenarios.output.OutputException;
+import io.github.heatswell.scenarios.report.OutputException;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.io.PrintWriter;

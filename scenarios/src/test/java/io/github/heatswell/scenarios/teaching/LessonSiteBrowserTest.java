@@ -10,8 +10,8 @@ import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.file.Change;
-import io.github.heatswell.scenarios.output.Browser;
-import io.github.heatswell.scenarios.output.ResultFolder;
+import io.github.heatswell.scenarios.report.Browser;
+import io.github.heatswell.scenarios.report.ResultFolder;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.io.InputStream;
@@ -74,7 +74,7 @@ class LessonSiteBrowserTest {
         Path wrapper = site.resolve("measure.html");
         Files.writeString(
                 wrapper,
-                own("/io/github/heatswell/scenarios/output/measure.html")
+                own("/io/github/heatswell/scenarios/report/measure.html")
                         .replace("FRAMES", frames)
                         .replace(
                                 "const view =",

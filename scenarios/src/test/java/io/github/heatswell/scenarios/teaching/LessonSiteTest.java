@@ -10,8 +10,8 @@ import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.file.ScenarioReader;
-import io.github.heatswell.scenarios.output.ResultFile;
-import io.github.heatswell.scenarios.output.ResultFolder;
+import io.github.heatswell.scenarios.report.ResultFile;
+import io.github.heatswell.scenarios.report.ResultFolder;
 import io.github.heatswell.units.UnitSystem;
 import java.io.StringReader;
 import java.nio.file.Files;
@@ -309,7 +309,7 @@ class LessonSiteTest {
     @Test
     void picturesTakeTheColoursOfHighContrast() {
         for (String css :
-                List.of(Course.resource("lessons.css"), io.github.heatswell.scenarios.markup.Html.styleSheet())) {
+                List.of(Course.resource("lessons.css"), io.github.heatswell.scenarios.report.Html.styleSheet())) {
             String forced = css.substring(css.indexOf("@media (forced-colors: active)"));
             assertTrue(
                     forced.contains("CanvasText") && forced.contains("figure svg [fill=\"white\"] { fill: Canvas; }"));

@@ -1,7 +1,7 @@
 package io.github.heatswell.scenarios.teaching;
 
 import io.github.heatswell.result.BalanceCount;
-import io.github.heatswell.scenarios.output.ResultFile;
+import io.github.heatswell.scenarios.report.ResultFile;
 import io.github.heatswell.units.UnitSystem;
 import java.util.HashSet;
 import java.util.List;

@@ -1,0 +1,49 @@
+package io.github.heatswell.scenarios.report;
+
+import io.github.heatswell.assessment.Finding;
+import io.github.heatswell.assessment.Findings;
+import io.github.heatswell.result.BalanceCount;
+import io.github.heatswell.result.Balances;
+import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.spread.VariedHouse;
+import io.github.heatswell.units.QuantityFormat;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What the printed report of a run gives beside the run, by runs of its own: how the house is checked with a gauge, and what
+ * each vessel on sale would do.
+ *
+ * @param check how the house is checked
+ * @param sizes the vessels on sale, none where a vessel is no answer
+ * @param balances the runs behind both
+ */
+record Advice(Check check, Optional<Grid> sizes, Balances balances) {
+
+    /**
+     * Simulates what the advice rests on.
+     *
+     * @param scenario the house
+     * @param found what is known of it: the check is not given where people may be hurt
+     * @param shown the units
+     */
+    static Advice of(Scenario scenario, List<Finding> found, QuantityFormat shown) {
+        BalanceCount count = new BalanceCount();
+        Check check = PageCheck.of(
+                scenario.system(), VariedHouse.of(scenario), PageFindings.notBefore(found, shown), count, shown);
+        Optional<Grid> sizes = PageSizes.of(scenario, count, shown);
+        return new Advice(check, sizes, count.sum());
+    }
+
+    /** Simulates it before anything is known but the house itself. */
+    static Advice before(Scenario scenario, QuantityFormat shown) {
+        return of(scenario, Findings.of(scenario.system(), scenario.doubts()), shown);
+    }
+
+    /** The same advice after a run, which may have shown that the house must not be heated. */
+    Advice after(List<Finding> found, QuantityFormat shown) {
+        return PageFindings.notBefore(found, shown)
+                .map(why -> new Advice(PageCheck.refused(why), sizes, balances))
+                .orElse(this);
+    }
+}

@@ -1,0 +1,91 @@
+package io.github.heatswell.scenarios.report;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** What to do when a vessel is fitted, before, during and after. Common practice, no source. */
+final class CommissioningList {
+
+    private CommissioningList() {}
+
+    /**
+     * Steps that belong together.
+     *
+     * @param name what they are about
+     * @param steps what to do, in order
+     */
+    record Stage(String name, List<String> steps) {}
+
+    /** How a vessel is fitted and looked after, to be ticked off. */
+    static Document.Section section() {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Paragraph(
+                "A list for whoever fits it, in the order of the work. It is common practice, drawn from no standard; the"
+                        + " maker's instructions and local code go before it.",
+                Block.Tone.PLAIN));
+        for (Stage stage : stages()) {
+            blocks.add(new Block.Subheading(stage.name()));
+            blocks.add(new Block.Items(stage.steps(), Block.ListKind.TICKS));
+        }
+        return new Document.Section("Fitting the expansion vessel, to tick off", true, blocks);
+    }
+
+    static List<Stage> stages() {
+        return List.of(
+                new Stage("Before the work", before()),
+                new Stage("The place", place()),
+                new Stage("Filling and the first heat-up", firstHeat()),
+                new Stage("Every year", everyYear()));
+    }
+
+    private static List<String> before() {
+        return List.of(
+                "Ask the authority whether the work needs a permit, and who may do it. Gas and electrical work is done by"
+                        + " a person licensed for it.",
+                "Vessel, fittings and hose are made for drinking water and for the working pressure of the system.",
+                "Before the vessel is connected, read its precharge with a tyre gauge. Set it with a hand pump to the"
+                        + " precharge this report names for the vessel, never above the pressure on the vessel's plate, or let gas out. Then"
+                        + " put the valve cap back on.",
+                "Turn the heater off, close its gas or switch off its supply, and let it cool. Shut the cold feed and"
+                        + " relieve the pressure at a hot tap, slowly: what comes out may scald.");
+    }
+
+    private static List<String> place() {
+        return List.of(
+                "The vessel sits on the cold pipe between heater and feed, downstream of every check valve, reducing valve"
+                        + " and backflow preventer.",
+                "No valve stands between vessel and heater that somebody could shut unnoticed. If the maker asks for one,"
+                        + " its handle is taken off or it is sealed open, and labelled.",
+                "The relief valve stays as it is: same place, same setting, same size, its outlet open and leading where"
+                        + " it can hurt nobody. It is not plugged, capped or exchanged for a smaller one.",
+                "The vessel is carried by a bracket or stands on the floor; full of water it is heavy, and the pipe alone"
+                        + " does not hold it.",
+                "There is room to reach its gas valve with a gauge.");
+    }
+
+    private static List<String> firstHeat() {
+        return List.of(
+                "Open the vessel's isolating valve, if it has one. Then open the cold feed slowly, with a hot tap open.",
+                "Before any power or gas: run the hot tap until no air comes, then close it. An element that is switched"
+                        + " on in air burns out.",
+                "Look at every joint for leaks, cold and under full pressure; look again when it is hot.",
+                "Before the heater is switched on: the tank is full, the relief valve's lever has been tried as its maker"
+                        + " says, and whoever tries it stands clear of the outlet.",
+                "Watch the first heat-up from cold to the end against the check sheet or the picture of this report. If"
+                        + " the pressure climbs beyond it, or the relief valve opens, turn the heater off and find out why.",
+                "Write the precharge and the date on the vessel.");
+    }
+
+    private static List<String> everyYear() {
+        return List.of(
+                "With the heater off and cool, shut the cold feed and let the water side of the vessel empty itself at a"
+                        + " tap. A precharge read against water says nothing.",
+                "Read the precharge with the tyre gauge. If it has fallen, pump it up by hand, never above the pressure on"
+                        + " the vessel's plate. If water comes from the gas valve, the diaphragm has failed: have the vessel"
+                        + " replaced.",
+                "Open every valve that was shut, the vessel's too. Run a hot tap until no air comes, and only then switch"
+                        + " the heater on.",
+                "Have the relief valve tried as its maker says. If it does not close again, have it replaced by one set no"
+                        + " higher than the pressure on the tank's plate, with a capacity of at least the heater's input.");
+    }
+}

@@ -1,0 +1,176 @@
+package io.github.heatswell.scenarios.report;
+
+import io.github.heatswell.diagnosis.DiagnosisResult;
+import io.github.heatswell.diagnosis.Estimate;
+import io.github.heatswell.diagnosis.Evidence;
+import io.github.heatswell.diagnosis.HypothesisFit;
+import io.github.heatswell.diagnosis.InstalledCheck;
+import io.github.heatswell.units.Decimals;
+import io.github.heatswell.units.QuantityFormat;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** The tables of a printed diagnosis. */
+final class DiagnosisTables {
+
+    private static final int MAX_CAUSES = 8;
+    private static final int MOST_ALIKE = 3;
+
+    private final DiagnosisAnswer answer;
+    private final DiagnosisResult result;
+    private final QuantityFormat shown;
+    private final DiagnosisWords words;
+
+    DiagnosisTables(DiagnosisAnswer answer, QuantityFormat shown) {
+        this.answer = answer;
+        this.result = answer.result();
+        this.shown = shown;
+        this.words = new DiagnosisWords(answer, shown);
+    }
+
+    /** The causes with how well each explains the readings. */
+    Grid causes() {
+        return new Grid(
+                "Causes, the likeliest first. A weight is the share among the causes looked at. The misfit is the usual"
+                        + " distance of forecast and reading, against the uncertainty of a reading: about 1 is as good as can be.",
+                List.of("Cause", "Weight", "Misfit"),
+                ranked().stream()
+                        .map(fit -> List.of(
+                                PageWords.capitalised(DiagnosisWords.cause(fit) + words.standing(fit)),
+                                words.weight(fit),
+                                Decimals.fixed(Math.sqrt(fit.sumOfSquares() / result.readings()), 1)))
+                        .toList());
+    }
+
+    /** What parts of the log speak for and against each cause; empty without a log. */
+    Optional<Grid> evidence() {
+        List<List<String>> rows = ranked().stream()
+                .filter(fit -> !fit.evidence().isEmpty())
+                .map(fit -> List.of(
+                        PageWords.capitalised(DiagnosisWords.cause(fit)),
+                        "For it: " + parts(fit, false) + ". Against it: " + parts(fit, true) + "."))
+                .toList();
+        return rows.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Grid(
+                        "What speaks for and against each cause. A part of the log speaks against a cause if it alone makes"
+                                + " it twenty times less likely than the likeliest. In brackets, by how much the forecast lies"
+                                + " above the log (+) or below it (-) in the mean.",
+                        List.of("Cause", "What the log says"),
+                        rows));
+    }
+
+    private String parts(HypothesisFit fit, boolean against) {
+        String parts = fit.evidence().stream()
+                .filter(part -> part.against() == against)
+                .map(part -> against ? part(part) : part.part().words())
+                .collect(Collectors.joining("; "));
+        return parts.isEmpty() ? "nothing" : parts;
+    }
+
+    private String part(Evidence part) {
+        return part.part().words() + " (" + (part.meanDifference() > 0 ? "+" : "")
+                + shown.pressureDifference(part.meanDifference())
+                        .replace(" (", ", ")
+                        .replace(")", "") + ")";
+    }
+
+    /** The numbers of each cause that explains the readings about as well as the likeliest. */
+    List<Grid> estimates() {
+        return result.alike().stream()
+                .limit(MOST_ALIKE)
+                .filter(fit -> !fit.estimates().isEmpty())
+                .map(fit -> new Grid(
+                        "The numbers, if " + DiagnosisWords.cause(fit) + ". Pressures are gauge readings.",
+                        List.of("Number", "Best value", "95 % interval"),
+                        fit.estimates().stream().map(this::estimate).toList()))
+                .toList();
+    }
+
+    private List<String> estimate(Estimate estimate) {
+        String name = PageWords.capitalised(estimate.parameter().words());
+        String settled = estimate.settledBy()
+                .map(check -> "; read " + check.words() + " to settle it")
+                .orElse("");
+        return switch (estimate.standing()) {
+            case CARRIED ->
+                List.of(
+                        name,
+                        words.value(estimate, estimate.value()),
+                        words.value(estimate, estimate.low()) + " to " + words.value(estimate, estimate.high()));
+            case AS_DESCRIBED ->
+                List.of(
+                        name,
+                        "not told by these readings",
+                        words.value(estimate, estimate.low()) + " to " + words.value(estimate, estimate.high())
+                                + ", little better than the description");
+            case NOT_CARRIED -> List.of(name, "not known", "these readings do not say" + settled);
+        };
+    }
+
+    /** What the separating check would show. */
+    Optional<Grid> check() {
+        return result.check()
+                .map(check -> new Grid(
+                        (result.isDecided()
+                                        ? "The check on site that makes sure: "
+                                        : "The check on site that tells them apart: ")
+                                + check.check().words() + "." + words.heating(check),
+                        List.of("If this is the cause", "It reads"),
+                        List.of(
+                                List.of(
+                                        PageWords.capitalised(check.first().words()),
+                                        words.value(check.check(), check.expectedFirst())),
+                                List.of(
+                                        PageWords.capitalised(check.second().words()),
+                                        words.value(check.check(), check.expectedSecond())))));
+    }
+
+    /** The readings on site against the house as described. */
+    Optional<Grid> installed() {
+        return answer.installed()
+                .map(check -> new Grid(
+                        check.asPlanned()
+                                ? "Readings on site: all as described"
+                                : "Readings on site: not all as described",
+                        List.of("What was read", "As described", "Read"),
+                        check.lines().stream().map(this::line).toList()));
+    }
+
+    private List<String> line(InstalledCheck.Line line) {
+        return List.of(
+                PageWords.capitalised(line.check().words()),
+                words.value(line.check(), line.planned()),
+                words.value(line.check(), line.reading().value()) + (line.agrees() ? ", agrees" : ", DIFFERS"));
+    }
+
+    /** What was found about the readings themselves. */
+    Grid readings() {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("Readings used", String.valueOf(result.readings())));
+        answer.log().ifPresent(log -> {
+            rows.add(List.of("Length of the log", shown.time(log.end())));
+            if (Double.isFinite(result.uncertainty())) {
+                rows.add(List.of(
+                        "Each reading of the log taken as good to", shown.pressureDifference(result.uncertainty())));
+            }
+        });
+        List<String> remarks = answer.readings().remarks();
+        for (int i = 0; i < remarks.size(); i++) {
+            String remark = remarks.get(i);
+            rows.add(List.of("Found in the file, " + (i + 1), PageWords.capitalised(remark)));
+        }
+        if (remarks.isEmpty() && answer.log().isPresent()) {
+            rows.add(List.of("Found in the file", "No gaps, repeated times, clock jumps, coarse steps or outliers"));
+        }
+        return new Grid("About the readings", List.of("What", "Found"), rows);
+    }
+
+    /** The likeliest, and in any case all that explain the readings about as well as the first. */
+    private List<HypothesisFit> ranked() {
+        int number = Math.max(MAX_CAUSES, result.alike().size());
+        return result.fits().subList(0, Math.min(number, result.fits().size()));
+    }
+}

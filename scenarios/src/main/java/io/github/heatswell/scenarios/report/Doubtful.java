@@ -1,0 +1,38 @@
+package io.github.heatswell.scenarios.report;
+
+import io.github.heatswell.narrative.NamedSummary;
+import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.wording.Printable;
+import io.github.heatswell.scenarios.wording.Wrapped;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** What is not known of a house, said before any answer that takes a value for it. */
+final class Doubtful {
+
+    private static final int MAX_RUNS = 6;
+
+    private Doubtful() {}
+
+    /** For a terminal: a paragraph and an empty line, or nothing. */
+    static String lines(Scenario scenario) {
+        return scenario.doubts()
+                .sentence()
+                .map(said -> Wrapped.lines(Printable.line(said), "", "") + "\n")
+                .orElse("");
+    }
+
+    /** For several runs, with their names. */
+    static List<String> remarks(List<NamedSummary> runs) {
+        return runs.stream()
+                .flatMap(run -> run.doubts().sentence().stream().map(said -> run.name() + ": " + said))
+                .limit(MAX_RUNS)
+                .toList();
+    }
+
+    /** For a page: the sentence, if there is one, before other remarks. */
+    static List<String> before(Scenario scenario, List<String> remarks) {
+        return Stream.concat(scenario.doubts().sentence().stream(), remarks.stream())
+                .toList();
+    }
+}

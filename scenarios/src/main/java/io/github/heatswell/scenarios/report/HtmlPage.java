@@ -1,0 +1,194 @@
+package io.github.heatswell.scenarios.report;
+
+import java.io.IOException;
+import java.util.List;
+
+/**
+ * A document as one HTML file that stands alone: for paper in A4 and US Letter, and for a phone.
+ */
+final class HtmlPage implements Block.Renderer {
+
+    private final Html html = new Html();
+    private int pictures;
+
+    private HtmlPage() {}
+
+    /**
+     * Writes a document. Every text in it is shown as it is, whatever it holds.
+     *
+     * @param document what it says
+     * @param out takes the characters; stays open
+     * @throws IOException if writing fails
+     * @throws IllegalArgumentException if a picture is not one SVG element without scripts, style sheets and references to
+     *     the outside
+     */
+    static void write(Document document, Appendable out) throws IOException {
+        out.append(new HtmlPage().page(document));
+    }
+
+    private String page(Document document) {
+        html.open("html", "lang", "en");
+        head(document.title());
+        html.open("body").open("main").open("header");
+        html.leaf("h1", document.title(), "dir", "auto");
+        if (!document.names().isEmpty()) {
+            html.leaf("p", document.names(), "class", "quiet", "dir", "auto");
+        }
+        html.closeLine();
+        document.sections().forEach(this::section);
+        html.closeLine();
+        html.closeLine();
+        return html.closeLine().end();
+    }
+
+    private void head(String title) {
+        html.open("head");
+        html.empty("meta", "charset", "utf-8");
+        html.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
+        html.empty("meta", "name", "color-scheme", "content", "light");
+        html.leaf("title", title + " – pressure report");
+        html.style().closeLine();
+    }
+
+    private void section(Document.Section section) {
+        if (section.isSheet()) {
+            html.open("section", "class", "sheet");
+        } else {
+            html.open("section");
+        }
+        html.leaf("h2", section.title());
+        section.blocks().forEach(block -> block.show(this));
+        html.closeLine();
+    }
+
+    @Override
+    public void alarm(AlarmNote alarm) {
+        html.open("div", "class", "alarm").open("p");
+        html.open("strong").text(alarm.word()).close();
+        html.text(" ").text(alarm.text()).closeLine();
+        html.closeLine();
+    }
+
+    @Override
+    public void paragraph(Block.Paragraph paragraph) {
+        switch (paragraph.tone()) {
+            case PLAIN -> html.leaf("p", paragraph.text());
+            case QUOTING -> html.leaf("p", paragraph.text(), "dir", "auto");
+            case ANSWER -> html.leaf("p", paragraph.text(), "class", "answer", "dir", "auto");
+            case QUIET -> html.leaf("p", paragraph.text(), "class", "quiet");
+        }
+    }
+
+    @Override
+    public void quote(Block.Quote quote) {
+        html.open("p").open("span", "class", "label").text(quote.label() + ": ").close();
+        html.quoted(quote.text()).closeLine();
+    }
+
+    @Override
+    public void formula(Block.Formula formula) {
+        html.open("p").open("code").text(formula.expression()).close();
+        html.text(formula.rest()).closeLine();
+    }
+
+    @Override
+    public void subheading(Block.Subheading subheading) {
+        html.leaf("h3", subheading.text());
+    }
+
+    @Override
+    public void items(Block.Items items) {
+        switch (items.kind()) {
+            case BULLETS -> list("ul", items);
+            case QUOTED_BULLETS -> list("ul", items, "dir", "auto");
+            case STEPS -> list("ol", items);
+            case TICKS -> ticks(items.texts());
+        }
+    }
+
+    private void list(String element, Block.Items items, String... attributes) {
+        html.open(element);
+        items.texts().forEach(text -> html.leaf("li", text, attributes));
+        html.closeLine();
+    }
+
+    private void ticks(List<String> steps) {
+        html.open("ul", "class", "ticks");
+        for (String step : steps) {
+            html.open("li").open("label");
+            html.empty("input", "type", "checkbox", "autocomplete", "off");
+            html.open("span").text(step).close().close().closeLine();
+        }
+        html.closeLine();
+    }
+
+    @Override
+    public void grid(Grid grid) {
+        Tables.grid(html, grid);
+    }
+
+    @Override
+    public void picture(Illustration picture) {
+        pictures++;
+        html.leaf("p", "On a narrow screen the picture scrolls sideways.", "class", "hint");
+        html.open("figure");
+        html.open("div", "class", "scroll", "role", "region", "tabindex", "0", "aria-label", "Picture " + pictures);
+        html.picture(Svg.of(picture.svg(), picture.alternative(), "p" + pictures + "-"))
+                .closeLine();
+        if (!picture.caption().isBlank()) {
+            html.leaf("figcaption", picture.caption(), "dir", "auto");
+        }
+        html.closeLine();
+    }
+
+    @Override
+    public void checkSheet(Block.CheckSheet sheet) {
+        html.open("div", "class", "fields");
+        for (String name : List.of("Date", "Gauge", "Read by")) {
+            html.open("label").text(name + " ");
+            html.empty("input", "type", "text", "autocomplete", "off").closeLine();
+        }
+        html.closeLine();
+        Tables.begin(html, "Check sheet, gauge readings", List.of("When", "Should read", "Your reading"), true);
+        sheet.lines().forEach(this::line);
+        html.close().closeLine();
+    }
+
+    private void line(Block.CheckSheet.Line line) {
+        html.open("tr");
+        html.open("th", "scope", "row", "class", Tables.breaks(line.when() + " " + line.note()));
+        html.text(line.when());
+        note(line.note());
+        html.closeLine();
+        html.open("td").text(line.expected());
+        note(line.range());
+        html.closeLine();
+        html.open("td");
+        html.empty("input", "type", "text", "autocomplete", "off", "aria-label", "Your reading, " + line.when());
+        html.close().closeLine();
+    }
+
+    private void note(String text) {
+        if (!text.isBlank()) {
+            html.text(" ").open("span", "class", "note").text(text).close();
+        }
+    }
+
+    @Override
+    public void finding(Block.FoundRule finding) {
+        html.open("div", "class", "finding");
+        html.open("h3", "dir", "auto");
+        html.open("span", "class", "severity").text(finding.severity()).close();
+        html.text(" ").text(finding.sentence()).closeLine();
+        html.open("dl");
+        for (Block.FoundRule.Entry entry : finding.entries()) {
+            if (!entry.text().isBlank()) {
+                html.open("div")
+                        .leaf("dt", entry.name())
+                        .leaf("dd", entry.text(), "dir", "auto")
+                        .closeLine();
+            }
+        }
+        html.closeLine().closeLine();
+    }
+}

@@ -1,0 +1,120 @@
+package io.github.heatswell.scenarios.report;
+
+import io.github.heatswell.ageing.OutlookCourse;
+import io.github.heatswell.ageing.OutlookMonth;
+import io.github.heatswell.ageing.OutlookResult;
+import io.github.heatswell.assessment.Finding;
+import io.github.heatswell.assessment.Findings;
+import io.github.heatswell.charts.Chart;
+import io.github.heatswell.scenarios.file.Costs;
+import io.github.heatswell.scenarios.outlook.OutlookAnswer;
+import io.github.heatswell.units.QuantityFormat;
+import io.github.heatswell.units.UnitSystem;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What the printed report says of the years. */
+final class OutlookPage {
+
+    private final OutlookAnswer answer;
+    private final OutlookResult result;
+    private final QuantityFormat shown;
+    private final OutlookWords words;
+
+    private OutlookPage(OutlookAnswer answer, UnitSystem units) {
+        this.answer = answer;
+        this.result = answer.result();
+        this.shown = QuantityFormat.printed(units).inBoth();
+        this.words = new OutlookWords(answer, shown);
+    }
+
+    /**
+     * What the report says.
+     *
+     * @throws IOException if there are no fonts to draw with
+     */
+    static Document of(OutlookAnswer answer, Chart chart, UnitSystem units) throws IOException {
+        return new OutlookPage(answer, units).content(chart);
+    }
+
+    private Document content(Chart chart) throws IOException {
+        List<Finding> found =
+                Findings.of(answer.scenario().system(), answer.scenario().doubts());
+        String title =
+                answer.scenario().title() + ": the next " + (result.years() == 1 ? "year" : result.years() + " years");
+        return Document.of(
+                title,
+                answer.scenario().name(),
+                alarms(),
+                List.of(
+                        Document.answer(
+                                "",
+                                words.headline(),
+                                Doubtful.before(answer.scenario(), List.of(words.interval(), words.care())),
+                                ""),
+                        Document.pictures(List.of(PagePicture.ofYears(chart)), List.of(years(), vessels())),
+                        PageFindings.section(found, shown),
+                        PageBasis.ofYears(answer.scenario(), shown),
+                        PageMethods.ofYears(words.basis())),
+                shown);
+    }
+
+    private List<AlarmNote> alarms() {
+        List<AlarmNote> alarms = new ArrayList<>(Alarms.of(answer.scenario(), shown));
+        words.alarm()
+                .ifPresent(alarm -> alarms.add(
+                        new AlarmNote(words.isHazard() ? "HAZARD" : "WARNING", PageWords.capitalised(alarm))));
+        alarms.addAll(OpenBalance.notes(result.balances()));
+        return alarms;
+    }
+
+    private Grid years() {
+        List<List<String>> rows = new ArrayList<>();
+        OutlookCourse course = result.expected();
+        for (int year = 0; year < result.years(); year++) {
+            OutlookMonth last = course.months().get((year + 1) * OutlookMonth.MONTHS_OF_YEAR - 1);
+            rows.add(List.of(
+                    String.valueOf(year + 1),
+                    shown.pressure(last.prechargeGauge()),
+                    shown.pressure(course.highestInYear(year)),
+                    shown.volume(course.relievedInYear(year)),
+                    Money.of(answer.cost(course, year), costs().currency())));
+        }
+        return new Grid(
+                "Year by year with the expected fading, gauge pressures. Every day is taken to be like the worst of its"
+                        + " month, so less is given off than this.",
+                List.of("Year", "Charge at its end", "Highest peak", "Given off", "Price of that water"),
+                rows);
+    }
+
+    private Grid vessels() {
+        List<List<String>> rows = new ArrayList<>();
+        String present = shown.volume(result.expected().vesselVolume());
+        rows.add(vessel(present + ", expected fading", result.expected()));
+        if (!result.slow().loss().equals(result.fast().loss())) {
+            rows.add(vessel(present + ", slowest fading", result.slow()));
+            rows.add(vessel(present + ", fastest fading", result.fast()));
+        }
+        result.larger()
+                .forEach(course -> rows.add(vessel(shown.volume(course.vesselVolume()) + ", expected fading", course)));
+        return new Grid(
+                "What a larger vessel with the same charge would change. Water costs "
+                        + Money.of(costs().ofWater(1), costs().currency()) + " a cubic metre"
+                        + (costs().waterInvented() ? ", a price that is invented." : "."),
+                List.of("Vessel", "Drips from", "Given off in all the years", "Price of that water"),
+                rows);
+    }
+
+    private List<String> vessel(String name, OutlookCourse course) {
+        return List.of(
+                name,
+                words.begins(course),
+                shown.volume(course.relieved()),
+                Money.of(answer.cost(course), costs().currency()));
+    }
+
+    private Costs costs() {
+        return answer.scenario().costs();
+    }
+}

@@ -1,0 +1,166 @@
+package io.github.heatswell.scenarios.report;
+
+import io.github.heatswell.checksheet.CheckProcedure;
+import io.github.heatswell.checksheet.CheckSheet;
+import io.github.heatswell.checksheet.PressureGauge;
+import io.github.heatswell.checksheet.Reading;
+import io.github.heatswell.checksheet.ReadingKind;
+import io.github.heatswell.checksheet.ToleratedReading;
+import io.github.heatswell.checksheet.UncertainCheck;
+import io.github.heatswell.result.BalanceCount;
+import io.github.heatswell.scenarios.spread.VariedHouse;
+import io.github.heatswell.scenarios.spread.VariedInput;
+import io.github.heatswell.simulation.SimulationException;
+import io.github.heatswell.study.StudyResult;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.units.QuantityFormat;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The check sheet of the printed report: what a gauge should read, with its tolerance. */
+final class PageCheck {
+
+    private static final PressureGauge GAUGE = PressureGauge.dial();
+
+    /** Enough for the fifth and the ninety-fifth percentile to be right to a tenth of the band or so. */
+    private static final int SAMPLES = 128;
+
+    private final HotWaterSystem house;
+    private final VariedHouse varied;
+    private final BalanceCount count;
+    private final QuantityFormat shown;
+
+    private PageCheck(HotWaterSystem house, VariedHouse varied, BalanceCount count, QuantityFormat shown) {
+        this.house = house;
+        this.varied = varied;
+        this.count = count;
+        this.shown = shown;
+    }
+
+    /**
+     * The check of a house.
+     *
+     * @param house the house as described
+     * @param varied what may be different about it
+     * @param notBefore why the house must not be heated before something is put right; empty if it may be
+     * @param count counts the runs it takes
+     * @param shown the units
+     */
+    static Check of(
+            HotWaterSystem house,
+            VariedHouse varied,
+            Optional<String> notBefore,
+            BalanceCount count,
+            QuantityFormat shown) {
+        return new PageCheck(house, varied, count, shown).check(notBefore);
+    }
+
+    private Check check(Optional<String> notBefore) {
+        if (notBefore.isPresent()) {
+            return refused(notBefore.get());
+        }
+        CheckProcedure procedure = CheckProcedure.of(house);
+        try {
+            CheckSheet sheet = procedure.simulate(house);
+            count.add(sheet.balances());
+            return sheet.hazard()
+                    .map(event -> none("No check sheet is given: in the simulation the check itself ends in a hazard, "
+                            + event.kind().description() + ". Leave the heater off and call a licensed professional."))
+                    .orElseGet(() -> sheet(procedure, sheet));
+        } catch (SimulationException e) {
+            return none("No check sheet is given: the check could not be simulated.");
+        }
+    }
+
+    /** Why no check is given of a house that must not be heated. */
+    static Check refused(String why) {
+        return none("No check sheet is given: it takes heating, and " + why);
+    }
+
+    private static Check none(String reason) {
+        return new Check(List.of(), List.of(), List.of(reason));
+    }
+
+    private Check sheet(CheckProcedure procedure, CheckSheet sheet) {
+        List<String> steps = procedure.steps(shown);
+        StudyResult samples = UncertainCheck.study(
+                        procedure,
+                        varied.inputs().stream().map(VariedInput::input).toList(),
+                        varied.house())
+                .samples(SAMPLES)
+                .build()
+                .run();
+        UncertainCheck check = new UncertainCheck(sheet, GAUGE, samples);
+        count.add(check.sampled());
+        return new Check(steps, check.readings().stream().map(this::reading).toList(), remarks(check));
+    }
+
+    private Check.Reading reading(ToleratedReading tolerated) {
+        Reading expected = tolerated.reading();
+        double minutes = Math.rint(expected.time() / 60);
+        String note = expected.kind() == ReadingKind.PEAK && minutes > 0
+                ? "expected about " + shown.time(60 * minutes) + " after the taps were closed"
+                : "";
+        boolean sampled = tolerated.samples() > 0;
+        double gauge = expected.expectedGauge();
+        return new Check.Reading(
+                PageWords.capitalised(expected.when()),
+                gauge,
+                sampled ? tolerated.lowest() : gauge - GAUGE.error(),
+                sampled ? tolerated.highest() : gauge + GAUGE.error(),
+                note);
+    }
+
+    private List<String> remarks(UncertainCheck check) {
+        CheckSheet sheet = check.sheet();
+        List<String> remarks = new ArrayList<>();
+        remarks.add(house.vessel()
+                .map(vessel -> "This sheet is for the house with a vessel of " + shown.volume(vessel.volume())
+                        + ", charged to "
+                        + shown.pressure(vessel.precharge().gauge(house.site().atmosphere())) + ".")
+                .orElse("This sheet is for the house without an expansion vessel."));
+        double highest = sheet.readings().stream()
+                .mapToDouble(Reading::expectedGauge)
+                .max()
+                .orElse(Double.NEGATIVE_INFINITY);
+        if (house.tank().workingPressureGiven()
+                && highest > house.tank().workingPressure().gauge(house.site().atmosphere())) {
+            remarks.add(
+                    "A reading above the tank's working pressure is expected. Ask a licensed professional before the"
+                            + " heater is used.");
+        }
+        if (!sheet.heatUp().finished()) {
+            remarks.add(
+                    "The heater is not expected to come on and off again after the draw; the highest reading is that of"
+                            + " the whole ten hours.");
+        }
+        remarks.add("The hottest water is expected to reach "
+                + shown.temperature(sheet.heatUp().hottest()) + "; take care when it is drawn.");
+        remarks.add(drips(sheet.drips()));
+        if (check.dripping().count() > 0
+                && check.dripping().count() < check.dripping().of()) {
+            remarks.add(
+                    "In " + check.dripping().count() + " of " + check.dripping().of()
+                            + " houses that differ from this one within the uncertainties, a relief valve gives off water.");
+        }
+        remarks.add("The range holds nine of ten of " + check.result().completed()
+                + " simulated houses within the uncertainties listed further down, and the error of a dial gauge of "
+                + shown.pressure(GAUGE.span())
+                + ", class 1.6 of EN 837-1. If a reading lies outside, find out why before"
+                + " anything is changed.");
+        return remarks;
+    }
+
+    private String drips(CheckSheet.Drips drips) {
+        if (!drips.expected()) {
+            return "No relief valve is expected to give off water.";
+        }
+        String volume = "Relief valves are expected to give off " + shown.volume(drips.volume())
+                + " from the closing of the taps to the next morning";
+        String first = drips.firstAfter().isPresent()
+                ? ", first after " + shown.time(drips.firstAfter().getAsDouble())
+                : "";
+        return volume + first + (drips.whenCold() > 0 ? "; one runs even while the house is cold and at rest." : ".");
+    }
+}

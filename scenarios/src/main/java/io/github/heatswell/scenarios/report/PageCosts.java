@@ -1,0 +1,40 @@
+package io.github.heatswell.scenarios.report;
+
+import io.github.heatswell.scenarios.choice.YearlyWater;
+import io.github.heatswell.scenarios.file.Costs;
+import io.github.heatswell.units.QuantityFormat;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** The water of a year and its price, as the printed report shows them. */
+final class PageCosts {
+
+    private PageCosts() {}
+
+    /**
+     * What the water of a year costs.
+     *
+     * @param houses the water by house, such as {@code as it is}; none for nothing
+     * @param costs the prices
+     * @param shown the units
+     */
+    static List<Block> of(Map<String, YearlyWater> houses, Costs costs, QuantityFormat shown) {
+        if (houses.isEmpty()) {
+            return List.of();
+        }
+        List<List<String>> rows = new ArrayList<>();
+        houses.forEach((house, water) -> rows.add(List.of(
+                house, shown.volume(water.volume()), Money.of(costs.ofWater(water.volume()), costs.currency()))));
+        return List.of(
+                new Grid("Water given off in a year", List.of("House", "Water", "Price"), rows),
+                new Block.Paragraph(basis(costs), Block.Tone.QUIET));
+    }
+
+    private static String basis(Costs costs) {
+        String price = Money.of(costs.water().doubleValue(), costs.currency()) + " a cubic metre";
+        return "A year is taken as 365 days like those of the run; a run shorter than a day counts as one. Water and waste"
+                + " water cost " + price
+                + (costs.waterInvented() ? ", a price that is invented: give your own under 'costs'." : ".");
+    }
+}

@@ -1,0 +1,93 @@
+package io.github.heatswell.scenarios.report;
+
+import io.github.heatswell.assessment.Authority;
+import io.github.heatswell.assessment.Finding;
+import io.github.heatswell.assessment.Measure;
+import io.github.heatswell.assessment.Severity;
+import io.github.heatswell.assessment.Statement;
+import io.github.heatswell.units.QuantityFormat;
+import java.util.List;
+import java.util.Optional;
+
+/** Findings as the printed report shows them, in both unit systems. */
+final class PageFindings {
+
+    private static final String STUCK_OPEN = "relief-valve-stuck-open";
+
+    private final QuantityFormat shown;
+
+    private PageFindings(QuantityFormat shown) {
+        this.shown = shown;
+    }
+
+    /** All findings, each with the rule it is held against. */
+    static Document.Section section(List<Finding> findings, QuantityFormat shown) {
+        PageFindings page = new PageFindings(shown);
+        return new Document.Section(
+                "Findings", findings.stream().map(page::note).toList());
+    }
+
+    /** Whether people may be hurt. */
+    static boolean hazardous(List<Finding> findings) {
+        return !Hazards.among(findings).isEmpty();
+    }
+
+    /** Why the house must not be heated before something is put right; empty if it may be. */
+    static Optional<String> notBefore(List<Finding> findings, QuantityFormat shown) {
+        if (hazardous(findings)) {
+            return Optional.of("this house has a hazard, named at the top. Leave the heater off and call a licensed"
+                    + " professional.");
+        }
+        return findings.stream()
+                .filter(finding -> finding.id().equals(STUCK_OPEN))
+                .findFirst()
+                .map(finding -> "the heater is to stay off until this is put right: "
+                        + finding.sentence().text(shown));
+    }
+
+    private Block.FoundRule note(Finding finding) {
+        String standing = PageFormulas.standing(finding.authority().source());
+        return new Block.FoundRule(
+                word(finding.severity()),
+                text(finding.sentence()),
+                List.of(
+                        entry("Found", finding.found().map(this::text)),
+                        entry("Limit", finding.limit().map(this::text)),
+                        entry("What to do", Optional.of(text(finding.advice()))),
+                        entry(
+                                "Source",
+                                Optional.of(basis(finding.authority())
+                                        + finding.authority().source().text()
+                                        + (standing.isBlank() ? "" : " (" + standing + ")"))),
+                        entry("To ask", finding.askAuthority().map(this::text))));
+    }
+
+    private static Block.FoundRule.Entry entry(String name, Optional<String> text) {
+        return new Block.FoundRule.Entry(name, text.orElse(""));
+    }
+
+    private static String word(Severity severity) {
+        return switch (severity) {
+            case HAZARD -> "Hazard:";
+            case FAULT -> "Fault:";
+            case CAUTION -> "Caution:";
+            case NOTE -> "Note:";
+        };
+    }
+
+    private static String basis(Authority authority) {
+        return switch (authority.basis()) {
+            case CODE -> "Code or standard: ";
+            case PRACTICE -> "Practice of the trade: ";
+            case COMPUTATION -> "Reckoned: ";
+        };
+    }
+
+    private String text(Statement statement) {
+        return statement.text(shown);
+    }
+
+    private String text(Measure measure) {
+        return measure.text(shown);
+    }
+}

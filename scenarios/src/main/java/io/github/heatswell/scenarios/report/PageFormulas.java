@@ -1,0 +1,100 @@
+package io.github.heatswell.scenarios.report;
+
+import io.github.heatswell.citation.Citation;
+import io.github.heatswell.scenarios.choice.FormulaAnswer;
+import io.github.heatswell.sizing.FormulaInput;
+import io.github.heatswell.sizing.FormulaResult;
+import io.github.heatswell.sizing.SizingReconciliation;
+import io.github.heatswell.units.Decimals;
+import io.github.heatswell.units.QuantityFormat;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Formulas as the printed report shows them. */
+final class PageFormulas {
+
+    /** A difference that moves the vessel by less than this (m3) is not worth a line. */
+    private static final double WORTH_SAYING = 0.005e-3;
+
+    private static final int DIGITS = 6;
+
+    /** Less than this (K) is the difference of two temperatures of water. */
+    private static final double LEAST_TEMPERATURE = 250;
+
+    private PageFormulas() {}
+
+    /** What a formula says about the size of the vessel, and why the simulation says otherwise. */
+    static List<Block> of(FormulaAnswer formula, QuantityFormat shown) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Subheading(PageWords.capitalised(formula.name())));
+        formula.result()
+                .ifPresent(result -> blocks.add(
+                        new Block.Formula(result.expression(), " gives " + shown.volume(result.volume()) + ".")));
+        if (!formula.remark().isBlank()) {
+            blocks.add(new Block.Paragraph(PageWords.capitalised(formula.remark()) + ".", Block.Tone.PLAIN));
+        }
+        formula.result().ifPresent(result -> rests(result, shown, blocks));
+        if (formula.result().isPresent()) {
+            formula.differences().ifPresent(differences -> differences(differences, shown, blocks));
+        }
+        return blocks;
+    }
+
+    /** Every number that went in, and where the formula comes from. */
+    private static void rests(FormulaResult result, QuantityFormat shown, List<Block> blocks) {
+        if (!result.inputs().isEmpty()) {
+            blocks.add(new Grid(
+                    "What went into the formula",
+                    List.of("Letter", "Value", "Meaning", "Source"),
+                    result.inputs().stream().map(input -> input(input, shown)).toList()));
+        }
+        if (!result.source().text().isBlank()) {
+            String standing = standing(result.source());
+            blocks.add(new Block.Paragraph(
+                    "Source: " + result.source().text() + (standing.isBlank() ? "" : " (" + standing + ")"),
+                    Block.Tone.QUIET));
+        }
+    }
+
+    private static List<String> input(FormulaInput input, QuantityFormat shown) {
+        Citation source = input.source();
+        return List.of(
+                input.symbol(),
+                value(input, shown),
+                input.meaning(),
+                source.standing() == Citation.Standing.GIVEN ? source.text() : source.text() + ", " + standing(source));
+    }
+
+    /** The number as the formula wants it, and what it is in units of the house. */
+    private static String value(FormulaInput input, QuantityFormat shown) {
+        double number = input.value();
+        String given = (Decimals.significant(number, DIGITS) + " " + input.unit()).strip();
+        return switch (input.unit()) {
+            case "m3" -> given + " = " + shown.volume(number);
+            case "Pa abs" -> given + " = " + shown.pressure(number) + " absolute";
+            case "K" ->
+                number < LEAST_TEMPERATURE ? PageWords.inBoth(given, shown) : given + " = " + shown.temperature(number);
+            default -> PageWords.inBoth(given, shown);
+        };
+    }
+
+    private static void differences(SizingReconciliation differences, QuantityFormat shown, List<Block> blocks) {
+        List<List<String>> rows = differences.terms().stream()
+                .filter(term -> Math.abs(term.volume()) >= WORTH_SAYING)
+                .map(term -> List.of(PageWords.capitalised(term.effect().description()), shown.volume(term.volume())))
+                .toList();
+        if (!rows.isEmpty()) {
+            blocks.add(new Grid("From the formula to the simulation", List.of("Effect", "Adds to the vessel"), rows));
+        }
+    }
+
+    /** How far a source was checked, in words. */
+    static String standing(Citation source) {
+        return switch (source.standing()) {
+            case SEEN -> "the text itself was read";
+            case SECOND_HAND -> "read where somebody else quotes it";
+            case FROM_MEMORY -> "from memory, not checked against a copy";
+            case GIVEN -> "";
+        };
+    }
+}

@@ -1,0 +1,125 @@
+package io.github.heatswell.scenarios.report;
+
+import io.github.heatswell.narrative.NamedRun;
+import io.github.heatswell.result.Audit;
+import io.github.heatswell.result.Numerics;
+import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.units.QuantityFormat;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** How the numbers of the printed report were made. */
+final class PageMethods {
+
+    private PageMethods() {}
+
+    /** Of one run. */
+    static Document.Section of(RunSummary result, QuantityFormat shown) {
+        List<List<String>> notes = new ArrayList<>(model());
+        notes.add(air(result, shown));
+        notes.add(List.of("Audit", audit(result.audit())));
+        notes.add(List.of("Solver", solver(result.numerics())));
+        notes.add(version());
+        return section(notes);
+    }
+
+    /** Of several runs. */
+    static Document.Section of(List<NamedRun> runs) {
+        List<List<String>> notes = new ArrayList<>(model());
+        for (NamedRun run : runs) {
+            notes.add(List.of(
+                    "Audit and solver, " + run.name(),
+                    audit(run.result().audit()) + " " + solver(run.result().numerics())));
+        }
+        notes.add(List.of("Assumptions", "What was filled in stands in the report of each scenario's own run."));
+        notes.add(version());
+        return section(notes);
+    }
+
+    /** Of runs through the years. */
+    static Document.Section ofYears(String fading) {
+        List<List<String>> notes = new ArrayList<>(model());
+        notes.add(List.of("Fading", fading));
+        notes.add(List.of(
+                "Years",
+                "For every month the day with the coldest supply is simulated, with the charge left on that day. The"
+                        + " charge falls in proportion to its gauge pressure, and while water lies in the vessel in"
+                        + " proportion to the supply's static pressure. Years have 365 days."));
+        notes.add(version());
+        return section(notes);
+    }
+
+    /** Of a diagnosis. */
+    static Document.Section ofDiagnosis(long simulations) {
+        List<List<String>> notes = new ArrayList<>(model());
+        notes.add(List.of(
+                "Causes",
+                "The described house is changed by one cause at a time, and the simulation is fitted to the readings by least"
+                        + " squares. The Bayesian information criterion (Schwarz, Annals of Statistics 6, 1978; from memory)"
+                        + " weighs how close each comes against how many numbers it leaves open. Several faults at once are"
+                        + " not looked for."));
+        notes.add(List.of(
+                "Intervals",
+                "They hold for the cause they stand with. Of 166 numbers of simulated logs whose cause was known, 162 lay"
+                        + " inside."));
+        notes.add(List.of("Runs", simulations + " simulations."));
+        notes.add(version());
+        return section(notes);
+    }
+
+    private static Document.Section section(List<List<String>> notes) {
+        return new Document.Section(
+                "How the numbers were made",
+                List.of(new Grid("Model, solver and checks", List.of("About", "What was done"), notes)));
+    }
+
+    private static List<List<String>> model() {
+        return List.of(
+                List.of(
+                        "Model",
+                        "One storage tank, its piping, its feed, its relief valves and at most one expansion vessel share"
+                                + " one pressure. Mass and energy are balanced; the tank stretches with pressure and grows"
+                                + " with heat; the gas of the vessel obeys the gas law."),
+                List.of(
+                        "Water",
+                        "Density and energy of real water, by a formulation fitted to IAPWS-95 and tested against"
+                                + " IAPWS-IF97."),
+                List.of(
+                        "Left out",
+                        "Pressure waves, flow losses in the piping, and everything that follows once a tank has failed."));
+    }
+
+    private static List<String> air(RunSummary result, QuantityFormat shown) {
+        return List.of(
+                "Gauge",
+                "Pressures are gauge readings at the height of the tank's drain cock, against an absolute air pressure of "
+                        + shown.pressure(result.system().site().atmosphere()) + ".");
+    }
+
+    private static String audit(Audit audit) {
+        return String.format(
+                Locale.ROOT,
+                "Of the mass that moved %.0e is unaccounted for, of the energy %.0e; a sound run stays below %.0e. The"
+                        + " books %s.",
+                audit.massFraction(),
+                audit.energyFraction(),
+                Audit.BOUND,
+                audit.closes() ? "close" : "do not close: do not rely on this run");
+    }
+
+    private static String solver(Numerics numerics) {
+        return String.format(
+                Locale.ROOT,
+                "%s, relative tolerance %.0e: %d steps in %d segments, %d evaluations.",
+                numerics.method(),
+                numerics.relativeTolerance(),
+                numerics.steps(),
+                numerics.segments(),
+                numerics.evaluations());
+    }
+
+    private static List<String> version() {
+        return List.of("Program", "Heatswell " + Version.number());
+    }
+}

@@ -1,0 +1,125 @@
+package io.github.heatswell.scenarios.report;
+
+import io.github.heatswell.result.BalanceCount;
+import io.github.heatswell.scenarios.choice.SizeCertainty;
+import io.github.heatswell.scenarios.choice.VesselAnswer;
+import io.github.heatswell.scenarios.choice.VesselChoice;
+import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.simulation.SimulationException;
+import io.github.heatswell.sizing.SizedVessel;
+import io.github.heatswell.sizing.SizingResult;
+import io.github.heatswell.system.Supply;
+import io.github.heatswell.units.QuantityFormat;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** What each vessel on sale would do, as the printed report shows it. */
+final class PageSizes {
+
+    private PageSizes() {}
+
+    /** The sizes of a sizing, and how sure each is as far as it was looked at; none where there is nothing to choose. */
+    static Optional<Grid> of(VesselAnswer answer, double atmosphere, QuantityFormat shown) {
+        return answer.sizing().outcome() == SizingResult.Outcome.SIZED
+                        || answer.recommended().isPresent()
+                ? grid(answer.sizing().nominal(), size -> enough(size, answer), atmosphere, shown)
+                : Optional.empty();
+    }
+
+    private static String enough(SizedVessel size, VesselAnswer answer) {
+        if (!size.suffices()) {
+            return "no";
+        }
+        Optional<SizeCertainty.Tried> tried = answer.certainty().flatMap(found -> found.at(size.volume()));
+        String share = tried.map(
+                        one -> ", in " + (one.above().of() - one.above().count()) + " of "
+                                + one.above().of() + " houses")
+                .orElse("");
+        boolean taken = answer.recommended().filter(size::equals).isPresent();
+        boolean sure = answer.certainty().isEmpty()
+                || answer.recommended()
+                        .filter(best -> size.volume() >= best.volume())
+                        .isPresent()
+                || answer.recommended().isEmpty()
+                        && answer.certainty().get().bare().holds();
+        return (taken ? "yes, recommended" : sure ? "yes" : "by the best estimates alone") + share;
+    }
+
+    /** The sizes for the heat-up of a house from a cold fill; none where a vessel is no answer. */
+    static Optional<Grid> of(Scenario scenario, BalanceCount count, QuantityFormat shown) {
+        if (scenario.system().supply().arrangement() == Supply.Arrangement.DIRECT) {
+            return Optional.empty();
+        }
+        try {
+            SizingResult sizing = VesselChoice.of(scenario).build().forColdFill();
+            count.add(sizing.balances());
+            double atmosphere = scenario.system().site().atmosphere();
+            return sizing.outcome() == SizingResult.Outcome.SIZED
+                    ? grid(
+                            sizing.nominal(),
+                            size -> size.suffices() ? "by the best estimates" : "no",
+                            atmosphere,
+                            shown)
+                    : Optional.empty();
+        } catch (IllegalArgumentException | SimulationException e) {
+            return Optional.empty();
+        }
+    }
+
+    /** A column is left out where it says nothing: one precharge for all goes into the caption. */
+    private static Optional<Grid> grid(
+            List<SizedVessel> sizes, Function<SizedVessel, String> enough, double atmosphere, QuantityFormat shown) {
+        if (sizes.isEmpty()) {
+            return Optional.empty();
+        }
+        boolean alike = sizes.stream()
+                        .mapToDouble(size -> size.precharge().gauge(atmosphere))
+                        .distinct()
+                        .count()
+                == 1;
+        boolean priced = sizes.stream().anyMatch(size -> size.price().isPresent());
+        List<String> columns = new ArrayList<>(List.of("Vessel", "Peak", "Room below the limit", "Enough"));
+        if (!alike) {
+            columns.add("Precharge");
+        }
+        if (priced) {
+            columns.add("Price");
+        }
+        List<List<String>> rows = new ArrayList<>();
+        for (SizedVessel size : sizes) {
+            List<String> row = new ArrayList<>(List.of(
+                    shown.volume(size.volume()),
+                    (size.higher() ? "over " : "") + shown.pressure(size.peakAbsolute() - atmosphere),
+                    size.higher() ? "none" : shown.pressureDifference(size.margin()),
+                    enough.apply(size)));
+            if (!alike) {
+                row.add(precharge(size, atmosphere, shown));
+            }
+            if (priced) {
+                row.add(size.price().map(Money::of).orElse("not given"));
+            }
+            rows.add(row);
+        }
+        return Optional.of(new Grid(
+                "What each vessel would do in the worst heat-up"
+                        + (alike ? ", precharged to " + precharge(sizes.get(0), atmosphere, shown) : "")
+                        + "; gauge pressures",
+                columns,
+                rows));
+    }
+
+    private static String precharge(SizedVessel size, double atmosphere, QuantityFormat shown) {
+        return shown.pressure(size.precharge().gauge(atmosphere));
+    }
+
+    /** Sizes, what formulas say, and what the water costs. */
+    static Document.Section section(Optional<Grid> sizes, List<Block> formulas, List<Block> costs) {
+        List<Block> blocks = new ArrayList<>(sizes.stream().toList());
+        blocks.addAll(formulas);
+        boolean onlyCost = blocks.isEmpty();
+        blocks.addAll(costs);
+        return new Document.Section(onlyCost ? "Cost" : "Sizes, alternatives and cost", blocks);
+    }
+}

@@ -1,0 +1,56 @@
+package io.github.heatswell.scenarios.report;
+
+import io.github.heatswell.result.Balances;
+import io.github.heatswell.scenarios.wording.Printable;
+import io.github.heatswell.scenarios.wording.Wrapped;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * What a command answers, for reading on a terminal: lines of at most 79 columns, but for paths. The words of caution follow.
+ *
+ * @param said the answer; what may hurt somebody stands first. Empty where nothing is known
+ * @param isHazard whether people may be hurt
+ * @param balances how many runs there are behind the answer, and how many of them have a balance that does not close; where one
+ *     does not, the answer says so near its top
+ */
+public record Report(String said, boolean isHazard, Balances balances) {
+
+    /** The report where nothing is known. */
+    static final Report NONE = new Report("", false, Balances.NONE);
+
+    /**
+     * Checks that everything is there.
+     *
+     * @param said the answer
+     * @param isHazard whether people may be hurt
+     * @param balances those of the runs behind the answer
+     */
+    public Report {
+        Objects.requireNonNull(said, "said");
+        Objects.requireNonNull(balances, "balances");
+    }
+
+    /**
+     * The report of an answer that was not written.
+     *
+     * @return the lines
+     */
+    public String text() {
+        return said.isEmpty() ? "" : said + "\n" + Caution.text();
+    }
+
+    /**
+     * The report of an answer that was written.
+     *
+     * @param folder where its files are
+     * @param files the files
+     * @return the lines
+     */
+    public String text(Path folder, List<ResultFile> files) {
+        String names = String.join(", ", files.stream().map(ResultFile::name).toList());
+        return said + "\nWritten into " + Printable.line(folder.toString()) + ":\n" + Wrapped.lines(names, "  ", "  ")
+                + "\n" + Caution.text();
+    }
+}

@@ -1,0 +1,137 @@
+package io.github.heatswell.scenarios.report;
+
+import io.github.heatswell.scenarios.wording.Printable;
+import java.io.BufferedWriter;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Objects;
+
+/**
+ * A file of results that is still to be written.
+ */
+public final class ResultFile {
+
+    private final String name;
+    private final Content content;
+    private final boolean toBeChanged;
+
+    private ResultFile(String name, Content content, boolean toBeChanged) {
+        if (!isPlain(Objects.requireNonNull(name, "name"))) {
+            throw new IllegalArgumentException("name: " + Printable.quote(name) + " is not that of a file in a folder");
+        }
+        this.name = name;
+        this.content = Objects.requireNonNull(content, "content");
+        this.toBeChanged = toBeChanged;
+    }
+
+    /** Whether a file of this name stays in the folder it is written into. */
+    private static boolean isPlain(String name) {
+        try {
+            Path path = Path.of(name);
+            return path.equals(path.getFileName()) && !name.isEmpty() && !name.equals(".") && !name.equals("..");
+        } catch (InvalidPathException e) {
+            return false;
+        }
+    }
+
+    /** Writes the content of a file. */
+    @FunctionalInterface
+    public interface Content {
+        /**
+         * Writes everything; the stream is closed by the caller.
+         *
+         * @param out takes the bytes
+         * @throws IOException if writing fails
+         */
+        void writeTo(OutputStream out) throws IOException;
+    }
+
+    /** Writes the content of a file of text. */
+    @FunctionalInterface
+    public interface Text {
+        /**
+         * Writes everything.
+         *
+         * @param out takes the characters
+         * @throws IOException if writing fails
+         */
+        void writeTo(Appendable out) throws IOException;
+    }
+
+    /**
+     * A file of bytes.
+     *
+     * @param name its name in the folder of results
+     * @param content writes its content
+     * @return the file
+     * @throws IllegalArgumentException if the name would lead out of the folder or cannot be one here
+     */
+    public static ResultFile of(String name, Content content) {
+        return new ResultFile(name, content, false);
+    }
+
+    /**
+     * A file of text in UTF-8.
+     *
+     * @param name its name in the folder of results
+     * @param text writes its text
+     * @return the file
+     * @throws IllegalArgumentException if the name would lead out of the folder or cannot be one here
+     */
+    public static ResultFile ofText(String name, Text text) {
+        Objects.requireNonNull(text, "text");
+        return new ResultFile(
+                name,
+                out -> {
+                    BufferedWriter writer = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8));
+                    text.writeTo(writer);
+                    writer.flush();
+                },
+                false);
+    }
+
+    /**
+     * The same file as one that its reader is asked to change: where one of its name has been changed, that is kept.
+     *
+     * @return the file
+     */
+    public ResultFile toBeChanged() {
+        return new ResultFile(name, content, true);
+    }
+
+    /**
+     * What the file is called.
+     *
+     * @return its name in the folder of results
+     */
+    public String name() {
+        return name;
+    }
+
+    /** Whether a file of this name is one that its reader has changed, which is not replaced. */
+    boolean isChangedAs(Path existing) throws IOException {
+        if (!toBeChanged || !Files.exists(existing)) {
+            return false;
+        }
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        writeTo(bytes);
+        return !Arrays.equals(bytes.toByteArray(), Files.readAllBytes(existing));
+    }
+
+    /**
+     * Writes the content.
+     *
+     * @param out takes the bytes; stays open
+     * @throws IOException if writing fails
+     */
+    void writeTo(OutputStream out) throws IOException {
+        content.writeTo(out);
+    }
+}

@@ -1,0 +1,109 @@
+package io.github.heatswell.scenarios.report;
+
+import io.github.heatswell.narrative.Limit;
+import io.github.heatswell.result.Extreme;
+import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.units.QuantityFormat;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The numbers of a run, row by row: its course, the room left below the limits, and what went in and out. */
+final class RunRows {
+
+    private final RunFindings findings;
+    private final RunSummary result;
+    private final QuantityFormat shown;
+    private final List<FlowRows.Row> rows = new ArrayList<>();
+
+    private RunRows(RunFindings findings, QuantityFormat shown) {
+        this.findings = findings;
+        this.result = findings.summary();
+        this.shown = shown;
+    }
+
+    static List<FlowRows.Row> of(RunFindings findings, QuantityFormat shown) {
+        RunRows rows = new RunRows(findings, shown);
+        rows.course();
+        rows.limits();
+        rows.rows.addAll(FlowRows.of(findings, shown));
+        rows.result
+                .system()
+                .vessel()
+                .filter(vessel -> vessel.condition() == ExpansionVessel.Condition.SOUND)
+                .ifPresent(rows::vessel);
+        return rows.rows;
+    }
+
+    /** How much room a run left below a limit. */
+    static String room(Limit limit, QuantityFormat shown) {
+        if (limit.passed()) {
+            return "passed by " + shown.pressureDifference(-limit.margin());
+        }
+        return limit.reached() ? "reached" : shown.pressureDifference(limit.margin()) + " left";
+    }
+
+    private void course() {
+        row(
+                "start",
+                gauge(findings.observed().startPressureAbsolute()),
+                shown.temperature(findings.observed().startTemperature()));
+        pressure("peak", result.extremes().highestPressure());
+        pressure("lowest", result.extremes().lowestPressure());
+        Extreme hottest = result.extremes().highestTemperature();
+        row("hottest", shown.temperature(hottest.value()), when(hottest));
+        String covered = shown.time(result.end());
+        row("run", covered, result.hazard().isPresent() ? "ended by the hazard" : "as asked for");
+    }
+
+    private void pressure(String label, Extreme extreme) {
+        row(label, gauge(extreme.value()), when(extreme));
+    }
+
+    private void limits() {
+        Limit.reliefSet(result)
+                .ifPresentOrElse(
+                        limit -> row(
+                                "relief set", shown.pressure(limit.gauge()), limit.name() + ": " + reliefRoom(limit)),
+                        () -> row("relief set", "none", withoutRelief(result) + " is described"));
+        Limit working = Limit.workingPressure(result);
+        row(
+                "tank limit",
+                shown.pressure(working.gauge()),
+                (result.system().tank().workingPressureGiven() ? "" : "assumed ") + "working pressure: "
+                        + room(working, shown));
+    }
+
+    /** A valve that is stuck open keeps no distance from anything. */
+    private String reliefRoom(Limit limit) {
+        boolean stuck = result.system().reliefValves().stream()
+                .anyMatch(valve ->
+                        valve.name().equals(limit.name()) && valve.condition() == ReliefValve.Condition.STUCK_OPEN);
+        return stuck ? "stuck open" : room(limit, shown);
+    }
+
+    /** What to say in place of a set pressure where no valve limits the pressure. */
+    static String withoutRelief(RunSummary result) {
+        return result.system().reliefValves().isEmpty() ? "no relief valve" : "no working relief valve";
+    }
+
+    private void vessel(ExpansionVessel vessel) {
+        Extreme most = result.extremes().mostVesselWater();
+        double limit = vessel.acceptance() * vessel.volume();
+        boolean full = most.value() >= limit * (1 - 1e-9);
+        row("vessel", shown.volume(most.value()), full ? "its limit, " + when(most) : "the most water it held");
+    }
+
+    private String when(Extreme extreme) {
+        return extreme.time() < 0.5 ? "at the start" : "after " + shown.time(extreme.time());
+    }
+
+    private String gauge(double absolute) {
+        return shown.pressure(result.gauge(absolute));
+    }
+
+    private void row(String label, String value, String remark) {
+        rows.add(new FlowRows.Row(label, value, remark));
+    }
+}

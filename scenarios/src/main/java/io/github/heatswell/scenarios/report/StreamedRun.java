@@ -1,0 +1,125 @@
+package io.github.heatswell.scenarios.report;
+
+import io.github.heatswell.assessment.Finding;
+import io.github.heatswell.assessment.Findings;
+import io.github.heatswell.charts.Chart;
+import io.github.heatswell.charts.DailyCollector;
+import io.github.heatswell.charts.DailyFigures;
+import io.github.heatswell.charts.table.EventTable;
+import io.github.heatswell.charts.table.TraceTable;
+import io.github.heatswell.charts.table.TraceWriter;
+import io.github.heatswell.narrative.Observer;
+import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.units.UnitSystem;
+import java.io.IOException;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * A run too long to be held in memory. It is simulated while its trace is being written, and drawn day by day.
+ */
+public final class StreamedRun {
+
+    /** Runs of more samples than this are streamed: beyond, their traces take tens of megabytes. */
+    private static final long MAX_HELD = 200_000;
+
+    private final Scenario scenario;
+    private final UnitSystem units;
+    private final RunPage page;
+    private final Advice advice;
+    private RunFindings findings;
+    private DailyFigures days;
+
+    /**
+     * Prepares a run. The check sheet and the sizes of its printed report are simulated here.
+     *
+     * @param scenario what to run
+     * @param units the units of report, tables and charts; the summary is in SI units always
+     */
+    public StreamedRun(Scenario scenario, UnitSystem units) {
+        this.scenario = Objects.requireNonNull(scenario, "scenario");
+        this.units = Objects.requireNonNull(units, "units");
+        this.page = new RunPage(scenario, units);
+        this.advice = Advice.before(scenario, page.shown());
+    }
+
+    /**
+     * Whether a run has so many samples that it should be streamed.
+     *
+     * @param scenario what to run
+     * @return true for more than 200 000 samples
+     */
+    public static boolean suits(Scenario scenario) {
+        return scenario.duration().dividedBy(scenario.sample()) > MAX_HELD;
+    }
+
+    /**
+     * The answer.
+     *
+     * @return with its {@link #files}; the report is empty where the trace could not be written, since nothing is known then
+     */
+    public Answer answer() {
+        return new Answer(
+                files(),
+                () -> findings()
+                        .map(found -> RunReport.of(scenario, found, advice.balances(), units))
+                        .orElse(Report.NONE));
+    }
+
+    /**
+     * The files of the run. The first of them simulates while it is written, so they must be written in this order;
+     * {@link io.github.heatswell.simulation.SimulationException} comes out of writing if that fails.
+     *
+     * @return trace.csv, events.csv, summary.json, pressure.png, pressure.svg and report.html
+     */
+    public List<ResultFile> files() {
+        return List.of(
+                ResultFile.ofText("trace.csv", this::simulate),
+                ResultFile.ofText("events.csv", out -> EventTable.write(found().summary(), units, out)),
+                ResultFile.of("summary.json", out -> SummaryJson.write(scenario, found(), out)),
+                ResultFile.of("pressure.png", out -> chart().writePng(out)),
+                ResultFile.ofText("pressure.svg", out -> chart().writeSvg(out)),
+                ResultFile.ofText("report.html", out -> HtmlPage.write(content(), out)));
+    }
+
+    /**
+     * What the run found.
+     *
+     * @return the findings, or empty as long as the trace was not written
+     */
+    Optional<RunFindings> findings() {
+        return Optional.ofNullable(findings);
+    }
+
+    private void simulate(Appendable out) throws IOException {
+        Observer observer = new Observer(scenario.system());
+        DailyCollector collector = DailyFigures.collector(scenario.system());
+        try (TraceWriter rows = TraceTable.writer(scenario.system(), units, out)) {
+            RunSummary summary = scenario.simulation().stream((time, values, regime) -> {
+                rows.sample(time, values, regime);
+                collector.sample(time, values, regime);
+                observer.sample(time, values, regime);
+            });
+            findings = new RunFindings(summary, observer.observed());
+            days = collector.figures().completedBy(summary);
+        }
+    }
+
+    private Document content() throws IOException {
+        List<Finding> told = Findings.of(found().summary(), scenario.doubts());
+        return page.content(found(), advice.after(told, page.shown()), chart());
+    }
+
+    private RunFindings found() {
+        if (findings == null) {
+            throw new IllegalStateException("the trace must be written first");
+        }
+        return findings;
+    }
+
+    private Chart chart() {
+        return Chart.ofDays(found().summary(), scenario.doubts(), days, units);
+    }
+}

@@ -1,0 +1,141 @@
+package io.github.heatswell.scenarios.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import io.github.heatswell.units.UnitSystem;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * Reports in a browser: they fit a phone, a tablet and paper, ask for nothing and complain of nothing. Skipped where there is
+ * no browser, unless the system property {@code browser.required} is true.
+ */
+class BrowserTest {
+
+    /** A phone, a tablet, and the width of A4 at 96 dots an inch (px). */
+    private static final int[] WIDTHS = {360, 768, 794};
+
+    private static final Pattern FINDING = Pattern.compile("<li>(.*?)</li>", Pattern.DOTALL);
+
+    @TempDir
+    Path folder;
+
+    private Browser browser;
+
+    @BeforeEach
+    void find() {
+        Optional<Browser> found = Browser.find(folder);
+        boolean required = Boolean.getBoolean("browser.required");
+        assertTrue(
+                found.isPresent() || !required, "there must be a browser: install chromium or set HEATSWELL_BROWSER");
+        assumeTrue(found.isPresent(), "there is no browser on this machine");
+        browser = found.orElseThrow();
+    }
+
+    @Test
+    void reportsFitEveryWidth() throws Exception {
+        List<String> pages = new ArrayList<>();
+        pages.add(Pages.ofRun("orchard-lodge-vessel", UnitSystem.SI, folder));
+        pages.add(Pages.ofRun("quarry-row", UnitSystem.US, folder));
+        pages.add(Pages.ofComparison(List.of("orchard-lodge", "orchard-lodge-vessel", "quarry-row"), folder));
+        pages.add(Pages.ofOutlook("orchard-lodge-vessel", UnitSystem.SI, folder));
+        DiagnosisAnswer logged = Diagnoses.of("orchard-lodge-vessel", "vessel.condition=isolated", folder);
+        pages.add(Pages.ofDiagnosis(logged, UnitSystem.SI, folder));
+        pages.add(Pages.ofDiagnosis(logged, UnitSystem.US, folder));
+        pages.add(Pages.text(Samples.ordinary(UnitSystem.SI)));
+        assertFits(pages);
+    }
+
+    @Test
+    void hostileTextsFitAndDoNothing() throws Exception {
+        List<String> pages = new ArrayList<>();
+        for (String text : Samples.HOSTILE) {
+            pages.add(Pages.text(Samples.saying(text)));
+        }
+        assertFits(pages);
+    }
+
+    /** The measuring itself: it sees what is too wide, what is asked for, and what goes wrong. */
+    @Test
+    void whatIsTooWideOrReachesOutIsFound() throws Exception {
+        String page = Pages.text(Samples.ordinary(UnitSystem.SI));
+        String wide = page.replace("<main>", "<main><p style=\"width:900px\">wide</p>");
+        assertTrue(measured(List.of(wide)).stream().anyMatch(line -> line.contains("360") && line.contains("P")));
+        String reaching = page.replace("<main>", "<main><img src=\"missing.png\" alt=\"\" />");
+        assertTrue(measured(List.of(reaching)).stream().anyMatch(line -> line.contains("missing.png")));
+        String failing = page.replace("<main>", "<main><script>throw new Error('went wrong')</script>");
+        assertThrows(AssertionError.class, () -> measured(List.of(failing)));
+    }
+
+    @Test
+    void reportsPrintOnFewSheetsOfEitherPaper() throws Exception {
+        String run = Pages.ofRun("orchard-lodge-vessel", UnitSystem.SI, folder);
+        String comparison = Pages.ofComparison(List.of("orchard-lodge", "quarry-row"), folder);
+        String hostile = Pages.text(Samples.saying("W".repeat(200) + " " + "word ".repeat(160)));
+        for (String paper : List.of("A4", "letter")) {
+            assertSheets(run, paper, 4, 8);
+            assertSheets(comparison, paper, 2, 5);
+            assertSheets(hostile, paper, 8, 40);
+        }
+    }
+
+    private void assertSheets(String page, String paper, int fewest, int most) throws Exception {
+        Path file = folder.resolve("sheet.html");
+        Files.writeString(file, page.replace("@page {", "@page { size: " + paper + ";"));
+        String pdf = new String(browser.print(file), StandardCharsets.ISO_8859_1);
+        long sheets =
+                Pattern.compile("/Type\\s*/Page\\b(?!s)").matcher(pdf).results().count();
+        assertTrue(sheets >= fewest && sheets <= most, paper + ": " + sheets + " sheets");
+        assertTrue(
+                pdf.contains(paper.equals("A4") ? "/MediaBox [0 0 594.95996 841.91998]" : "/MediaBox [0 0 612 792]"),
+                pdf);
+    }
+
+    private void assertFits(List<String> pages) throws Exception {
+        assertEquals(List.of(), measured(pages));
+    }
+
+    /** What is wrong with pages at all widths: what sticks out, and what they ask for. */
+    private List<String> measured(List<String> pages) throws Exception {
+        StringBuilder frames = new StringBuilder();
+        for (int i = 0; i < pages.size(); i++) {
+            Files.writeString(folder.resolve("page-" + i + ".html"), pages.get(i));
+            for (int width : WIDTHS) {
+                frames.append("<iframe src=\"page-")
+                        .append(i)
+                        .append(".html\" style=\"border:0;height:800px;width:")
+                        .append(width)
+                        .append("px\"></iframe>\n");
+            }
+        }
+        Path wrapper = folder.resolve("wrapper.html");
+        Files.writeString(wrapper, script().replace("FRAMES", frames));
+        Browser.Outcome outcome = browser.load(wrapper);
+        assertFalse(outcome.log().contains("CONSOLE"), outcome.log());
+        assertTrue(outcome.page().contains("measured " + pages.size() * WIDTHS.length + " pages"), outcome.page());
+        return FINDING.matcher(outcome.page())
+                .results()
+                .map((MatchResult result) -> result.group(1))
+                .toList();
+    }
+
+    private static String script() throws IOException {
+        try (var in = BrowserTest.class.getResourceAsStream("measure.html")) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        }
+    }
+}

@@ -1,0 +1,74 @@
+package io.github.heatswell.scenarios.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.scenarios.report.CommissioningList.Stage;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+/** Regression: the steps whose absence hurts people or burns out elements stand in the list, and in the order of the work. */
+class CommissioningListTest {
+
+    private static List<String> steps(String stage) {
+        return CommissioningList.stages().stream()
+                .filter(found -> found.name().equals(stage))
+                .map(Stage::steps)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** The number of the one step that says all of this. */
+    private static int place(List<String> steps, String... said) {
+        List<Integer> found = IntStream.range(0, steps.size())
+                .filter(i -> List.of(said).stream()
+                        .allMatch(part -> steps.get(i).toLowerCase(Locale.ROOT).contains(part)))
+                .boxed()
+                .toList();
+        assertEquals(1, found.size(), List.of(said) + " in " + found.size() + " of " + steps);
+        return found.get(0);
+    }
+
+    /** An element that is switched on in air burns out. */
+    @Test
+    void theTankIsFilledAndBledBeforeAnyPower() {
+        List<String> steps = steps("Filling and the first heat-up");
+        int opened = place(steps, "open the vessel's isolating valve", "cold feed");
+        int bled = place(steps, "before any power or gas", "until no air comes");
+        int heated = place(steps, "watch the first heat-up");
+        assertTrue(opened < bled && bled < heated, steps.toString());
+        List<String> yearly = steps("Every year");
+        String reopened = yearly.get(place(yearly, "open every valve that was shut", "the vessel's too"));
+        assertTrue(reopened.indexOf("until no air comes") < reopened.indexOf("switch the heater on"), reopened);
+        assertTrue(reopened.indexOf("until no air comes") > 0, reopened);
+    }
+
+    /** A vessel behind a valve that stayed shut is no vessel. */
+    @Test
+    void theIsolatingValveIsOpenedAgainAfterCharging() {
+        List<String> yearly = steps("Every year");
+        assertTrue(place(yearly, "pump it up") < place(yearly, "open every valve that was shut", "the vessel's too"));
+        place(steps("The place"), "no valve stands between vessel and heater");
+    }
+
+    /** Whoever pumps does so by hand, and stays below what the vessel is made for. */
+    @Test
+    void chargingIsByHandAndBelowThePlate() {
+        for (List<String> steps : List.of(steps("Before the work"), steps("Every year"))) {
+            place(steps, "hand", "never above the pressure on the vessel's plate");
+        }
+        for (Stage stage : CommissioningList.stages()) {
+            stage.steps().forEach(step -> assertTrue(!step.contains("compressor"), step));
+        }
+    }
+
+    /** Cold and off before the work; no valve plugged, capped or exchanged for a smaller one. */
+    @Test
+    void theHeaterIsOffAndTheReliefStaysAsItIs() {
+        place(steps("Before the work"), "turn the heater off", "let it cool", "relieve the pressure");
+        place(steps("The place"), "relief valve stays as it is", "not plugged, capped");
+        place(steps("Every year"), "no higher than the pressure on the tank's plate", "at least the heater's input");
+    }
+}

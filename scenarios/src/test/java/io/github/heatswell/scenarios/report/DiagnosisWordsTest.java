@@ -1,0 +1,163 @@
+package io.github.heatswell.scenarios.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.diagnosis.Cause;
+import io.github.heatswell.diagnosis.DiagnosisResult;
+import io.github.heatswell.diagnosis.Estimate;
+import io.github.heatswell.diagnosis.HypothesisFit;
+import io.github.heatswell.diagnosis.Misfit;
+import io.github.heatswell.diagnosis.Parameter;
+import io.github.heatswell.diagnosis.PressureLog;
+import io.github.heatswell.result.Balances;
+import io.github.heatswell.scenarios.catalogue.Catalogue;
+import io.github.heatswell.scenarios.file.Change;
+import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.readings.OwnersReadings;
+import io.github.heatswell.units.QuantityFormat;
+import io.github.heatswell.units.UnitSystem;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** Regression: what a diagnosis says and what it leaves unsaid, for results made by hand. */
+class DiagnosisWordsTest {
+
+    private static final Scenario OPEN_ENDED = Catalogue.read("orchard-lodge");
+    private static final Misfit SERIOUS = new Misfit(3, 0, 0, 0, 1);
+    private static final Misfit NONE = new Misfit(1, 0, 0, 0, 1);
+    private static final String COLD =
+            "The tank was taken as cold at the first reading. If it was warm, give start.water"
+                    + " and run again: the answer may change.";
+
+    private static PressureLog.Builder log() {
+        return PressureLog.builder(new double[] {0, 60, 120, 180, 240}, new double[] {4e5, 7e5, 10.3e5, 9.4e5, 9.6e5})
+                .uncertainty(5_000);
+    }
+
+    private static HypothesisFit fit(Cause cause, double criterion, double weight, Misfit misfit) {
+        return new HypothesisFit(
+                cause,
+                "",
+                5,
+                criterion,
+                weight,
+                List.of(),
+                0,
+                Optional.of(misfit),
+                List.of(),
+                OPEN_ENDED.system(),
+                List.of(4e5));
+    }
+
+    private static DiagnosisAnswer answer(Scenario house, PressureLog log, HypothesisFit... fits) {
+        return new DiagnosisAnswer(
+                house,
+                OwnersReadings.none(),
+                Optional.of(log),
+                new DiagnosisResult(List.of(fits), 5, 5_000, new Balances(0, 1), Optional.empty()),
+                Optional.empty());
+    }
+
+    private static String report(DiagnosisAnswer answer) {
+        return DiagnosisReport.of(answer, UnitSystem.SI).text().replaceAll("\\s+", " ");
+    }
+
+    private static DiagnosisWords words(DiagnosisAnswer answer) {
+        return new DiagnosisWords(answer, QuantityFormat.ascii(UnitSystem.SI));
+    }
+
+    @Test
+    void whatNothingExplainsIsNoHazardAndNotSure() {
+        DiagnosisAnswer nothing = answer(
+                OPEN_ENDED,
+                log().burner(true, true, true, true, true).build(),
+                fit(Cause.RELIEF_OPENS_HIGH, 0, 0.99996, SERIOUS),
+                fit(Cause.AS_DESCRIBED, 30, 0.00004, SERIOUS));
+        String text = report(nothing);
+        assertFalse(text.contains("HAZARD"), text);
+        assertFalse(DiagnosisReport.of(nothing, UnitSystem.SI).isHazard());
+        assertTrue(text.contains("These readings don't settle it: none of the causes"), text);
+        assertFalse(text.contains("explained best"), text);
+        assertTrue(text.contains("over 95 % the relief valve opens at a higher"), text);
+        assertTrue(text.contains("under 5 % everything is as described"), text);
+        assertTrue(text.contains("Not ruled out by these readings: the relief valve opens at a higher"), text);
+        assertFalse(text.contains("not at all"), "the log shows that it opens: " + text);
+        assertTrue(text.contains("Watch the gauge during a heat-up"), text);
+    }
+
+    @Test
+    void aValveThatNoLogSawOpenMayNotOpenAtAll() {
+        HypothesisFit high = fit(Cause.RELIEF_OPENS_HIGH, 0, 0.9, NONE);
+        String text = report(answer(OPEN_ENDED, log().build(), high));
+        assertTrue(text.startsWith("HAZARD: the readings speak for this: the relief valve opens at a higher"), text);
+        assertTrue(text.contains("than described, or not at all."), text);
+    }
+
+    @Test
+    void ordinaryExpansionIsTheAnswerWithoutAVessel() {
+        HypothesisFit described = fit(Cause.AS_DESCRIBED, 0, 0.9, NONE);
+        String words = words(answer(OPEN_ENDED, log().build(), described)).answer();
+        assertTrue(
+                words.startsWith("Ordinary expansion: the heated water has nowhere to go. Fit an expansion vessel."),
+                words);
+        assertTrue(words.contains("The readings agree with the house as described."), words);
+
+        Scenario vessel = Catalogue.read("orchard-lodge-vessel");
+        String cured = words(answer(vessel, log().build(), described)).answer();
+        assertTrue(cured.startsWith("The readings agree with the house"), cured);
+        Scenario isolated = vessel.with(List.of(Change.of("vessel.condition=isolated")));
+        String idle = words(answer(isolated, log().build(), described)).answer();
+        assertTrue(idle.contains("because the expansion vessel takes none. Have the vessel put right."), idle);
+        PressureLog constant = PressureLog.builder(new double[] {0, 60, 120}, new double[] {4e5, 4e5, 4e5})
+                .build();
+        String cold = words(answer(OPEN_ENDED, constant, described)).answer();
+        assertTrue(cold.startsWith("The readings agree with the house"), cold);
+    }
+
+    @Test
+    void theColdTankIsSaidToBeTakenForGranted() throws IOException {
+        HypothesisFit described = fit(Cause.AS_DESCRIBED, 0, 0.9, NONE);
+        DiagnosisAnswer untold = answer(OPEN_ENDED, log().build(), described);
+        assertTrue(report(untold).contains(COLD));
+        assertTrue(page(untold).contains(COLD));
+        assertTrue(json(untold).contains("\"start_remark\" : \"" + COLD + "\""), json(untold));
+
+        DiagnosisAnswer logged =
+                answer(OPEN_ENDED, log().temperature(290, 300, 310, 320, 330).build(), described);
+        Scenario told = OPEN_ENDED.with(List.of(Change.of("start.water=50 degC")));
+        for (DiagnosisAnswer known : List.of(logged, answer(told, log().build(), described))) {
+            assertFalse(report(known).contains("taken as cold"));
+            assertFalse(page(known).contains("taken as cold"));
+            assertTrue(json(known).contains("\"start_remark\" : \"\""));
+        }
+    }
+
+    private static String json(DiagnosisAnswer answer) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        DiagnosisJson.write(answer, out);
+        return out.toString(StandardCharsets.UTF_8);
+    }
+
+    private static String page(DiagnosisAnswer answer) throws IOException {
+        StringBuilder out = new StringBuilder();
+        HtmlPage.write(DiagnosisPage.of(answer, Optional.empty(), UnitSystem.SI), out);
+        return out.toString();
+    }
+
+    /** A rate that the readings hardly tell is not "as described" beside another number. */
+    @Test
+    void aNumberThatReadingsDoNotTellHasItsRangeAlone() {
+        Estimate rate =
+                new Estimate(Parameter.HEATING_RATE, 1.44, 0.7, 1.6, Estimate.Standing.AS_DESCRIBED, Optional.empty());
+        assertEquals(
+                "heating rate against the described one: between 70 % and 160 %, little better than the description",
+                words(answer(OPEN_ENDED, log().build(), fit(Cause.LEAK, 0, 0.5, NONE)))
+                        .estimate(rate));
+    }
+}

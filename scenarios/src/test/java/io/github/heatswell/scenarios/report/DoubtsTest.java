@@ -1,0 +1,128 @@
+package io.github.heatswell.scenarios.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.assessment.Finding;
+import io.github.heatswell.assessment.Findings;
+import io.github.heatswell.assessment.Severity;
+import io.github.heatswell.scenarios.catalogue.Catalogue;
+import io.github.heatswell.scenarios.file.Change;
+import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.generated.RandomScenarios;
+import io.github.heatswell.units.UnitSystem;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestReporter;
+
+/**
+ * Regression: no fault and no hazard rests on a value that nobody has read without saying so. More files with
+ * {@code -Dtest.jvm.options=-Ddoubtful.files=2000}.
+ */
+class DoubtsTest {
+
+    private static final int FILES = Integer.getInteger("doubtful.files", 100);
+
+    private static Scenario house(String... changes) {
+        List<Change> all = new ArrayList<>();
+        for (String change : changes) {
+            all.add(Change.of(change));
+        }
+        return Catalogue.read("orchard-lodge-vessel").with(all);
+    }
+
+    private static Finding finding(Scenario scenario, String id) {
+        return Findings.of(scenario.system(), scenario.doubts()).stream()
+                .filter(finding -> finding.id().equals(id))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void aComparisonOfAnUnknownValueIsACautionThatSaysSo() {
+        Finding high = finding(house("supply.pressure=5 bar to 6.5 bar"), "static-pressure-high");
+        assertEquals(Severity.CAUTION, high.severity());
+        String said = high.sentence().text(UnitSystem.SI);
+        assertTrue(said.contains("nobody has read: the supply pressure, taken as 5.75 bar (5 bar to 6.5 bar)."), said);
+        assertTrue(high.advice().text(UnitSystem.SI).startsWith("Read a gauge on a cold tap"), said);
+    }
+
+    @Test
+    void whatHoldsAtBothEndsIsAFault() {
+        Finding high = finding(house("supply.pressure=6 bar to 6.5 bar"), "static-pressure-high");
+        assertEquals(Severity.FAULT, high.severity());
+        assertTrue(high.sentence().text(UnitSystem.SI).contains("taken as 6.25 bar (6 bar to 6.5 bar)"));
+    }
+
+    @Test
+    void aReliefValveThatNobodyHasReadIsNoHazard() {
+        String[] unread = {
+            "tank.working-pressure=7 bar", "relief[0].opens=6 bar to 10 bar", "relief[0].full-lift=11 bar"
+        };
+        Scenario house = house(unread);
+        assertEquals(Severity.CAUTION, finding(house, "relief-set-above-tank").severity());
+        assertFalse(Hazards.in(house));
+        Scenario read = house("tank.working-pressure=7 bar", "relief[0].opens=8 bar", "relief[0].full-lift=11 bar");
+        assertEquals(Severity.HAZARD, finding(read, "relief-set-above-tank").severity());
+        assertTrue(Hazards.in(read));
+    }
+
+    @Test
+    void aReadingWithItsAccuracyIsKnown() {
+        Finding high = finding(house("supply.pressure=5.75 bar +- 0.1 bar"), "static-pressure-high");
+        assertEquals(Severity.FAULT, high.severity());
+        assertFalse(high.sentence().text(UnitSystem.SI).contains("nobody has read"));
+    }
+
+    @Test
+    void everyReportSaysWhatItTakesForARange() {
+        Scenario house = house("supply.pressure=3 bar to 5 bar");
+        String run = Results.answer(house, house.simulation().run(), UnitSystem.SI)
+                .report()
+                .get()
+                .said();
+        assertTrue(
+                run.replaceAll("\\s+", " ")
+                        .contains("Not known: the supply pressure, taken as 4 bar (3 bar to 5 bar)."),
+                run);
+        assertTrue(Doubtful.before(house, List.of()).get(0).contains("the supply pressure"));
+    }
+
+    /**
+     * Gives one value after another as a range, or takes one that is assumed, and moves it to either end. A grave finding that says
+     * nothing of it must be the same there, word for word and number for number.
+     */
+    @Test
+    void noFaultOfAnyFileRestsOnAnUnreadValueInSilence(TestReporter reporter) {
+        List<String> silent = new ArrayList<>();
+        int looked = 0;
+        for (int seed = 0; seed < FILES; seed++) {
+            Scenario scenario = RandomScenarios.of(seed).scenario();
+            for (UnreadValue unread : UnreadValue.of(scenario)) {
+                for (Finding finding : Findings.of(
+                        unread.scenario().system(), unread.scenario().doubts())) {
+                    String said = finding.sentence().text(UnitSystem.SI);
+                    if (finding.severity().compareTo(Severity.FAULT) > 0 || said.contains("nobody has read")) {
+                        continue;
+                    }
+                    looked++;
+                    boolean moved = unread.ends().stream()
+                            .map(end -> Findings.of(end.system()))
+                            .anyMatch(there -> there.stream()
+                                    .noneMatch(other -> other.severity() == finding.severity()
+                                            && other.sentence()
+                                                    .text(UnitSystem.SI)
+                                                    .equals(said)));
+                    if (moved && !finding.id().equals("tank-rating-unread")) {
+                        silent.add(seed + ", " + unread.field() + ": " + finding.id() + ": " + said);
+                    }
+                }
+            }
+        }
+        reporter.publishEntry(FILES + " files, " + looked + " grave findings beside a value nobody has read");
+        assertTrue(looked > FILES, looked + " findings are too few to show anything");
+        assertEquals("", String.join("\n", silent));
+    }
+}

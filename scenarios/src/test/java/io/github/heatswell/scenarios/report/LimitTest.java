@@ -1,0 +1,52 @@
+package io.github.heatswell.scenarios.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.narrative.Limit;
+import io.github.heatswell.result.Event;
+import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.RunResult;
+import io.github.heatswell.scenarios.catalogue.Catalogue;
+import io.github.heatswell.scenarios.file.Change;
+import io.github.heatswell.units.QuantityFormat;
+import io.github.heatswell.units.UnitSystem;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The limits a report states are those the simulation acts on. */
+class LimitTest {
+
+    /** Also of a valve far above the tank under a column of warm water, which weighs less than one of cold water. */
+    @ParameterizedTest
+    @CsvSource({"-20 m, 9 degC", "0 m, 9 degC", "25 m, 9 degC", "25 m, 30 degC"})
+    void theReliefSetPressureIsThatAtWhichTheValveOpens(String height, String water) {
+        RunResult run = Catalogue.read("orchard-lodge")
+                .with(List.of(Change.of("relief[0].height=" + height), Change.of("supply.water=" + water)))
+                .simulation()
+                .run();
+        Event opened = run.first(EventKind.RELIEF_OPENED).orElseThrow();
+        Limit limit = Limit.reliefSet(run.summary()).orElseThrow();
+        // the event is located to a nanosecond, in which the pressure rises by less than a thousandth of a pascal
+        assertEquals(run.gauge(opened.pressureAbsolute()), limit.gauge(), 1e-3);
+        assertTrue(limit.reached() && !limit.passed(), limit.toString());
+    }
+
+    /** Regression: a valve that never opens limits nothing, also where it is set lowest. */
+    @Test
+    void aBlockedValveIsNoLimit() {
+        RunResult run = Catalogue.read("orchard-lodge")
+                .with(List.of(Change.of("relief[0].fault=blocked")))
+                .simulation()
+                .run();
+        assertTrue(Limit.reliefSet(run.summary()).isEmpty());
+        FlowRows.Row row = RunRows.of(RunFindings.of(run), QuantityFormat.ascii(UnitSystem.SI)).stream()
+                .filter(found -> found.label().equals("relief set"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals("none", row.value());
+        assertEquals("no working relief valve is described", row.remark());
+    }
+}

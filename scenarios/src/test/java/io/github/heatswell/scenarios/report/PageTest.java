@@ -1,0 +1,138 @@
+package io.github.heatswell.scenarios.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.assessment.Findings;
+import io.github.heatswell.charts.Chart;
+import io.github.heatswell.checksheet.CheckProcedure;
+import io.github.heatswell.checksheet.PressureGauge;
+import io.github.heatswell.checksheet.Reading;
+import io.github.heatswell.result.RunResult;
+import io.github.heatswell.scenarios.catalogue.Catalogue;
+import io.github.heatswell.scenarios.choice.VesselAnswer;
+import io.github.heatswell.scenarios.choice.VesselChoice;
+import io.github.heatswell.scenarios.file.Change;
+import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.units.UnitSystem;
+import java.io.IOException;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** What goes into the printed report of runs and sizings. */
+class PageTest {
+
+    @Test
+    void theCheckSheetIsThatOfTheHouseWithTheToleranceOfGaugeAndHouse() throws IOException {
+        Scenario scenario = Catalogue.read("orchard-lodge-vessel");
+        Check check = check(scenario, UnitSystem.SI);
+        List<Reading> expected =
+                CheckProcedure.of(scenario.system()).simulate(scenario.system()).readings();
+        assertEquals(6, check.readings().size());
+        for (int i = 0; i < 6; i++) {
+            var line = check.readings().get(i);
+            double gauge = line.expectedGauge();
+            assertEquals(expected.get(i).expectedGauge(), gauge);
+            double error = PressureGauge.dial().error();
+            assertTrue(line.lowestGauge() <= gauge - error, line.when());
+            assertTrue(line.highestGauge() >= gauge + error, line.when());
+        }
+        assertTrue(check.steps().stream().anyMatch(step -> step.contains("77\u00a0L (20.3\u00a0gal)")));
+        assertTrue(check.remarks().contains("No relief valve is expected to give off water."));
+        assertTrue(
+                check.remarks().get(0).startsWith("This sheet is for the house with a vessel of 12"),
+                check.remarks().get(0));
+    }
+
+    /** Cold and at rest the gauge shows the supply, so nine of ten readings lie within 0.9 of half an even range. */
+    @Test
+    void theToleranceIsThatOfTheUncertaintiesGiven() throws IOException {
+        Scenario scenario =
+                Catalogue.read("orchard-lodge-vessel").with(List.of(Change.of("supply.pressure=4.0 bar to 4.4 bar")));
+        var cold = check(scenario, UnitSystem.SI).readings().get(0);
+        double expected = Math.hypot(0.9 * 0.2e5, PressureGauge.dial().error());
+        // A quantile of 128 samples of an even spread is right to a hundredth of its range.
+        assertEquals(4.2e5 - expected, cold.lowestGauge(), 0.01 * 0.4e5);
+        assertEquals(4.2e5 + expected, cold.highestGauge(), 0.01 * 0.4e5);
+    }
+
+    @Test
+    void aHouseThatEndsInAHazardGetsNoCheckSheetButTheReason() throws IOException {
+        for (String name : List.of("quarry-row", "kiln-house-blocked")) {
+            Document content = page(Catalogue.read(name), UnitSystem.US);
+            Check check = check(Catalogue.read(name), UnitSystem.US);
+            assertTrue(check.readings().isEmpty() && check.steps().isEmpty());
+            assertTrue(check.remarks().get(0).contains("Leave the heater off"));
+            assertTrue(alarms(content).get(0).word().startsWith("HAZARD"));
+        }
+    }
+
+    /** What can hurt people is said before everything else, once. */
+    @Test
+    void gravestFindingsStandAmongTheAlarms() throws IOException {
+        Document content = page(Catalogue.read("kiln-house-blocked"), UnitSystem.SI);
+        List<String> alarms = alarms(content).stream().map(AlarmNote::text).toList();
+        assertEquals(alarms.size(), alarms.stream().distinct().count());
+        assertTrue(alarms.size() > 1, alarms.toString());
+        List<Block> findings = section(content, "Findings").blocks();
+        assertFalse(findings.isEmpty());
+        for (Block block : findings) {
+            assertTrue(((Block.FoundRule) block)
+                    .entries().stream()
+                            .anyMatch(entry -> entry.name().equals("Source")
+                                    && !entry.text().isBlank()));
+        }
+    }
+
+    @Test
+    void everySizeIsListedWithTheRunAfterIt() throws IOException {
+        VesselAnswer answer =
+                VesselChoice.of(Catalogue.read("orchard-lodge")).build().answer();
+        Chart chart = Chart.of(answer.asItIs(), UnitSystem.SI);
+        Document content = SizingPage.of(answer, UnitSystem.SI).content(chart);
+        List<Block> options = section(content, "Sizes, alternatives and cost").blocks();
+        assertEquals(
+                answer.sizing().nominal().size(), ((Grid) options.get(0)).rows().size());
+        assertEquals(
+                3, options.stream().filter(Block.Subheading.class::isInstance).count());
+        Grid costs = (Grid) options.get(options.size() - 2);
+        assertEquals(2, costs.rows().size());
+        assertEquals("0\u00a0L (0\u00a0gal)", costs.rows().get(1).get(1));
+        section(content, "Fitting the expansion vessel, to tick off");
+        StringBuilder page = new StringBuilder();
+        HtmlPage.write(content, page);
+        assertTrue(page.indexOf("over 20\u00a0bar") > 0, "a size that is far too small is not said to hold");
+        assertTrue(page.indexOf("331.15 K = 58\u00a0\u00b0C") > 0, "a temperature is no difference");
+        assertTrue(page.indexOf("49\u00a0K (88.2\u00a0\u00b0F)") > 0, "a difference is no temperature");
+    }
+
+    private static Document.Section section(Document document, String title) {
+        return document.sections().stream()
+                .filter(section -> section.title().equals(title))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static List<AlarmNote> alarms(Document document) {
+        return document.sections().get(0).blocks().stream()
+                .filter(AlarmNote.class::isInstance)
+                .map(AlarmNote.class::cast)
+                .toList();
+    }
+
+    private static Check check(Scenario scenario, UnitSystem units) {
+        return advice(scenario, scenario.simulation().run(), new RunPage(scenario, units))
+                .check();
+    }
+
+    private static Advice advice(Scenario scenario, RunResult result, RunPage page) {
+        return Advice.of(scenario, Findings.of(result.summary(), scenario.doubts()), page.shown());
+    }
+
+    private static Document page(Scenario scenario, UnitSystem units) throws IOException {
+        RunResult result = scenario.simulation().run();
+        RunPage page = new RunPage(scenario, units);
+        return page.content(RunFindings.of(result), advice(scenario, result, page), Chart.of(result, units));
+    }
+}

@@ -1,0 +1,132 @@
+package io.github.heatswell.scenarios.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.JsonSchema;
+import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.SpecVersion;
+import com.networknt.schema.ValidationMessage;
+import io.github.heatswell.scenarios.catalogue.Catalogue;
+import io.github.heatswell.scenarios.choice.VesselChoice;
+import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.outlook.HouseOutlook;
+import io.github.heatswell.scenarios.spread.HouseSpread;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What is written for other programs keeps to the schemas in the documentation, and these are strict. */
+class SchemaTest {
+
+    private static final JsonSchema SUMMARY = schema("summary.schema.json");
+    private static final JsonSchema SPREAD = schema("spread.schema.json");
+    private static final JsonSchema OUTLOOK = schema("outlook.schema.json");
+    private static final JsonSchema DIAGNOSIS = schema("diagnosis.schema.json");
+    private static final JsonSchema SIZING = schema("sizing.schema.json");
+
+    @TempDir
+    Path folder;
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "orchard-lodge",
+                "orchard-lodge-vessel",
+                "quarry-row",
+                "ridge-house",
+                "kiln-house-runaway",
+                "mill-cottage-thermostat",
+                "tannery-yard-bypass-high-street",
+                "weir-house-day"
+            })
+    void summariesKeepToTheirSchema(String name) throws IOException {
+        assertEquals(Set.of(), SUMMARY.validate(summary(name), InputFormat.JSON));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"orchard-lodge", "mill-cottage-high-street", "ferry-cottage", "quarry-row", "tannery-yard"})
+    void sizingsKeepToTheirSchema(String name) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        SizingJson.write(VesselChoice.of(Catalogue.read(name)).build().answer(), out);
+        assertEquals(Set.of(), SIZING.validate(out.toString(StandardCharsets.UTF_8), InputFormat.JSON));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"orchard-lodge", "quarry-row"})
+    void spreadsKeepToTheirSchema(String name) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        SpreadJson.write(
+                HouseSpread.of(Catalogue.read(name)).samples(32).build().answer(), out);
+        assertEquals(Set.of(), SPREAD.validate(out.toString(StandardCharsets.UTF_8), InputFormat.JSON));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"orchard-lodge-vessel", "mill-cottage-small-vessel"})
+    void outlooksKeepToTheirSchema(String name) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        OutlookJson.write(
+                HouseOutlook.of(Catalogue.read(name))
+                        .years(5)
+                        .sampled(study -> study.samples(16))
+                        .build()
+                        .answer(),
+                out);
+        assertEquals(Set.of(), OUTLOOK.validate(out.toString(StandardCharsets.UTF_8), InputFormat.JSON));
+    }
+
+    /** From a log with readings on site, and from these alone. */
+    @Test
+    void diagnosesKeepToTheirSchema() throws IOException {
+        for (DiagnosisAnswer answer : List.of(
+                Diagnoses.of("orchard-lodge-vessel", "vessel.condition=isolated", folder),
+                Diagnoses.ofSpots("orchard-lodge-vessel", folder))) {
+            ByteArrayOutputStream out = new ByteArrayOutputStream();
+            DiagnosisJson.write(answer, out);
+            String json = out.toString(StandardCharsets.UTF_8);
+            assertEquals(Set.of(), DIAGNOSIS.validate(json, InputFormat.JSON));
+            String spoilt = json.replaceFirst("\"weight\"", "\"wait\"");
+            assertFalse(DIAGNOSIS.validate(spoilt, InputFormat.JSON).isEmpty(), spoilt);
+        }
+    }
+
+    @Test
+    void theSchemaNoticesWhatIsMissingNewOrOfTheWrongKind() throws IOException {
+        String sound = summary("orchard-lodge");
+        for (String spoilt : new String[] {
+            sound.replaceFirst("\"samples\" : ", "\"sampels\" : "),
+            sound.replaceFirst("\"closes\" : true", "\"closes\" : \"yes\""),
+            sound.replaceFirst("\"hazard\" : null,", "")
+        }) {
+            assertFalse(spoilt.equals(sound), "nothing was spoilt");
+            Set<ValidationMessage> messages = SUMMARY.validate(spoilt, InputFormat.JSON);
+            assertFalse(messages.isEmpty(), spoilt);
+        }
+    }
+
+    private static String summary(String name) throws IOException {
+        Scenario scenario = Catalogue.read(name);
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        SummaryJson.write(scenario, RunFindings.of(scenario.simulation().run()), out);
+        return out.toString(StandardCharsets.UTF_8);
+    }
+
+    private static JsonSchema schema(String name) {
+        try {
+            return JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
+                    .getSchema(Files.readString(Path.of("docs", name)), InputFormat.JSON);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
