@@ -9,6 +9,7 @@ import io.github.heatswell.charts.picture.Panel;
 import io.github.heatswell.charts.picture.Points;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.system.Heater;
+import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
@@ -78,7 +79,7 @@ final class TemperaturePanel {
 
     private String setPressure(ReliefValve valve) {
         String name = result.system().reliefValves().size() == 1 ? "relief" : valve.name();
-        return valve.condition() == ReliefValve.Condition.BLOCKED
+        return valve.condition() == ReliefFault.Condition.BLOCKED
                 ? name + " would open, but is blocked"
                 : name + " opens by temperature";
     }

@@ -14,6 +14,7 @@ import io.github.heatswell.system.MainsPressure;
 import io.github.heatswell.system.Material;
 import io.github.heatswell.system.Outage;
 import io.github.heatswell.system.ReducingValve;
+import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.ReliefValve.LiftCharacteristic;
 import io.github.heatswell.system.Shell;
@@ -88,7 +89,7 @@ public final class Houses {
     public static RunResult blocked() {
         return day(Plants.bare()
                 .heater(stuck().build())
-                .addReliefValve(temperatureAndPressure().blocked().build())
+                .addReliefValve(temperatureAndPressure().fault(ReliefFault.blocked()).build())
                 .addReliefValve(valve(LiftCharacteristic.MODULATING)));
     }
 
@@ -180,7 +181,7 @@ public final class Houses {
                 .reseatPressure(bar(5.6))
                 .fullFlow(20, FlowUnit.LITRE_PER_MINUTE)
                 .liftCharacteristic(LiftCharacteristic.MODULATING)
-                .stuckOpen(2, RatioUnit.PERCENT)
+                .fault(ReliefFault.stuckOpen(2, RatioUnit.PERCENT))
                 .build();
         return day(warm(Plants.bare()).addReliefValve(valve).draws(profile("eu-s")));
     }

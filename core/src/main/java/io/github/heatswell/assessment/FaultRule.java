@@ -40,7 +40,7 @@ final class FaultRule implements Rule {
                 found.accept(Finding.draft("relief-valve-stuck-open", Severity.FAULT)
                         .says(
                                 "'" + valve.name() + "' does not close: it is stuck at {} of its lift.",
-                                Measure.share(valve.stuckLift()))
+                                Measure.share(valve.fault().stuckLift()))
                         .advises((subject.overheats()
                                         ? "Turn the heater off. Leave the cold feed open until the water is cold: what comes"
                                                 + " in cools the tank. "
@@ -52,9 +52,9 @@ final class FaultRule implements Rule {
                         .says(
                                 "The seat of '" + valve.name()
                                         + "' lets water by from {} on, long before the valve opens" + " at {}.",
-                                gauge(valve.leaksFrom().orElseThrow(), subject.atmosphere),
+                                gauge(valve.fault().leaksFrom().orElseThrow(), subject.atmosphere),
                                 gauge(valve.setPressure(), subject.atmosphere))
-                        .found(gauge(valve.leaksFrom().orElseThrow(), subject.atmosphere))
+                        .found(gauge(valve.fault().leaksFrom().orElseThrow(), subject.atmosphere))
                         .limit(gauge(valve.setPressure(), subject.atmosphere))
                         .advisesWork(REPLACE)
                         .by(Codes.DESCRIPTION));

@@ -33,8 +33,8 @@ final class HiddenExpansionRule implements Rule {
                 .ifPresent(air -> found.accept(Finding.draft("trapped-air", Severity.CAUTION)
                         .says(
                                 "{} of air in the piping cushions the expansion until the water has dissolved it.",
-                                Measure.volume(air.volume()))
-                        .found(Measure.volume(air.volume()))
+                                Measure.volume(air))
+                        .found(Measure.volume(air))
                         .advises("Do not count on it: provide expansion control, then let the air out. " + WATCH)
                         .by(Codes.DESCRIPTION)));
         double leaked = subject.house.leaks().stream().mapToDouble(Leak::flow).sum();

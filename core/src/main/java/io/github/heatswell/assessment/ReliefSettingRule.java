@@ -2,6 +2,7 @@ package io.github.heatswell.assessment;
 
 import static io.github.heatswell.assessment.Measure.gauge;
 
+import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import java.util.function.Consumer;
 
@@ -14,7 +15,7 @@ final class ReliefSettingRule implements Rule {
     @Override
     public void look(AssessmentContext subject, Consumer<Finding> found) {
         subject.working().stream()
-                .filter(valve -> valve.condition() != ReliefValve.Condition.STUCK_OPEN)
+                .filter(valve -> valve.condition() != ReliefFault.Condition.STUCK_OPEN)
                 .forEach(valve -> look(subject, valve, found));
     }
 

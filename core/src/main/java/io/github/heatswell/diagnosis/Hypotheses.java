@@ -18,6 +18,7 @@ import io.github.heatswell.system.ExpansionVessel.Condition;
 import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.PipeRun;
+import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Supply;
 import java.util.ArrayList;
@@ -52,7 +53,7 @@ final class Hypotheses {
         list.air();
         list.supply();
         house.reliefValves().stream()
-                .filter(v -> v.condition() == ReliefValve.Condition.SOUND)
+                .filter(v -> v.condition() == ReliefFault.Condition.SOUND)
                 .forEach(list::relief);
         list.heat();
         list.add(
@@ -72,11 +73,11 @@ final class Hypotheses {
     }
 
     private void add(Cause cause, FreeParameter... open) {
-        all.add(new Hypothesis(cause, "", edit -> {}, List.of(open)));
+        all.add(new Hypothesis(cause, "", house -> {}, List.of(open)));
     }
 
     private void add(ReliefValve valve, Cause cause, FreeParameter... open) {
-        all.add(new Hypothesis(cause, valve.name(), edit -> {}, List.of(open)));
+        all.add(new Hypothesis(cause, valve.name(), house -> {}, List.of(open)));
     }
 
     private void vessel(ExpansionVessel vessel) {
@@ -104,8 +105,9 @@ final class Hypotheses {
                         0.55,
                         0.4,
                         0.2));
-        all.add(new Hypothesis(Cause.VESSEL_WATERLOGGED, "", edit -> edit.condition(Condition.WATERLOGGED), List.of()));
-        all.add(new Hypothesis(Cause.VESSEL_ISOLATED, "", edit -> edit.condition(Condition.ISOLATED), List.of()));
+        all.add(new Hypothesis(
+                Cause.VESSEL_WATERLOGGED, "", house -> house.condition(Condition.WATERLOGGED), List.of()));
+        all.add(new Hypothesis(Cause.VESSEL_ISOLATED, "", house -> house.condition(Condition.ISOLATED), List.of()));
     }
 
     /** Water can get no hotter than a cut-out lets it. */
@@ -120,7 +122,7 @@ final class Hypotheses {
             add(Cause.WATER_TOO_HOT, FreeParameter.open(SET_POINT, set + 3, most, 0.1, 0.3, 0.5, 0.7, 0.9));
         }
         if (heater.mixedTo().isPresent()) {
-            all.add(new Hypothesis(Cause.MIXING_VALVE_PASSES, "", HouseEdit::unmixed, List.of()));
+            all.add(new Hypothesis(Cause.MIXING_VALVE_PASSES, "", SuspectHouse::unmixed, List.of()));
         }
     }
 

@@ -12,7 +12,7 @@ import java.util.function.Consumer;
  * @param change what is different whatever the numbers are
  * @param open the numbers that say how much is wrong, possibly none
  */
-record Hypothesis(Cause cause, String device, Consumer<HouseEdit> change, List<FreeParameter> open) {
+record Hypothesis(Cause cause, String device, Consumer<SuspectHouse> change, List<FreeParameter> open) {
 
     Hypothesis {
         open = List.copyOf(open);
@@ -20,11 +20,11 @@ record Hypothesis(Cause cause, String device, Consumer<HouseEdit> change, List<F
 
     /** The house as this hypothesis sees it, with the parameters put to their values. */
     HotWaterSystem house(HotWaterSystem described, List<FreeParameter> parameters, double[] values) {
-        HouseEdit edit = new HouseEdit(described, device);
-        change.accept(edit);
+        SuspectHouse house = new SuspectHouse(described, device);
+        change.accept(house);
         for (int i = 0; i < values.length; i++) {
-            edit.set(parameters.get(i).parameter(), values[i]);
+            parameters.get(i).parameter().set(house, values[i]);
         }
-        return edit.build();
+        return house.build();
     }
 }

@@ -1,38 +1,75 @@
 package io.github.heatswell.diagnosis;
 
+import java.util.function.ObjDoubleConsumer;
+
 /**
  * A number of the house that a diagnosis may change to meet the readings. Values are in SI units.
  */
 public enum Parameter {
     /** What the supply stands at when the run starts (Pa, gauge). */
-    SUPPLY_PRESSURE("static pressure of the supply", "Pa", Scale.EVEN, SiteCheck.COLD_STATIC),
+    SUPPLY_PRESSURE(
+            "static pressure of the supply", "Pa", Scale.EVEN, SiteCheck.COLD_STATIC, SuspectHouse::supplyPressure),
     /** The heat that reaches the water, against that of the description (-). */
-    HEATING_RATE("heating rate against the described one", "", Scale.RATIO, null),
+    HEATING_RATE("heating rate against the described one", "", Scale.RATIO, null, SuspectHouse::heatingRate),
     /** When the heater came on, in the time of the log (s). */
-    START_OF_HEATING("start of the heat-up", "s", Scale.EVEN, null),
+    START_OF_HEATING("start of the heat-up", "s", Scale.EVEN, null, (house, value) -> {}),
     /** The temperature at which the thermostat switches off (K). */
-    SET_POINT("temperature the water is heated to", "K", Scale.EVEN, SiteCheck.HOT_TAP),
+    SET_POINT("temperature the water is heated to", "K", Scale.EVEN, SiteCheck.HOT_TAP, SuspectHouse::setPoint),
     /** The gas pressure of the vessel with its water side empty (Pa, gauge). */
-    PRECHARGE("gas charge of the vessel", "Pa", Scale.RATIO, SiteCheck.TYRE_GAUGE),
+    PRECHARGE("gas charge of the vessel", "Pa", Scale.RATIO, SiteCheck.TYRE_GAUGE, SuspectHouse::precharge),
     /** The room of the vessel, gas and water together, that takes part (m3). */
-    VESSEL_VOLUME("volume of the vessel that takes part", "m3", Scale.RATIO, SiteCheck.TYRE_GAUGE),
+    VESSEL_VOLUME(
+            "volume of the vessel that takes part",
+            "m3",
+            Scale.RATIO,
+            SiteCheck.TYRE_GAUGE,
+            SuspectHouse::vesselVolume),
     /** Air in the piping, at the pressure the run starts from (m3). */
-    TRAPPED_AIR("air in the piping", "m3", Scale.RATIO, SiteCheck.COLD_STATIC),
+    TRAPPED_AIR("air in the piping", "m3", Scale.RATIO, SiteCheck.COLD_STATIC, SuspectHouse::trappedAir),
     /** What passes the closed seat of check valve or reducing valve at a difference of one bar (m3/s). */
-    SEAT_LEAKAGE("flow through the closed seat at one bar", "m3/s", Scale.RATIO, SiteCheck.NEXT_MORNING),
+    SEAT_LEAKAGE(
+            "flow through the closed seat at one bar",
+            "m3/s",
+            Scale.RATIO,
+            SiteCheck.NEXT_MORNING,
+            SuspectHouse::seatLeakage),
     /** The pressure at which a relief valve opens (Pa, gauge). */
-    OPENING_PRESSURE("opening pressure of the relief valve", "Pa", Scale.RATIO, SiteCheck.HEAT_UP_MAXIMUM),
+    OPENING_PRESSURE(
+            "opening pressure of the relief valve",
+            "Pa",
+            Scale.RATIO,
+            SiteCheck.HEAT_UP_MAXIMUM,
+            SuspectHouse::openingPressure),
     /** The reseat pressure of a relief valve as a share of its opening pressure, both gauge (-). */
-    RESEAT_SHARE("reseat pressure against the opening pressure", "", Scale.EVEN, SiteCheck.CAUGHT_VOLUME),
+    RESEAT_SHARE(
+            "reseat pressure against the opening pressure",
+            "",
+            Scale.EVEN,
+            SiteCheck.CAUGHT_VOLUME,
+            SuspectHouse::reseatShare),
     /** What the closed seat of a relief valve lets by at its opening pressure (m3/s). */
-    SEAT_WEEP("flow through the closed seat of the relief valve", "m3/s", Scale.RATIO, SiteCheck.CAUGHT_VOLUME),
+    SEAT_WEEP(
+            "flow through the closed seat of the relief valve",
+            "m3/s",
+            Scale.RATIO,
+            SiteCheck.CAUGHT_VOLUME,
+            SuspectHouse::seatWeep),
     /** The pressure above which the seat of a relief valve lets water by (Pa, gauge). */
     WEEPS_FROM(
-            "pressure from which the seat of the relief valve lets water by", "Pa", Scale.EVEN, SiteCheck.NEXT_MORNING),
+            "pressure from which the seat of the relief valve lets water by",
+            "Pa",
+            Scale.EVEN,
+            SiteCheck.NEXT_MORNING,
+            SuspectHouse::weepsFrom),
     /** The lift at which a relief valve is stuck (-). */
-    STUCK_LIFT("lift at which the relief valve is stuck", "", Scale.RATIO, SiteCheck.CAUGHT_VOLUME),
+    STUCK_LIFT(
+            "lift at which the relief valve is stuck",
+            "",
+            Scale.RATIO,
+            SiteCheck.CAUGHT_VOLUME,
+            SuspectHouse::stuckLift),
     /** What is lost by a leak at the static pressure of the supply (m3/s). */
-    LEAK("flow that is lost", "m3/s", Scale.RATIO, SiteCheck.METER_AT_REST);
+    LEAK("flow that is lost", "m3/s", Scale.RATIO, SiteCheck.METER_AT_REST, SuspectHouse::leak);
 
     /** How differences of a number count. */
     enum Scale {
@@ -46,12 +83,14 @@ public enum Parameter {
     private final String unit;
     private final Scale scale;
     private final SiteCheck settledBy;
+    private final ObjDoubleConsumer<SuspectHouse> setter;
 
-    Parameter(String words, String unit, Scale scale, SiteCheck settledBy) {
+    Parameter(String words, String unit, Scale scale, SiteCheck settledBy, ObjDoubleConsumer<SuspectHouse> setter) {
         this.words = words;
         this.unit = unit;
         this.scale = scale;
         this.settledBy = settledBy;
+        this.setter = setter;
     }
 
     /**
@@ -75,6 +114,11 @@ public enum Parameter {
     /** The reading on site that would fix the number, or null if there is no simple one. */
     SiteCheck settledBy() {
         return settledBy;
+    }
+
+    /** Puts the number of a house to a value; the start of the heat-up is none of the house. */
+    void set(SuspectHouse house, double value) {
+        setter.accept(house, value);
     }
 
     /** The value on the scale on which differences count the same everywhere. */

@@ -11,6 +11,7 @@ import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.units.DurationUnit;
+import io.github.heatswell.units.PowerUnit;
 import java.time.Duration;
 import java.util.Map;
 import java.util.Set;
@@ -87,7 +88,10 @@ final class Spots {
 
     /** The meter is read in a house that has come to rest with the heater off. */
     private double meter() {
-        Heater off = Shifted.heater(house.heater(), 1e-6, 0);
+        Heater off = house.heater()
+                .withElements(element -> element.toBuilder()
+                        .input(1e-6 * element.input(), PowerUnit.WATT)
+                        .build());
         double[] letIn = new double[2];
         count.add(
                 Simulation.of(undrawn(off), HOUR.plusSeconds((long) MINUTE)).sampledEvery(Duration.ofMinutes(1)).stream(

@@ -7,6 +7,7 @@ import io.github.heatswell.result.Phase;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Supply.Arrangement;
 import io.github.heatswell.units.QuantityFormat;
@@ -122,9 +123,9 @@ public final class Circumstances {
                     .mapToDouble(total -> total.volume())
                     .sum();
             String name = system.reliefValves().size() == 1 ? "relief valve" : "“" + valve.name() + "”";
-            if (valve.condition() == ReliefValve.Condition.STUCK_OPEN) {
+            if (valve.condition() == ReliefFault.Condition.STUCK_OPEN) {
                 clauses.add(name + " is stuck open and discharges " + amounts.volume(volume));
-            } else if (valve.condition() == ReliefValve.Condition.LEAKING_SEAT && volume >= DROP) {
+            } else if (valve.condition() == ReliefFault.Condition.LEAKING_SEAT && volume >= DROP) {
                 clauses.add("the seat of " + (name.startsWith("“") ? "" : "the ") + name + " leaks "
                         + amounts.volume(volume));
             }

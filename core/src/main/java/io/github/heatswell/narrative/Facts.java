@@ -5,6 +5,7 @@ import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReducingValve;
+import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
@@ -152,7 +153,7 @@ public final class Facts {
         String faults = String.join(
                 "",
                 valves.stream()
-                        .filter(valve -> valve.condition() != ReliefValve.Condition.SOUND)
+                        .filter(valve -> valve.condition() != ReliefFault.Condition.SOUND)
                         .map(valve -> ", “" + valve.name() + "”" + fault(valve).replace(" but", ""))
                         .toList());
         return valves.size() + " relief valves set at " + range + faults;

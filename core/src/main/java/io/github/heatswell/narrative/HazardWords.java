@@ -8,7 +8,7 @@ import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.Phase;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.system.HotWaterSystem;
-import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.List;
@@ -98,7 +98,7 @@ public final class HazardWords {
     /** The blocked valves by name; of those that mind temperature only, if asked. */
     private static String blocked(HotWaterSystem system, boolean mindingTemperature) {
         List<String> names = system.reliefValves().stream()
-                .filter(valve -> valve.condition() == ReliefValve.Condition.BLOCKED)
+                .filter(valve -> valve.condition() == ReliefFault.Condition.BLOCKED)
                 .filter(valve -> !mindingTemperature || valve.setTemperature().isPresent())
                 .map(valve -> "“" + valve.name() + "”")
                 .toList();

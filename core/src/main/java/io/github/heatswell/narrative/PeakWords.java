@@ -3,7 +3,7 @@ package io.github.heatswell.narrative;
 import io.github.heatswell.result.Extremes;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.system.HotWaterSystem;
-import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.units.QuantityFormat;
 
 /** How high the pressure rose in one run, in words. */
@@ -32,7 +32,7 @@ public final class PeakWords {
                                 highest())
                 : "pressure peaks at " + amounts.pressure(highest());
         return system.reliefValves().stream()
-                .filter(valve -> valve.condition() != ReliefValve.Condition.BLOCKED)
+                .filter(valve -> valve.condition() != ReliefFault.Condition.BLOCKED)
                 .mapToDouble(valve ->
                         system.atDrainCock(valve.setPressure(), valve.height()).gauge(atmosphere))
                 .min()

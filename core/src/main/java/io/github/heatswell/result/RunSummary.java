@@ -1,6 +1,7 @@
 package io.github.heatswell.result;
 
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import java.util.ArrayList;
@@ -86,6 +87,7 @@ public record RunSummary(
      *
      * @param valve its name
      * @return the {@link EventKind#RELIEF_OPENED} of this valve, in the order of time
+     * @throws IllegalArgumentException if the system has no valve of this name
      */
     public Stream<Event> openings(String valve) {
         return eventsOf(valve).filter(event -> event.kind() == EventKind.RELIEF_OPENED);
@@ -97,13 +99,19 @@ public record RunSummary(
      *
      * @param valve its name
      * @return the events of this valve of which {@link Event#openedByTemperature()} holds, in the order of time
+     * @throws IllegalArgumentException if the system has no valve of this name
      */
     public Stream<Event> openedByTemperature(String valve) {
         return eventsOf(valve).filter(Event::openedByTemperature);
     }
 
     private Stream<Event> eventsOf(String device) {
-        Objects.requireNonNull(device, "valve");
+        List<String> known =
+                system.reliefValves().stream().map(ReliefValve::name).toList();
+        if (!known.contains(Objects.requireNonNull(device, "valve"))) {
+            throw new IllegalArgumentException("valve: '" + device + "' is no relief valve of this system, which has "
+                    + (known.isEmpty() ? "none" : "'" + String.join("', '", known) + "'"));
+        }
         return events.stream().filter(event -> event.device().equals(device));
     }
 

@@ -98,8 +98,7 @@ final class CompiledSystem {
         pipeGrowth = system.piping().stream()
                 .mapToDouble(pipe -> pipe.volume() * pipe.compliance())
                 .sum();
-        airConstant =
-                system.trappedAir().map(air -> air.volume() * startPressure).orElse(0.0);
+        airConstant = system.trappedAir().orElse(0) * startPressure;
         leakage = system.leaks().stream().mapToDouble(this::leakage).sum();
 
         Heater heater = system.heater();
@@ -112,7 +111,8 @@ final class CompiledSystem {
         valves = system.reliefValves().stream()
                 .map(valve -> new Valve(valve, atmosphere, system.head(valve.height())))
                 .toArray(Valve[]::new);
-        anySeatLeaks = system.reliefValves().stream().anyMatch(valve -> valve.leakage() > 0);
+        anySeatLeaks =
+                system.reliefValves().stream().anyMatch(valve -> valve.fault().leakage() > 0);
         vessel = system.vessel()
                 .filter(described -> described.condition() == ExpansionVessel.Condition.SOUND)
                 .map(described ->

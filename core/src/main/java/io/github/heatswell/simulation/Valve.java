@@ -1,5 +1,6 @@
 package io.github.heatswell.simulation;
 
+import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 
 /** A relief valve in pressures (Pa, absolute) at the height of the drain cock. */
@@ -56,11 +57,12 @@ final class Valve {
         onTank = described.location() == ReliefValve.Location.TANK_TOP;
         snap = described.liftCharacteristic() == ReliefValve.LiftCharacteristic.SNAP;
         fullFlow = described.fullFlow();
-        stuckOpen = described.condition() == ReliefValve.Condition.STUCK_OPEN;
-        blocked = described.condition() == ReliefValve.Condition.BLOCKED;
-        stuckLift = described.stuckLift();
-        leakage = described.leakage();
-        leaksFrom = described.leaksFrom().map(p -> p.absolute(air) + offset).orElse(setPressure);
+        stuckOpen = described.condition() == ReliefFault.Condition.STUCK_OPEN;
+        blocked = described.condition() == ReliefFault.Condition.BLOCKED;
+        stuckLift = described.fault().stuckLift();
+        leakage = described.fault().leakage();
+        leaksFrom =
+                described.fault().leaksFrom().map(p -> p.absolute(air) + offset).orElse(setPressure);
     }
 
     /**

@@ -7,6 +7,7 @@ import io.github.heatswell.system.Tank;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.TemperatureUnit;
+import io.github.heatswell.units.VolumeUnit;
 import io.github.heatswell.water.GibbsPolynomialWater;
 import io.github.heatswell.water.WaterState;
 import java.time.Duration;
@@ -34,7 +35,7 @@ record HeatUpCase(HotWaterSystem house, Duration duration) {
                 bare(given).start(given.start()).draws(given.draws()).supply(given.supply());
         given.piping().forEach(builder::addPipe);
         given.leaks().forEach(builder::addLeak);
-        given.trappedAir().ifPresent(builder::trappedAir);
+        given.trappedAir().ifPresent(air -> builder.trappedAir(air, VolumeUnit.CUBIC_METRE));
         return new HeatUpCase(builder.build(), duration);
     }
 

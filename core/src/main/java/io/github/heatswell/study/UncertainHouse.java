@@ -109,11 +109,12 @@ public final class UncertainHouse {
             throw new IllegalArgumentException("values: " + deviations.size()
                     + " uncertain quantities need as many deviations, not " + values.length);
         }
-        Deviations moving = new Deviations(described);
+        double atmosphere = described.site().atmosphere();
+        HotWaterSystem.Builder house = described.toBuilder();
         int next = 0;
         for (UsualUncertainty quantity : deviations.keySet()) {
-            quantity.apply(moving, values[next++]);
+            quantity.move(house, values[next++], atmosphere);
         }
-        return moving.moved();
+        return house.followSupply().build();
     }
 }

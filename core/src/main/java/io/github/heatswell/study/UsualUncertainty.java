@@ -3,8 +3,13 @@ package io.github.heatswell.study;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Supply;
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.RatioUnit;
+import io.github.heatswell.units.TemperatureDifferenceUnit;
+import io.github.heatswell.units.TemperatureUnit;
+import io.github.heatswell.units.VolumeUnit;
 import java.util.Objects;
-import java.util.function.ObjDoubleConsumer;
 import java.util.function.Predicate;
 
 /**
@@ -14,42 +19,37 @@ import java.util.function.Predicate;
  */
 public enum UsualUncertainty {
     /** The pressure of the mains, by the same at all hours: 0.15 bar. */
-    SUPPLY_PRESSURE("supply pressure", "Pa", 0.15e5, house -> true, Deviations::supplyPressure),
+    SUPPLY_PRESSURE("supply pressure", "Pa", 0.15e5, house -> true, Moved::supplyPressure),
     /** What a reducing valve is set to: 0.15 bar. */
-    REDUCED_PRESSURE("reducing valve's set pressure", "Pa", 0.15e5, Has::reducingValve, Deviations::reducedPressure),
+    REDUCED_PRESSURE("reducing valve's set pressure", "Pa", 0.15e5, Has::reducingValve, Moved::reducedPressure),
     /** The temperature of the cold water: 2 K. */
-    SUPPLY_WATER("cold water temperature", "K", 2, house -> true, Deviations::supplyWater),
+    SUPPLY_WATER("cold water temperature", "K", 2, house -> true, Moved::supplyWater),
     /** Where thermostats switch off, all by the same: 3 K. */
-    SET_POINT("set point", "K", 3, house -> true, Deviations::setPoint),
+    SET_POINT("set point", "K", 3, house -> true, Moved::setPoint),
     /** The share of the heater's input that reaches the water: 3 % of it; never above all of it. */
-    RECOVERY_EFFICIENCY("recovery efficiency", "", 0.03, house -> true, Deviations::recoveryEfficiency),
+    RECOVERY_EFFICIENCY("recovery efficiency", "", 0.03, house -> true, Moved::recoveryEfficiency),
     /** The volume of the tank: 3 % of it. */
-    TANK_VOLUME("tank volume", "", 0.03, house -> true, Deviations::tankVolume),
+    TANK_VOLUME("tank volume", "", 0.03, house -> true, Moved::tankVolume),
     /** The precharge of the expansion vessel: 0.1 bar. */
-    PRECHARGE("vessel's precharge", "Pa", 0.1e5, Has::soundVessel, Deviations::precharge),
+    PRECHARGE("vessel's precharge", "Pa", 0.1e5, Has::soundVessel, Moved::precharge),
     /**
      * The set pressure of all relief valves, with their full-lift and reseat pressures: 3 % of it, their tolerance
      * (common practice, no source).
      */
-    RELIEF_SET("relief set pressure", "", 0.03, house -> !house.reliefValves().isEmpty(), Deviations::reliefSet);
+    RELIEF_SET("relief set pressure", "", 0.03, house -> !house.reliefValves().isEmpty(), Moved::reliefSet);
 
     private final String label;
     private final String unit;
     private final double expanded;
     private final Predicate<HotWaterSystem> concerns;
-    private final ObjDoubleConsumer<Deviations> apply;
+    private final Change change;
 
-    UsualUncertainty(
-            String label,
-            String unit,
-            double expanded,
-            Predicate<HotWaterSystem> concerns,
-            ObjDoubleConsumer<Deviations> apply) {
+    UsualUncertainty(String label, String unit, double expanded, Predicate<HotWaterSystem> concerns, Change change) {
         this.label = label;
         this.unit = unit;
         this.expanded = expanded;
         this.concerns = concerns;
-        this.apply = apply;
+        this.change = change;
     }
 
     /** What a house may have. */
@@ -111,7 +111,72 @@ public enum UsualUncertainty {
         return concerns.test(Objects.requireNonNull(house, "house"));
     }
 
-    void apply(Deviations deviations, double value) {
-        apply.accept(deviations, value);
+    /** Moves the number of a house from where it is. */
+    void move(HotWaterSystem.Builder house, double deviation, double atmosphere) {
+        change.by(house, deviation, atmosphere);
+    }
+
+    /** How a number of a house is moved from where it is. */
+    @FunctionalInterface
+    private interface Change {
+        void by(HotWaterSystem.Builder house, double deviation, double atmosphere);
+    }
+
+    /** The changes. */
+    private static final class Moved {
+
+        private static void supplyPressure(HotWaterSystem.Builder house, double pascal, double atmosphere) {
+            house.changeSupply(supply -> supply.toBuilder()
+                    .mains(supply.mains().raisedBy(pascal, PressureUnit.PASCAL))
+                    .build());
+        }
+
+        private static void reducedPressure(HotWaterSystem.Builder house, double pascal, double atmosphere) {
+            house.changeSupply(supply -> supply.reducingValve()
+                    .map(valve -> supply.toBuilder()
+                            .reducingValve(valve.toBuilder()
+                                    .set(raised(valve.set(), pascal))
+                                    .build())
+                            .build())
+                    .orElse(supply));
+        }
+
+        private static void supplyWater(HotWaterSystem.Builder house, double kelvin, double atmosphere) {
+            house.changeSupply(supply -> supply.toBuilder()
+                    .water(supply.water().warmerBy(kelvin, TemperatureDifferenceUnit.KELVIN))
+                    .build());
+        }
+
+        private static void setPoint(HotWaterSystem.Builder house, double kelvin, double atmosphere) {
+            house.changeHeater(heater -> heater.withElements(element -> element.toBuilder()
+                    .setPoint(element.setPoint() + kelvin, TemperatureUnit.KELVIN)
+                    .build()));
+        }
+
+        private static void recoveryEfficiency(HotWaterSystem.Builder house, double share, double atmosphere) {
+            house.changeHeater(heater -> heater.toBuilder()
+                    .recoveryEfficiency(100 * Math.min(1, heater.recoveryEfficiency() * (1 + share)), RatioUnit.PERCENT)
+                    .build());
+        }
+
+        private static void tankVolume(HotWaterSystem.Builder house, double share, double atmosphere) {
+            house.changeTank(tank -> tank.toBuilder()
+                    .volume(VolumeUnit.LITRE.fromSi(tank.volume() * (1 + share)), VolumeUnit.LITRE)
+                    .build());
+        }
+
+        private static void precharge(HotWaterSystem.Builder house, double pascal, double atmosphere) {
+            house.changeVessel(vessel -> vessel.toBuilder()
+                    .precharge(raised(vessel.precharge(), pascal))
+                    .build());
+        }
+
+        private static void reliefSet(HotWaterSystem.Builder house, double share, double atmosphere) {
+            house.changeReliefValves(valve -> valve.scaled(1 + share, atmosphere));
+        }
+
+        private static Pressure raised(Pressure pressure, double pascal) {
+            return new Pressure(pressure.value() + pascal, pressure.reference());
+        }
     }
 }

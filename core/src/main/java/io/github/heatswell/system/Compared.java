@@ -1,8 +1,6 @@
 package io.github.heatswell.system;
 
-import io.github.heatswell.units.Decimals;
 import io.github.heatswell.units.Pressure;
-import io.github.heatswell.units.PressureUnit;
 
 /**
  * Two pressures as a message shows them that says which is the higher: with as many digits as it takes to see that.
@@ -19,14 +17,9 @@ record Compared(String one, String other) {
         int digits = MIN_DIGITS;
         while (digits < MAX_DIGITS
                 && one.value() != other.value()
-                && shown(one, digits).equals(shown(other, digits))) {
+                && one.text(digits).equals(other.text(digits))) {
             digits++;
         }
-        return new Compared(shown(one, digits), shown(other, digits));
-    }
-
-    private static String shown(Pressure pressure, int digits) {
-        String bar = Decimals.significant(PressureUnit.BAR.fromSi(pressure.value()), digits) + " bar";
-        return pressure.reference() == Pressure.Reference.GAUGE ? bar : bar + " abs";
+        return new Compared(one.text(digits), other.text(digits));
     }
 }

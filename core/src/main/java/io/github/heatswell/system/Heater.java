@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
 
 /**
  * What heats the tank: a gas burner, or one or two electric elements, each with its thermostat, and a high-limit cut-out
@@ -63,6 +64,20 @@ public final class Heater {
         builder.lower.copy(elements.get(0));
         builder.upper = elements.size() > 1 ? elements.get(1) : null;
         return builder;
+    }
+
+    /**
+     * The same heater with every element changed.
+     *
+     * @param change makes another element of each
+     * @return the heater
+     * @throws InvalidDescriptionException if the elements do not go together then
+     */
+    public Heater withElements(UnaryOperator<Element> change) {
+        Builder builder = toBuilder();
+        builder.lower.copy(change.apply(elements.get(0)));
+        builder.upper = elements.size() > 1 ? change.apply(elements.get(1)) : null;
+        return builder.build();
     }
 
     /** Where the heat comes from. */

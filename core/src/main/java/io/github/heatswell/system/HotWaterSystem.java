@@ -5,15 +5,14 @@ import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Limits;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
-import io.github.heatswell.units.RatioUnit;
 import io.github.heatswell.units.VolumeUnit;
 import io.github.heatswell.water.GibbsPolynomialWater;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
+import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
 
 /**
  * The whole installation as its owner would describe it: one storage tank, what heats it, its cold feed, the piping that
@@ -22,19 +21,8 @@ import java.util.Set;
  */
 public final class HotWaterSystem {
 
+    private static final Limits TRAPPED_AIR = Limits.above("trapped-air", 0, 0.1);
     private static final Limits GAUGE_HEIGHT = Limits.between("height", -30, 30);
-
-    /** Two pressures this close (Pa) are one: sums of the same numbers in another order differ by rounding. */
-    private static final double SAME_PRESSURE = 1e-6;
-
-    /** What a change of units may cost (-). */
-    private static final double ROUNDING = 1e-9;
-
-    /**
-     * The most (-) a tank may grow from empty to its working pressure. The volume follows the pressure in a straight line, which
-     * would leave a tank beyond it without any volume where the pressure is lost. Own choice.
-     */
-    static final double MAX_STRETCH = 0.75;
 
     private final Site site;
     private final Supply supply;
@@ -43,7 +31,7 @@ public final class HotWaterSystem {
     private final List<PipeRun> piping;
     private final List<ReliefValve> reliefValves;
     private final ExpansionVessel vessel;
-    private final TrappedAir trappedAir;
+    private final Double trappedAir;
     private final List<Leak> leaks;
     private final DrawProfile draws;
     private final double gaugeHeight;
@@ -95,129 +83,73 @@ public final class HotWaterSystem {
         return builder;
     }
 
-    /**
-     * Where the heater stands.
-     *
-     * @return the site
-     */
+    /** {@return where the heater stands} */
     public Site site() {
         return site;
     }
 
-    /**
-     * The cold feed.
-     *
-     * @return the supply
-     */
+    /** {@return the cold feed} */
     public Supply supply() {
         return supply;
     }
 
-    /**
-     * The storage tank.
-     *
-     * @return the tank
-     */
+    /** {@return the storage tank} */
     public Tank tank() {
         return tank;
     }
 
-    /**
-     * What heats the tank.
-     *
-     * @return the heater
-     */
+    /** {@return what heats the tank} */
     public Heater heater() {
         return heater;
     }
 
-    /**
-     * The piping that shares the tank's pressure.
-     *
-     * @return the runs of pipe, possibly none
-     */
+    /** {@return the runs of pipe that share the tank's pressure, possibly none} */
     public List<PipeRun> piping() {
         return piping;
     }
 
-    /**
-     * The relief valves.
-     *
-     * @return the valves, possibly none, in the order they were added
-     */
+    /** {@return the relief valves, possibly none, in the order they were added} */
     public List<ReliefValve> reliefValves() {
         return reliefValves;
     }
 
-    /**
-     * The expansion vessel.
-     *
-     * @return the vessel, or empty if there is none
-     */
+    /** {@return the expansion vessel, or empty if there is none} */
     public Optional<ExpansionVessel> vessel() {
         return Optional.ofNullable(vessel);
     }
 
-    /**
-     * Air caught in the piping.
-     *
-     * @return the air, or empty if there is none
-     */
-    public Optional<TrappedAir> trappedAir() {
-        return Optional.ofNullable(trappedAir);
+    /** {@return the volume (m3) of air caught in the piping, at the pressure the run starts from, or empty if there is none} */
+    public OptionalDouble trappedAir() {
+        return trappedAir == null ? OptionalDouble.empty() : OptionalDouble.of(trappedAir);
     }
 
-    /**
-     * Taps that drip and other small holes.
-     *
-     * @return the leaks, possibly none
-     */
+    /** {@return taps that drip and other small holes, possibly none} */
     public List<Leak> leaks() {
         return leaks;
     }
 
-    /**
-     * When hot water is drawn.
-     *
-     * @return the draws of every day, possibly none
-     */
+    /** {@return the hot-water draws of every day, possibly none} */
     public DrawProfile draws() {
         return draws;
     }
 
-    /**
-     * Height of the owner's gauge above the tank's drain cock.
-     *
-     * @return the height (m), negative below it
-     */
+    /** {@return the height (m) of the owner's gauge above the tank's drain cock, negative below it} */
     public double gaugeHeight() {
         return gaugeHeight;
     }
 
-    /**
-     * Where a run starts.
-     *
-     * @return the start
-     */
+    /** {@return where a run starts} */
     public Start start() {
         return start;
     }
 
-    /**
-     * The pressure the supply stands at when a run starts: that of the mains, or what a reducing valve locks up at.
-     *
-     * @return the static pressure
-     */
+    /** {@return the pressure the supply stands at when a run starts: that of the mains, or what a reducing valve locks up at} */
     public Pressure supplyAtStart() {
         double atmosphere = site.atmosphere();
         return Pressure.gauge(supply.staticAbsolute(start.timeOfDay(), atmosphere) - atmosphere, PressureUnit.PASCAL);
     }
 
-    /**
-     * The temperature of the cold water when a run starts.
-     *
-     * @return the temperature (K)
-     */
+    /** {@return the temperature (K) of the cold water when a run starts} */
     public double coldAtStart() {
         return supply.water().on(start.dayOfYear());
     }
@@ -257,7 +189,7 @@ public final class HotWaterSystem {
         private final List<PipeRun> piping = new ArrayList<>();
         private final List<ReliefValve> reliefValves = new ArrayList<>();
         private ExpansionVessel vessel;
-        private TrappedAir trappedAir;
+        private Double trappedAir;
         private final List<Leak> leaks = new ArrayList<>();
         private DrawProfile draws = DrawProfile.none();
         private double gaugeHeight;
@@ -342,6 +274,67 @@ public final class HotWaterSystem {
         }
 
         /**
+         * Changes the supply set before.
+         *
+         * @param change makes another of it
+         * @return this builder
+         */
+        public Builder changeSupply(UnaryOperator<Supply> change) {
+            return supply(change.apply(supply));
+        }
+
+        /**
+         * Changes the tank set before.
+         *
+         * @param change makes another of it
+         * @return this builder
+         */
+        public Builder changeTank(UnaryOperator<Tank> change) {
+            return tank(change.apply(tank));
+        }
+
+        /**
+         * Changes the heater set before.
+         *
+         * @param change makes another of it
+         * @return this builder
+         */
+        public Builder changeHeater(UnaryOperator<Heater> change) {
+            return heater(change.apply(heater));
+        }
+
+        /**
+         * Changes every relief valve added before.
+         *
+         * @param change makes another of it, or returns it as it is
+         * @return this builder
+         */
+        public Builder changeReliefValves(UnaryOperator<ReliefValve> change) {
+            reliefValves.replaceAll(change);
+            return this;
+        }
+
+        /**
+         * Changes the expansion vessel set before; does nothing where there is none.
+         *
+         * @param change makes another of it
+         * @return this builder
+         */
+        public Builder changeVessel(UnaryOperator<ExpansionVessel> change) {
+            return vessel == null ? this : vessel(change.apply(vessel));
+        }
+
+        /**
+         * Changes where a run starts.
+         *
+         * @param change makes another start of the one before
+         * @return this builder
+         */
+        public Builder changeStart(UnaryOperator<Start> change) {
+            return start(change.apply(start));
+        }
+
+        /**
          * Sets the expansion vessel.
          *
          * @param value the vessel
@@ -365,11 +358,13 @@ public final class HotWaterSystem {
         /**
          * Puts air into the piping.
          *
-         * @param value the air
+         * @param value its volume at the pressure the run starts from, above 0 to 100 L
+         * @param unit its unit
          * @return this builder
+         * @throws IllegalArgumentException if the volume is outside its range
          */
-        public Builder trappedAir(TrappedAir value) {
-            trappedAir = Objects.requireNonNull(value, "trapped-air");
+        public Builder trappedAir(double value, VolumeUnit unit) {
+            trappedAir = TRAPPED_AIR.check(value, unit);
             return this;
         }
 
@@ -420,6 +415,22 @@ public final class HotWaterSystem {
         }
 
         /**
+         * Lets a run start at the pressure of the supply if that has left the described one behind: where it would lie below the
+         * supply's, or an open connection to the mains could not hold it.
+         *
+         * @return this builder
+         */
+        public Builder followSupply() {
+            double atmosphere = site.atmosphere();
+            double feed = supply.staticAbsolute(start.timeOfDay(), atmosphere);
+            boolean held = start.pressure()
+                    .filter(pressure ->
+                            pressure.absolute(atmosphere) >= feed && supply.arrangement() != Supply.Arrangement.DIRECT)
+                    .isPresent();
+            return held ? this : start(start.toBuilder().atSupplyPressure().build());
+        }
+
+        /**
          * Ends the description.
          *
          * @return the system
@@ -432,101 +443,10 @@ public final class HotWaterSystem {
                     .present("tank", tank)
                     .present("heater", heater);
             if (requirements.met()) {
-                checkPressures(requirements, site.atmosphere());
-                checkTrappedAir(requirements);
-                checkShell(requirements);
+                new SystemRules(requirements, new HotWaterSystem(this)).check();
             }
             requirements.orThrow();
             return new HotWaterSystem(this);
-        }
-
-        private void checkPressures(Requirements requirements, double atmosphere) {
-            double test = tank.testPressureAbsolute(atmosphere);
-            supply.mains()
-                    .entries()
-                    .values()
-                    .forEach(p -> checkPressure(requirements, "supply.pressure", p, atmosphere, mainsLimit(test)));
-            start.pressure().ifPresent(p -> {
-                checkPressure(requirements, "start.pressure", p, atmosphere, test);
-                checkStart(requirements, p, atmosphere);
-            });
-            if (vessel != null) {
-                Pressure precharge = vessel.precharge();
-                Compared compared = Compared.of(precharge, tank.workingPressure());
-                requirements.rule(
-                        precharge.gauge(atmosphere) > 0
-                                && precharge.gauge(atmosphere)
-                                        <= tank.workingPressure().gauge(atmosphere) * (1 + ROUNDING),
-                        "vessel.precharge",
-                        compared.one()
-                                + " must lie above the surrounding air and not above the tank's working pressure of "
-                                + compared.other());
-            }
-            Set<String> names = new HashSet<>();
-            for (int i = 0; i < reliefValves.size(); i++) {
-                ReliefValve valve = reliefValves.get(i);
-                valve.check(requirements, "relief[" + i + "]", atmosphere);
-                requirements.rule(
-                        names.add(valve.name()),
-                        "relief[" + i + "].name",
-                        "'" + valve.name() + "' is the name of another relief valve already");
-            }
-        }
-
-        /** Air that is caught in the piping takes up room there. */
-        private void checkTrappedAir(Requirements requirements) {
-            double room = piping.stream().mapToDouble(PipeRun::volume).sum();
-            if (trappedAir != null) {
-                requirements.rule(
-                        trappedAir.volume() <= room,
-                        "trapped-air",
-                        litres(trappedAir.volume()) + " is more than the piping holds, " + litres(room));
-            }
-        }
-
-        /** A wall that stretches further has torn long before. */
-        private void checkShell(Requirements requirements) {
-            double stretch = tank.shell().compliance() * tank.workingPressure().gauge(site.atmosphere());
-            requirements.rule(
-                    stretch <= MAX_STRETCH,
-                    "tank.wall",
-                    "so thin a wall would let the tank grow by "
-                            + Limits.quantity(RatioUnit.PERCENT.fromSi(stretch), RatioUnit.PERCENT)
-                            + " at its working pressure of " + tank.workingPressure() + "; at most 75 % is allowed");
-        }
-
-        private static String litres(double volume) {
-            return Limits.quantity(VolumeUnit.LITRE.fromSi(volume), VolumeUnit.LITRE);
-        }
-
-        private void checkPressure(
-                Requirements requirements, String field, Pressure value, double atmosphere, double test) {
-            requirements.rule(
-                    value.gauge(atmosphere) > 0 && value.absolute(atmosphere) < test,
-                    field,
-                    value + " must lie above the surrounding air and below the tank's test pressure, twice its working"
-                            + " pressure of " + tank.workingPressure());
-        }
-
-        /** A reducing valve keeps the mains' pressure from the tank. */
-        private double mainsLimit(double test) {
-            return supply.arrangement() == Supply.Arrangement.REDUCING_VALVE ? Double.POSITIVE_INFINITY : test;
-        }
-
-        private void checkStart(Requirements requirements, Pressure begin, double atmosphere) {
-            double feed = supply.staticAbsolute(start.timeOfDay(), atmosphere);
-            double excess = begin.absolute(atmosphere) - feed;
-            Compared both = Compared.of(begin, Pressure.gauge(feed - atmosphere, PressureUnit.PASCAL));
-            requirements.rule(
-                    excess >= -SAME_PRESSURE,
-                    "start.pressure",
-                    both.one() + " is below the supply pressure of " + both.other()
-                            + ", which would fill the system at once");
-            requirements.rule(
-                    excess <= SAME_PRESSURE || supply.arrangement() != Supply.Arrangement.DIRECT,
-                    "start.pressure",
-                    both.one() + " is above the supply pressure of " + both.other()
-                            + ", which an open connection to the mains cannot hold");
         }
     }
 }

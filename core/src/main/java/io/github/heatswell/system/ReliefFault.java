@@ -12,18 +12,30 @@ import java.util.Optional;
 public final class ReliefFault {
 
     private static final Limits STUCK_LIFT = Limits.between("stuck-open", 1e-4, 1);
+    /** What state a valve is in. */
+    public enum Condition {
+        /** It works. */
+        SOUND,
+        /** It never closes: an orifice of fixed lift. */
+        STUCK_OPEN,
+        /** It works, but its seat leaks while it is closed. */
+        LEAKING_SEAT,
+        /** It never opens. */
+        BLOCKED
+    }
+
     private static final Limits LEAKS_FROM = Limits.between("leaks-from", 0, 20e5);
     private static final Limits LEAKAGE = Limits.above("leakage", 0, 10e-3 / 60);
 
-    private static final ReliefFault NONE = new ReliefFault(ReliefValve.Condition.SOUND, new Builder());
-    private static final ReliefFault BLOCKED = new ReliefFault(ReliefValve.Condition.BLOCKED, new Builder());
+    private static final ReliefFault NONE = new ReliefFault(Condition.SOUND, new Builder());
+    private static final ReliefFault BLOCKED = new ReliefFault(Condition.BLOCKED, new Builder());
 
-    private final ReliefValve.Condition condition;
+    private final Condition condition;
     private final double stuckLift;
     private final double leakage;
     private final Pressure leaksFrom;
 
-    private ReliefFault(ReliefValve.Condition condition, Builder from) {
+    private ReliefFault(Condition condition, Builder from) {
         this.condition = condition;
         stuckLift = from.stuckLift;
         leakage = from.leakage;
@@ -49,6 +61,31 @@ public final class ReliefFault {
     }
 
     /**
+     * The valve never closes.
+     *
+     * @param lift the lift it is stuck at, 0.01 % to 100 %
+     * @param unit its unit
+     * @return the fault
+     * @throws IllegalArgumentException if the lift is outside its range
+     */
+    public static ReliefFault stuckOpen(double lift, RatioUnit unit) {
+        return builder().stuckOpen(lift, unit).build();
+    }
+
+    /**
+     * The valve's closed seat leaks.
+     *
+     * @param from the pressure at which that begins, 0 to 20 bar
+     * @param flow the flow just below the opening pressure, above 0 to 10 L/min
+     * @param unit the unit of the flow
+     * @return the fault
+     * @throws IllegalArgumentException if a number is outside its range
+     */
+    public static ReliefFault leakingSeat(Pressure from, double flow, FlowUnit unit) {
+        return builder().leaksFrom(from).leakage(flow, unit).build();
+    }
+
+    /**
      * Starts a description of a valve that is stuck open, or of one whose seat leaks.
      *
      * @return an empty builder
@@ -57,19 +94,39 @@ public final class ReliefFault {
         return new Builder();
     }
 
-    ReliefValve.Condition condition() {
+    /**
+     * What state it leaves the valve in.
+     *
+     * @return the condition, sound if there is no fault
+     */
+    public Condition condition() {
         return condition;
     }
 
-    double stuckLift() {
+    /**
+     * The lift at which the valve is stuck.
+     *
+     * @return the lift (-), 0 unless it is stuck open
+     */
+    public double stuckLift() {
         return stuckLift;
     }
 
-    double leakage() {
+    /**
+     * What the closed seat lets by at the opening pressure; below, it falls evenly to nothing at {@link #leaksFrom}.
+     *
+     * @return the flow (m3/s), 0 for a tight seat
+     */
+    public double leakage() {
         return leakage;
     }
 
-    Optional<Pressure> leaksFrom() {
+    /**
+     * The pressure above which the seat begins to let water by.
+     *
+     * @return the pressure, or empty for a tight seat
+     */
+    public Optional<Pressure> leaksFrom() {
         return Optional.ofNullable(leaksFrom);
     }
 
@@ -134,7 +191,7 @@ public final class ReliefFault {
             requirements.rule(!leaks || leaksFrom != null, "leaks-from", "is missing");
             requirements.rule(!leaks || leakage > 0, "leakage", "is missing");
             requirements.orThrow();
-            return new ReliefFault(leaks ? ReliefValve.Condition.LEAKING_SEAT : ReliefValve.Condition.STUCK_OPEN, this);
+            return new ReliefFault(leaks ? Condition.LEAKING_SEAT : Condition.STUCK_OPEN, this);
         }
     }
 }

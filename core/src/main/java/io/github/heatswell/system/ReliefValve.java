@@ -5,11 +5,11 @@ import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Limits;
 import io.github.heatswell.units.PowerUnit;
 import io.github.heatswell.units.Pressure;
-import io.github.heatswell.units.RatioUnit;
+import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.TemperatureUnit;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
 
 /**
  * A spring-loaded relief valve. It opens at its set pressure, is fully lifted at a somewhat higher pressure, and closes
@@ -86,6 +86,25 @@ public final class ReliefValve {
         return builder;
     }
 
+    /**
+     * The same valve with a stronger or weaker spring: set, full-lift and reseat pressure keep their proportions. Springs push
+     * against the air, so it is the gauge pressures that do.
+     *
+     * @param factor how many times as strong (-), above 0
+     * @param atmosphere the absolute pressure (Pa) of the surrounding air
+     * @return the valve
+     * @throws IllegalArgumentException if a pressure leaves its range
+     */
+    public ReliefValve scaled(double factor, double atmosphere) {
+        UnaryOperator<Pressure> scale =
+                pressure -> Pressure.gauge(factor * pressure.gauge(atmosphere), PressureUnit.PASCAL);
+        return toBuilder()
+                .setPressure(scale.apply(setPressure))
+                .fullLiftPressure(scale.apply(fullLiftPressure))
+                .reseatPressure(scale.apply(reseatPressure))
+                .build();
+    }
+
     /** How the lift of an open valve follows the pressure. */
     public enum LiftCharacteristic {
         /** The lift grows linearly from nothing at the reseat pressure to full at the full-lift pressure. */
@@ -102,124 +121,77 @@ public final class ReliefValve {
         TANK_TOP
     }
 
-    /** What state a valve is in. */
-    public enum Condition {
-        /** It works. */
-        SOUND,
-        /** It never closes: an orifice of fixed lift. */
-        STUCK_OPEN,
-        /** It works, but its seat leaks while it is closed. */
-        LEAKING_SEAT,
-        /** It never opens. */
-        BLOCKED
-    }
-
-    /**
-     * What this valve is called.
-     *
-     * @return the name, not blank
-     */
+    /** {@return what this valve is called, not blank} */
     public String name() {
         return name;
     }
 
-    /**
-     * The set pressure, at which a closed valve opens.
-     *
-     * @return the set pressure
-     */
+    /** {@return the set pressure, at which a closed valve opens} */
     public Pressure setPressure() {
         return setPressure;
     }
 
-    /**
-     * The pressure at which the valve is fully lifted.
-     *
-     * @return the full-lift pressure, at or above the set pressure
-     */
+    /** {@return the full-lift pressure, at or above the set pressure} */
     public Pressure fullLiftPressure() {
         return fullLiftPressure;
     }
 
-    /**
-     * The pressure at which an open valve closes.
-     *
-     * @return the reseat pressure, below the set pressure
-     */
+    /** {@return the reseat pressure, below the set pressure, at which an open valve closes} */
     public Pressure reseatPressure() {
         return reseatPressure;
     }
 
     /**
-     * The flow of the fully lifted valve at its full-lift pressure. At another pressure it goes with the square root of
-     * the pressure difference to the air, as through any orifice.
-     *
-     * @return the volume flow (m3/s)
+     * {@return the volume flow (m3/s) of the fully lifted valve at its full-lift pressure; elsewhere it goes with the square root
+     * of the pressure above the air, as through any orifice}
      */
     public double fullFlow() {
         return fullFlow;
     }
 
-    /**
-     * How the lift follows the pressure.
-     *
-     * @return the character
-     */
+    /** {@return how the lift follows the pressure} */
     public LiftCharacteristic liftCharacteristic() {
         return liftCharacteristic;
     }
 
-    /**
-     * Where the valve sits.
-     *
-     * @return the location
-     */
+    /** {@return where the valve sits} */
     public Location location() {
         return location;
     }
 
-    /**
-     * Height above the tank's drain cock: so much higher a valve sees so much less pressure.
-     *
-     * @return the height (m), negative below it
-     */
+    /** {@return the height (m) above the tank's drain cock, negative below it: so much higher a valve sees so much less pressure} */
     public double height() {
         return height;
     }
 
     /**
-     * The water temperature at which a combined temperature and pressure device opens as well.
-     *
-     * @return the temperature (K), or empty for a valve that minds pressure only
+     * {@return the water temperature (K) at which a combined temperature and pressure device opens as well, or empty for a valve
+     * that minds pressure only}
      */
     public OptionalDouble setTemperature() {
         return setTemperature == null ? OptionalDouble.empty() : OptionalDouble.of(setTemperature);
     }
 
-    /**
-     * The water temperature below which the device closes again.
-     *
-     * @return the temperature (K), or empty for a valve that minds pressure only
-     */
+    /** {@return the water temperature (K) below which the device closes again, or empty for a valve that minds pressure only} */
     public OptionalDouble reseatTemperature() {
         return reseatTemperature == null ? OptionalDouble.empty() : OptionalDouble.of(reseatTemperature);
     }
 
     /**
-     * The heat input of a heater that a combined temperature and pressure device is certified to keep from overheating.
-     *
-     * @return the input (W), or empty if it is unknown
+     * {@return the heat input (W) of a heater that a combined device is certified to keep from overheating, or empty if it is
+     * unknown}
      */
     public OptionalDouble ratedInput() {
         return ratedInput == null ? OptionalDouble.empty() : OptionalDouble.of(ratedInput);
     }
 
-    /**
-     * What state the valve is in.
-     *
-     * @return the condition
-     */
-    public Condition condition() {
+    /** {@return what is wrong with the valve; {@link ReliefFault#none()} if it is sound} */
+    public ReliefFault fault() {
+        return fault;
+    }
+
+    /** {@return the state its fault leaves the valve in} */
+    public ReliefFault.Condition condition() {
         return fault.condition();
     }
 
@@ -229,61 +201,12 @@ public final class ReliefValve {
      * @return false if it is blocked
      */
     public boolean relieves() {
-        return condition() != Condition.BLOCKED;
+        return condition() != ReliefFault.Condition.BLOCKED;
     }
 
-    /**
-     * The lift at which the valve is stuck.
-     *
-     * @return the lift (-), 0 unless it is stuck open
-     */
-    public double stuckLift() {
-        return fault.stuckLift();
-    }
-
-    /**
-     * What the closed seat lets by at the opening pressure; below, it falls evenly to nothing at {@link #leaksFrom}.
-     *
-     * @return the flow (m3/s), 0 for a tight seat
-     */
-    public double leakage() {
-        return fault.leakage();
-    }
-
-    /**
-     * The pressure above which the seat begins to let water by.
-     *
-     * @return the pressure, or empty for a tight seat
-     */
-    public Optional<Pressure> leaksFrom() {
-        return fault.leaksFrom();
-    }
-
-    /** Notes everything about this valve that contradicts itself once the air pressure is known. */
-    void check(Requirements requirements, String path, double atmosphere) {
-        double set = setPressure.gauge(atmosphere);
-        requirements.rule(
-                reseatPressure.gauge(atmosphere) < set,
-                path + ".reseats",
-                compared(reseatPressure, " must be below the opening pressure of "));
-        requirements.rule(
-                reseatPressure.gauge(atmosphere) > 0,
-                path + ".reseats",
-                reseatPressure + " must be above the surrounding air");
-        requirements.rule(
-                fullLiftPressure.gauge(atmosphere) >= set,
-                path + ".full-lift",
-                compared(fullLiftPressure, " must not be below the opening pressure of "));
-        leaksFrom()
-                .ifPresent(leaks -> requirements.rule(
-                        leaks.gauge(atmosphere) < set,
-                        path + ".fault.leaks-from",
-                        compared(leaks, " must be below the opening pressure of ")));
-    }
-
-    private String compared(Pressure value, String must) {
-        Compared both = Compared.of(value, setPressure);
-        return both.one() + must + both.other();
+    /** What its pressures must agree on. */
+    ReliefRules rules() {
+        return new ReliefRules(setPressure, fullLiftPressure, reseatPressure, fault.leaksFrom());
     }
 
     /** Builds a {@link ReliefValve}. */
@@ -312,23 +235,11 @@ public final class ReliefValve {
          *     that does not show
          */
         public Builder name(String value) {
-            if (Objects.requireNonNull(value, "name").isBlank() || value.length() > 60 || !shows(value)) {
+            if (Objects.requireNonNull(value, "name").isBlank() || value.length() > 60 || !Requirements.shows(value)) {
                 throw new IllegalArgumentException("name: must have 1 to 60 characters that show and not be blank");
             }
             name = value;
             return this;
-        }
-
-        private static boolean shows(String text) {
-            return text.codePoints().noneMatch(point -> switch (java.lang.Character.getType(point)) {
-                case java.lang.Character.CONTROL,
-                        java.lang.Character.FORMAT,
-                        java.lang.Character.LINE_SEPARATOR,
-                        java.lang.Character.PARAGRAPH_SEPARATOR,
-                        java.lang.Character.SURROGATE,
-                        java.lang.Character.PRIVATE_USE -> true;
-                default -> false;
-            });
         }
 
         /**
@@ -466,46 +377,12 @@ public final class ReliefValve {
         }
 
         /**
-         * Makes it a valve that never closes.
-         *
-         * @param lift the lift it is stuck at, 0.01 % to 100 %
-         * @param unit its unit
-         * @return this builder
-         * @throws IllegalArgumentException if the lift is outside its range
-         */
-        public Builder stuckOpen(double lift, RatioUnit unit) {
-            return fault(ReliefFault.builder().stuckOpen(lift, unit).build());
-        }
-
-        /**
-         * Makes it a valve whose closed seat leaks.
-         *
-         * @param from the pressure at which that begins, 0 to 20 bar
-         * @param flow the flow just below the opening pressure, above 0 to 10 L/min
-         * @param unit the unit of the flow
-         * @return this builder
-         * @throws IllegalArgumentException if a number is outside its range
-         */
-        public Builder leakingSeat(Pressure from, double flow, FlowUnit unit) {
-            return fault(
-                    ReliefFault.builder().leaksFrom(from).leakage(flow, unit).build());
-        }
-
-        /**
-         * Makes it a valve that never opens.
-         *
-         * @return this builder
-         */
-        public Builder blocked() {
-            return fault(ReliefFault.blocked());
-        }
-
-        /**
-         * Ends the description. Rules between the pressures are checked when the valve is put into a system, since they
-         * may be given against different references.
+         * Ends the description. Pressures against different references are compared when the valve is put into a system,
+         * which knows the air around it.
          *
          * @return the valve
-         * @throws InvalidDescriptionException if something is missing or does not belong together
+         * @throws InvalidDescriptionException if something is missing or does not belong together, such as a reseat pressure
+         *     above the set pressure
          */
         public ReliefValve build() {
             Requirements requirements = new Requirements()
@@ -515,6 +392,15 @@ public final class ReliefValve {
                     .present("reseats", reseatPressure)
                     .present("full-flow", fullFlow)
                     .present("character", liftCharacteristic);
+            checkTemperatures(requirements);
+            if (setPressure != null && fullLiftPressure != null && reseatPressure != null) {
+                new ReliefRules(setPressure, fullLiftPressure, reseatPressure, fault.leaksFrom()).alone(requirements);
+            }
+            requirements.orThrow();
+            return new ReliefValve(this);
+        }
+
+        private void checkTemperatures(Requirements requirements) {
             if (setTemperature != null || reseatTemperature != null) {
                 requirements.present("opens-at", setTemperature).present("reseats-at", reseatTemperature);
                 requirements.rule(
@@ -530,8 +416,6 @@ public final class ReliefValve {
                     ratedInput == null || setTemperature != null,
                     "rated-input",
                     "belongs to a device that minds temperature; give opens-at too");
-            requirements.orThrow();
-            return new ReliefValve(this);
         }
     }
 }

@@ -32,6 +32,19 @@ final class Requirements {
         }
     }
 
+    /** Whether a name shows as it is: without line breaks, control characters and others that have no shape. */
+    static boolean shows(String text) {
+        return text.codePoints().noneMatch(point -> switch (Character.getType(point)) {
+            case Character.CONTROL,
+                    Character.FORMAT,
+                    Character.LINE_SEPARATOR,
+                    Character.PARAGRAPH_SEPARATOR,
+                    Character.SURROGATE,
+                    Character.PRIVATE_USE -> true;
+            default -> false;
+        });
+    }
+
     /** Whether nothing was noted so far. */
     boolean met() {
         return problems.isEmpty();

@@ -91,10 +91,20 @@ public record Pressure(double value, Reference reference) {
         return Objects.requireNonNull(unit, "a pressure: its unit").fromSi(value);
     }
 
-    /** {@return the pressure in bar with its reference, for messages: {@code 4.2 bar} (gauge) or {@code 5.2 bar abs}} */
+    /** {@return the pressure in bar with its reference, for messages: {@code 4.2 bar gauge} or {@code 5.2 bar abs}} */
     @Override
     public String toString() {
-        String bar = Decimals.significant(PressureUnit.BAR.fromSi(value), MESSAGE_DIGITS) + " bar";
-        return reference == Reference.GAUGE ? bar : bar + " abs";
+        return text(MESSAGE_DIGITS);
+    }
+
+    /**
+     * The pressure in bar with its reference, for messages.
+     *
+     * @param digits the significant digits, 1 or more
+     * @return such as {@code 4.2 bar gauge} or {@code 5.2 bar abs}
+     */
+    public String text(int digits) {
+        return Decimals.significant(PressureUnit.BAR.fromSi(value), digits)
+                + (reference == Reference.GAUGE ? " bar gauge" : " bar abs");
     }
 }

@@ -22,9 +22,9 @@ import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Leak;
+import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Supply;
-import io.github.heatswell.system.TrappedAir;
 import io.github.heatswell.system.VesselBody;
 import io.github.heatswell.system.VesselBody.Mounting;
 import io.github.heatswell.units.FlowUnit;
@@ -66,11 +66,11 @@ final class Cases {
         changed(
                 "thermostat-stuck",
                 h -> h.heater(heater(60).thermostatStuck(true).build()));
-        relief("relief-valve-blocked", valve(7, 6).blocked());
-        relief("relief-valve-stuck-open", valve(7, 6).stuckOpen(5, RatioUnit.PERCENT));
+        relief("relief-valve-blocked", valve(7, 6).fault(ReliefFault.blocked()));
+        relief("relief-valve-stuck-open", valve(7, 6).fault(ReliefFault.stuckOpen(5, RatioUnit.PERCENT)));
         relief(
                 "relief-valve-seat-leaks",
-                valve(7, 6).leakingSeat(Pressure.gauge(3, BAR), 0.01, FlowUnit.LITRE_PER_MINUTE));
+                valve(7, 6).fault(ReliefFault.leakingSeat(Pressure.gauge(3, BAR), 0.01, FlowUnit.LITRE_PER_MINUTE)));
         ALL.put("relief-valve-missing", () -> Findings.of(unguarded().build()));
         relief("temperature-relief-missing", valve(7, 6));
         relief("relief-set-above-tank", guard(11, 9));
@@ -119,7 +119,7 @@ final class Cases {
                 "check-valve-leaks",
                 h -> h.supply(
                         supply(4).seatLeakage(0.1, FlowUnit.LITRE_PER_MINUTE).build()));
-        changed("trapped-air", h -> h.trappedAir(TrappedAir.of(1, VolumeUnit.LITRE)));
+        changed("trapped-air", h -> h.trappedAir(1, VolumeUnit.LITRE));
         changed(
                 "dripping-hides-expansion",
                 h -> h.addLeak(Leak.of(0.02, FlowUnit.LITRE_PER_MINUTE, Pressure.gauge(4, BAR))));

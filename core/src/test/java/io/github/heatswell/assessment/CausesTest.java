@@ -20,6 +20,7 @@ import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.OpeningCause;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.VesselBody;
 import io.github.heatswell.units.LengthUnit;
@@ -60,7 +61,7 @@ class CausesTest {
                 unguarded().addReliefValve(low).addReliefValve(guard(11, 9).build());
         assertFalse(has(of(sound), "relief-set-above-tank"));
         HotWaterSystem.Builder blocked = unguarded()
-                .addReliefValve(low.toBuilder().blocked().build())
+                .addReliefValve(low.toBuilder().fault(ReliefFault.blocked()).build())
                 .addReliefValve(guard(11, 9).build());
         assertTrue(has(of(blocked), "relief-set-above-tank"));
     }

@@ -22,6 +22,7 @@ import io.github.heatswell.result.OpeningCause;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.system.ExpansionVessel.Condition;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.PowerUnit;
 import java.util.LinkedHashMap;
@@ -166,7 +167,7 @@ class FindingSuppressionTest {
                 new Row("water-hotter-than-boiling", COOL, of(run(cool.build(), 5, 105))),
                 new Row("boiling-margin-small", COOL, of(run(cool.build(), 5, 0.1, 95, 0))),
                 new Row("relief-valve-missing", COOL, of(open)),
-                new Row("relief-valve-blocked", COOL, of(guarded(open, guard(7, 6).blocked()))),
+                new Row("relief-valve-blocked", COOL, of(guarded(open, guard(7, 6).fault(ReliefFault.blocked())))),
                 new Row("relief-set-above-tank", COOL, of(guarded(open, guard(11, 9)))),
                 new Row(
                         "tp-relief-rating-low",

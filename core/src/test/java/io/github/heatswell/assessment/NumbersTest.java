@@ -25,6 +25,7 @@ import io.github.heatswell.system.Element;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Material;
+import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Shell;
 import io.github.heatswell.system.Site;
@@ -196,8 +197,9 @@ class NumbersTest {
         Finding close = find(of(house().supply(supply(5.7).build())), "supply-near-relief-set")
                 .orElseThrow();
         assertEquals(5.6e5, close.limit().orElseThrow().value(), 1e-6); // rounding
-        ReliefValve blocked = valve(5, 4.5).blocked().build();
-        ReliefValve stuck = valve(5, 4.5).stuckOpen(5, RatioUnit.PERCENT).build();
+        ReliefValve blocked = valve(5, 4.5).fault(ReliefFault.blocked()).build();
+        ReliefValve stuck =
+                valve(5, 4.5).fault(ReliefFault.stuckOpen(5, RatioUnit.PERCENT)).build();
         assertTrue(find(of(house().addReliefValve(blocked)), "supply-near-relief-set")
                 .isEmpty());
         assertTrue(find(of(house().supply(supply(4.4).build()).addReliefValve(stuck)), "supply-near-relief-set")

@@ -13,6 +13,7 @@ import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.ExpansionVessel.Condition;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.system.VesselBody;
@@ -124,8 +125,8 @@ class OppositesTest {
                 .build());
         cause("temperature-relief-missing", valve(Sound.valve(7, 6)));
         cause("relief-set-above-tank", valve(Sound.guard(11, 9)));
-        cause("relief-valve-blocked", valve(guard(7, 6).blocked()));
-        cause("relief-valve-stuck-open", valve(guard(7, 6).stuckOpen(5, RatioUnit.PERCENT)));
+        cause("relief-valve-blocked", valve(guard(7, 6).fault(ReliefFault.blocked())));
+        cause("relief-valve-stuck-open", valve(guard(7, 6).fault(ReliefFault.stuckOpen(5, RatioUnit.PERCENT))));
         CAUSES.put("relief-water-loss", new Cause(house -> house, 4, 60, 1));
         CAUSES.put("peak-near-relief", new Cause(house -> house, 6.2, 60, 0));
     }

@@ -24,6 +24,7 @@ import io.github.heatswell.result.OpeningCause;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.Pressure;
@@ -101,7 +102,7 @@ class SafetyTest {
         assertEquals(!bucket, advice.contains("Keep clear"), advice);
         HotWaterSystem blocked = unguarded()
                 .addReliefValve(valve(7, 6).build())
-                .addReliefValve(guard(8, 7).blocked().build())
+                .addReliefValve(guard(8, 7).fault(ReliefFault.blocked()).build())
                 .build();
         assertFalse(advised(Findings.of(run(blocked, 5, 4, 50, 2)), "relief-water-loss")
                 .contains("bucket"));
@@ -162,7 +163,8 @@ class SafetyTest {
     /** The feed cools a tank that overheats; only else is it shut to a valve that cannot close. */
     @Test
     void theFeedOfARunawayStaysOpen() {
-        ReliefValve open = guard(7, 6).stuckOpen(5, RatioUnit.PERCENT).build();
+        ReliefValve open =
+                guard(7, 6).fault(ReliefFault.stuckOpen(5, RatioUnit.PERCENT)).build();
         HotWaterSystem well = unguarded().addReliefValve(open).build();
         assertTrue(advised(Findings.of(well), "relief-valve-stuck-open").contains("then shut the cold feed"));
         HotWaterSystem runaway = well.toBuilder()
@@ -187,12 +189,12 @@ class SafetyTest {
     @Test
     void newReliefValvesFitThePlateAndTheHeater() {
         List<ReliefValve> worn = List.of(
-                guard(7, 6).stuckOpen(5, RatioUnit.PERCENT).build(),
+                guard(7, 6).fault(ReliefFault.stuckOpen(5, RatioUnit.PERCENT)).build(),
                 guard(7, 6)
-                        .leakingSeat(
+                        .fault(ReliefFault.leakingSeat(
                                 io.github.heatswell.units.Pressure.gauge(3, BAR),
                                 0.01,
-                                io.github.heatswell.units.FlowUnit.LITRE_PER_MINUTE)
+                                io.github.heatswell.units.FlowUnit.LITRE_PER_MINUTE))
                         .build());
         for (ReliefValve valve : worn) {
             String advice = Findings.of(unguarded().addReliefValve(valve).build())

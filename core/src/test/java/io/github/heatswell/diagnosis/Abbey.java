@@ -20,7 +20,6 @@ import io.github.heatswell.system.Site;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.system.Tank;
-import io.github.heatswell.system.TrappedAir;
 import io.github.heatswell.system.VesselBody;
 import io.github.heatswell.units.ConductanceUnit;
 import io.github.heatswell.units.DurationUnit;
@@ -150,7 +149,7 @@ final class Abbey {
                                 .mounting(VesselBody.Mounting.HANGING)
                                 .build())
                         .build())
-                .trappedAir(TrappedAir.of(0.1, VolumeUnit.LITRE))
+                .trappedAir(0.1, VolumeUnit.LITRE)
                 .addLeak(Leak.of(1, FlowUnit.MILLILITRE_PER_MINUTE, Pressure.gauge(3, BAR)))
                 .draws(DrawProfile.of(
                         "a bath", List.of(Draw.ofVolume(30_000, 60, VolumeUnit.LITRE, 8, FlowUnit.LITRE_PER_MINUTE))))

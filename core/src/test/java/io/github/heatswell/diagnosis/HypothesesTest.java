@@ -23,8 +23,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.Supply;
-import io.github.heatswell.system.TrappedAir;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.RatioUnit;
@@ -96,11 +96,10 @@ class HypothesesTest {
         assertFalse(causes(Abbey.plain()
                         .withoutReliefValves()
                         .addReliefValve(Abbey.relief("stuck", 7)
-                                .stuckOpen(0.01, RatioUnit.ONE)
+                                .fault(ReliefFault.stuckOpen(0.01, RatioUnit.ONE))
                                 .build()))
                 .contains(RELIEF_OPENS_LOW));
-        assertFalse(causes(Abbey.plain().trappedAir(TrappedAir.of(0.2, VolumeUnit.LITRE)))
-                .contains(TRAPPED_AIR));
+        assertFalse(causes(Abbey.plain().trappedAir(0.2, VolumeUnit.LITRE)).contains(TRAPPED_AIR));
         assertFalse(causes(Abbey.plain()
                         .supply(Abbey.checkValve(3)
                                 .seatLeakage(1, FlowUnit.MILLILITRE_PER_MINUTE)

@@ -4,7 +4,6 @@ import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.PipeRun;
 import io.github.heatswell.system.Site;
-import io.github.heatswell.system.TrappedAir;
 import io.github.heatswell.water.LiquidWater;
 import io.github.heatswell.water.WaterState;
 import java.util.Optional;
@@ -66,7 +65,7 @@ final class BranchWater {
                 .map(v -> new VesselGas(v, site.atmosphere(), site.roomTemperature()));
         vesselOffset =
                 system.vessel().map(v -> column(v.height(), site.atmosphere())).orElse(0.0);
-        airVolume = system.trappedAir().map(TrappedAir::volume).orElse(0.0);
+        airVolume = system.trappedAir().orElse(0);
         airPressure = system.start()
                 .pressure()
                 .map(q -> q.absolute(site.atmosphere()))

@@ -15,6 +15,7 @@ import io.github.heatswell.system.Material;
 import io.github.heatswell.system.Outage;
 import io.github.heatswell.system.PipeRun;
 import io.github.heatswell.system.ReducingValve;
+import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Shell;
 import io.github.heatswell.system.Site;
@@ -22,7 +23,6 @@ import io.github.heatswell.system.StandardProfiles;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.system.Tank;
-import io.github.heatswell.system.TrappedAir;
 import io.github.heatswell.units.ConductanceUnit;
 import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.FlowUnit;
@@ -314,9 +314,7 @@ final class PlumbingCases {
     }
 
     private static HotWaterSystem trappedAir() {
-        return house().trappedAir(TrappedAir.of(2.5, VolumeUnit.LITRE))
-                .draws(draws())
-                .build();
+        return house().trappedAir(2.5, VolumeUnit.LITRE).draws(draws()).build();
     }
 
     private static ReliefValve combined() {
@@ -349,7 +347,7 @@ final class PlumbingCases {
     /** The mains rises, and with it what runs through a valve on top: the burner first warms the tank, then loses. */
     private static HotWaterSystem growingFlow() {
         return withRelief(relief().location(ReliefValve.Location.TANK_TOP)
-                        .stuckOpen(15, RatioUnit.PERCENT)
+                        .fault(ReliefFault.stuckOpen(15, RatioUnit.PERCENT))
                         .build())
                 .supply(check().mains(MainsPressure.daily(
                                 Map.of(0.0, Pressure.gauge(0.5, BAR), 3 * HOUR, Pressure.gauge(6, BAR))))
@@ -394,13 +392,15 @@ final class PlumbingCases {
     }
 
     private static HotWaterSystem stuckOpen() {
-        return withRelief(relief().stuckOpen(0.2, RatioUnit.PERCENT).build())
+        return withRelief(relief().fault(ReliefFault.stuckOpen(0.2, RatioUnit.PERCENT))
+                        .build())
                 .draws(draws())
                 .build();
     }
 
     private static HotWaterSystem leakingSeat() {
-        return withRelief(relief().leakingSeat(Pressure.gauge(4.6, BAR), 0.03, FlowUnit.LITRE_PER_MINUTE)
+        return withRelief(relief().fault(
+                                ReliefFault.leakingSeat(Pressure.gauge(4.6, BAR), 0.03, FlowUnit.LITRE_PER_MINUTE))
                         .build())
                 .draws(draws())
                 .build();

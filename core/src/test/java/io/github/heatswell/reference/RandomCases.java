@@ -8,6 +8,7 @@ import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Leak;
 import io.github.heatswell.system.PipeRun;
+import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.system.Supply;
@@ -73,7 +74,7 @@ final class RandomCases {
                 .draws(base.draws());
         base.piping().forEach((PipeRun pipe) -> house.addPipe(pipe));
         base.leaks().forEach((Leak leak) -> house.addLeak(leak));
-        base.trappedAir().ifPresent(air -> house.trappedAir(air));
+        base.trappedAir().ifPresent(air -> house.trappedAir(air, VolumeUnit.CUBIC_METRE));
         name.add(base.supply().arrangement().toString());
         if (chance(1.0 / 3)) {
             name.add("any parts");
@@ -181,10 +182,10 @@ final class RandomCases {
         name.add((snaps ? "snap" : "modulating") + (worn < 1 ? " opening early" : ""));
         if (chance(0.25)) {
             name.add("weeping");
-            valve.leakingSeat(
+            valve.fault(ReliefFault.leakingSeat(
                     Pressure.gauge(setPressure * between(0.3, 0.9), BAR),
                     between(1, 60),
-                    FlowUnit.MILLILITRE_PER_MINUTE);
+                    FlowUnit.MILLILITRE_PER_MINUTE));
         }
         if (chance(0.3)) {
             valve.location(ReliefValve.Location.TANK_TOP)

@@ -1,6 +1,7 @@
 package io.github.heatswell.reference;
 
 import io.github.heatswell.system.Leak;
+import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import java.util.List;
 
@@ -30,7 +31,7 @@ final class ReliefPort {
         setPressure = valve.setPressure().absolute(air) + column;
         reseatPressure = valve.reseatPressure().absolute(air) + column;
         fullLiftPressure = valve.fullLiftPressure().absolute(air) + column;
-        leaksFrom = valve.leaksFrom().map(q -> q.absolute(air) + column).orElse(setPressure);
+        leaksFrom = valve.fault().leaksFrom().map(q -> q.absolute(air) + column).orElse(setPressure);
         this.air = air + column;
     }
 
@@ -65,13 +66,13 @@ final class ReliefPort {
 
     /** {@return whether it opens and closes at all} */
     boolean moves() {
-        return valve.condition() == ReliefValve.Condition.SOUND
-                || valve.condition() == ReliefValve.Condition.LEAKING_SEAT;
+        return valve.condition() == ReliefFault.Condition.SOUND
+                || valve.condition() == ReliefFault.Condition.LEAKING_SEAT;
     }
 
     /** {@return whether it stands open for good} */
     boolean stuckOpen() {
-        return valve.condition() == ReliefValve.Condition.STUCK_OPEN;
+        return valve.condition() == ReliefFault.Condition.STUCK_OPEN;
     }
 
     /** {@return whether it gives off water from the top of the tank} */
@@ -97,13 +98,13 @@ final class ReliefPort {
     /** {@return the volume flow (m3/s) at an absolute pressure (Pa) of the system} */
     double flow(double p, Mode.Lift lift) {
         double share = switch (valve.condition()) {
-            case STUCK_OPEN -> valve.stuckLift();
+            case STUCK_OPEN -> valve.fault().stuckLift();
             case BLOCKED -> 0;
             case SOUND, LEAKING_SEAT -> share(p, lift);
         };
         double orifice =
                 share == 0 ? 0 : share * valve.fullFlow() * Math.sqrt(Math.max(p - air, 0) / (fullLiftPressure - air));
-        boolean leaks = valve.condition() == ReliefValve.Condition.LEAKING_SEAT && lift == Mode.Lift.CLOSED;
+        boolean leaks = valve.condition() == ReliefFault.Condition.LEAKING_SEAT && lift == Mode.Lift.CLOSED;
         return leaks ? leakage(p) : orifice;
     }
 
@@ -116,7 +117,7 @@ final class ReliefPort {
     }
 
     private double leakage(double p) {
-        return valve.leakage() * Math.max(p - leaksFrom, 0) / (setPressure - leaksFrom);
+        return valve.fault().leakage() * Math.max(p - leaksFrom, 0) / (setPressure - leaksFrom);
     }
 
     /** {@return the volume flow (m3/s) through holes in the branch at an absolute pressure (Pa)} */

@@ -8,11 +8,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Shell;
 import io.github.heatswell.system.Site;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.system.Tank;
 import io.github.heatswell.units.ConductanceUnit;
+import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.PowerUnit;
 import io.github.heatswell.units.Pressure;
@@ -121,6 +123,17 @@ class ResultTest {
         assertEquals(label, regime.label());
     }
 
+    private static ReliefValve valve(String name) {
+        return ReliefValve.builder()
+                .name(name)
+                .setPressure(Pressure.gauge(7, PressureUnit.BAR))
+                .fullLiftPressure(Pressure.gauge(7.7, PressureUnit.BAR))
+                .reseatPressure(Pressure.gauge(6, PressureUnit.BAR))
+                .fullFlow(10, FlowUnit.LITRE_PER_MINUTE)
+                .liftCharacteristic(ReliefValve.LiftCharacteristic.SNAP)
+                .build();
+    }
+
     /** A house at sea level, where the air has 101 325 Pa, and a run in which the relief valve opened twice. */
     private static RunSummary summary(EventKind last) {
         HotWaterSystem house = HotWaterSystem.builder()
@@ -146,6 +159,8 @@ class ResultTest {
                         .setPoint(60, TemperatureUnit.CELSIUS)
                         .differential(5, TemperatureDifferenceUnit.KELVIN)
                         .build())
+                .addReliefValve(valve("a"))
+                .addReliefValve(valve("b"))
                 .build();
         List<Event> events = List.of(
                 new Event(10, EventKind.RELIEF_OPENED, "a", 8e5, 300, Optional.of(OpeningCause.PRESSURE)),
@@ -255,7 +270,19 @@ class ResultTest {
         assertEquals(List.of(10.0, 30.0), openings.stream().map(Event::time).toList());
         assertTrue(openings.get(0).openedByPressure() && !openings.get(0).openedByTemperature());
         assertTrue(openings.get(1).openedByTemperature() && !openings.get(1).openedByPressure());
-        assertEquals(0, summary.openings("tank").count());
+        assertEquals(0, summary.openings("b").count());
+    }
+
+    @Test
+    void aNameThatNoValveHasIsRefusedWithThoseThereAre() {
+        RunSummary summary = summary(EventKind.TEST_PRESSURE_REACHED);
+        String message = "valve: 'typo' is no relief valve of this system, which has 'a', 'b'";
+        for (Executable mistake :
+                List.<Executable>of(() -> summary.openings("typo"), () -> summary.openedByTemperature("typo"))) {
+            assertEquals(
+                    message,
+                    assertThrows(IllegalArgumentException.class, mistake).getMessage());
+        }
     }
 
     /** Opened fully while it is open, a valve has not opened twice. */

@@ -11,6 +11,7 @@ import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Trace;
 import io.github.heatswell.system.MainsPressure;
 import io.github.heatswell.system.ReducingValve;
+import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.ReliefValve.LiftCharacteristic;
 import io.github.heatswell.system.Supply;
@@ -78,7 +79,9 @@ class DeviceCurvesTest {
     @EnumSource(Valve.Lift.class)
     void nothingFlowsWithoutADifference(Valve.Lift lift) {
         ReliefValve sound = Systems.valve(LiftCharacteristic.SNAP);
-        Valve stuck = valve(sound.toBuilder().stuckOpen(50, RatioUnit.PERCENT).build());
+        Valve stuck = valve(sound.toBuilder()
+                .fault(ReliefFault.stuckOpen(50, RatioUnit.PERCENT))
+                .build());
         for (double bar : new double[] {0, -0.5}) {
             assertEquals(0, valve(sound).flow(atValve(bar), lift));
             assertEquals(0, valve(sound).flowSlope(atValve(bar), lift));
@@ -91,7 +94,7 @@ class DeviceCurvesTest {
     @CsvSource({"3, 0", "4, 0", "5.5, 0.5", "7, 1"})
     void leakingSeatFollowsALine(double bar, double share) {
         Valve valve = valve(Systems.valve(LiftCharacteristic.SNAP).toBuilder()
-                .leakingSeat(Pressure.gauge(4, BAR), 0.3, LITRE_PER_MINUTE)
+                .fault(ReliefFault.leakingSeat(Pressure.gauge(4, BAR), 0.3, LITRE_PER_MINUTE))
                 .build());
         double pressure = atValve(bar);
         assertEquals(share * 0.3e-3 / 60, valve.flow(pressure, valve.onSeat(pressure)), 1e-17); // rounding
@@ -112,7 +115,7 @@ class DeviceCurvesTest {
                                         .arrangement(Supply.Arrangement.DIRECT)
                                         .build())
                                 .addReliefValve(Systems.valve(LiftCharacteristic.SNAP).toBuilder()
-                                        .leakingSeat(Pressure.gauge(4, BAR), 0.3, LITRE_PER_MINUTE)
+                                        .fault(ReliefFault.leakingSeat(Pressure.gauge(4, BAR), 0.3, LITRE_PER_MINUTE))
                                         .build())
                                 .build(),
                         Duration.ofDays(1))
@@ -131,7 +134,7 @@ class DeviceCurvesTest {
     @EnumSource(Valve.Lift.class)
     void stuckValveKeepsItsLift(Valve.Lift lift) {
         Valve valve = valve(Systems.valve(LiftCharacteristic.MODULATING).toBuilder()
-                .stuckOpen(20, RatioUnit.PERCENT)
+                .fault(ReliefFault.stuckOpen(20, RatioUnit.PERCENT))
                 .build());
         assertEquals(0.2 * FULL_FLOW * Math.sqrt(3 / 7.7), valve.flow(atValve(3), lift), 1e-15); // rounding
     }
@@ -156,7 +159,7 @@ class DeviceCurvesTest {
     @Test
     void slopeOfAStuckValveIsThatOfAnOrifice() {
         Valve valve = valve(Systems.valve(LiftCharacteristic.MODULATING).toBuilder()
-                .stuckOpen(20, RatioUnit.PERCENT)
+                .fault(ReliefFault.stuckOpen(20, RatioUnit.PERCENT))
                 .build());
         double expected = quotient(p -> valve.flow(p, Valve.Lift.PRESSURE), atValve(6));
         assertEquals(expected, valve.flowSlope(atValve(6), Valve.Lift.PRESSURE), 1e-6 * expected); // quotient

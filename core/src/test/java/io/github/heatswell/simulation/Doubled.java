@@ -6,9 +6,9 @@ import io.github.heatswell.system.Element;
 import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Leak;
+import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Supply;
-import io.github.heatswell.system.TrappedAir;
 import io.github.heatswell.units.ConductanceUnit;
 import io.github.heatswell.units.EnergyUnit;
 import io.github.heatswell.units.FlowUnit;
@@ -44,8 +44,7 @@ final class Doubled {
                 .ifPresent(vessel -> doubled.vessel(vessel.toBuilder()
                         .volume(FACTOR * vessel.volume(), VolumeUnit.CUBIC_METRE)
                         .build()));
-        house.trappedAir()
-                .ifPresent(air -> doubled.trappedAir(TrappedAir.of(FACTOR * air.volume(), VolumeUnit.CUBIC_METRE)));
+        house.trappedAir().ifPresent(air -> doubled.trappedAir(FACTOR * air, VolumeUnit.CUBIC_METRE));
         return doubled.build();
     }
 
@@ -76,9 +75,11 @@ final class Doubled {
     private static ReliefValve valve(ReliefValve valve) {
         ReliefValve.Builder doubled =
                 valve.toBuilder().fullFlow(FACTOR * valve.fullFlow(), FlowUnit.CUBIC_METRE_PER_SECOND);
-        if (valve.leakage() > 0) {
-            doubled.leakingSeat(
-                    valve.leaksFrom().orElseThrow(), FACTOR * valve.leakage(), FlowUnit.CUBIC_METRE_PER_SECOND);
+        if (valve.fault().leakage() > 0) {
+            doubled.fault(ReliefFault.leakingSeat(
+                    valve.fault().leaksFrom().orElseThrow(),
+                    FACTOR * valve.fault().leakage(),
+                    FlowUnit.CUBIC_METRE_PER_SECOND));
         }
         return doubled.build();
     }

@@ -12,6 +12,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.simulation.Modes.PressureRule;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.RatioUnit;
 import io.github.heatswell.water.GibbsPolynomialWater;
@@ -203,8 +204,9 @@ class EquilibriumTest {
     @Test
     void theOutletOfAReducingValveWhereAReliefValveIsOpen() {
         HotWaterSystem.Builder house = behindReducingValve()
-                .addReliefValve(
-                        onBranch().toBuilder().stuckOpen(60, RatioUnit.PERCENT).build());
+                .addReliefValve(onBranch().toBuilder()
+                        .fault(ReliefFault.stuckOpen(60, RatioUnit.PERCENT))
+                        .build());
         Moment now = new Moment(house, 3, 50).open(0).with(PressureRule.HELD);
         double standing = now.plant.feed.standing(now.y[StateVector.MAINS]);
         double meets = root(now::pressureRate, now.plant.atmosphere + 1e5, standing - 100);

@@ -14,9 +14,9 @@ import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Outage;
+import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Supply;
-import io.github.heatswell.system.TrappedAir;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.PowerUnit;
@@ -127,7 +127,7 @@ class FaultsTest {
                         .setPoint(12, TemperatureUnit.CELSIUS)
                         .build())
                 .addReliefValve(expansionValve()
-                        .stuckOpen(5, RatioUnit.PERCENT)
+                        .fault(ReliefFault.stuckOpen(5, RatioUnit.PERCENT))
                         .height(metres, LengthUnit.METRE)
                         .build())
                 .build();
@@ -145,7 +145,9 @@ class FaultsTest {
         RunResult result = run(
                 Systems.lodge()
                         .heater(runaway().build())
-                        .addReliefValve(temperatureAndPressure().blocked().build())
+                        .addReliefValve(temperatureAndPressure()
+                                .fault(ReliefFault.blocked())
+                                .build())
                         .addReliefValve(expansionValve().build()),
                 24);
         assertTrue(result.hazard().isPresent());
@@ -177,8 +179,9 @@ class FaultsTest {
     void valveStuckOpenRunsSteadily() {
         RunResult result = run(
                 Systems.lodge()
-                        .addReliefValve(
-                                expansionValve().stuckOpen(5, RatioUnit.PERCENT).build()),
+                        .addReliefValve(expansionValve()
+                                .fault(ReliefFault.stuckOpen(5, RatioUnit.PERCENT))
+                                .build()),
                 6);
         assertEquals(4.2e5, result.peak().value(), 1);
         double first = result.trace().value(Channel.RELIEF_FLOW, 10);
@@ -197,7 +200,8 @@ class FaultsTest {
                         .vessel(Systems.vessel(12, Pressure.gauge(4.2, BAR), 60))
                         .addReliefValve(expansionValve()
                                 .location(location)
-                                .leakingSeat(Pressure.gauge(3, BAR), 10, FlowUnit.MILLILITRE_PER_MINUTE)
+                                .fault(ReliefFault.leakingSeat(
+                                        Pressure.gauge(3, BAR), 10, FlowUnit.MILLILITRE_PER_MINUTE))
                                 .build()),
                 24);
         assertTrue(result.first(EventKind.RELIEF_OPENED).isEmpty());
@@ -254,7 +258,7 @@ class FaultsTest {
     void trappedAirSoftensTheRise() {
         RunResult with = run(
                 Systems.lodge()
-                        .trappedAir(TrappedAir.of(1, VolumeUnit.LITRE))
+                        .trappedAir(1, VolumeUnit.LITRE)
                         .addReliefValve(expansionValve().build()),
                 4);
         RunResult without = run(Systems.lodge().addReliefValve(expansionValve().build()), 4);

@@ -10,10 +10,10 @@ import io.github.heatswell.system.Element;
 import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Leak;
+import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.system.Tank;
-import io.github.heatswell.system.TrappedAir;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.PowerUnit;
@@ -153,13 +153,13 @@ final class Moment {
                         .water(9, TemperatureUnit.CELSIUS)
                         .seatLeakage(20, FlowUnit.MILLILITRE_PER_MINUTE)
                         .build())
-                .trappedAir(TrappedAir.of(0.4, VolumeUnit.LITRE))
+                .trappedAir(0.4, VolumeUnit.LITRE)
                 .addLeak(Leak.of(30, FlowUnit.MILLILITRE_PER_MINUTE, Pressure.gauge(4, BAR)))
                 .addReliefValve(onBranch().toBuilder()
-                        .leakingSeat(Pressure.gauge(3, BAR), 40, FlowUnit.MILLILITRE_PER_MINUTE)
+                        .fault(ReliefFault.leakingSeat(Pressure.gauge(3, BAR), 40, FlowUnit.MILLILITRE_PER_MINUTE))
                         .build())
                 .addReliefValve(onTop().toBuilder()
-                        .leakingSeat(Pressure.gauge(3, BAR), 50, FlowUnit.MILLILITRE_PER_MINUTE)
+                        .fault(ReliefFault.leakingSeat(Pressure.gauge(3, BAR), 50, FlowUnit.MILLILITRE_PER_MINUTE))
                         .build());
     }
 

@@ -13,13 +13,13 @@ import io.github.heatswell.system.Leak;
 import io.github.heatswell.system.MainsPressure;
 import io.github.heatswell.system.Outage;
 import io.github.heatswell.system.ReducingValve;
+import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.StandardProfiles;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.system.SupplyTemperature;
 import io.github.heatswell.system.Tank;
-import io.github.heatswell.system.TrappedAir;
 import io.github.heatswell.units.ConductanceUnit;
 import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.EnergyUnit;
@@ -119,7 +119,7 @@ public final class RandomHouses {
             house.vessel(vessel());
         }
         if (chance(0.2) && !base.piping().isEmpty()) {
-            house.trappedAir(TrappedAir.of(between(0.01, 0.4), VolumeUnit.LITRE));
+            house.trappedAir(between(0.01, 0.4), VolumeUnit.LITRE);
         }
         if (chance(0.3)) {
             house.addLeak(Leak.of(between(1, 300), FlowUnit.MILLILITRE_PER_MINUTE, Pressure.gauge(between(1, 6), BAR)));
@@ -233,14 +233,14 @@ public final class RandomHouses {
         }
         double fault = random.nextDouble();
         if (fault < 0.06) {
-            valve.stuckOpen(between(0.1, 20), RatioUnit.PERCENT);
+            valve.fault(ReliefFault.stuckOpen(between(0.1, 20), RatioUnit.PERCENT));
         } else if (fault < 0.2) {
-            valve.leakingSeat(
+            valve.fault(ReliefFault.leakingSeat(
                     Pressure.gauge(setPressure * between(0.2, 0.9), BAR),
                     between(1, 100),
-                    FlowUnit.MILLILITRE_PER_MINUTE);
+                    FlowUnit.MILLILITRE_PER_MINUTE));
         } else if (fault < 0.25) {
-            valve.blocked();
+            valve.fault(ReliefFault.blocked());
         }
         return valve.build();
     }

@@ -4,6 +4,7 @@ import static io.github.heatswell.units.PressureUnit.BAR;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.Pressure;
@@ -31,7 +32,7 @@ class ReliefFlowsTest {
                     .toBuilder()
                     .location(i < 3 ? ReliefValve.Location.BRANCH : ReliefValve.Location.TANK_TOP);
             if (i == 2 || i == 5) {
-                valve.leakingSeat(Pressure.gauge(3, BAR), 0.1 * i, FlowUnit.LITRE_PER_MINUTE);
+                valve.fault(ReliefFault.leakingSeat(Pressure.gauge(3, BAR), 0.1 * i, FlowUnit.LITRE_PER_MINUTE));
             }
             house.addReliefValve(valve.build());
         }

@@ -13,11 +13,11 @@ import io.github.heatswell.system.Leak;
 import io.github.heatswell.system.MainsPressure;
 import io.github.heatswell.system.Material;
 import io.github.heatswell.system.Outage;
+import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.system.SupplyTemperature;
-import io.github.heatswell.system.TrappedAir;
 import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
@@ -145,7 +145,7 @@ class SizingPartsTest {
                         .seatLeakage(1, FlowUnit.MILLILITRE_PER_MINUTE)
                         .addOutage(new Outage(100, 200))
                         .build())
-                .trappedAir(TrappedAir.of(0.1, VolumeUnit.LITRE))
+                .trappedAir(0.1, VolumeUnit.LITRE)
                 .addLeak(Leak.of(1, FlowUnit.MILLILITRE_PER_MINUTE, Pressure.gauge(3, BAR)))
                 .start(Start.builder().water(20, TemperatureUnit.CELSIUS).build());
     }
@@ -345,7 +345,7 @@ class SizingPartsTest {
                 .setPressure(Pressure.gauge(6, PressureUnit.BAR))
                 .fullLiftPressure(Pressure.gauge(6.6, PressureUnit.BAR))
                 .reseatPressure(Pressure.gauge(5, PressureUnit.BAR))
-                .blocked()
+                .fault(ReliefFault.blocked())
                 .build();
         HotWaterSystem both = house.toBuilder().addReliefValve(blocked).build();
         assertEquals(7e5, lab(both).setting(both, null).reliefSetGauge().orElseThrow(), 1e-6);

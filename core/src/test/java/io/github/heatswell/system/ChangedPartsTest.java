@@ -177,9 +177,9 @@ class ChangedPartsTest {
                 .reseatsAt(85, TemperatureUnit.CELSIUS)
                 .ratedInput(30, PowerUnit.KILOWATT);
         for (ReliefValve valve : List.of(
-                builder.leakingSeat(Pressure.gauge(3, BAR), 0.01, FlowUnit.LITRE_PER_MINUTE)
+                builder.fault(ReliefFault.leakingSeat(Pressure.gauge(3, BAR), 0.01, FlowUnit.LITRE_PER_MINUTE))
                         .build(),
-                builder.stuckOpen(2, RatioUnit.PERCENT).build())) {
+                builder.fault(ReliefFault.stuckOpen(2, RatioUnit.PERCENT)).build())) {
             same(
                     valve,
                     valve.toBuilder().build(),
@@ -195,9 +195,7 @@ class ChangedPartsTest {
                             ReliefValve::setTemperature,
                             ReliefValve::reseatTemperature,
                             ReliefValve::condition,
-                            ReliefValve::stuckLift,
-                            ReliefValve::leakage,
-                            ReliefValve::leaksFrom,
+                            ReliefValve::fault,
                             ReliefValve::ratedInput));
         }
     }

@@ -140,14 +140,14 @@ class DescriptionTest {
             assertEquals(371.15, valve.setTemperature().orElseThrow(), ROUNDING);
             assertEquals(355.15, valve.reseatTemperature().orElseThrow(), ROUNDING);
             assertEquals(30_000, valve.ratedInput().orElseThrow(), ROUNDING);
-            assertEquals(ReliefValve.Condition.SOUND, valve.condition());
+            assertEquals(ReliefFault.Condition.SOUND, valve.condition());
         }
         ReliefValve plain = RefusalTest.valve("a", 7, 7.7, 5.6);
         assertTrue(plain.setTemperature().isEmpty());
         assertTrue(plain.reseatTemperature().isEmpty());
         assertTrue(plain.ratedInput().isEmpty());
-        assertTrue(plain.leaksFrom().isEmpty());
-        assertEquals(0, plain.leakage());
+        assertTrue(plain.fault().leaksFrom().isEmpty());
+        assertEquals(0, plain.fault().leakage());
     }
 
     private static ReliefValve combined() {
@@ -168,22 +168,22 @@ class DescriptionTest {
 
     @Test
     void faultsOfAReliefValve() {
-        ReliefValve stuck = combined().toBuilder().stuckOpen(20, RatioUnit.PERCENT).build().toBuilder()
-                .build();
-        assertEquals(ReliefValve.Condition.STUCK_OPEN, stuck.condition());
-        assertEquals(0.2, stuck.stuckLift(), ROUNDING);
-        ReliefValve leaking =
-                combined().toBuilder()
-                        .leakingSeat(Pressure.gauge(4, BAR), 0.3, FlowUnit.LITRE_PER_MINUTE)
-                        .build()
-                        .toBuilder()
+        ReliefValve stuck =
+                combined().toBuilder().fault(ReliefFault.stuckOpen(20, RatioUnit.PERCENT)).build().toBuilder()
                         .build();
-        assertEquals(ReliefValve.Condition.LEAKING_SEAT, leaking.condition());
-        assertEquals(Pressure.gauge(4, BAR), leaking.leaksFrom().orElseThrow());
-        assertEquals(0.3e-3 / 60, leaking.leakage(), ROUNDING);
+        assertEquals(ReliefFault.Condition.STUCK_OPEN, stuck.condition());
+        assertEquals(0.2, stuck.fault().stuckLift(), ROUNDING);
+        ReliefValve leaking = combined().toBuilder()
+                .fault(ReliefFault.leakingSeat(Pressure.gauge(4, BAR), 0.3, FlowUnit.LITRE_PER_MINUTE))
+                .build()
+                .toBuilder()
+                .build();
+        assertEquals(ReliefFault.Condition.LEAKING_SEAT, leaking.condition());
+        assertEquals(Pressure.gauge(4, BAR), leaking.fault().leaksFrom().orElseThrow());
+        assertEquals(0.3e-3 / 60, leaking.fault().leakage(), ROUNDING);
         assertEquals(
-                ReliefValve.Condition.BLOCKED,
-                combined().toBuilder().blocked().build().condition());
+                ReliefFault.Condition.BLOCKED,
+                combined().toBuilder().fault(ReliefFault.blocked()).build().condition());
     }
 
     @Test
@@ -287,7 +287,7 @@ class DescriptionTest {
                 .addPipe(pipe())
                 .addReliefValve(combined())
                 .vessel(fullVessel())
-                .trappedAir(TrappedAir.of(0.1, VolumeUnit.LITRE))
+                .trappedAir(0.1, VolumeUnit.LITRE)
                 .addLeak(leak)
                 .draws(draws)
                 .gaugeHeight(1.2, LengthUnit.METRE)
@@ -303,7 +303,7 @@ class DescriptionTest {
             assertEquals(1, house.piping().size());
             assertEquals("combined", house.reliefValves().get(0).name());
             assertEquals(2, house.vessel().orElseThrow().height());
-            assertEquals(0.1e-3, house.trappedAir().orElseThrow().volume(), ROUNDING);
+            assertEquals(0.1e-3, house.trappedAir().orElseThrow(), ROUNDING);
             assertEquals(List.of(leak), house.leaks());
             assertSame(draws, house.draws());
             assertEquals(1.2, house.gaugeHeight());

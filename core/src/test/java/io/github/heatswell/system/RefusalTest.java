@@ -23,6 +23,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** What a description refuses, and how it says so. */
@@ -180,8 +181,8 @@ class RefusalTest {
         return Stream.of(
                 contradiction("supply.pressure", whole(21, 10)),
                 contradiction("vessel.precharge", whole(4, 6).vessel(vessel(6.5))),
-                contradiction("relief[0].reseats", whole(4, 10).addReliefValve(valve("a", 7, 7.7, 7))),
-                contradiction("relief[0].full-lift", whole(4, 10).addReliefValve(valve("a", 7, 6.9, 5))),
+                contradiction("relief[0].reseats", whole(4, 10).addReliefValve(reseatsAtAbsolute("a", 8.1))),
+                contradiction("relief[0].full-lift", whole(4, 10).addReliefValve(fullAtAbsolute("b", 7.9))),
                 contradiction(
                         "relief[1].name",
                         whole(4, 10).addReliefValve(valve("a", 7, 7.7, 5)).addReliefValve(valve("a", 8, 8.8, 6))),
@@ -192,6 +193,32 @@ class RefusalTest {
                         whole(4, 10)
                                 .supply(supply(Supply.Arrangement.DIRECT, 4))
                                 .start(start(4.5))));
+    }
+
+    /** Only a system knows the air that a pressure against vacuum is compared through. */
+    private static ReliefValve reseatsAtAbsolute(String name, double bar) {
+        return valve(name, 7, 7.7, 5).toBuilder()
+                .reseatPressure(Pressure.absolute(bar, BAR))
+                .build();
+    }
+
+    private static ReliefValve fullAtAbsolute(String name, double bar) {
+        return valve(name, 7, 7.7, 5).toBuilder()
+                .fullLiftPressure(Pressure.absolute(bar, BAR))
+                .build();
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+                    7 | 7.7 | 7   | reseats: 7 bar gauge must be below the opening pressure of 7 bar gauge
+                    7 | 7.7 | 7.5 | reseats: 7.5 bar gauge must be below the opening pressure of 7 bar gauge
+                    7 | 6.9 | 5   | full-lift: 6.9 bar gauge must not be below the opening pressure of 7 bar gauge
+                    """)
+    void aValveWhosePressuresContradictEachOtherIsRefusedByItself(
+            double opens, double fullLift, double reseats, String message) {
+        InvalidDescriptionException refused =
+                assertThrows(InvalidDescriptionException.class, () -> valve("a", opens, fullLift, reseats));
+        assertEquals(message, refused.getMessage());
     }
 
     private static Arguments contradiction(String field, Object builder) {
@@ -210,8 +237,8 @@ class RefusalTest {
     void allContradictionsAreListedAtOnce() {
         HotWaterSystem.Builder builder = whole(4, 6)
                 .vessel(vessel(6.5))
-                .addReliefValve(valve("a", 7, 7.7, 7.5))
-                .addReliefValve(valve("b", 7, 6, 5));
+                .addReliefValve(reseatsAtAbsolute("a", 8.6))
+                .addReliefValve(fullAtAbsolute("b", 7));
         InvalidDescriptionException refused = assertThrows(InvalidDescriptionException.class, builder::build);
         assertEquals(
                 List.of("vessel.precharge", "relief[0].reseats", "relief[1].full-lift"),
@@ -239,7 +266,7 @@ class RefusalTest {
     /** The house of these tests has no piping, so there is no room for air either. */
     @Test
     void airNeedsRoomInThePiping() {
-        HotWaterSystem.Builder builder = whole(4, 10).trappedAir(TrappedAir.of(0.5, VolumeUnit.LITRE));
+        HotWaterSystem.Builder builder = whole(4, 10).trappedAir(0.5, VolumeUnit.LITRE);
         InvalidDescriptionException refused = assertThrows(InvalidDescriptionException.class, builder::build);
         assertEquals("trapped-air: 0.5 L is more than the piping holds, 0 L", refused.getMessage());
     }

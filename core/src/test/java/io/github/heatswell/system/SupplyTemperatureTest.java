@@ -9,6 +9,7 @@ import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.TemperatureDifferenceUnit;
 import io.github.heatswell.units.TemperatureUnit;
+import io.github.heatswell.units.VolumeUnit;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -78,7 +79,10 @@ class SupplyTemperatureTest {
         assertThrows(IllegalArgumentException.class, () -> new Outage(10, 10));
         assertThrows(IllegalArgumentException.class, () -> new Outage(-1, 10));
         assertThrows(IllegalArgumentException.class, () -> new Outage(0, Double.NaN));
-        assertThrows(IllegalArgumentException.class, () -> new TrappedAir(0));
-        assertThrows(IllegalArgumentException.class, () -> new TrappedAir(Double.NaN));
+        assertThrows(
+                IllegalArgumentException.class, () -> HotWaterSystem.builder().trappedAir(0, VolumeUnit.LITRE));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> HotWaterSystem.builder().trappedAir(Double.NaN, VolumeUnit.LITRE));
     }
 }

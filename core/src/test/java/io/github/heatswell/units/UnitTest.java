@@ -82,7 +82,7 @@ class UnitTest {
         assertEquals(5.2e5, gauge.absolute(1e5), 1e-9);
         assertEquals(4.2e5, absolute.absolute(1e5), 1e-9);
         assertEquals(3.2e5, absolute.gauge(1e5), 1e-9);
-        assertEquals("4.2 bar", gauge.toString());
+        assertEquals("4.2 bar gauge", gauge.toString());
         assertEquals("4.2 bar abs", absolute.toString());
         assertFalse(gauge.equals(absolute));
     }

@@ -3,7 +3,6 @@ package io.github.heatswell.scenarios.file;
 import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Leak;
-import io.github.heatswell.system.TrappedAir;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.VolumeUnit;
 import java.util.ArrayList;
@@ -13,12 +12,13 @@ import java.util.List;
 final class Extras {
 
     private final List<Leak> leaks = new ArrayList<>();
-    private TrappedAir air;
+    private Double air;
     private DrawProfile draws = DrawProfile.none();
     private double gaugeHeight;
 
     void trappedAir(double value, VolumeUnit unit) {
-        air = TrappedAir.of(value, unit);
+        HotWaterSystem.builder().trappedAir(value, unit);
+        air = unit.toSi(value);
     }
 
     void leaks(List<Leak> values) {
@@ -36,7 +36,7 @@ final class Extras {
     /** Hands everything to the system. */
     void into(HotWaterSystem.Builder system) {
         if (air != null) {
-            system.trappedAir(air);
+            system.trappedAir(air, VolumeUnit.CUBIC_METRE);
         }
         leaks.forEach(system::addLeak);
         system.draws(draws).gaugeHeight(gaugeHeight, LengthUnit.METRE);

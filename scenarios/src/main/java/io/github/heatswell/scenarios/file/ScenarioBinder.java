@@ -9,8 +9,6 @@ import io.github.heatswell.system.Problem;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.system.Tank;
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -42,10 +40,10 @@ final class ScenarioBinder {
         house.add(one(HeaterSections.HEATER), HotWaterSystem.Builder::heater);
         list(TankSections.PIPE, TankSections.MAX_PIPES)
                 .forEach(pipe -> house.add(pipe, HotWaterSystem.Builder::addPipe));
-        List<ReliefValve> valves = new ArrayList<>();
-        list(ReliefSections.RELIEF, ReliefSections.MAX_VALVES)
-                .forEach(valve -> valves.add(house.add(valve, HotWaterSystem.Builder::addReliefValve)));
-        requireDistinctNames(valves);
+        List<BoundSection<?, ReliefValve>> valves = list(ReliefSections.RELIEF, ReliefSections.MAX_VALVES);
+        valves.forEach(valve -> house.add(valve, HotWaterSystem.Builder::addReliefValve));
+        requireDistinctNames(
+                valves.stream().map(valve -> valve.given().get("name")).toList());
         if (top.containsKey(VesselSections.VESSEL.name())) {
             house.add(one(VesselSections.VESSEL), HotWaterSystem.Builder::vessel);
         }
@@ -122,19 +120,16 @@ final class ScenarioBinder {
         return List.of();
     }
 
-    /** Results tell valves apart by their names. */
-    private void requireDistinctNames(List<ReliefValve> valves) {
-        Map<String, Integer> seen = new HashMap<>();
-        for (int i = 0; i < valves.size(); i++) {
-            String path = ReliefSections.RELIEF.name() + "[" + i + "]";
-            Integer first = findings.isUnsound(path + ".name")
-                    ? null
-                    : seen.putIfAbsent(valves.get(i).name(), i);
-            if (first != null) {
+    /** Results tell valves apart by their names; a name is null where none was understood. */
+    private void requireDistinctNames(List<String> names) {
+        for (int i = 0; i < names.size(); i++) {
+            String path = ReliefSections.RELIEF.name() + "[" + i + "].name";
+            int first = names.indexOf(names.get(i));
+            if (names.get(i) != null && first < i) {
                 findings.wrong(
-                        path + ".name",
-                        findings.place(path + ".name"),
-                        "'" + valves.get(i).name() + "' is the name of relief[" + first
+                        path,
+                        findings.place(path),
+                        "'" + names.get(i) + "' is the name of relief[" + first
                                 + "] too; results tell valves apart by it");
             }
         }

@@ -4,7 +4,7 @@ import io.github.heatswell.narrative.Limit;
 import io.github.heatswell.result.Extreme;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.system.ExpansionVessel;
-import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.List;
@@ -79,7 +79,7 @@ final class RunRows {
     private String reliefRoom(Limit limit) {
         boolean stuck = result.system().reliefValves().stream()
                 .anyMatch(valve ->
-                        valve.name().equals(limit.name()) && valve.condition() == ReliefValve.Condition.STUCK_OPEN);
+                        valve.name().equals(limit.name()) && valve.condition() == ReliefFault.Condition.STUCK_OPEN);
         return stuck ? "stuck open" : room(limit, shown);
     }
 

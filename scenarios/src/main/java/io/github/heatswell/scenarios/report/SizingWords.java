@@ -6,7 +6,7 @@ import io.github.heatswell.sizing.SizedVessel;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.study.Share;
 import io.github.heatswell.system.ExpansionVessel;
-import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.Optional;
 
@@ -32,7 +32,7 @@ final class SizingWords {
     /** The answer; a valve that cannot close comes first, since no vessel cures it. */
     String answer() {
         String stuck = answer.scenario().system().reliefValves().stream()
-                .filter(valve -> valve.condition() == ReliefValve.Condition.STUCK_OPEN)
+                .filter(valve -> valve.condition() == ReliefFault.Condition.STUCK_OPEN)
                 .findFirst()
                 .map(valve ->
                         "No vessel cures this: '" + valve.name() + "' is stuck open and runs whatever the pressure."

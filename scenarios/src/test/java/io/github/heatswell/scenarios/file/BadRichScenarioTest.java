@@ -62,7 +62,7 @@ class BadRichScenarioTest {
             cut-out: 85 degC | cut-out: 40 degC | 9:123 | heater.cut-out: 40 degC is outside the allowed range, 50 degC to 130 degC
             cut-out: 85 degC | cut-out: 59 degC | 9:123 | heater.cut-out: must lie above the set point, or it trips on every heat-up
             height: 2 m | height: 31 m | 13:42 | relief[0].height: 31 m is outside the allowed range, -30 m to 30 m
-            leaks-from: 3 bar | leaks-from: 7.5 bar | 13:68 | relief[0].fault.leaks-from: 7.5 bar must be below the opening pressure of 7 bar
+            leaks-from: 3 bar | leaks-from: 7.5 bar | 13:68 | relief[0].fault.leaks-from: 7.5 bar gauge must be below the opening pressure of 7 bar gauge
             leaks-from: 3 bar, | | 13:47 | relief[0].fault.leaks-from: is missing; write for instance 'leaks-from: 3 bar'
             , leakage: 10 mL/min | | 13:47 | relief[0].fault.leakage: is missing; write for instance 'leakage: 10 mL/min'
             leakage: 10 mL/min | leakage: 0 mL/min | 13:84 | relief[0].fault.leakage: 0 mL/min is outside the allowed range, above 0 mL/min to 10000 mL/min

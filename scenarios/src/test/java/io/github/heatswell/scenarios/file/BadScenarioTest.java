@@ -38,7 +38,7 @@ class BadScenarioTest {
             pressure: 4.2 bar, water  | pressure: 400 psi, water | 3:47 | supply.pressure: 27.579 bar is outside the allowed range, above 0 bar to 25 bar (written as 400 psi)
             pressure: 4.2 bar, water  | pressure: NaN bar, water | 3:47 | supply.pressure: 'NaN bar' is not a finite number
             pressure: 4.2 bar, water  | pressure: .inf, water   | 3:47 | supply.pressure: '.inf' is not a finite number
-            pressure: 4.2 bar, water  | pressure: 21 bar, water | 3:47 | supply.pressure: 21 bar must lie above the surrounding air and below the tank's test pressure
+            pressure: 4.2 bar, water  | pressure: 21 bar, water | 3:47 | supply.pressure: 21 bar gauge must lie above the surrounding air and below the tank's test pressure
             pressure: 4.2 bar, water  | pressure: 0.9 bar abs, water | 3:47 | supply.pressure: 0.9 bar abs must lie above the surrounding air
             water: 9 degC             | water: 95 degC          | 3:63 | supply.water: 95 degC is outside the allowed range
             volume: 230 L             | volume: -230 L          | 4:17 | tank.volume: -230 L is outside the allowed range, 1 L to 20000 L
@@ -65,22 +65,22 @@ class BadScenarioTest {
             , length: 14 m            |                         | 7:5  | piping[0].length: is missing; write for instance 'length: 14 m'
             length: 14 m              | lenght: 14 m            | 7:64 | piping[0].lenght: is not a key known here; did you mean length?
             opens: 7 bar              | opens: 70 bar           | 9:37 | relief[0].opens: 70 bar is outside the allowed range, 0.2 bar to 25 bar
-            full-lift: 7.7 bar        | full-lift: 6.5 bar      | 9:55 | relief[0].full-lift: 6.5 bar must not be below the opening pressure of 7 bar
-            full-lift: 7.7 bar        | full-lift: 6.9999 bar   | 9:55 | relief[0].full-lift: 6.9999 bar must not be below the opening pressure of 7 bar
-            precharge: 4.2 bar        | precharge: 145.04 psi   | 10:36 | vessel.precharge: 10.0002 bar must lie above the surrounding air and not above the tank's working pressure of 10 bar
-            pressure: 4.5 bar         | pressure: 60.915 psi    | 11:36 | start.pressure: 4.1999 bar is below the supply pressure of 4.2 bar
-            reseats: 5.6 bar          | reseats: 7.2 bar        | 9:73 | relief[0].reseats: 7.2 bar must be below the opening pressure of 7 bar
+            full-lift: 7.7 bar        | full-lift: 6.5 bar      | 9:55 | relief[0].full-lift: 6.5 bar gauge must not be below the opening pressure of 7 bar gauge
+            full-lift: 7.7 bar        | full-lift: 6.9999 bar   | 9:55 | relief[0].full-lift: 6.9999 bar gauge must not be below the opening pressure of 7 bar gauge
+            precharge: 4.2 bar        | precharge: 145.04 psi   | 10:36 | vessel.precharge: 10.0002 bar gauge must lie above the surrounding air and not above the tank's working pressure of 10 bar gauge
+            pressure: 4.5 bar         | pressure: 60.915 psi    | 11:36 | start.pressure: 4.1999 bar gauge is below the supply pressure of 4.2 bar gauge
+            reseats: 5.6 bar          | reseats: 7.2 bar        | 9:73 | relief[0].reseats: 7.2 bar gauge must be below the opening pressure of 7 bar gauge
             reseats: 5.6 bar          | reseats: 0.5 bar abs    | 9:73 | relief[0].reseats: 0.5 bar abs must be above the surrounding air
             full-flow: 20 L/min       | full-flow: 20 L         | 9:93 | relief[0].full-flow: 'L' is a unit of volume; a flow is given in L/min, mL/min, L/h, gal/min or m3/s
             character: snap           | character: lazy         | 9:114 | relief[0].character: 'lazy' is not one of modulating, snap
             name: expansion valve     | name: "a\\u001b[2Jb"    | 9:13 | relief[0].name: holds characters that do not show; write plain text
             name: expansion valve     | name: " "               | 9:7  | relief[0].name: needs a single value, not nothing
             volume: 12 L              | volume: 0 L             | 10:19 | vessel.volume: 0 L is outside the allowed range, 0.1 L to 5000 L
-            precharge: 4.2 bar        | precharge: 11 bar       | 10:36 | vessel.precharge: 11 bar must lie above the surrounding air and not above the tank's working pressure of 10 bar
+            precharge: 4.2 bar        | precharge: 11 bar       | 10:36 | vessel.precharge: 11 bar gauge must lie above the surrounding air and not above the tank's working pressure of 10 bar gauge
             acceptance: 60 %          | acceptance: 0 %         | 10:57 | vessel.acceptance: 0 % is outside the allowed range, 5 % to 100 %
             gas-time-constant: 30 s   | gas-time-constant: 2 h  | 10:82 | vessel.gas-time-constant: 2 h is outside the allowed range
             water: 40 degC            | water: 140 degC         | 11:17 | start.water: 140 degC is outside the allowed range
-            pressure: 4.5 bar         | pressure: 3 bar         | 11:36 | start.pressure: 3 bar is below the supply pressure of 4.2 bar
+            pressure: 4.5 bar         | pressure: 3 bar         | 11:36 | start.pressure: 3 bar gauge is below the supply pressure of 4.2 bar gauge
             duration: 4 h             | duration: 0 h           | 12:18 | run.duration: 0 h is outside the allowed range, 1 s to 36525 d
             duration: 4 h             | duration: 200 years     | 12:18 | run.duration: 'years' is no unit known here; a time is given in s, min, h or d
             duration: 4 h             | duration: 4 m           | 12:18 | run.duration: 'm' is a unit of length; a time is given in s, min, h or d
@@ -127,7 +127,10 @@ class BadScenarioTest {
     @Test
     void aWayOutIsNoPlaceForMorePressure() {
         String text = Sources.with("arrangement: check-valve", "arrangement: direct");
-        only(Sources.faults(text), "11:36", "start.pressure: 4.5 bar is above the supply pressure of 4.2 bar");
+        only(
+                Sources.faults(text),
+                "11:36",
+                "start.pressure: 4.5 bar gauge is above the supply pressure of 4.2 bar gauge");
     }
 
     @Test
@@ -141,14 +144,17 @@ class BadScenarioTest {
     @Test
     void aTypicalValueThatDoesNotFitSaysThatItWasAssumed() {
         String text = Sources.LEAST.replace("pressure: 4.2 bar", "pressure: 20 bar");
-        only(Sources.faults(text), "1:47", "supply.pressure: 20 bar must lie above the surrounding air and below");
+        only(
+                Sources.faults(text),
+                "1:47",
+                "supply.pressure: 20 bar gauge must lie above the surrounding air and below");
         String vessel = Sources.LEAST + "vessel: { volume: 12 L, precharge: 10.5 bar }\n";
-        only(Sources.faults(vessel), "4:36", "vessel.precharge: 10.5 bar must lie above the surrounding air");
+        only(Sources.faults(vessel), "4:36", "vessel.precharge: 10.5 bar gauge must lie above the surrounding air");
         String setPressure = Sources.LEAST + "relief:\n  - { opens: 0.21 bar, full-lift: 0.2 bar }\n";
         only(
                 Sources.faults(setPressure),
                 "5:35",
-                "relief[0].full-lift: 0.2 bar must not be below the opening pressure");
+                "relief[0].full-lift: 0.2 bar gauge must not be below the opening pressure");
     }
 
     @Test

@@ -72,7 +72,7 @@ class ChangeTest {
             relief[4].opens=3 bar      | relief[4].opens: the list has 1 item; counting begins at 0, so the next would be number 1
             relief[-1].opens=3 bar     | relief[-1].opens: is no field; fields are written as in tank.volume or relief[0].opens
             tank=none                  | tank.volume: is missing; write for instance 'volume: 230 L'
-            relief[0].opens=3 bar      | relief[0].reseats: 5.6 bar must be below the opening pressure of 3 bar
+            relief[0].opens=3 bar      | relief[0].reseats: 5.6 bar gauge must be below the opening pressure of 3 bar gauge
             draws=[{ at: 06:00         | draws:
             draws=!!int 3              | draws: '!!int 3' is not one of
             """)

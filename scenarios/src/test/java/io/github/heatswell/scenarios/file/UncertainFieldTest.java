@@ -85,7 +85,7 @@ class UncertainFieldTest {
                 Change.of("relief[0].full-lift=none")));
         InvalidScenarioException refusal = assertThrows(InvalidScenarioException.class, () -> scenario.drawn(4.9, 8));
         assertEquals(
-                "orchard-lodge, some values: relief[0].reseats: 8 bar must be below the opening pressure of 4.9 bar",
+                "orchard-lodge, some values: relief[0].reseats: 8 bar gauge must be below the opening pressure of 4.9 bar gauge",
                 refusal.getMessage());
         assertThrows(IllegalArgumentException.class, () -> scenario.drawn(8.6));
     }

@@ -55,13 +55,13 @@ class InterviewTest {
             5  | 0 L            | 0 L is outside the allowed range, 1 L to 20000 L.
             6  | rubber         | 'rubber' is not one of steel, stainless-steel, copper.
             7  | 100 bar        | 100 bar is outside the allowed range, 0.5 bar to 12.5 bar.
-            7  | 2 bar          | Mains pressure: 5.1 bar must lie above the surrounding air and below the tank's test pressure, twice its working pressure of 2 bar.
+            7  | 2 bar          | Mains pressure: 5.1 bar gauge must lie above the surrounding air and below the tank's test pressure, twice its working pressure of 2 bar gauge.
             9  | 3 kWh          | 'kWh' is a unit of energy; a power is given in kW, W or Btu/h.
             10 | none           | 'none' does not begin with a number; give a number and a unit.
             11 | 0.1 bar        | 0.1 bar is outside the allowed range, 0.2 bar to 25 bar.
             12 | 10 degC        | 10 degC is outside the allowed range, 50 degC to 110 degC.
             13 | perhaps        | 'perhaps' is not one of yes, no.
-            15 | 12 bar         | 12 bar must lie above the surrounding air and not above the tank's working pressure of 10 bar.
+            15 | 12 bar         | 12 bar gauge must lie above the surrounding air and not above the tank's working pressure of 10 bar gauge.
             16 | eu-q           | 'eu-q' is not one of none, eu-3xs,
             """)
     void aWrongAnswerIsExplainedAndAskedAgain(int at, String wrong, String explanation) throws IOException {

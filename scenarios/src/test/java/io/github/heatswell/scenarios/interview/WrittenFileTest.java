@@ -208,7 +208,7 @@ class WrittenFileTest {
         String said = talk.dialogue().replaceAll("\\s+", " ");
         assertTrue(
                 said.contains(
-                        "Not taken: the usual range, 1 bar to 4 bar, does not go with the answers before (4 bar must lie"),
+                        "Not taken: the usual range, 1 bar to 4 bar, does not go with the answers before (4 bar gauge must lie"),
                 said);
         assertEquals(Outcome.Ending.FINISHED, talk.outcome().ending(), said);
         assertGauge(1.5, read(talk.text()).system().vessel().orElseThrow().precharge());

@@ -1,0 +1,164 @@
+package io.github.heatswell.diagnosis;
+
+import static io.github.heatswell.units.PressureUnit.PASCAL;
+
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Leak;
+import io.github.heatswell.system.ReducingValve;
+import io.github.heatswell.system.ReliefFault;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.Start;
+import io.github.heatswell.system.Supply;
+import io.github.heatswell.units.FlowUnit;
+import io.github.heatswell.units.PowerUnit;
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.RatioUnit;
+import io.github.heatswell.units.TemperatureUnit;
+import io.github.heatswell.units.VolumeUnit;
+import java.util.function.UnaryOperator;
+
+/** A house that is not quite as described: what the numbers of a diagnosis change of it, all in SI units. */
+final class SuspectHouse {
+
+    private static final double MIN_LEAK_PRESSURE = 0.2e5;
+
+    private final HotWaterSystem described;
+    private final String device;
+    private final double atmosphere;
+    private final HotWaterSystem.Builder house;
+
+    /**
+     * Starts with the house as described.
+     *
+     * @param described the house
+     * @param device the name of the relief valve that is meant, possibly none
+     */
+    SuspectHouse(HotWaterSystem described, String device) {
+        this.described = described;
+        this.device = device;
+        atmosphere = described.site().atmosphere();
+        house = described.toBuilder();
+    }
+
+    HotWaterSystem build() {
+        return house.build();
+    }
+
+    void condition(ExpansionVessel.Condition value) {
+        house.changeVessel(vessel -> vessel.toBuilder().condition(value).build());
+    }
+
+    void unmixed() {
+        house.changeHeater(heater -> heater.toBuilder().withoutMixing().build());
+    }
+
+    /**
+     * Another static pressure: a reducing valve is set differently, else the mains stands elsewhere. A mains behind a reducing valve
+     * only follows upwards, so that it can feed what the valve is set to. A start above the supply keeps its distance.
+     */
+    void supplyPressure(double gauge) {
+        double shift = gauge - described.supplyAtStart().gauge(atmosphere);
+        house.changeSupply(supply -> shifted(supply, shift));
+        house.changeStart(start -> shifted(start, shift));
+    }
+
+    private Supply shifted(Supply supply, double shift) {
+        if (supply.reducingValve().isEmpty()) {
+            return supply.toBuilder()
+                    .mains(supply.mains().raisedBy(shift, PASCAL))
+                    .build();
+        }
+        ReducingValve valve = supply.reducingValve().get();
+        Pressure set = Pressure.gauge(valve.set().gauge(atmosphere) + shift, PASCAL);
+        return supply.toBuilder()
+                .mains(supply.mains().raisedBy(Math.max(0, shift), PASCAL))
+                .reducingValve(valve.toBuilder().set(set).build())
+                .build();
+    }
+
+    private Start shifted(Start start, double shift) {
+        if (start.pressure().isEmpty() || shift == 0) {
+            return start;
+        }
+        double moved = start.pressure().get().gauge(atmosphere) + shift;
+        return start.toBuilder().pressure(Pressure.gauge(moved, PASCAL)).build();
+    }
+
+    void seatLeakage(double flow) {
+        house.changeSupply(supply -> supply.toBuilder()
+                .seatLeakage(flow, FlowUnit.CUBIC_METRE_PER_SECOND)
+                .build());
+    }
+
+    void heatingRate(double factor) {
+        house.changeHeater(heater -> heater.withElements(element -> element.toBuilder()
+                .input(factor * element.input(), PowerUnit.WATT)
+                .build()));
+    }
+
+    /** All set points are higher by as much as the lower one. */
+    void setPoint(double kelvin) {
+        double shift = kelvin - described.heater().setPoint();
+        house.changeHeater(heater -> heater.withElements(element -> element.toBuilder()
+                .setPoint(element.setPoint() + shift, TemperatureUnit.KELVIN)
+                .build()));
+    }
+
+    void precharge(double gauge) {
+        house.changeVessel(vessel ->
+                vessel.toBuilder().precharge(Pressure.gauge(gauge, PASCAL)).build());
+    }
+
+    void vesselVolume(double volume) {
+        house.changeVessel(vessel ->
+                vessel.toBuilder().volume(volume, VolumeUnit.CUBIC_METRE).build());
+    }
+
+    void trappedAir(double volume) {
+        house.trappedAir(volume, VolumeUnit.CUBIC_METRE);
+    }
+
+    /** A leak on top of those there are. */
+    void leak(double flow) {
+        double at = Math.max(MIN_LEAK_PRESSURE, described.supplyAtStart().gauge(atmosphere));
+        house.addLeak(Leak.of(flow, FlowUnit.CUBIC_METRE_PER_SECOND, Pressure.gauge(at, PASCAL)));
+    }
+
+    /** Full lift and reseating keep their proportions. */
+    void openingPressure(double gauge) {
+        valve(valve -> valve.scaled(gauge / valve.setPressure().gauge(atmosphere), atmosphere));
+    }
+
+    void reseatShare(double share) {
+        valve(valve -> valve.toBuilder()
+                .reseatPressure(Pressure.gauge(share * valve.setPressure().gauge(atmosphere), PASCAL))
+                .build());
+    }
+
+    void seatWeep(double flow) {
+        valve(valve -> leaking(valve, valve.fault().leaksFrom().orElse(Pressure.gauge(0, PASCAL)), flow));
+    }
+
+    /** Where a seat that leaks already begins to. */
+    void weepsFrom(double gauge) {
+        valve(valve ->
+                leaking(valve, Pressure.gauge(gauge, PASCAL), valve.fault().leakage()));
+    }
+
+    private static ReliefValve leaking(ReliefValve valve, Pressure from, double flow) {
+        return valve.toBuilder()
+                .fault(ReliefFault.leakingSeat(from, flow, FlowUnit.CUBIC_METRE_PER_SECOND))
+                .build();
+    }
+
+    void stuckLift(double lift) {
+        valve(valve -> valve.toBuilder()
+                .fault(ReliefFault.stuckOpen(lift, RatioUnit.ONE))
+                .build());
+    }
+
+    private void valve(UnaryOperator<ReliefValve> change) {
+        house.changeReliefValves(valve -> valve.name().equals(device) ? change.apply(valve) : valve);
+    }
+}

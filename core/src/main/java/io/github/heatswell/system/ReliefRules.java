@@ -1,0 +1,56 @@
+package io.github.heatswell.system;
+
+import io.github.heatswell.units.Pressure;
+import java.util.Optional;
+
+/**
+ * What the pressures of a relief valve must agree on.
+ *
+ * @param set the set pressure
+ * @param fullLift the pressure of full lift
+ * @param reseats the reseat pressure
+ * @param leaksFrom where a leaking seat begins to leak, empty for a tight one
+ */
+record ReliefRules(Pressure set, Pressure fullLift, Pressure reseats, Optional<Pressure> leaksFrom) {
+
+    /** Notes what contradicts itself whatever the air around: of pressures against one reference. */
+    void alone(Requirements requirements) {
+        check(requirements, "", Double.NaN);
+    }
+
+    /**
+     * Notes everything that contradicts itself.
+     *
+     * @param requirements takes the notes
+     * @param path what stands in front of each field, possibly nothing
+     * @param atmosphere the absolute pressure (Pa) of the air around; NaN if it is unknown
+     */
+    void check(Requirements requirements, String path, double atmosphere) {
+        requirements.rule(
+                !(aboveSet(reseats, atmosphere) >= 0),
+                path + "reseats",
+                compared(reseats, " must be below the opening pressure of "));
+        requirements.rule(
+                !(reseats.gauge(atmosphere) <= 0), path + "reseats", reseats + " must be above the surrounding air");
+        requirements.rule(
+                !(aboveSet(fullLift, atmosphere) < 0),
+                path + "full-lift",
+                compared(fullLift, " must not be below the opening pressure of "));
+        leaksFrom.ifPresent(leaks -> requirements.rule(
+                !(aboveSet(leaks, atmosphere) >= 0),
+                path + "fault.leaks-from",
+                compared(leaks, " must be below the opening pressure of ")));
+    }
+
+    /** How far a pressure lies above the set pressure (Pa); NaN if that takes the air around and it is unknown. */
+    private double aboveSet(Pressure pressure, double atmosphere) {
+        return pressure.reference() == set.reference()
+                ? pressure.value() - set.value()
+                : pressure.gauge(atmosphere) - set.gauge(atmosphere);
+    }
+
+    private String compared(Pressure value, String must) {
+        Compared both = Compared.of(value, set);
+        return both.one() + must + both.other();
+    }
+}

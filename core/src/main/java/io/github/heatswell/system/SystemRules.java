@@ -1,0 +1,127 @@
+package io.github.heatswell.system;
+
+import io.github.heatswell.units.Limits;
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.RatioUnit;
+import io.github.heatswell.units.VolumeUnit;
+import java.util.HashSet;
+import java.util.Set;
+
+/** What the parts of a system must agree on; each part has been checked by itself before. */
+final class SystemRules {
+
+    /** Two pressures this close (Pa) are one: sums of the same numbers in another order differ by rounding. */
+    private static final double SAME_PRESSURE = 1e-6;
+
+    /** What a change of units may cost (-). */
+    private static final double ROUNDING = 1e-9;
+
+    /**
+     * The most (-) a tank may grow from empty to its working pressure. The volume follows the pressure in a straight line, which
+     * would leave a tank beyond it without any volume where the pressure is lost. Own choice.
+     */
+    static final double MAX_STRETCH = 0.75;
+
+    private final Requirements requirements;
+    private final HotWaterSystem system;
+    private final Tank tank;
+    private final double atmosphere;
+
+    SystemRules(Requirements requirements, HotWaterSystem system) {
+        this.requirements = requirements;
+        this.system = system;
+        tank = system.tank();
+        atmosphere = system.site().atmosphere();
+    }
+
+    /** Notes everything that is contradictory. */
+    void check() {
+        double test = tank.testPressureAbsolute(atmosphere);
+        double mains = mainsLimit(test);
+        system.supply().mains().entries().values().forEach(p -> checkPressure("supply.pressure", p, mains));
+        system.start().pressure().ifPresent(p -> {
+            checkPressure("start.pressure", p, test);
+            checkStart(p);
+        });
+        system.vessel().ifPresent(vessel -> checkPrecharge(vessel.precharge()));
+        checkReliefValves();
+        checkTrappedAir();
+        checkShell();
+    }
+
+    /** A reducing valve keeps the mains' pressure from the tank. */
+    private double mainsLimit(double test) {
+        return system.supply().arrangement() == Supply.Arrangement.REDUCING_VALVE ? Double.POSITIVE_INFINITY : test;
+    }
+
+    private void checkPressure(String field, Pressure value, double limit) {
+        requirements.rule(
+                value.gauge(atmosphere) > 0 && value.absolute(atmosphere) < limit,
+                field,
+                value + " must lie above the surrounding air and below the tank's test pressure, twice its working"
+                        + " pressure of " + tank.workingPressure());
+    }
+
+    private void checkStart(Pressure begin) {
+        Pressure feed = system.supplyAtStart();
+        double excess = begin.absolute(atmosphere) - feed.absolute(atmosphere);
+        Compared both = Compared.of(begin, feed);
+        requirements.rule(
+                excess >= -SAME_PRESSURE,
+                "start.pressure",
+                both.one() + " is below the supply pressure of " + both.other()
+                        + ", which would fill the system at once");
+        requirements.rule(
+                excess <= SAME_PRESSURE || system.supply().arrangement() != Supply.Arrangement.DIRECT,
+                "start.pressure",
+                both.one() + " is above the supply pressure of " + both.other()
+                        + ", which an open connection to the mains cannot hold");
+    }
+
+    private void checkPrecharge(Pressure precharge) {
+        Compared compared = Compared.of(precharge, tank.workingPressure());
+        requirements.rule(
+                precharge.gauge(atmosphere) > 0
+                        && precharge.gauge(atmosphere) <= tank.workingPressure().gauge(atmosphere) * (1 + ROUNDING),
+                "vessel.precharge",
+                compared.one() + " must lie above the surrounding air and not above the tank's working pressure of "
+                        + compared.other());
+    }
+
+    /** Results tell valves apart by their names. */
+    private void checkReliefValves() {
+        Set<String> names = new HashSet<>();
+        for (int i = 0; i < system.reliefValves().size(); i++) {
+            ReliefValve valve = system.reliefValves().get(i);
+            String path = "relief[" + i + "].";
+            valve.rules().check(requirements, path, atmosphere);
+            requirements.rule(
+                    names.add(valve.name()),
+                    path + "name",
+                    "'" + valve.name() + "' is the name of another relief valve already");
+        }
+    }
+
+    /** Air that is caught in the piping takes up room there. */
+    private void checkTrappedAir() {
+        double room = system.piping().stream().mapToDouble(PipeRun::volume).sum();
+        system.trappedAir()
+                .ifPresent(air -> requirements.rule(
+                        air <= room, "trapped-air", litres(air) + " is more than the piping holds, " + litres(room)));
+    }
+
+    /** A wall that stretches further has torn long before. */
+    private void checkShell() {
+        double stretch = tank.shell().compliance() * tank.workingPressure().gauge(atmosphere);
+        requirements.rule(
+                stretch <= MAX_STRETCH,
+                "tank.wall",
+                "so thin a wall would let the tank grow by "
+                        + Limits.quantity(RatioUnit.PERCENT.fromSi(stretch), RatioUnit.PERCENT)
+                        + " at its working pressure of " + tank.workingPressure() + "; at most 75 % is allowed");
+    }
+
+    private static String litres(double volume) {
+        return Limits.quantity(VolumeUnit.LITRE.fromSi(volume), VolumeUnit.LITRE);
+    }
+}
