@@ -84,7 +84,7 @@ set "COMPILE=-XX:TieredStopAtLevel=1"
 if "%~1"=="spread" set "COMPILE="
 if "%~1"=="map" set "COMPILE="
 rem A line that is written over and over is for a terminal only, and batch cannot tell whether there is one.
-"%JAVA%" %COMPILE% -XX:+UseSerialGC -Xshare:auto -Djava.awt.headless=true -Dheatswell.terminal=false %HEATSWELL_JAVA_OPTS% -jar "%JAR%" %*
+"%JAVA%" %COMPILE% -XX:+UseSerialGC -XX:-UsePerfData -Xshare:auto -Djava.awt.headless=true -Dheatswell.terminal=false %HEATSWELL_JAVA_OPTS% -jar "%JAR%" %*
 exit /b %ERRORLEVEL%
 
 :newest
