@@ -2,6 +2,7 @@ package io.github.heatswell.scenarios.teaching;
 
 import io.github.heatswell.citation.Citation;
 import io.github.heatswell.result.BalanceCount;
+import io.github.heatswell.scenarios.document.Node;
 import io.github.heatswell.scenarios.report.ResultFile;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
@@ -11,14 +12,19 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /** Lessons in the order in which they are best read. Immutable. */
 public final class Course {
 
     private final List<Lesson> lessons;
+    private final Map<String, String> words;
+    private final Map<String, Node> pages;
 
-    private Course(List<Lesson> lessons) {
+    private Course(List<Lesson> lessons, Fields shared) {
         this.lessons = lessons;
+        this.words = texts(shared, "words");
+        this.pages = shared.named("pages");
     }
 
     /**
@@ -28,7 +34,7 @@ public final class Course {
      */
     public static Course bundled() {
         Map<String, String> texts = new LinkedHashMap<>();
-        Fields.of(resource("course.yaml")).texts("lessons", 1).forEach(id -> texts.put(id, resource(id + ".yaml")));
+        shared().texts("lessons", 1).forEach(id -> texts.put(id, resource(id + ".yaml")));
         return of(texts);
     }
 
@@ -41,15 +47,19 @@ public final class Course {
      * @throws IllegalArgumentException if a text is no lesson; the message names lesson, line and column
      */
     public static Course of(Map<String, String> texts) {
-        Fields shared = Fields.of(resource("course.yaml"));
-        Map<String, String> cautions = new LinkedHashMap<>();
-        shared.named("cautions").forEach((name, node) -> cautions.put(name, Fields.text(node, name)));
+        Fields shared = shared();
+        Map<String, String> cautions = texts(shared, "cautions");
         Map<String, Citation> sources = new LinkedHashMap<>();
         shared.named("sources")
                 .forEach((name, node) -> sources.put(name, LessonReader.citation(Fields.of(node, name))));
-        return new Course(texts.entrySet().stream()
+        return of(texts.entrySet().stream()
                 .map(text -> LessonReader.read(text.getKey(), text.getValue(), cautions, sources))
                 .toList());
+    }
+
+    /** A course of lessons that were read before. */
+    static Course of(List<Lesson> lessons) {
+        return new Course(lessons, shared());
     }
 
     /**
@@ -71,11 +81,42 @@ public final class Course {
      * @throws IllegalStateException if a run does not show what its lesson says; the message names both
      */
     public List<ResultFile> pages(BalanceCount count, UnitSystem first) {
-        return LessonSite.files(lessons, count, first);
+        return LessonSite.files(this, count, first);
     }
 
     List<Lesson> lessons() {
         return lessons;
+    }
+
+    /** Words that pages share, with values in the places of its braces. */
+    String say(String name, Object... values) {
+        String text = words.get(name);
+        if (text == null) {
+            throw new IllegalStateException("the course has no words for " + name);
+        }
+        for (Object value : values) {
+            int place = text.indexOf("{}");
+            text = text.substring(0, place) + value + text.substring(place + 2);
+        }
+        return text;
+    }
+
+    /** The text of a page of prose. */
+    Fields prose(String name) {
+        return Fields.of(pages.get(name), name);
+    }
+
+    private static Fields shared() {
+        return Fields.of(resource("course.yaml"));
+    }
+
+    private static Map<String, String> texts(Fields from, String key) {
+        return from.named(key).entrySet().stream()
+                .collect(Collectors.toMap(
+                        Map.Entry::getKey,
+                        entry -> Fields.text(entry.getValue(), entry.getKey()),
+                        (one, other) -> other,
+                        LinkedHashMap::new));
     }
 
     static String resource(String name) {

@@ -27,6 +27,9 @@ final class Figures {
      */
     record Figure(Optional<Kind> kind, boolean ofHouse, int numbers, Body value) {}
 
+    /** A figure without a unit. */
+    private static final Kind NONE = null;
+
     /** How a figure is worked out. */
     interface Body {
         double of(House house, double... numbers);
@@ -34,86 +37,59 @@ final class Figures {
 
     private static final Map<String, Figure> ALL = Map.ofEntries(
             // Numbers and properties of water; temperatures in kelvin.
-            number("abs", 1, n -> Math.abs(n[0])),
-            number("near", 3, n -> Math.abs(n[0] / n[1] - 1) < n[2] ? 1 : 0),
-            number("expansivity", 1, n -> WaterFacts.expansivity(n[0])),
-            number("waterGrowth", 2, n -> WaterFacts.growth(n[0], n[1])),
-            number("growthFlow", 2, n -> WaterFacts.growthFlow(n[0], n[1])),
+            number(NONE, "abs", 1, n -> Math.abs(n[0])),
+            number(NONE, "near", 3, n -> Math.abs(n[0] / n[1] - 1) < n[2] ? 1 : 0),
+            number(NONE, "expansivity", 1, n -> WaterFacts.expansivity(n[0])),
+            number(NONE, "waterGrowth", 2, n -> WaterFacts.growth(n[0], n[1])),
+            number(NONE, "growthFlow", 2, n -> WaterFacts.growthFlow(n[0], n[1])),
             number(Kind.PRESSURE_DIFFERENCE, "boilingPressure", 1, n -> Saturation.pressureAbsolute(n[0])),
             number(Kind.PRESSURE_DIFFERENCE, "rigidAbsolute", 3, n -> WaterFacts.rigidAbsolute(n[0], n[1], n[2])),
-            number("yearlyLoss", 0, n -> PrechargeLoss.USUAL),
-            number("highYearlyLoss", 0, n -> PrechargeLoss.HIGH),
-            number(Kind.VOLUME, "drop", 0, n -> DripMetrics.DROP),
+            number(NONE, "yearlyLoss", 0, n -> PrechargeLoss.USUAL),
+            number(NONE, "highYearlyLoss", 0, n -> PrechargeLoss.HIGH),
+            number(Kind.VOLUME, "drop", 0, n -> DripFigures.DROP),
             // The house as it is described.
-            run(Kind.PRESSURE_DIFFERENCE, "atmosphere", RunMetrics::atmosphere),
-            run(Kind.GAUGE_PRESSURE, "supply", RunMetrics::supply),
-            run(Kind.PRESSURE_DIFFERENCE, "absoluteSupply", run -> RunMetrics.supply(run) + RunMetrics.atmosphere(run)),
-            run(Kind.GAUGE_PRESSURE, "mains", run -> run.gauge(run.trace().value(Channel.MAINS_ABSOLUTE, 0))),
-            run(
-                    Kind.GAUGE_PRESSURE,
-                    "reducerSet",
-                    run -> RunMetrics.reducer(run).set().gauge(RunMetrics.atmosphere(run))),
-            run(
-                    Kind.PRESSURE_DIFFERENCE,
-                    "lockUp",
-                    run -> RunMetrics.reducer(run).lockUpRise()),
-            run(Kind.GAUGE_PRESSURE, "reliefSet", RunMetrics::reliefSet),
-            run(Kind.GAUGE_PRESSURE, "reseat", RunMetrics::reseat),
+            run(Kind.PRESSURE_DIFFERENCE, "atmosphere", RunFigures::atmosphere),
+            run(Kind.GAUGE_PRESSURE, "supply", RunFigures::supply),
+            run(Kind.PRESSURE_DIFFERENCE, "absoluteSupply", run -> run.supply() + run.atmosphere()),
+            run(Kind.GAUGE_PRESSURE, "mains", RunFigures::mains),
+            run(Kind.GAUGE_PRESSURE, "reducerSet", RunFigures::reducerSet),
+            run(Kind.PRESSURE_DIFFERENCE, "lockUp", run -> run.reducer().lockUpRise()),
+            run(Kind.GAUGE_PRESSURE, "reliefSet", RunFigures::reliefSet),
+            run(Kind.GAUGE_PRESSURE, "reseat", RunFigures::reseat),
             run(
                     Kind.TEMPERATURE,
                     "setTemperature",
-                    run -> RunMetrics.relief(run).setTemperature().orElseThrow()),
+                    run -> run.relief().setTemperature().orElseThrow()),
             run(
                     Kind.TEMPERATURE,
                     "reseatTemperature",
-                    run -> RunMetrics.relief(run).reseatTemperature().orElseThrow()),
-            run("fullFlow", run -> RunMetrics.relief(run).fullFlow()),
-            run(
-                    Kind.GAUGE_PRESSURE,
-                    "workingPressure",
-                    run -> run.system().tank().workingPressure().gauge(RunMetrics.atmosphere(run))),
-            run(Kind.VOLUME, "tankVolume", run -> run.system().tank().volume()),
-            run("steelGrowth", run -> run.system().tank().shell().thermalGrowth()),
-            run("softness", run -> run.system().piping().get(0).compliance()),
-            run(Kind.SHARE, "stretchedPart", RunMetrics::stretchedPart),
-            run(Kind.TEMPERATURE, "cold", RunMetrics::cold),
-            run(Kind.TEMPERATURE, "setPoint", RunMetrics::setPoint),
-            run(Kind.POWER, "heaterOutput", run -> run.system().heater().output()),
-            run(Kind.VOLUME, "vesselVolume", run -> VesselMetrics.vessel(run).volume()),
-            run(Kind.SHARE, "acceptance", run -> VesselMetrics.vessel(run).acceptance()),
-            run(Kind.GAUGE_PRESSURE, "precharge", VesselMetrics::precharge),
-            run(Kind.SHARE, "factor", VesselMetrics::factor),
-            run("gasOverWater", VesselMetrics::gasOverWater),
-            run(Kind.VOLUME, "formulaVolume", VesselMetrics::formulaVolume),
+                    run -> run.relief().reseatTemperature().orElseThrow()),
+            run(NONE, "fullFlow", run -> run.relief().fullFlow()),
+            run(Kind.GAUGE_PRESSURE, "workingPressure", RunFigures::workingPressure),
+            result(Kind.VOLUME, "tankVolume", run -> run.system().tank().volume()),
+            result(NONE, "steelGrowth", run -> run.system().tank().shell().thermalGrowth()),
+            result(NONE, "softness", run -> run.system().piping().get(0).compliance()),
+            run(Kind.SHARE, "stretchedPart", RunFigures::stretchedPart),
+            run(Kind.TEMPERATURE, "cold", RunFigures::cold),
+            run(Kind.TEMPERATURE, "setPoint", RunFigures::setPoint),
+            result(Kind.POWER, "heaterOutput", run -> run.system().heater().output()),
+            vessel(Kind.VOLUME, "vesselVolume", VesselFigures::volume),
+            vessel(Kind.SHARE, "acceptance", vessel -> vessel.vessel().acceptance()),
+            vessel(Kind.GAUGE_PRESSURE, "precharge", VesselFigures::precharge),
+            vessel(Kind.SHARE, "factor", VesselFigures::factor),
+            vessel(NONE, "gasOverWater", VesselFigures::gasOverWater),
+            vessel(Kind.VOLUME, "formulaVolume", VesselFigures::formulaVolume),
             // The course of the run.
-            run(Kind.TIME, "end", RunResult::end),
-            run(Kind.GAUGE_PRESSURE, "peak", RunMetrics::peak),
-            run(Kind.PRESSURE_DIFFERENCE, "rise", run -> RunMetrics.peak(run) - RunMetrics.supply(run)),
-            run(
-                    Kind.GAUGE_PRESSURE,
-                    "lowest",
-                    run -> run.gauge(run.extremes().lowestPressure().value())),
-            run(
-                    Kind.TEMPERATURE,
-                    "turn",
-                    run -> RunMetrics.at(
-                            run,
-                            Channel.WATER_MEAN,
-                            run.extremes().lowestPressure().time())),
-            run(
-                    Kind.TEMPERATURE,
-                    "hottest",
-                    run -> run.extremes().highestTemperature().value()),
-            run("earlySlope", run -> RunMetrics.slope(run, RunMetrics.cold(run))),
-            run(
-                    "lateSlope",
-                    run -> RunMetrics.slope(
-                            run, run.extremes().highestTemperature().value() - RunMetrics.SLOPE)),
-            run(Kind.PRESSURE_DIFFERENCE, "warmAbsolute", RunMetrics::warmAbsolute),
-            run(
-                    Kind.PRESSURE_DIFFERENCE,
-                    "warmRise",
-                    run -> RunMetrics.warmAbsolute(run) - RunMetrics.supply(run) - RunMetrics.atmosphere(run)),
+            result(Kind.TIME, "end", RunResult::end),
+            run(Kind.GAUGE_PRESSURE, "peak", RunFigures::peak),
+            run(Kind.PRESSURE_DIFFERENCE, "rise", RunFigures::rise),
+            run(Kind.GAUGE_PRESSURE, "lowest", RunFigures::lowest),
+            run(Kind.TEMPERATURE, "turn", RunFigures::turn),
+            run(Kind.TEMPERATURE, "hottest", RunFigures::hottest),
+            run(NONE, "earlySlope", RunFigures::earlySlope),
+            run(NONE, "lateSlope", RunFigures::lateSlope),
+            run(Kind.PRESSURE_DIFFERENCE, "warmAbsolute", RunFigures::warmAbsolute),
+            run(Kind.PRESSURE_DIFFERENCE, "warmRise", RunFigures::warmRise),
             at(Kind.GAUGE_PRESSURE, "gaugeAt", Channel.GAUGE_READING),
             at(Kind.TEMPERATURE, "temperatureAt", Channel.WATER_MEAN),
             at(Kind.TEMPERATURE, "topAt", Channel.WATER_TOP),
@@ -121,79 +97,61 @@ final class Figures {
             at(Kind.VOLUME, "relievedAt", Channel.RELIEVED_TOTAL),
             at(Kind.VOLUME, "vesselWaterAt", Channel.VESSEL_WATER),
             at(Kind.FLOW, "dripAt", Channel.RELIEF_FLOW),
-            house(
-                    Kind.TIME,
-                    "whenGauge",
-                    1,
-                    (house, n) -> RunMetrics.timeWhen(house.run(), Channel.GAUGE_READING, n[0])),
-            house(
-                    Kind.TIME,
-                    "whenTemperature",
-                    1,
-                    (house, n) -> RunMetrics.timeWhen(house.run(), Channel.WATER_MEAN, n[0])),
-            run(
-                    Kind.TIME,
-                    "heating",
-                    run -> RunMetrics.time(run, EventKind.HEATER_OFF) - RunMetrics.time(run, EventKind.HEATER_ON)),
-            is("hazard", run -> run.hazard().isPresent()),
-            is("vapour", run -> run.first(EventKind.VAPOUR_FORMS).isPresent()),
-            run(Kind.GAUGE_PRESSURE, "vapourPressure", run -> RunMetrics.pressureAt(run, EventKind.VAPOUR_FORMS)),
-            is("cutOutTripped", run -> run.first(EventKind.CUT_OUT_TRIPPED).isPresent()),
-            is("staysCool", RunMetrics::staysCool),
+            when("whenGauge", Channel.GAUGE_READING),
+            when("whenTemperature", Channel.WATER_MEAN),
+            run(Kind.TIME, "heating", RunFigures::heating),
+            is("hazard", run -> run.run().hazard().isPresent()),
+            is("vapour", run -> run.happens(EventKind.VAPOUR_FORMS)),
+            run(Kind.GAUGE_PRESSURE, "vapourPressure", run -> run.pressureAt(EventKind.VAPOUR_FORMS)),
+            is("cutOutTripped", run -> run.happens(EventKind.CUT_OUT_TRIPPED)),
+            is("staysCool", RunFigures::staysCool),
             // Where the water goes.
-            is("opened", RunMetrics::opened),
-            is("bypassOpened", run -> run.first(EventKind.BYPASS_OPENED).isPresent()),
-            run(Kind.TIME, "opening", RunMetrics::opening),
-            run(Kind.TIME, "reseating", run -> RunMetrics.time(run, EventKind.RELIEF_RESEATED)),
-            run(Kind.TIME, "backAtSupply", run -> RunMetrics.time(run, EventKind.SUPPLY_OPENED)),
-            run(
-                    Kind.TEMPERATURE,
-                    "warmthAtOpening",
-                    run -> RunMetrics.at(run, Channel.WATER_MEAN, RunMetrics.opening(run))),
-            run(Kind.VOLUME, "relieved", RunMetrics::relieved),
-            run(Kind.VOLUME, "returned", run -> run.totals().returned()),
-            run(Kind.VOLUME, "leaked", run -> run.totals().leaked()),
-            run(Kind.VOLUME, "drawn", run -> run.totals().drawn()),
-            run(Kind.TIME, "drawEnd", run -> RunMetrics.time(run, EventKind.DRAW_ENDED)),
-            run(Kind.TEMPERATURE, "afterDraw", RunMetrics::afterDraw),
-            run(Kind.VOLUME, "surplus", RunMetrics::surplus),
-            run(Kind.VOLUME, "heatUpGrowth", run -> new HeatUp(run).growth()),
-            run(Kind.VOLUME, "metal", run -> new HeatUp(run).metal()),
-            run(Kind.VOLUME, "stretch", run -> new HeatUp(run).stretch(RunMetrics.reseat(run))),
-            run(Kind.VOLUME, "leftOver", run -> new HeatUp(run).released()),
-            run(Kind.SHARE, "metalShare", DripMetrics::metalShare),
+            is("opened", RunFigures::opened),
+            is("bypassOpened", run -> run.happens(EventKind.BYPASS_OPENED)),
+            run(Kind.TIME, "opening", RunFigures::opening),
+            run(Kind.TIME, "reseating", run -> run.time(EventKind.RELIEF_RESEATED)),
+            run(Kind.TIME, "backAtSupply", run -> run.time(EventKind.SUPPLY_OPENED)),
+            run(Kind.TEMPERATURE, "warmthAtOpening", run -> run.at(Channel.WATER_MEAN, run.opening())),
+            run(Kind.VOLUME, "relieved", RunFigures::relieved),
+            result(Kind.VOLUME, "returned", run -> run.totals().returned()),
+            result(Kind.VOLUME, "leaked", run -> run.totals().leaked()),
+            result(Kind.VOLUME, "drawn", run -> run.totals().drawn()),
+            run(Kind.TIME, "drawEnd", run -> run.time(EventKind.DRAW_ENDED)),
+            run(Kind.TEMPERATURE, "afterDraw", RunFigures::afterDraw),
+            run(Kind.VOLUME, "surplus", RunFigures::surplus),
+            drip(Kind.VOLUME, "heatUpGrowth", DripFigures::growth),
+            drip(Kind.VOLUME, "metal", DripFigures::metal),
+            drip(Kind.VOLUME, "stretch", DripFigures::stretch),
+            drip(Kind.VOLUME, "leftOver", DripFigures::leftOver),
+            drip(Kind.SHARE, "metalShare", DripFigures::metalShare),
             // How it drips.
-            run("openings", run -> run.totals().relief().get(0).openings()),
-            run(Kind.VOLUME, "daily", run -> RunMetrics.relieved(run) / run.end() * 86400),
-            run("lastFlow", DripMetrics::lastFlow),
-            run(Kind.POWER, "heat", DripMetrics::heat),
-            run("flow", DripMetrics::flow),
-            run("netFlow", DripMetrics::netFlow),
-            run("dropsASecond", run -> DripMetrics.flow(run) / DripMetrics.DROP),
-            run("fastest", DripMetrics::fastest),
-            run(Kind.VOLUME, "fullestHour", DripMetrics::fullestHour),
-            is("drySoFar", DripMetrics::drySoFar),
-            is("dripsAboveReseat", DripMetrics::dripsAboveReseat),
-            is("dripsJustAboveReseat", DripMetrics::dripsJustAboveReseat),
-            is("dripsUnheated", DripMetrics::dripsUnheated),
-            is("fallsFast", DripMetrics::fallsFast),
+            result(NONE, "openings", run -> run.totals().relief().get(0).openings()),
+            drip(Kind.VOLUME, "daily", DripFigures::daily),
+            drip(NONE, "lastFlow", DripFigures::lastFlow),
+            drip(Kind.POWER, "heat", DripFigures::heat),
+            drip(NONE, "flow", DripFigures::flow),
+            drip(NONE, "netFlow", DripFigures::netFlow),
+            drip(NONE, "dropsASecond", drip -> drip.flow() / DripFigures.DROP),
+            drip(NONE, "fastest", DripFigures::fastest),
+            drip(Kind.VOLUME, "fullestHour", DripFigures::fullestHour),
+            dripIs("drySoFar", DripFigures::drySoFar),
+            dripIs("dripsAboveReseat", DripFigures::dripsAboveReseat),
+            dripIs("dripsJustAboveReseat", DripFigures::dripsJustAboveReseat),
+            dripIs("dripsUnheated", DripFigures::dripsUnheated),
+            dripIs("fallsFast", DripFigures::fallsFast),
             // What the vessel does.
-            run(Kind.VOLUME, "most", run -> run.extremes().mostVesselWater().value()),
-            run(Kind.SHARE, "fullAtStart", VesselMetrics::fullAtStart),
-            run(Kind.GAUGE_PRESSURE, "lifted", run -> RunMetrics.pressureAt(run, EventKind.VESSEL_LIFTED)),
-            run(Kind.GAUGE_PRESSURE, "gas", VesselMetrics::gasAtStart),
-            run("boyle", VesselMetrics::boyle),
-            run(Kind.PRESSURE_DIFFERENCE, "lostInAYear", VesselMetrics::lostInAYear),
-            house("years", 1, (house, n) -> VesselMetrics.years(house.run(), n[0])),
-            house(Kind.PRESSURE_DIFFERENCE, "saving", 0, (house, n) -> VesselMetrics.saving(house)),
-            house("eachLitreSavesLess", 0, (house, n) -> VesselMetrics.eachLitreSavesLess(house) ? 1 : 0),
-            house(Kind.VOLUME, "smallestDry", 0, (house, n) -> VesselMetrics.smallestDry(house)),
-            house(Kind.VOLUME, "wholeLitres", 0, (house, n) -> VesselMetrics.wholeLitres(house)),
-            house(
-                    Kind.GAUGE_PRESSURE,
-                    "dryPeak",
-                    0,
-                    (house, n) -> RunMetrics.peak(VesselMetrics.with(house, VesselMetrics.wholeLitres(house)))));
+            result(Kind.VOLUME, "most", run -> run.extremes().mostVesselWater().value()),
+            vessel(Kind.SHARE, "fullAtStart", VesselFigures::fullAtStart),
+            vessel(Kind.GAUGE_PRESSURE, "gas", VesselFigures::gasAtStart),
+            run(Kind.GAUGE_PRESSURE, "lifted", run -> run.pressureAt(EventKind.VESSEL_LIFTED)),
+            vessel(NONE, "boyle", VesselFigures::boyle),
+            vessel(Kind.PRESSURE_DIFFERENCE, "lostInAYear", VesselFigures::lostInAYear),
+            house(NONE, "years", 1, (house, n) -> new VesselFigures(house).years(n[0])),
+            vessel(Kind.PRESSURE_DIFFERENCE, "saving", VesselFigures::saving),
+            vessel(NONE, "eachLitreSavesLess", vessel -> vessel.eachLitreSavesLess() ? 1 : 0),
+            vessel(Kind.VOLUME, "smallestDry", VesselFigures::smallestDry),
+            vessel(Kind.VOLUME, "wholeLitres", VesselFigures::wholeLitres),
+            vessel(Kind.GAUGE_PRESSURE, "dryPeak", VesselFigures::dryPeak));
 
     private Figures() {}
 
@@ -205,37 +163,45 @@ final class Figures {
         return ALL.keySet();
     }
 
-    private static Entry<String, Figure> number(String name, int count, ToDoubleFunction<double[]> value) {
-        return Map.entry(
-                name, new Figure(Optional.empty(), false, count, (house, numbers) -> value.applyAsDouble(numbers)));
-    }
-
     private static Entry<String, Figure> number(Kind kind, String name, int count, ToDoubleFunction<double[]> value) {
         return Map.entry(
-                name, new Figure(Optional.of(kind), false, count, (house, numbers) -> value.applyAsDouble(numbers)));
-    }
-
-    private static Entry<String, Figure> house(String name, int count, Body value) {
-        return Map.entry(name, new Figure(Optional.empty(), true, count, value));
+                name,
+                new Figure(Optional.ofNullable(kind), false, count, (house, numbers) -> value.applyAsDouble(numbers)));
     }
 
     private static Entry<String, Figure> house(Kind kind, String name, int count, Body value) {
-        return Map.entry(name, new Figure(Optional.of(kind), true, count, value));
+        return Map.entry(name, new Figure(Optional.ofNullable(kind), true, count, value));
     }
 
-    private static Entry<String, Figure> run(String name, ToDoubleFunction<RunResult> value) {
-        return house(name, 0, (house, numbers) -> value.applyAsDouble(house.run()));
-    }
-
-    private static Entry<String, Figure> run(Kind kind, String name, ToDoubleFunction<RunResult> value) {
+    private static Entry<String, Figure> result(Kind kind, String name, ToDoubleFunction<RunResult> value) {
         return house(kind, name, 0, (house, numbers) -> value.applyAsDouble(house.run()));
     }
 
-    private static Entry<String, Figure> is(String name, Predicate<RunResult> value) {
-        return run(name, run -> value.test(run) ? 1 : 0);
+    private static Entry<String, Figure> run(Kind kind, String name, ToDoubleFunction<RunFigures> value) {
+        return result(kind, name, run -> value.applyAsDouble(new RunFigures(run)));
+    }
+
+    private static Entry<String, Figure> drip(Kind kind, String name, ToDoubleFunction<DripFigures> value) {
+        return result(kind, name, run -> value.applyAsDouble(new DripFigures(run)));
+    }
+
+    private static Entry<String, Figure> vessel(Kind kind, String name, ToDoubleFunction<VesselFigures> value) {
+        return house(kind, name, 0, (house, numbers) -> value.applyAsDouble(new VesselFigures(house)));
+    }
+
+    private static Entry<String, Figure> is(String name, Predicate<RunFigures> value) {
+        return run(NONE, name, run -> value.test(run) ? 1 : 0);
+    }
+
+    private static Entry<String, Figure> dripIs(String name, Predicate<DripFigures> value) {
+        return drip(NONE, name, run -> value.test(run) ? 1 : 0);
     }
 
     private static Entry<String, Figure> at(Kind kind, String name, Channel channel) {
-        return house(kind, name, 1, (house, time) -> RunMetrics.at(house.run(), channel, time[0]));
+        return house(kind, name, 1, (house, time) -> new RunFigures(house.run()).at(channel, time[0]));
+    }
+
+    private static Entry<String, Figure> when(String name, Channel channel) {
+        return house(Kind.TIME, name, 1, (house, value) -> new RunFigures(house.run()).timeWhen(channel, value[0]));
     }
 }

@@ -8,6 +8,7 @@ import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.TemperatureDifferenceUnit;
 import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.Unit;
+import io.github.heatswell.units.UnitSystem;
 import io.github.heatswell.units.VolumeUnit;
 import java.util.Map;
 import java.util.Optional;
@@ -32,6 +33,24 @@ record KnownUnit(Kind kind, Unit unit) {
 
     static Optional<KnownUnit> of(String symbol) {
         return Optional.ofNullable(ALL.get(symbol));
+    }
+
+    /** The unit in which readings of a kind are written down; those of time are left to the axis of their picture. */
+    static String symbol(Kind kind, UnitSystem units) {
+        boolean si = units == UnitSystem.SI;
+        return switch (kind) {
+            case GAUGE_PRESSURE, PRESSURE_DIFFERENCE -> units.pressure().symbol();
+            case TEMPERATURE -> si ? "\u00b0C" : "\u00b0F";
+            case TEMPERATURE_DIFFERENCE -> si ? "K" : "\u00b0F";
+            case VOLUME -> units.volume().symbol();
+            case FLOW -> units.flow().symbol();
+            case POWER -> units.power().symbol();
+            case MASS -> units.mass().symbol();
+            case LENGTH -> si ? "m" : "in";
+            case MOMENT -> units.moment().symbol();
+            case TIME -> "min";
+            case SHARE -> "%";
+        };
     }
 
     double toSi(double value) {

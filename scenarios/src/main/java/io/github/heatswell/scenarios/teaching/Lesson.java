@@ -1,10 +1,13 @@
 package io.github.heatswell.scenarios.teaching;
 
 import io.github.heatswell.citation.Citation;
+import io.github.heatswell.result.Channel;
+import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.file.Scenario;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -12,11 +15,12 @@ import java.util.stream.Stream;
  *
  * @param id a short name in small letters, digits and hyphens
  * @param title its heading
+ * @param aim what the class can do afterwards, for the teacher; empty if that is not said
  * @param question what the reader wonders
  * @param cautions what not to touch, and who decides: shown before anything else
  * @param cautionsAfter cautions that would tell the outcome, and so are shown with it
  * @param houses the houses that are compared, one to four
- * @param others further houses that expressions name, among them {@code tried}
+ * @param others further houses that expressions name, among them {@link #TRIED}
  * @param prediction what to predict before looking
  * @param notice what to notice in the runs
  * @param why why it is so, paragraph by paragraph
@@ -32,10 +36,11 @@ import java.util.stream.Stream;
 record Lesson(
         String id,
         String title,
+        String aim,
         String question,
         List<String> cautions,
         List<String> cautionsAfter,
-        List<LessonHouse> houses,
+        List<House> houses,
         Map<String, Scenario> others,
         Prediction prediction,
         List<Claim> notice,
@@ -48,6 +53,30 @@ record Lesson(
         List<Claim> expected,
         Optional<LessonSlider> slider,
         List<Reading> readings) {
+
+    /** How expressions call the house that was changed as the reader is told to. */
+    static final String TRIED = "tried";
+
+    /**
+     * A bundled house, changed as the lesson needs it.
+     *
+     * @param name how expressions call it
+     * @param label how readers are told of it
+     * @param scenario the house
+     * @param channel what its picture is about
+     */
+    record House(String name, String label, Scenario scenario, Channel channel) {
+
+        /** The command that runs it, with further changes in place of its own to the same fields. */
+        String command(List<Change> further) {
+            List<String> fields = further.stream().map(Change::field).toList();
+            return Stream.concat(
+                            scenario.changes().stream().filter(change -> !fields.contains(change.field())),
+                            further.stream())
+                    .map(change -> " --set \"" + change + '"')
+                    .collect(Collectors.joining("", "heatswell run " + scenario.name(), ""));
+        }
+    }
 
     /**
      * A sentence about the runs.
@@ -84,8 +113,46 @@ record Lesson(
      */
     record Formula(String text, Map<String, Template> symbols, Citation source) {}
 
-    /** A value to read off a picture, and the right one. */
-    record Reading(String label, Expression answer) {}
+    /**
+     * A change to a house that the reader makes himself.
+     *
+     * @param house the house before it is changed
+     * @param changes what to change
+     * @param shows what the changed house shows; expressions call it {@link #TRIED}
+     */
+    record TryIt(House house, List<Change> changes, Claim shows) {
+
+        /** The command to type. */
+        String command() {
+            return house.command(changes);
+        }
+    }
+
+    /**
+     * A value to read off a picture.
+     *
+     * @param label what to read off
+     * @param house the house in whose picture it is
+     * @param answer the right value
+     */
+    record Reading(String label, House house, Expression answer) {}
+
+    /** The house to try as a file, before anything is changed, named after the lesson. */
+    String file() {
+        Scenario named = tryIt.house()
+                .scenario()
+                .with(List.of(
+                        Change.of("title=" + shown(title + ": " + tryIt.house().label())),
+                        Change.of("question=" + shown(question)),
+                        Change.of("expect=none")));
+        return "# An invented house, as the page of the lesson shows it; its numbers are ordinary ones.\n"
+                + named.changedText();
+    }
+
+    /** A scenario file holds no characters that do not show. */
+    private static String shown(String text) {
+        return text.replaceAll("\\p{C}", " ").strip();
+    }
 
     /** Everything the lesson says of its runs, in the order of the page. */
     List<Claim> claims() {

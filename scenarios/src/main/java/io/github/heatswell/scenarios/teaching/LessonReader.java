@@ -10,14 +10,17 @@ import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.teaching.Fields.Wrong;
 import io.github.heatswell.scenarios.teaching.Lesson.Claim;
 import io.github.heatswell.scenarios.teaching.Lesson.Formula;
+import io.github.heatswell.scenarios.teaching.Lesson.House;
 import io.github.heatswell.scenarios.teaching.Lesson.Option;
 import io.github.heatswell.scenarios.teaching.Lesson.Prediction;
 import io.github.heatswell.scenarios.teaching.Lesson.Reading;
+import io.github.heatswell.scenarios.teaching.Lesson.TryIt;
 import io.github.heatswell.scenarios.wording.Nearest;
 import io.github.heatswell.scenarios.wording.Printable;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
@@ -25,14 +28,15 @@ import java.util.regex.Pattern;
 final class LessonReader {
 
     private static final Pattern ID = Pattern.compile("[a-z][a-z0-9]*(-[a-z0-9]+)*");
+    private static final Pattern WORD = Pattern.compile("\\w+");
     private static final int MANY = Integer.MAX_VALUE;
 
     private final Map<String, String> cautions;
     private final Map<String, Citation> sources;
-    private final Map<String, LessonHouse> houses = new LinkedHashMap<>();
+    private final Map<String, House> houses = new LinkedHashMap<>();
     private final Map<String, Scenario> others = new LinkedHashMap<>();
     private final Map<String, Expression> figures = new LinkedHashMap<>();
-    private ExpressionParser.Names names;
+    private Expression.Names names;
 
     private LessonReader(Map<String, String> cautions, Map<String, Citation> sources) {
         this.cautions = cautions;
@@ -67,6 +71,7 @@ final class LessonReader {
         Lesson lesson = new Lesson(
                 id,
                 from.text("title"),
+                from.value("aim").map(node -> Fields.text(node, "aim")).orElse(""),
                 from.text("question"),
                 from.list("cautions", 1, MANY, this::caution),
                 from.list("cautions-after", 0, MANY, this::caution),
@@ -99,17 +104,17 @@ final class LessonReader {
             other.done();
         });
         Fields tried = from.inside("try");
-        others.put(TryIt.NAME, changed(tried, one(tried, "house").scenario()));
+        others.put(Lesson.TRIED, changed(tried, one(tried, "house").scenario()));
         Map<String, Scenario> all = new LinkedHashMap<>(others);
         houses.forEach((name, house) -> all.put(name, house.scenario()));
-        names = new ExpressionParser.Names(all.keySet(), figures);
+        names = new Expression.Names(all.keySet(), figures);
         from.named("figures")
                 .forEach((name, node) ->
-                        figures.put(name, Fields.read(node, name, text -> ExpressionParser.parse(text, names))));
+                        figures.put(name, Fields.read(node, name, text -> Expression.of(text, names))));
     }
 
-    private LessonHouse house(String name, Fields from) {
-        LessonHouse house = new LessonHouse(
+    private House house(String name, Fields from) {
+        House house = new House(
                 name,
                 from.text("label"),
                 changed(from, from.read("scenario", Catalogue::read)),
@@ -133,7 +138,7 @@ final class LessonReader {
         return from.texts("set", 1).stream().map(Change::of).toList();
     }
 
-    private LessonHouse one(Fields from, String key) {
+    private House one(Fields from, String key) {
         return known(from.need(key), "house of this lesson", houses);
     }
 
@@ -195,7 +200,7 @@ final class LessonReader {
     }
 
     private Optional<Expression> expression(Fields from, String key) {
-        return from.value(key).map(node -> Fields.read(node, key, text -> ExpressionParser.parse(text, names)));
+        return from.value(key).map(node -> Fields.read(node, key, text -> Expression.of(text, names)));
     }
 
     private Formula formula(Fields from) {
@@ -214,7 +219,7 @@ final class LessonReader {
     }
 
     private TryIt tryIt(Fields from) {
-        LessonHouse house = one(from, "house");
+        House house = one(from, "house");
         List<Change> changes = changes(from);
         return new TryIt(house, changes, claim(from, "shows"));
     }
@@ -232,16 +237,27 @@ final class LessonReader {
 
     private Reading reading(Node node) {
         Fields from = Fields.of(node, "reading");
-        Reading reading = new Reading(from.text("what"), from.read("answer", this::measured));
+        String what = from.text("what");
+        Expression answer = from.read("answer", this::measured);
+        House read = from.read("answer", this::firstNamed);
         from.done();
-        return reading;
+        return new Reading(what, read, answer);
     }
 
     private Expression measured(String text) {
-        Expression answer = ExpressionParser.parse(text, names);
+        Expression answer = Expression.of(text, names);
         if (answer.kind().isEmpty()) {
             throw new IllegalArgumentException("a reading must be a measure, such as gaugeAt(house, 1 h)");
         }
         return answer;
+    }
+
+    private House firstNamed(String text) {
+        return WORD.matcher(text)
+                .results()
+                .map(word -> houses.get(word.group()))
+                .filter(Objects::nonNull)
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("a reading must be of a house that is shown"));
     }
 }

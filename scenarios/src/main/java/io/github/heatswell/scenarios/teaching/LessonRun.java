@@ -115,6 +115,11 @@ final class LessonRun {
         return left[0];
     }
 
+    /** The option the runs show. */
+    Option right() {
+        return lesson.prediction().options().get(outcome());
+    }
+
     /** The right readings, in the order of the worksheet. */
     List<Measure> answers() {
         return lesson.readings().stream()

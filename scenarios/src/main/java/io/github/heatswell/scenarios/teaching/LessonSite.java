@@ -1,6 +1,7 @@
 package io.github.heatswell.scenarios.teaching;
 
 import io.github.heatswell.result.BalanceCount;
+import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.report.ResultFile;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
@@ -9,30 +10,38 @@ import java.util.List;
 /**
  * Lessons as pages that need no server: an index, a page and a worksheet for each, a page for teachers that leads to
  * the answers, and a scenario file beside each to be changed.
+ *
+ * @param course the lessons, and what their pages say
+ * @param balances how the balances of the runs behind the pages close
+ * @param first the units that come first
  */
-final class LessonSite {
+record LessonSite(Course course, Balances balances, UnitSystem first) {
 
-    private LessonSite() {}
+    static final String INDEX = "index.html";
+    static final String TEACHERS = "teachers.html";
+    static final String ANSWERS = "answers.html";
+    static final String STYLE = "site.css";
+    static final String SCRIPT = "site.js";
+
+    static String page(Lesson lesson) {
+        return lesson.id() + ".html";
+    }
+
+    static String worksheet(Lesson lesson) {
+        return "worksheet-" + lesson.id() + ".html";
+    }
+
+    /** The scenario file to try. */
+    static String scenario(Lesson lesson) {
+        return lesson.id() + ".yaml";
+    }
 
     /** Runs the lessons and makes their pages. Where the balance of a run does not close, the pages say so. */
-    static List<ResultFile> files(List<Lesson> lessons, BalanceCount count, UnitSystem first) {
-        List<SolvedLesson> solved = Solver.solve(lessons, count);
+    static List<ResultFile> files(Course course, BalanceCount count, UnitSystem first) {
+        List<SolvedLesson> solved = SolvedLesson.solve(course.lessons(), count);
         solved.forEach(one -> check(one.run()));
         solved.forEach(one -> count.add(one.run().count().sum()));
-        SitePlan plan = new SitePlan(lessons, count.sum());
-        List<ResultFile> files = new ArrayList<>();
-        files.add(page(SitePlan.INDEX, IndexPage.of(plan, first)));
-        files.add(page(SitePlan.STYLE, Course.resource("lessons.css")));
-        files.add(page(SitePlan.SCRIPT, Course.resource("lessons.js")));
-        for (SolvedLesson one : solved) {
-            files.add(page(SitePlan.page(one.lesson()), LessonPage.of(plan, one, first)));
-            files.add(page(SitePlan.worksheet(one.lesson()), WorksheetPage.of(plan, one, first)));
-            files.add(page(SitePlan.scenario(one.lesson()), TryPart.scenario(one.lesson()))
-                    .toBeChanged());
-        }
-        files.add(page(SitePlan.TEACHERS, TeachersPage.of()));
-        files.add(page(SitePlan.ANSWERS, AnswersPage.of(plan, solved, first)));
-        return List.copyOf(files);
+        return new LessonSite(course, count.sum(), first).files(solved);
     }
 
     private static void check(LessonRun run) {
@@ -42,7 +51,23 @@ final class LessonSite {
         }
     }
 
-    private static ResultFile page(String name, String text) {
+    private List<ResultFile> files(List<SolvedLesson> solved) {
+        List<ResultFile> files = new ArrayList<>();
+        files.add(file(INDEX, new TextPage(this, "index").write()));
+        files.add(file(STYLE, Course.resource("lessons.css")));
+        files.add(file(SCRIPT, Course.resource("lessons.js")));
+        for (SolvedLesson one : solved) {
+            Lesson lesson = one.lesson();
+            files.add(file(page(lesson), new LessonPage(this, one).write()));
+            files.add(file(worksheet(lesson), new Worksheet(this, one).write()));
+            files.add(file(scenario(lesson), lesson.file()).toBeChanged());
+        }
+        files.add(file(TEACHERS, new TextPage(this, "teachers").write()));
+        files.add(file(ANSWERS, new AnswerKey(this, solved).write()));
+        return List.copyOf(files);
+    }
+
+    private static ResultFile file(String name, String text) {
         return ResultFile.ofText(name, out -> out.append(text));
     }
 }

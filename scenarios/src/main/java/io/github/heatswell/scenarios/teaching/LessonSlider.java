@@ -1,7 +1,12 @@
 package io.github.heatswell.scenarios.teaching;
 
+import io.github.heatswell.assessment.Measure;
 import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.units.UnitSystem;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -14,12 +19,12 @@ import java.util.stream.IntStream;
  * @param values the values without unit, from low to high
  * @param unit their unit, such as {@code bar}
  */
-record LessonSlider(LessonHouse house, String label, List<String> fields, List<String> values, String unit) {
+record LessonSlider(Lesson.House house, String label, List<String> fields, List<String> values, String unit) {
 
-    /** A value with its unit. */
-    String text(int index) {
-        return (values.get(index) + " " + unit).strip();
-    }
+    /** With fewer runs than this the steps between them are coarse. */
+    private static final int FEWEST = 15;
+
+    private static final int DECIMALS = 2;
 
     /** The house at each value. */
     List<Scenario> scenarios() {
@@ -29,5 +34,56 @@ record LessonSlider(LessonHouse house, String label, List<String> fields, List<S
                                 .map(field -> new Change(field, text(index)))
                                 .toList()))
                 .toList();
+    }
+
+    /** A value with its unit. */
+    private String text(int index) {
+        return (values.get(index) + " " + unit).strip();
+    }
+
+    /** A value in a system of units; as it is written if its unit has no counterpart. */
+    String shown(int index, UnitSystem units) {
+        try {
+            double value = Double.parseDouble(values.get(index));
+            return KnownUnit.of(unit)
+                    .map(known -> new Measure(known.kind(), known.toSi(value)).text(units))
+                    .orElse(text(index));
+        } catch (NumberFormatException e) {
+            return text(index);
+        }
+    }
+
+    /** The slider with as many values between its own as make the steps small, or itself if its values are no numbers. */
+    LessonSlider refined() {
+        int parts = 1;
+        while ((values.size() - 1) * parts + 1 < FEWEST) {
+            parts *= 2;
+        }
+        try {
+            return new LessonSlider(house, label, fields, between(parts), unit);
+        } catch (NumberFormatException e) {
+            return this;
+        }
+    }
+
+    private List<String> between(int parts) {
+        List<String> refined = new ArrayList<>();
+        for (int i = 0; i + 1 < values.size(); i++) {
+            BigDecimal low = new BigDecimal(values.get(i));
+            BigDecimal step = new BigDecimal(values.get(i + 1)).subtract(low);
+            refined.add(values.get(i));
+            for (int part = 1; part < parts; part++) {
+                BigDecimal exact =
+                        low.add(step.multiply(BigDecimal.valueOf(part)).divide(BigDecimal.valueOf(parts)));
+                String value = exact.setScale(DECIMALS, RoundingMode.HALF_UP)
+                        .stripTrailingZeros()
+                        .toPlainString();
+                if (!refined.contains(value) && !values.contains(value)) {
+                    refined.add(value);
+                }
+            }
+        }
+        refined.add(values.get(values.size() - 1));
+        return refined;
     }
 }

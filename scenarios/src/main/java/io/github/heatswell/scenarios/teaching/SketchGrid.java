@@ -48,8 +48,8 @@ final class SketchGrid {
 
     /** Whether a case is sketched: those that follow the same quantity for as long as the first. */
     static boolean isShown(Lesson lesson, int index) {
-        LessonHouse first = lesson.houses().get(0);
-        LessonHouse one = lesson.houses().get(index);
+        Lesson.House first = lesson.houses().get(0);
+        Lesson.House one = lesson.houses().get(index);
         return one.channel() == first.channel()
                 && one.scenario().duration().equals(first.scenario().duration());
     }
@@ -84,7 +84,9 @@ final class SketchGrid {
     private String beginning() {
         HotWaterSystem house = shown.get(0).system();
         long minutes = Math.round(house.start().timeOfDay() / MINUTE);
-        return !byClock() ? "the start" : String.format(Locale.ROOT, "%02d:%02d", minutes / 60, minutes % 60);
+        return !byClock(shown.get(0))
+                ? "the start"
+                : String.format(Locale.ROOT, "%02d:%02d", minutes / 60, minutes % 60);
     }
 
     /** Where a relief valve would open: who expects that must have room to draw it. */
@@ -114,14 +116,17 @@ final class SketchGrid {
         return Math.ceil(longest / unit / step - 1e-9) * step * unit;
     }
 
-    /** Hours where the picture of the lesson has hours or the time of day, or else minutes (s). */
-    private double timeUnit() {
-        double end = shown.stream().mapToDouble(RunResult::end).max().orElseThrow();
-        return byClock() || end > MAX_IN_MINUTES ? HOUR : MINUTE;
+    /** Whether a picture of runs has hours or the time of day, or else minutes. */
+    static boolean inHours(List<RunResult> runs) {
+        return byClock(runs.get(0)) || runs.stream().anyMatch(run -> run.end() > MAX_IN_MINUTES);
     }
 
-    private boolean byClock() {
-        return !shown.get(0).system().draws().draws().isEmpty();
+    private static boolean byClock(RunResult run) {
+        return !run.system().draws().draws().isEmpty();
+    }
+
+    private double timeUnit() {
+        return inHours(shown) ? HOUR : MINUTE;
     }
 
     private void upright(SketchScale scale) {

@@ -2,12 +2,19 @@ package io.github.heatswell.scenarios.teaching;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
+import io.github.heatswell.result.Channel;
+import io.github.heatswell.result.Event;
+import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.Extreme;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.result.Trace;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * The runs of a slider, and what the picture around them needs.
@@ -18,12 +25,71 @@ import java.util.List;
  * @param end the time the runs cover (s)
  * @param reliefSet the lowest set pressure of a relief valve (kPa, gauge); below 0 without one
  */
-record SliderGrid(List<SliderStep> steps, int own, double sample, double end, long reliefSet) {
+record SliderGrid(List<Step> steps, int own, double sample, double end, long reliefSet) {
 
     private static final double KILO = 1e3;
 
-    static SliderGrid of(List<SliderStep> steps, RunResult house) {
-        List<Long> course = SliderStep.course(house);
+    /**
+     * One run of the house under a slider, rounded to what a picture can show.
+     *
+     * @param si the value of the slider in SI units, such as {@code 8 L}
+     * @param us the same in US units
+     * @param course the gauge pressure, sample by sample (kPa)
+     * @param peak the highest gauge pressure (kPa)
+     * @param peakTime when it was reached (s)
+     * @param relieved what the relief valves released (mL)
+     * @param opening when the first relief valve opened (s), if one did
+     * @param hazard what ended the run, or nothing
+     */
+    record Step(
+            String si,
+            String us,
+            List<Long> course,
+            long peak,
+            long peakTime,
+            long relieved,
+            OptionalDouble opening,
+            String hazard) {
+
+        private static final double MILLILITRES = 1e6;
+
+        /** A picture has no room for more samples than this. */
+        private static final int MAX_SAMPLES = 241;
+
+        static Step of(String si, String us, RunResult run) {
+            Extreme peak = run.extremes().highestPressure();
+            return new Step(
+                    si,
+                    us,
+                    course(run),
+                    Math.round(run.gauge(peak.value()) / KILO),
+                    Math.round(peak.time()),
+                    Math.round(run.totals().relieved() * MILLILITRES),
+                    run.first(EventKind.RELIEF_OPENED).stream()
+                            .mapToDouble(Event::time)
+                            .findFirst(),
+                    run.hazard().map(event -> event.kind().description()).orElse(""));
+        }
+
+        /** The gauge pressure (kPa) at every sample that is kept, at the drain cock as the peak is. */
+        static List<Long> course(RunResult run) {
+            Trace trace = run.trace();
+            int stride = stride(run);
+            List<Long> course = new ArrayList<>();
+            for (int i = 0; i < trace.count(); i += stride) {
+                course.add(Math.round(run.gauge(trace.value(Channel.PRESSURE_ABSOLUTE, i)) / KILO));
+            }
+            return course;
+        }
+
+        /** How many samples of the run make one that is kept. */
+        static int stride(RunResult run) {
+            return (run.trace().count() + MAX_SAMPLES - 2) / (MAX_SAMPLES - 1);
+        }
+    }
+
+    static SliderGrid of(List<Step> steps, RunResult house) {
+        List<Long> course = Step.course(house);
         int own = 0;
         for (int i = 0; i < steps.size(); i++) {
             own = steps.get(i).course().equals(course) ? i : own;
@@ -33,7 +99,7 @@ record SliderGrid(List<SliderStep> steps, int own, double sample, double end, lo
                 .mapToLong(valve -> Math.round(valve.setPressure().gauge(atmosphere) / KILO))
                 .min()
                 .orElse(-1);
-        double sample = house.trace().grid().step() * SliderStep.stride(house);
+        double sample = house.trace().grid().step() * Step.stride(house);
         return new SliderGrid(
                 List.copyOf(steps), own, sample, house.trace().grid().end(), set);
     }
@@ -49,7 +115,7 @@ record SliderGrid(List<SliderStep> steps, int own, double sample, double end, lo
             json.writeNumberField("end", Math.round(end));
             json.writeNumberField("set", reliefSet);
             json.writeArrayFieldStart("runs");
-            for (SliderStep step : steps) {
+            for (Step step : steps) {
                 write(json, step);
             }
             json.writeEndArray();
@@ -60,7 +126,7 @@ record SliderGrid(List<SliderStep> steps, int own, double sample, double end, lo
         return text.toString();
     }
 
-    private static void write(JsonGenerator json, SliderStep step) throws IOException {
+    private static void write(JsonGenerator json, Step step) throws IOException {
         json.writeStartObject();
         json.writeStringField("si", step.si());
         json.writeStringField("us", step.us());

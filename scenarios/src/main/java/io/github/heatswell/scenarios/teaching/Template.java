@@ -28,14 +28,14 @@ record Template(List<String> parts, List<Place> places) {
      */
     record Place(int decimals, Expression value) {}
 
-    static Template of(String text, ExpressionParser.Names names) {
+    static Template of(String text, Expression.Names names) {
         List<String> parts = new ArrayList<>();
         List<Place> places = new ArrayList<>();
         Matcher place = PLACE.matcher(text);
         int from = 0;
         while (place.find()) {
             parts.add(text.substring(from, place.start()));
-            places.add(place(place.group(1), ExpressionParser.parse(place.group(2), names), place.group()));
+            places.add(place(place.group(1), Expression.of(place.group(2), names), place.group()));
             from = place.end();
         }
         parts.add(text.substring(from));

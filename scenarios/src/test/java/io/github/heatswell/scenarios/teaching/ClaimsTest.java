@@ -217,9 +217,10 @@ class ClaimsTest {
     @Test
     void aChargeFadesAsInTheOutlook() {
         Lesson lesson = Lessons.named("the-vessel-over-the-years");
-        List<Double> precharges =
-                run(lesson).results().stream().map(VesselMetrics::precharge).toList();
-        double supply = RunMetrics.supply(run(lesson).results().get(0));
+        List<Double> precharges = lesson.houses().stream()
+                .map(house -> new VesselFigures(run(lesson).house(house.name())).precharge())
+                .toList();
+        double supply = new RunFigures(run(lesson).results().get(0)).supply();
         String text = run(lesson).notice().get(1).text(UnitSystem.SI);
         for (int i = 1; i <= 2; i++) {
             double years = (precharges.get(0) - precharges.get(i)) / (PrechargeLoss.USUAL * supply);
@@ -247,8 +248,13 @@ class ClaimsTest {
         RunResult last =
                 slider.scenarios().get(slider.values().size() - 1).simulation().run();
         assertEquals(
-                RunMetrics.relieved(run(lesson).results().get(1)), RunMetrics.relieved(last), 1e-12); // the same run
+                new RunFigures(run(lesson).results().get(1)).relieved(),
+                new RunFigures(last).relieved(),
+                1e-12); // the same run
         RunResult usual = slider.scenarios().get(2).simulation().run();
-        assertEquals(RunMetrics.peak(run(lesson).results().get(0)), RunMetrics.peak(usual), 1e-6); // the same run
+        assertEquals(
+                new RunFigures(run(lesson).results().get(0)).peak(),
+                new RunFigures(usual).peak(),
+                1e-6); // the same run
     }
 }

@@ -69,7 +69,7 @@ class LessonReaderTest {
                 "title: Some words here | title: '' | a-lesson:1:8: title: write some words, not nothing",
                 "notice: | notce: | a-lesson:1:1: notice is missing",
                 "readings: | reedings: | a-lesson:29:1: 'reedings' is no key here; the keys are houses, others, try,"
-                        + " figures, ask, title, question, cautions, cautions-after, predict, notice, why, formula, sources,"
+                        + " figures, ask, title, aim, question, cautions, cautions-after, predict, notice, why, formula, sources,"
                         + " expect, slider, readings; did you mean readings?",
                 "orchard-lodge | orchard-lotch | a-lesson:6:46: scenario: no scenario of the name orchard-lotch is bundled",
                 "[Some words here] | [never-plugg] | a-lesson:3:12: 'never-plugg' is no shared caution; there are look-only,"

@@ -135,7 +135,7 @@ class LessonSiteBrowserTest {
     }
 
     private static List<String> steps(Lesson lesson) {
-        return SliderValues.refined(lesson.slider().orElseThrow()).values();
+        return lesson.slider().orElseThrow().refined().values();
     }
 
     /** The curve on the page is that of a run made here, to the whole kilopascal that the page holds. */
@@ -241,8 +241,7 @@ class LessonSiteBrowserTest {
         Files.writeString(still, page.replace("<script src=\"site.js\"></script>", ""));
         String loaded = browser.load(still).page();
         assertTrue(loaded.matches("(?s).*<div class=\"si\"><figure>.*<svg.*"), "the still picture");
-        assertTrue(
-                loaded.contains("<section id=\"explore\" aria-labelledby=\"explore-head\" hidden"), "no dead slider");
+        assertTrue(loaded.contains("<section id=\"explore\" aria-labelledby=\"move\" hidden"), "no dead slider");
         assertTrue(loaded.contains("<fieldset id=\"units\" class=\"units\" hidden"), "no dead choice");
         assertTrue(loaded.contains("<span class=\"us\">"), "both units");
         assertTrue(loaded.contains("<dl class=\"replies\" id=\"replies\">"), "all replies");

@@ -156,7 +156,8 @@ class LessonSiteTest {
             assertEquals(lesson.title() + ": " + lesson.tryIt().house().label(), file.title());
             assertSame(lesson.id(), shown, file.simulation().run());
             RunResult tried = file.with(lesson.tryIt().changes()).simulation().run();
-            assertSame(lesson.id(), lesson.others().get(TryIt.NAME).simulation().run(), tried);
+            assertSame(
+                    lesson.id(), lesson.others().get(Lesson.TRIED).simulation().run(), tried);
         }
     }
 
@@ -196,8 +197,9 @@ class LessonSiteTest {
     /** The page opens only when it is asked to, and the teachers are told so. */
     @Test
     void teachersAreToldWhatOpensThePage() {
-        assertTrue(PAGES.get("teachers.html").contains(LessonPage.SHOW));
-        assertTrue(PAGES.get("the-size.html").contains("<summary>" + LessonPage.SHOW + "</summary>"));
+        String show = Course.bundled().say("show");
+        assertTrue(PAGES.get("teachers.html").contains("\u201c" + show + "\u201d"));
+        assertTrue(PAGES.get("the-size.html").contains("<summary>" + show + "</summary>"));
     }
 
     /** A sketch can be checked: the picture of the lesson has an axis of the same quantity, unit and unit of time. */
@@ -219,6 +221,31 @@ class LessonSiteTest {
                     drawn.contains(time) || drawn.contains("time of day") && time.endsWith("(h)"),
                     lesson.id() + " does not draw " + time);
         }
+    }
+
+    /** A time is written down in what the axis has that it is read from. */
+    @Test
+    void aTimeIsReadInTheUnitOfItsAxis() {
+        int hours = 0;
+        int minutes = 0;
+        for (Lesson lesson : Lessons.all()) {
+            String sheet = PAGES.get("worksheet-" + lesson.id() + ".html");
+            String drawn = PAGES.get(lesson.id() + ".html");
+            for (Lesson.Reading reading : lesson.readings()) {
+                if (reading.answer().kind().orElseThrow() == Measure.Kind.TIME) {
+                    Matcher row = Pattern.compile(
+                                    Pattern.quote(reading.label()) + "</th>\\s*<td[^>]*></td>\\s*<td>([^<]*)")
+                            .matcher(sheet.replace("&amp;", "&"));
+                    assertTrue(row.find(), reading.label());
+                    boolean inHours = row.group(1).equals("h and min");
+                    assertTrue(inHours || row.group(1).equals("min"), row.group(1));
+                    assertTrue(drawn.contains(inHours ? "(h)<" : "(min)<"), lesson.id() + " reads " + row.group(1));
+                    hours += inHours ? 1 : 0;
+                    minutes += inHours ? 0 : 1;
+                }
+            }
+        }
+        assertTrue(hours > 0 && minutes > 0, "both kinds of axis");
     }
 
     /** A reading asks for what no sentence and no label says: in any of the units, to one part in two hundred. */
@@ -343,20 +370,20 @@ class LessonSiteTest {
     /** Regression: between the values of a lesson, so many more that the steps are small, and none twice. */
     @Test
     void slidersGetValuesBetweenThoseOfTheLesson() {
-        LessonHouse any = Lessons.all().get(0).houses().get(0);
+        Lesson.House any = Lessons.all().get(0).houses().get(0);
         LessonSlider two = new LessonSlider(any, "size", List.of("vessel.volume"), List.of("2", "4"), "L");
-        List<String> values = SliderValues.refined(two).values();
+        List<String> values = two.refined().values();
         assertEquals(17, values.size());
         assertEquals(List.of("2", "2.13", "2.25"), values.subList(0, 3)); // an eighth is 0.125, two decimals are kept
         assertEquals("4", values.get(16));
         LessonSlider words =
                 new LessonSlider(any, "fault", List.of("vessel.condition"), List.of("sound", "isolated"), "");
-        assertEquals(List.of("sound", "isolated"), SliderValues.refined(words).values());
-        assertEquals("isolated", SliderValues.shown(words, 1, UnitSystem.US));
-        assertEquals("1.06 gal", SliderValues.shown(two, 1, UnitSystem.US)); // 4 L are 1.06 gallons
+        assertEquals(List.of("sound", "isolated"), words.refined().values());
+        assertEquals("isolated", words.shown(1, UnitSystem.US));
+        assertEquals("1.06 gal", two.shown(1, UnitSystem.US)); // 4 L are 1.06 gallons
         for (Lesson lesson : Lessons.all()) {
             lesson.slider().ifPresent(slider -> {
-                List<String> refined = SliderValues.refined(slider).values();
+                List<String> refined = slider.refined().values();
                 assertTrue(refined.containsAll(slider.values()) && refined.size() >= 15 && refined.size() <= 40);
                 assertEquals(refined.size(), new HashSet<>(refined).size());
             });

@@ -21,16 +21,16 @@ final class Lessons {
     }
 
     static List<ResultFile> pages(List<Lesson> lessons, UnitSystem first) {
-        return LessonSite.files(lessons, new BalanceCount(), first);
+        return Course.of(lessons).pages(new BalanceCount(), first);
     }
 
     /** The value of an expression of a lesson (SI units). */
     static double value(LessonRun run, String expression) {
-        return ExpressionParser.parse(
+        return Expression.of(
                         expression,
-                        new ExpressionParser.Names(
+                        new Expression.Names(
                                 new HashSet<>(run.lesson().houses().stream()
-                                        .map(LessonHouse::name)
+                                        .map(Lesson.House::name)
                                         .toList()),
                                 Map.of()))
                 .in(run);

@@ -128,7 +128,7 @@ class LessonsTest {
     @ParameterizedTest
     @MethodSource("lessons")
     void whatIsToBeTriedRunsAndShowsWhatIsClaimed(Lesson lesson) {
-        RunResult tried = lesson.others().get(TryIt.NAME).simulation().run();
+        RunResult tried = lesson.others().get(Lesson.TRIED).simulation().run();
         assertTrue(
                 lesson.tryIt().shows().holds(run(lesson)),
                 lesson.id() + ": "
@@ -143,16 +143,23 @@ class LessonsTest {
                 .with(typed)
                 .simulation()
                 .run();
-        assertEquals(RunMetrics.peak(tried), RunMetrics.peak(run), 1e-6, "the command runs the house of the page");
         assertEquals(
-                RunMetrics.relieved(tried), RunMetrics.relieved(run), 1e-12, "the command runs the house of the page");
+                new RunFigures(tried).peak(),
+                new RunFigures(run).peak(),
+                1e-6,
+                "the command runs the house of the page");
+        assertEquals(
+                new RunFigures(tried).relieved(),
+                new RunFigures(run).relieved(),
+                1e-12,
+                "the command runs the house of the page");
     }
 
     /** Every case comes from a bundled scenario, so that a reader can run it himself. */
     @ParameterizedTest
     @MethodSource("lessons")
     void everyCaseHasItsCommand(Lesson lesson) {
-        for (LessonHouse one : lesson.houses()) {
+        for (Lesson.House one : lesson.houses()) {
             List<String> words = words(one.command(List.of()));
             assertEquals(one.scenario().name(), words.get(2));
             assertEquals(one.scenario().changes(), changesOf(words));

@@ -1,0 +1,122 @@
+package io.github.heatswell.scenarios.teaching;
+
+import io.github.heatswell.assessment.Measure;
+import io.github.heatswell.assessment.Measure.Kind;
+import io.github.heatswell.assessment.Statement;
+import io.github.heatswell.charts.Chart;
+import io.github.heatswell.narrative.NamedRun;
+import io.github.heatswell.result.Channel;
+import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.RunResult;
+import io.github.heatswell.scenarios.report.Svg;
+import io.github.heatswell.units.UnitSystem;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * A picture of runs of a lesson, with its own words for those who cannot see it.
+ *
+ * @param label which houses it shows, or nothing if it shows them all
+ * @param svg the picture
+ */
+record LessonPicture(String label, Svg svg) {
+
+    private static final int WIDTH = 760;
+    private static final int HEIGHT = 560;
+    private static final Pattern PLACE = Pattern.compile("\\W+");
+
+    /** A pressure that moves by less than this stays where it is (Pa). */
+    private static final double STILL = 5e3;
+
+    /** Only the picture of a single run has a panel for the temperature. */
+    private static final Set<Channel> HEAT = Set.of(Channel.WATER_MEAN, Channel.WATER_TOP, Channel.WATER_BOTTOM);
+
+    /** One picture for all houses that run equally long, so that no short run is squeezed by a long one. */
+    static List<LessonPicture> all(LessonRun run, UnitSystem units) {
+        List<Lesson.House> houses = run.lesson().houses();
+        boolean apart = houses.stream().anyMatch(house -> HEAT.contains(house.channel()));
+        Map<Double, List<NamedRun>> together = new LinkedHashMap<>();
+        for (int i = 0; i < houses.size(); i++) {
+            double key = apart ? i : houses.get(i).scenario().duration().toSeconds();
+            together.computeIfAbsent(key, any -> new ArrayList<>())
+                    .add(new NamedRun(houses.get(i).label(), run.results().get(i)));
+        }
+        return together.values().stream()
+                .map(runs -> drawn(runs, runs.size() == houses.size(), units))
+                .toList();
+    }
+
+    private static LessonPicture drawn(List<NamedRun> runs, boolean all, UnitSystem units) {
+        String label = all ? "" : runs.stream().map(NamedRun::name).collect(Collectors.joining("; "));
+        Chart chart = runs.size() == 1 ? Chart.of(runs.get(0).result(), units) : Chart.comparing(runs, units);
+        StringBuilder svg = new StringBuilder();
+        try {
+            chart.withSize(WIDTH, HEIGHT).writeSvg(svg);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        String prefix = Page.mark(units) + "-" + PLACE.matcher(label).replaceAll("-") + "-";
+        return new LessonPicture(label, Svg.of(svg.toString(), words(runs, units), prefix));
+    }
+
+    private static String words(List<NamedRun> runs, UnitSystem units) {
+        return runs.stream()
+                .map(one -> one.name() + ": "
+                        + said(new RunFigures(one.result()))
+                                .map(part -> part.text(units))
+                                .collect(Collectors.joining("; ", "", ".")))
+                .collect(Collectors.joining(" ", "Chart of the gauge pressure over time. ", ""));
+    }
+
+    private static Stream<Statement> said(RunFigures figures) {
+        Statement hottest = Statement.of("the hottest water reaches {}", of(Kind.TEMPERATURE, figures.hottest()));
+        Stream<Statement> hazard = figures.run().hazard().stream()
+                .map(event -> Statement.of(
+                        "the run ends in a hazard: " + event.kind().description() + " after {}",
+                        of(Kind.TIME, event.time())));
+        return Stream.concat(Stream.of(pressure(figures), hottest, relief(figures)), hazard);
+    }
+
+    private static Statement pressure(RunFigures figures) {
+        Measure start = of(Kind.GAUGE_PRESSURE, figures.supply());
+        Measure lowest = of(Kind.GAUGE_PRESSURE, figures.lowest());
+        Measure peak = of(Kind.GAUGE_PRESSURE, figures.peak());
+        Measure when = of(Kind.TIME, figures.run().extremes().highestPressure().time());
+        if (figures.rise() < STILL) {
+            return Statement.of("the pressure stays at {}", start);
+        }
+        return figures.supply() - figures.lowest() < STILL
+                ? Statement.of("the pressure starts at {} and reaches at most {} after {}", start, peak, when)
+                : Statement.of(
+                        "the pressure starts at {}, falls to {} and reaches at most {} after {}",
+                        start,
+                        lowest,
+                        peak,
+                        when);
+    }
+
+    private static Statement relief(RunFigures figures) {
+        RunResult run = figures.run();
+        if (run.system().reliefValves().isEmpty()) {
+            return Statement.of("there is no relief valve");
+        }
+        return run.first(EventKind.RELIEF_OPENED).isEmpty()
+                ? Statement.of("the relief valve stays shut")
+                : Statement.of(
+                        "the relief valve opens after {} and releases {}",
+                        of(Kind.TIME, figures.opening()),
+                        of(Kind.VOLUME, figures.relieved()));
+    }
+
+    private static Measure of(Kind kind, double si) {
+        return new Measure(kind, si);
+    }
+}
