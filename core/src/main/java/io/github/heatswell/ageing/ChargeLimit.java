@@ -9,7 +9,8 @@ import java.util.OptionalDouble;
  * @param lowestGauge the lowest precharge with which on the worst day of the year no relief valve gives off water and the
  *     tank's working pressure is kept (Pa, gauge): 0 if any charge will do, empty if that of today does not
  * @param rechargeBelowGauge the reading of the drained vessel that calls for the pump (Pa, gauge): what the findings call too
- *     low, or the lowest precharge with a margin for the tyre gauge if that is more; empty as the other
+ *     low, or the lowest precharge with a margin for the tyre gauge if that is more; empty as the other, or if the plate of
+ *     vessel or tank forbids to charge it as the supply stands: then the supply has to come down
  * @param pumpToGauge what to pump it to then, as the findings say (Pa, gauge); empty as the other
  * @param rechargeAfter when the expected fading comes to it (years), infinite if never; empty as the others
  */
@@ -32,6 +33,10 @@ public record ChargeLimit(
         }
         double limit = limit(house, today);
         PrechargeTarget target = house.target();
+        if (!target.isAllowed()) {
+            return new ChargeLimit(
+                    OptionalDouble.of(limit), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+        }
         double safe = limit == 0 ? 0 : limit + MARGIN;
         double recharge = Math.min(target.pumpToGauge(), Math.max(target.tooLowGauge(), safe));
         double after = today <= recharge ? 0 : loss.yearsUntil(today, recharge, house.staticGauge());

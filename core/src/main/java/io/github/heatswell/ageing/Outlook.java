@@ -1,5 +1,6 @@
 package io.github.heatswell.ageing;
 
+import io.github.heatswell.assessment.PrechargeTarget;
 import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.simulation.Workers;
 import io.github.heatswell.study.Distribution;
@@ -241,7 +242,8 @@ public final class Outlook {
          * Ends the description.
          *
          * @return the look ahead, ready to be simulated
-         * @throws IllegalArgumentException if there is no sound vessel whose charge could fade, or if the mains would
+         * @throws IllegalArgumentException if there is no sound vessel whose charge could fade, if the supply does not rise to
+         *     it, or if the mains would
          *     leave its range
          */
         public Outlook build() {
@@ -249,6 +251,9 @@ public final class Outlook {
                     .filter(vessel -> vessel.condition() == ExpansionVessel.Condition.SOUND)
                     .isEmpty()) {
                 throw new IllegalArgumentException("vessel: there is no sound one whose charge could fade");
+            }
+            if (PrechargeTarget.of(house).isEmpty()) {
+                throw new IllegalArgumentException("vessel: the supply does not rise to it, so no charge matches it");
             }
             new Seasons(house, mainsSwing).check();
             return new Outlook(this);

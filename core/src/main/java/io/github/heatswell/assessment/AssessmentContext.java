@@ -22,6 +22,12 @@ final class AssessmentContext {
     /** The tolerance of a relief valve's setting, as a share of it. */
     private static final double SET_TOLERANCE = 0.03;
 
+    /** With what the names of the patterns of US regulation begin. */
+    private static final String US_DRAWS = "us-";
+
+    /** A charge below this (Pa, gauge) is none that a tyre gauge can show; own judgement. */
+    private static final double LEAST_AT_VESSEL = 0.1e5;
+
     final HotWaterSystem house;
     final Optional<RunSummary> run;
     final Doubts doubts;
@@ -138,6 +144,20 @@ final class AssessmentContext {
         return reseatPressure(valve) - SET_TOLERANCE * valve.setPressure().gauge(atmosphere);
     }
 
+    /**
+     * Whether what is known of the place leaves it open that a relief valve may discharge the expansion: it does so where the valve
+     * opens by pressure alone, as European safety valves on the cold feed do, and the hot-water use is not a US pattern. A
+     * temperature and pressure relief valve is nowhere meant for that.
+     */
+    boolean mayDischargeExpansion(ReliefValve valve) {
+        return valve.setTemperature().isEmpty() && !house.draws().name().startsWith(US_DRAWS);
+    }
+
+    /** The same of the valve that would open first; false if there is none. */
+    boolean mayDischargeExpansion() {
+        return firstRelief().filter(this::mayDischargeExpansion).isPresent();
+    }
+
     OptionalDouble bypassOpens() {
         OptionalDouble difference =
                 house.supply().reducingValve().map(ReducingValve::bypassOpens).orElse(OptionalDouble.empty());
@@ -157,6 +177,19 @@ final class AssessmentContext {
         return house.supply().reducingValve().isPresent()
                 && house.supply().seatLeakage() > 0
                 && highestMains() > highestStatic() + Rule.SAME;
+    }
+
+    /** Whether a relief valve is open before anything is heated: stuck, or by the pressure (Pa, gauge) the house begins with. */
+    boolean opensAtOnce(double staticGauge) {
+        double begins = house.start().pressure().map(p -> p.gauge(atmosphere)).orElse(staticGauge);
+        return house.reliefValves().stream()
+                .anyMatch(valve -> valve.condition() == ReliefValve.Condition.STUCK_OPEN
+                        || valve.relieves() && Math.max(begins, staticGauge) >= setPressure(valve) - Rule.SAME);
+    }
+
+    /** Whether the supply stands too low to reach a vessel: its charge could not be matched to anything. */
+    boolean isOutOfReach(ExpansionVessel vessel) {
+        return lowestStatic() - lift(vessel.height()) < LEAST_AT_VESSEL;
     }
 
     /** The vessel, if it does anything. */

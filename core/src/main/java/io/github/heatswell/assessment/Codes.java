@@ -33,6 +33,12 @@ final class Codes {
             "codes of many places, such as those of the IPC family (lineage of 504.4) adopted in Chicago and Spring Hill",
             SEEN);
 
+    /** Where a vessel is a choice, and a valve made for the expansion drips. */
+    static final Authority RELIEF_MAY_DRIP = Authority.practice(
+            "German trade page: without a vessel the diaphragm safety valve drips at every heat-up; US codes, such as those of"
+                    + " Chicago and Spring Hill, accept no relief valve as expansion control",
+            SECOND_HAND);
+
     static final Authority RELIEF_SETTING = Authority.code(
             "Washington WAC 296-150V-1580(2): 150 psi or the tank's rated pressure, whichever is lower, and 210 degF",
             SEEN);

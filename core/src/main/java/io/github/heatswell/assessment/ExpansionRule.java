@@ -3,14 +3,30 @@ package io.github.heatswell.assessment;
 import static io.github.heatswell.assessment.Measure.gauge;
 
 import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Supply;
+import io.github.heatswell.system.TrappedAir;
 import java.util.function.Consumer;
 
 /** Where the water goes that is too much once it is heated: to the mains, into a vessel, or nowhere. */
 final class ExpansionRule implements Rule {
 
-    private static final String ASK =
-            "Ask the local authority which kind of expansion control it accepts, and who may fit it.";
+    static final String ASK =
+            "Ask the local authority which kind of expansion control it accepts, and who may fit it: not"
+                    + " every place asks for more than a relief valve that may drip.";
+
+    /** What holds where nothing says that the place asks for more than a safety valve. */
+    static final String MAY_DRIP =
+            "If the rules of the place leave the expansion to such a valve, as in much of Europe, it is meant"
+                    + " to drip while the water heats. To end that, before any work turn the heater off, let it cool and relieve the"
+                    + " pressure; then have an expansion vessel of the right size and charge fitted on the tank's side of the supply"
+                    + " valve.";
+
+    /** The share (-) of the estimated expansion that is counted on; own judgement. */
+    private static final double MARGIN = 0.9;
+
+    static final String NEVER_PLUG =
+            " Never plug, cap or downsize the relief valve; once it has run often, have it checked.";
 
     @Override
     public void look(AssessmentContext subject, Consumer<Finding> found) {
@@ -61,23 +77,49 @@ final class ExpansionRule implements Rule {
 
     private static Finding missing(AssessmentContext subject) {
         boolean check = subject.house.supply().arrangement() == Supply.Arrangement.CHECK_VALVE;
-        return Finding.draft("expansion-control-missing", Severity.FAULT)
-                .says(
-                        "The " + (check ? "check valve" : "reducing valve, described without a bypass,")
-                                + " closes the way back to the mains and no expansion vessel is described, so in a tight house every full"
-                                + " heat-up drives the pressure up until "
-                                + subject.givesWay() + ".",
-                        gauge(subject.firstLimit()))
-                .limit(gauge(subject.firstLimit()))
-                .advisesWork(
-                        "Have an expansion vessel of the right size and charge fitted on the tank's side of the valve.")
-                .asks(ASK)
-                .by(check ? Codes.EXPANSION_CONTROL : Codes.EXPANSION_BEHIND_REGULATOR);
+        boolean may = subject.mayDischargeExpansion();
+        Finding.Draft draft = Finding.draft("expansion-control-missing", may ? Severity.CAUTION : Severity.FAULT)
+                .asks(ASK);
+        String closed = "The " + (check ? "check valve" : "reducing valve, described without a bypass,")
+                + " closes the way back to the mains and no expansion vessel is described";
+        draft = gives(subject)
+                ? draft.says(
+                                closed + (isTight(subject) ? ": every" : ". Once nothing leaks any more, every")
+                                        + " heat-up from cold drives the pressure up until " + subject.givesWay() + ".",
+                                gauge(subject.firstLimit()))
+                        .limit(gauge(subject.firstLimit()))
+                : draft.says(closed + ": tank, pipes and trapped air alone have to take what the heated water gains.");
+        return may
+                ? draft.advises(MAY_DRIP).by(Codes.RELIEF_MAY_DRIP)
+                : draft.advisesWork("Have an expansion vessel of the right size and charge fitted on the tank's side of"
+                                + " the valve.")
+                        .by(check ? Codes.EXPANSION_CONTROL : Codes.EXPANSION_BEHIND_REGULATOR);
+    }
+
+    /** Whether nothing leaks that would let the expansion out unseen. */
+    private static boolean isTight(AssessmentContext subject) {
+        return subject.house.leaks().isEmpty()
+                && subject.house.supply().seatLeakage() == 0
+                && subject.working().stream().allMatch(valve -> valve.condition() == ReliefValve.Condition.SOUND);
+    }
+
+    /** Whether what the water gains in a heat-up from cold is clearly more than tank, pipes and trapped air take until something gives. */
+    private static boolean gives(AssessmentContext subject) {
+        double from = subject.highestStatic();
+        double to = subject.firstLimit();
+        double pipes = subject.house.piping().stream()
+                        .mapToDouble(pipe -> pipe.volume() * pipe.compliance())
+                        .sum()
+                * (to - from);
+        double air = subject.house.trappedAir().map(TrappedAir::volume).orElse(0.0)
+                * (1 - (from + subject.atmosphere) / (to + subject.atmosphere));
+        return from < to - SAME && MARGIN * VesselSizeRule.needed(subject) > pipes + air;
     }
 
     private static Finding bypassTooLate(AssessmentContext subject) {
         double setPressure = subject.bypassOpens().orElseThrow();
-        return Finding.draft("bypass-opens-too-late", Severity.FAULT)
+        boolean may = subject.mayDischargeExpansion();
+        Finding.Draft draft = Finding.draft("bypass-opens-too-late", may ? Severity.CAUTION : Severity.FAULT)
                 .says(
                         "The bypass of the reducing valve opens only at {}, because the mains stands that high; before that, "
                                 + subject.givesWay() + ".",
@@ -85,9 +127,11 @@ final class ExpansionRule implements Rule {
                         gauge(subject.firstLimit()))
                 .found(gauge(setPressure))
                 .limit(gauge(subject.firstLimit()))
-                .advisesWork("Have an expansion vessel fitted between the reducing valve and the tank.")
-                .asks(ASK)
-                .by(Codes.EXPANSION_BEHIND_REGULATOR);
+                .asks(ASK);
+        return may
+                ? draft.advises(MAY_DRIP).by(Codes.RELIEF_MAY_DRIP)
+                : draft.advisesWork("Have an expansion vessel fitted between the reducing valve and the tank.")
+                        .by(Codes.EXPANSION_BEHIND_REGULATOR);
     }
 
     private static Finding outOfService(ExpansionVessel vessel) {

@@ -15,7 +15,7 @@ final class FindingSuppression {
 
     private static final Set<String> PEAK = Set.of("peak-above-code-limit", "peak-near-relief");
 
-    /** By the finding that is kept, if it is a fault or worse: those that only repeat it. */
+    /** By the finding that is kept, unless it is open: those that only repeat it. */
     static final Map<String, Set<String>> SAYS_IT_ALL = Map.ofEntries(
             Map.entry("vessel-isolated", RELIEF_OPENED),
             Map.entry("vessel-waterlogged", RELIEF_OPENED),
@@ -53,14 +53,24 @@ final class FindingSuppression {
 
     private FindingSuppression() {}
 
-    static List<Finding> kept(List<Finding> all) {
+    /**
+     * What stands.
+     *
+     * @param all what was found
+     * @param open the findings that values in doubt leave open: they leave nothing out that only repeats them
+     */
+    static List<Finding> kept(List<Finding> all, Set<String> open) {
         Set<String> gone = new TreeSet<>();
-        for (Finding finding : all) {
-            if (finding.severity().compareTo(Severity.FAULT) <= 0) {
-                gone.addAll(SAYS_IT_ALL.getOrDefault(finding.id(), Set.of()));
-            }
-            gone.addAll(FORBIDS.getOrDefault(finding.id(), Set.of()));
-        }
+        all.forEach(finding -> gone.addAll(leavesOut(finding.id(), open)));
         return all.stream().filter(finding -> !gone.contains(finding.id())).toList();
+    }
+
+    /** What does not stand beside a finding. */
+    static Set<String> leavesOut(String kept, Set<String> open) {
+        Set<String> gone = new TreeSet<>(FORBIDS.getOrDefault(kept, Set.of()));
+        if (!open.contains(kept)) {
+            gone.addAll(SAYS_IT_ALL.getOrDefault(kept, Set.of()));
+        }
+        return gone;
     }
 }

@@ -7,6 +7,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * Looks at a house or a run with every rule there is.
@@ -83,19 +85,26 @@ public final class Findings {
     }
 
     private static List<Finding> of(AssessmentContext subject) {
-        return FindingSuppression.kept(all(subject)).stream()
+        Set<String> open = new TreeSet<>();
+        List<Finding> weighed = new ArrayList<>();
+        for (Finding finding : all(subject)) {
+            Finding said = subject.doubts.weighed(finding, subject);
+            weighed.add(said);
+            if (said.severity() != finding.severity()) {
+                open.add(said.id());
+            }
+        }
+        return FindingSuppression.kept(weighed, open).stream()
                 .sorted(Comparator.comparing(Finding::severity))
                 .toList();
     }
 
-    /** What every rule says, before anything is left out beside something else. */
+    /** What every rule says, before it is weighed and anything is left out beside something else. */
     static List<Finding> all(AssessmentContext subject) {
         List<Finding> all = new ArrayList<>();
         RULES.forEach(rule -> rule.look(subject, all::add));
         boolean hazard = all.stream().anyMatch(finding -> finding.severity() == Severity.HAZARD);
         new WaterLossRule(hazard).look(subject, all::add);
-        return all.stream()
-                .map(finding -> subject.doubts.weighed(finding, subject))
-                .toList();
+        return List.copyOf(all);
     }
 }

@@ -38,6 +38,10 @@ final class PrechargeRule implements Rule {
     }
 
     private static void look(AssessmentContext subject, ExpansionVessel vessel, Consumer<Finding> found) {
+        if (subject.isOutOfReach(vessel)) {
+            found.accept(outOfReach(subject, vessel));
+            return;
+        }
         boolean wrong = isWrong(subject, vessel);
         if (wrong && subject.prechargeIsUnknown()) {
             found.accept(unknown(subject, vessel));
@@ -63,11 +67,11 @@ final class PrechargeRule implements Rule {
 
     /** The highest pressure (Pa, gauge) the supply stands at where the vessel is. */
     private static double highest(AssessmentContext subject, ExpansionVessel vessel) {
-        return subject.highestStatic() - subject.lift(vessel.height());
+        return PrechargeTarget.of(subject, vessel).pumpToGauge();
     }
 
     private static double lowest(AssessmentContext subject, ExpansionVessel vessel) {
-        return PrechargeTarget.of(subject, vessel).pumpToGauge();
+        return subject.lowestStatic() - subject.lift(vessel.height());
     }
 
     /** The charge (Pa, gauge) at the temperature the vessel stands in. */
@@ -83,6 +87,23 @@ final class PrechargeRule implements Rule {
         double lift = subject.lift(vessel.height());
         return charge > subject.highestStatic() - lift + FAR_OFF + SAME
                 || charge < subject.lowestStatic() - lift - FAR_OFF - SAME;
+    }
+
+    /** No charge matches a supply that does not rise to the vessel. */
+    private static Finding outOfReach(AssessmentContext subject, ExpansionVessel vessel) {
+        Measure supply = gauge(subject.lowestStatic());
+        return Finding.draft("vessel-above-supply", Severity.FAULT)
+                .says(
+                        "The supply, {} at the drain cock, hardly reaches the vessel {} above it: no precharge can be matched"
+                                + " to that, and air may be drawn in there.",
+                        supply,
+                        new Measure(Measure.Kind.LENGTH, vessel.height()))
+                .found(supply)
+                .limit(gauge(subject.lift(vessel.height())))
+                .advisesWork(
+                        "Check the height and the supply pressure in the description. If both are right, have the vessel"
+                                + " moved down beside the tank.")
+                .by(Authority.computed("weight of the water between the drain cock and the vessel"));
     }
 
     /** Nothing was measured, so nothing is wrong yet. */
@@ -102,7 +123,7 @@ final class PrechargeRule implements Rule {
                         "Turn the heater off and let it cool. Close the vessel's isolating valve, drain its water side and"
                                 + " measure the precharge with a tyre gauge: it should show {}. Then run again with what you"
                                 + " read. " + BACK,
-                        gauge(supply))
+                        gauge(highest(subject, vessel)))
                 .by(Codes.PRECHARGE);
     }
 
@@ -121,8 +142,8 @@ final class PrechargeRule implements Rule {
                         new Measure(Measure.Kind.PRESSURE_DIFFERENCE, charge - high))
                 .found(gauge(charge))
                 .limit(gauge(high));
-        return (exceeds(subject, vessel, high)
-                        ? draft.advises(LOWER_SUPPLY, gauge(high), gauge(mostAllowed(subject, vessel)))
+        return (isBeyondPlate(subject, vessel)
+                        ? lowerSupply(subject, vessel, draft)
                         : draft.advises(
                                 supplyFirst(subject) + EMPTY + "Let gas out until a tyre gauge shows {}. " + BACK,
                                 gauge(high)))
@@ -145,28 +166,23 @@ final class PrechargeRule implements Rule {
                         Measure.share(full))
                 .found(gauge(charge))
                 .limit(gauge(PrechargeTarget.of(subject, vessel).tooLowGauge()));
-        return (exceeds(subject, vessel, lowest)
-                        ? draft.advises(LOWER_SUPPLY, gauge(lowest), gauge(mostAllowed(subject, vessel)))
+        return (isBeyondPlate(subject, vessel)
+                        ? lowerSupply(subject, vessel, draft)
                         : draft.advises(
                                 supplyFirst(subject) + EMPTY
                                         + "Pump it up by hand until a tyre gauge shows {}, never above the pressure"
                                         + " on the vessel's plate. If it does not hold, have it replaced. " + BACK,
-                                gauge(lowest)))
+                                gauge(highest(subject, vessel))))
                 .by(Codes.PRECHARGE);
     }
 
-    /** The most (Pa, gauge) that the plates of vessel and tank allow as a charge. */
-    private static double mostAllowed(AssessmentContext subject, ExpansionVessel vessel) {
-        double tank = subject.workingPressure();
-        return vessel.body()
-                .rating()
-                .map(rating -> Math.min(tank, rating.gauge(subject.atmosphere)))
-                .orElse(tank);
+    private static boolean isBeyondPlate(AssessmentContext subject, ExpansionVessel vessel) {
+        return !PrechargeTarget.of(subject, vessel).isAllowed();
     }
 
-    /** Whether a charge to match the supply is more than a plate allows: then the supply has to come down, not the charge up. */
-    private static boolean exceeds(AssessmentContext subject, ExpansionVessel vessel, double charge) {
-        return charge > mostAllowed(subject, vessel) + SAME;
+    private static Finding.Draft lowerSupply(AssessmentContext subject, ExpansionVessel vessel, Finding.Draft draft) {
+        PrechargeTarget target = PrechargeTarget.of(subject, vessel);
+        return draft.advises(LOWER_SUPPLY, gauge(target.pumpToGauge()), gauge(target.mostGauge()));
     }
 
     private static boolean works(ExpansionVessel vessel) {

@@ -6,14 +6,15 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * What the charge of a vessel should read with its water side drained, by {@link Codes#PRECHARGE}: the pressure to pump to is the
- * lowest the supply stands at where the vessel is, and a charge is too low further below it than the trade allows and a hand-held
- * gauge can tell. Whoever says when to pump, or how far, says it by this.
+ * What the charge of a vessel should read with its water side drained, by {@link Codes#PRECHARGE}: the highest pressure the supply
+ * stands at where the vessel is, for which the vessel is sized too. A charge is too low further below the lowest than the trade
+ * allows and a hand-held gauge can tell. Whoever says when to pump, or how far, says it by this.
  *
- * @param pumpToGauge the charge to set (Pa, gauge)
+ * @param pumpToGauge the charge to set, where the plates allow it (Pa, gauge)
  * @param tooLowGauge the charge below which it has to be set again (Pa, gauge)
+ * @param mostGauge the most that the plates of vessel and tank allow (Pa, gauge)
  */
-public record PrechargeTarget(double pumpToGauge, double tooLowGauge) {
+public record PrechargeTarget(double pumpToGauge, double tooLowGauge, double mostGauge) {
 
     /** How far below the supply a charge may lie (Pa): 0.2 bar to 0.3 bar by the trade page, and the reading. */
     static final double ALLOWED_BELOW = 0.4e5;
@@ -22,15 +23,29 @@ public record PrechargeTarget(double pumpToGauge, double tooLowGauge) {
      * What the vessel of a house should read.
      *
      * @param house the house
-     * @return its charge; empty without a vessel
+     * @return its charge; empty without a vessel, or if the supply does not rise to it
      */
     public static Optional<PrechargeTarget> of(HotWaterSystem house) {
         AssessmentContext subject = new AssessmentContext(Objects.requireNonNull(house, "house"), Optional.empty());
-        return house.vessel().map(vessel -> of(subject, vessel));
+        return house.vessel().filter(vessel -> !subject.isOutOfReach(vessel)).map(vessel -> of(subject, vessel));
     }
 
     static PrechargeTarget of(AssessmentContext subject, ExpansionVessel vessel) {
-        double target = subject.lowestStatic() - subject.lift(vessel.height());
-        return new PrechargeTarget(target, target - ALLOWED_BELOW);
+        double lift = subject.lift(vessel.height());
+        double tank = subject.workingPressure();
+        double most = vessel.body()
+                .rating()
+                .map(rating -> Math.min(tank, rating.gauge(subject.atmosphere)))
+                .orElse(tank);
+        return new PrechargeTarget(subject.highestStatic() - lift, subject.lowestStatic() - lift - ALLOWED_BELOW, most);
+    }
+
+    /**
+     * Whether the plates allow the charge; if not, the supply has to come down, not the charge up.
+     *
+     * @return false if vessel or tank is made for less
+     */
+    public boolean isAllowed() {
+        return pumpToGauge <= mostGauge + Rule.SAME;
     }
 }

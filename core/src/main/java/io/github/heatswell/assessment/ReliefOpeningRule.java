@@ -42,20 +42,22 @@ final class ReliefOpeningRule implements Rule {
 
     private static Finding controlling(AssessmentContext subject, ReliefValve valve, long times, long openings) {
         Measure set = gauge(valve.setPressure(), subject.atmosphere);
-        return Finding.draft("relief-valve-controls-expansion", Severity.FAULT)
+        boolean may = subject.mayDischargeExpansion(valve);
+        Finding.Draft draft = Finding.draft("relief-valve-controls-expansion", may ? Severity.CAUTION : Severity.FAULT)
                 .says(
                         "'" + valve.name() + "', set to {}, opened " + often(times, openings)
                                 + " because the heated water had nowhere else to go.",
                         set)
                 .found(gauge(subject.peak()))
                 .limit(set)
-                .advisesWork(
-                        "Have an expansion vessel of the right size and charge fitted on the tank's side of the supply"
-                                + " valve. Never plug, cap or downsize the relief valve; once it has run often, have it checked.")
-                .asks(
-                        "Ask the local authority which kind of expansion control it accepts: not every place asks for more than a"
-                                + " relief valve that may drip.")
-                .by(Codes.RELIEF_IS_NO_CONTROL);
+                .asks(ExpansionRule.ASK);
+        return may
+                ? draft.advises(ExpansionRule.MAY_DRIP + ExpansionRule.NEVER_PLUG)
+                        .by(Codes.RELIEF_MAY_DRIP)
+                : draft.advisesWork(
+                                "Have an expansion vessel of the right size and charge fitted on the tank's side of the"
+                                        + " supply valve." + ExpansionRule.NEVER_PLUG)
+                        .by(Codes.RELIEF_IS_NO_CONTROL);
     }
 
     private static String often(long byPressure, long all) {

@@ -32,23 +32,31 @@ final class Remedy {
 
     /** Whether a vessel that works holds the limit at the present supply once its charge is right. */
     boolean isPrecharge() {
-        return subject.soundVessel()
-                .filter(vessel -> PrechargeRule.farOff(subject, vessel))
+        return vessel().filter(vessel -> PrechargeRule.farOff(subject, vessel))
                 .filter(vessel -> holds(vessel, subject.highestStatic()))
                 .isPresent();
     }
 
     /** Whether a vessel that works holds the limit only at a lower supply. */
     boolean isSupply() {
-        return subject.soundVessel()
-                .filter(vessel -> !holds(vessel, subject.highestStatic()))
-                .filter(vessel -> setting(vessel) >= LEAST_SUPPLY)
+        return vessel().filter(vessel -> !holds(vessel, subject.highestStatic()))
+                .filter(vessel -> setting(vessel) >= least(vessel))
                 .isPresent();
+    }
+
+    /** The vessel, if it works and the supply rises to it. */
+    private Optional<ExpansionVessel> vessel() {
+        return subject.soundVessel().filter(vessel -> !subject.isOutOfReach(vessel));
+    }
+
+    /** The least setting (Pa, gauge, at the drain cock) that is of use at the vessel too. */
+    private double least(ExpansionVessel vessel) {
+        return LEAST_SUPPLY + Math.max(0, subject.lift(vessel.height()));
     }
 
     /** The advice; all limits share it, since the lowest has to hold. */
     void advise(Finding.Draft draft) {
-        Optional<ExpansionVessel> vessel = subject.soundVessel();
+        Optional<ExpansionVessel> vessel = vessel();
         if (vessel.isEmpty()) {
             draft.advisesWork(
                     "Have an expansion vessel fitted that keeps the peak below {}, with the supply pressure lowered if"
@@ -58,7 +66,7 @@ final class Remedy {
         }
         boolean wrong = PrechargeRule.isWrong(subject, vessel.get());
         double setting = setting(vessel.get());
-        if (setting < LEAST_SUPPLY) {
+        if (setting < least(vessel.get())) {
             draft.advisesWork(
                     (wrong ? "The right precharge alone will not do. " : "")
                             + "Have a larger vessel fitted: this one is too small for {} at any useful supply pressure.",
@@ -66,9 +74,10 @@ final class Remedy {
         } else if (setting < subject.highestStatic() - Rule.SAME) {
             draft.advisesWork(
                     (wrong ? "The right precharge alone will not do. " : "") + lower()
-                            + " about {} with no water running, and the vessel charged to that: then the {} vessel keeps"
+                            + " about {} with no water running, and the vessel charged to {}: then the {} vessel keeps"
                             + " the peak below {}. At the present supply it takes a larger one.",
                     Measure.gauge(setting),
+                    Measure.gauge(setting - subject.lift(vessel.get().height())),
                     Measure.volume(vessel.get().volume()),
                     Measure.gauge(limit));
         } else {

@@ -49,14 +49,32 @@ final class SupplyRule implements Rule {
 
     private static Finding creeping(AssessmentContext subject, ReducingValve valve, double high) {
         double mains = subject.highestMains();
-        return Finding.draft("reducing-valve-creeps", Severity.FAULT)
-                .says(
-                        "The closed reducing valve, set to {}, lets water by, so that the house creeps from {} towards the"
-                                + " {} of the mains while nothing is drawn.",
-                        gauge(valve.set(), subject.atmosphere),
-                        gauge(high),
-                        gauge(mains))
-                .found(gauge(mains))
+        Measure set = gauge(valve.set(), subject.atmosphere);
+        String leaks = "The seat of the reducing valve, set to {}, leaks";
+        Finding.Draft draft = Finding.draft("reducing-valve-creeps", Severity.FAULT);
+        if (subject.opensAtOnce(high)) {
+            draft.says(
+                    leaks
+                            + ". An open relief valve hides it now; with that closed, the pressure would creep towards the {}"
+                            + " of the mains while nothing is drawn.",
+                    set,
+                    gauge(mains));
+        } else if (subject.firstRelief().isPresent() && subject.firstLimit() < mains - SAME) {
+            draft.says(
+                    leaks + ": while nothing is drawn, the pressure creeps from {} towards the {} of the mains, until "
+                            + subject.givesWay() + ".",
+                    set,
+                    gauge(high),
+                    gauge(mains),
+                    gauge(subject.firstLimit()));
+        } else {
+            draft.says(
+                    leaks + ": while nothing is drawn, the pressure creeps from {} towards the {} of the mains.",
+                    set,
+                    gauge(high),
+                    gauge(mains));
+        }
+        return draft.found(gauge(mains))
                 .limit(gauge(high))
                 .advisesWork(
                         "Have the valve cleaned or its seat replaced; watch a gauge overnight to see whether it helped.")

@@ -25,13 +25,15 @@ final class VesselSizeRule implements Rule {
     @Override
     public void look(AssessmentContext subject, Consumer<Finding> found) {
         if (!subject.open() && subject.highestStatic() < subject.firstLimit() - SAME) {
-            subject.soundVessel().ifPresent(vessel -> look(subject, vessel, found));
+            subject.soundVessel()
+                    .filter(vessel -> !subject.isOutOfReach(vessel))
+                    .ifPresent(vessel -> look(subject, vessel, found));
         }
     }
 
     private static void look(AssessmentContext subject, ExpansionVessel vessel, Consumer<Finding> found) {
         if (PrechargeRule.farOff(subject, vessel)) {
-            double charge = subject.lowestStatic() - subject.lift(vessel.height());
+            double charge = PrechargeTarget.of(subject, vessel).pumpToGauge();
             estimate(subject, vessel, charge, ", if charged to the supply,", found);
         } else if (subject.drivenUp()) {
             estimate(subject, vessel, PrechargeRule.charge(subject, vessel), "", found);

@@ -14,6 +14,7 @@ import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.system.SupplyTemperature;
+import io.github.heatswell.system.VesselBody;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.QuantityFormat;
@@ -171,6 +172,21 @@ class OutlookTest {
                             "shows " + QuantityFormat.unicode(UnitSystem.SI).pressure(rule.pumpToGauge())),
                     advice);
         }
+    }
+
+    /** Contract: nobody is told to charge a vessel beyond a plate; the supply has to come down first. */
+    @Test
+    void noPumpIsCalledForBeyondAPlate() {
+        HotWaterSystem house = lodge(12, 2.9);
+        VesselBody body =
+                VesselBody.builder().rating(Pressure.gauge(3, PressureUnit.BAR)).build();
+        HotWaterSystem weak = house.toBuilder()
+                .vessel(house.vessel().orElseThrow().toBuilder().body(body).build())
+                .build();
+        assertFalse(PrechargeTarget.of(weak).orElseThrow().isAllowed());
+        ChargeLimit limit = known(weak).build().simulate().limit();
+        assertEquals(OptionalDouble.empty(), limit.pumpToGauge());
+        assertEquals(OptionalDouble.empty(), limit.rechargeBelowGauge());
     }
 
     /** Contract: more charge than is right drips at first, fades until it is right, and goes on. */

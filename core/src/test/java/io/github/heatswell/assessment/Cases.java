@@ -132,6 +132,10 @@ final class Cases {
         vesselCase("vessel-too-small", vessel(2, 4));
         vesselCase("precharge-above-static", vessel(18, 4.5));
         vesselCase("precharge-below-static", vessel(18, 3.5));
+        changed(
+                "vessel-above-supply",
+                h -> h.supply(supply(2).build())
+                        .vessel(vessel(18, 2).height(25, LengthUnit.METRE).build()));
         VesselBody.Builder body =
                 VesselBody.builder().emptyMass(6, MassUnit.KILOGRAM).length(0.5, LengthUnit.METRE);
         VesselBody lying = body.mounting(Mounting.HORIZONTAL).build();

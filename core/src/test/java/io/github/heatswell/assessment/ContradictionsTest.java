@@ -149,6 +149,9 @@ class ContradictionsTest {
             lowest = Math.min(lowest, here);
             highest = Math.max(highest, here);
         }
+        if (lowest < 0.1e5) {
+            return false; // that the supply does not rise to the vessel is said instead
+        }
         return charge > highest + 0.5e5 || charge < lowest - 0.5e5;
     }
 

@@ -66,6 +66,7 @@ class FindingsTest {
             "tp-relief-temperature-high",
             "trapped-air",
             "vapour-forms",
+            "vessel-above-supply",
             "vessel-bottomed-out",
             "vessel-isolated",
             "vessel-rating-exceeded",

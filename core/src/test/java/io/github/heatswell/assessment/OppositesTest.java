@@ -42,7 +42,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 class OppositesTest {
 
     /** What is done to a sound house and to its run, so that there is a finding. */
-    private record Cause(UnaryOperator<HotWaterSystem> house, double peak, double hottest, double relieved, Event... events) {
+    private record Cause(
+            UnaryOperator<HotWaterSystem> house, double peak, double hottest, double relieved, Event... events) {
         static Cause in(UnaryOperator<HotWaterSystem> house) {
             return new Cause(house, 4, 60, 0);
         }
@@ -83,23 +84,31 @@ class OppositesTest {
         cause("mixing-valve-set-high", heater(60, 52));
         CAUSES.put("water-hotter-than-boiling", new Cause(house -> house, 4, 105, 0));
         CAUSES.put("boiling-margin-small", new Cause(heater(95, 45), 0.1, 98.9, 0));
-        CAUSES.put(
-                "vapour-forms", new Cause(house -> house, 4, 60, 0, Sound.event(EventKind.VAPOUR_FORMS, "", 4)));
+        CAUSES.put("vapour-forms", new Cause(house -> house, 4, 60, 0, Sound.event(EventKind.VAPOUR_FORMS, "", 4)));
     }
 
     private static void supplies(UnaryOperator<HotWaterSystem> bare) {
-        cause("expansion-returns-to-street", house -> house.toBuilder()
-                .supply(Sound.supply(4).arrangement(Supply.Arrangement.DIRECT).build())
-                .build());
+        cause(
+                "expansion-returns-to-street",
+                house -> house.toBuilder()
+                        .supply(Sound.supply(4)
+                                .arrangement(Supply.Arrangement.DIRECT)
+                                .build())
+                        .build());
         cause("expansion-control-missing", bare);
-        cause("bypass-opens-too-late", house -> bare.apply(house).toBuilder()
-                .supply(Sound.reduced(6.9, reducer(4).bypassOpens(0.2, BAR)).build())
-                .build());
-        cause("supply-opens-relief-valve", house -> house.toBuilder()
-                .supply(house.supply().toBuilder()
-                        .pressure(Pressure.gauge(7, BAR))
-                        .build())
-                .build());
+        cause(
+                "bypass-opens-too-late",
+                house -> bare.apply(house).toBuilder()
+                        .supply(Sound.reduced(6.9, reducer(4).bypassOpens(0.2, BAR))
+                                .build())
+                        .build());
+        cause(
+                "supply-opens-relief-valve",
+                house -> house.toBuilder()
+                        .supply(house.supply().toBuilder()
+                                .pressure(Pressure.gauge(7, BAR))
+                                .build())
+                        .build());
     }
 
     private static void vessels(UnaryOperator<HotWaterSystem> bare) {
@@ -120,9 +129,9 @@ class OppositesTest {
     }
 
     private static void valves() {
-        cause("relief-valve-missing", house -> house.toBuilder()
-                .withoutReliefValves()
-                .build());
+        cause(
+                "relief-valve-missing",
+                house -> house.toBuilder().withoutReliefValves().build());
         cause("temperature-relief-missing", valve(Sound.valve(7, 6)));
         cause("relief-set-above-tank", valve(Sound.guard(11, 9)));
         cause("relief-valve-blocked", valve(guard(7, 6).fault(ReliefFault.blocked())));
@@ -138,9 +147,8 @@ class OppositesTest {
     /** A sound vessel is put back where there is none, so that either order of two causes is another house. */
     private static UnaryOperator<HotWaterSystem> vessel(UnaryOperator<ExpansionVessel.Builder> change) {
         return house -> house.toBuilder()
-                .vessel(change.apply(house.vessel()
-                                .map(ExpansionVessel::toBuilder)
-                                .orElse(Sound.vessel(18, 4)))
+                .vessel(change.apply(
+                                house.vessel().map(ExpansionVessel::toBuilder).orElse(Sound.vessel(18, 4)))
                         .build())
                 .build();
     }
@@ -192,7 +200,8 @@ class OppositesTest {
     /** No pair is looked at without what provokes it. */
     @Test
     void everyFindingOfTheTableHasItsCause() {
-        Set<String> all = pairs().flatMap(pair -> Stream.of(pair.one(), pair.other())).collect(Collectors.toSet());
+        Set<String> all =
+                pairs().flatMap(pair -> Stream.of(pair.one(), pair.other())).collect(Collectors.toSet());
         assertEquals(all, CAUSES.keySet());
     }
 }

@@ -1,12 +1,46 @@
 package io.github.heatswell.scenarios.report;
 
+import io.github.heatswell.assessment.PrechargeTarget;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.List;
 
 /** What to do when a vessel is fitted, before, during and after. Common practice, no source. */
 final class CommissioningList {
 
-    private CommissioningList() {}
+    /** What is set where no report names a number. */
+    private static final String STATIC = "the highest pressure the supply stands at where the vessel is";
+
+    private final String charge;
+    private final String fallen;
+
+    private CommissioningList(String charge, String fallen) {
+        this.charge = charge;
+        this.fallen = fallen;
+    }
+
+    /** The list for no house in particular. */
+    static CommissioningList general() {
+        return new CommissioningList(STATIC, "has fallen");
+    }
+
+    /** The list for a house, with the charge by the rule of the findings; without a vessel that takes it, in words. */
+    static CommissioningList of(HotWaterSystem house, QuantityFormat shown) {
+        return PrechargeTarget.of(house)
+                .filter(PrechargeTarget::isAllowed)
+                .map(target -> new CommissioningList(
+                        shown.pressure(target.pumpToGauge()),
+                        "reads less than " + shown.pressure(target.tooLowGauge())))
+                .orElseGet(CommissioningList::general);
+    }
+
+    /** The list for a house and a vessel charged by a rule of the asker's own. */
+    static CommissioningList of(HotWaterSystem house, Pressure precharge, QuantityFormat shown) {
+        return new CommissioningList(
+                shown.pressure(precharge.gauge(house.site().atmosphere())), of(house, shown).fallen);
+    }
 
     /**
      * Steps that belong together.
@@ -17,7 +51,7 @@ final class CommissioningList {
     record Stage(String name, List<String> steps) {}
 
     /** How a vessel is fitted and looked after, to be ticked off. */
-    static Document.Section section() {
+    Document.Section section() {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Paragraph(
                 "A list for whoever fits it, in the order of the work. It is common practice, drawn from no standard; the"
@@ -30,7 +64,7 @@ final class CommissioningList {
         return new Document.Section("Fitting the expansion vessel, to tick off", true, blocks);
     }
 
-    static List<Stage> stages() {
+    List<Stage> stages() {
         return List.of(
                 new Stage("Before the work", before()),
                 new Stage("The place", place()),
@@ -38,14 +72,15 @@ final class CommissioningList {
                 new Stage("Every year", everyYear()));
     }
 
-    private static List<String> before() {
+    private List<String> before() {
         return List.of(
                 "Ask the authority whether the work needs a permit, and who may do it. Gas and electrical work is done by"
                         + " a person licensed for it.",
                 "Vessel, fittings and hose are made for drinking water and for the working pressure of the system.",
-                "Before the vessel is connected, read its precharge with a tyre gauge. Set it with a hand pump to the"
-                        + " precharge this report names for the vessel, never above the pressure on the vessel's plate, or let gas out. Then"
-                        + " put the valve cap back on.",
+                "Before the vessel is connected, read its precharge with a tyre gauge. Set it with a hand pump to "
+                        + charge
+                        + ", never above the pressure on the vessel's plate, or let gas out. Then put the valve cap"
+                        + " back on.",
                 "Turn the heater off, close its gas or switch off its supply, and let it cool. Shut the cold feed and"
                         + " relieve the pressure at a hot tap, slowly: what comes out may scald.");
     }
@@ -76,12 +111,13 @@ final class CommissioningList {
                 "Write the precharge and the date on the vessel.");
     }
 
-    private static List<String> everyYear() {
+    private List<String> everyYear() {
         return List.of(
                 "With the heater off and cool, shut the cold feed and let the water side of the vessel empty itself at a"
                         + " tap. A precharge read against water says nothing.",
-                "Read the precharge with the tyre gauge. If it has fallen, pump it up by hand, never above the pressure on"
-                        + " the vessel's plate. If water comes from the gas valve, the diaphragm has failed: have the vessel"
+                "Read the precharge with the tyre gauge. If it " + fallen + ", pump it up by hand to "
+                        + charge
+                        + ", never above the pressure on the vessel's plate. If water comes from the gas valve, the diaphragm has failed: have the vessel"
                         + " replaced.",
                 "Open every valve that was shut, the vessel's too. Run a hot tap until no air comes, and only then switch"
                         + " the heater on.",

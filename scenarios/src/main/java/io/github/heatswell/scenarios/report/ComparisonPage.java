@@ -50,7 +50,7 @@ final class ComparisonPage {
         sections.add(Document.answer("", answer, Doubtful.remarks(runs), ""));
         sections.add(Document.pictures(List.of(PagePicture.ofRuns(chart, answer)), List.of(figures())));
         if (vessel) {
-            sections.add(CommissioningList.section());
+            sections.add(CommissioningList.general().section());
         }
         sections.add(PageMethods.of(drawn));
         String names = runs.stream().map(NamedSummary::name).collect(Collectors.joining(", "));

@@ -7,6 +7,7 @@ import io.github.heatswell.ageing.OutlookMonth;
 import io.github.heatswell.ageing.OutlookResult;
 import io.github.heatswell.ageing.PrechargeLoss;
 import io.github.heatswell.ageing.PrechargeLossRange;
+import io.github.heatswell.assessment.PrechargeTarget;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.scenarios.outlook.OutlookAnswer;
 import io.github.heatswell.system.ReliefValve;
@@ -117,6 +118,14 @@ final class OutlookWords {
     /** When to check and when to pump. */
     String care() {
         ChargeLimit limit = result.limit();
+        PrechargeTarget target = PrechargeTarget.of(answer.scenario().system()).orElseThrow();
+        if (!target.isAllowed()) {
+            return "Do not pump it up to the " + shown.pressure(target.pumpToGauge())
+                    + " the supply stands at there: the vessel or the tank is made for "
+                    + shown.pressure(target.mostGauge())
+                    + " only. Have the supply pressure lowered by a reducing valve first,"
+                    + " then the charge set to match it.";
+        }
         if (limit.rechargeBelowGauge().isEmpty()) {
             return "Pumping at intervals does not help here: first find the vessel and charge that do ('heatswell size'"
                     + " proposes them).";

@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.report;
 
+import io.github.heatswell.assessment.PrechargeTarget;
 import io.github.heatswell.checksheet.CheckProcedure;
 import io.github.heatswell.checksheet.CheckSheet;
 import io.github.heatswell.checksheet.PressureGauge;
@@ -22,6 +23,9 @@ import java.util.Optional;
 final class PageCheck {
 
     private static final PressureGauge GAUGE = PressureGauge.dial();
+
+    /** A charge further off (Pa) than a tyre gauge can tell. */
+    private static final double OFF = 0.1e5;
 
     /** Enough for the fifth and the ninety-fifth percentile to be right to a tenth of the band or so. */
     private static final int SAMPLES = 128;
@@ -120,6 +124,7 @@ final class PageCheck {
                         + ", charged to "
                         + shown.pressure(vessel.precharge().gauge(house.site().atmosphere())) + ".")
                 .orElse("This sheet is for the house without an expansion vessel."));
+        charge().ifPresent(remarks::add);
         double highest = sheet.readings().stream()
                 .mapToDouble(Reading::expectedGauge)
                 .max()
@@ -150,6 +155,18 @@ final class PageCheck {
                 + ", class 1.6 of EN 837-1. If a reading lies outside, find out why before"
                 + " anything is changed.");
         return remarks;
+    }
+
+    /** What the vessel should be charged to, by the rule of the findings, if it is not. */
+    private Optional<String> charge() {
+        double air = house.site().atmosphere();
+        return PrechargeTarget.of(house)
+                .filter(PrechargeTarget::isAllowed)
+                .filter(target -> Math.abs(target.pumpToGauge()
+                                - house.vessel().orElseThrow().precharge().gauge(air))
+                        > OFF)
+                .map(target -> "The vessel should be charged to " + shown.pressure(target.pumpToGauge())
+                        + "; once it is, this sheet no longer holds and a new run is needed.");
     }
 
     private String drips(CheckSheet.Drips drips) {

@@ -51,7 +51,7 @@ final class RunPage {
         sections.add(Document.pictures(List.of(PagePicture.ofRuns(chart, answer)), List.of(figures(findings))));
         sections.add(advice.check().section(shown));
         if (mayBeFitted(result, found)) {
-            sections.add(CommissioningList.section());
+            sections.add(CommissioningList.of(result.system(), shown).section());
         }
         sections.add(PageFindings.section(found, shown));
         sections.add(

@@ -14,6 +14,7 @@ import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.spread.VariedHouse;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.sizing.SizingTarget;
+import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
@@ -77,7 +78,8 @@ final class SizingPage {
         sections.add(check.section(shown));
         if (answer.proposed().isPresent()
                 && PageFindings.notBefore(found, shown).isEmpty()) {
-            sections.add(CommissioningList.section());
+            Pressure precharge = run.system().vessel().orElseThrow().precharge();
+            sections.add(CommissioningList.of(run.system(), precharge, shown).section());
         }
         sections.add(PageFindings.section(found, shown));
         sections.add(PageSizes.section(

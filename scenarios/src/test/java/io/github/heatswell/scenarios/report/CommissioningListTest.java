@@ -3,7 +3,15 @@ package io.github.heatswell.scenarios.report;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.assessment.PrechargeTarget;
+import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.report.CommissioningList.Stage;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.VesselBody;
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.QuantityFormat;
+import io.github.heatswell.units.UnitSystem;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
@@ -13,7 +21,7 @@ import org.junit.jupiter.api.Test;
 class CommissioningListTest {
 
     private static List<String> steps(String stage) {
-        return CommissioningList.stages().stream()
+        return CommissioningList.general().stages().stream()
                 .filter(found -> found.name().equals(stage))
                 .map(Stage::steps)
                 .findFirst()
@@ -59,9 +67,37 @@ class CommissioningListTest {
         for (List<String> steps : List.of(steps("Before the work"), steps("Every year"))) {
             place(steps, "hand", "never above the pressure on the vessel's plate");
         }
-        for (Stage stage : CommissioningList.stages()) {
+        for (Stage stage : CommissioningList.general().stages()) {
             stage.steps().forEach(step -> assertTrue(!step.contains("compressor"), step));
         }
+    }
+
+    /** Contract: the list names the charge by the one rule there is, and none that a plate forbids. */
+    @Test
+    void theChargeIsThatOfTheFindings() {
+        QuantityFormat shown = QuantityFormat.ascii(UnitSystem.SI);
+        for (String name : List.of("orchard-lodge-lost-charge", "mill-cottage-small-vessel", "beacon-tower")) {
+            HotWaterSystem house = Catalogue.read(name).system();
+            String charge =
+                    shown.pressure(PrechargeTarget.of(house).orElseThrow().pumpToGauge());
+            for (String stage : List.of("Before the work", "Every year")) {
+                List<String> steps = CommissioningList.of(house, shown).stages().stream()
+                        .filter(found -> found.name().equals(stage))
+                        .map(Stage::steps)
+                        .findFirst()
+                        .orElseThrow();
+                place(steps, "hand", "to " + charge + ", never above");
+            }
+        }
+        HotWaterSystem weak = Catalogue.read("orchard-lodge-vessel").system();
+        VesselBody body =
+                VesselBody.builder().rating(Pressure.gauge(3, PressureUnit.BAR)).build();
+        HotWaterSystem plate = weak.toBuilder()
+                .vessel(weak.vessel().orElseThrow().toBuilder().body(body).build())
+                .build();
+        CommissioningList.of(plate, shown)
+                .stages()
+                .forEach(stage -> stage.steps().forEach(step -> assertTrue(!step.contains("4.2 bar"), step)));
     }
 
     /** Cold and off before the work; no valve plugged, capped or exchanged for a smaller one. */
