@@ -8,6 +8,7 @@ import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReducingValve;
+import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.Pressure;
@@ -183,7 +184,7 @@ final class AssessmentContext {
     boolean opensAtOnce(double staticGauge) {
         double begins = house.start().pressure().map(p -> p.gauge(atmosphere)).orElse(staticGauge);
         return house.reliefValves().stream()
-                .anyMatch(valve -> valve.condition() == ReliefValve.Condition.STUCK_OPEN
+                .anyMatch(valve -> valve.condition() == ReliefFault.Condition.STUCK_OPEN
                         || valve.relieves() && Math.max(begins, staticGauge) >= setPressure(valve) - Rule.SAME);
     }
 

@@ -3,9 +3,8 @@ package io.github.heatswell.assessment;
 import static io.github.heatswell.assessment.Measure.gauge;
 
 import io.github.heatswell.system.ExpansionVessel;
-import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.Supply;
-import io.github.heatswell.system.TrappedAir;
 import java.util.function.Consumer;
 
 /** Where the water goes that is too much once it is heated: to the mains, into a vessel, or nowhere. */
@@ -100,7 +99,7 @@ final class ExpansionRule implements Rule {
     private static boolean isTight(AssessmentContext subject) {
         return subject.house.leaks().isEmpty()
                 && subject.house.supply().seatLeakage() == 0
-                && subject.working().stream().allMatch(valve -> valve.condition() == ReliefValve.Condition.SOUND);
+                && subject.working().stream().allMatch(valve -> valve.condition() == ReliefFault.Condition.SOUND);
     }
 
     /** Whether what the water gains in a heat-up from cold is clearly more than tank, pipes and trapped air take until something gives. */
@@ -111,8 +110,8 @@ final class ExpansionRule implements Rule {
                         .mapToDouble(pipe -> pipe.volume() * pipe.compliance())
                         .sum()
                 * (to - from);
-        double air = subject.house.trappedAir().map(TrappedAir::volume).orElse(0.0)
-                * (1 - (from + subject.atmosphere) / (to + subject.atmosphere));
+        double air =
+                subject.house.trappedAir().orElse(0) * (1 - (from + subject.atmosphere) / (to + subject.atmosphere));
         return from < to - SAME && MARGIN * VesselSizeRule.needed(subject) > pipes + air;
     }
 

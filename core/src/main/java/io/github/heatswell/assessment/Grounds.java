@@ -47,7 +47,7 @@ record Grounds(Set<Input> inputs, boolean compared) {
 
     private static Map<String, Grounds> table() {
         Map<String, Grounds> all = new LinkedHashMap<>();
-        compares(all, STATIC, "static-pressure-high");
+        compares(all, STATIC, "static-pressure-high", "vessel-above-supply");
         compares(all, with(STATIC, SET_PRESSURE), "supply-opens-relief-valve", "supply-near-relief-set");
         compares(all, with(STATIC, SET_PRESSURE, RESEAT_PRESSURE), "relief-reseats-below-supply");
         compares(all, List.of(SET_PRESSURE, WORKING_PRESSURE), "relief-set-above-tank", "tp-relief-set-high");
@@ -62,7 +62,7 @@ record Grounds(Set<Input> inputs, boolean compared) {
         compares(all, List.of(MIXED_TO), "mixing-valve-set-high");
         compares(all, List.of(MIXED_TO, COLD), "mixing-valve-below-feed", "mixed-draw-below-feed");
         compares(all, with(STATIC, ACCEPTANCE), "precharge-above-static", "precharge-below-static");
-        rests(all, List.of(SET_PRESSURE, WORKING_PRESSURE), "expansion-control-missing");
+        rests(all, with(STATIC, SET_PRESSURE, WORKING_PRESSURE), "expansion-control-missing");
         rests(all, List.of(SET_PRESSURE), "relief-valve-seat-leaks");
         rests(all, List.of(VESSEL_VOLUME), "vessel-isolated", "vessel-waterlogged", "vessel-upstream-of-check");
         rests(all, STATIC, "reducing-valve-creeps");

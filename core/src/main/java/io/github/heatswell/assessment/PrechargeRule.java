@@ -16,6 +16,9 @@ final class PrechargeRule implements Rule {
     /** A charge this far (Pa) out of its band is far off; own judgement. */
     private static final double FAR_OFF = 1e5;
 
+    /** A vessel higher than this above the drain cock (m) is said to be so; own judgement. */
+    private static final double CLEARLY_ABOVE = 1;
+
     private static final String EMPTY =
             "Turn the heater off and let it cool. Close the vessel's isolating valve and drain its" + " water side. ";
 
@@ -92,17 +95,19 @@ final class PrechargeRule implements Rule {
     /** No charge matches a supply that does not rise to the vessel. */
     private static Finding outOfReach(AssessmentContext subject, ExpansionVessel vessel) {
         Measure supply = gauge(subject.lowestStatic());
-        return Finding.draft("vessel-above-supply", Severity.FAULT)
-                .says(
+        Finding.Draft draft = Finding.draft("vessel-above-supply", Severity.FAULT);
+        draft = vessel.height() > CLEARLY_ABOVE
+                ? draft.says(
                         "The supply, {} at the drain cock, hardly reaches the vessel {} above it: no precharge can be matched"
                                 + " to that, and air may be drawn in there.",
                         supply,
                         new Measure(Measure.Kind.LENGTH, vessel.height()))
-                .found(supply)
+                : draft.says("The supply stands at {} only: no precharge can be matched to that.", supply);
+        return draft.found(supply)
                 .limit(gauge(subject.lift(vessel.height())))
                 .advisesWork(
-                        "Check the height and the supply pressure in the description. If both are right, have the vessel"
-                                + " moved down beside the tank.")
+                        "Check the height of the vessel and the supply pressure in the description. If both are right, have"
+                                + " the vessel moved down beside the tank, or the supply put right.")
                 .by(Authority.computed("weight of the water between the drain cock and the vessel"));
     }
 

@@ -167,7 +167,10 @@ class FindingSuppressionTest {
                 new Row("water-hotter-than-boiling", COOL, of(run(cool.build(), 5, 105))),
                 new Row("boiling-margin-small", COOL, of(run(cool.build(), 5, 0.1, 95, 0))),
                 new Row("relief-valve-missing", COOL, of(open)),
-                new Row("relief-valve-blocked", COOL, of(guarded(open, guard(7, 6).fault(ReliefFault.blocked())))),
+                new Row(
+                        "relief-valve-blocked",
+                        COOL,
+                        of(guarded(open, guard(7, 6).fault(ReliefFault.blocked())))),
                 new Row("relief-set-above-tank", COOL, of(guarded(open, guard(11, 9)))),
                 new Row(
                         "tp-relief-rating-low",

@@ -24,11 +24,11 @@ import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Leak;
 import io.github.heatswell.system.Material;
 import io.github.heatswell.system.PipeRun;
+import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.StandardProfiles;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.system.Supply;
-import io.github.heatswell.system.TrappedAir;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Pressure;
@@ -114,7 +114,7 @@ class TrueOfTheHouseTest {
                         .wall(2.5, LengthUnit.MILLIMETRE)
                         .length(5, LengthUnit.METRE)
                         .build())
-                .trappedAir(TrappedAir.of(20, VolumeUnit.LITRE))
+                .trappedAir(20, VolumeUnit.LITRE)
                 .build();
         assertFalse(said(airy, MISSING).contains("every heat-up"), said(airy, MISSING));
         assertTrue(said(airy, MISSING).contains("trapped air alone"), said(airy, MISSING));
@@ -144,7 +144,7 @@ class TrueOfTheHouseTest {
                     .start(Start.builder().dayOfYear(house.start().dayOfYear()).build());
             house.piping().forEach(tight::addPipe);
             house.reliefValves().forEach(tight::addReliefValve);
-            house.trappedAir().ifPresent(tight::trappedAir);
+            house.trappedAir().ifPresent(air -> tight.trappedAir(VolumeUnit.LITRE.fromSi(air), VolumeUnit.LITRE));
             RunSummary run =
                     Simulation.of(tight.build(), Duration.ofHours(12)).sampledEvery(Duration.ofHours(1)).stream(
                             (time, values, regime) -> {});
@@ -180,8 +180,9 @@ class TrueOfTheHouseTest {
                         .build(),
                 unguarded()
                         .supply(creeping.build().supply())
-                        .addReliefValve(
-                                guard(7, 6).stuckOpen(5, RatioUnit.PERCENT).build())
+                        .addReliefValve(guard(7, 6)
+                                .fault(ReliefFault.stuckOpen(5, RatioUnit.PERCENT))
+                                .build())
                         .build())) {
             String hidden = said(open, CREEPS);
             assertTrue(hidden.contains("An open relief valve hides it now"), hidden);
