@@ -6,7 +6,8 @@ import io.github.heatswell.charts.drawing.Sheet;
 import io.github.heatswell.charts.picture.Curve;
 import io.github.heatswell.charts.picture.Picture;
 import io.github.heatswell.charts.picture.Size;
-import io.github.heatswell.narrative.NamedRun;
+import io.github.heatswell.narrative.NamedSummary;
+import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.narrative.SizeAdvice;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;
@@ -35,8 +36,6 @@ import java.util.function.Function;
  */
 public final class Chart {
 
-    /** A run of more days than this (s) is drawn day by day. */
-    private static final double MANY_DAYS = 14.5 * DailyFigures.DAY;
     /** How many pixels of a PNG stand for a logical one. */
     private static final double FINE = 2;
 
@@ -76,7 +75,7 @@ public final class Chart {
     public static Chart of(RunResult result, Doubts doubts, UnitSystem units) {
         Objects.requireNonNull(units, "units");
         Objects.requireNonNull(doubts, "doubts");
-        if (Objects.requireNonNull(result, "result").end() > MANY_DAYS) {
+        if (Narrative.isByDay(Objects.requireNonNull(result, "result").summary())) {
             return ofDays(result.summary(), doubts, DailyFigures.of(result), units);
         }
         return new Chart(700, size -> new RunPicture(result, doubts, units, size).compose());
@@ -128,33 +127,35 @@ public final class Chart {
      * @throws IllegalArgumentException if there are too few or too many runs, or if two have the same name
      */
     public static Chart comparing(List<NamedRun> runs, UnitSystem units) {
-        return comparing(runs, Objects.requireNonNull(runs, "runs").size(), units);
+        Objects.requireNonNull(runs, "runs");
+        return comparing(runs, runs.stream().map(NamedRun::summary).toList(), units);
     }
 
     /**
-     * The picture of some of many runs, which says that it shows no more than these: the runs of the lowest and the
-     * highest peak, and others evenly between by their peaks.
+     * The picture of some of many runs, which tells of all and says that it shows no more than these: the runs of the lowest and
+     * the highest peak, and others evenly between by their peaks.
      *
-     * @param runs the runs to show, 2 to 6, no two of the same name
-     * @param among how many runs they were taken from
+     * @param shown the runs to show, 2 to 6, no two of the same name
+     * @param all all runs, the shown ones among them
      * @param units the units to show them in
      * @return the picture
      * @throws IllegalArgumentException if there are too few or too many runs, or if two have the same name
      */
-    public static Chart comparing(List<NamedRun> runs, int among, UnitSystem units) {
+    public static Chart comparing(List<NamedRun> shown, List<NamedSummary> all, UnitSystem units) {
         Objects.requireNonNull(units, "units");
-        if (Objects.requireNonNull(runs, "runs").size() < 2 || runs.size() > Curve.Role.MAX_RUNS) {
-            throw new IllegalArgumentException("runs: " + runs.size() + " runs are outside the allowed range, 2 to "
+        if (Objects.requireNonNull(shown, "runs").size() < 2 || shown.size() > Curve.Role.MAX_RUNS) {
+            throw new IllegalArgumentException("runs: " + shown.size() + " runs are outside the allowed range, 2 to "
                     + Curve.Role.MAX_RUNS + "; more curves than that cannot be told apart in print");
         }
         Set<String> names = new HashSet<>();
-        for (NamedRun run : runs) {
+        for (NamedRun run : shown) {
             if (!names.add(run.name())) {
                 throw new IllegalArgumentException("runs: two are called \"" + run.name() + "\"");
             }
         }
-        List<NamedRun> all = List.copyOf(runs);
-        return new Chart(700, size -> new ComparisonPicture(all, among, units, size).compose());
+        List<NamedRun> runs = List.copyOf(shown);
+        Narrative narrative = Narrative.comparing(all, runs.size());
+        return new Chart(700, size -> new ComparisonPicture(runs, narrative, units, size).compose());
     }
 
     /**

@@ -1,8 +1,7 @@
 package io.github.heatswell.charts;
 
 import io.github.heatswell.charts.picture.Mark;
-import io.github.heatswell.narrative.NamedRun;
-import io.github.heatswell.narrative.When;
+import io.github.heatswell.narrative.Moments;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.units.QuantityFormat;
@@ -15,10 +14,10 @@ final class ComparisonMarks {
     private final NamedRun run;
     private final QuantityFormat amounts;
     private final TimeScale scale;
-    private final When when;
+    private final Moments moments;
 
-    ComparisonMarks(NamedRun run, QuantityFormat amounts, TimeScale scale, When when) {
-        this.when = when;
+    ComparisonMarks(NamedRun run, QuantityFormat amounts, TimeScale scale, Moments moments) {
+        this.moments = moments;
         this.run = run;
         this.amounts = amounts;
         this.scale = scale;
@@ -31,7 +30,8 @@ final class ComparisonMarks {
                 .ifPresent(event -> marks.add(mark(
                         Mark.Kind.HAZARD,
                         event,
-                        run.name() + ": " + event.kind().description() + " " + when.at(event.time()))));
+                        run.name() + ": " + event.kind().description() + " "
+                                + moments.at(event.time()).text(amounts))));
         run.result()
                 .first(EventKind.RELIEF_OPENED)
                 .ifPresent(event -> marks.add(mark(Mark.Kind.RELIEF_OPENED, event, "")));

@@ -9,10 +9,8 @@ import io.github.heatswell.charts.picture.Panel;
 import io.github.heatswell.charts.picture.Picture;
 import io.github.heatswell.charts.picture.Points;
 import io.github.heatswell.charts.picture.Size;
-import io.github.heatswell.narrative.Facts;
-import io.github.heatswell.narrative.Headline;
-import io.github.heatswell.narrative.NamedRun;
-import io.github.heatswell.narrative.When;
+import io.github.heatswell.narrative.Moments;
+import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
@@ -30,15 +28,15 @@ final class ComparisonPicture {
     private static final double BEYOND_HAZARD = 1.08;
 
     private final List<NamedRun> runs;
-    private final int among;
+    private final Narrative narrative;
     private final QuantityFormat amounts;
     private final Size size;
-    private final When when;
+    private final Moments moments;
     private final TimeScale scale;
 
-    ComparisonPicture(List<NamedRun> runs, int among, UnitSystem units, Size size) {
+    ComparisonPicture(List<NamedRun> runs, Narrative narrative, UnitSystem units, Size size) {
         this.runs = runs;
-        this.among = among;
+        this.narrative = narrative;
         this.amounts = QuantityFormat.unicode(units);
         this.size = size;
         double end = runs.stream()
@@ -46,12 +44,13 @@ final class ComparisonPicture {
                 .mapToDouble(result -> result.hazard().isPresent() ? BEYOND_HAZARD * result.end() : result.end())
                 .max()
                 .orElseThrow();
-        this.when = commonTimes(end);
-        this.scale = TimeScale.of(when, end, size.mostTicks());
+        this.moments =
+                Moments.common(runs.stream().map(run -> run.result().system()).toList(), end);
+        this.scale = TimeScale.of(moments, end, size.mostTicks());
     }
 
     Picture compose() {
-        Caption caption = new Caption(hazards(), Headline.comparing(runs, among, amounts), facts());
+        Caption caption = Caption.of(narrative, amounts);
         boolean relief = runs.stream()
                 .anyMatch(run -> !run.result().system().reliefValves().isEmpty());
         return new Picture(
@@ -61,37 +60,6 @@ final class ComparisonPicture {
                 OptionalDouble.empty(),
                 pressurePanel(),
                 relief ? relievedPanel() : temperaturePanel());
-    }
-
-    /** What the runs have in common, and which they are if they are not all there are. */
-    private String facts() {
-        String common = new Facts(amounts).common(runs);
-        return among <= runs.size()
-                ? common
-                : "Shown are " + runs.size() + " of " + among
-                        + " runs: those of the lowest and the highest peak, and others evenly between by their peaks. "
-                        + common.replaceFirst("^All runs", "All of these");
-    }
-
-    /** By the clock, if all runs go by it and begin at one time of the day. */
-    private When commonTimes(double end) {
-        When first = When.of(runs.get(0).result().system(), end, amounts);
-        boolean common = runs.stream()
-                .map(run -> When.of(run.result().system(), end, amounts))
-                .allMatch(own -> own.byClock() && own.clockStart() == first.clockStart());
-        return common ? first : When.sinceStart(amounts);
-    }
-
-    private String hazards() {
-        List<String> hazards = new ArrayList<>();
-        for (NamedRun run : runs) {
-            run.result()
-                    .hazard()
-                    .ifPresent(event -> hazards.add(
-                            "“" + run.name() + "”: " + event.kind().description() + " " + when.at(event.time())));
-        }
-        String those = hazards.size() == 1 ? "That run ends there." : "Those runs end there.";
-        return hazards.isEmpty() ? "" : "Hazard: " + String.join("; ", hazards) + ". " + those;
     }
 
     private Panel pressurePanel() {
@@ -106,7 +74,7 @@ final class ComparisonPicture {
             // A hazard's mark names its run already.
             String name = result.hazard().isPresent() ? "" : runs.get(i).name();
             curves.add(new Curve(Curve.Role.ofRun(i), name, highest, course.pressure()));
-            marks.addAll(new ComparisonMarks(runs.get(i), amounts, scale, when).all());
+            marks.addAll(new ComparisonMarks(runs.get(i), amounts, scale, moments).all());
         }
         List<Level> levels = new SharedLevels(runs, amounts).all();
         Axis axis = PressureScale.around(range, levels, 0, amounts);

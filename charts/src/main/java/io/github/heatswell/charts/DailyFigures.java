@@ -80,6 +80,15 @@ public record DailyFigures(List<Day> days) {
         return new DailyFigures(wider);
     }
 
+    /**
+     * What all relief valves discharged.
+     *
+     * @return the volume (m3) of each day, as cold water
+     */
+    public List<Double> relieved() {
+        return days.stream().map(Day::relieved).toList();
+    }
+
     private static void widen(List<Day> days, double time, double gauge) {
         int index = Math.min((int) Math.floor(time / DAY), days.size() - 1);
         if (index >= 0) {

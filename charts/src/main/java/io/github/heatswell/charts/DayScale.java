@@ -3,7 +3,8 @@ package io.github.heatswell.charts;
 import io.github.heatswell.charts.picture.Axis;
 import io.github.heatswell.charts.picture.Axis.Tick;
 import io.github.heatswell.charts.picture.Size;
-import io.github.heatswell.narrative.Dates;
+import io.github.heatswell.narrative.Moments;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -22,41 +23,42 @@ final class DayScale {
     private DayScale() {}
 
     /** A scale in days; of a day at least, for a run that a hazard ends at once. */
-    static Axis axis(Dates dates, double end, Size size) {
+    static Axis axis(Moments moments, double end, Size size) {
         int most = size.mostTicks();
-        if (!dates.known() || end > MAX_MONTHS_DAYS) {
+        if (!moments.dated() || end > MAX_MONTHS_DAYS) {
             return TimeScale.to(Math.max(end, MIN_UNDATED_DAYS) * DailyFigures.DAY, most)
                     .axis();
         }
         double days = Math.max(end, 1);
         for (int step : WEEKS) {
             if (days / step <= most) {
-                return dated(dates, days, step);
+                return dated(moments, days, step);
             }
         }
         for (int step : MONTHS) {
             if (days / 30.4 / step <= size.mostShortTicks()) {
-                return monthly(dates, days, step);
+                return monthly(moments, days, step);
             }
         }
         return TimeScale.to(days * DailyFigures.DAY, most).axis();
     }
 
-    private static Axis dated(Dates dates, double days, int step) {
+    private static Axis dated(Moments moments, double days, int step) {
         List<Tick> ticks = new ArrayList<>();
         for (int day = 0; day <= days; day += step) {
-            String name = dates.name(day);
+            String name = moments.day(day);
             int year = name.indexOf(" of ");
             ticks.add(new Tick(day, year < 0 ? name : name.substring(0, year)));
         }
         return new Axis("date", 0, days, ticks);
     }
 
-    private static Axis monthly(Dates dates, double days, int step) {
+    private static Axis monthly(Moments moments, double days, int step) {
         List<Tick> ticks = new ArrayList<>();
         for (int day = 0; day <= days; day++) {
-            if (dates.dayOfMonth(day) == 0 && dates.month(day) % step == 0) {
-                ticks.add(new Tick(day, Dates.monthName(dates.month(day))));
+            LocalDate date = moments.date(day);
+            if (date.getDayOfMonth() == 1 && (date.getMonthValue() - 1) % step == 0) {
+                ticks.add(new Tick(day, Moments.month(date)));
             }
         }
         return new Axis("date; each name stands at the first of its month", 0, days, ticks);

@@ -11,10 +11,8 @@ import io.github.heatswell.charts.picture.Mark;
 import io.github.heatswell.charts.picture.Panel;
 import io.github.heatswell.charts.picture.Picture;
 import io.github.heatswell.charts.picture.Size;
-import io.github.heatswell.narrative.Dates;
-import io.github.heatswell.narrative.DaysHeadline;
-import io.github.heatswell.narrative.Facts;
-import io.github.heatswell.narrative.HazardWords;
+import io.github.heatswell.narrative.Moments;
+import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.Extreme;
@@ -36,7 +34,7 @@ final class DaysPicture {
     private final DailyFigures figures;
     private final QuantityFormat amounts;
     private final Size size;
-    private final Dates dates;
+    private final Moments moments;
     private final DayBins bins;
     private final Axis time;
 
@@ -46,22 +44,15 @@ final class DaysPicture {
         this.figures = figures.completedBy(summary);
         this.amounts = QuantityFormat.unicode(units);
         this.size = size;
-        this.dates = Dates.of(summary.system(), summary.end());
+        this.moments = Moments.of(summary.system(), summary.end());
         double days = summary.end() / DailyFigures.DAY;
         this.bins = new DayBins(this.figures.days(), days, amounts);
-        this.time = DayScale.axis(dates, summary.hazard().isPresent() ? BEYOND_HAZARD * days : days, size);
+        this.time = DayScale.axis(moments, summary.hazard().isPresent() ? BEYOND_HAZARD * days : days, size);
     }
 
     Picture compose() {
         Optional<Event> hazard = summary.hazard();
-        Caption caption = new Caption(
-                HazardWords.warning(summary, doubts, amounts),
-                new DaysHeadline(
-                                summary,
-                                figures.days().stream().map(Day::relieved).toList(),
-                                amounts)
-                        .sentence(),
-                new Facts(amounts).of(summary));
+        Caption caption = Caption.of(Narrative.ofDays(summary, doubts, figures.relieved()), amounts);
         OptionalDouble end =
                 hazard.stream().mapToDouble(event -> day(event.time())).findFirst();
         return new Picture(size, caption, time, end, pressurePanel(), relievedPanel());
@@ -128,7 +119,7 @@ final class DaysPicture {
     }
 
     private String on(double seconds) {
-        return dates.on((int) day(seconds));
+        return "on " + moments.day((int) day(seconds));
     }
 
     private double gauge(double absolute) {

@@ -8,7 +8,7 @@ import io.github.heatswell.charts.picture.Panel;
 import io.github.heatswell.charts.picture.Picture;
 import io.github.heatswell.charts.picture.Points;
 import io.github.heatswell.charts.picture.Size;
-import io.github.heatswell.narrative.When;
+import io.github.heatswell.narrative.Moments;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
@@ -28,7 +28,7 @@ final class DiagnosisPicture {
         this.amounts = QuantityFormat.unicode(units);
         this.size = size;
         double end = logged.times().get(logged.times().size() - 1);
-        this.scale = TimeScale.of(When.sinceStart(amounts), end, size.mostTicks());
+        this.scale = TimeScale.of(Moments.sinceStart(), end, size.mostTicks());
     }
 
     Picture compose() {

@@ -1,9 +1,7 @@
 package io.github.heatswell.charts;
 
 import io.github.heatswell.charts.picture.Bands;
-import io.github.heatswell.narrative.FedRelief;
-import io.github.heatswell.narrative.Openings;
-import io.github.heatswell.narrative.When;
+import io.github.heatswell.narrative.Moments;
 import io.github.heatswell.result.Interval;
 import io.github.heatswell.result.Phase;
 import io.github.heatswell.result.RunSummary;
@@ -18,13 +16,13 @@ final class Lanes {
     private final RunSummary summary;
     private final QuantityFormat amounts;
     private final TimeScale scale;
-    private final When when;
+    private final Moments moments;
 
-    Lanes(RunSummary summary, QuantityFormat amounts, TimeScale scale, When when) {
+    Lanes(RunSummary summary, QuantityFormat amounts, TimeScale scale, Moments moments) {
         this.summary = summary;
         this.amounts = amounts;
         this.scale = scale;
-        this.when = when;
+        this.moments = moments;
     }
 
     /** What bears on the pressure: an open bypass, a valve that runs on fed water, the supply shut off. */
@@ -32,7 +30,7 @@ final class Lanes {
         List<Bands> lanes = new ArrayList<>();
         add(lanes, Bands.Kind.BYPASS, summary.joined(Phase.BYPASS_OPEN), "bypass open");
         String valve = summary.system().reliefValves().size() == 1 ? "relief valve runs" : "relief valves run";
-        add(lanes, Bands.Kind.RELIEF, new FedRelief(summary).stretches(), valve + " on water from the supply");
+        add(lanes, Bands.Kind.RELIEF, Interval.joined(summary.fedRelief()), valve + " on water from the supply");
         add(lanes, Bands.Kind.SUPPLY_OFF, summary.joined(Phase.SUPPLY_SHUT_OFF), "supply shut off");
         return lanes;
     }
@@ -61,10 +59,10 @@ final class Lanes {
     private String label(Bands.Kind kind, String what, List<Interval> stretches) {
         String length = amounts.time(Interval.total(stretches));
         if (stretches.size() > 1) {
-            return what + " " + Openings.times(stretches.size()) + ", " + length + " in all";
+            return what + " " + QuantityFormat.times(stretches.size()) + ", " + length + " in all";
         }
         boolean told = kind == Bands.Kind.HEATER || kind == Bands.Kind.RELIEF;
-        String since = told ? "" : " " + when.at(stretches.get(0).from());
+        String since = told ? "" : " " + moments.at(stretches.get(0).from()).text(amounts);
         return what + since + " for " + length;
     }
 

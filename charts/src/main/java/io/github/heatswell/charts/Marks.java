@@ -1,9 +1,7 @@
 package io.github.heatswell.charts;
 
 import io.github.heatswell.charts.picture.Mark;
-import io.github.heatswell.narrative.Openings;
-import io.github.heatswell.narrative.PeakWords;
-import io.github.heatswell.narrative.When;
+import io.github.heatswell.narrative.Moments;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.Extreme;
@@ -22,14 +20,14 @@ final class Marks {
     private final RunResult result;
     private final QuantityFormat amounts;
     private final TimeScale scale;
-    private final When when;
+    private final Moments moments;
     private final double leastDistance;
 
     Marks(RunResult result, QuantityFormat amounts, TimeScale scale, double leastDistance) {
         this.result = result;
         this.amounts = amounts;
         this.scale = scale;
-        this.when = When.of(result.system(), result.end(), amounts);
+        this.moments = Moments.of(result.system(), result.end());
         this.leastDistance = leastDistance;
     }
 
@@ -40,7 +38,7 @@ final class Marks {
                 .ifPresent(hazard -> marks.add(mark(
                         Mark.Kind.HAZARD,
                         hazard,
-                        hazard.kind().description() + " " + when.at(hazard.time()) + ": the run ends",
+                        hazard.kind().description() + " " + at(hazard.time()) + ": the run ends",
                         0)));
         marks.addAll(repeated(
                 events(EventKind.WORKING_PRESSURE_EXCEEDED, ""),
@@ -67,7 +65,7 @@ final class Marks {
                 .map(event -> onTemperature(
                         Mark.Kind.CUT_OUT_TRIPPED,
                         event,
-                        "cut-out trips " + when.at(event.time()) + ", heater off for good",
+                        "cut-out trips " + at(event.time()) + ", heater off for good",
                         0))
                 .forEach(marks::add);
         List<ReliefValve> valves = result.system().reliefValves();
@@ -137,26 +135,25 @@ final class Marks {
     }
 
     private String label(String what, List<Event> events, int drawn) {
-        String first = when.at(events.get(0).time());
+        String first = at(events.get(0).time());
         if (events.size() == 1) {
             return what + " " + first;
         }
-        String often = what + " " + Openings.times(events.size()) + ", first " + first;
+        String often = what + " " + QuantityFormat.times(events.size()) + ", first " + first;
         return drawn == events.size() ? often : often + "; " + drawn + " marked";
     }
 
     /** The highest pressure has words of its own unless another mark stands there and says as much. */
     private void addHighest(List<Mark> marks) {
         Extreme highest = result.extremes().highestPressure();
-        boolean steady = PeakWords.isSteady(result.extremes());
+        boolean steady = result.extremes().isSteady();
         double value = gauge(highest.value());
         double time = scale.of(highest.time());
         boolean said = marks.stream()
                 .anyMatch(mark -> mark.kind().compareTo(Mark.Kind.RELIEF_OPENED) <= 0
                         && Math.abs(mark.up() - value) <= 0.005 * value);
         if (!steady && !said) {
-            String label =
-                    "highest: " + amounts.pressure(result.gauge(highest.value())) + " " + when.at(highest.time());
+            String label = "highest: " + amounts.pressure(result.gauge(highest.value())) + " " + at(highest.time());
             marks.add(new Mark(Mark.Kind.HIGHEST, time, value, label));
         }
     }
@@ -172,5 +169,9 @@ final class Marks {
 
     private double gauge(double absolute) {
         return amounts.units().pressure().fromSi(result.gauge(absolute));
+    }
+
+    private String at(double seconds) {
+        return moments.at(seconds).text(amounts);
     }
 }

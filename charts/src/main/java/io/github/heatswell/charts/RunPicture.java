@@ -10,10 +10,8 @@ import io.github.heatswell.charts.picture.Panel;
 import io.github.heatswell.charts.picture.Picture;
 import io.github.heatswell.charts.picture.Points;
 import io.github.heatswell.charts.picture.Size;
-import io.github.heatswell.narrative.Facts;
-import io.github.heatswell.narrative.HazardWords;
-import io.github.heatswell.narrative.Headline;
-import io.github.heatswell.narrative.When;
+import io.github.heatswell.narrative.Moments;
+import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.units.QuantityFormat;
@@ -43,20 +41,17 @@ final class RunPicture {
         this.doubts = doubts;
         this.amounts = QuantityFormat.unicode(units);
         this.size = size;
-        When when = When.of(result.system(), result.end(), amounts);
+        Moments moments = Moments.of(result.system(), result.end());
         double end = result.hazard().isPresent() ? BEYOND_HAZARD * result.end() : result.end();
-        this.scale = TimeScale.of(when, end, size.mostTicks());
+        this.scale = TimeScale.of(moments, end, size.mostTicks());
         this.course = new Course(result, amounts, scale, size.columns());
-        this.lanes = new Lanes(result.summary(), amounts, scale, when);
+        this.lanes = new Lanes(result.summary(), amounts, scale, moments);
         this.marks = new Marks(result, amounts, scale, size.leastMarkDistance(scale.axis()));
     }
 
     Picture compose() {
         Optional<Event> hazard = result.hazard();
-        Caption caption = new Caption(
-                HazardWords.warning(result.summary(), doubts, amounts),
-                Headline.of(result.summary(), amounts),
-                new Facts(amounts).of(result.summary()));
+        Caption caption = Caption.of(Narrative.of(result.summary(), doubts), amounts);
         OptionalDouble end =
                 hazard.stream().mapToDouble(event -> scale.of(event.time())).findFirst();
         Panel temperature = new TemperaturePanel(result, amounts, course, lanes, marks).panel();

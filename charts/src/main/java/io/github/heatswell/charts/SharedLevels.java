@@ -1,7 +1,6 @@
 package io.github.heatswell.charts;
 
 import io.github.heatswell.charts.picture.Level;
-import io.github.heatswell.narrative.NamedRun;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

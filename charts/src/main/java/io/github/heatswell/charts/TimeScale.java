@@ -2,7 +2,7 @@ package io.github.heatswell.charts;
 
 import io.github.heatswell.charts.picture.Axis;
 import io.github.heatswell.charts.picture.Axis.Tick;
-import io.github.heatswell.narrative.When;
+import io.github.heatswell.narrative.Moments;
 import io.github.heatswell.units.DurationUnit;
 import java.util.ArrayList;
 import java.util.List;
@@ -38,17 +38,17 @@ final class TimeScale {
     }
 
     /** A scale for a run, by the clock where the run goes by it. */
-    static TimeScale of(When when, double endSeconds, int mostTicks) {
+    static TimeScale of(Moments moments, double endSeconds, int mostTicks) {
         TimeScale since = to(endSeconds, mostTicks);
-        if (!when.byClock()) {
+        if (!moments.byClock()) {
             return since;
         }
         double end = DurationUnit.HOUR.fromSi(endSeconds);
-        double start = DurationUnit.HOUR.fromSi(when.clockStart());
+        double start = DurationUnit.HOUR.fromSi(moments.clockStart());
         int step = stepOf(end, HOURS, mostTicks);
         List<Tick> ticks = new ArrayList<>();
         for (double clock = Math.ceil(start / step) * step; clock <= start + end; clock += step) {
-            ticks.add(new Tick(clock - start, When.clock(Math.round(60 * clock) % 1440)));
+            ticks.add(new Tick(clock - start, Moments.clock(Math.round(60 * clock) % 1440)));
         }
         return new TimeScale(DurationUnit.HOUR, new Axis("time of day", 0, end, ticks));
     }

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.narrative.NamedRun;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;

@@ -7,7 +7,6 @@ import io.github.heatswell.charts.picture.Curve;
 import io.github.heatswell.charts.picture.Level;
 import io.github.heatswell.charts.picture.Mark;
 import io.github.heatswell.charts.picture.Picture;
-import io.github.heatswell.narrative.NamedRun;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.system.ReliefValve.LiftCharacteristic;
 import io.github.heatswell.units.UnitSystem;

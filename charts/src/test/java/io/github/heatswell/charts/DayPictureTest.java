@@ -12,7 +12,6 @@ import io.github.heatswell.charts.picture.Level;
 import io.github.heatswell.charts.picture.Mark;
 import io.github.heatswell.charts.picture.Panel;
 import io.github.heatswell.charts.picture.Picture;
-import io.github.heatswell.narrative.NamedRun;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.units.UnitSystem;
 import java.util.List;

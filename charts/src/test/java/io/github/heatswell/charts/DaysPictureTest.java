@@ -11,7 +11,7 @@ import io.github.heatswell.charts.picture.Axis.Tick;
 import io.github.heatswell.charts.picture.Level;
 import io.github.heatswell.charts.picture.Picture;
 import io.github.heatswell.charts.picture.Size;
-import io.github.heatswell.narrative.Dates;
+import io.github.heatswell.narrative.Moments;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.simulation.Simulation;
@@ -73,17 +73,19 @@ class DaysPictureTest {
         RunResult result = Gallery.bursting();
         Picture picture = Chart.ofDays(result.summary(), DailyFigures.of(result), UnitSystem.SI)
                 .picture();
-        assertTrue(picture.caption().hazard().startsWith("Hazard: test pressure reached"));
+        assertTrue(picture.caption()
+                .hazard()
+                .startsWith("Hazard: After 21 min 42 s the pressure reaches 20 bar. A tank is tested"));
         assertTrue(picture.end().isPresent());
     }
 
     @Test
     void countsDaysWhereTheSeasonIsNotKnown() {
         HotWaterSystem house = Plants.bare().build();
-        Axis axis = DayScale.axis(Dates.of(house, 40 * DailyFigures.DAY), 40, new Size(1040, 700));
+        Axis axis = DayScale.axis(Moments.of(house, 40 * DailyFigures.DAY), 40, new Size(1040, 700));
         assertEquals("time since the start (d)", axis.label());
         assertEquals("0", axis.ticks().get(0).name());
-        assertEquals("on day 3", Dates.of(house, 40 * DailyFigures.DAY).on(2));
+        assertEquals("day 3", Moments.of(house, 40 * DailyFigures.DAY).day(2));
     }
 
     /** A run of years that a hazard ends at once: its curves are in days all the same. */
@@ -91,7 +93,7 @@ class DaysPictureTest {
     void aScaleOfDaysStaysOneForARunThatEndsAtOnce() {
         for (double end : new double[] {0, 0.01, 2}) {
             Axis undated =
-                    DayScale.axis(Dates.of(Plants.bare().build(), 40 * DailyFigures.DAY), end, new Size(1040, 700));
+                    DayScale.axis(Moments.of(Plants.bare().build(), 40 * DailyFigures.DAY), end, new Size(1040, 700));
             assertEquals("time since the start (d)", undated.label());
             assertTrue(undated.to() >= end);
             Axis dated = DayScale.axis(dates(1, 300), end, new Size(1040, 700));
@@ -103,12 +105,12 @@ class DaysPictureTest {
     @ParameterizedTest
     @CsvSource({"1, 0, 1 Jan", "1, 58, 28 Feb", "1, 59, 1 Mar", "60, 0, 1 Mar", "365, 0, 31 Dec", "365, 1, 1 Jan"})
     void knowsTheCalendar(int start, int day, String date) {
-        assertEquals(date, dates(start, 300).name(day));
+        assertEquals(date, dates(start, 300).day(day));
     }
 
     @Test
     void namesTheYearOnlyWhereThereAreSeveral() {
-        assertEquals("2 Jan of year 2", dates(365, 800).name(2));
+        assertEquals("2 Jan of year 2", dates(365, 800).day(2));
         List<String> names = DayScale.axis(dates(60, 365), 365, new Size(1040, 700)).ticks().stream()
                 .map(Tick::name)
                 .toList();
@@ -146,10 +148,10 @@ class DaysPictureTest {
         assertEquals(20 + 1 / 24.0, picture.across().to(), 1e-9);
     }
 
-    private static Dates dates(int start, double days) {
+    private static Moments dates(int start, double days) {
         HotWaterSystem house = Houses.seasonal().toBuilder()
                 .start(Start.builder().dayOfYear(start).build())
                 .build();
-        return Dates.of(house, days * DailyFigures.DAY);
+        return Moments.of(house, days * DailyFigures.DAY);
     }
 }

@@ -1,6 +1,5 @@
 package io.github.heatswell.charts;
 
-import io.github.heatswell.narrative.NamedRun;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.system.HotWaterSystem;

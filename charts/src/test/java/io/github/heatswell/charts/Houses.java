@@ -89,7 +89,8 @@ public final class Houses {
     public static RunResult blocked() {
         return day(Plants.bare()
                 .heater(stuck().build())
-                .addReliefValve(temperatureAndPressure().fault(ReliefFault.blocked()).build())
+                .addReliefValve(
+                        temperatureAndPressure().fault(ReliefFault.blocked()).build())
                 .addReliefValve(valve(LiftCharacteristic.MODULATING)));
     }
 

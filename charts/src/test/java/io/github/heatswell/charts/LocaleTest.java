@@ -2,11 +2,10 @@ package io.github.heatswell.charts;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.charts.table.ComparisonTable;
 import io.github.heatswell.charts.table.EventTable;
 import io.github.heatswell.charts.table.TraceTable;
-import io.github.heatswell.narrative.Headline;
-import io.github.heatswell.narrative.NamedRun;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
@@ -39,7 +38,7 @@ class LocaleTest {
     @Test
     void keepsEnglishCapitalsInTurkey() {
         Locale.setDefault(Locale.forLanguageTag("tr-TR"));
-        assertEquals("Is", Headline.capitalised("is"));
+        assertEquals("Is", Statement.plain("is").capitalised().text(UnitSystem.SI));
     }
 
     private static String everything() throws IOException {

@@ -147,7 +147,9 @@ class RunPictureTest {
         Mark first = picture.upper().marks().get(0);
         assertEquals(Mark.Kind.HAZARD, first.kind());
         assertTrue(
-                picture.caption().hazard().startsWith("Hazard: test pressure reached after 21 min 42 s"),
+                picture.caption()
+                        .hazard()
+                        .startsWith("Hazard: After 21 min 42 s the pressure reaches 20 bar. A tank is tested"),
                 picture.caption().hazard());
         assertEquals(first.across(), picture.end().orElseThrow(), 1e-9);
         assertTrue(picture.across().to() > 1.1 * first.across(), "the axis goes on, so that the end is seen");
@@ -174,7 +176,7 @@ class RunPictureTest {
                 RunResult result =
                         Handmade.run(SYSTEM, 60, 4.2, 5).event(60, kind, "", 5).result();
                 Picture picture = Chart.of(result, UnitSystem.SI).picture();
-                assertTrue(picture.caption().hazard().contains(kind.description()), kind::toString);
+                assertTrue(picture.caption().hazard().contains(kind.meaning()), kind::toString);
                 assertEquals(Mark.Kind.HAZARD, picture.upper().marks().get(0).kind(), kind::toString);
             }
         }

@@ -40,46 +40,31 @@ final class HazardRule implements Rule {
         Measure hottest = temperature(run.extremes().highestTemperature().value());
         return switch (event.kind()) {
             case TEST_PRESSURE_REACHED ->
-                draft("test-pressure-reached")
-                        .says(
-                                "After {} the pressure reaches {}, at which such a tank is tested; beyond it nothing is known"
-                                        + " of the tank, and it may burst.",
-                                when,
-                                pressure)
+                draft("test-pressure-reached", event, "After {} the pressure reaches {}.", when, pressure)
                         .found(pressure)
                         .by(Authority.code(
                                 "ANSI Z21.10.1 and UL 174: 300 psi for 150 psi", Citation.Standing.FROM_MEMORY));
             case VAPOUR_FORMS ->
-                draft("vapour-forms")
-                        .says(
-                                "After {} the water boils at {} under {}: steam forms, and the tank may burst.",
-                                when,
-                                hottest,
-                                pressure)
+                draft("vapour-forms", event, "After {} the water boils at {} under {}.", when, hottest, pressure)
                         .found(hottest)
                         .by(Codes.RUN);
             case RELIEF_CHATTERS ->
-                draft("relief-valve-chatters")
-                        .says(
-                                "After {} '" + event.device()
-                                        + "' opens and closes several times a second, which destroys it.",
+                draft(
+                                "relief-valve-chatters",
+                                event,
+                                "After {} '" + event.device() + "' opens and closes several times a second.",
                                 when)
                         .by(Codes.RUN);
             case ATMOSPHERE_REACHED ->
-                draft("pressure-lost")
-                        .says(
-                                "After {} the pressure has fallen to that of the air: air gets in and the heater may fall dry.",
-                                when)
+                draft("pressure-lost", event, "After {} the pressure has fallen to that of the air.", when)
                         .by(Codes.RUN);
             case WATER_FREEZES ->
-                draft("water-freezes")
-                        .says(
-                                "After {} the coldest water freezes: ice bursts tanks and pipes, and blocks relief valves.",
-                                when)
+                draft("water-freezes", event, "After {} the coldest water freezes.", when)
                         .by(Codes.RUN);
             default ->
-                draft("water-out-of-range")
-                        .says(
+                draft(
+                                "water-out-of-range",
+                                event,
                                 "After {} the water has left the temperatures the model knows, at most {} in the run.",
                                 when,
                                 hottest)
@@ -89,14 +74,17 @@ final class HazardRule implements Rule {
     }
 
     /** What to do depends on what happened; a tank that boils or may burst is approached by nobody. */
-    private static Finding.Draft draft(String id) {
+    private static Finding.Draft draft(String id, Event event, String happened, Measure... measures) {
         String advice = switch (id) {
             case "pressure-lost" -> DRY;
             case "relief-valve-chatters" -> OFF;
             case "water-freezes" -> THAW;
             default -> Emergency.LET_NOTHING_IN;
         };
-        return Finding.draft(id, Severity.HAZARD).advises(advice).asks(ASK);
+        return Finding.draft(id, Severity.HAZARD)
+                .says(happened + " " + event.kind().meaning() + " The run ends there.", measures)
+                .advises(advice)
+                .asks(ASK);
     }
 
     private static Finding cutOut(AssessmentContext subject, Event event) {

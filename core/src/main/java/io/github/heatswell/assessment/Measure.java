@@ -19,6 +19,8 @@ public record Measure(Kind kind, double value) {
         GAUGE_PRESSURE,
         /** A difference of two pressures (Pa). */
         PRESSURE_DIFFERENCE,
+        /** How far one pressure is above or below another (Pa); in words "just" where that is too little to show. */
+        PRESSURE_GAP,
         /** A temperature on a thermometer (K). */
         TEMPERATURE,
         /** A difference of two temperatures (K). */
@@ -55,27 +57,69 @@ public record Measure(Kind kind, double value) {
         }
     }
 
-    static Measure gauge(double pascal) {
+    /**
+     * A pressure as a gauge shows it.
+     *
+     * @param pascal the pressure (Pa, gauge)
+     * @return the measure
+     * @throws IllegalArgumentException if it is NaN or infinite
+     */
+    public static Measure gauge(double pascal) {
         return new Measure(Kind.GAUGE_PRESSURE, pascal);
     }
 
-    static Measure gauge(Pressure pressure, double atmosphere) {
+    /**
+     * A pressure as a gauge shows it.
+     *
+     * @param pressure the pressure
+     * @param atmosphere the pressure of the air (Pa, absolute)
+     * @return the measure
+     */
+    public static Measure gauge(Pressure pressure, double atmosphere) {
         return gauge(pressure.gauge(atmosphere));
     }
 
-    static Measure temperature(double kelvin) {
+    /**
+     * A temperature on a thermometer.
+     *
+     * @param kelvin the temperature (K)
+     * @return the measure
+     * @throws IllegalArgumentException if it is NaN or infinite
+     */
+    public static Measure temperature(double kelvin) {
         return new Measure(Kind.TEMPERATURE, kelvin);
     }
 
-    static Measure volume(double cubicMetres) {
+    /**
+     * A volume.
+     *
+     * @param cubicMetres the volume (m3)
+     * @return the measure
+     * @throws IllegalArgumentException if it is NaN or infinite
+     */
+    public static Measure volume(double cubicMetres) {
         return new Measure(Kind.VOLUME, cubicMetres);
     }
 
-    static Measure time(double seconds) {
+    /**
+     * A time that passes.
+     *
+     * @param seconds the time (s)
+     * @return the measure
+     * @throws IllegalArgumentException if it is NaN or infinite
+     */
+    public static Measure time(double seconds) {
         return new Measure(Kind.TIME, seconds);
     }
 
-    static Measure share(double share) {
+    /**
+     * A share of a whole.
+     *
+     * @param share the share (-)
+     * @return the measure
+     * @throws IllegalArgumentException if it is NaN or infinite
+     */
+    public static Measure share(double share) {
         return new Measure(Kind.SHARE, share);
     }
 
@@ -100,6 +144,7 @@ public record Measure(Kind kind, double value) {
         return switch (kind) {
             case GAUGE_PRESSURE -> format.pressure(value);
             case PRESSURE_DIFFERENCE -> format.pressureDifference(value);
+            case PRESSURE_GAP -> format.shows(value) ? format.pressureDifference(value) : "just";
             case TEMPERATURE -> format.temperature(value);
             case TEMPERATURE_DIFFERENCE -> format.temperatureDifference(value);
             case VOLUME -> format.volume(value);

@@ -5,6 +5,7 @@ import static io.github.heatswell.assessment.Measure.gauge;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.units.QuantityFormat;
 import java.util.function.Consumer;
 
 /** A relief valve that opened in a run: by temperature, or by pressure, which makes it the means of expansion control. */
@@ -61,11 +62,7 @@ final class ReliefOpeningRule implements Rule {
     }
 
     private static String often(long byPressure, long all) {
-        String run = times(all) + " in the run";
+        String run = QuantityFormat.times(all) + " in the run";
         return byPressure == all ? run : run + ", " + byPressure + " of them";
-    }
-
-    private static String times(long times) {
-        return times == 1 ? "once" : times == 2 ? "twice" : times + " times";
     }
 }

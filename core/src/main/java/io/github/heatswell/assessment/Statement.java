@@ -4,6 +4,7 @@ import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 
 /**
@@ -77,11 +78,80 @@ public record Statement(List<String> parts, List<Measure> measures) {
         return text.toString();
     }
 
-    /** The same with more text behind it. */
-    Statement then(String more) {
+    /**
+     * A statement without measures.
+     *
+     * @param text the text, in which braces are no places
+     * @return the statement
+     */
+    public static Statement plain(String text) {
+        return new Statement(List.of(text), List.of());
+    }
+
+    /**
+     * Several statements in a row.
+     *
+     * @param separator what stands between them
+     * @param statements the statements, possibly none
+     * @return the statement
+     */
+    public static Statement joined(String separator, List<Statement> statements) {
+        Statement all = plain("");
+        for (int i = 0; i < statements.size(); i++) {
+            all = (i == 0 ? all : all.then(separator)).then(statements.get(i));
+        }
+        return all;
+    }
+
+    /**
+     * The same with more text behind it.
+     *
+     * @param more the text, in which braces are no places
+     * @return the longer statement
+     */
+    public Statement then(String more) {
+        return then(plain(more));
+    }
+
+    /**
+     * The same with a measure behind it.
+     *
+     * @param measure the measure
+     * @return the longer statement
+     */
+    public Statement then(Measure measure) {
+        return then(new Statement(List.of("", ""), List.of(measure)));
+    }
+
+    /**
+     * The same with another statement behind it.
+     *
+     * @param more the other statement
+     * @return the longer statement
+     */
+    public Statement then(Statement more) {
         List<String> longer = new ArrayList<>(parts);
-        longer.set(parts.size() - 1, parts.get(parts.size() - 1) + more);
-        return new Statement(longer, measures);
+        int last = longer.size() - 1;
+        longer.set(last, longer.get(last) + more.parts.get(0));
+        longer.addAll(more.parts.subList(1, more.parts.size()));
+        List<Measure> all = new ArrayList<>(measures);
+        all.addAll(more.measures);
+        return new Statement(longer, all);
+    }
+
+    /**
+     * The same as the beginning of a sentence.
+     *
+     * @return the statement with its first letter in upper case; one that begins with a measure stays as it is
+     */
+    public Statement capitalised() {
+        String first = parts.get(0);
+        if (first.isEmpty()) {
+            return this;
+        }
+        List<String> same = new ArrayList<>(parts);
+        same.set(0, first.substring(0, 1).toUpperCase(Locale.ROOT) + first.substring(1));
+        return new Statement(same, measures);
     }
 
     /** The same with more text before it. */

@@ -1,9 +1,16 @@
 package io.github.heatswell.narrative;
 
+import static io.github.heatswell.assessment.Measure.temperature;
+import static io.github.heatswell.assessment.Measure.time;
+import static io.github.heatswell.assessment.Measure.volume;
+import static io.github.heatswell.assessment.Statement.plain;
+
+import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.Interval;
 import io.github.heatswell.result.Phase;
+import io.github.heatswell.result.ReliefTotal;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
@@ -15,8 +22,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** What went on in a run besides the pressure: shut-offs, water that left by other ways, draws. */
-public final class Circumstances {
+/** What went on in a run besides the pressure, each as a clause: shut-offs, water that left by other ways, draws. */
+final class Circumstances {
 
     /** A volume (m3) below this is not worth a word. */
     private static final double DROP = 0.01e-3;
@@ -25,48 +32,48 @@ public final class Circumstances {
 
     private final RunSummary summary;
     private final HotWaterSystem system;
-    private final QuantityFormat amounts;
-    private final When when;
+    private final Moments moments;
 
-    public Circumstances(RunSummary summary, QuantityFormat amounts) {
+    Circumstances(RunSummary summary) {
         this.summary = summary;
         this.system = summary.system();
-        this.amounts = amounts;
-        this.when = When.of(system, summary.end(), amounts);
+        this.moments = Moments.of(system, summary.end());
     }
 
-    public When when() {
-        return when;
+    Moments moments() {
+        return moments;
     }
 
-    /** The shut-off of the heater for good, as a clause. */
-    public Optional<String> cutOut() {
+    /** The shut-off of the heater for good. */
+    Optional<Statement> cutOut() {
         return summary.first(EventKind.CUT_OUT_TRIPPED).map(tripped -> {
-            String limit = system.heater().cutOut().isPresent()
-                    ? " at " + amounts.temperature(system.heater().cutOut().getAsDouble())
-                    : "";
-            return "cut-out stops the heater " + when.at(tripped.time()) + limit;
+            Statement stops = plain("cut-out stops the heater ").then(moments.at(tripped.time()));
+            return system.heater().cutOut().isPresent()
+                    ? stops.then(" at ")
+                            .then(temperature(system.heater().cutOut().getAsDouble()))
+                    : stops;
         });
     }
 
-    /** How long the supply was shut off, as a clause. */
-    public Optional<String> shutOff() {
+    /** How long the supply was shut off. */
+    Optional<Statement> shutOff() {
         List<Interval> off = outages();
         if (off.isEmpty()) {
             return Optional.empty();
         }
-        String often =
-                off.size() == 1 ? when.at(off.get(0).from()) + " for " : Openings.times(off.size()) + ", in all for ";
-        return Optional.of("supply is shut off " + often + amounts.time(Interval.total(off)));
+        Statement often = off.size() == 1
+                ? moments.at(off.get(0).from()).then(" for ")
+                : plain(QuantityFormat.times(off.size()) + ", in all for ");
+        return Optional.of(plain("supply is shut off ").then(often).then(time(Interval.total(off))));
     }
 
     /** Whether the highest pressure fell into a time without supply. */
-    public boolean peaksDuringShutOff() {
+    boolean peaksDuringShutOff() {
         return outages().stream().anyMatch(off -> off.contains(summary.peakTime()));
     }
 
-    /** What went back to the mains, as a clause. */
-    public Optional<String> returned() {
+    /** What went back to the mains. */
+    Optional<Statement> returned() {
         double volume = summary.totals().returned();
         if (volume < DROP || system.supply().arrangement() == Arrangement.DIRECT) {
             return Optional.empty();
@@ -74,22 +81,23 @@ public final class Circumstances {
         String how = summary.first(EventKind.BYPASS_OPENED).isPresent()
                 ? "the bypass returns "
                 : "the leaking seat of the feed lets back ";
-        return Optional.of(how + amounts.volume(volume) + " to the mains");
+        return Optional.of(plain(how).then(volume(volume)).then(" to the mains"));
     }
 
-    /** What leaks took, as a clause. */
-    public Optional<String> leaked() {
+    /** What leaks took. */
+    Optional<Statement> leaked() {
         double volume = summary.totals().leaked();
         return volume < DROP
                 ? Optional.empty()
-                : Optional.of((system.leaks().size() == 1 ? "a leak takes " : "leaks take ") + amounts.volume(volume));
+                : Optional.of(plain(system.leaks().size() == 1 ? "a leak takes " : "leaks take ")
+                        .then(volume(volume)));
     }
 
     /**
      * Whether leaks are what kept the relief valve shut: the house was closed and without a vessel, so the water's growth
      * had no other way.
      */
-    public boolean leaksHideExpansion() {
+    boolean leaksHideExpansion() {
         boolean closed = system.supply().arrangement() != Arrangement.DIRECT;
         boolean vessel = system.vessel()
                 .filter(found -> found.condition() == ExpansionVessel.Condition.SOUND)
@@ -102,39 +110,38 @@ public final class Circumstances {
                 && summary.totals().returned() < DROP;
     }
 
-    /** What was drawn, as a clause; over many days it is no news. */
-    public Optional<String> draws() {
-        if (summary.end() > MAX_DRAW_DAYS) {
+    /** What was drawn; over many days it is no news. */
+    Optional<Statement> draws() {
+        int count = summary.intervals(Phase.DRAW).size();
+        if (count == 0 || summary.end() > MAX_DRAW_DAYS) {
             return Optional.empty();
         }
-        int count = summary.intervals(Phase.DRAW).size();
-        String what = count == 1 ? "1 draw takes " : count + " draws take ";
-        return count == 0
-                ? Optional.empty()
-                : Optional.of(what + amounts.volume(summary.totals().drawn()));
+        return Optional.of(plain(count == 1 ? "1 draw takes " : count + " draws take ")
+                .then(volume(summary.totals().drawn())));
     }
 
-    /** What dripped through a seat or ran through a valve that does not close, as a clause; empty for sound valves. */
-    public Optional<String> faultyValve() {
-        List<String> clauses = new ArrayList<>();
+    /** What dripped through a seat or ran through a valve that does not close; empty for sound valves. */
+    Optional<Statement> faultyValve() {
+        List<Statement> clauses = new ArrayList<>();
+        boolean only = system.reliefValves().size() == 1;
         for (ReliefValve valve : system.reliefValves()) {
             double volume = summary.totals().relief().stream()
                     .filter(total -> total.name().equals(valve.name()))
-                    .mapToDouble(total -> total.volume())
+                    .mapToDouble(ReliefTotal::volume)
                     .sum();
-            String name = system.reliefValves().size() == 1 ? "relief valve" : "“" + valve.name() + "”";
+            String name = only ? "relief valve" : "“" + valve.name() + "”";
             if (valve.condition() == ReliefFault.Condition.STUCK_OPEN) {
-                clauses.add(name + " is stuck open and discharges " + amounts.volume(volume));
+                clauses.add(plain(name + " is stuck open and discharges ").then(volume(volume)));
             } else if (valve.condition() == ReliefFault.Condition.LEAKING_SEAT && volume >= DROP) {
-                clauses.add("the seat of " + (name.startsWith("“") ? "" : "the ") + name + " leaks "
-                        + amounts.volume(volume));
+                clauses.add(plain("the seat of " + (only ? "the " : "") + name + " leaks ")
+                        .then(volume(volume)));
             }
         }
-        return clauses.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", clauses));
+        return clauses.isEmpty() ? Optional.empty() : Optional.of(Statement.joined("; ", clauses));
     }
 
     /** The first opening of a valve by temperature. */
-    public Optional<Event> openedHot() {
+    Optional<Event> openedHot() {
         return summary.events().stream().filter(Event::openedByTemperature).findFirst();
     }
 

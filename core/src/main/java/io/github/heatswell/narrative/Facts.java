@@ -1,5 +1,11 @@
 package io.github.heatswell.narrative;
 
+import static io.github.heatswell.assessment.Measure.gauge;
+import static io.github.heatswell.assessment.Measure.temperature;
+import static io.github.heatswell.assessment.Measure.volume;
+import static io.github.heatswell.assessment.Statement.plain;
+
+import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.result.Phase;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.system.ExpansionVessel;
@@ -7,7 +13,6 @@ import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReducingValve;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
-import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
@@ -16,112 +21,138 @@ import java.util.function.Function;
 import java.util.stream.IntStream;
 
 /** The facts of a system that a reader needs in order to judge its course. */
-public final class Facts {
+final class Facts {
 
-    private final QuantityFormat amounts;
+    /** Pressures that differ by less (Pa) read alike. */
+    private static final double ALIKE = 500;
 
-    public Facts(QuantityFormat amounts) {
-        this.amounts = amounts;
+    private final HotWaterSystem system;
+    private final double atmosphere;
+
+    private Facts(HotWaterSystem system) {
+        this.system = system;
+        this.atmosphere = system.site().atmosphere();
     }
 
-    /** The facts of one run, and what happened besides the main finding. */
-    public String of(RunSummary summary) {
-        HotWaterSystem system = summary.system();
-        List<String> parts = new ArrayList<>(List.of(tank(system), setPoint(system), supply(system), vessel(system)));
-        parts.add(relief(system));
-        draws(system).ifPresent(parts::add);
-        String facts = Headline.capitalised(String.join(", ", parts)) + ".";
-        When when = When.of(system, summary.end(), amounts);
-        String full = summary.intervals(Phase.VESSEL_FULL).stream()
+    /** The facts of one run, and when its vessel was full. */
+    static Statement of(RunSummary summary) {
+        Facts facts = new Facts(summary.system());
+        List<Statement> parts = new ArrayList<>(facts.ofHouse());
+        facts.draws().ifPresent(parts::add);
+        Statement all = sentence(parts);
+        return summary.intervals(Phase.VESSEL_FULL).stream()
                 .findFirst()
-                .map(first -> " The vessel is full " + when.at(first.from()) + ".")
-                .orElse("");
-        return facts + full;
+                .map(first -> all.then(" The vessel is full ")
+                        .then(Moments.of(summary.system(), summary.end()).at(first.from()))
+                        .then("."))
+                .orElse(all);
     }
 
     /** The facts of a house that is only heated up, and nothing drawn. */
-    public String ofHouse(HotWaterSystem system) {
-        List<String> parts = List.of(tank(system), setPoint(system), supply(system), vessel(system), relief(system));
-        return Headline.capitalised(String.join(", ", parts)) + ".";
+    static Statement of(HotWaterSystem system) {
+        return sentence(new Facts(system).ofHouse());
     }
 
-    /** What several systems have in common. */
-    public String common(List<NamedRun> runs) {
-        List<Function<HotWaterSystem, String>> facts =
-                List.of(this::tank, this::setPoint, this::supply, this::vessel, this::relief);
-        List<String> parts = new ArrayList<>();
-        for (Function<HotWaterSystem, String> fact : facts) {
-            String first = fact.apply(runs.get(0).result().system());
-            if (runs.stream().allMatch(run -> fact.apply(run.result().system()).equals(first))) {
-                parts.add(first);
+    /** What several systems have in common; empty if it is nothing. */
+    static Statement common(List<NamedSummary> runs) {
+        List<Facts> all =
+                runs.stream().map(run -> new Facts(run.summary().system())).toList();
+        List<Function<Facts, Optional<Statement>>> kinds = List.of(
+                facts -> Optional.of(facts.tank()),
+                facts -> Optional.of(facts.setPoint()),
+                facts -> Optional.of(facts.supply()),
+                facts -> Optional.of(facts.vessel()),
+                facts -> Optional.of(facts.relief()),
+                Facts::draws);
+        List<Statement> parts = new ArrayList<>();
+        for (Function<Facts, Optional<Statement>> kind : kinds) {
+            Optional<Statement> first = kind.apply(all.get(0));
+            if (all.stream().allMatch(facts -> kind.apply(facts).equals(first))) {
+                first.ifPresent(parts::add);
             }
         }
-        Optional<String> draws = draws(runs.get(0).result().system());
-        if (runs.stream().allMatch(run -> draws(run.result().system()).equals(draws))) {
-            draws.ifPresent(parts::add);
-        }
-        return parts.isEmpty() ? "" : "All runs: " + String.join(", ", parts) + ".";
+        return parts.isEmpty()
+                ? plain("")
+                : plain("All runs: ").then(Statement.joined(", ", parts)).then(".");
     }
 
-    private String tank(HotWaterSystem system) {
-        return amounts.volume(system.tank().volume()) + " tank";
+    private static Statement sentence(List<Statement> parts) {
+        return Statement.joined(", ", parts).then(".");
     }
 
-    private String setPoint(HotWaterSystem system) {
+    private List<Statement> ofHouse() {
+        return List.of(tank(), setPoint(), supply(), vessel(), relief());
+    }
+
+    private Statement tank() {
+        return plain("").then(volume(system.tank().volume())).then(" tank");
+    }
+
+    private Statement setPoint() {
         String fault = system.heater().thermostatStuck() ? " but the thermostat stuck" : "";
-        return "set point " + amounts.temperature(system.heater().setPoint()) + fault;
+        return plain("set point ").then(temperature(system.heater().setPoint())).then(fault);
     }
 
-    private String supply(HotWaterSystem system) {
-        String how = switch (system.supply().arrangement()) {
-            case DIRECT -> "open to the mains";
-            case CHECK_VALVE -> "through a check valve";
-            case REDUCING_VALVE -> reducing(system.supply().reducingValve().orElseThrow(), system);
+    private Statement supply() {
+        Statement how = switch (system.supply().arrangement()) {
+            case DIRECT -> plain("open to the mains");
+            case CHECK_VALVE -> plain("through a check valve");
+            case REDUCING_VALVE -> reducing(system.supply().reducingValve().orElseThrow());
         };
-        return "supply " + mains(system) + " at " + cold(system) + " " + how;
+        return plain("supply ")
+                .then(mains())
+                .then(" at ")
+                .then(cold())
+                .then(" ")
+                .then(how);
     }
 
-    private String reducing(ReducingValve valve, HotWaterSystem system) {
-        String set = amounts.pressure(valve.set().gauge(system.site().atmosphere()));
-        String bypass = valve.bypassOpens().isPresent() ? " with bypass" : "";
-        return "through a reducing valve set at " + set + bypass;
+    private Statement reducing(ReducingValve valve) {
+        return plain("through a reducing valve set at ")
+                .then(gauge(valve.set(), atmosphere))
+                .then(valve.bypassOpens().isPresent() ? " with bypass" : "");
     }
 
-    private String mains(HotWaterSystem system) {
+    private Statement mains() {
         DoubleSummaryStatistics pressures = system.supply().mains().entries().values().stream()
-                .mapToDouble(pressure -> pressure.gauge(system.site().atmosphere()))
+                .mapToDouble(pressure -> pressure.gauge(atmosphere))
                 .summaryStatistics();
-        String lowest = amounts.pressure(pressures.getMin());
+        Statement lowest = plain("").then(gauge(pressures.getMin()));
         return system.supply().mains().isConstant()
                 ? lowest
-                : lowest + " to " + amounts.pressure(pressures.getMax()) + " over the day";
+                : lowest.then(" to ").then(gauge(pressures.getMax())).then(" over the day");
     }
 
-    private String cold(HotWaterSystem system) {
+    private Statement cold() {
         if (system.supply().water().isConstant()) {
-            return amounts.temperature(system.coldAtStart());
+            return plain("").then(temperature(system.coldAtStart()));
         }
         DoubleSummaryStatistics year = IntStream.rangeClosed(1, 365)
                 .mapToDouble(day -> system.supply().water().on(day))
                 .summaryStatistics();
-        return amounts.temperature(year.getMin()) + " to " + amounts.temperature(year.getMax()) + " over the year";
+        return plain("")
+                .then(temperature(year.getMin()))
+                .then(" to ")
+                .then(temperature(year.getMax()))
+                .then(" over the year");
     }
 
-    private Optional<String> draws(HotWaterSystem system) {
+    private Optional<Statement> draws() {
         int count = system.draws().draws().size();
         return count == 0
                 ? Optional.empty()
-                : Optional.of((count == 1 ? "1 draw" : count + " draws") + " a day ("
-                        + system.draws().name() + ")");
+                : Optional.of(plain((count == 1 ? "1 draw" : count + " draws") + " a day ("
+                        + system.draws().name() + ")"));
     }
 
-    private String vessel(HotWaterSystem system) {
+    private Statement vessel() {
         return system.vessel()
-                .map(vessel -> amounts.volume(vessel.volume()) + " vessel precharged to "
-                        + amounts.pressure(
-                                vessel.precharge().gauge(system.site().atmosphere()))
-                        + fault(vessel))
-                .orElse("no vessel");
+                .map(vessel -> plain("")
+                        .then(volume(vessel.volume()))
+                        .then(" vessel precharged to ")
+                        .then(gauge(vessel.precharge(), atmosphere))
+                        .then(fault(vessel)))
+                .orElse(plain("no vessel"));
     }
 
     private static String fault(ExpansionVessel vessel) {
@@ -133,30 +164,29 @@ public final class Facts {
         };
     }
 
-    private String relief(HotWaterSystem system) {
+    private Statement relief() {
         List<ReliefValve> valves = system.reliefValves();
         if (valves.isEmpty()) {
-            return "no relief valve";
+            return plain("no relief valve");
         }
-        double atmosphere = system.site().atmosphere();
-        List<String> sets = valves.stream()
+        List<Double> sets = valves.stream()
                 .map(valve -> valve.setPressure().gauge(atmosphere))
                 .sorted()
-                .map(amounts::pressure)
-                .distinct()
                 .toList();
-        String first = sets.get(0);
+        double highest = sets.get(sets.size() - 1);
+        Statement first = plain("").then(gauge(sets.get(0)));
         if (valves.size() == 1) {
-            return "relief valve set at " + first + fault(valves.get(0));
+            return plain("relief valve set at ").then(first).then(fault(valves.get(0)));
         }
-        String range = sets.size() == 1 ? first : first + " to " + sets.get(sets.size() - 1);
+        Statement range =
+                highest - sets.get(0) < ALIKE ? first : first.then(" to ").then(gauge(highest));
         String faults = String.join(
                 "",
                 valves.stream()
                         .filter(valve -> valve.condition() != ReliefFault.Condition.SOUND)
                         .map(valve -> ", “" + valve.name() + "”" + fault(valve).replace(" but", ""))
                         .toList());
-        return valves.size() + " relief valves set at " + range + faults;
+        return plain(valves.size() + " relief valves set at ").then(range).then(faults);
     }
 
     private static String fault(ReliefValve valve) {

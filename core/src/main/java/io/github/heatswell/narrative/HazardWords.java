@@ -1,86 +1,106 @@
 package io.github.heatswell.narrative;
 
-import io.github.heatswell.assessment.Doubts;
-import io.github.heatswell.assessment.Findings;
-import io.github.heatswell.assessment.Severity;
+import static io.github.heatswell.assessment.Measure.gauge;
+import static io.github.heatswell.assessment.Measure.temperature;
+import static io.github.heatswell.assessment.Statement.plain;
+
+import io.github.heatswell.assessment.Measure;
+import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.Phase;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefFault;
-import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.List;
 
-/** A hazard in words: what happened, and why nothing is shown beyond it. */
-public final class HazardWords {
+/** The hazard that ended a run: what happened, and what did not stand in its way. */
+final class HazardWords {
 
-    private HazardWords() {}
+    private final RunSummary summary;
+    private final HotWaterSystem system;
+    private final Event hazard;
+    private final Statement when;
+
+    HazardWords(RunSummary summary) {
+        this.summary = summary;
+        this.system = summary.system();
+        this.hazard = summary.hazard().orElseThrow();
+        this.when = Moments.of(system, summary.end()).at(hazard.time());
+    }
 
     /** What the run came to, as it follows a subject: {@code reaches the tank's test pressure of 20 bar after 22 min}. */
-    public static String verb(RunSummary summary, Event hazard, QuantityFormat amounts) {
-        String after = when(summary, amounts).at(hazard.time());
+    Statement verb() {
+        Measure pressure = gauge(summary.gauge(hazard.pressureAbsolute()));
         return switch (hazard.kind()) {
             case TEST_PRESSURE_REACHED ->
-                "reaches the tank's test pressure of "
-                        + amounts.pressure(
-                                summary.gauge(summary.system().tank().testPressureAbsolute(atmosphere(summary))))
-                        + " " + after;
+                plain("reaches the tank's test pressure of ")
+                        .then(gauge(Limit.testPressure(summary).gauge()))
+                        .then(" ")
+                        .then(when);
             case VAPOUR_FORMS ->
-                "comes to the boil " + after + ", at "
-                        + amounts.pressure(summary.gauge(hazard.pressureAbsolute())) + " and a mean of "
-                        + amounts.temperature(hazard.waterTemperature());
-            case ATMOSPHERE_REACHED -> "falls to the pressure of the surrounding air " + higherUp(hazard) + after;
+                plain("comes to the boil ")
+                        .then(when)
+                        .then(", at ")
+                        .then(pressure)
+                        .then(" and a mean of ")
+                        .then(temperature(hazard.waterTemperature()));
+            case ATMOSPHERE_REACHED ->
+                plain("falls to the pressure of the surrounding air " + higherUp())
+                        .then(when);
             case RELIEF_CHATTERS ->
-                "has a relief valve that chatters " + after + ", at "
-                        + amounts.pressure(summary.gauge(hazard.pressureAbsolute()));
-            case WATER_FREEZES -> "begins to freeze " + after;
+                plain("has a relief valve that chatters ")
+                        .then(when)
+                        .then(", at ")
+                        .then(pressure);
+            case WATER_FREEZES -> plain("begins to freeze ").then(when);
             default ->
-                "leaves the range of known water properties " + after + ", at "
-                        + amounts.temperature(hazard.waterTemperature());
+                plain("leaves the range of known water properties ")
+                        .then(when)
+                        .then(", at ")
+                        .then(temperature(hazard.waterTemperature()));
         };
     }
 
     /** What the only run came to, as a sentence of its own. */
-    public static String sentence(RunSummary summary, Event hazard, QuantityFormat amounts) {
+    Statement sentence() {
         if (hazard.kind() == EventKind.RELIEF_CHATTERS) {
-            return "relief valve chatters " + when(summary, amounts).at(hazard.time())
-                    + ": it opens and closes several times a second, at "
-                    + amounts.pressure(summary.gauge(hazard.pressureAbsolute()));
+            return plain("relief valve chatters ")
+                    .then(when)
+                    .then(": it opens and closes several times a second, at ")
+                    .then(gauge(summary.gauge(hazard.pressureAbsolute())));
         }
         String subject = switch (hazard.kind()) {
             case VAPOUR_FORMS, WATER_OUT_OF_RANGE, WATER_FREEZES -> "water ";
             default -> "";
         };
-        return subject + verb(summary, hazard, amounts) + cause(summary, hazard);
+        return plain(subject).then(verb()).then(cause());
     }
 
     /** What stood, or did not stand, in the hazard's way; empty where that is not the question. */
-    private static String cause(RunSummary summary, Event hazard) {
+    private String cause() {
         return switch (hazard.kind()) {
-            case TEST_PRESSURE_REACHED -> notRelieved(summary);
-            case VAPOUR_FORMS, WATER_OUT_OF_RANGE -> notStopped(summary);
-            case ATMOSPHERE_REACHED -> withoutSupply(summary);
+            case TEST_PRESSURE_REACHED -> notRelieved();
+            case VAPOUR_FORMS, WATER_OUT_OF_RANGE -> notStopped();
+            case ATMOSPHERE_REACHED -> withoutSupply();
             default -> "";
         };
     }
 
-    private static String notRelieved(RunSummary summary) {
-        HotWaterSystem system = summary.system();
+    private String notRelieved() {
         if (system.reliefValves().isEmpty()) {
             return system.vessel().isEmpty() ? ": no relief valve, no vessel" : ": no relief valve";
         }
-        if (new Openings(summary).count() > 0) {
+        if (summary.totals().openings() > 0) {
             return ": the open relief did not hold it";
         }
-        String blocked = blocked(system, false);
+        String blocked = blocked(false);
         return ": " + (blocked.isEmpty() ? "no relief valve opened" : blocked);
     }
 
     /** Why the heat was neither switched off nor let out. */
-    private static String notStopped(RunSummary summary) {
-        HotWaterSystem system = summary.system();
+    private String notStopped() {
         List<String> causes = new ArrayList<>();
         if (system.heater().thermostatStuck()) {
             causes.add(
@@ -88,18 +108,18 @@ public final class HazardWords {
                             ? "the thermostat is stuck"
                             : "the thermostat is stuck and there is no cut-out");
         }
-        String blocked = blocked(system, true);
+        String blocked = blocked(true);
         if (!blocked.isEmpty()) {
             causes.add(blocked);
         }
         return causes.isEmpty() ? "" : ": " + String.join("; ", causes);
     }
 
-    /** The blocked valves by name; of those that mind temperature only, if asked. */
-    private static String blocked(HotWaterSystem system, boolean mindingTemperature) {
+    /** The blocked valves by name; of those that open by temperature only, if asked. */
+    private String blocked(boolean byTemperature) {
         List<String> names = system.reliefValves().stream()
                 .filter(valve -> valve.condition() == ReliefFault.Condition.BLOCKED)
-                .filter(valve -> !mindingTemperature || valve.setTemperature().isPresent())
+                .filter(valve -> !byTemperature || valve.setTemperature().isPresent())
                 .map(valve -> "“" + valve.name() + "”")
                 .toList();
         return names.isEmpty()
@@ -107,61 +127,20 @@ public final class HazardWords {
                 : String.join(" and ", names) + (names.size() == 1 ? " is blocked" : " are blocked");
     }
 
-    private static String withoutSupply(RunSummary summary) {
-        if (!goesOn(summary, Phase.SUPPLY_SHUT_OFF)) {
+    private String withoutSupply() {
+        if (!goesOn(Phase.SUPPLY_SHUT_OFF)) {
             return "";
         }
-        return goesOn(summary, Phase.DRAW)
-                ? ": a tap is open while the supply is shut off"
-                : ": the supply is shut off";
+        return goesOn(Phase.DRAW) ? ": a tap is open while the supply is shut off" : ": the supply is shut off";
     }
 
     /** Where the pressure is that of the air, if not at the drain cock. */
-    private static String higherUp(Event hazard) {
+    private String higherUp() {
         return hazard.device().isEmpty() ? "" : "at an open valve higher up ";
     }
 
     /** Whether something went on when the run ended. */
-    private static boolean goesOn(RunSummary summary, Phase phase) {
+    private boolean goesOn(Phase phase) {
         return summary.intervals(phase).stream().anyMatch(interval -> interval.contains(summary.end()));
-    }
-
-    private static When when(RunSummary summary, QuantityFormat amounts) {
-        return When.of(summary.system(), summary.end(), amounts);
-    }
-
-    /**
-     * The warning that stands before everything else: the hazard that ended the run, or else the gravest finding by which people
-     * may be hurt; empty without either.
-     */
-    public static String warning(RunSummary summary, Doubts doubts, QuantityFormat amounts) {
-        return summary.hazard()
-                .map(event -> ended(summary, event, amounts))
-                .or(() -> Findings.of(summary, doubts).stream()
-                        .filter(finding -> finding.severity() == Severity.HAZARD)
-                        .findFirst()
-                        .map(finding -> "Hazard: " + finding.sentence().text(amounts)))
-                .orElse("");
-    }
-
-    private static String ended(RunSummary summary, Event hazard, QuantityFormat amounts) {
-        return "Hazard: " + hazard.kind().description() + " "
-                + when(summary, amounts).at(hazard.time()) + ". The run ends there; "
-                + beyond(hazard) + ".";
-    }
-
-    private static String beyond(Event hazard) {
-        return switch (hazard.kind()) {
-            case TEST_PRESSURE_REACHED -> "no tank is proven beyond its test pressure, and it may burst";
-            case VAPOUR_FORMS -> "steam can burst a tank, and what it does is not modelled";
-            case RELIEF_CHATTERS -> "no valve stands that for long, and what follows is not modelled";
-            case ATMOSPHERE_REACHED -> "below it air or dirt can be drawn in and a tank can collapse";
-            case WATER_FREEZES -> "ice bursts tanks and pipes, and what it does is not modelled";
-            default -> "water as hot as that bursts into steam where it escapes, and no further course is computed";
-        };
-    }
-
-    private static double atmosphere(RunSummary summary) {
-        return summary.system().site().atmosphere();
     }
 }

@@ -1,5 +1,6 @@
 package io.github.heatswell.narrative;
 
+import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.sizing.PeakMap;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.Supply;
@@ -44,7 +45,7 @@ public final class MapHeadline {
                 .orElse(
                         valve.isEmpty()
                                 ? "Peaks of the worst heat-up over vessel and precharge"
-                                : Headline.capitalised(valve));
+                                : Statement.plain(valve).capitalised().text(amounts));
     }
 
     /** The facts of the house, and what was run. */
@@ -56,7 +57,7 @@ public final class MapHeadline {
                         .isPresent()
                 ? " The present vessel is taken as sound here, which it is not."
                 : "";
-        return new Facts(amounts).ofHouse(map.setting().system())
+        return Facts.of(map.setting().system()).text(amounts)
                 + " Worst heat-up from a cold fill with every tap closed"
                 + (!map.setting().system().reliefValves().isEmpty()
                         ? ", relief valves taken out so that none hides a peak"

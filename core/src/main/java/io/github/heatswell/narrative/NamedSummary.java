@@ -39,15 +39,4 @@ public record NamedSummary(String name, RunSummary summary, Doubts doubts) {
     public NamedSummary(String name, RunSummary summary) {
         this(name, summary, Doubts.NONE);
     }
-
-    /**
-     * The same for a run whose course was kept, of a house of which everything is known.
-     *
-     * @param run the run
-     * @return its name and what it found
-     */
-    public static NamedSummary of(NamedRun run) {
-        return new NamedSummary(
-                Objects.requireNonNull(run, "run").name(), run.result().summary(), Doubts.NONE);
-    }
 }

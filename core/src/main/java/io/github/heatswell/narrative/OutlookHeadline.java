@@ -10,8 +10,6 @@ import java.util.OptionalDouble;
 /** What the years will do, in the words that stand above their picture. */
 public final class OutlookHeadline {
 
-    private static final int[] LENGTHS = {31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
-
     private final OutlookResult result;
     private final QuantityFormat amounts;
 
@@ -81,13 +79,7 @@ public final class OutlookHeadline {
 
     /** A month by its name and its year from now. */
     public static String when(OutlookMonth month) {
-        int left = month.dayOfYear() - 1;
-        int name = 0;
-        while (left >= LENGTHS[name]) {
-            left -= LENGTHS[name];
-            name++;
-        }
-        return Dates.monthName(name) + " of year " + (month.year() + 1);
+        return Moments.monthOf(month.dayOfYear()) + " of year " + (month.year() + 1);
     }
 
     private String percent(OutlookCourse course) {

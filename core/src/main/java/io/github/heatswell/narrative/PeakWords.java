@@ -1,86 +1,57 @@
 package io.github.heatswell.narrative;
 
-import io.github.heatswell.result.Extremes;
+import static io.github.heatswell.assessment.Measure.gauge;
+import static io.github.heatswell.assessment.Statement.plain;
+
+import io.github.heatswell.assessment.Measure;
+import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.result.RunSummary;
-import io.github.heatswell.system.HotWaterSystem;
-import io.github.heatswell.system.ReliefFault;
-import io.github.heatswell.units.QuantityFormat;
 
-/** How high the pressure rose in one run, in words. */
-public final class PeakWords {
-
-    /** A pressure that moves less than this (Pa) is steady. */
-    private static final double STEADY = 5_000;
+/** How high the pressure rose in one run, against its limits. */
+final class PeakWords {
 
     private final RunSummary summary;
-    private final QuantityFormat amounts;
 
-    public PeakWords(RunSummary summary, QuantityFormat amounts) {
+    PeakWords(RunSummary summary) {
         this.summary = summary;
-        this.amounts = amounts;
     }
 
     /** The peak against the lowest set pressure of the valves that can open. */
-    public String sentence() {
-        HotWaterSystem system = summary.system();
-        double atmosphere = system.site().atmosphere();
-        String start = isSteady(summary.extremes())
-                ? "pressure stays at "
-                        + amounts.pressures(
-                                summary.gauge(
-                                        summary.extremes().lowestPressure().value()),
-                                highest())
-                : "pressure peaks at " + amounts.pressure(highest());
-        return system.reliefValves().stream()
-                .filter(valve -> valve.condition() != ReliefFault.Condition.BLOCKED)
-                .mapToDouble(valve ->
-                        system.atDrainCock(valve.setPressure(), valve.height()).gauge(atmosphere))
-                .min()
-                .stream()
-                .mapToObj(set -> start + ", " + against(set) + " the relief set pressure")
-                .findFirst()
-                .orElse(start + withoutValve());
-    }
-
-    /** Whether a pressure hardly moves: a gauge would not show it. */
-    public static boolean isSteady(Extremes extremes) {
-        return extremes.highestPressure().value() - extremes.lowestPressure().value() < STEADY;
+    Statement sentence() {
+        boolean steady = summary.extremes().isSteady();
+        Statement peak = plain(steady ? "pressure stays at about " : "pressure peaks at ")
+                .then(gauge(highest()));
+        return Limit.reliefSet(summary)
+                .map(set -> peak.then(", ").then(against(set.gauge())).then(" the relief set pressure"))
+                .orElseGet(() -> peak.then(
+                        summary.system().reliefValves().isEmpty()
+                                ? "; there is no relief valve"
+                                : "; the relief valve is blocked"));
     }
 
     /** The peak against what the tank's maker allows. */
-    public String overWorkingPressure() {
-        return "pressure peaks at " + amounts.pressure(highest()) + ", " + against(workingPressure())
-                + (summary.system().tank().workingPressureGiven()
-                        ? " the tank's working pressure"
-                        : " the " + amounts.pressure(workingPressure()) + " assumed for the tank");
+    Statement overWorkingPressure() {
+        double limit = Limit.workingPressure(summary).gauge();
+        Statement over =
+                plain("pressure peaks at ").then(gauge(highest())).then(", ").then(against(limit));
+        return summary.system().tank().workingPressureGiven()
+                ? over.then(" the tank's working pressure")
+                : over.then(" the ").then(gauge(limit)).then(" assumed for the tank");
     }
 
     /** Whether the highest pressure lies above what the tank's maker allows. */
-    public boolean exceedsWorkingPressure() {
-        return highest() > workingPressure() * (1 + 1e-9);
-    }
-
-    private String withoutValve() {
-        return summary.system().reliefValves().isEmpty()
-                ? "; there is no relief valve"
-                : "; the relief valve is blocked";
-    }
-
-    private double workingPressure() {
-        return summary.system()
-                .tank()
-                .workingPressure()
-                .gauge(summary.system().site().atmosphere());
+    boolean exceedsWorkingPressure() {
+        return highest() > Limit.workingPressure(summary).gauge() * (1 + 1e-9);
     }
 
     private double highest() {
         return summary.peak().value();
     }
 
-    private String against(double gauge) {
-        double peak = highest();
-        double difference = Math.abs(gauge - peak);
-        String side = peak > gauge ? "above" : "below";
-        return (amounts.shows(difference) ? amounts.pressureDifference(difference) + " " : "just ") + side;
+    private Statement against(double limit) {
+        double difference = Math.abs(limit - highest());
+        return plain("")
+                .then(new Measure(Measure.Kind.PRESSURE_GAP, difference))
+                .then(highest() > limit ? " above" : " below");
     }
 }

@@ -1,43 +1,83 @@
 package io.github.heatswell.narrative;
 
+import static io.github.heatswell.assessment.Measure.temperature;
+import static io.github.heatswell.assessment.Measure.time;
+import static io.github.heatswell.assessment.Measure.volume;
+import static io.github.heatswell.assessment.Statement.plain;
+
+import io.github.heatswell.assessment.Measure;
+import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.result.Event;
+import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.Interval;
 import io.github.heatswell.result.ReliefTotal;
 import io.github.heatswell.result.RunSummary;
-import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.List;
+import java.util.Optional;
 
-/** What relief valves did in one run, in words; the cause before the count. */
-public final class ReliefWords {
+/** What relief valves did in one run; the cause before the count. */
+final class ReliefWords {
+
+    /** A volume (m3) below this on a day counts as none. */
+    private static final double DROP = 1e-6;
 
     private final RunSummary summary;
-    private final QuantityFormat amounts;
     private final Circumstances circumstances;
-    private final When when;
+    private final Moments moments;
 
-    public ReliefWords(RunSummary summary, QuantityFormat amounts, Circumstances circumstances) {
+    ReliefWords(RunSummary summary, Circumstances circumstances) {
         this.summary = summary;
-        this.amounts = amounts;
         this.circumstances = circumstances;
-        this.when = circumstances.when();
+        this.moments = circumstances.moments();
     }
 
     /** The finding, or empty if no valve discharged anything. */
-    public String sentence() {
+    Optional<Statement> sentence() {
         if (circumstances.openedHot().isPresent()) {
-            return runaway(circumstances.openedHot().get());
+            return Optional.of(runaway(circumstances.openedHot().get()));
         }
-        List<Interval> fed = new FedRelief(summary).stretches();
+        List<Interval> fed = Interval.joined(summary.fedRelief());
         if (!fed.isEmpty()) {
-            return fed(fed);
+            String once = summary.supplyOpenedRelief() ? ": the valve runs for " : ": once open, the valve runs for ";
+            return Optional.of(plain(supplyAboveRelief() + once)
+                    .then(time(Interval.total(fed)))
+                    .then(" and discharges ")
+                    .then(relieved()));
         }
-        Openings openings = new Openings(summary);
-        return openings.count() == 0 ? circumstances.faultyValve().orElse("") : opened(openings);
+        return summary.totals().openings() == 0 ? circumstances.faultyValve() : Optional.of(opened());
+    }
+
+    /** On which of many days valves discharged, and when most; empty if on none. */
+    Optional<Statement> onDays(List<Double> relieved) {
+        int most = 0;
+        int wet = 0;
+        for (int day = 0; day < relieved.size(); day++) {
+            wet += relieved.get(day) > DROP ? 1 : 0;
+            most = relieved.get(day) > relieved.get(most) ? day : most;
+        }
+        if (wet == 0) {
+            return Optional.empty();
+        }
+        boolean one = summary.system().reliefValves().size() == 1;
+        String valves = one ? "relief valve discharges" : "relief valves discharge";
+        String why =
+                summary.fedRelief().isEmpty() ? valves : supplyAboveRelief() + ": the " + valves.replace("relief ", "");
+        String often =
+                wet == relieved.size() ? "every one of " + wet + " days" : wet + " of " + relieved.size() + " days";
+        return Optional.of(plain(why + " water on " + often + ", ")
+                .then(relieved())
+                .then(" in all, most on " + moments.day(most) + ": ")
+                .then(volume(relieved.get(most))));
+    }
+
+    private String supplyAboveRelief() {
+        String where = summary.system().supply().reducingValve().isPresent() ? "supply" : "mains";
+        return where + " pressure above the relief " + (summary.supplyOpenedRelief() ? "set" : "reseat");
     }
 
     /** A valve that opens by temperature holds the heat of a heater that does not stop, by letting water through. */
-    private String runaway(Event first) {
+    private Statement runaway(Event first) {
         String name = first.device();
         ReliefTotal total = summary.totals().relief().stream()
                 .filter(relief -> relief.name().equals(name))
@@ -52,38 +92,46 @@ public final class ReliefWords {
                 .orElseThrow();
         String subject =
                 summary.system().heater().thermostatStuck() ? "runaway heating is held at " : "water is held at ";
-        return subject + amounts.temperature(opensAt) + " by “" + name + "”, which opens "
-                + Openings.times(total.openings()) + ", first " + (lifted ? "by heat " : "") + when.at(first.time())
-                + ", and lets "
-                + amounts.volume(total.volume()) + " through";
+        return plain(subject)
+                .then(temperature(opensAt))
+                .then(" by “" + name + "”, which opens " + QuantityFormat.times(total.openings()) + ", first "
+                        + (lifted ? "by heat " : ""))
+                .then(moments.at(first.time()))
+                .then(", and lets ")
+                .then(volume(total.volume()))
+                .then(" through");
     }
 
-    private String fed(List<Interval> fed) {
-        boolean setPressure = new FedRelief(summary).supplyOpensAValve();
-        boolean reducing = summary.system().supply().reducingValve().isPresent();
-        String where = reducing ? "supply pressure" : "mains pressure";
-        String why = setPressure
-                ? where + " above the relief set: the valve runs for "
-                : where + " above the relief reseat: once open, the valve runs for ";
-        return why + amounts.time(Interval.total(fed)) + " and discharges "
-                + amounts.volume(summary.totals().relieved());
-    }
-
-    private String opened(Openings openings) {
-        String volume = amounts.volume(summary.totals().relieved());
-        int open = openings.valves().size();
-        if (open > 1) {
-            return open + " relief valves open, the first " + openings.firstAt(amounts) + ", and discharge " + volume
-                    + " in all";
+    private Statement opened() {
+        List<ReliefTotal> opened = summary.totals().relief().stream()
+                .filter(relief -> relief.openings() > 0)
+                .toList();
+        Statement first =
+                moments.at(summary.first(EventKind.RELIEF_OPENED).orElseThrow().time());
+        if (opened.size() > 1) {
+            return plain(opened.size() + " relief valves open, the first ")
+                    .then(first)
+                    .then(", and discharge ")
+                    .then(relieved())
+                    .then(" in all");
         }
-        List<ReliefValve> valves = summary.system().reliefValves();
-        String subject = valves.size() == 1
+        String subject = summary.system().reliefValves().size() == 1
                 ? "relief valve"
-                : "relief valve “" + openings.valves().get(0).name() + "”";
-        int count = openings.count();
+                : "relief valve “" + opened.get(0).name() + "”";
+        int count = summary.totals().openings();
         return count == 1
-                ? subject + " opens " + openings.firstAt(amounts) + " and discharges " + volume
-                : subject + " opens " + Openings.times(count) + ", first " + openings.firstAt(amounts)
-                        + ", and discharges " + volume + " in all";
+                ? plain(subject + " opens ")
+                        .then(first)
+                        .then(" and discharges ")
+                        .then(relieved())
+                : plain(subject + " opens " + QuantityFormat.times(count) + ", first ")
+                        .then(first)
+                        .then(", and discharges ")
+                        .then(relieved())
+                        .then(" in all");
+    }
+
+    private Measure relieved() {
+        return volume(summary.totals().relieved());
     }
 }

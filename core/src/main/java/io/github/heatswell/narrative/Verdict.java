@@ -1,173 +1,229 @@
 package io.github.heatswell.narrative;
 
-import io.github.heatswell.result.RunResult;
-import io.github.heatswell.units.QuantityFormat;
+import static io.github.heatswell.assessment.Measure.gauge;
+import static io.github.heatswell.assessment.Measure.volume;
+import static io.github.heatswell.assessment.Statement.plain;
+
+import io.github.heatswell.assessment.Measure;
+import io.github.heatswell.assessment.Statement;
+import io.github.heatswell.result.Event;
+import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.RunSummary;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Predicate;
 
 /** The answer several runs give when they are held against each other: hazards first, then who stops the dripping. */
-public final class Verdict {
+final class Verdict {
 
     private static final int MAX_NAMES = 2;
 
-    private final List<NamedRun> runs;
-    private final QuantityFormat amounts;
+    /** So many hazards are told one by one. */
+    private static final int MAX_HAZARDS = 6;
 
-    public Verdict(List<NamedRun> runs, QuantityFormat amounts) {
+    /** Volumes that differ by no more than this share (-) read alike. */
+    private static final double ALIKE = 1e-3;
+
+    /** Pressures closer than this (Pa) read alike. */
+    private static final double SAME = 500;
+
+    private static final Comparator<NamedSummary> BY_VOLUME =
+            Comparator.comparingDouble(run -> run.summary().totals().relieved());
+
+    private static final Comparator<NamedSummary> BY_PEAK =
+            Comparator.comparingDouble(run -> run.summary().peak().value());
+
+    private final List<NamedSummary> runs;
+
+    Verdict(List<NamedSummary> runs) {
         this.runs = runs;
-        this.amounts = amounts;
     }
 
-    public String sentence() {
-        List<NamedRun> hazards = pick(run -> run.result().hazard().isPresent());
-        List<NamedRun> sound = pick(run -> run.result().hazard().isEmpty());
-        List<String> parts = new ArrayList<>();
+    Statement sentence() {
+        List<NamedSummary> hazards = having(runs, run -> run.summary().hazard().isPresent());
+        List<NamedSummary> sound = having(runs, run -> run.summary().hazard().isEmpty());
+        List<Statement> parts = new ArrayList<>();
         if (!hazards.isEmpty()) {
             parts.add(hazardPart(hazards));
         }
         heldRunaways(sound, parts);
-        List<NamedRun> strained =
-                having(sound, run -> new PeakWords(run.result().summary(), amounts).exceedsWorkingPressure());
+        List<NamedSummary> strained = having(sound, run -> new PeakWords(run.summary()).exceedsWorkingPressure());
         if (!strained.isEmpty()) {
-            parts.add(names(strained) + (strained.size() == 1 ? " exceeds" : " exceed") + limit(strained));
+            parts.add(plain(names(strained) + (strained.size() == 1 ? " exceeds" : " exceed") + limit(strained)));
         }
         if (!sound.isEmpty()) {
             parts.addAll(reliefParts(sound));
         }
-        return String.join("; ", parts);
+        return Statement.joined("; ", parts);
     }
 
-    private static String limit(List<NamedRun> strained) {
+    /** The runs that a hazard ended, with the moments; empty without one. */
+    Optional<Statement> hazards() {
+        double end = runs.stream().mapToDouble(run -> run.summary().end()).max().orElseThrow();
+        Moments moments =
+                Moments.common(runs.stream().map(run -> run.summary().system()).toList(), end);
+        List<NamedSummary> ended = having(runs, run -> run.summary().hazard().isPresent());
+        if (ended.isEmpty()) {
+            return Optional.empty();
+        }
+        List<Statement> told = ended.stream()
+                .limit(MAX_HAZARDS)
+                .map(run -> told(run, run.summary().hazard().orElseThrow(), moments))
+                .toList();
+        int more = ended.size() - told.size();
+        return Optional.of(Statement.joined("; ", told)
+                .then(more > 0 ? "; and " + more + " more" : "")
+                .then(ended.size() == 1 ? ". That run ends there." : ". Those runs end there."));
+    }
+
+    private static Statement told(NamedSummary run, Event hazard, Moments moments) {
+        return plain(quoted(run) + ": " + hazard.kind().description() + " ").then(moments.at(hazard.time()));
+    }
+
+    /** From which peak to which the runs go, how many of them reach a relief valve, and how many a picture shows. */
+    Statement peaks(int shown) {
+        NamedSummary lowest = runs.stream().min(BY_PEAK).orElseThrow();
+        NamedSummary highest = runs.stream().max(BY_PEAK).orElseThrow();
+        double from = lowest.summary().peak().value();
+        double to = highest.summary().peak().value();
+        long reached = runs.stream()
+                .flatMap(run -> Limit.reliefSet(run.summary()).stream())
+                .filter(Limit::reached)
+                .count();
+        Statement peaks = to - from < SAME
+                ? plain("All peaks are at ").then(gauge(to))
+                : plain("Peaks go from ")
+                        .then(gauge(from))
+                        .then(" (" + lowest.name() + ") to ")
+                        .then(gauge(to))
+                        .then(" (" + highest.name() + ")");
+        return peaks.then(". " + (reached == 0 ? "None" : reached) + " of " + runs.size() + " runs "
+                + (reached == 1 ? "reaches" : "reach") + " the set pressure of a relief valve. The picture shows "
+                + shown
+                + " of them.");
+    }
+
+    private static String limit(List<NamedSummary> strained) {
         boolean given =
-                strained.stream().allMatch(run -> run.result().system().tank().workingPressureGiven());
+                strained.stream().allMatch(run -> run.summary().system().tank().workingPressureGiven());
         return given ? " the tank's working pressure" : " the working pressure assumed for the tank";
     }
 
-    private String hazardPart(List<NamedRun> hazards) {
-        if (hazards.size() == 1) {
-            RunResult result = hazards.get(0).result();
-            return quoted(hazards.get(0)) + " "
-                    + HazardWords.verb(result.summary(), result.hazard().orElseThrow(), amounts);
-        }
-        NamedRun first = hazards.stream()
-                .min(Comparator.comparingDouble(run -> run.result().end()))
+    private Statement hazardPart(List<NamedSummary> hazards) {
+        NamedSummary first = hazards.stream()
+                .min(Comparator.comparingDouble(run -> run.summary().end()))
                 .orElseThrow();
-        RunResult result = first.result();
+        Statement what = plain(quoted(first) + " ").then(new HazardWords(first.summary()).verb());
+        if (hazards.size() == 1) {
+            return what;
+        }
         String which = hazards.size() == runs.size() ? every() : hazards.size() + " of " + runs.size() + " runs";
-        return which + " end in a hazard: first, " + quoted(first) + " "
-                + HazardWords.verb(result.summary(), result.hazard().orElseThrow(), amounts);
+        return plain(which + " end in a hazard: first, ").then(what);
     }
 
     /** Heaters that would not stop, held by a cut-out or by a valve that opens by temperature. */
-    private void heldRunaways(List<NamedRun> sound, List<String> parts) {
-        List<NamedRun> held =
-                having(sound, run -> circumstances(run).openedHot().isPresent());
-        List<NamedRun> cut = having(sound, run -> circumstances(run).cutOut().isPresent());
+    private static void heldRunaways(List<NamedSummary> sound, List<Statement> parts) {
+        List<NamedSummary> held = having(
+                sound, run -> new Circumstances(run.summary()).openedHot().isPresent());
+        List<NamedSummary> cut = having(
+                sound, run -> run.summary().first(EventKind.CUT_OUT_TRIPPED).isPresent());
         if (!held.isEmpty()) {
-            parts.add(names(held) + (held.size() == 1 ? " runs hot and is" : " run hot and are")
-                    + " held by a valve that opens by temperature");
+            parts.add(plain(names(held) + (held.size() == 1 ? " runs hot and is" : " run hot and are")
+                    + " held by a valve that opens by temperature"));
         }
         if (!cut.isEmpty()) {
-            parts.add(names(cut) + (cut.size() == 1 ? " trips its cut-out" : " trip their cut-outs"));
+            parts.add(plain(names(cut) + (cut.size() == 1 ? " trips its cut-out" : " trip their cut-outs")));
         }
     }
 
-    private Circumstances circumstances(NamedRun run) {
-        return new Circumstances(run.result().summary(), amounts);
-    }
-
-    private List<String> reliefParts(List<NamedRun> sound) {
-        List<NamedRun> bare =
-                having(sound, run -> run.result().system().reliefValves().isEmpty());
-        List<NamedRun> wet = having(sound, run -> new Openings(run.result().summary()).count() > 0);
-        List<NamedRun> dry = having(sound, run -> !bare.contains(run) && !wet.contains(run));
-        List<String> parts = new ArrayList<>();
+    private List<Statement> reliefParts(List<NamedSummary> sound) {
+        List<NamedSummary> bare =
+                having(sound, run -> run.summary().system().reliefValves().isEmpty());
+        List<NamedSummary> wet = having(sound, run -> run.summary().totals().openings() > 0);
+        List<NamedSummary> dry = having(sound, run -> !bare.contains(run) && !wet.contains(run));
+        List<Statement> parts = new ArrayList<>();
         if (wet.isEmpty() && !dry.isEmpty()) {
             parts.add(
                     dry.size() == runs.size()
-                            ? "the relief valve stays shut in " + every() + "; " + highest()
-                            : "the relief valve stays shut with " + names(dry));
+                            ? plain("the relief valve stays shut in " + every() + "; ")
+                                    .then(highest())
+                            : plain("the relief valve stays shut with " + names(dry)));
         } else if (!wet.isEmpty() && dry.isEmpty()) {
             parts.add(allWet(wet));
         } else if (!wet.isEmpty()) {
-            parts.add((dry.size() == 1 ? "only " + names(dry) + " keeps" : names(dry) + " keep")
-                    + " the relief valve shut");
+            parts.add(plain((dry.size() == 1 ? "only " + names(dry) + " keeps" : names(dry) + " keep")
+                    + " the relief valve shut"));
             parts.add(wetPart(wet));
         }
         if (!bare.isEmpty()) {
-            parts.add(names(bare) + (bare.size() == 1 ? " has" : " have") + " no relief valve");
+            parts.add(plain(names(bare) + (bare.size() == 1 ? " has" : " have") + " no relief valve"));
         }
         return parts;
     }
 
-    private String allWet(List<NamedRun> wet) {
+    private Statement allWet(List<NamedSummary> wet) {
         if (wet.size() == 1) {
             return wetPart(wet);
         }
         String everywhere = wet.size() == runs.size() ? "in " + every() : "with " + names(wet);
-        if (wet.stream().map(this::volume).distinct().count() == 1) {
-            return "the relief valve opens " + everywhere + " and discharges about " + volume(wet.get(0)) + " each";
+        NamedSummary least = wet.stream().min(BY_VOLUME).orElseThrow();
+        NamedSummary most = wet.stream().max(BY_VOLUME).orElseThrow();
+        Statement opens = plain("the relief valve opens " + everywhere);
+        if (relieved(most).value() - relieved(least).value()
+                <= ALIKE * relieved(most).value()) {
+            return opens.then(" and discharges about ")
+                    .then(relieved(wet.get(0)))
+                    .then(" each");
         }
-        NamedRun least =
-                wet.stream().min(Comparator.comparingDouble(this::relieved)).orElseThrow();
-        NamedRun most =
-                wet.stream().max(Comparator.comparingDouble(this::relieved)).orElseThrow();
-        return "the relief valve opens " + everywhere + ", least with " + quoted(least) + " (" + volume(least)
-                + "), most with " + quoted(most) + " (" + volume(most) + ")";
+        return opens.then(", least with " + quoted(least) + " (")
+                .then(relieved(least))
+                .then("), most with " + quoted(most) + " (")
+                .then(relieved(most))
+                .then(")");
     }
 
-    private String wetPart(List<NamedRun> wet) {
-        String first = quoted(wet.get(0)) + " discharges " + volume(wet.get(0));
+    private static Statement wetPart(List<NamedSummary> wet) {
+        Statement first = plain(quoted(wet.get(0)) + " discharges ").then(relieved(wet.get(0)));
         if (wet.size() == 1) {
             return first;
         }
         if (wet.size() == 2) {
-            return first + ", " + quoted(wet.get(1)) + " " + volume(wet.get(1));
+            return first.then(", " + quoted(wet.get(1)) + " ").then(relieved(wet.get(1)));
         }
-        NamedRun most =
-                wet.stream().max(Comparator.comparingDouble(this::relieved)).orElseThrow();
-        return "the " + wet.size() + " others discharge up to " + volume(most) + ", with " + quoted(most);
+        NamedSummary most = wet.stream().max(BY_VOLUME).orElseThrow();
+        return plain("the " + wet.size() + " others discharge up to ")
+                .then(relieved(most))
+                .then(", with " + quoted(most));
     }
 
     private String every() {
         return runs.size() == 2 ? "both runs" : "all " + runs.size() + " runs";
     }
 
-    private String highest() {
-        NamedRun highest = runs.stream()
-                .max(Comparator.comparingDouble(run -> run.result().peak().value()))
-                .orElseThrow();
-        RunResult result = highest.result();
-        return "pressure peaks highest with " + quoted(highest) + ", at "
-                + amounts.pressure(result.peak().value());
+    private Statement highest() {
+        NamedSummary highest = runs.stream().max(BY_PEAK).orElseThrow();
+        RunSummary result = highest.summary();
+        return plain("pressure peaks highest with " + quoted(highest) + ", at ")
+                .then(gauge(result.peak().value()));
     }
 
-    private double relieved(NamedRun run) {
-        return run.result().totals().relieved();
+    private static Measure relieved(NamedSummary run) {
+        return volume(run.summary().totals().relieved());
     }
 
-    private String volume(NamedRun run) {
-        return amounts.volume(relieved(run));
-    }
-
-    private List<NamedRun> pick(Predicate<NamedRun> condition) {
-        return having(runs, condition);
-    }
-
-    private static List<NamedRun> having(List<NamedRun> runs, Predicate<NamedRun> condition) {
+    private static List<NamedSummary> having(List<NamedSummary> runs, Predicate<NamedSummary> condition) {
         return runs.stream().filter(condition).toList();
     }
 
-    private static String names(List<NamedRun> runs) {
-        if (runs.size() > MAX_NAMES) {
-            return runs.size() + " runs";
-        }
-        return String.join(" and ", runs.stream().map(Verdict::quoted).toList());
+    private static String names(List<NamedSummary> runs) {
+        return runs.size() > MAX_NAMES
+                ? runs.size() + " runs"
+                : String.join(" and ", runs.stream().map(Verdict::quoted).toList());
     }
 
-    private static String quoted(NamedRun run) {
+    private static String quoted(NamedSummary run) {
         return "“" + run.name() + "”";
     }
 }

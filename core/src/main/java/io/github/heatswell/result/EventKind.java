@@ -74,6 +74,30 @@ public enum EventKind {
     }
 
     /**
+     * What the event means for somebody who stands next to the tank.
+     *
+     * @return a sentence or two; empty if it is neither a hazard nor a limit passed
+     */
+    public String meaning() {
+        return switch (this) {
+            case TEST_PRESSURE_REACHED ->
+                "A tank is tested up to this pressure and no further: beyond it, it may burst.";
+            case VAPOUR_FORMS ->
+                "Steam can burst a tank: if its pressure is let go, boiling water flashes into steam at once, with the force"
+                        + " of an explosion.";
+            case ATMOSPHERE_REACHED ->
+                "Air or dirty water may be sucked in, the heater may fall dry, and a thin tank may buckle.";
+            case RELIEF_CHATTERS -> "No valve stands that for long.";
+            case WATER_OUT_OF_RANGE ->
+                "Water that hot bursts into steam where it escapes. Nothing is known of what follows.";
+            case WATER_FREEZES ->
+                "Ice takes more room than water: it bursts tanks and pipes, and blocks relief valves.";
+            case WORKING_PRESSURE_EXCEEDED -> "The maker allows no more than this in use.";
+            default -> "";
+        };
+    }
+
+    /**
      * Whether {@link Event#cause()} tells what brought this about: a relief valve opens, or opens fully.
      *
      * @return true for the opening of a relief valve

@@ -14,6 +14,9 @@ import java.util.Objects;
 public record Extremes(
         Extreme highestPressure, Extreme lowestPressure, Extreme highestTemperature, Extreme mostVesselWater) {
 
+    /** A pressure that moves less than this (Pa) is steady: own judgement. */
+    private static final double STEADY = 5_000;
+
     /**
      * Checks that everything is there.
      *
@@ -27,5 +30,14 @@ public record Extremes(
         Objects.requireNonNull(lowestPressure, "lowestPressure");
         Objects.requireNonNull(highestTemperature, "highestTemperature");
         Objects.requireNonNull(mostVesselWater, "mostVesselWater");
+    }
+
+    /**
+     * Whether the pressure hardly moves: a gauge would not show it.
+     *
+     * @return true if it stays within 0.05 bar
+     */
+    public boolean isSteady() {
+        return highestPressure.value() - lowestPressure.value() < STEADY;
     }
 }

@@ -36,6 +36,9 @@ public record RunSummary(
         Numerics numerics,
         Set<Phase> initially) {
 
+    /** A valve that the supply feeds for less than this (s) has not run on it. */
+    private static final double MIN_FED = 60;
+
     /**
      * Checks that everything is there and copies the events.
      *
@@ -149,6 +152,30 @@ public record RunSummary(
      */
     public List<Interval> joined(Phase phase) {
         return Interval.joined(intervals(phase));
+    }
+
+    /**
+     * When a relief valve ran on water from the supply: not the growth of heated water kept it open, but a supply above the
+     * pressure at which it closes. An opening that hot water held counts as none, even while the supply fed it.
+     *
+     * @return the openings that the supply fed for a minute or more, each of one valve, in the order of time
+     */
+    public List<Interval> fedRelief() {
+        List<Interval> feeding = intervals(Phase.SUPPLY_FEEDING);
+        return intervals(Phase.RELIEF_OPEN).stream()
+                .filter(open -> openedByTemperature(open.device()).noneMatch(event -> open.contains(event.time())))
+                .filter(open -> feeding.stream().anyMatch(feed -> open.overlap(feed) >= MIN_FED))
+                .toList();
+    }
+
+    /**
+     * Whether the supply opened a relief valve by itself, and did not only keep open what heating had opened.
+     *
+     * @return true if one of {@link #fedRelief()} began while the supply was feeding
+     */
+    public boolean supplyOpenedRelief() {
+        List<Interval> feeding = intervals(Phase.SUPPLY_FEEDING);
+        return fedRelief().stream().anyMatch(open -> feeding.stream().anyMatch(feed -> feed.contains(open.from())));
     }
 
     /**

@@ -56,4 +56,13 @@ public record Totals(
     public double relieved() {
         return relief.stream().mapToDouble(ReliefTotal::volume).sum();
     }
+
+    /**
+     * How often all relief valves left their seats together.
+     *
+     * @return the number of openings, 0 or more
+     */
+    public int openings() {
+        return relief.stream().mapToInt(ReliefTotal::openings).sum();
+    }
 }

@@ -307,6 +307,16 @@ public record QuantityFormat(UnitSystem units, Symbols symbols, boolean both) {
     }
 
     /**
+     * How often something happened.
+     *
+     * @param count the number, 0 or more
+     * @return {@code once}, {@code twice} or such as {@code 71 times}
+     */
+    public static String times(long count) {
+        return count == 1 ? "once" : count == 2 ? "twice" : count + " times";
+    }
+
+    /**
      * A quantity in a unit that somebody chose, to so many significant digits.
      *
      * @param number the number, in the unit

@@ -1,5 +1,8 @@
 package io.github.heatswell.charts.picture;
 
+import io.github.heatswell.assessment.Statement;
+import io.github.heatswell.narrative.Narrative;
+import io.github.heatswell.units.QuantityFormat;
 import java.util.Objects;
 
 /**
@@ -23,5 +26,22 @@ public record Caption(String hazard, String title, String subtitle) {
         hazard = PlainText.of(Objects.requireNonNull(hazard, "hazard"));
         title = PlainText.of(Objects.requireNonNull(title, "title"));
         subtitle = PlainText.of(Objects.requireNonNull(subtitle, "subtitle"));
+    }
+
+    /**
+     * The words of a narrative.
+     *
+     * @param narrative what was found
+     * @param amounts how quantities are written
+     */
+    public static Caption of(Narrative narrative, QuantityFormat amounts) {
+        Statement hazard = narrative
+                .hazard()
+                .map(what -> Statement.plain("Hazard: ").then(what))
+                .orElse(Statement.plain(""));
+        return new Caption(
+                hazard.text(amounts),
+                narrative.headline().text(amounts),
+                narrative.facts().text(amounts));
     }
 }

@@ -1,6 +1,6 @@
 package io.github.heatswell.charts.table;
 
-import io.github.heatswell.narrative.NamedRun;
+import io.github.heatswell.charts.NamedRun;
 import io.github.heatswell.narrative.NamedSummary;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.EventKind;
@@ -44,7 +44,7 @@ public final class ComparisonTable {
      * @throws IllegalArgumentException if there are no runs
      */
     public static void write(List<NamedRun> runs, UnitSystem units, Appendable out) throws IOException {
-        writeAll(runs.stream().map(NamedSummary::of).toList(), units, out);
+        writeAll(runs.stream().map(NamedRun::summary).toList(), units, out);
     }
 
     /**

@@ -7,8 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.charts.Gallery;
 import io.github.heatswell.charts.Handmade;
+import io.github.heatswell.charts.NamedRun;
 import io.github.heatswell.charts.Plants;
-import io.github.heatswell.narrative.NamedRun;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;

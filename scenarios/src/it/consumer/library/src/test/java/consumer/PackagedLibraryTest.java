@@ -6,9 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.assessment.Doubts;
 import io.github.heatswell.charts.Chart;
 import io.github.heatswell.charts.table.TraceTable;
-import io.github.heatswell.narrative.Headline;
+import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.simulation.Simulation;
@@ -81,7 +82,8 @@ class PackagedLibraryTest {
         assertEquals(2 * 1040, image.getWidth(), "two pixels for each logical one, as the Javadoc says");
         assertTrue(shades(image) > 10, "lines, words and curves are on it");
 
-        assertFalse(Headline.of(run, UnitSystem.SI).isBlank());
+        String headline = Narrative.of(run.summary(), Doubts.NONE).headline().text(UnitSystem.SI);
+        assertFalse(headline.isBlank());
         StringBuilder table = new StringBuilder();
         TraceTable.write(run, UnitSystem.SI, table);
         assertTrue(table.toString().lines().count() > HEAT_UP.toMinutes(), "a line for each minute and a head");

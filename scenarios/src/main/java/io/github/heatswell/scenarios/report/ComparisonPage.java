@@ -1,11 +1,11 @@
 package io.github.heatswell.scenarios.report;
 
-import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.charts.Chart;
-import io.github.heatswell.narrative.Headline;
+import io.github.heatswell.charts.NamedRun;
+import io.github.heatswell.narrative.Alarm;
 import io.github.heatswell.narrative.Limit;
-import io.github.heatswell.narrative.NamedRun;
 import io.github.heatswell.narrative.NamedSummary;
+import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.result.Extreme;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.units.QuantityFormat;
@@ -13,6 +13,7 @@ import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 
 /** What the printed report says of several runs held against each other. */
@@ -43,11 +44,14 @@ final class ComparisonPage {
     }
 
     private Document content(Chart chart) throws IOException {
-        String answer = Headline.comparing(drawn, runs.size(), shown) + ".";
+        Narrative narrative = Narrative.comparing(runs, drawn.size());
+        String answer = narrative.headline().text(shown) + ".";
+        List<String> remarks = new ArrayList<>(Doubtful.remarks(runs));
+        narrative.remarks().forEach(remark -> remarks.add(remark.text(shown)));
         boolean vessel =
                 runs.stream().anyMatch(run -> run.summary().system().vessel().isPresent());
         List<Document.Section> sections = new ArrayList<>();
-        sections.add(Document.answer("", answer, Doubtful.remarks(runs), ""));
+        sections.add(Document.answer("", answer, remarks, ""));
         sections.add(Document.pictures(List.of(PagePicture.ofRuns(chart, answer)), List.of(figures())));
         if (vessel) {
             sections.add(CommissioningList.general().section());
@@ -61,10 +65,11 @@ final class ComparisonPage {
         List<AlarmNote> hazards = new ArrayList<>();
         List<AlarmNote> warnings = new ArrayList<>();
         for (NamedSummary run : runs) {
-            RunSummary result = run.summary();
-            Alarms.of(result, Findings.of(result, run.doubts()), shown)
-                    .forEach(note -> (note.word().equals("HAZARD") ? hazards : warnings)
-                            .add(new AlarmNote(note.word() + " in " + run.name(), note.text())));
+            List<Alarm> alarms = Narrative.of(run.summary(), run.doubts()).alarms();
+            Map<Boolean, List<Alarm>> byHazard =
+                    alarms.stream().collect(Collectors.partitioningBy(alarm -> alarm.level() == Alarm.Level.HAZARD));
+            hazards.addAll(Alarms.notes(byHazard.get(true), " in " + run.name(), shown));
+            warnings.addAll(Alarms.notes(byHazard.get(false), " in " + run.name(), shown));
         }
         hazards.addAll(warnings);
         return hazards;

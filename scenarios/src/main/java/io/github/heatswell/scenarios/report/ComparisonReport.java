@@ -1,13 +1,12 @@
 package io.github.heatswell.scenarios.report;
 
-import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.charts.Chart;
+import io.github.heatswell.charts.NamedRun;
 import io.github.heatswell.charts.table.ComparisonTable;
 import io.github.heatswell.charts.table.VariationTable;
-import io.github.heatswell.narrative.Headline;
 import io.github.heatswell.narrative.Limit;
-import io.github.heatswell.narrative.NamedRun;
 import io.github.heatswell.narrative.NamedSummary;
+import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.Extreme;
 import io.github.heatswell.result.RunSummary;
@@ -18,12 +17,10 @@ import io.github.heatswell.scenarios.wording.Wrapped;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 
 /**
  * Several runs side by side, for reading on a terminal of 80 columns. Hazards come first.
@@ -38,6 +35,7 @@ public final class ComparisonReport {
 
     private final List<NamedRun> drawn;
     private final List<NamedSummary> runs;
+    private final List<Narrative> told;
     private final QuantityFormat shown;
     private final StringBuilder text = new StringBuilder();
 
@@ -63,11 +61,14 @@ public final class ComparisonReport {
     private ComparisonReport(List<NamedRun> drawn, List<NamedSummary> runs, UnitSystem units) {
         this.drawn = List.copyOf(drawn);
         this.runs = List.copyOf(runs);
+        this.told = runs.stream()
+                .map(run -> Narrative.of(run.summary(), run.doubts()))
+                .toList();
         this.shown = QuantityFormat.ascii(units);
     }
 
     private static List<ResultFile> files(List<String> fields, VariantRuns runs, UnitSystem units) {
-        Chart chart = Chart.comparing(runs.drawn(), runs.variants().size(), units);
+        Chart chart = Chart.comparing(runs.drawn(), runs.named(), units);
         List<ResultFile> files = new ArrayList<>(List.of(
                 ResultFile.ofText("comparison.csv", out -> ComparisonTable.writeAll(runs.named(), units, out)),
                 ResultFile.of("comparison.png", chart::writePng),
@@ -105,60 +106,37 @@ public final class ComparisonReport {
         Doubtful.remarks(runs)
                 .forEach(said ->
                         text.append(Wrapped.lines(Printable.line(said), "", "")).append('\n'));
-        text.append(Wrapped.lines(found(), "", "")).append('\n');
+        Narrative narrative = Narrative.comparing(runs, drawn.size());
+        text.append(Wrapped.lines(Sentence.of(narrative.headline().text(shown)), "", ""));
+        narrative.remarks().forEach(remark -> text.append(Wrapped.lines(remark.text(shown), "", "")));
+        text.append('\n');
         text.append(String.format(Locale.ROOT, ROW, "", "peak", "after", "relieved", "relief set"))
                 .append('\n');
         runs.forEach(this::row);
         return text.toString();
     }
 
-    private String found() {
-        if (drawn.size() == runs.size()) {
-            return Sentence.of(Headline.comparing(drawn, drawn.size(), shown));
-        }
-        Comparator<NamedSummary> byPeak = Comparator.comparingDouble(ComparisonReport::peak);
-        NamedSummary lowest = runs.stream().min(byPeak).orElseThrow();
-        NamedSummary highest = runs.stream().max(byPeak).orElseThrow();
-        long reached = runs.stream()
-                .filter(run ->
-                        Limit.reliefSet(run.summary()).filter(Limit::reached).isPresent())
-                .count();
-        return "Peaks go from " + shown.pressure(peak(lowest)) + " (" + lowest.name() + ") to "
-                + shown.pressure(peak(highest)) + " (" + highest.name() + "). " + (reached == 0 ? "None" : reached)
-                + " of "
-                + runs.size() + " runs " + (reached == 1 ? "reaches" : "reach")
-                + " the set pressure of a relief valve. The picture shows " + drawn.size() + " of them.";
-    }
-
-    private static double peak(NamedSummary run) {
-        return run.summary().peak().value();
-    }
-
     private boolean isHazard() {
-        return runs.stream().anyMatch(run -> Hazards.in(run.summary(), run.doubts()));
+        return told.stream().anyMatch(Narrative::isHazard);
     }
 
     private void hazards() {
-        List<NamedSummary> hazards = runs.stream()
-                .filter(run -> Hazards.in(run.summary(), run.doubts()))
-                .toList();
-        hazards.stream().limit(MAX_ALARMS).forEach(this::hazard);
-        if (hazards.size() > MAX_ALARMS) {
-            String others =
-                    hazards.stream().skip(MAX_ALARMS).map(NamedSummary::name).collect(Collectors.joining("; "));
-            text.append(Wrapped.lines(
-                            "HAZARD in " + (hazards.size() - MAX_ALARMS) + " more runs: " + others + ".",
-                            "",
-                            "        "))
-                    .append('\n');
+        List<String> others = new ArrayList<>();
+        for (int i = 0, hazards = 0; i < runs.size(); i++) {
+            if (told.get(i).isHazard() && hazards++ < MAX_ALARMS) {
+                AlarmNote first = Alarms.notes(told.get(i).alarms(), "", shown).get(0);
+                alarm("HAZARD in " + runs.get(i).name() + ": " + first.text());
+            } else if (told.get(i).isHazard()) {
+                others.add(runs.get(i).name());
+            }
+        }
+        if (!others.isEmpty()) {
+            alarm("HAZARD in " + others.size() + " more runs: " + String.join("; ", others) + ".");
         }
     }
 
-    private void hazard(NamedSummary run) {
-        AlarmNote first = Alarms.of(run.summary(), Findings.of(run.summary(), run.doubts()), shown)
-                .get(0);
-        text.append(Wrapped.lines("HAZARD in " + run.name() + ": " + first.text(), "", "        "))
-                .append('\n');
+    private void alarm(String words) {
+        text.append(Wrapped.lines(words, "", "        ")).append('\n');
     }
 
     private void row(NamedSummary run) {

@@ -72,8 +72,7 @@ final class FlowRows {
     private static String openings(int count) {
         return switch (count) {
             case 0 -> "stayed shut";
-            case 1 -> "opened once";
-            default -> "opened " + count + " times";
+            default -> "opened " + QuantityFormat.times(count);
         };
     }
 }

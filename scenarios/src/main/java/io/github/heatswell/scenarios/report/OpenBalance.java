@@ -1,11 +1,9 @@
 package io.github.heatswell.scenarios.report;
 
-import io.github.heatswell.result.Audit;
+import io.github.heatswell.narrative.Alarm;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.wording.Wrapped;
 import java.io.IOException;
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.List;
 import java.util.Optional;
 
@@ -13,25 +11,9 @@ import java.util.Optional;
 public final class OpenBalance {
 
     /** The word in front of the sentence. */
-    public static final String WORD = "NOT RELIABLE";
-
-    private static final double PERCENT = 100;
-    private static final MathContext TWO_DIGITS = new MathContext(2);
+    public static final String WORD = Alarm.Level.NOT_RELIABLE.word();
 
     private OpenBalance() {}
-
-    /** The sentence on one run; empty if its balance closes. */
-    static Optional<String> of(Audit audit) {
-        if (audit.closes()) {
-            return Optional.empty();
-        }
-        boolean water = audit.massFraction() > Audit.BOUND || audit.energyFraction() <= Audit.BOUND;
-        double share = water ? audit.massFraction() : audit.energyFraction();
-        return Optional.of("The balance of this run does not close: "
-                + new BigDecimal(PERCENT * share).round(TWO_DIGITS).toPlainString() + " % of the "
-                + (water ? "water" : "heat")
-                + " is unaccounted for. Do not rely on its figures; please report the scenario.");
-    }
 
     /**
      * The sentence on an answer that takes many runs.

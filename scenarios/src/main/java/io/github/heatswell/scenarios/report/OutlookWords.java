@@ -48,7 +48,7 @@ final class OutlookWords {
         boolean assumed = !answer.scenario().system().tank().workingPressureGiven();
         return alarm == EventKind.WORKING_PRESSURE_EXCEEDED && assumed
                 ? "That pressure is assumed: read the tank's plate."
-                : Hazards.meaning(alarm);
+                : alarm.meaning();
     }
 
     /** By which fading a month comes to what it comes to, if not by the expected one. */

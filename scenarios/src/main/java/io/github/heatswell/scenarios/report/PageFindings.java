@@ -29,7 +29,7 @@ final class PageFindings {
 
     /** Whether people may be hurt. */
     static boolean hazardous(List<Finding> findings) {
-        return !Hazards.among(findings).isEmpty();
+        return findings.stream().anyMatch(finding -> finding.severity() == Severity.HAZARD);
     }
 
     /** Why the house must not be heated before something is put right; empty if it may be. */

@@ -1,6 +1,6 @@
 package io.github.heatswell.scenarios.report;
 
-import io.github.heatswell.narrative.NamedRun;
+import io.github.heatswell.charts.NamedRun;
 import io.github.heatswell.result.Audit;
 import io.github.heatswell.result.Numerics;
 import io.github.heatswell.result.RunSummary;

@@ -1,7 +1,6 @@
 package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.assessment.Finding;
-import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.charts.Chart;
 import io.github.heatswell.charts.table.EventTable;
 import io.github.heatswell.charts.table.TraceTable;
@@ -47,7 +46,7 @@ public final class Results {
         RunFindings findings = RunFindings.of(result);
         findings.requireOf(scenario);
         RunPage page = new RunPage(scenario, Objects.requireNonNull(units, "units"));
-        List<Finding> found = Findings.of(findings.summary(), scenario.doubts());
+        List<Finding> found = findings.narrative(scenario.doubts()).findings();
         Advice advice = Advice.of(scenario, found, page.shown());
         Chart chart = Chart.of(result, scenario.doubts(), units);
         return Answer.of(

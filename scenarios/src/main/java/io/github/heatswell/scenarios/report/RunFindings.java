@@ -1,15 +1,16 @@
 package io.github.heatswell.scenarios.report;
 
+import io.github.heatswell.assessment.Doubts;
+import io.github.heatswell.charts.DailyFigures;
+import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.narrative.Observed;
-import io.github.heatswell.narrative.Observer;
-import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;
-import io.github.heatswell.result.Trace;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.wording.Printable;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
+import java.util.List;
 import java.util.Objects;
 
 /**
@@ -17,41 +18,30 @@ import java.util.Objects;
  *
  * @param summary what the run found
  * @param observed what its samples showed
+ * @param days what relief valves discharged on each day (m3); empty for a run that is not told day by day
  */
-record RunFindings(RunSummary summary, Observed observed) {
+record RunFindings(RunSummary summary, Observed observed, List<Double> days) {
 
     /** Two times (s) this close are one, whatever rounding did to them. */
     private static final double SAME_MOMENT = 1e-3;
 
-    /**
-     * Checks that both parts are there.
-     *
-     * @param summary what the run found
-     * @param observed what its samples showed
-     */
-    public RunFindings {
+    RunFindings {
         Objects.requireNonNull(summary, "summary");
         Objects.requireNonNull(observed, "observed");
+        days = List.copyOf(days);
     }
 
-    /**
-     * The findings of a run whose course was kept.
-     *
-     * @param result the run
-     * @return its findings
-     */
-    public static RunFindings of(RunResult result) {
-        Observer observer =
-                new Observer(Objects.requireNonNull(result, "result").system());
-        Trace trace = result.trace();
-        double[] values = new double[Channel.values().length];
-        for (int i = 0; i < trace.count(); i++) {
-            for (Channel channel : Channel.values()) {
-                values[channel.ordinal()] = trace.value(channel, i);
-            }
-            observer.sample(trace.grid().time(i), values, trace.regime(i));
-        }
-        return new RunFindings(result.summary(), observer.observed());
+    /** The findings of a run whose course was kept. */
+    static RunFindings of(RunResult result) {
+        RunSummary summary = Objects.requireNonNull(result, "result").summary();
+        List<Double> days = Narrative.isByDay(summary) ? DailyFigures.of(result).relieved() : List.of();
+        return new RunFindings(summary, Observed.of(result), days);
+    }
+
+    /** The run in sentences. */
+    Narrative narrative(Doubts doubts) {
+        Narrative told = days.isEmpty() ? Narrative.of(summary, doubts) : Narrative.ofDays(summary, doubts, days);
+        return told.with(summary, observed);
     }
 
     /** Refuses a run of another house, or one that was asked for longer or shorter than the scenario says. */

@@ -1,9 +1,8 @@
 package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.assessment.Finding;
-import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.charts.Chart;
-import io.github.heatswell.narrative.Headline;
+import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.choice.YearlyWater;
 import io.github.heatswell.scenarios.file.Scenario;
@@ -38,16 +37,16 @@ final class RunPage {
      */
     Document content(RunFindings findings, Advice advice, Chart chart) throws IOException {
         RunSummary result = findings.summary();
-        List<Finding> found = Findings.of(result, scenario.doubts());
-        String answer = Headline.of(result, shown) + ".";
-        List<AlarmNote> alarms = new ArrayList<>(Alarms.of(result, found, shown));
+        Narrative narrative = findings.narrative(scenario.doubts());
+        List<Finding> found = narrative.findings();
+        String answer = narrative.headline().text(shown) + ".";
+        List<String> remarks =
+                narrative.remarks().stream().map(remark -> remark.text(shown)).toList();
+        List<AlarmNote> alarms = new ArrayList<>(Alarms.notes(narrative.alarms(), "", shown));
         alarms.addAll(OpenBalance.ofAdvice(advice.balances()));
         List<Document.Section> sections = new ArrayList<>();
         sections.add(Document.answer(
-                scenario.question(),
-                answer,
-                Doubtful.before(scenario, Remarks.of(findings, shown)),
-                scenario.expectation()));
+                scenario.question(), answer, Doubtful.before(scenario, remarks), scenario.expectation()));
         sections.add(Document.pictures(List.of(PagePicture.ofRuns(chart, answer)), List.of(figures(findings))));
         sections.add(advice.check().section(shown));
         if (mayBeFitted(result, found)) {

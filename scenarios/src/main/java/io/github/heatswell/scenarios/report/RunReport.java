@@ -1,9 +1,8 @@
 package io.github.heatswell.scenarios.report;
 
-import io.github.heatswell.assessment.Finding;
-import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.assessment.Severity;
-import io.github.heatswell.narrative.Headline;
+import io.github.heatswell.assessment.Statement;
+import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.file.Assumption;
@@ -23,6 +22,7 @@ final class RunReport {
     private final Scenario scenario;
     private final RunFindings findings;
     private final RunSummary result;
+    private final Narrative narrative;
     private final Balances advice;
     private final UnitSystem units;
     private final QuantityFormat shown;
@@ -32,6 +32,7 @@ final class RunReport {
         this.scenario = scenario;
         this.findings = findings;
         this.result = findings.summary();
+        this.narrative = findings.narrative(scenario.doubts());
         this.advice = advice;
         this.units = units;
         this.shown = QuantityFormat.ascii(units);
@@ -49,13 +50,12 @@ final class RunReport {
         RunReport report = new RunReport(scenario, findings, advice, units);
         return new Report(
                 report.said(),
-                Hazards.in(findings.summary(), scenario.doubts()),
+                report.narrative.isHazard(),
                 Balances.of(findings.summary()).and(advice));
     }
 
     private String said() {
-        List<Finding> found = Findings.of(result, scenario.doubts());
-        text.append(Alarms.lines(Alarms.of(result, found, shown), ""));
+        text.append(Alarms.lines(Alarms.notes(narrative.alarms(), "", shown), ""));
         text.append(Alarms.lines(OpenBalance.ofAdvice(advice), ""));
         text.append(Wrapped.lines(scenario.title(), "", ""));
         if (!scenario.question().isEmpty()) {
@@ -63,11 +63,11 @@ final class RunReport {
         }
         text.append('\n');
         text.append(Doubtful.lines(scenario));
-        text.append(Wrapped.lines(Sentence.of(Headline.of(result, shown)), "", ""))
+        text.append(Wrapped.lines(Sentence.of(narrative.headline().text(shown)), "", ""))
                 .append('\n');
         remarks();
         text.append(FindingRows.of(
-                found.stream()
+                narrative.findings().stream()
                         .filter(finding -> finding.severity() != Severity.HAZARD)
                         .toList(),
                 units));
@@ -78,8 +78,8 @@ final class RunReport {
     }
 
     private void remarks() {
-        List<String> remarks = Remarks.of(findings, shown);
-        remarks.forEach(remark -> text.append(Wrapped.lines(remark, "", "")));
+        List<Statement> remarks = narrative.remarks();
+        remarks.forEach(remark -> text.append(Wrapped.lines(remark.text(shown), "", "")));
         if (!remarks.isEmpty()) {
             text.append('\n');
         }

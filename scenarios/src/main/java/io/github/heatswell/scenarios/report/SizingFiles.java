@@ -1,8 +1,8 @@
 package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.charts.Chart;
+import io.github.heatswell.charts.NamedRun;
 import io.github.heatswell.charts.table.SizeTable;
-import io.github.heatswell.narrative.NamedRun;
 import io.github.heatswell.narrative.SizeAdvice;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.sizing.SizedVessel;

@@ -7,7 +7,6 @@ import io.github.heatswell.narrative.Bounds;
 import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.RunResult;
-import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.scenarios.choice.YearlyWater;
 import io.github.heatswell.scenarios.file.Scenario;
@@ -110,15 +109,7 @@ final class SizingPage {
     }
 
     private List<AlarmNote> alarms() {
-        List<AlarmNote> alarms = new ArrayList<>();
-        RunSummary asItIs = answer.asItIs().summary();
-        Alarms.of(asItIs, Findings.of(asItIs, answer.scenario().doubts()), shown)
-                .forEach(note -> alarms.add(new AlarmNote(note.word() + " as it is", note.text())));
-        answer.proposed()
-                .map(RunResult::summary)
-                .ifPresent(run -> run.hazard()
-                        .ifPresent(event -> alarms.add(new AlarmNote(
-                                "HAZARD also with the vessel", PageWords.capitalised(Alarm.of(event, run, shown))))));
+        List<AlarmNote> alarms = new ArrayList<>(SizingReport.alarms(answer, shown));
         alarms.addAll(OpenBalance.notes(balances));
         return alarms;
     }

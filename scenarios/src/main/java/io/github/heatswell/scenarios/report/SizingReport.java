@@ -1,11 +1,10 @@
 package io.github.heatswell.scenarios.report;
 
-import io.github.heatswell.assessment.Findings;
+import io.github.heatswell.assessment.Doubts;
+import io.github.heatswell.narrative.Alarm;
 import io.github.heatswell.narrative.Bounds;
+import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.result.Balances;
-import io.github.heatswell.result.Event;
-import io.github.heatswell.result.RunResult;
-import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.choice.FormulaAnswer;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.scenarios.choice.YearlyWater;
@@ -18,6 +17,8 @@ import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.sizing.SizingTarget;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 
 /**
@@ -71,14 +72,25 @@ public final class SizingReport {
         return Alarms.lines(Alarms.of(house, QuantityFormat.ascii(units)), " as it is");
     }
 
+    /** What a run of the house as it is came to, and that with the vessel if a hazard ended it. */
+    static List<AlarmNote> alarms(VesselAnswer answer, QuantityFormat shown) {
+        Doubts doubts = answer.scenario().doubts();
+        List<AlarmNote> notes = new ArrayList<>(
+                Alarms.notes(Narrative.of(answer.asItIs().summary(), doubts).alarms(), " as it is", shown));
+        answer.proposed()
+                .filter(run -> run.hazard().isPresent())
+                .map(run ->
+                        Narrative.of(run.summary(), doubts.without("vessel")).alarms())
+                .ifPresent(alarms -> notes.addAll(Alarms.notes(alarms.subList(0, 1), " also with the vessel", shown)));
+        return notes;
+    }
+
     private boolean isHazard() {
-        return Hazards.in(answer.asItIs().summary(), answer.scenario().doubts())
-                || answer.proposed().flatMap(RunResult::hazard).isPresent();
+        return alarms(answer, shown).stream().anyMatch(note -> note.word().startsWith(Alarm.Level.HAZARD.word()));
     }
 
     private String said() {
-        alarms();
-        answer.proposed().flatMap(RunResult::hazard).ifPresent(this::hazardWithVessel);
+        text.append(Alarms.lines(alarms(answer, shown), ""));
         text.append(OpenBalance.lines(balances));
         text.append(Wrapped.lines(answer.scenario().title() + ": which vessel?", "", ""))
                 .append('\n')
@@ -91,18 +103,6 @@ public final class SizingReport {
         water();
         prices();
         return text.toString();
-    }
-
-    private void alarms() {
-        RunSummary asItIs = answer.asItIs().summary();
-        text.append(Alarms.lines(
-                Alarms.of(asItIs, Findings.of(asItIs, answer.scenario().doubts()), shown), " as it is"));
-    }
-
-    private void hazardWithVessel(Event event) {
-        String what = Alarm.of(event, answer.proposed().orElseThrow().summary(), shown);
-        text.append(Wrapped.lines("HAZARD also with the vessel: " + what, "", "  "))
-                .append('\n');
     }
 
     private void limits() {

@@ -2,6 +2,7 @@ package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.assessment.Findings;
+import io.github.heatswell.assessment.Severity;
 import io.github.heatswell.scenarios.spread.SpreadAnswer;
 import io.github.heatswell.scenarios.spread.VariedInput;
 import io.github.heatswell.study.Distribution;
@@ -58,8 +59,10 @@ final class SpreadJson {
 
     /** The findings by which people may be hurt, whatever the runs come to. */
     private void hazards() throws IOException {
-        for (Finding finding : Hazards.among(
-                Findings.of(answer.scenario().system(), answer.scenario().doubts()))) {
+        List<Finding> all =
+                Findings.of(answer.scenario().system(), answer.scenario().doubts());
+        for (Finding finding :
+                all.stream().filter(one -> one.severity() == Severity.HAZARD).toList()) {
             json.object(() -> json.text("id", finding.id())
                     .text("sentence", finding.sentence().text(UnitSystem.SI)));
         }

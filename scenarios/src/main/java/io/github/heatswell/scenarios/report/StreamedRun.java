@@ -1,13 +1,13 @@
 package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.assessment.Finding;
-import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.charts.Chart;
 import io.github.heatswell.charts.DailyCollector;
 import io.github.heatswell.charts.DailyFigures;
 import io.github.heatswell.charts.table.EventTable;
 import io.github.heatswell.charts.table.TraceTable;
 import io.github.heatswell.charts.table.TraceWriter;
+import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.narrative.Observer;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.file.Scenario;
@@ -102,13 +102,14 @@ public final class StreamedRun {
                 collector.sample(time, values, regime);
                 observer.sample(time, values, regime);
             });
-            findings = new RunFindings(summary, observer.observed());
             days = collector.figures().completedBy(summary);
+            findings = new RunFindings(
+                    summary, observer.observed(), Narrative.isByDay(summary) ? days.relieved() : List.of());
         }
     }
 
     private Document content() throws IOException {
-        List<Finding> told = Findings.of(found().summary(), scenario.doubts());
+        List<Finding> told = found().narrative(scenario.doubts()).findings();
         return page.content(found(), advice.after(told, page.shown()), chart());
     }
 

@@ -1,8 +1,9 @@
 package io.github.heatswell.scenarios.report;
 
-import io.github.heatswell.assessment.Findings;
+import io.github.heatswell.narrative.Alarm;
 import io.github.heatswell.narrative.DrawCount;
 import io.github.heatswell.narrative.Limit;
+import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.Extreme;
 import io.github.heatswell.result.Extremes;
@@ -13,6 +14,7 @@ import io.github.heatswell.scenarios.file.Assumption;
 import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.file.UncertainField;
+import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.Locale;
@@ -27,12 +29,14 @@ final class SummaryJson {
     private final Scenario scenario;
     private final RunSummary result;
     private final RunFindings findings;
+    private final Narrative narrative;
     private final Json json;
 
     private SummaryJson(Scenario scenario, RunFindings findings, Json json) {
         this.scenario = scenario;
         this.result = findings.summary();
         this.findings = findings;
+        this.narrative = findings.narrative(scenario.doubts());
         this.json = json;
     }
 
@@ -45,11 +49,12 @@ final class SummaryJson {
     private void write() throws IOException {
         json.object(() -> {
             hazard();
+            json.text("headline", narrative.headline().text(UnitSystem.SI));
             scenario();
             run();
             extremes(result.extremes());
             limits();
-            FindingsJson.write(Findings.of(result, scenario.doubts()), json);
+            FindingsJson.write(narrative.findings(), json);
             totals(result.totals());
             draws();
             events();
@@ -70,7 +75,7 @@ final class SummaryJson {
         }
         json.object("hazard", () -> {
             event(hazard.get());
-            json.text("meaning", Hazards.meaning(hazard.get().kind()));
+            json.text("meaning", hazard.get().kind().meaning());
         });
     }
 
@@ -198,11 +203,19 @@ final class SummaryJson {
         json.object(
                 "audit",
                 () -> json.flag("closes", result.audit().closes())
-                        .text("warning", OpenBalance.of(result.audit()).orElse(""))
+                        .text("warning", warning())
                         .number("mass_residual_kg", result.audit().massResidual())
                         .number("mass_moved_kg", result.audit().massMoved())
                         .number("energy_residual_j", result.audit().energyResidual())
                         .number("energy_moved_j", result.audit().energyMoved()));
+    }
+
+    private String warning() {
+        return narrative.alarms().stream()
+                .filter(alarm -> alarm.level() == Alarm.Level.NOT_RELIABLE)
+                .map(alarm -> alarm.text().text(UnitSystem.SI))
+                .findFirst()
+                .orElse("");
     }
 
     private void numerics() throws IOException {

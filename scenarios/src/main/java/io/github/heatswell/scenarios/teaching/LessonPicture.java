@@ -4,7 +4,7 @@ import io.github.heatswell.assessment.Measure;
 import io.github.heatswell.assessment.Measure.Kind;
 import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.charts.Chart;
-import io.github.heatswell.narrative.NamedRun;
+import io.github.heatswell.charts.NamedRun;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;

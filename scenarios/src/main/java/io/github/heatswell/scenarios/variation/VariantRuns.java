@@ -1,6 +1,6 @@
 package io.github.heatswell.scenarios.variation;
 
-import io.github.heatswell.narrative.NamedRun;
+import io.github.heatswell.charts.NamedRun;
 import io.github.heatswell.narrative.NamedSummary;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;

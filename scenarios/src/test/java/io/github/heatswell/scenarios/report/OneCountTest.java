@@ -3,9 +3,10 @@ package io.github.heatswell.scenarios.report;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.assessment.Doubts;
 import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.assessment.Findings;
-import io.github.heatswell.narrative.Headline;
+import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.file.Scenario;
@@ -38,7 +39,7 @@ class OneCountTest {
                 run.events().stream().anyMatch(event -> event.kind() == EventKind.RELIEF_OPENED_FULLY),
                 "and fully, which is no opening");
         assertEquals(openings, run.summary().openings("T&P valve").count());
-        String headline = Headline.of(run, UnitSystem.SI);
+        String headline = Narrative.of(run.summary(), Doubts.NONE).headline().text(UnitSystem.SI);
         assertTrue(headline.contains("opens " + openings + " times, first by heat after 2 h"), headline);
         String sentence = Findings.of(run.summary()).stream()
                 .filter(finding -> finding.id().equals("relief-valve-controls-expansion"))

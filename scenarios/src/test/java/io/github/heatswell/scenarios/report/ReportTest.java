@@ -4,8 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.narrative.NamedRun;
-import io.github.heatswell.narrative.NamedSummary;
+import io.github.heatswell.charts.NamedRun;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.file.Scenario;
@@ -37,7 +36,7 @@ class ReportTest {
     void aHazardComesFirstThenAWarning() {
         String report = report("quarry-row", UnitSystem.SI);
         assertTrue(
-                report.startsWith("HAZARD: Test pressure reached after 27 min 12 s, at 16 bar and 22.8 degC. A\n"),
+                report.startsWith("HAZARD: After 27 min 12 s the pressure reaches 16 bar. A tank is tested up to\n"),
                 report);
         assertTrue(report.indexOf("WARNING: Working pressure exceeded") < report.indexOf("Quarry row"));
         assertLines(
@@ -131,9 +130,9 @@ class ReportTest {
     void aComparisonIsOneTable() {
         List<NamedRun> runs = List.of(named("orchard-lodge"), named("orchard-lodge-vessel"), named("quarry-row"));
         String report = ComparisonReport.of(
-                        runs, runs.stream().map(NamedSummary::of).toList(), UnitSystem.SI)
+                        runs, runs.stream().map(NamedRun::summary).toList(), UnitSystem.SI)
                 .text();
-        assertTrue(report.startsWith("HAZARD in quarry-row: Test pressure reached after 27 min 12 s"), report);
+        assertTrue(report.startsWith("HAZARD in quarry-row: After 27 min 12 s the pressure reaches 16 bar."), report);
         assertLines(
                 report,
                 "                                 peak         after   relieved  relief set",

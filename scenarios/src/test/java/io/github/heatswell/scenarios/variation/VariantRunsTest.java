@@ -3,7 +3,7 @@ package io.github.heatswell.scenarios.variation;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
-import io.github.heatswell.narrative.NamedRun;
+import io.github.heatswell.charts.NamedRun;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.file.Scenario;
 import java.util.List;

@@ -1,5 +1,6 @@
-package io.github.heatswell.narrative;
+package io.github.heatswell.charts;
 
+import io.github.heatswell.narrative.NamedSummary;
 import io.github.heatswell.result.RunResult;
 import java.util.Objects;
 
@@ -23,5 +24,14 @@ public record NamedRun(String name, RunResult result) {
         if (name.isBlank()) {
             throw new IllegalArgumentException("name: a run that is shown with others needs one");
         }
+    }
+
+    /**
+     * The run without its course, of a house of which everything is known.
+     *
+     * @return its name and what it found
+     */
+    public NamedSummary summary() {
+        return new NamedSummary(name, result.summary());
     }
 }

@@ -1,0 +1,176 @@
+package io.github.heatswell.narrative;
+
+import io.github.heatswell.assessment.Measure;
+import io.github.heatswell.assessment.Statement;
+import io.github.heatswell.system.HotWaterSystem;
+import java.time.LocalDate;
+import java.time.format.TextStyle;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Moments and days of a run in words. A run of a day or so in which something goes by the clock is told by the clock, any other
+ * by the time since its start. Days have dates where the season matters, in years of 365 days. Immutable.
+ */
+public final class Moments {
+
+    private static final double DAY = 86_400;
+    private static final double MIN_BY_CLOCK = 3 * 3_600;
+    private static final double MAX_BY_CLOCK = 3 * DAY;
+    private static final int YEAR = 365;
+
+    /** Any year of 365 days. */
+    private static final int COMMON_YEAR = 2001;
+
+    private final double clockStart;
+    private final boolean byClock;
+    private final double end;
+    private final int firstDay;
+    private final boolean dated;
+
+    private Moments(double clockStart, boolean byClock, double end, int firstDay, boolean dated) {
+        this.clockStart = clockStart;
+        this.byClock = byClock;
+        this.end = end;
+        this.firstDay = firstDay;
+        this.dated = dated;
+    }
+
+    /**
+     * The moments of a run.
+     *
+     * @param system what is run
+     * @param end how long (s)
+     * @return the moments
+     */
+    public static Moments of(HotWaterSystem system, double end) {
+        double start = system.start().timeOfDay();
+        boolean timetable =
+                !system.draws().draws().isEmpty() || !system.supply().mains().isConstant() || start > 0;
+        int day = system.start().dayOfYear();
+        // A description that says nothing of the day begins on the first of January.
+        boolean dated = day != 1 || !system.supply().water().isConstant();
+        return new Moments(start, timetable && end >= MIN_BY_CLOCK && end <= MAX_BY_CLOCK, end, day, dated);
+    }
+
+    /**
+     * The moments of several runs: by the clock, if all go by it and begin at one time of the day.
+     *
+     * @param systems what is run
+     * @param end how long (s)
+     * @return the moments
+     */
+    public static Moments common(List<HotWaterSystem> systems, double end) {
+        List<Moments> all = systems.stream().map(system -> of(system, end)).toList();
+        Moments first = all.get(0);
+        boolean clock = all.stream().allMatch(own -> own.byClock && own.clockStart == first.clockStart);
+        return clock ? first : sinceStart();
+    }
+
+    /**
+     * Moments by the time since the start, whatever is run.
+     *
+     * @return the moments
+     */
+    public static Moments sinceStart() {
+        return new Moments(0, false, 0, 1, false);
+    }
+
+    /**
+     * Whether moments are told by the clock.
+     *
+     * @return true if they are
+     */
+    public boolean byClock() {
+        return byClock;
+    }
+
+    /**
+     * The clock time at the start.
+     *
+     * @return the time since midnight (s)
+     */
+    public double clockStart() {
+        return clockStart;
+    }
+
+    /**
+     * A moment.
+     *
+     * @param seconds the time since the start (s)
+     * @return such as {@code after 10 min}, {@code at 06:12} or {@code at 06:12 the next day}
+     */
+    public Statement at(double seconds) {
+        if (seconds < 0.5) {
+            return Statement.plain("at the start");
+        }
+        if (!byClock) {
+            return Statement.plain("after ").then(Measure.time(seconds));
+        }
+        long minutes = Math.round((clockStart + seconds) / 60);
+        long day = minutes / 1440;
+        boolean severalDays = clockStart + end > DAY + 60;
+        String which = day == 0 || !severalDays ? "" : day == 1 ? " the next day" : " on day " + (day + 1);
+        return Statement.plain("at " + clock(minutes % 1440) + which);
+    }
+
+    /**
+     * A clock time.
+     *
+     * @param minutes the time since midnight (min), below 1440
+     * @return such as {@code 06:12}
+     */
+    public static String clock(long minutes) {
+        return String.format(Locale.ROOT, "%02d:%02d", minutes / 60, minutes % 60);
+    }
+
+    /**
+     * Whether days have dates.
+     *
+     * @return false where they are counted
+     */
+    public boolean dated() {
+        return dated;
+    }
+
+    /**
+     * A day of the run.
+     *
+     * @param day its number, counted from 0
+     * @return such as {@code 14 Jan}, {@code 14 Jan of year 2} or {@code day 14}
+     */
+    public String day(int day) {
+        if (!dated) {
+            return "day " + (day + 1);
+        }
+        int year = (firstDay - 1 + day) / YEAR;
+        boolean severalYears = end > (YEAR + 1) * DAY;
+        LocalDate date = date(day);
+        return date.getDayOfMonth() + " " + month(date) + (year > 0 && severalYears ? " of year " + (year + 1) : "");
+    }
+
+    /**
+     * The date of a day of the run, in a year that stands for all.
+     *
+     * @param day its number, counted from 0
+     * @return the date
+     */
+    public LocalDate date(int day) {
+        return LocalDate.ofYearDay(COMMON_YEAR, (firstDay - 1 + day) % YEAR + 1);
+    }
+
+    /**
+     * The month of a date.
+     *
+     * @param date the date
+     * @return such as {@code Jan}
+     */
+    public static String month(LocalDate date) {
+        return date.getMonth().getDisplayName(TextStyle.SHORT, Locale.ENGLISH);
+    }
+
+    /** The month of a day of the year: {@code January}. */
+    static String monthOf(int dayOfYear) {
+        return LocalDate.ofYearDay(COMMON_YEAR, dayOfYear).getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+    }
+}

@@ -1,0 +1,172 @@
+package io.github.heatswell.narrative;
+
+import static io.github.heatswell.assessment.Statement.plain;
+
+import io.github.heatswell.assessment.Doubts;
+import io.github.heatswell.assessment.Finding;
+import io.github.heatswell.assessment.Findings;
+import io.github.heatswell.assessment.Statement;
+import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.system.HotWaterSystem;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * What was found, in sentences, the same for screen, page, picture, lesson and program. Immutable; its quantities are written
+ * once somebody says in which units ({@link Statement#text}). Pressures are gauge readings.
+ *
+ * @param alarms what may hurt somebody, limits passed, and that a run is not to be relied on, the gravest first
+ * @param headline what was found, in one sentence without a full stop; a hazard before everything else
+ * @param remarks what must be said besides, in whole sentences
+ * @param facts what a reader needs in order to judge it, in whole sentences; may be empty
+ * @param findings what rules found in the run or the house behind it, the gravest first
+ */
+public record Narrative(
+        List<Alarm> alarms, Statement headline, List<Statement> remarks, Statement facts, List<Finding> findings) {
+
+    /** A run of more days than this (s) is told day by day. */
+    private static final double MANY_DAYS = 14.5 * 86_400;
+
+    /**
+     * Checks that everything is there and copies the lists.
+     *
+     * @param alarms what may hurt somebody, and limits passed, the gravest first
+     * @param headline what was found
+     * @param remarks what must be said besides
+     * @param facts what a reader needs in order to judge it
+     * @param findings what rules found
+     */
+    public Narrative {
+        alarms = List.copyOf(alarms);
+        Objects.requireNonNull(headline, "headline");
+        remarks = List.copyOf(remarks);
+        Objects.requireNonNull(facts, "facts");
+        findings = List.copyOf(findings);
+    }
+
+    /**
+     * What one run found, such as {@code Relief valve opens after 10 min 16 s and discharges 3.14 L}.
+     *
+     * @param run the run
+     * @param doubts what is not known of the house: no hazard is told that rests on it alone
+     * @return the narrative, without remarks
+     */
+    public static Narrative of(RunSummary run, Doubts doubts) {
+        return of(run, doubts, new RunHeadline(Objects.requireNonNull(run, "run")).sentence());
+    }
+
+    /**
+     * What a run over weeks or years found: on how many days valves discharged water, and when most. A shorter run is told as
+     * by {@link #of}.
+     *
+     * @param run the run
+     * @param doubts what is not known of the house
+     * @param relieved what all relief valves discharged on each day (m3)
+     * @return the narrative
+     */
+    public static Narrative ofDays(RunSummary run, Doubts doubts, List<Double> relieved) {
+        return of(run, doubts, new RunHeadline(Objects.requireNonNull(run, "run")).ofDays(relieved));
+    }
+
+    /**
+     * Whether a run is told day by day ({@link #ofDays}): any longer than two weeks.
+     *
+     * @param run the run
+     * @return true if it is so long
+     */
+    public static boolean isByDay(RunSummary run) {
+        return run.end() > MANY_DAYS;
+    }
+
+    /**
+     * The same, with what samples showed.
+     *
+     * @param run the run
+     * @param observed what its samples showed
+     * @return the narrative; its remarks tell where discharged water came from, and of draws that fell short
+     */
+    public Narrative with(RunSummary run, Observed observed) {
+        return new Narrative(alarms, headline, Remarks.of(run, observed), facts, findings);
+    }
+
+    private static Narrative of(RunSummary run, Doubts doubts, Statement headline) {
+        List<Finding> findings = Findings.of(run, doubts);
+        return new Narrative(Alarms.of(run, findings), headline, List.of(), Facts.of(run), findings);
+    }
+
+    /**
+     * What several runs found when held against each other, such as {@code Only “18 L vessel” keeps the relief valve shut; “no
+     * vessel” discharges 3.14 L}.
+     *
+     * @param runs the runs, at least two
+     * @return the narrative
+     * @throws IllegalArgumentException if there are fewer than two runs
+     */
+    public static Narrative comparing(List<NamedSummary> runs) {
+        return comparing(runs, Objects.requireNonNull(runs, "runs").size());
+    }
+
+    /**
+     * What many runs found of which a picture shows some: those of the lowest and the highest peak, and others evenly between.
+     *
+     * @param runs all runs, at least two
+     * @param shown how many of them are shown
+     * @return the narrative
+     * @throws IllegalArgumentException if there are fewer than two runs
+     */
+    public static Narrative comparing(List<NamedSummary> runs, int shown) {
+        if (Objects.requireNonNull(runs, "runs").size() < 2) {
+            throw new IllegalArgumentException("runs: a comparison needs at least 2, not " + runs.size());
+        }
+        Verdict verdict = new Verdict(runs);
+        boolean some = shown < runs.size();
+        Statement facts = plain(
+                        some
+                                ? "Shown are " + shown + " of " + runs.size()
+                                        + " runs: those of the lowest and the highest peak, and others evenly between by their"
+                                        + " peaks. "
+                                : "")
+                .then(Facts.common(runs));
+        return new Narrative(
+                verdict.hazards().stream()
+                        .map(hazard -> Alarm.of(Alarm.Level.HAZARD, hazard))
+                        .toList(),
+                verdict.sentence().capitalised(),
+                some ? List.of(verdict.peaks(shown)) : List.of(),
+                facts,
+                List.of());
+    }
+
+    /**
+     * What can be said of a house without running it.
+     *
+     * @param house the house
+     * @param doubts what is not known of it
+     * @return its hazards, each with what to do
+     */
+    public static List<Alarm> alarms(HotWaterSystem house, Doubts doubts) {
+        return Alarms.of(Findings.of(house, doubts));
+    }
+
+    /**
+     * Whether people may be hurt.
+     *
+     * @return true if one of the alarms is a hazard
+     */
+    public boolean isHazard() {
+        return hazard().isPresent();
+    }
+
+    /**
+     * The gravest hazard.
+     *
+     * @return what happened or what is wrong, without what to do; empty without a hazard
+     */
+    public Optional<Statement> hazard() {
+        return alarms.stream()
+                .filter(alarm -> alarm.level() == Alarm.Level.HAZARD)
+                .map(Alarm::what)
+                .findFirst();
+    }
+}
