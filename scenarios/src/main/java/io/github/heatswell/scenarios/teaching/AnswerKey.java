@@ -27,7 +27,7 @@ final class AnswerKey {
             lesson(i + 1, solved.get(i));
         }
         html.closeLine();
-        return page.end(true);
+        return page.end();
     }
 
     private void lesson(int number, SolvedLesson one) {

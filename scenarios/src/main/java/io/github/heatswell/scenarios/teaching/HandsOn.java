@@ -51,6 +51,10 @@ record HandsOn(Page page, SolvedLesson solved) {
                         own,
                         "autocomplete",
                         "off");
+        html().open("p", "class", "ends")
+                .leaf("span", "", "id", "first")
+                .leaf("span", "", "id", "last")
+                .closeLine();
         html().leaf("p", "", "id", "shown", "class", "shown");
         html().open("div", "id", "trace", "class", "trace").closeLine();
         html().open("dl", "class", "readout");

@@ -49,7 +49,7 @@ final class LessonPage {
         html.closeLine();
         neighbours();
         html.closeLine();
-        return page.end(true);
+        return page.end();
     }
 
     private void prediction() {

@@ -62,12 +62,10 @@ final class Page {
         return units == UnitSystem.SI ? "si" : "us";
     }
 
-    /** Ends a page, with the script if something on it acts. */
-    String end(boolean acts) {
+    /** Ends a page. */
+    String end() {
         html.open("footer").leaf("p", say("footer")).closeLine();
-        if (acts) {
-            html.open("script", "src", LessonSite.SCRIPT).closeLine();
-        }
+        html.open("script", "src", LessonSite.SCRIPT).closeLine();
         return html.closeLine().closeLine().end();
     }
 

@@ -25,7 +25,7 @@ final class TextPage {
         from.list("parts", 1, Integer.MAX_VALUE, node -> part(Fields.of(node, "part")));
         from.done();
         html.closeLine();
-        return page.end(false);
+        return page.end();
     }
 
     private Fields part(Fields part) {

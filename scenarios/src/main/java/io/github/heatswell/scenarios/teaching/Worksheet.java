@@ -50,7 +50,7 @@ final class Worksheet {
         }
         html.open("p", "class", "back").leaf("a", page.say("sheet-back"), "href", LessonSite.page(lesson));
         html.closeLine().closeLine();
-        return page.end(false);
+        return page.end();
     }
 
     private void prediction() {

@@ -4,18 +4,28 @@
   const find = id => document.getElementById(id);
   const repaint = [];
 
-  // The units to show: both, or one of them; kept only while the page is open.
+  // The units to show: both, or one of them. Links carry the choice to the other pages; nothing is stored.
   const units = () => root.dataset.units || 'both';
   const choice = find('units');
+  const choose = value => {
+    root.dataset.units = value;
+    for (const other of document.querySelectorAll('details.other')) {
+      other.open = other.classList.contains(value);
+    }
+    for (const link of document.querySelectorAll('a[href*=".html"]')) {
+      const page = link.getAttribute('href').split('?')[0];
+      link.setAttribute('href', value === 'both' ? page : page + '?units=' + value);
+    }
+    repaint.forEach(paint => paint());
+  };
+  const wanted = new URLSearchParams(location.search).get('units');
   if (choice) {
     choice.hidden = false;
-    choice.addEventListener('change', event => {
-      root.dataset.units = event.target.value;
-      for (const other of document.querySelectorAll('details.other')) {
-        other.open = other.classList.contains(units());
-      }
-      repaint.forEach(paint => paint());
-    });
+    choice.addEventListener('change', event => choose(event.target.value));
+  }
+  if (wanted === 'si' || wanted === 'us') {
+    if (choice) choice.querySelector('[value="' + wanted + '"]').checked = true;
+    choose(wanted);
   }
 
   // The rest unfolds once something was predicted, and answers that guess.
@@ -27,7 +37,7 @@
     const guess = chosen();
     if (guess < 0 || !look.open) return;
     if (guess === Number(verdict.dataset.outcome)) {
-      verdict.textContent = 'That is what you predicted.';
+      verdict.textContent = 'Right. That is what the run shows.';
       return;
     }
     const reply = document.querySelector('#replies [data-option="' + guess + '"] dd');
@@ -208,6 +218,8 @@
     }
     place.replaceChildren(picture);
 
+    find('first').textContent = named(runs[0]);
+    find('last').textContent = named(runs[runs.length - 1]);
     find('shown').textContent = title(now);
     find('read-peak').textContent = peak(now) + (now.exact ? ', after ' + time(now.low.at) : '');
     find('read-opens').textContent = opening(now);

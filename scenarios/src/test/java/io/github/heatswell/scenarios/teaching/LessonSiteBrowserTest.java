@@ -18,8 +18,11 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -36,6 +39,8 @@ class LessonSiteBrowserTest {
 
     /** A phone, and A4 at 96 dots an inch (px). */
     private static final int[] WIDTHS = {360, 794};
+
+    private static final Pattern PRINTED = Pattern.compile("/Type\\s*/Page\\b(?!s)");
 
     @TempDir
     private Path folder;
@@ -117,7 +122,8 @@ class LessonSiteBrowserTest {
         assertEquals(List.of("shut", "false", "false"), List.of(lines.get(0)));
         assertEquals(
                 List.of("focused", "true", slider.label()),
-                List.of(lines.get(1)).subList(0, 3));
+                List.of(lines.get(2)).subList(0, 3));
+        assertEnds(slider, lines.get(1));
         List<String[]> steps =
                 lines.stream().filter(line -> line[0].equals("at")).toList();
         assertEquals(2 * steps(lesson).size() - 1, steps.size());
@@ -130,8 +136,16 @@ class LessonSiteBrowserTest {
                 lines.stream().filter(line -> line[0].equals("predicted")).toList();
         assertEquals(lesson.prediction().options().size(), predicted.size());
         for (String[] line : predicted) {
-            assertEquals(line[1].equals(line[2]), line[3].equals("That is what you predicted."), line[3]);
+            assertEquals(line[1].equals(line[2]), line[3].equals("Right. That is what the run shows."), line[3]);
         }
+    }
+
+    /** A slider says where it begins and where it ends. */
+    private static void assertEnds(LessonSlider slider, String[] ends) {
+        List<String> values = slider.values();
+        assertEquals("ends", ends[0]);
+        assertTrue(ends[1].startsWith(values.get(0) + " ") && ends[1].contains(slider.unit()), ends[1]);
+        assertTrue(ends[2].startsWith(values.get(values.size() - 1) + " "), ends[2]);
     }
 
     private static List<String> steps(Lesson lesson) {
@@ -187,6 +201,9 @@ class LessonSiteBrowserTest {
     }
 
     private static void assertUnits(List<String[]> units) {
+        assertTrue(units.get(0)[8].endsWith(".html?units=us"), units.get(0)[8]);
+        assertTrue(units.get(1)[8].endsWith(".html?units=si"), units.get(1)[8]);
+        assertTrue(units.get(2)[8].endsWith(".html"), units.get(2)[8]);
         assertEquals(
                 List.of("us", "false", "true", "false", "false", "true"),
                 List.of(units.get(0)).subList(1, 7));
@@ -225,13 +242,14 @@ class LessonSiteBrowserTest {
         Browser.Outcome outcome = browser.load(wrapper);
         assertFalse(outcome.log().contains("CONSOLE"), outcome.log());
         List<String[]> lines = moved(outcome.page());
-        assertEquals(List.of("refused", "false", "Choose an answer first.", "true"), List.of(lines.get(0)));
-        assertEquals(List.of("chosen", "true"), List.of(lines.get(1)).subList(0, 2));
+        assertEquals(List.of("carried", "us", "true"), List.of(lines.get(0)), "units chosen on another page");
+        assertEquals(List.of("refused", "false", "Choose an answer first.", "true"), List.of(lines.get(1)));
+        assertEquals(List.of("chosen", "true"), List.of(lines.get(2)).subList(0, 2));
         assertTrue(
-                lines.get(1)[2].startsWith("You predicted: ") && lines.get(1)[2].endsWith("the way it came."),
-                lines.get(1)[2]);
-        assertEquals(List.of("right", "That is what you predicted."), List.of(lines.get(2)));
-        assertEquals(List.of("replies", "false"), List.of(lines.get(3)));
+                lines.get(2)[2].startsWith("You predicted: ") && lines.get(2)[2].endsWith("the way it came."),
+                lines.get(2)[2]);
+        assertEquals(List.of("right", "Right. That is what the run shows."), List.of(lines.get(3)));
+        assertEquals(List.of("replies", "false"), List.of(lines.get(4)));
     }
 
     @Test
@@ -249,17 +267,27 @@ class LessonSiteBrowserTest {
 
     @Test
     void aWorksheetTakesOnePage() throws Exception {
+        Map<Integer, Lesson> fullest = new TreeMap<>(Comparator.reverseOrder());
         for (Lesson lesson : Lessons.all()) {
-            String pdf = new String(
-                    browser.print(site.resolve("worksheet-" + lesson.id() + ".html")), StandardCharsets.ISO_8859_1);
-            assertEquals(
-                    1,
-                    Pattern.compile("/Type\\s*/Page\\b(?!s)")
-                            .matcher(pdf)
-                            .results()
-                            .count(),
-                    lesson.id());
+            assertOnePage(lesson, "letter", "792");
+            fullest.put(sheet(lesson).length(), lesson);
         }
+        for (Lesson lesson : fullest.values().stream().limit(3).toList()) { // A4 is the longer paper
+            assertOnePage(lesson, "A4", "841");
+        }
+    }
+
+    private void assertOnePage(Lesson lesson, String paper, String points) throws Exception {
+        Path sheet = site.resolve("on-paper.html");
+        String size = "<style>@page { size: " + paper + "; }</style></head>";
+        Files.writeString(sheet, sheet(lesson).replace("</head>", size));
+        String pdf = new String(browser.print(sheet), StandardCharsets.ISO_8859_1);
+        assertTrue(pdf.contains(points), "the height of " + paper + " in points");
+        assertEquals(1, PRINTED.matcher(pdf).results().count(), lesson.id() + " on " + paper);
+    }
+
+    private String sheet(Lesson lesson) throws IOException {
+        return Files.readString(site.resolve("worksheet-" + lesson.id() + ".html"));
     }
 
     private static List<String[]> moved(String page) {

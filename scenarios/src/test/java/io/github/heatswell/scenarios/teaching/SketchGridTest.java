@@ -15,14 +15,14 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** An empty graph has ticks that can be told apart, and does not end where the answer does. */
-class SketchScaleTest {
+class SketchGridTest {
 
     private static final Pattern TICK = Pattern.compile("text-anchor=\"(end|middle)\"[^>]*>([0-9.]+)<");
 
     @ParameterizedTest
     @CsvSource({"3.4, 3.4", "3.4, 3.4004", "4.2, 7", "0, 375", "49.3, 101.5", "2.85, 11.2", "0, 0.0003", "288, 372"})
     void everyTickCanBeToldApartAndTheEndsAreFree(double low, double high) {
-        SketchScale scale = SketchScale.around(low, high);
+        SketchGrid.Scale scale = SketchGrid.Scale.around(low, high);
         List<String> labels =
                 IntStream.rangeClosed(0, scale.lines()).mapToObj(scale::label).toList();
         assertEquals(labels.size(), new HashSet<>(labels).size(), labels.toString());
