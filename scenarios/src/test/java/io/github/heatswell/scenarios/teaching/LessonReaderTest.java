@@ -4,8 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.assessment.Measure;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -103,9 +107,11 @@ class LessonReaderTest {
                         + " as in {1: ...}",
                 noticing("It is {twice}."));
         refused("a-lesson:20:10: say: a brace has no counterpart in 'It is }.'", noticing("It is }."));
+        String kinds = Stream.of(Measure.Kind.values())
+                .map(kind -> kind.name().toLowerCase(Locale.ROOT).replace('_', '-'))
+                .collect(Collectors.joining(", "));
         refused(
-                "a-lesson:20:10: say: 'presure' is not known here; there are gauge-pressure, pressure-difference,"
-                        + " temperature, temperature-difference, volume, flow, power, mass, length, moment, time, share",
+                "a-lesson:20:10: say: 'presure' is not known here; there are " + kinds,
                 noticing("It is {presure: twice}."));
         LessonRun run = LessonRun.of(read(
                 noticing("From {peak(lodge)}, {gauge-pressure: twice / 2}, by {peak(lodge) - 2 bar}, {2: -1 / 3}.")));
