@@ -8,13 +8,7 @@ import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.nio.charset.StandardCharsets;
-import java.util.Locale;
 import java.util.Objects;
-import java.util.zip.CRC32;
-import javax.imageio.ImageIO;
-import javax.imageio.ImageWriter;
-import javax.imageio.stream.MemoryCacheImageOutputStream;
 import org.jfree.chart.ChartRenderingInfo;
 
 /**
@@ -62,13 +56,6 @@ public final class Sheet {
     /** What the picture shows. */
     String description() {
         return Description.of(picture);
-    }
-
-    /** A name fit for the start of an XML id: the same for the same content, whenever and wherever it is drawn. */
-    String fingerprint() {
-        CRC32 sum = new CRC32();
-        sum.update(picture.toString().getBytes(StandardCharsets.UTF_8));
-        return String.format(Locale.ROOT, "hs%08x", sum.getValue());
     }
 
     /**
@@ -129,14 +116,7 @@ public final class Sheet {
      */
     public void writePng(double scale, OutputStream out) throws IOException {
         Objects.requireNonNull(out, "out");
-        ImageWriter writer = ImageIO.getImageWritersByFormatName("png").next();
-        // Not ImageIO.write, which would put a temporary file in between.
-        try (MemoryCacheImageOutputStream stream = new MemoryCacheImageOutputStream(out)) {
-            writer.setOutput(stream);
-            writer.write(image(scale));
-        } finally {
-            writer.dispose();
-        }
+        PngWriter.write(image(scale), out);
     }
 
     /**

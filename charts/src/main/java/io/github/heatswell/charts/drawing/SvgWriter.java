@@ -3,14 +3,19 @@ package io.github.heatswell.charts.drawing;
 import java.awt.Dimension;
 import java.io.IOException;
 import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
+import java.util.zip.CRC32;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
-import org.apache.batik.svggen.SVGIDGenerator;
+import org.w3c.dom.Attr;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
+import org.w3c.dom.NamedNodeMap;
 import org.w3c.dom.Node;
 
 /** Writes a sheet as an SVG element that scales, names itself to screen readers and falls back on any font. */
@@ -20,24 +25,21 @@ final class SvgWriter {
     /** Families of like width first, so that words keep the room they were measured for. */
     private static final String FAMILIES = "'DejaVu Sans', Verdana, 'Bitstream Vera Sans', sans-serif";
 
+    /** How an attribute begins that refers to an id. */
+    private static final String URL = "url(#";
+
     private final Sheet sheet;
-    /** Ids begin with a prefix of the picture's own, since two pictures may stand in one page. */
-    private final String prefix;
+    private final CRC32 sum = new CRC32();
+    /** Ids and what refers to them. */
+    private final List<Attr> ids = new ArrayList<>();
 
     SvgWriter(Sheet sheet) {
         this.sheet = sheet;
-        this.prefix = sheet.fingerprint();
     }
 
     void write(Appendable out) throws IOException {
         Document document = newDocument();
         SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);
-        context.setIDGenerator(new SVGIDGenerator() {
-            @Override
-            public String generateID(String kind) {
-                return prefix + "-" + super.generateID(kind);
-            }
-        });
         context.setPrecision(2);
         context.setComment(null);
         SVGGraphics2D g = new SVGGraphics2D(context, false);
@@ -69,12 +71,17 @@ final class SvgWriter {
         root.setAttribute("viewBox", String.format(Locale.ROOT, "0 0 %.0f %.0f", sheet.width(), sheet.height()));
         root.setAttribute("role", "img");
         root.setAttribute("aria-label", sheet.name());
-        root.setAttribute("aria-describedby", prefix + "-desc");
+        root.setAttribute("aria-describedby", "desc");
         Element description = text(root, "desc", sheet.description());
-        description.setAttribute("id", prefix + "-desc");
+        description.setAttribute("id", "desc");
         root.insertBefore(description, root.getFirstChild());
         root.insertBefore(text(root, "title", sheet.name()), root.getFirstChild());
         clean(root);
+        String prefix = String.format(Locale.ROOT, "hs%08x-", sum.getValue());
+        for (Attr id : ids) {
+            String value = id.getValue();
+            id.setValue(value.startsWith(URL) ? URL + prefix + value.substring(URL.length()) : prefix + value);
+        }
     }
 
     private static Element text(Element root, String name, String content) {
@@ -84,7 +91,11 @@ final class SvgWriter {
         return element;
     }
 
-    private static void clean(Node node) {
+    /**
+     * Names the fonts, and collects the ids and a sum of everything: ids begin with a prefix of the picture's own, the same
+     * whenever and wherever it is drawn, since two pictures may stand in one page.
+     */
+    private void clean(Node node) {
         if (node instanceof Element element) {
             if (!element.getAttribute("font-family").isEmpty()) {
                 element.setAttribute("font-family", FAMILIES);
@@ -92,9 +103,29 @@ final class SvgWriter {
             if (element.getAttribute("id").equals("genericDefs")) {
                 element.removeAttribute("id");
             }
+            sum(element.getTagName());
+            NamedNodeMap attributes = element.getAttributes();
+            for (int i = 0; i < attributes.getLength(); i++) {
+                Attr attribute = (Attr) attributes.item(i);
+                String name = attribute.getName();
+                sum(name);
+                sum(attribute.getValue());
+                if (name.equals("id")
+                        || name.equals("aria-describedby")
+                        || attribute.getValue().startsWith(URL)) {
+                    ids.add(attribute);
+                }
+            }
+        } else {
+            sum(node.getNodeValue());
         }
         for (Node child = node.getFirstChild(); child != null; child = child.getNextSibling()) {
             clean(child);
         }
+    }
+
+    private void sum(String text) {
+        sum.update(text.getBytes(StandardCharsets.UTF_8));
+        sum.update(0);
     }
 }

@@ -14,13 +14,6 @@ final class Escaped {
         return escaped.toString();
     }
 
-    /** The text without characters that no page may hold, for what escapes by itself. */
-    static String clean(String text) {
-        StringBuilder clean = new StringBuilder(text.length());
-        text.codePoints().forEach(point -> clean.appendCodePoint(allowed(point) ? point : REPLACEMENT));
-        return clean.toString();
-    }
-
     private static void append(StringBuilder escaped, int point) {
         switch (point) {
             case '&' -> escaped.append("&amp;");

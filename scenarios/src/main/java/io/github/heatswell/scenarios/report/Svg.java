@@ -2,24 +2,15 @@ package io.github.heatswell.scenarios.report;
 
 import java.io.IOException;
 import java.io.StringReader;
-import java.io.StringWriter;
 import java.util.Set;
 import javax.xml.XMLConstants;
-import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
-import javax.xml.transform.OutputKeys;
-import javax.xml.transform.Transformer;
-import javax.xml.transform.TransformerException;
-import javax.xml.transform.TransformerFactory;
-import javax.xml.transform.dom.DOMSource;
-import javax.xml.transform.stream.StreamResult;
-import org.w3c.dom.Attr;
-import org.w3c.dom.Document;
-import org.w3c.dom.Element;
-import org.w3c.dom.NamedNodeMap;
-import org.w3c.dom.Node;
+import javax.xml.parsers.SAXParser;
+import javax.xml.parsers.SAXParserFactory;
+import org.xml.sax.Attributes;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
+import org.xml.sax.ext.DefaultHandler2;
 
 /**
  * A picture that may stand inside a page: one SVG element of shapes and words, without anything that acts or that refers
@@ -46,16 +37,10 @@ public final class Svg {
             "tspan",
             "pattern");
 
-    private final String prefix;
     private final String markup;
 
-    private Svg(String prefix, String source, String alternative) {
-        this.prefix = prefix;
-        Element root = parse(source);
-        check(root);
-        root.setAttribute("role", "img");
-        root.setAttribute("aria-label", Escaped.clean(alternative));
-        this.markup = written(root);
+    private Svg(String markup) {
+        this.markup = markup;
     }
 
     /**
@@ -68,7 +53,21 @@ public final class Svg {
      * @throws IllegalArgumentException if it is not such a picture
      */
     public static Svg of(String source, String alternative, String prefix) {
-        return new Svg(prefix, source, alternative);
+        Copy copy = new Copy(alternative, prefix);
+        try {
+            SAXParserFactory factory = SAXParserFactory.newDefaultInstance();
+            factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
+            factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
+            factory.setNamespaceAware(true);
+            SAXParser parser = factory.newSAXParser();
+            parser.setProperty("http://xml.org/sax/properties/lexical-handler", copy);
+            parser.parse(new InputSource(new StringReader(source)), copy);
+        } catch (SAXException e) {
+            throw new IllegalArgumentException("a picture must be one SVG element: " + e.getMessage(), e);
+        } catch (IOException | ParserConfigurationException e) {
+            throw new IllegalStateException("this Java has no XML support", e);
+        }
+        return new Svg(copy.markup.toString());
     }
 
     /** The element alone. */
@@ -76,70 +75,98 @@ public final class Svg {
         return markup;
     }
 
-    private static Element parse(String source) {
-        try {
-            DocumentBuilderFactory factory = DocumentBuilderFactory.newDefaultInstance();
-            factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
-            factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
-            factory.setNamespaceAware(true);
-            factory.setCoalescing(true);
-            var builder = factory.newDocumentBuilder();
-            builder.setErrorHandler(null);
-            Document document = builder.parse(new InputSource(new StringReader(source)));
-            return document.getDocumentElement();
-        } catch (SAXException e) {
-            throw new IllegalArgumentException("a picture must be one SVG element: " + e.getMessage(), e);
-        } catch (IOException | ParserConfigurationException e) {
-            throw new IllegalStateException("this Java has no XML support", e);
-        }
-    }
+    /** Copies what is read, and refuses what must not be copied. */
+    private static final class Copy extends DefaultHandler2 {
+        private final String alternative;
+        private final String prefix;
+        private final StringBuilder markup = new StringBuilder();
+        /** Whether a start tag still lacks its end, as its element may be empty. */
+        private boolean open;
 
-    private void check(Element element) {
-        if (!NAMESPACE.equals(element.getNamespaceURI()) || !ELEMENTS.contains(element.getLocalName())) {
-            throw new IllegalArgumentException("a picture must not contain the element " + element.getTagName());
+        Copy(String alternative, String prefix) {
+            this.alternative = alternative;
+            this.prefix = prefix;
         }
-        NamedNodeMap attributes = element.getAttributes();
-        for (int i = 0; i < attributes.getLength(); i++) {
-            check((Attr) attributes.item(i));
-        }
-        for (Node child = element.getFirstChild(); child != null; child = child.getNextSibling()) {
-            if (child instanceof Element inner) {
-                check(inner);
-            } else if (child.getNodeType() != Node.TEXT_NODE) {
-                // Where such a thing ends is another matter in HTML than in XML.
-                throw new IllegalArgumentException("a picture must contain elements and text only");
+
+        @Override
+        public void startElement(String namespace, String name, String written, Attributes attributes) {
+            if (!NAMESPACE.equals(namespace) || !ELEMENTS.contains(name)) {
+                throw new IllegalArgumentException("a picture must not contain the element " + written);
+            }
+            boolean root = markup.isEmpty();
+            closeTag();
+            markup.append('<').append(name);
+            open = true;
+            if (root) {
+                append("xmlns", NAMESPACE);
+                append("role", "img");
+                append("aria-label", alternative);
+            }
+            for (int i = 0; i < attributes.getLength(); i++) {
+                String key = attributes.getQName(i);
+                if (!root || !key.equals("role") && !key.equals("aria-label")) {
+                    append(key, checked(key, attributes.getValue(i)));
+                }
             }
         }
-    }
 
-    private void check(Attr attribute) {
-        String name = attribute.getName();
-        String value = attribute.getValue();
-        if (name.startsWith("on") || name.endsWith("href") || name.equals("style")) {
-            throw new IllegalArgumentException("a picture must not contain the attribute " + name);
-        }
-        if (name.equals("id")) {
-            attribute.setValue(prefix + value);
-        } else if (name.equals("aria-describedby") || name.equals("aria-labelledby")) {
-            attribute.setValue(prefix + value);
-        } else if (value.contains("url(")) {
+        private String checked(String name, String value) {
+            if (name.startsWith("on") || name.endsWith("href") || name.equals("style")) {
+                throw new IllegalArgumentException("a picture must not contain the attribute " + name);
+            }
+            if (name.equals("id") || name.equals("aria-describedby") || name.equals("aria-labelledby")) {
+                return prefix + value;
+            }
+            if (!value.contains("url(")) {
+                return value;
+            }
             if (!value.matches("url\\(#[\\w-]+\\)")) {
                 throw new IllegalArgumentException("a picture must not refer to " + value);
             }
-            attribute.setValue(value.replace("#", "#" + prefix));
+            return value.replace("#", "#" + prefix);
         }
-    }
 
-    private static String written(Element root) {
-        try {
-            Transformer transformer = TransformerFactory.newDefaultInstance().newTransformer();
-            transformer.setOutputProperty(OutputKeys.OMIT_XML_DECLARATION, "yes");
-            transformer.setOutputProperty(OutputKeys.ENCODING, "UTF-8");
-            StringWriter text = new StringWriter();
-            transformer.transform(new DOMSource(root), new StreamResult(text));
-            return text.toString();
-        } catch (TransformerException e) {
-            throw new IllegalStateException("this Java cannot write XML", e);
+        private void append(String name, String value) {
+            markup.append(' ').append(name).append("=\"").append(Escaped.of(value)).append('"');
+        }
+
+        private void closeTag() {
+            if (open) {
+                markup.append('>');
+                open = false;
+            }
+        }
+
+        @Override
+        public void endElement(String namespace, String name, String written) {
+            if (open) {
+                markup.append("/>");
+                open = false;
+            } else {
+                markup.append("</").append(name).append('>');
+            }
+        }
+
+        @Override
+        public void characters(char[] text, int start, int length) {
+            closeTag();
+            markup.append(Escaped.of(new String(text, start, length)));
+        }
+
+        // Where these end is another matter in HTML than in XML.
+
+        @Override
+        public void comment(char[] text, int start, int length) {
+            throw onlyElements();
+        }
+
+        @Override
+        public void processingInstruction(String target, String text) {
+            throw onlyElements();
+        }
+
+        private static IllegalArgumentException onlyElements() {
+            return new IllegalArgumentException("a picture must contain elements and text only");
         }
     }
 }
