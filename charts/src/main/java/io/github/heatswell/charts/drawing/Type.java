@@ -22,11 +22,12 @@ final class Type {
     private Type() {}
 
     /**
-     * Makes sure there is type to set words with: headless Java may come without fonts and fail obscurely.
+     * Makes sure there is type to set words with: headless Java may come without fonts and fail obscurely. Pictures may be
+     * drawn on several threads; the first of them alone looks for the fonts.
      *
      * @throws IOException naming what to install if there are none
      */
-    static void requireFonts() throws IOException {
+    static synchronized void requireFonts() throws IOException {
         requireFonts(() -> width("x", LABEL));
     }
 

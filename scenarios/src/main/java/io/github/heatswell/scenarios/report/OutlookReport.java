@@ -44,13 +44,13 @@ public final class OutlookReport {
         OutlookReport report = new OutlookReport(answer, units);
         Chart chart = Chart.of(answer.result(), answer.scenario().system(), units);
         return Answer.of(
-                List.of(
+                ResultFile.sideBySide(List.of(
                         ResultFile.ofText("outlook.csv", out -> OutlookTable.write(answer.result(), units, out)),
                         ResultFile.of("outlook.json", out -> OutlookJson.write(answer, out)),
                         ResultFile.of("outlook.png", chart::writePng),
                         ResultFile.ofText("outlook.svg", chart::writeSvg),
                         ResultFile.ofText(
-                                "report.html", out -> HtmlPage.write(OutlookPage.of(answer, chart, units), out))),
+                                "report.html", out -> HtmlPage.write(OutlookPage.of(answer, chart, units), out)))),
                 new Report(report.said(), report.isHazard(), answer.result().balances()));
     }
 

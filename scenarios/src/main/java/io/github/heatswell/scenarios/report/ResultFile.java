@@ -1,6 +1,7 @@
 package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.scenarios.wording.Printable;
+import io.github.heatswell.simulation.Workers;
 import java.io.BufferedWriter;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -11,7 +12,10 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * A file of results that is still to be written.
@@ -98,6 +102,48 @@ public final class ResultFile {
     }
 
     /**
+     * The same files, the contents of which are made at the same time, one by each processor, as soon as the first of them is
+     * written. They are held in memory.
+     *
+     * @param files files that do not need each other
+     * @return files of the same names and contents
+     */
+    static List<ResultFile> sideBySide(List<ResultFile> files) {
+        Made[] made = new Made[files.size()];
+        Object first = new Object();
+        return IntStream.range(0, made.length)
+                .mapToObj(i -> of(files.get(i).name, out -> {
+                    synchronized (first) {
+                        if (made[i] == null) {
+                            Workers.of(Runtime.getRuntime().availableProcessors())
+                                    .each(made.length, each -> made[each] = Made.of(files.get(each)));
+                        }
+                    }
+                    made[i].writeTo(out);
+                }))
+                .toList();
+    }
+
+    /** What became of a content: its bytes, or why there are none. */
+    private record Made(byte[] bytes, Optional<IOException> failure) {
+
+        static Made of(ResultFile file) {
+            try {
+                return new Made(file.bytes(), Optional.empty());
+            } catch (IOException e) {
+                return new Made(new byte[0], Optional.of(e));
+            }
+        }
+
+        void writeTo(OutputStream out) throws IOException {
+            if (failure.isPresent()) {
+                throw failure.get();
+            }
+            out.write(bytes);
+        }
+    }
+
+    /**
      * The same file as one that its reader is asked to change: where one of its name has been changed, that is kept.
      *
      * @return the file
@@ -120,9 +166,13 @@ public final class ResultFile {
         if (!toBeChanged || !Files.exists(existing)) {
             return false;
         }
+        return !Arrays.equals(bytes(), Files.readAllBytes(existing));
+    }
+
+    private byte[] bytes() throws IOException {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         writeTo(bytes);
-        return !Arrays.equals(bytes.toByteArray(), Files.readAllBytes(existing));
+        return bytes.toByteArray();
     }
 
     /**

@@ -7,6 +7,7 @@ import io.github.heatswell.charts.table.TraceTable;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.units.UnitSystem;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 
@@ -49,15 +50,17 @@ public final class Results {
         List<Finding> found = findings.narrative(scenario.doubts()).findings();
         Advice advice = Advice.of(scenario, found, page.shown());
         Chart chart = Chart.of(result, scenario.doubts(), units);
+        List<ResultFile> files = new ArrayList<>(List.of(
+                ResultFile.ofText("trace.csv", out -> TraceTable.write(result, units, out)),
+                ResultFile.ofText("events.csv", out -> EventTable.write(result, units, out)),
+                ResultFile.of("summary.json", out -> SummaryJson.write(scenario, findings, out))));
+        files.addAll(ResultFile.sideBySide(List.of(
+                ResultFile.of("pressure.png", chart::writePng),
+                ResultFile.ofText("pressure.svg", chart::writeSvg),
+                ResultFile.ofText(
+                        "report.html", out -> HtmlPage.write(page.content(findings, advice, chart), out)))));
         return Answer.of(
-                List.of(
-                        ResultFile.ofText("trace.csv", out -> TraceTable.write(result, units, out)),
-                        ResultFile.ofText("events.csv", out -> EventTable.write(result, units, out)),
-                        ResultFile.of("summary.json", out -> SummaryJson.write(scenario, findings, out)),
-                        ResultFile.of("pressure.png", chart::writePng),
-                        ResultFile.ofText("pressure.svg", chart::writeSvg),
-                        ResultFile.ofText(
-                                "report.html", out -> HtmlPage.write(page.content(findings, advice, chart), out))),
+                files,
                 RunReport.of(scenario, findings, advice.balances(), units));
     }
 }

@@ -30,7 +30,7 @@ final class SizingFiles {
             files.add(ResultFile.ofText("sizes.svg", sizes::writeSvg));
         }
         files.add(ResultFile.ofText("report.html", out -> HtmlPage.write(page.content(chart), out)));
-        return List.copyOf(files);
+        return ResultFile.sideBySide(files);
     }
 
     /** The peaks over the sizes, with the one to take. */
