@@ -47,7 +47,7 @@ record Grounds(Set<Input> inputs, boolean compared) {
 
     private static Map<String, Grounds> table() {
         Map<String, Grounds> all = new LinkedHashMap<>();
-        compares(all, STATIC, "static-pressure-high", "vessel-above-supply");
+        compares(all, STATIC, "static-pressure-high", "static-pressure-low", "vessel-above-supply");
         compares(all, with(STATIC, SET_PRESSURE), "supply-opens-relief-valve", "supply-near-relief-set");
         compares(all, with(STATIC, SET_PRESSURE, RESEAT_PRESSURE), "relief-reseats-below-supply");
         compares(all, List.of(SET_PRESSURE, WORKING_PRESSURE), "relief-set-above-tank", "tp-relief-set-high");

@@ -12,10 +12,16 @@ final class SupplyRule implements Rule {
     /** The highest static pressure in a building by the model codes (Pa). */
     static final double CODE_LIMIT = PressureUnit.PSI.toSi(80);
 
+    /** A supply below this (Pa, gauge) is rather a slip of the pen; own judgement. */
+    private static final double HARDLY_ANY = 0.3e5;
+
     private static final String ASK = "Ask the local authority which static pressure it allows.";
 
     @Override
     public void look(AssessmentContext subject, Consumer<Finding> found) {
+        if (subject.highestStatic() < HARDLY_ANY) {
+            found.accept(hardlyAny(subject.highestStatic()));
+        }
         double high = subject.highestStatic();
         if (high > CODE_LIMIT + SAME) {
             found.accept(tooHigh(subject, high));
@@ -25,6 +31,17 @@ final class SupplyRule implements Rule {
                 .reducingValve()
                 .filter(valve -> subject.creeps())
                 .ifPresent(valve -> found.accept(creeping(subject, valve, high)));
+    }
+
+    private static Finding hardlyAny(double high) {
+        return Finding.draft("static-pressure-low", Severity.CAUTION)
+                .says("The supply stands at {} at most: hardly any water would run from a tap.", gauge(high))
+                .found(gauge(high))
+                .limit(gauge(HARDLY_ANY))
+                .advises(
+                        "Check the supply pressure and its unit in the description: mains stand at several bar, or some dozens of"
+                                + " psi.")
+                .by(Authority.computed("the supply pressure described; the limit is own judgement"));
     }
 
     private static Finding tooHigh(AssessmentContext subject, double high) {

@@ -49,10 +49,13 @@ final class WaterLossRule implements Rule {
                 run.totals().relief().stream().mapToInt(ReliefTotal::openings).sum();
         String opened =
                 openings == 0 ? "without opening" : openings == 1 ? "in 1 opening" : "in " + openings + " openings";
-        String repeated = days ? "at this rate a year comes to {}." : "once a day, a year comes to {}.";
-        return Finding.draft("relief-water-loss", Severity.NOTE)
-                .says("In {} the relief valves discharged {} " + opened + "; " + repeated, time(run.end()), given, year)
-                .found(given)
+        String repeated = days ? "; at this rate a year comes to {}." : "; once a day, a year comes to {}.";
+        String said = "In {} the relief valves discharged {} " + opened;
+        Finding.Draft draft = Finding.draft("relief-water-loss", Severity.NOTE);
+        draft = hazard || subject.overheats()
+                ? draft.says(said + ".", time(run.end()), given)
+                : draft.says(said + repeated, time(run.end()), given, year);
+        return draft.found(given)
                 .advises(
                         mayBeCaught(subject)
                                 ? "Put a bucket under the discharge pipe for a day and compare. Keep the pipe open and"

@@ -149,6 +149,9 @@ final class Cases {
     private static void supplies() {
         changed("static-pressure-high", h -> h.supply(supply(5.6).build()));
         changed(
+                "static-pressure-low",
+                h -> h.withoutVessel().supply(supply(0.03).build()));
+        changed(
                 "reducing-valve-creeps",
                 h -> h.supply(reduced(6, reducer(4))
                         .seatLeakage(0.1, FlowUnit.LITRE_PER_MINUTE)

@@ -54,6 +54,7 @@ class FindingsTest {
             "relief-water-loss",
             "scald-without-mixing-valve",
             "static-pressure-high",
+            "static-pressure-low",
             "stored-too-cool",
             "supply-near-relief-set",
             "supply-opens-relief-valve",

@@ -6,6 +6,7 @@ import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * What each size of vessel on sale would do as CSV, one row for each size, in the order of the sizing.
@@ -13,8 +14,9 @@ import java.util.Objects;
  * <p>The form is that of {@link TraceTable}. The columns are {@code volume_L}, {@code precharge_gauge_bar},
  * {@code peak_pressure_gauge_bar} (of the worst heat-up, at the drain cock), {@code or_higher} (yes if the heat-up was
  * given up at the tank's test pressure, else no), {@code margin_bar} (the target less the peak, below 0 if the size is too
- * small), {@code enough} (yes or no), {@code price} and {@code currency}, which are empty where
- * no price is known; in US units with {@code gal} and {@code psi}.
+ * small), {@code enough} (yes if by the best estimates the target is kept, else no: what is uncertain is not in it), {@code price}
+ * and {@code currency}, which are empty where no price is known, and {@code recommended} (yes for the size to take, else no); in US
+ * units with {@code gal} and {@code psi}.
  */
 public final class SizeTable {
 
@@ -26,13 +28,16 @@ public final class SizeTable {
      * Writes the table. It has no rows if no vessel of any size can do it.
      *
      * @param sizing the sizing
+     * @param recommended the size to take, or empty if none is recommended
      * @param atmosphere the pressure of the air at the site (Pa, absolute)
      * @param units the units of the columns
      * @param out where to; stays open
      * @throws IOException if it cannot be written
      */
-    public static void write(SizingResult sizing, double atmosphere, UnitSystem units, Appendable out)
+    public static void write(
+            SizingResult sizing, Optional<SizedVessel> recommended, double atmosphere, UnitSystem units, Appendable out)
             throws IOException {
+        Objects.requireNonNull(recommended, "recommended");
         Quantities quantities = new Quantities(Objects.requireNonNull(units, "units"));
         Rows rows = new Rows(out);
         rows.add(
@@ -43,7 +48,8 @@ public final class SizeTable {
                 "margin_" + quantities.pressureUnit(),
                 "enough",
                 "price",
-                "currency");
+                "currency",
+                "recommended");
         for (SizedVessel size : sizing.nominal()) {
             rows.add(
                     quantities.volume(size.volume()),
@@ -58,7 +64,8 @@ public final class SizeTable {
                     size.price()
                             .map(NominalSize.Price::currency)
                             .map(PlainCell::of)
-                            .orElse(""));
+                            .orElse(""),
+                    recommended.filter(size::equals).isPresent() ? "yes" : "no");
         }
         rows.end();
     }

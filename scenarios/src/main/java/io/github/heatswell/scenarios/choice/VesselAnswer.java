@@ -6,6 +6,8 @@ import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.sizing.SizedVessel;
 import io.github.heatswell.sizing.SizingResult;
+import io.github.heatswell.system.ReliefFault;
+import io.github.heatswell.system.ReliefValve;
 import java.time.Duration;
 import java.util.List;
 import java.util.Objects;
@@ -72,21 +74,36 @@ public record VesselAnswer(
     }
 
     /**
-     * What the relief valves of the house as it is would give off in a year.
+     * What the relief valves of the house as it is would discharge in a year.
      *
-     * @return the water of a year
+     * @return the water of a year; empty if the run is not normal life
      */
-    public YearlyWater waterAsItIs() {
-        return YearlyWater.of(asItIs.summary());
+    public Optional<YearlyWater> waterAsItIs() {
+        return YearlyWater.ofNormalLife(asItIs.summary(), scenario.doubts());
     }
 
     /**
-     * What they would give off with the proposed vessel.
+     * What they would discharge with the proposed vessel.
      *
-     * @return the water of a year, or empty if no vessel is proposed
+     * @return the water of a year; empty if no vessel is proposed, if the run with it is not normal life, or if a valve is stuck open,
+     *     which no vessel changes
      */
     public Optional<YearlyWater> waterProposed() {
-        return proposed.map(run -> YearlyWater.of(run.summary()));
+        return stuckOpen().isPresent()
+                ? Optional.empty()
+                : proposed.flatMap(run -> YearlyWater.ofNormalLife(
+                        run.summary(), scenario.doubts().without("vessel")));
+    }
+
+    /**
+     * A relief valve that runs whatever the vessel.
+     *
+     * @return the first that is stuck open, or empty if none is
+     */
+    public Optional<ReliefValve> stuckOpen() {
+        return scenario.system().reliefValves().stream()
+                .filter(valve -> valve.condition() == ReliefFault.Condition.STUCK_OPEN)
+                .findFirst();
     }
 
     /**

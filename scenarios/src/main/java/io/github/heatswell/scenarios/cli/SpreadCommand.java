@@ -76,8 +76,9 @@ final class SpreadCommand implements ScenarioQuestion {
             throw request.refused(
                     answer.result().completed() == 0
                             ? "interrupted before the first sample was done; nothing was written"
-                            : "no sample makes sense: "
-                                    + answer.result().firstFailure().orElse(""));
+                            : "none of the samples is a house that can be simulated, the first because of this: "
+                                    + answer.result().firstFailure().orElse("")
+                                    + "; check the value and narrow how far it may be off");
         }
         return SpreadReport.answer(answer, request.units());
     }

@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.report;
 
+import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.scenarios.choice.YearlyWater;
 import io.github.heatswell.scenarios.file.Costs;
 import io.github.heatswell.units.QuantityFormat;
@@ -11,6 +12,13 @@ import java.util.Map;
 final class PageCosts {
 
     private PageCosts() {}
+
+    /** What is to be said of a bill that no vessel changes. */
+    static String whatever(VesselAnswer answer) {
+        return answer.stuckOpen()
+                .map(valve -> ", with any vessel, until '" + valve.name() + "' is replaced")
+                .orElse("");
+    }
 
     /**
      * What the water of a year costs.
@@ -27,7 +35,7 @@ final class PageCosts {
         houses.forEach((house, water) -> rows.add(List.of(
                 house, shown.volume(water.volume()), Money.of(costs.ofWater(water.volume()), costs.currency()))));
         return List.of(
-                new Grid("Water given off in a year", List.of("House", "Water", "Price"), rows),
+                new Grid("Water discharged in a year", List.of("House", "Water", "Price"), rows),
                 new Block.Paragraph(basis(costs), Block.Tone.QUIET));
     }
 

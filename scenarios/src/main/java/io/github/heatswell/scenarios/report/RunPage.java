@@ -67,10 +67,11 @@ final class RunPage {
         return new Grid("What the run found, gauge pressures", List.of("What", "Value", "Remark"), rows);
     }
 
-    private static Map<String, YearlyWater> water(RunSummary result) {
-        return result.totals().relieved() > 0 && result.hazard().isEmpty()
-                ? Map.of("As it is", YearlyWater.of(result))
-                : Map.of();
+    private Map<String, YearlyWater> water(RunSummary result) {
+        return YearlyWater.ofNormalLife(result, scenario.doubts())
+                .filter(year -> year.volume() > 0)
+                .map(year -> Map.of("As it is", year))
+                .orElse(Map.of());
     }
 
     /** Whether a vessel is there or may be put in: behind a closed feed, and not while the heater is to stay off. */

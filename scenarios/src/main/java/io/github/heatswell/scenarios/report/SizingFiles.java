@@ -20,7 +20,9 @@ final class SizingFiles {
         double atmosphere = answer.scenario().system().site().atmosphere();
         Chart chart = chart(answer, units);
         List<ResultFile> files = new ArrayList<>(List.of(
-                ResultFile.ofText("sizing.csv", out -> SizeTable.write(answer.sizing(), atmosphere, units, out)),
+                ResultFile.ofText(
+                        "sizing.csv",
+                        out -> SizeTable.write(answer.sizing(), answer.recommended(), atmosphere, units, out)),
                 ResultFile.of("sizing.json", out -> SizingJson.write(answer, out)),
                 ResultFile.of("before-after.png", chart::writePng),
                 ResultFile.ofText("before-after.svg", chart::writeSvg)));

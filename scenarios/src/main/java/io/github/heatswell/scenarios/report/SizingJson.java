@@ -184,7 +184,7 @@ final class SizingJson {
                 .number("price_per_m3", costs.water().doubleValue())
                 .flag("price_invented", costs.waterInvented())
                 .flag("vessel_prices_invented", costs.vesselsInvented());
-        yearly("as_it_is", Optional.of(answer.waterAsItIs()), costs);
+        yearly("as_it_is", answer.waterAsItIs(), costs);
         yearly("with_vessel", answer.waterProposed(), costs);
     }
 

@@ -132,7 +132,7 @@ final class SizingPage {
 
     private Map<String, YearlyWater> water() {
         Map<String, YearlyWater> water = new LinkedHashMap<>();
-        water.put("As it is", answer.waterAsItIs());
+        answer.waterAsItIs().ifPresent(asItIs -> water.put("As it is" + PageCosts.whatever(answer), asItIs));
         answer.waterProposed().ifPresent(proposed -> water.put("With the vessel", proposed));
         return water;
     }

@@ -176,9 +176,9 @@ public final class SizingReport {
     private void water() {
         Costs costs = answer.scenario().costs();
         text.append('\n');
-        if (answer.asItIs().hazard().isEmpty()) { // a run that ended in one is no day to make a year of
-            row("given off", yearly(answer.waterAsItIs(), costs), "a year, as it is");
-        }
+        answer.waterAsItIs()
+                .ifPresent(water ->
+                        row("discharged", yearly(water, costs), "a year, as it is" + PageCosts.whatever(answer)));
         answer.waterProposed().ifPresent(water -> row("", yearly(water, costs), "a year, with the vessel"));
     }
 

@@ -6,7 +6,6 @@ import io.github.heatswell.sizing.SizedVessel;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.study.Share;
 import io.github.heatswell.system.ExpansionVessel;
-import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.Optional;
 
@@ -31,9 +30,7 @@ final class SizingWords {
 
     /** The answer; a valve that cannot close comes first, since no vessel cures it. */
     String answer() {
-        String stuck = answer.scenario().system().reliefValves().stream()
-                .filter(valve -> valve.condition() == ReliefFault.Condition.STUCK_OPEN)
-                .findFirst()
+        String stuck = answer.stuckOpen()
                 .map(valve ->
                         "No vessel cures this: '" + valve.name() + "' is stuck open and runs whatever the pressure."
                                 + " Have it replaced first"

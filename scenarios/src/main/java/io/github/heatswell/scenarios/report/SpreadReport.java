@@ -144,7 +144,8 @@ public final class SpreadReport {
         if (result.failed() > 0) {
             text.append('\n')
                     .append(Wrapped.lines(
-                            result.failed() + " samples make no sense and were left out; the first: "
+                            result.failed()
+                                    + " of the samples are no houses that can be simulated and were left out, the first because of this: "
                                     + Printable.line(result.firstFailure().orElse("")),
                             "",
                             ""));

@@ -20,6 +20,7 @@ import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.RatioUnit;
 import io.github.heatswell.units.VolumeUnit;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -107,7 +108,7 @@ class VesselChoiceTest {
         VesselAnswer answer = answer("ferry-cottage");
         assertEquals(SizingResult.Outcome.NONE_NEEDED, answer.sizing().outcome());
         assertEquals(Optional.empty(), answer.proposed());
-        assertEquals(0, answer.waterAsItIs().volume());
+        assertEquals(0, answer.waterAsItIs().orElseThrow().volume());
     }
 
     @Test
@@ -128,6 +129,20 @@ class VesselChoiceTest {
         double expected = run.totals().relieved() * 365 / days;
         assertTrue(expected > 0);
         assertEquals(expected, YearlyWater.of(run.summary()).volume(), 1e-12);
+    }
+
+    /** No year is made of a house that nobody should live in, nor is one with a vessel promised that cannot change it. */
+    @Test
+    void aHazardHasNoYearlyBillAndAStuckValveHasOne() {
+        for (String name : List.of("kiln-house-runaway", "kiln-house-cut-out", "mill-cottage-thermostat")) {
+            Scenario house = Catalogue.read(name);
+            RunResult run = house.simulation().run();
+            assertEquals(Optional.empty(), YearlyWater.ofNormalLife(run.summary(), house.doubts()), name);
+        }
+        VesselAnswer stuck = answer("mill-cottage-stuck-open");
+        assertTrue(stuck.waterAsItIs().orElseThrow().volume() > 100);
+        assertEquals(Optional.empty(), stuck.waterProposed());
+        assertTrue(answer("orchard-lodge").waterProposed().isPresent());
     }
 
     private static VesselAnswer answer(String name) {

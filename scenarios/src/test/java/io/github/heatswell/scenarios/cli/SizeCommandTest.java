@@ -35,11 +35,14 @@ class SizeCommandTest {
         assertTrue(outcome.out().contains("A vessel of 24 L, precharged to 4.2 bar, keeps"), outcome.out());
         List<String> rows = Files.readAllLines(folder.resolve("sizing.csv"));
         assertEquals(
-                "volume_L,precharge_gauge_bar,peak_pressure_gauge_bar,or_higher,margin_bar,enough,price,currency",
+                "volume_L,precharge_gauge_bar,peak_pressure_gauge_bar,or_higher,margin_bar,enough,price,currency,recommended",
                 rows.get(0));
         assertEquals(11, rows.size());
         assertTrue(rows.get(1).startsWith("2.0000,4.20000,20.00000,yes,"), rows.get(1));
-        assertTrue(rows.get(6).startsWith("18.0000,4.20000,") && rows.get(6).endsWith(",yes,64.00,EUR"), rows.get(6));
+        assertTrue(
+                rows.get(6).startsWith("18.0000,4.20000,") && rows.get(6).endsWith(",yes,64.00,EUR,no"), rows.get(6));
+        assertTrue(
+                rows.get(7).startsWith("24.0000,4.20000,") && rows.get(7).endsWith(",yes,76.00,EUR,yes"), rows.get(7));
     }
 
     @ParameterizedTest
