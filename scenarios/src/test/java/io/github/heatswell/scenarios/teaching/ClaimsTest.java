@@ -1,6 +1,7 @@
 package io.github.heatswell.scenarios.teaching;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.ageing.PrechargeLoss;
@@ -82,7 +83,8 @@ class ClaimsTest {
     @ParameterizedTest
     @MethodSource("lessons")
     void whatIsNotCheckedHasNoFigures(Lesson lesson) {
-        for (String text : List.of(lesson.title(), lesson.question(), lesson.checkQuestion())) {
+        for (String text : List.of(lesson.title(), lesson.aim(), lesson.question(), lesson.checkQuestion())) {
+            assertFalse(text.isBlank(), lesson.id());
             assertTrue(text.chars().noneMatch(Character::isDigit), text);
         }
     }

@@ -194,6 +194,32 @@ class LessonSiteTest {
         assertFalse(runaway.substring(0, runaway.indexOf("id=\"predict\"")).contains("T&P"));
     }
 
+    /** The prose of the course is as plain as the lessons, and the first page and that for teachers have all of it. */
+    @Test
+    void thePagesOfProseArePlain() {
+        for (String name : List.of("index.html", "teachers.html")) {
+            String page = PAGES.get(name).replaceAll("(?s)<head>.*?</head>", "");
+            assertFalse(page.contains("{") || page.contains("}"), name + " has an unfilled place");
+            for (String text : page.split("</(p|li|dd|dt|span|a|h1|h2)>")) {
+                String plain = text.replaceAll("(?s)<[^>]*>", " ").strip();
+                for (String sentence : plain.split("(?<=[.?:;])\\s+")) {
+                    assertTrue(sentence.split("\\s+").length <= 34, sentence);
+                    boolean stops = sentence.matches("(?i).*\\b(plug|downsize)\\b.*");
+                    assertTrue(!stops || sentence.startsWith("Never"), sentence);
+                }
+            }
+        }
+        Course course = Course.bundled();
+        course.lessons()
+                .forEach(lesson -> assertTrue(
+                        PAGES.get("teachers.html")
+                                .contains(course.say("aim", lesson.aim())
+                                        .replace("'", "&#39;")
+                                        .replace("T&P", "T&amp;P")),
+                        lesson.aim()));
+        assertThrows(IllegalStateException.class, () -> course.say("no such words"));
+    }
+
     /** The page opens only when it is asked to, and the teachers are told so. */
     @Test
     void teachersAreToldWhatOpensThePage() {
