@@ -239,7 +239,7 @@ public final class Outlook {
         }
 
         /**
-         * Ends the description.
+         * Completes the description.
          *
          * @return the look ahead, ready to be simulated
          * @throws IllegalArgumentException if there is no sound vessel whose charge could fade, if the supply does not rise to

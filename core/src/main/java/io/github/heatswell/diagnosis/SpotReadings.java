@@ -78,8 +78,8 @@ public final class SpotReadings {
                     unit instanceof TemperatureUnit ? TemperatureDifferenceUnit.KELVIN.symbol() : unit.symbol();
             throw new IllegalArgumentException(limits.field() + ": the uncertainty "
                     + Decimals.significant(reading.uncertainty() / unit.factor(), SHOWN_DIGITS) + " " + difference
-                    + " swamps the reading of " + Limits.quantity(unit.fromSi(reading.value()), unit)
-                    + ", so that nothing follows from it; take the reading more closely, or leave it out");
+                    + " is too large beside the reading of " + Limits.quantity(unit.fromSi(reading.value()), unit)
+                    + " to be of use; repeat the reading more precisely, or leave it out");
         }
     }
 

@@ -1,9 +1,9 @@
 package io.github.heatswell.result;
 
 /**
- * The check that a run closed its books: what went in, less what went out, less what the inventory changed by, once for
- * mass and once for energy. The inventory is computed afresh from temperature and pressure at both ends, the flows were
- * integrated on the way, so an error in either shows.
+ * Balance check of a run: inflow minus outflow minus change of inventory, for mass and for energy. The inventory is
+ * recomputed from temperature and pressure at both ends, while the flows are integrated along the way, so an error in
+ * either shows.
  *
  * <p>Mass moved is what crossed the boundary plus what the warming water displaced from the tank; energy moved is the
  * heat that reached the water, plus the heat lost, plus the enthalpy carried by flows relative to cold water.
@@ -19,19 +19,20 @@ public record Audit(double massResidual, double massMoved, double energyResidual
     public static final double BOUND = 1e-6;
 
     /**
-     * The least mass a residual is held against (kg). A run that ends where it begins moves nothing, and what rounding leaves of
-     * a tank's inventory is no fraction of that: a milligram, a fiftieth of a drop, closes the books of any run.
+     * Smallest mass (kg) that a residual is compared with. A run that ends where it starts moves nothing, and rounding
+     * of the tank's inventory cannot be a fraction of nothing. A residual of a milligram, a fiftieth of a drop, is
+     * acceptable in any run.
      */
     public static final double MIN_MASS = 1;
 
     /**
-     * The least energy a residual is held against (J), for the same reason: one joule closes the books of any run. It warms a
-     * glass of water by a thousandth of a kelvin.
+     * Smallest energy (J) that a residual is compared with, for the same reason. A residual of one joule, which warms a
+     * glass of water by a thousandth of a kelvin, is acceptable in any run.
      */
     public static final double MIN_ENERGY = 1e6;
 
     /**
-     * The mass unaccounted for as a fraction of what moved, or of {@link #MIN_MASS} if less moved.
+     * Mass residual as a fraction of the mass moved, or of {@link #MIN_MASS} if less moved.
      *
      * @return the fraction (-)
      */
@@ -40,7 +41,7 @@ public record Audit(double massResidual, double massMoved, double energyResidual
     }
 
     /**
-     * The energy unaccounted for as a fraction of what moved, or of {@link #MIN_ENERGY} if less moved.
+     * Energy residual as a fraction of the energy moved, or of {@link #MIN_ENERGY} if less moved.
      *
      * @return the fraction (-)
      */
@@ -51,7 +52,7 @@ public record Audit(double massResidual, double massMoved, double energyResidual
     /**
      * Whether both fractions lie within {@link #BOUND}.
      *
-     * @return true if the books close
+     * @return true if both balances close
      */
     public boolean closes() {
         return massFraction() <= BOUND && energyFraction() <= BOUND;

@@ -7,7 +7,7 @@ public final class BalanceCount {
 
     private final AtomicReference<Balances> sum = new AtomicReference<>(Balances.NONE);
 
-    /** Begins with no run. */
+    /** Starts with no run. */
     public BalanceCount() {}
 
     /**
@@ -42,7 +42,7 @@ public final class BalanceCount {
     }
 
     /**
-     * All that were added so far.
+     * The sum of all balances added so far.
      *
      * @return their balances
      */

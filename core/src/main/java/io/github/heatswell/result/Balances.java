@@ -1,14 +1,14 @@
 package io.github.heatswell.result;
 
 /**
- * How many of the runs behind an answer have a balance that does not close. Immutable.
+ * Number of runs behind an answer, and how many have a balance that does not close. Immutable.
  *
- * @param open how many do not close ({@link Audit#closes}), 0 for an answer to rely on
+ * @param open how many do not close ({@link Audit#closes}); 0 for a reliable answer
  * @param runs how many there are
  */
 public record Balances(long open, long runs) {
 
-    /** Those of an answer without runs. */
+    /** Balances of an answer without runs. */
     public static final Balances NONE = new Balances(0, 0);
 
     /**
@@ -25,7 +25,7 @@ public record Balances(long open, long runs) {
     }
 
     /**
-     * That of one run.
+     * The balance of one run.
      *
      * @param run the run
      * @return one run, open or not
@@ -47,7 +47,7 @@ public record Balances(long open, long runs) {
     /**
      * Whether every balance closes.
      *
-     * @return false if the answer is not to be relied on
+     * @return false if the answer is unreliable
      */
     public boolean close() {
         return open == 0;

@@ -12,14 +12,13 @@ public enum Channel {
     VESSEL_WATER("V_w", "m3", "water in the vessel"),
     /** Flow through all relief valves together (m3/s), as cold water. */
     RELIEF_FLOW("q_r", "m3/s", "relief flow"),
-    /** Volume given off by all relief valves since the start (m3), as cold water. */
-    RELIEVED_TOTAL("V_r", "m3", "relieved since the start"),
+    /** Volume discharged by all relief valves since the start (m3), as cold water. */
+    RELIEVED_TOTAL("V_r", "m3", "discharged since the start"),
     /**
-     * Volume let in from the supply since the start (m3), as cold water; what went back is not
-     * subtracted.
+     * Volume taken in from the supply since the start (m3), as cold water; water returned is not subtracted.
      */
-    INFLOW_TOTAL("V_in", "m3", "let in since the start"),
-    /** What the burner or the elements take in (W). */
+    INFLOW_TOTAL("V_in", "m3", "supplied since the start"),
+    /** Power input of the burner or elements (W). */
     HEATER_POWER("P", "W", "heater input"),
     /** Temperature of the hottest water, at the top of the tank (K). */
     WATER_TOP("T_top", "K", "water temperature at the top"),
@@ -33,7 +32,7 @@ public enum Channel {
     RETURNED_TOTAL("V_out", "m3", "returned to the mains since the start"),
     /** Pressure of the mains (Pa, absolute). */
     MAINS_ABSOLUTE("p_s", "Pa", "mains pressure, absolute"),
-    /** What the owner's gauge shows where it sits (Pa, gauge). */
+    /** Reading of the owner's gauge at its height (Pa, gauge). */
     GAUGE_READING("p_g", "Pa", "reading of the gauge");
 
     private final String symbol;

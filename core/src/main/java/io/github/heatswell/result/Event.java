@@ -4,13 +4,13 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * Something that happened at a located moment. Immutable.
+ * Something that happened at a precisely located time. Immutable.
  *
  * @param time since the start of the run (s), 0 or more, located by root finding and not rounded to a sample
  * @param kind what happened
  * @param device the name of the relief valve, or of the element where there are two; empty for all other kinds
- * @param pressureAbsolute the pressure at that moment at the tank's drain cock (Pa, absolute), above 0; a device higher up is
- *     under less ({@link io.github.heatswell.system.HotWaterSystem#head})
+ * @param pressureAbsolute the pressure at that moment at the tank's drain cock (Pa, absolute), above 0; a device higher
+ *     up sees less ({@link io.github.heatswell.system.HotWaterSystem#head})
  * @param waterTemperature the mean water temperature at that moment (K), above 0
  * @param cause what opened the relief valve; empty for all other kinds
  */
@@ -23,18 +23,18 @@ public record Event(
         Optional<OpeningCause> cause) {
 
     /**
-     * Checks that kind and device are there, that the numbers are in their ranges, and that an opening, and nothing else, has a
-     * cause.
+     * Checks that kind and device are there, that the numbers are in their ranges, and that an opening, and nothing
+     * else, has a cause.
      *
      * @param time since the start of the run (s), 0 or more, located by root finding and not rounded to a sample
      * @param kind what happened
      * @param device the name of the relief valve, or of the element where there are two; empty for all other kinds
-     * @param pressureAbsolute the pressure at that moment at the tank's drain cock (Pa, absolute), above 0; a device higher up is
-     *     under less ({@link io.github.heatswell.system.HotWaterSystem#head})
+     * @param pressureAbsolute the pressure at that moment at the tank's drain cock (Pa, absolute), above 0; a device
+     *     higher up sees less ({@link io.github.heatswell.system.HotWaterSystem#head})
      * @param waterTemperature the mean water temperature at that moment (K), above 0
      * @param cause what opened the relief valve; empty for all other kinds
-     * @throws IllegalArgumentException if a number is NaN, infinite or outside its range, if a relief valve opens without a
-     *     cause, or if anything else has one
+     * @throws IllegalArgumentException if a number is NaN, infinite or outside its range, if a relief valve opens
+     *     without a cause, or if anything else has one
      */
     public Event {
         Objects.requireNonNull(kind, "kind");
@@ -54,11 +54,11 @@ public record Event(
      * @param time since the start of the run (s), 0 or more
      * @param kind what happened
      * @param device the name of the relief valve, or of the element where there are two; empty for all other kinds
-     * @param pressureAbsolute the pressure at that moment at the tank's drain cock (Pa, absolute), above 0; a device higher up is
-     *     under less ({@link io.github.heatswell.system.HotWaterSystem#head})
+     * @param pressureAbsolute the pressure at that moment at the tank's drain cock (Pa, absolute), above 0; a device
+     *     higher up sees less ({@link io.github.heatswell.system.HotWaterSystem#head})
      * @param waterTemperature the mean water temperature at that moment (K), above 0
-     * @throws IllegalArgumentException if a number is NaN, infinite or outside its range, or if a relief valve opens: that needs
-     *     a cause
+     * @throws IllegalArgumentException if a number is NaN, infinite or outside its range, or if a relief valve opens:
+     *     that needs a cause
      */
     public Event(double time, EventKind kind, String device, double pressureAbsolute, double waterTemperature) {
         this(time, kind, device, pressureAbsolute, waterTemperature, Optional.empty());

@@ -1,7 +1,7 @@
 package io.github.heatswell.result;
 
 /**
- * What can happen at a located moment of a run.
+ * What can happen at a precisely located time of a run.
  */
 public enum EventKind {
     /** The thermostat switched the burner or element on. */
@@ -23,7 +23,7 @@ public enum EventKind {
     VESSEL_SEATED("vessel diaphragm seated"),
     /** The vessel reached its acceptance limit and takes no more water. */
     VESSEL_BOTTOMED_OUT("vessel bottomed out"),
-    /** The vessel came back from its acceptance limit. */
+    /** The vessel fell below its acceptance limit. */
     VESSEL_FREED("vessel freed"),
     /** The supply began to feed the system. */
     SUPPLY_OPENED("supply feeds"),
@@ -98,7 +98,7 @@ public enum EventKind {
     }
 
     /**
-     * Whether {@link Event#cause()} tells what brought this about: a relief valve opens, or opens fully.
+     * Whether {@link Event#cause()} is present: for a relief valve that opens, or opens fully.
      *
      * @return true for the opening of a relief valve
      */

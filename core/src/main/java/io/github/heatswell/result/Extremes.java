@@ -3,8 +3,8 @@ package io.github.heatswell.result;
 import java.util.Objects;
 
 /**
- * The largest and smallest values of a run, taken from the continuous solution between the samples. Pressures are those at the
- * tank's drain cock; a device higher up is under less ({@link io.github.heatswell.system.HotWaterSystem#head}).
+ * The largest and smallest values of a run, taken from the continuous solution between the samples. Pressures are those
+ * at the tank's drain cock; a device higher up sees less ({@link io.github.heatswell.system.HotWaterSystem#head}).
  *
  * @param highestPressure the highest pressure at the tank's drain cock (Pa, absolute)
  * @param lowestPressure the lowest pressure at the tank's drain cock (Pa, absolute)

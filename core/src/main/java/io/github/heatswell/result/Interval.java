@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Objects;
 
 /**
- * A stretch of time in which something lasted. Immutable.
+ * Time span in which something lasted. Immutable.
  *
- * @param from its beginning (s since the start of the run), 0 if it had lasted since before
- * @param to its end (s since the start of the run), that of the run if it was not over by then
+ * @param from start (s since the start of the run), 0 if it was already under way
+ * @param to end (s since the start of the run), the end of the run if it was not over
  * @param device the relief valve or the element, or empty, as in {@link Event#device()}
  */
 public record Interval(double from, double to, String device) {
@@ -49,7 +49,7 @@ public record Interval(double from, double to, String device) {
     }
 
     /**
-     * How long it lasted at the same time as another.
+     * Length of the overlap with another interval.
      *
      * @param other the other
      * @return the length both have in common (s), 0 if none
@@ -59,7 +59,7 @@ public record Interval(double from, double to, String device) {
     }
 
     /**
-     * Intervals of several devices taken together: where they overlap or touch, from the first beginning to the last end.
+     * Union of the intervals of several devices; overlapping or touching intervals are merged.
      *
      * @param intervals the intervals, in any order
      * @return the intervals in the order of time, apart from each other, without a device
@@ -81,10 +81,10 @@ public record Interval(double from, double to, String device) {
     }
 
     /**
-     * How long intervals are together.
+     * Total length of intervals.
      *
      * @param intervals the intervals
-     * @return the sum of their lengths (s); what they have in common counts as often as it occurs
+     * @return the sum of their lengths (s); overlaps count more than once
      */
     public static double total(List<Interval> intervals) {
         return intervals.stream().mapToDouble(Interval::length).sum();

@@ -3,7 +3,7 @@ package io.github.heatswell.result;
 import java.util.Objects;
 
 /**
- * How the numbers of a run were made.
+ * How a run was integrated.
  *
  * @param method the integration method
  * @param relativeTolerance the relative tolerance of a step (-)

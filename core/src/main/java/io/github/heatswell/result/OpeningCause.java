@@ -3,8 +3,8 @@ package io.github.heatswell.result;
 import java.util.Locale;
 
 /**
- * What opened a relief valve. The simulation states it with the event, because it knows which of the valve's two limits was
- * reached; the pressure and the temperature at that moment do not tell them apart where both are close.
+ * What opened a relief valve. The simulation states it with the event because it knows which limit was reached; where
+ * both are close, pressure and temperature at that moment cannot tell.
  */
 public enum OpeningCause {
     /**

@@ -1,7 +1,7 @@
 package io.github.heatswell.result;
 
 /**
- * Something that lasts, from one kind of event to another: {@link RunSummary#intervals(Phase)} tells when.
+ * A phase that lasts from one kind of event to another: {@link RunSummary#intervals(Phase)} tells when.
  */
 public enum Phase {
     /** A relief valve was off its seat. One that is stuck open never reseats, and has no events. */

@@ -3,26 +3,30 @@ package io.github.heatswell.result;
 import java.util.Locale;
 
 /**
- * What fixes the pressure at a moment. One rule holds at a time; located events lead from one to the next.
+ * What determines the pressure at a moment. One regime applies at a time; located events lead from one to the next.
  */
 public enum Regime {
-    /** Nothing enters or leaves: the water's growth and the give of tank, pipes and vessel fix the pressure. */
+    /**
+     * Nothing enters or leaves: the water's expansion and the compliance of tank, pipes and vessel determine the
+     * pressure.
+     */
     SEALED,
     /**
-     * The supply holds the pressure and lets in what is missing: behind a check valve the pressure is the supply's own, behind a
-     * reducing valve its standing pressure less its droop times the flow.
+     * The supply holds the pressure and makes up what is missing: behind a check valve at the supply pressure, behind a
+     * reducing valve at lock-up pressure minus droop times flow.
      */
     FED,
     /**
-     * The system is on its way to the supply's pressure: it is filled up after an outage, a start below, or a relief valve that
-     * let the pressure down. Lasts seconds, or minutes with a large vessel; a reducing valve is {@link #FED} meanwhile.
+     * The system is refilled towards the supply pressure, after an outage, a start below it, or a relief valve that
+     * lowered the pressure. Lasts seconds, or minutes with a large vessel; behind a reducing valve the regime is
+     * {@link #FED}.
      */
     FILLING,
-    /** An open relief valve: its flow and the water's growth settle against each other. */
+    /** A relief valve is open: its flow balances the water's expansion. */
     RELIEVING,
-    /** An open bypass: the mains holds the pressure a little above its own and takes back what the water gains. */
+    /** The bypass is open: the mains hold the pressure a little above their own and take back the expansion. */
     RETURNED,
-    /** No check valve: the mains holds the pressure and takes back what the water gains. */
+    /** No check valve: the mains hold the pressure and take back the expansion. */
     UNSEALED;
 
     /**

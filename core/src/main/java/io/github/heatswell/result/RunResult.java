@@ -7,7 +7,7 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * Everything a run found, with its course sample by sample. Immutable.
+ * Everything a run found, including its course sample by sample. Immutable.
  *
  * @param summary what was found, without the course
  * @param trace the course of the run on a grid of instants
@@ -71,7 +71,7 @@ public record RunResult(RunSummary summary, Trace trace) {
     }
 
     /**
-     * How the numbers were made.
+     * How the run was integrated.
      *
      * @return the numerics
      */
@@ -80,7 +80,7 @@ public record RunResult(RunSummary summary, Trace trace) {
     }
 
     /**
-     * The time the run covers, shorter than asked for if a hazard ended it.
+     * The time the run covers, shorter than requested if a hazard ended it.
      *
      * @return the end of the run (s)
      */
@@ -136,9 +136,9 @@ public record RunResult(RunSummary summary, Trace trace) {
     }
 
     /**
-     * A pressure of this run against the air at the site. The height stays the same: for a pressure at the tank's drain cock
-     * this is what a gauge there shows. What the owner's gauge shows, at {@link HotWaterSystem#gaugeHeight() its height}, is the
-     * channel {@link Channel#GAUGE_READING}.
+     * Converts an absolute pressure of this run to gauge pressure at the same height: a pressure at the tank's drain
+     * cock becomes the reading of a gauge there. The owner's gauge, at {@link HotWaterSystem#gaugeHeight() its height},
+     * is the channel {@link Channel#GAUGE_READING}.
      *
      * @param absolute the pressure (Pa, absolute)
      * @return the pressure (Pa, gauge)

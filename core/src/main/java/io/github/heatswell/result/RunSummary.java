@@ -18,13 +18,13 @@ import java.util.stream.Stream;
  * Everything a run found except its course, sample by sample. Immutable.
  *
  * @param system what was simulated
- * @param end the time (s) the run covers, 0 or more, shorter than asked for if a hazard ended it
+ * @param end the time (s) the run covers, 0 or more, shorter than requested if a hazard ended it
  * @param events what happened, in the order of time
  * @param extremes the largest and smallest values, from the continuous solution
  * @param totals what crossed the boundary
  * @param audit the check of mass and energy
- * @param numerics how the numbers were made
- * @param initially what was going on already when the run started, without an event at its beginning
+ * @param numerics how the run was integrated
+ * @param initially what was already under way when the run started, and so has no starting event
  */
 public record RunSummary(
         HotWaterSystem system,
@@ -43,13 +43,13 @@ public record RunSummary(
      * Checks that everything is there and copies the events.
      *
      * @param system what was simulated
-     * @param end the time (s) the run covers, 0 or more, shorter than asked for if a hazard ended it
+     * @param end the time (s) the run covers, 0 or more, shorter than requested if a hazard ended it
      * @param events what happened, in the order of time
      * @param extremes the largest and smallest values, from the continuous solution
      * @param totals what crossed the boundary
      * @param audit the check of mass and energy
-     * @param numerics how the numbers were made
-     * @param initially what was going on already when the run started, without an event at its beginning
+     * @param numerics how the run was integrated
+     * @param initially what was already under way when the run started, and so has no starting event
      * @throws IllegalArgumentException if the end is negative, NaN or infinite
      */
     public RunSummary {
@@ -97,8 +97,8 @@ public record RunSummary(
     }
 
     /**
-     * When hot water opened a relief valve, from its seat or fully after pressure had lifted it. The second is no opening of its
-     * own.
+     * When hot water opened a relief valve, from its seat or fully after pressure had lifted it. The latter does not
+     * count as another opening.
      *
      * @param valve its name
      * @return the events of this valve of which {@link Event#openedByTemperature()} holds, in the order of time
@@ -119,8 +119,8 @@ public record RunSummary(
     }
 
     /**
-     * When something lasted, for each device by itself. What was going on at the start begins at 0, and what was not over by
-     * the end of the run ends there.
+     * When something lasted, for each device by itself. What was under way at the start begins at 0; what was not over
+     * by the end of the run ends there.
      *
      * @param phase what lasted, such as an open relief valve
      * @return the intervals in the order of their beginnings, possibly none
@@ -145,7 +145,7 @@ public record RunSummary(
     }
 
     /**
-     * When something lasted with any device: where intervals overlap or touch, from the first beginning to the last end.
+     * When something lasted with any device; overlapping or touching intervals are merged.
      *
      * @param phase what lasted
      * @return the intervals in the order of time, apart from each other, without a device
@@ -197,9 +197,9 @@ public record RunSummary(
     }
 
     /**
-     * A pressure of this run against the air at the site. The height stays the same: for a pressure at the tank's drain cock
-     * this is what a gauge there shows. What the owner's gauge shows, at {@link HotWaterSystem#gaugeHeight() its height}, is the
-     * channel {@link Channel#GAUGE_READING}.
+     * Converts an absolute pressure of this run to gauge pressure at the same height: a pressure at the tank's drain
+     * cock becomes the reading of a gauge there. The owner's gauge, at {@link HotWaterSystem#gaugeHeight() its height},
+     * is the channel {@link Channel#GAUGE_READING}.
      *
      * @param absolute the pressure (Pa, absolute)
      * @return the pressure (Pa, gauge)

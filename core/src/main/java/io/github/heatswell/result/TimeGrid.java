@@ -9,7 +9,7 @@ package io.github.heatswell.result;
  */
 public record TimeGrid(double step, double end) {
 
-    /** Two instants this close (fraction of the step) are one. */
+    /** Two instants this close (fraction of the step) count as one. */
     public static final double SAME_INSTANT = 1e-9;
 
     /** The largest number of samples a grid may have. */
@@ -21,7 +21,7 @@ public record TimeGrid(double step, double end) {
      * @param step the distance of the samples (s), above 0
      * @param end the end of the run (s), 0 or more
      * @throws IllegalArgumentException if the step is not above 0, the end is below 0, or the grid has more than a
-     * thousand million samples
+     *     billion samples
      */
     public TimeGrid {
         if (!(step > 0 && end >= 0 && end / step < MAX_SAMPLES)) {

@@ -4,19 +4,19 @@ import java.util.List;
 import java.util.Objects;
 
 /**
- * Everything that crossed the system's boundary in a run, and the draws that were not served in full. Volumes are those of cold water (supply temperature, air
- * pressure).
+ * Everything that crossed the system's boundary in a run, and the draws that were not served in full. Volumes are those
+ * of cold water (supply temperature, air pressure).
  *
- * @param relief what each relief valve gave off, in the order of the description
- * @param letIn the volume that came in from the supply (m3)
+ * @param relief discharge of each relief valve, in the order of the description
+ * @param letIn volume taken in from the supply (m3)
  * @param returned the volume that went back to the mains (m3)
  * @param drawn the volume of hot water drawn (m3)
  * @param leaked the volume lost by leaks (m3)
  * @param heatDelivered the heat delivered to the taps, above cold water (J)
- * @param heaterInput what the burner or element took in (J)
+ * @param heaterInput energy input of burner or elements (J)
  * @param heatToWater the part of it that reached the water (J)
  * @param heatLost the standing loss to the room (J)
- * @param drawsCutShort how many draws of known heat the next draw ended before their heat had come; 0 or more
+ * @param drawsCutShort number of draws with a given heat that the next draw cut short; 0 or more
  */
 public record Totals(
         List<ReliefTotal> relief,
@@ -33,23 +33,23 @@ public record Totals(
     /**
      * Copies the list.
      *
-     * @param relief what each relief valve gave off, in the order of the description
-     * @param letIn the volume that came in from the supply (m3)
+     * @param relief discharge of each relief valve, in the order of the description
+     * @param letIn volume taken in from the supply (m3)
      * @param returned the volume that went back to the mains (m3)
      * @param drawn the volume of hot water drawn (m3)
      * @param leaked the volume lost by leaks (m3)
      * @param heatDelivered the heat delivered to the taps, above cold water (J)
-     * @param heaterInput what the burner or element took in (J)
+     * @param heaterInput energy input of burner or elements (J)
      * @param heatToWater the part of it that reached the water (J)
      * @param heatLost the standing loss to the room (J)
-     * @param drawsCutShort how many draws of known heat the next draw ended before their heat had come; 0 or more
+     * @param drawsCutShort number of draws with a given heat that the next draw cut short; 0 or more
      */
     public Totals {
         relief = List.copyOf(Objects.requireNonNull(relief, "relief"));
     }
 
     /**
-     * The volume all relief valves gave off together.
+     * Total discharge of all relief valves.
      *
      * @return the volume (m3), as cold water
      */

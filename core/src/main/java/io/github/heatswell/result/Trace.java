@@ -6,8 +6,8 @@ import java.util.Map;
 import java.util.Objects;
 
 /**
- * The course of a run on a grid of instants, one column for each channel. At an instant at which something happens, the
- * sample shows the state right after it.
+ * The course of a run on a grid of instants, one column for each channel. At an event, the sample shows the state right
+ * after it.
  */
 public final class Trace {
 
@@ -97,7 +97,7 @@ public final class Trace {
     }
 
     /**
-     * What fixes the pressure at a sample.
+     * The pressure regime at a sample.
      *
      * @param index the number of the sample
      * @return the regime
@@ -108,7 +108,7 @@ public final class Trace {
     }
 
     /**
-     * What fixes the pressure, sample by sample.
+     * The pressure regime, sample by sample.
      *
      * @return a copy
      */

@@ -3,8 +3,8 @@ package io.github.heatswell.result;
 import java.util.Arrays;
 
 /**
- * Puts a {@link Trace} together sample by sample. It hands its columns over to the trace, so that the samples of a long run are
- * held once; after that it takes no more.
+ * Builds a {@link Trace} sample by sample. It hands its columns to the trace without copying, so a long run is stored
+ * once; afterwards it accepts no more samples.
  */
 public final class TraceBuilder {
 
@@ -16,9 +16,9 @@ public final class TraceBuilder {
     private double last;
 
     /**
-     * Begins a trace.
+     * Starts a trace.
      *
-     * @param planned the instants for which there is to be room; the trace may end earlier
+     * @param planned the instants to allocate for; the trace may end earlier
      */
     public TraceBuilder(TimeGrid planned) {
         interval = planned.step();
@@ -32,7 +32,7 @@ public final class TraceBuilder {
      *
      * @param time since the start of the run (s), later than that of the sample before
      * @param values one value for each {@link Channel}, by its {@code ordinal()}, in its SI unit; copied
-     * @param regime what fixes the pressure
+     * @param regime the pressure regime
      * @throws IllegalStateException if there is no room for it, or the trace has been built
      */
     public void add(double time, double[] values, Regime regime) {
@@ -51,7 +51,7 @@ public final class TraceBuilder {
      * @param samples how many, at least 1
      * @param times of each of them, since the start of the run (s), rising; there may be room for more
      * @param values for each {@link Channel}, by its {@code ordinal()}, as many values in its SI unit or more; copied
-     * @param regime what fixes the pressure in all of them
+     * @param regime the pressure regime of all of them
      * @throws IllegalStateException if there is no room for them, or the trace has been built
      */
     public void addAll(int samples, double[] times, double[][] values, Regime regime) {
@@ -66,7 +66,7 @@ public final class TraceBuilder {
 
     private void checkRoomFor(int samples) {
         if (columns == null) {
-            throw new IllegalStateException("the trace has been built; begin another for more samples");
+            throw new IllegalStateException("the trace has been built; start another for more samples");
         }
         if (samples > room - count) {
             throw new IllegalStateException("a trace planned for " + room + " samples takes no more");
@@ -74,14 +74,14 @@ public final class TraceBuilder {
     }
 
     /**
-     * Ends the trace with the samples added so far.
+     * Completes the trace with the samples added so far.
      *
      * @return the trace
      * @throws IllegalStateException if there is no sample, or the trace has been built already
      */
     public Trace build() {
         if (columns == null || count == 0) {
-            throw new IllegalStateException(count == 0 ? "a trace needs a sample" : "the trace has been built");
+            throw new IllegalStateException(count == 0 ? "a trace needs at least one sample" : "the trace has been built");
         }
         if (count < room) {
             for (int i = 0; i < columns.length; i++) {

@@ -1,15 +1,15 @@
 /**
- * What a run found: values that other programs can read.
+ * The results of a run, as plain values.
  *
- * <p>{@link io.github.heatswell.result.RunResult} holds the {@link io.github.heatswell.result.Trace} (one column for each
- * {@link io.github.heatswell.result.Channel} on a {@link io.github.heatswell.result.TimeGrid}), the located
+ * <p>{@link io.github.heatswell.result.RunResult} holds the {@link io.github.heatswell.result.Trace} (one column for
+ * each {@link io.github.heatswell.result.Channel} on a {@link io.github.heatswell.result.TimeGrid}), the located
  * {@link io.github.heatswell.result.Event events}, what lasted between them (an
  * {@link io.github.heatswell.result.Interval Interval} of a {@link io.github.heatswell.result.Phase Phase}), the
  * {@link io.github.heatswell.result.Extremes extremes} between the samples, the
- * {@link io.github.heatswell.result.Totals totals}, and the {@link io.github.heatswell.result.Audit audit}
- * of mass and energy. Charts and tables are made from nothing else.
+ * {@link io.github.heatswell.result.Totals totals}, and the {@link io.github.heatswell.result.Audit audit} of mass and
+ * energy. Charts and tables use nothing else.
  *
- * <p>Everything is in SI units; numbers that are pressures are absolute and say so; times are seconds since the start of the run. A hazard
- * ends a run early: it is the last event, and the trace ends with it.
+ * <p>All values are in SI units; pressures as plain numbers are absolute and say so; times are seconds since the start
+ * of the run. A hazard ends a run early: it is the last event, and the trace ends with it.
  */
 package io.github.heatswell.result;

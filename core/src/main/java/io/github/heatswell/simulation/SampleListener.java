@@ -13,9 +13,9 @@ public interface SampleListener {
      * Takes one sample. Samples come in the order of time, the first at the start and the last at the end of the run.
      *
      * @param time since the start of the run (s)
-     * @param values one value for each {@link Channel}, by its {@code ordinal()}, in its SI unit; the array is used again
-     *     for the next sample and must not be kept
-     * @param regime what fixes the pressure
+     * @param values one value for each {@link Channel}, by its {@code ordinal()}, in its SI unit; the array is used
+     *     again for the next sample and must not be kept
+     * @param regime the pressure regime
      */
     void sample(double time, double[] values, Regime regime);
 }

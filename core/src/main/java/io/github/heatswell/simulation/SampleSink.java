@@ -12,7 +12,7 @@ interface SampleSink {
      * @param count how many there are, at least 1
      * @param times since the start of the run (s)
      * @param channels for each channel, by its {@code ordinal()}, its values
-     * @param regime what fixes the pressure in all of them
+     * @param regime the pressure regime of all of them
      */
     void take(int count, double[] times, double[][] channels, Regime regime);
 

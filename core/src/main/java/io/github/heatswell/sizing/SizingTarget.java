@@ -231,7 +231,7 @@ public final class SizingTarget {
         }
 
         /**
-         * Ends the description.
+         * Completes the description.
          *
          * @return the target
          * @throws IllegalArgumentException if the rating of the vessel is missing, or a relief margin leaves nothing

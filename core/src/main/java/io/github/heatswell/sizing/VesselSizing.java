@@ -207,11 +207,11 @@ public final class VesselSizing {
         }
 
         /**
-         * Ends the description.
+         * Completes the description.
          *
          * @return the sizing
-         * @throws IllegalArgumentException if something is missing, or the thermostat is stuck: then there is no set point
-         *     to heat to, and a vessel is no answer
+         * @throws IllegalArgumentException if something is missing, or the thermostat is stuck: then there is no set
+         *     point to heat to, and a vessel is no answer
          */
         public VesselSizing build() {
             if (rule == null) {

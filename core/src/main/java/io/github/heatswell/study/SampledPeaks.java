@@ -265,7 +265,7 @@ public final class SampledPeaks {
         }
 
         /**
-         * Ends the description.
+         * Completes the description.
          *
          * @return the peaks
          */

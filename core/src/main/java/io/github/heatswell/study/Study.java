@@ -253,10 +253,11 @@ public final class Study {
         }
 
         /**
-         * Ends the description.
+         * Completes the description.
          *
          * @return the study
-         * @throws IllegalArgumentException if there are not 1 to 20 inputs, no output, two of the same name, or no model
+         * @throws IllegalArgumentException if there are not 1 to 20 inputs, no output, two of the same name, or no
+         *     model
          */
         public Study build() {
             Checks.within("inputs", inputs.size(), 1, MAX_INPUTS);

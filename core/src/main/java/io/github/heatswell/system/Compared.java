@@ -3,7 +3,7 @@ package io.github.heatswell.system;
 import io.github.heatswell.units.Pressure;
 
 /**
- * Two pressures as a message shows them that says which is the higher: with as many digits as it takes to see that.
+ * Two pressures formatted for comparison in a message, with enough digits to show which is higher.
  *
  * @param one the first, in bar with its reference
  * @param other the second

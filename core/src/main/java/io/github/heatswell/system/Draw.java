@@ -10,12 +10,12 @@ import java.util.Objects;
 import java.util.OptionalDouble;
 
 /**
- * One opening of a hot tap in the course of a day: when, how much flows at the tap, what ends it, and whether cold water is
- * mixed in.
+ * One opening of a hot tap in the course of a day: when, how much flows at the tap, what ends it, and whether cold
+ * water is mixed in.
  *
- * <p>A draw ends after a volume has flowed at the tap or after an amount of useful heat was delivered, counted above the
- * temperature of the cold water. With a mixed temperature only so much is taken from the tank as that temperature needs;
- * when the tank is cooler than that, all of the flow is.
+ * <p>A draw ends after a given volume at the tap, or after a given amount of useful heat above cold water. With a mixed
+ * temperature, the tank supplies only the share that this temperature needs; if the tank is cooler than that, it
+ * supplies the whole flow.
  */
 public final class Draw {
 
@@ -184,7 +184,7 @@ public final class Draw {
         }
 
         /**
-         * Lets the draw end after a volume.
+         * Ends the draw after a volume.
          *
          * @param value the volume at the tap, above 0 and drawn within a day
          * @param unit its unit
@@ -197,7 +197,7 @@ public final class Draw {
         }
 
         /**
-         * Lets the draw end after an amount of useful heat.
+         * Ends the draw after an amount of useful heat.
          *
          * @param value the heat above cold water, above 0 to 2777 kWh
          * @param unit its unit
@@ -223,7 +223,7 @@ public final class Draw {
         }
 
         /**
-         * Lets cold water be mixed in at the tap; without it, none is.
+         * Mixes cold water in at the tap; by default none is.
          *
          * @param value the temperature of the mixed water, 20 degC to 95 degC
          * @param unit its unit
@@ -236,7 +236,7 @@ public final class Draw {
         }
 
         /**
-         * Ends the description.
+         * Completes the description.
          *
          * @return the draw
          * @throws InvalidDescriptionException if something is missing or does not belong together
@@ -244,9 +244,9 @@ public final class Draw {
         public Draw build() {
             Requirements requirements = new Requirements().present("at", time).present("flow", flow);
             requirements.rule(
-                    volume == 0 || heat == 0, "energy", "has no place beside volume; one of them ends the draw");
+                    volume == 0 || heat == 0, "energy", "cannot be combined with volume; give one of them");
             requirements.rule(
-                    volume > 0 || heat > 0, "volume", "is missing, and so is an energy; one of them ends the draw");
+                    volume > 0 || heat > 0, "volume", "is missing, and so is energy; give one of them");
             requirements.rule(endsWithinADay(), "volume", "takes longer than a day at this flow");
             requirements.orThrow();
             return new Draw(time, flow, volume, heat, mixedTemperature);

@@ -22,7 +22,7 @@ public final class DrawProfile {
     }
 
     /**
-     * A day on which nobody draws.
+     * A day without draws.
      *
      * @return the empty profile
      */
@@ -31,12 +31,13 @@ public final class DrawProfile {
     }
 
     /**
-     * A day of one's own.
+     * A custom day.
      *
      * @param name what it is called
      * @param draws the draws, in any order
      * @return the profile
-     * @throws IllegalArgumentException if two draws begin at the same time, or a draw of known length runs into the next
+     * @throws IllegalArgumentException if two draws begin at the same time, or a draw of known length runs into the
+     *     next
      */
     public static DrawProfile of(String name, List<Draw> draws) {
         Objects.requireNonNull(name, "name");

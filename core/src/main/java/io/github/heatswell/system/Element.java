@@ -50,7 +50,7 @@ public final class Element {
     }
 
     /**
-     * What it takes in while it is on.
+     * Power input while on.
      *
      * @return the input (W)
      */
@@ -59,7 +59,7 @@ public final class Element {
     }
 
     /**
-     * Where it and its thermostat sit, as a share of the tank's height.
+     * Height of the element and its thermostat, as a share of the tank's height.
      *
      * @return the height (-), 0 at the bottom
      */
@@ -115,7 +115,7 @@ public final class Element {
         }
 
         /**
-         * Sets where it sits; without it, at the bottom.
+         * Sets the height; by default, the bottom.
          *
          * @param value the share of the tank's height, 0 to 95 %
          * @param unit its unit
@@ -154,7 +154,7 @@ public final class Element {
         }
 
         /**
-         * Ends the description.
+         * Completes the description.
          *
          * @return the element
          * @throws InvalidDescriptionException if something is missing, or if the thermostat would switch on only below

@@ -13,7 +13,7 @@ import java.util.OptionalDouble;
 
 /**
  * A diaphragm expansion vessel on the cold branch: a fixed mass of gas behind a diaphragm that takes up water once the
- * system's pressure exceeds the precharge, until the diaphragm can stretch no further.
+ * system's pressure exceeds the precharge, up to the acceptance limit of the diaphragm.
  */
 public final class ExpansionVessel {
 
@@ -79,19 +79,19 @@ public final class ExpansionVessel {
     public enum Condition {
         /** It works. */
         SOUND,
-        /** A closed valve cuts it off: the system behaves as if it had none. */
+        /** It is behind a closed isolating valve: the system behaves as if it had none. */
         ISOLATED,
-        /** The diaphragm has failed and the gas is gone: it is full of water and gives nothing. */
+        /** The diaphragm has failed and the gas is gone: the vessel is full of water and takes up no expansion. */
         WATERLOGGED,
         /**
-         * It sits on the mains' side of the check valve or reducing valve, where it meets the water of the mains and
-         * not that of the tank: the system behaves as if it had none.
+         * It is on the mains side of the check valve or reducing valve, cut off from the tank: the system behaves as if
+         * it had none.
          */
         UPSTREAM_OF_CHECK
     }
 
     /**
-     * The whole inner volume, gas and water together.
+     * Total inner volume, gas and water together.
      *
      * @return the volume (m3)
      */
@@ -109,7 +109,7 @@ public final class ExpansionVessel {
     }
 
     /**
-     * The largest share of the volume that the diaphragm can give to water.
+     * Acceptance limit: the largest share of the volume that water may fill.
      *
      * @return the acceptance limit (-)
      */
@@ -118,9 +118,9 @@ public final class ExpansionVessel {
     }
 
     /**
-     * How slowly the gas returns to room temperature after it was compressed.
+     * Time constant with which the gas returns to room temperature after compression.
      *
-     * @return the time constant (s), or empty if the gas is taken to stay at room temperature
+     * @return the time constant (s), or empty if the gas is isothermal
      */
     public OptionalDouble gasTimeConstant() {
         return gasTimeConstant == null ? OptionalDouble.empty() : OptionalDouble.of(gasTimeConstant);
@@ -163,9 +163,9 @@ public final class ExpansionVessel {
     }
 
     /**
-     * What it is made for, what it weighs and how it is mounted.
+     * Pressure rating, mass and mounting.
      *
-     * @return the body, of which everything may be unknown
+     * @return the body; all of it may be unknown
      */
     public VesselBody body() {
         return body;
@@ -186,7 +186,7 @@ public final class ExpansionVessel {
         private Builder() {}
 
         /**
-         * Sets the whole inner volume.
+         * Sets the total inner volume.
          *
          * @param value the volume, 0.1 L to 5 m3
          * @param unit its unit
@@ -224,7 +224,7 @@ public final class ExpansionVessel {
         }
 
         /**
-         * Sets how slowly the gas returns to room temperature; without it the gas is isothermal.
+         * Sets the time constant with which the gas returns to room temperature; by default the gas is isothermal.
          *
          * @param value the time constant, 1 s to 1 h
          * @param unit its unit
@@ -287,7 +287,7 @@ public final class ExpansionVessel {
         }
 
         /**
-         * Sets what it is made for, what it weighs and how it is mounted; without it, nothing of that is known.
+         * Sets pressure rating, mass and mounting; by default all are unknown.
          *
          * @param value the body
          * @return this builder
@@ -298,7 +298,7 @@ public final class ExpansionVessel {
         }
 
         /**
-         * Sets the highest pressure in use by the maker's plate; without it, it is unknown.
+         * Sets the maximum working pressure from the maker's plate; unknown by default.
          *
          * @param value the pressure, 0.5 bar to 25 bar
          * @return this builder
@@ -310,7 +310,7 @@ public final class ExpansionVessel {
         }
 
         /**
-         * Sets how it sits on its pipe; without it, that is unknown.
+         * Sets how it is mounted; unknown by default.
          *
          * @param value the mounting
          * @return this builder
@@ -321,7 +321,7 @@ public final class ExpansionVessel {
         }
 
         /**
-         * Sets the mass without water; without it, it is unknown.
+         * Sets the empty mass; unknown by default.
          *
          * @param value the mass, above 0 to 2000 kg
          * @param unit its unit
@@ -334,7 +334,7 @@ public final class ExpansionVessel {
         }
 
         /**
-         * Sets the length from the connection to the far end; without it, it is unknown.
+         * Sets the length from the connection to the far end; unknown by default.
          *
          * @param value the length, 50 mm to 5 m
          * @param unit its unit
@@ -347,7 +347,7 @@ public final class ExpansionVessel {
         }
 
         /**
-         * Ends the description.
+         * Completes the description.
          *
          * @return the vessel
          * @throws InvalidDescriptionException if something is missing

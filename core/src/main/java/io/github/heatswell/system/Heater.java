@@ -98,7 +98,7 @@ public final class Heater {
     }
 
     /**
-     * What the burner or element takes in while it is on; with two elements, the lower one.
+     * Power input of the burner, or of the lower element, while on.
      *
      * @return the input (W)
      */
@@ -161,7 +161,7 @@ public final class Heater {
     }
 
     /**
-     * Whether the thermostat of the burner or the lower element is stuck and never switches off.
+     * Whether the thermostat of the burner or lower element is stuck and never switches off.
      *
      * @return true for that fault
      */
@@ -180,7 +180,7 @@ public final class Heater {
     }
 
     /**
-     * The temperature at which a mixing valve behind the tank delivers hot water to the taps.
+     * Temperature that a mixing valve after the tank delivers to the taps.
      *
      * @return the temperature (K), or empty if there is no mixing valve
      */
@@ -239,7 +239,7 @@ public final class Heater {
         }
 
         /**
-         * Sets where the burner or the lower element and its thermostat sit; without it, at the bottom.
+         * Sets the height of the burner or lower element and its thermostat; by default, the bottom.
          *
          * @param value the share of the tank's height, 0 to 95 %
          * @param unit its unit
@@ -289,7 +289,7 @@ public final class Heater {
         }
 
         /**
-         * Says whether two elements may heat at once; without it, they may not, and the upper one goes first.
+         * Sets whether two elements may heat at once; by default they may not, and the upper one goes first.
          *
          * @param value true if they may
          * @return this builder
@@ -324,7 +324,7 @@ public final class Heater {
         }
 
         /**
-         * Adds a mixing valve behind the tank. What it delivers decides whether taps scald; it changes no simulation.
+         * Adds a mixing valve after the tank. It decides whether the taps can scald but does not affect the simulation.
          *
          * @param value the temperature at the taps, 30 degC to 80 degC
          * @param unit its unit
@@ -337,7 +337,7 @@ public final class Heater {
         }
 
         /**
-         * Takes the mixing valve away: the taps get the water as the tank has it.
+         * Removes the mixing valve: the taps get water at tank temperature.
          *
          * @return this builder
          */
@@ -347,7 +347,7 @@ public final class Heater {
         }
 
         /**
-         * Ends the description.
+         * Completes the description.
          *
          * @return the heater
          * @throws InvalidDescriptionException if something is missing or does not belong together
@@ -369,7 +369,7 @@ public final class Heater {
             requirements.rule(
                     cutOut == null || elements.stream().allMatch(element -> element.setPoint() < cutOut),
                     "cut-out",
-                    "must lie above the set point, or it trips on every heat-up");
+                    "must be above the set point, or the cut-out trips on every heat-up");
             requirements.orThrow();
             return new Heater(this, elements);
         }

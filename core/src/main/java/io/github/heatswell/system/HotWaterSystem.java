@@ -155,10 +155,9 @@ public final class HotWaterSystem {
     }
 
     /**
-     * How much less static pressure there is at a height than at the tank's drain cock: what a column of water between the two
-     * weighs on each square metre. Everything here that compares pressures at two heights, the simulation included, takes this
-     * number. The water is the cold feed's on the day a run starts, at the pressure of the air; hot water in the column would
-     * weigh up to 4 % less.
+     * Static pressure difference between the tank's drain cock and a height: the weight of the water column between
+     * them. Every comparison of pressures at two heights uses it, including the simulation's. The density is that of
+     * the cold feed on the day a run starts, at air pressure; a column of hot water would weigh up to 4 % less.
      *
      * @param height the height above the drain cock (m), negative below it
      * @return the difference of pressure (Pa), negative below the drain cock
@@ -168,8 +167,7 @@ public final class HotWaterSystem {
     }
 
     /**
-     * The pressure at the tank's drain cock, where pressures of a run are taken, while a device at a height is under a given
-     * pressure.
+     * Pressure at the tank's drain cock, the reference height of a run, for a given pressure at a device.
      *
      * @param seen the pressure at the device
      * @param height the height of the device above the drain cock (m), negative below it
@@ -264,7 +262,7 @@ public final class HotWaterSystem {
         }
 
         /**
-         * Takes all relief valves away, to add others in their place.
+         * Removes all relief valves, to add others in their place.
          *
          * @return this builder
          */
@@ -346,7 +344,7 @@ public final class HotWaterSystem {
         }
 
         /**
-         * Takes the expansion vessel away.
+         * Removes the expansion vessel.
          *
          * @return this builder
          */
@@ -356,7 +354,7 @@ public final class HotWaterSystem {
         }
 
         /**
-         * Puts air into the piping.
+         * Adds air trapped in the piping.
          *
          * @param value its volume at the pressure the run starts from, above 0 to 100 L
          * @param unit its unit
@@ -431,7 +429,7 @@ public final class HotWaterSystem {
         }
 
         /**
-         * Ends the description.
+         * Completes the description.
          *
          * @return the system
          * @throws InvalidDescriptionException listing everything that is missing or contradictory

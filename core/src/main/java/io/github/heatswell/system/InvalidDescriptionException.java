@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /**
- * A description that is incomplete or contradicts itself. All problems found are listed, not the first alone.
+ * A description that is incomplete or contradicts itself. All problems found are listed, not just the first.
  */
 public final class InvalidDescriptionException extends IllegalArgumentException {
 

@@ -5,8 +5,8 @@ import io.github.heatswell.units.Limits;
 import io.github.heatswell.units.Pressure;
 
 /**
- * A tap that does not close, or any other small hole in the piping: a fixed orifice from the cold branch to the air. It
- * can hide the expansion, or be taken for it.
+ * A dripping tap or any other small hole in the piping: a fixed orifice from the cold branch to the air. It can hide
+ * thermal expansion or be mistaken for it.
  */
 public final class Leak {
 
@@ -22,11 +22,11 @@ public final class Leak {
     }
 
     /**
-     * A leak known by what it loses.
+     * A leak defined by its flow at one pressure.
      *
-     * @param flow the flow it was measured with, above 0 to 20 L/min
+     * @param flow the measured flow, above 0 to 20 L/min
      * @param unit the unit of the flow
-     * @param at the pressure it was measured at, 0.1 bar to 25 bar
+     * @param at the pressure at which it was measured, 0.1 bar to 25 bar
      * @return the leak
      * @throws IllegalArgumentException if a number is outside its range
      */
@@ -45,7 +45,7 @@ public final class Leak {
     }
 
     /**
-     * The flow the leak was measured with.
+     * Flow measured at {@link #at()}.
      *
      * @return the flow (m3/s)
      */
@@ -54,7 +54,7 @@ public final class Leak {
     }
 
     /**
-     * The pressure the leak was measured at.
+     * Pressure at which the flow was measured.
      *
      * @return the pressure
      */
@@ -70,7 +70,7 @@ public final class Leak {
         private Builder() {}
 
         /**
-         * Sets the flow it was measured with.
+         * Sets the measured flow.
          *
          * @param value the flow, above 0 to 20 L/min
          * @param unit its unit
@@ -83,7 +83,7 @@ public final class Leak {
         }
 
         /**
-         * Sets the pressure it was measured at.
+         * Sets the pressure at which the flow was measured.
          *
          * @param value the pressure, 0.1 bar to 25 bar
          * @return this builder
@@ -95,7 +95,7 @@ public final class Leak {
         }
 
         /**
-         * Ends the description.
+         * Completes the description.
          *
          * @return the leak
          * @throws InvalidDescriptionException if something is missing

@@ -9,8 +9,8 @@ import java.util.Objects;
 import java.util.TreeMap;
 
 /**
- * The static pressure of the mains over a day, the same every day: constant, or a timetable between whose entries it
- * changes evenly. It is usually higher at night, when few draw.
+ * The static pressure of the mains over a day, the same every day: constant, or a timetable with linear interpolation.
+ * It is usually higher at night, when demand is low.
  */
 public final class MainsPressure {
 
@@ -35,11 +35,10 @@ public final class MainsPressure {
     }
 
     /**
-     * A timetable of the day. Between two entries the pressure changes evenly, also from the last of a day to the first of
-     * the next.
+     * A timetable of the day, linearly interpolated, including from a day's last entry to the next day's first.
      *
-     * @param entries the pressure (above 0 to 25 bar) at clock times (s since midnight, 0 to less than 86 400), at least
-     *     one
+     * @param entries the pressure (above 0 to 25 bar) at clock times (s since midnight, 0 to less than 86 400), at
+     *     least one
      * @return the pressure of the mains
      * @throws IllegalArgumentException if there is no entry, or a time or a pressure is outside its range
      */
@@ -58,7 +57,7 @@ public final class MainsPressure {
     }
 
     /**
-     * The same timetable with every pressure higher by as much.
+     * The same timetable, shifted by a pressure difference.
      *
      * @param difference how much higher, in {@code unit}, negative for lower
      * @param unit the unit of the difference

@@ -5,8 +5,8 @@ import java.util.Objects;
 /**
  * Elastic and thermal constants of a tank or pipe material at room temperature.
  *
- * <p>The named materials carry handbook values: metals from memory of the usual tables (Callister, Materials Science and
- * Engineering, appendix B; ASHRAE for the expansion), within 10 %; plastics scatter by half and more, since they
+ * <p>The named materials carry handbook values: metals from memory of the usual tables (Callister, Materials Science
+ * and Engineering, appendix B; ASHRAE for the expansion), within 10 %; plastics scatter by 50 % or more, because they
  * depend on temperature and time under load.
  *
  * @param name what the material is called in scenario files

@@ -4,10 +4,10 @@ import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.Limits;
 
 /**
- * A while in which the supply is shut off.
+ * A period in which the supply is shut off.
  *
- * @param from when it is shut off (s since the start of the run), 0 or more
- * @param to when it is opened again (s since the start of the run), after {@code from}
+ * @param from start of the outage (s since the start of the run), 0 or more
+ * @param to end of the outage (s since the start of the run), after {@code from}
  */
 public record Outage(double from, double to) {
 
@@ -17,8 +17,8 @@ public record Outage(double from, double to) {
     /**
      * Checks the times.
      *
-     * @param from when it is shut off (s since the start of the run), 0 or more
-     * @param to when it is opened again (s since the start of the run), after {@code from}
+     * @param from start of the outage (s since the start of the run), 0 or more
+     * @param to end of the outage (s since the start of the run), after {@code from}
      * @throws IllegalArgumentException if the times do not run forward from the start of the run
      */
     public Outage {
@@ -80,9 +80,9 @@ public record Outage(double from, double to) {
         }
 
         /**
-         * Ends the description.
+         * Completes the description.
          *
-         * @return the while without supply
+         * @return the outage
          * @throws InvalidDescriptionException if a time is missing, or they do not run forward
          */
         public Outage build() {

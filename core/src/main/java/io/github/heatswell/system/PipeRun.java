@@ -5,8 +5,8 @@ import io.github.heatswell.units.Limits;
 import java.util.Objects;
 
 /**
- * A run of pipe that shares the tank's pressure. Its water stays at the temperature of the cold feed; its wall gives way
- * to pressure, which in plastic pipe matters as much as the tank.
+ * A run of pipe that shares the tank's pressure. Its water stays at the temperature of the cold feed; its wall
+ * stretches under pressure, which for plastic pipe matters as much as the tank.
  */
 public final class PipeRun {
 
@@ -57,7 +57,7 @@ public final class PipeRun {
     /**
      * Relative growth of the inner volume with pressure, by the thick-walled (Lame) closed-end cylinder:
      * {@code [3 (1 - 2 nu) a^2 + 2 (1 + nu) b^2] / [E (b^2 - a^2)]} with the inner radius a and the outer radius b. It
-     * tends to the thin-wall formula for thin walls and lies well above it for plastic pipe.
+     * approaches the thin-wall formula for thin walls and is well above it for plastic pipe.
      *
      * @return the compliance (1/Pa)
      */
@@ -78,7 +78,7 @@ public final class PipeRun {
         private Builder() {}
 
         /**
-         * Sets what the pipe is made of.
+         * Sets material of the pipe.
          *
          * @param value the material
          * @return this builder
@@ -128,7 +128,7 @@ public final class PipeRun {
         }
 
         /**
-         * Ends the description.
+         * Completes the description.
          *
          * @return the run of pipe
          * @throws InvalidDescriptionException if something is missing, or if the wall leaves no bore

@@ -7,10 +7,9 @@ import io.github.heatswell.units.PressureUnit;
 import java.util.OptionalDouble;
 
 /**
- * A pressure reducing valve on the cold feed. With no flow it closes at its set pressure plus its lock-up rise; the more
- * it passes, the further its outlet falls, by the droop at the rated flow. It never gives more than the mains has. It
- * passes nothing back, unless it has an expansion bypass, which opens to the mains once the house exceeds the mains by
- * a small difference.
+ * A pressure reducing valve on the cold feed. Outlet pressure is lock-up pressure (set pressure plus lock-up rise)
+ * minus droop times flow, and never exceeds the mains pressure. It passes no water back unless it has an expansion
+ * bypass, which opens to the mains once the house pressure exceeds the mains by a small difference.
  */
 public final class ReducingValve {
 
@@ -95,7 +94,7 @@ public final class ReducingValve {
     }
 
     /**
-     * How far the house must exceed the mains for the bypass to open.
+     * Pressure difference from house to mains at which the bypass opens.
      *
      * @return the difference (Pa), or empty for a valve without bypass
      */
@@ -165,7 +164,7 @@ public final class ReducingValve {
         }
 
         /**
-         * Gives the valve an expansion bypass.
+         * Adds an expansion bypass.
          *
          * @param value how far the house must exceed the mains, 0 to 2 bar
          * @param unit its unit
@@ -178,7 +177,7 @@ public final class ReducingValve {
         }
 
         /**
-         * Ends the description.
+         * Completes the description.
          *
          * @return the valve
          * @throws InvalidDescriptionException if something is missing

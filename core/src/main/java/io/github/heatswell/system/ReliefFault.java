@@ -7,7 +7,7 @@ import io.github.heatswell.units.RatioUnit;
 import java.util.Optional;
 
 /**
- * What is wrong with a relief valve: it is stuck open, or its seat leaks, or it never opens, or nothing is. Immutable.
+ * Fault of a relief valve: stuck open, leaking seat, blocked, or none. Immutable.
  */
 public final class ReliefFault {
 
@@ -45,7 +45,7 @@ public final class ReliefFault {
     /**
      * No fault: the valve works.
      *
-     * @return a fault that is none
+     * @return no fault
      */
     public static ReliefFault none() {
         return NONE;
@@ -63,7 +63,7 @@ public final class ReliefFault {
     /**
      * The valve never closes.
      *
-     * @param lift the lift it is stuck at, 0.01 % to 100 %
+     * @param lift the lift at which it is stuck, 0.01 % to 100 %
      * @param unit its unit
      * @return the fault
      * @throws IllegalArgumentException if the lift is outside its range
@@ -75,8 +75,8 @@ public final class ReliefFault {
     /**
      * The valve's closed seat leaks.
      *
-     * @param from the pressure at which that begins, 0 to 20 bar
-     * @param flow the flow just below the opening pressure, above 0 to 10 L/min
+     * @param from the pressure above which it leaks, 0 to 20 bar
+     * @param flow the leakage just below the set pressure, above 0 to 10 L/min
      * @param unit the unit of the flow
      * @return the fault
      * @throws IllegalArgumentException if a number is outside its range
@@ -113,7 +113,7 @@ public final class ReliefFault {
     }
 
     /**
-     * What the closed seat lets by at the opening pressure; below, it falls evenly to nothing at {@link #leaksFrom}.
+     * Seat leakage at the set pressure; it falls linearly to zero at {@link #leaksFrom}.
      *
      * @return the flow (m3/s), 0 for a tight seat
      */
@@ -122,7 +122,7 @@ public final class ReliefFault {
     }
 
     /**
-     * The pressure above which the seat begins to let water by.
+     * Pressure above which the seat leaks.
      *
      * @return the pressure, or empty for a tight seat
      */
@@ -139,9 +139,9 @@ public final class ReliefFault {
         private Builder() {}
 
         /**
-         * Makes it a valve that never closes.
+         * Makes the valve stuck open: it never closes.
          *
-         * @param lift the lift it is stuck at, 0.01 % to 100 %
+         * @param lift the lift at which it is stuck, 0.01 % to 100 %
          * @param unit its unit
          * @return this builder
          * @throws IllegalArgumentException if the lift is outside its range
@@ -152,7 +152,7 @@ public final class ReliefFault {
         }
 
         /**
-         * Sets the pressure above which the closed seat leaks; how much must be set too.
+         * Sets the pressure above which the closed seat leaks; the leakage must be set too.
          *
          * @param value the pressure, 0 to 20 bar
          * @return this builder
@@ -164,7 +164,7 @@ public final class ReliefFault {
         }
 
         /**
-         * Sets what the closed seat lets by just below the opening pressure; where that begins must be set too.
+         * Sets the seat leakage just below the set pressure; the pressure at which it starts must be set too.
          *
          * @param flow the flow, above 0 to 10 L/min
          * @param unit its unit
@@ -177,17 +177,17 @@ public final class ReliefFault {
         }
 
         /**
-         * Ends the description.
+         * Completes the description.
          *
          * @return the fault
-         * @throws InvalidDescriptionException if there are two faults, or half of one
+         * @throws InvalidDescriptionException if there are two faults, or one is incomplete
          */
         public ReliefFault build() {
             boolean leaks = leaksFrom != null || leakage > 0;
             Requirements requirements = new Requirements();
             requirements.rule(
-                    !leaks || stuckLift == 0, "stuck-open", "has no place beside leaks-from; describe one fault");
-            requirements.rule(leaks || stuckLift > 0, "stuck-open", "is missing, and so is what leaks");
+                    !leaks || stuckLift == 0, "stuck-open", "cannot be combined with leaks-from; describe one fault");
+            requirements.rule(leaks || stuckLift > 0, "stuck-open", "is missing, and so is the leakage");
             requirements.rule(!leaks || leaksFrom != null, "leaks-from", "is missing");
             requirements.rule(!leaks || leakage > 0, "leakage", "is missing");
             requirements.orThrow();

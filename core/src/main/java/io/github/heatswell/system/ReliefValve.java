@@ -12,9 +12,8 @@ import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 
 /**
- * A spring-loaded relief valve. It opens at its set pressure, is fully lifted at a somewhat higher pressure, and closes
- * only after the pressure has fallen to the reseat pressure; the difference between opening and reseating is its
- * blowdown.
+ * A spring-loaded relief valve. It opens at its set pressure, reaches full lift at the full-lift pressure, and closes
+ * only at the reseat pressure. Set pressure minus reseat pressure is the blowdown.
  */
 public final class ReliefValve {
 
@@ -105,9 +104,9 @@ public final class ReliefValve {
                 .build();
     }
 
-    /** How the lift of an open valve follows the pressure. */
+    /** How the lift of an open valve depends on pressure. */
     public enum LiftCharacteristic {
-        /** The lift grows linearly from nothing at the reseat pressure to full at the full-lift pressure. */
+        /** Lift grows linearly from zero at the reseat pressure to full at the full-lift pressure. */
         MODULATING,
         /** Fully lifted from the moment it opens until it reseats. */
         SNAP
@@ -115,9 +114,9 @@ public final class ReliefValve {
 
     /** Where a valve sits. */
     public enum Location {
-        /** On the cold branch: it gives off cold water. */
+        /** On the cold branch: it discharges cold water. */
         BRANCH,
-        /** On top of the tank, with its probe in the hottest water, which is what it gives off. */
+        /** On top of the tank, with its probe in the hottest water, which it discharges. */
         TANK_TOP
     }
 
@@ -165,14 +164,13 @@ public final class ReliefValve {
     }
 
     /**
-     * {@return the water temperature (K) at which a combined temperature and pressure device opens as well, or empty for a valve
-     * that minds pressure only}
+     * {@return the water temperature (K) at which a combined temperature and pressure device opens as well, or empty for a valve that responds to pressure only}
      */
     public OptionalDouble setTemperature() {
         return setTemperature == null ? OptionalDouble.empty() : OptionalDouble.of(setTemperature);
     }
 
-    /** {@return the water temperature (K) below which the device closes again, or empty for a valve that minds pressure only} */
+    /** {@return the water temperature (K) below which the device closes again, or empty for a valve that responds to pressure only} */
     public OptionalDouble reseatTemperature() {
         return reseatTemperature == null ? OptionalDouble.empty() : OptionalDouble.of(reseatTemperature);
     }
@@ -196,7 +194,8 @@ public final class ReliefValve {
     }
 
     /**
-     * Whether the valve lets water out when the pressure asks for it: any but a blocked one. Only such a valve limits a pressure.
+     * Whether the valve can discharge under pressure, which all but a blocked one can. Only such a valve limits the
+     * pressure.
      *
      * @return false if it is blocked
      */
@@ -229,14 +228,14 @@ public final class ReliefValve {
         /**
          * Sets what the valve is called.
          *
-         * @param value the name, 1 to 60 characters that show, not blank
+         * @param value the name, 1 to 60 visible characters, not blank
          * @return this builder
-         * @throws IllegalArgumentException if the name is blank, too long, or has a line break, a control character or another
-         *     that does not show
+         * @throws IllegalArgumentException if the name is blank, too long, or contains a line break, a control
+         *     character or another invisible character
          */
         public Builder name(String value) {
             if (Objects.requireNonNull(value, "name").isBlank() || value.length() > 60 || !Requirements.shows(value)) {
-                throw new IllegalArgumentException("name: must have 1 to 60 characters that show and not be blank");
+                throw new IllegalArgumentException("name: must have 1 to 60 visible characters and not be blank");
             }
             name = value;
             return this;
@@ -303,7 +302,7 @@ public final class ReliefValve {
         }
 
         /**
-         * Sets where the valve sits; without it, on the cold branch.
+         * Sets where the valve sits; by default, on the cold branch.
          *
          * @param value the location
          * @return this builder
@@ -327,7 +326,7 @@ public final class ReliefValve {
         }
 
         /**
-         * Makes it a combined temperature and pressure device, which opens fully at a temperature too.
+         * Makes it a temperature and pressure relief valve (T&amp;P), which also opens fully at a temperature.
          *
          * @param value the temperature, 50 degC to 110 degC
          * @param unit its unit
@@ -340,7 +339,7 @@ public final class ReliefValve {
         }
 
         /**
-         * Sets the temperature below which a combined device closes again.
+         * Sets the temperature below which a T&amp;P valve closes again.
          *
          * @param value the temperature, 40 degC to 109 degC
          * @param unit its unit
@@ -353,7 +352,8 @@ public final class ReliefValve {
         }
 
         /**
-         * Sets the heat input that a combined device is certified for, by its plate; it changes no simulation.
+         * Sets the heat input for which a T&amp;P valve is certified, from its plate; it does not affect the
+         * simulation.
          *
          * @param value the input, above 0 to 2000 kW
          * @param unit its unit
@@ -366,9 +366,9 @@ public final class ReliefValve {
         }
 
         /**
-         * Sets what is wrong with the valve; without it, nothing is.
+         * Sets the valve's fault; none by default.
          *
-         * @param value the fault, which takes the place of any other
+         * @param value the fault; replaces any other
          * @return this builder
          */
         public Builder fault(ReliefFault value) {
@@ -377,12 +377,12 @@ public final class ReliefValve {
         }
 
         /**
-         * Ends the description. Pressures against different references are compared when the valve is put into a system,
-         * which knows the air around it.
+         * Completes the description. Pressures against different references are compared when the valve is put into a
+         * system, which knows the air around it.
          *
          * @return the valve
-         * @throws InvalidDescriptionException if something is missing or does not belong together, such as a reseat pressure
-         *     above the set pressure
+         * @throws InvalidDescriptionException if something is missing or does not belong together, such as a reseat
+         *     pressure above the set pressure
          */
         public ReliefValve build() {
             Requirements requirements = new Requirements()
@@ -406,16 +406,16 @@ public final class ReliefValve {
                 requirements.rule(
                         setTemperature == null || reseatTemperature == null || reseatTemperature < setTemperature,
                         "reseats-at",
-                        "must be below the temperature at which the device opens");
+                        "must be below the temperature at which the valve opens");
                 requirements.rule(
                         location == Location.TANK_TOP,
                         "location",
-                        "must be the top of the tank for a device that minds temperature");
+                        "must be tank-top for a valve that opens at a temperature");
             }
             requirements.rule(
                     ratedInput == null || setTemperature != null,
                     "rated-input",
-                    "belongs to a device that minds temperature; give opens-at too");
+                    "needs a valve that opens at a temperature; give opens-at too");
         }
     }
 }

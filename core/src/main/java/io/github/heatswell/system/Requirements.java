@@ -23,7 +23,7 @@ final class Requirements {
         }
     }
 
-    /** Takes over what a part finds wrong with itself. */
+    /** Adds the problems that a part found. */
     void absorb(Runnable building) {
         try {
             building.run();
@@ -45,7 +45,7 @@ final class Requirements {
         });
     }
 
-    /** Whether nothing was noted so far. */
+    /** Whether no problem was noted so far. */
     boolean met() {
         return problems.isEmpty();
     }

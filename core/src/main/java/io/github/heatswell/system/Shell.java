@@ -5,12 +5,12 @@ import io.github.heatswell.units.Limits;
 import java.util.Objects;
 
 /**
- * How a tank's own volume answers to pressure and to heat:
- * {@code V(T,p) = V_n [1 + 3 alpha (T - T_ref) + C (p - p_ref)]}, {@code V_n} being the volume at the cold fill.
+ * How a tank's volume depends on pressure and temperature:
+ * {@code V(T,p) = V_n [1 + 3 alpha (T - T_ref) + C (p - p_ref)]}, where {@code V_n} is the volume at the cold fill.
  */
 public final class Shell {
 
-    /** Two lengths in different units that agree so far are the same (-). */
+    /** Relative difference (-) below which two lengths in different units count as equal. */
     private static final double ROUNDING = 1e-9;
 
     private static final Limits DIAMETER = Limits.between("diameter", 0.05, 3.0);
@@ -28,7 +28,7 @@ public final class Shell {
     }
 
     /**
-     * A shell that never changes its volume: the textbook limit, in which pressure rises by {@code beta/kappa} for each
+     * A shell that never changes its volume: the textbook limit, in which pressure rises by {@code beta/kappa} per
      * kelvin.
      *
      * @return the rigid shell
@@ -66,7 +66,7 @@ public final class Shell {
         return new CylinderBuilder();
     }
 
-    /** The dimensions of a cylinder, to change some of them; none of a rigid shell. */
+    /** A builder with the dimensions of this cylinder; empty for a rigid shell. */
     CylinderBuilder toBuilder() {
         return dimensions.copy();
     }
@@ -147,7 +147,7 @@ public final class Shell {
         }
 
         /**
-         * Ends the description.
+         * Completes the description.
          *
          * @return the shell
          * @throws InvalidDescriptionException if something is missing, or if the wall is too thick for the thin-wall
@@ -169,7 +169,7 @@ public final class Shell {
         private String tooThick() {
             LengthUnit unit = LengthUnit.MILLIMETRE;
             return Limits.quantity(unit.fromSi(wall), unit) + " is more than a tenth of the diameter of "
-                    + Limits.quantity(unit.fromSi(diameter), unit) + "; the thin-wall formula does not hold there";
+                    + Limits.quantity(unit.fromSi(diameter), unit) + "; the thin-wall formula does not apply";
         }
     }
 }

@@ -5,8 +5,8 @@ import io.github.heatswell.units.Limits;
 import io.github.heatswell.units.TemperatureUnit;
 
 /**
- * Where the heater stands: how high, which fixes the air pressure that gauges read against, and how warm the room is,
- * which takes up the standing loss and sets the temperature of the gas in an expansion vessel.
+ * Where the heater stands. The altitude determines the air pressure that gauges read against; the room temperature
+ * governs the standing loss and the gas temperature of an expansion vessel.
  */
 public final class Site {
 
@@ -102,7 +102,7 @@ public final class Site {
         }
 
         /**
-         * Ends the description.
+         * Completes the description.
          *
          * @return the site
          * @throws InvalidDescriptionException if something is missing

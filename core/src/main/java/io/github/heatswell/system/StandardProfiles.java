@@ -18,13 +18,12 @@ import java.util.Optional;
 
 /**
  * The published draw profiles, by name: {@code eu-3xs} to {@code eu-4xl} of Regulation (EU) 814/2013 and
- * {@code us-very-small}, {@code us-low}, {@code us-medium}, {@code us-high} of 10 CFR 430, Subpart B, Appendix E. The rows
- * and what is known of their origin are in the data files beside this class.
+ * {@code us-very-small}, {@code us-low}, {@code us-medium}, {@code us-high} of 10 CFR 430, Subpart B, Appendix E. The
+ * rows and what is known of their origin are in the data files beside this class.
  *
- * <p>An EU draw ends when its energy was delivered, counted above the cold water. It is taken at its peak temperature
- * where the regulation gives one, else at 40 degC or the temperature from which water counts, whichever is higher; the
- * regulation leaves that to the test rig. A US draw takes its volume of unmixed hot water; the pattern is begun at
- * midnight.
+ * <p>An EU draw ends when its energy above cold water has been delivered. It is drawn at its peak temperature where the
+ * regulation gives one, otherwise at 40 degC or at the minimum useful temperature, whichever is higher; the regulation
+ * leaves this to the test rig. A US draw takes its volume of unmixed hot water; the pattern starts at midnight.
  */
 public final class StandardProfiles {
 

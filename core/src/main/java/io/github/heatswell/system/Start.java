@@ -32,7 +32,7 @@ public final class Start {
     }
 
     /**
-     * The start with everything as the supply left it.
+     * The cold fill: supply water at supply pressure.
      *
      * @return the cold fill
      */
@@ -82,7 +82,7 @@ public final class Start {
     }
 
     /**
-     * The clock time at the start, from which draws and the mains' timetable go.
+     * Clock time at the start, on which draws and the mains timetable depend.
      *
      * @return the time (s since midnight), 0 if not set
      */
@@ -91,7 +91,7 @@ public final class Start {
     }
 
     /**
-     * The day of the year at the start, from which the temperature of the supply goes.
+     * Day of the year at the start, on which the supply temperature depends.
      *
      * @return the day, 1 (the first of January) if not set
      */
@@ -134,7 +134,7 @@ public final class Start {
         }
 
         /**
-         * Lets the run start at the pressure of the supply.
+         * Starts the run at the supply pressure.
          *
          * @return this builder
          */
@@ -172,7 +172,7 @@ public final class Start {
         }
 
         /**
-         * Ends the description.
+         * Completes the description.
          *
          * @return the start
          */

@@ -60,9 +60,9 @@ public final class Supply {
 
     /** How the house is connected to the mains. */
     public enum Arrangement {
-        /** No check valve: what the water gains in volume goes back to the mains. */
+        /** No check valve: the expanding water flows back to the mains. */
         DIRECT,
-        /** A check valve or backflow preventer: water comes in, none goes back. */
+        /** A check valve or backflow preventer: water can flow in but not back. */
         CHECK_VALVE,
         /** A pressure reducing valve, with or without an expansion bypass. */
         REDUCING_VALVE
@@ -105,8 +105,8 @@ public final class Supply {
     }
 
     /**
-     * What passes the closed seat of the check valve or reducing valve at a difference of one bar, from the higher to the
-     * lower side; at another difference it goes with the square root.
+     * Leakage of the closed check valve or reducing valve at a pressure difference of 1 bar, from the higher to the
+     * lower side; it varies with the square root of the difference.
      *
      * @return the flow (m3/s), 0 for a tight seat
      */
@@ -124,8 +124,8 @@ public final class Supply {
     }
 
     /**
-     * The pressure at which the feed stands still without flow: that of the mains, or what the reducing valve locks up
-     * at if that is less.
+     * Static pressure of the feed without flow: that of the mains, or the reducing valve's lock-up pressure if that is
+     * lower.
      *
      * @param timeOfDay the clock time (s since midnight)
      * @param atmosphere the absolute pressure (Pa) of the surrounding air
@@ -206,7 +206,7 @@ public final class Supply {
         }
 
         /**
-         * Sets the pressure reducing valve, which an arrangement of that kind needs and no other has.
+         * Sets the pressure reducing valve, required by that arrangement and not allowed in others.
          *
          * @param value the valve
          * @return this builder
@@ -217,7 +217,7 @@ public final class Supply {
         }
 
         /**
-         * Sets what passes the closed seat at a difference of one bar.
+         * Sets the leakage of the closed seat at a difference of 1 bar.
          *
          * @param value the flow, 0 to 10 L/min
          * @param unit its unit
@@ -230,7 +230,7 @@ public final class Supply {
         }
 
         /**
-         * Adds a while in which the supply is shut off.
+         * Adds a period in which the supply is shut off.
          *
          * @param value when
          * @return this builder
@@ -241,7 +241,7 @@ public final class Supply {
         }
 
         /**
-         * Takes all times away in which the supply is shut off.
+         * Removes all periods in which the supply is shut off.
          *
          * @return this builder
          */
@@ -251,7 +251,7 @@ public final class Supply {
         }
 
         /**
-         * Ends the description.
+         * Completes the description.
          *
          * @return the supply
          * @throws InvalidDescriptionException if something is missing or does not belong together
@@ -266,11 +266,11 @@ public final class Supply {
                 requirements.rule(
                         reducing == (reducingValve != null),
                         "reducing-valve",
-                        reducing ? "is missing" : "belongs to the arrangement with a reducing valve only");
+                        reducing ? "is missing" : "is allowed only with the arrangement reducing-valve");
                 requirements.rule(
                         seatLeakage == 0 || arrangement != Arrangement.DIRECT,
                         "seat-leakage",
-                        "needs a check valve or reducing valve to leak");
+                        "is allowed only with a check valve or reducing valve");
             }
             outages.sort(Comparator.comparingDouble(Outage::from));
             for (int i = 1; i < outages.size(); i++) {

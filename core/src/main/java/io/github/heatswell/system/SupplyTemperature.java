@@ -6,7 +6,7 @@ import io.github.heatswell.units.TemperatureUnit;
 import java.util.Objects;
 
 /**
- * The temperature of the cold feed: constant, or by the day of the year after Burch and Christensen, "Towards development
+ * The temperature of the cold feed: constant, or seasonal by the model of Burch and Christensen, "Towards development
  * of an algorithm for mains water temperature", ASES 2007 (OSTI 981988): in degrees Fahrenheit and degrees of arc,
  *
  * <pre>
@@ -15,7 +15,7 @@ import java.util.Objects;
  * </pre>
  *
  * where T_avg is the annual mean of the air temperature and dT_max the difference between the warmest and the coldest
- * monthly mean; + 90 in the southern hemisphere. The result is not allowed below freezing.
+ * monthly mean; + 90 in the southern hemisphere. The result is kept above freezing.
  */
 public final class SupplyTemperature {
 
@@ -83,15 +83,15 @@ public final class SupplyTemperature {
     /**
      * The same seasons in the southern hemisphere.
      *
-     * @return the temperature of the supply half a year apart
+     * @return the seasons shifted by half a year
      */
     public SupplyTemperature southern() {
         return new SupplyTemperature(mean, amplitude, lag, 90);
     }
 
     /**
-     * The same course, warmer on every day by as much. It stays above freezing, and a constant temperature stays inside
-     * its range of 0 degC to 40 degC.
+     * The same course, shifted by a temperature difference. It stays above freezing, and a constant temperature stays
+     * within 0 degC to 40 degC.
      *
      * @param difference how much warmer, in {@code unit}, negative for colder
      * @param unit the unit of the difference
@@ -164,7 +164,7 @@ public final class SupplyTemperature {
         }
 
         /**
-         * Says in which half of the globe the house stands; without it, in the northern.
+         * Sets the hemisphere; northern by default.
          *
          * @param value true for the southern
          * @return this builder
@@ -175,7 +175,7 @@ public final class SupplyTemperature {
         }
 
         /**
-         * Ends the description.
+         * Completes the description.
          *
          * @return the temperature of the supply
          * @throws InvalidDescriptionException if something is missing

@@ -10,15 +10,15 @@ import java.util.Set;
 /** What the parts of a system must agree on; each part has been checked by itself before. */
 final class SystemRules {
 
-    /** Two pressures this close (Pa) are one: sums of the same numbers in another order differ by rounding. */
+    /** Two pressures this close (Pa) count as equal: sums taken in a different order differ by rounding. */
     private static final double SAME_PRESSURE = 1e-6;
 
-    /** What a change of units may cost (-). */
+    /** Relative rounding error (-) of a unit conversion. */
     private static final double ROUNDING = 1e-9;
 
     /**
-     * The most (-) a tank may grow from empty to its working pressure. The volume follows the pressure in a straight line, which
-     * would leave a tank beyond it without any volume where the pressure is lost. Own choice.
+     * Largest relative growth (-) of a tank from empty to its working pressure. Volume is linear in pressure; a softer
+     * tank would be left with no volume when the pressure is lost. Own choice.
      */
     static final double MAX_STRETCH = 0.75;
 
@@ -49,7 +49,7 @@ final class SystemRules {
         checkShell();
     }
 
-    /** A reducing valve keeps the mains' pressure from the tank. */
+    /** A reducing valve keeps the mains pressure from the tank. */
     private double mainsLimit(double test) {
         return system.supply().arrangement() == Supply.Arrangement.REDUCING_VALVE ? Double.POSITIVE_INFINITY : test;
     }
@@ -58,7 +58,7 @@ final class SystemRules {
         requirements.rule(
                 value.gauge(atmosphere) > 0 && value.absolute(atmosphere) < limit,
                 field,
-                value + " must lie above the surrounding air and below the tank's test pressure, twice its working"
+                value + " must be above ambient pressure and below the tank's test pressure, twice its working"
                         + " pressure of " + tank.workingPressure());
     }
 
@@ -84,7 +84,7 @@ final class SystemRules {
                 precharge.gauge(atmosphere) > 0
                         && precharge.gauge(atmosphere) <= tank.workingPressure().gauge(atmosphere) * (1 + ROUNDING),
                 "vessel.precharge",
-                compared.one() + " must lie above the surrounding air and not above the tank's working pressure of "
+                compared.one() + " must be above ambient pressure and not above the tank's working pressure of "
                         + compared.other());
     }
 
@@ -98,11 +98,11 @@ final class SystemRules {
             requirements.rule(
                     names.add(valve.name()),
                     path + "name",
-                    "'" + valve.name() + "' is the name of another relief valve already");
+                    "'" + valve.name() + "' is already the name of another relief valve");
         }
     }
 
-    /** Air that is caught in the piping takes up room there. */
+    /** Trapped air cannot exceed the piping's volume. */
     private void checkTrappedAir() {
         double room = system.piping().stream().mapToDouble(PipeRun::volume).sum();
         system.trappedAir()
@@ -110,13 +110,13 @@ final class SystemRules {
                         air <= room, "trapped-air", litres(air) + " is more than the piping holds, " + litres(room)));
     }
 
-    /** A wall that stretches further has torn long before. */
+    /** A wall that stretches further would have torn long before. */
     private void checkShell() {
         double stretch = tank.shell().compliance() * tank.workingPressure().gauge(atmosphere);
         requirements.rule(
                 stretch <= MAX_STRETCH,
                 "tank.wall",
-                "so thin a wall would let the tank grow by "
+                "with this wall the tank would grow by "
                         + Limits.quantity(RatioUnit.PERCENT.fromSi(stretch), RatioUnit.PERCENT)
                         + " at its working pressure of " + tank.workingPressure() + "; at most 75 % is allowed");
     }

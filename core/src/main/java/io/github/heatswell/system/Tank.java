@@ -78,7 +78,7 @@ public final class Tank {
     }
 
     /**
-     * How the volume answers to pressure and heat.
+     * How the volume depends on pressure and temperature.
      *
      * @return the shell
      */
@@ -87,7 +87,7 @@ public final class Tank {
     }
 
     /**
-     * Heat lost to the room for each kelvin the water is above it.
+     * Heat loss to the room per kelvin of temperature difference.
      *
      * @return the standing loss (W/K)
      */
@@ -96,7 +96,7 @@ public final class Tank {
     }
 
     /**
-     * The highest pressure the maker allows in use.
+     * Maximum working pressure stated by the maker.
      *
      * @return the working pressure
      */
@@ -105,7 +105,7 @@ public final class Tank {
     }
 
     /**
-     * Whether the working pressure is known of this tank, and not a usual one in its place.
+     * Whether the working pressure is this tank's own, rather than a typical value.
      *
      * @return false if it is assumed
      */
@@ -114,8 +114,8 @@ public final class Tank {
     }
 
     /**
-     * Into how many layers of equal volume the water is divided, from the bottom up, as described. A simulation resolves at most one for
-     * each half litre of the tank.
+     * Into how many layers of equal volume the water is divided, from the bottom up, as described. A simulation
+     * resolves at most one per half litre.
      *
      * @return the number, 1 for a fully mixed tank
      */
@@ -133,8 +133,8 @@ public final class Tank {
     }
 
     /**
-     * The pressure every such tank is tested at before it is sold, twice the working pressure (gauge). Beyond it
-     * nothing is known of the tank, so the model ends there.
+     * Test pressure before sale: twice the working pressure (gauge). Beyond it nothing is known about the tank, so the
+     * model ends there.
      *
      * @param atmosphere the absolute pressure (Pa) of the surrounding air
      * @return the test pressure (Pa, absolute)
@@ -146,7 +146,7 @@ public final class Tank {
     /** Builds a {@link Tank}. */
     public static final class Builder {
         private Double volume;
-        /** As a whole, or null if its dimensions are given. */
+        /** The complete shell, or null if its dimensions are given. */
         private Shell shell;
 
         private Shell.CylinderBuilder cylinder = Shell.cylinder();
@@ -172,7 +172,7 @@ public final class Tank {
         }
 
         /**
-         * Sets how the volume answers to pressure and heat.
+         * Sets how the volume depends on pressure and temperature.
          *
          * @param value the shell
          * @return this builder
@@ -184,7 +184,7 @@ public final class Tank {
         }
 
         /**
-         * Makes the shell one that never changes its volume.
+         * Makes the shell rigid: its volume never changes.
          *
          * @return this builder
          */
@@ -193,7 +193,7 @@ public final class Tank {
         }
 
         /**
-         * Sets what the shell is made of, a closed thin-walled cylinder.
+         * Sets the material of the shell, a closed thin-walled cylinder.
          *
          * @param value the material
          * @return this builder
@@ -260,7 +260,7 @@ public final class Tank {
         }
 
         /**
-         * Sets a usual working pressure in place of one that is not known. Nothing is said to be a hazard because it passes it.
+         * Sets a typical working pressure in place of an unknown one. Exceeding it is never reported as a hazard.
          *
          * @param value the pressure, 0.5 bar to 12.5 bar
          * @return this builder
@@ -273,7 +273,8 @@ public final class Tank {
         }
 
         /**
-         * Divides the water into layers; without it the tank is fully mixed. A simulation resolves at most one for each half litre.
+         * Divides the water into layers; by default the tank is fully mixed. A simulation resolves at most one per half
+         * litre.
          *
          * @param number the number of layers, 1 to 50
          * @return this builder
@@ -302,7 +303,7 @@ public final class Tank {
         }
 
         /**
-         * Ends the description.
+         * Completes the description.
          *
          * @return the tank
          * @throws InvalidDescriptionException if something is missing; the height only if there are layers

@@ -9,8 +9,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * An expansion vessel as a piece of steel: what pressure it is made for, what it weighs and how it hangs on its pipe.
- * Everything may be unknown; nothing of it changes a simulation.
+ * Mechanical data of an expansion vessel: pressure rating, mass and mounting. All of it may be unknown; none of it
+ * affects the simulation.
  */
 public final class VesselBody {
 
@@ -33,7 +33,7 @@ public final class VesselBody {
     /**
      * Starts a description; everything may be left out.
      *
-     * @return a builder of a vessel of which nothing is known
+     * @return a builder with everything unknown
      */
     public static Builder builder() {
         return new Builder();
@@ -53,20 +53,20 @@ public final class VesselBody {
         return builder;
     }
 
-    /** How a vessel sits on its pipe. */
+    /** How a vessel is mounted. */
     public enum Mounting {
         /** It stands on its connection. */
         UPRIGHT,
         /** It hangs from its connection. */
         HANGING,
-        /** It lies, held by its connection alone. */
+        /** Horizontal, carried by its connection alone. */
         HORIZONTAL,
-        /** It lies, held by a bracket or a shelf. */
+        /** Horizontal, carried by a bracket or a shelf. */
         HORIZONTAL_SUPPORTED
     }
 
     /**
-     * The highest pressure the maker allows in use.
+     * Maximum working pressure stated by the maker.
      *
      * @return the rating, or empty if it is unknown
      */
@@ -101,7 +101,7 @@ public final class VesselBody {
         return length == null ? OptionalDouble.empty() : OptionalDouble.of(length);
     }
 
-    /** Bodies of which the same is known are equal. */
+    /** Bodies with the same known data are equal. */
     @Override
     public boolean equals(Object other) {
         return other instanceof VesselBody that
@@ -126,7 +126,7 @@ public final class VesselBody {
         private Builder() {}
 
         /**
-         * Sets the highest pressure in use by the maker's plate.
+         * Sets the maximum working pressure from the maker's plate.
          *
          * @param value the pressure, 0.5 bar to 25 bar
          * @return this builder
@@ -138,7 +138,7 @@ public final class VesselBody {
         }
 
         /**
-         * Sets how it sits on its pipe.
+         * Sets how it is mounted.
          *
          * @param value the mounting
          * @return this builder
@@ -149,7 +149,7 @@ public final class VesselBody {
         }
 
         /**
-         * Sets the mass without water.
+         * Sets the empty mass.
          *
          * @param value the mass, above 0 to 2000 kg
          * @param unit its unit
@@ -175,7 +175,7 @@ public final class VesselBody {
         }
 
         /**
-         * Ends the description.
+         * Completes the description.
          *
          * @return the body
          */

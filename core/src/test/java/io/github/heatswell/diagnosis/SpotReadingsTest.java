@@ -36,16 +36,16 @@ class SpotReadingsTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            COLD_STATIC   | 4.2e5  | 2.2e5  | cold-static: the uncertainty 2.2 bar swamps the reading of 4.2 bar
-            HOT_TAP       | 331.15 | 11     | hot-tap: the uncertainty 11 K swamps the reading of 58 degC
-            CAUGHT_VOLUME | 3e-3   | 1.6e-3 | caught-volume: the uncertainty 1.6 L swamps the reading of 3 L
+            COLD_STATIC   | 4.2e5  | 2.2e5  | cold-static: the uncertainty 2.2 bar is too large beside the reading of 4.2 bar
+            HOT_TAP       | 331.15 | 11     | hot-tap: the uncertainty 11 K is too large beside the reading of 58 degC
+            CAUGHT_VOLUME | 3e-3   | 1.6e-3 | caught-volume: the uncertainty 1.6 L is too large beside the reading of 3 L
             """)
     void refusesUncertaintiesThatLeaveNothing(SiteCheck check, double value, double uncertainty, String message) {
         refused(
                 check,
                 value,
                 uncertainty,
-                message + ", so that nothing follows from it; take the reading more closely, or leave it out");
+                message + " to be of use; repeat the reading more precisely, or leave it out");
     }
 
     @ParameterizedTest

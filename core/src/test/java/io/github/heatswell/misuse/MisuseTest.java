@@ -130,7 +130,7 @@ class MisuseTest {
                         "linearExpansion: 1.0 1/K is outside the allowed range, 0 to less than 0.01 1/K"),
                 refused(
                         () -> ReliefValve.builder().name("T&P\u0007"),
-                        "name: must have 1 to 60 characters that show and not be blank"),
+                        "name: must have 1 to 60 visible characters and not be blank"),
                 missing(() -> DrawProfile.of("mine", Arrays.asList((Draw) null)), "draws: one of them"),
                 refused(
                         () -> GibbsPolynomialWater.instance().density(60, 5e5),

@@ -64,7 +64,7 @@ class TraceBuilderTest {
     void refusesWhatDoesNotFit() {
         TraceBuilder builder = new TraceBuilder(PLANNED);
         assertEquals(
-                "a trace needs a sample",
+                "a trace needs at least one sample",
                 assertThrows(IllegalStateException.class, builder::build).getMessage());
         builder.addAll(4, new double[] {0, 60, 120, 180}, values(4, 0), Regime.SEALED);
         double[] times = {240, 300};
@@ -79,7 +79,7 @@ class TraceBuilderTest {
                         .getMessage());
         builder.build();
         assertEquals(
-                "the trace has been built; begin another for more samples",
+                "the trace has been built; start another for more samples",
                 assertThrows(IllegalStateException.class, () -> builder.add(300, row(5), Regime.SEALED))
                         .getMessage());
     }

@@ -166,7 +166,7 @@ class BelongTogetherTest {
                 InvalidDescriptionException.class,
                 () -> Shell.cylinder(Material.STEEL, 480, 48.1, LengthUnit.MILLIMETRE));
         assertEquals(
-                "wall: 48.1 mm is more than a tenth of the diameter of 480 mm; the thin-wall formula does not hold there",
+                "wall: 48.1 mm is more than a tenth of the diameter of 480 mm; the thin-wall formula does not apply",
                 thick.getMessage());
         assertDoesNotThrow(() -> Shell.cylinder(Material.STEEL, 480, 48, LengthUnit.MILLIMETRE));
         InvalidDescriptionException missing = assertThrows(

@@ -41,19 +41,19 @@ class BuildersTest {
                 .stuckOpen(5, RatioUnit.PERCENT)
                 .leaksFrom(three)
                 .leakage(1, FlowUnit.LITRE_PER_HOUR);
-        assertRefused("stuck-open: has no place beside leaks-from; describe one fault", both::build);
+        assertRefused("stuck-open: cannot be combined with leaks-from; describe one fault", both::build);
         assertRefused("leakage: is missing", ReliefFault.builder().leaksFrom(three)::build);
-        assertRefused("stuck-open: is missing, and so is what leaks", ReliefFault.builder()::build);
+        assertRefused("stuck-open: is missing, and so is the leakage", ReliefFault.builder()::build);
     }
 
     @Test
     void oneThingEndsADraw() {
         Draw.Builder draw = Draw.builder().at(25_200).flow(6, FlowUnit.LITRE_PER_MINUTE);
-        assertRefused("volume: is missing, and so is an energy; one of them ends the draw", draw::build);
+        assertRefused("volume: is missing, and so is energy; give one of them", draw::build);
         draw.volume(40, VolumeUnit.LITRE);
         assertEquals(0.04, draw.build().volume().orElseThrow());
         draw.energy(1, EnergyUnit.KILOWATT_HOUR);
-        assertRefused("energy: has no place beside volume; one of them ends the draw", draw::build);
+        assertRefused("energy: cannot be combined with volume; give one of them", draw::build);
         assertRefused(
                 "volume: takes longer than a day at this flow",
                 Draw.builder().at(0).flow(1, FlowUnit.LITRE_PER_HOUR).volume(25, VolumeUnit.LITRE)::build);

@@ -210,9 +210,9 @@ class RefusalTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-                    7 | 7.7 | 7   | reseats: 7 bar gauge must be below the opening pressure of 7 bar gauge
-                    7 | 7.7 | 7.5 | reseats: 7.5 bar gauge must be below the opening pressure of 7 bar gauge
-                    7 | 6.9 | 5   | full-lift: 6.9 bar gauge must not be below the opening pressure of 7 bar gauge
+                    7 | 7.7 | 7   | reseats: 7 bar gauge must be below the set pressure of 7 bar gauge
+                    7 | 7.7 | 7.5 | reseats: 7.5 bar gauge must be below the set pressure of 7 bar gauge
+                    7 | 6.9 | 5   | full-lift: 6.9 bar gauge must not be below the set pressure of 7 bar gauge
                     """)
     void aValveWhosePressuresContradictEachOtherIsRefusedByItself(
             double opens, double fullLift, double reseats, String message) {

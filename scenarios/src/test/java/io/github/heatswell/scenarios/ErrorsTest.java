@@ -62,8 +62,8 @@ class ErrorsTest {
             assertEquals("", outcome.out());
             assertEquals(1, outcome.err().lines().count(), outcome.err());
             String said = error.equals("OutOfMemoryError")
-                    ? "there is not enough memory"
-                    : "this is a fault of Heatswell, please report it: ";
+                    ? "out of memory"
+                    : "this is a bug in Heatswell; please report it: ";
             assertTrue(outcome.err().contains(said), outcome.err());
         }
         assertEquals(before, EveryCommand.contents(out));
@@ -83,7 +83,7 @@ class ErrorsTest {
             Outcome outcome = program.execute(line);
             assertEquals(FAILED, outcome.status(), outcome.err());
             assertEquals(1, outcome.err().lines().count(), outcome.err());
-            assertTrue(outcome.err().contains("nothing was written: this is a fault of Heatswell"), outcome.err());
+            assertTrue(outcome.err().contains("nothing was written: this is a bug in Heatswell"), outcome.err());
         }
         assertFalse(Files.exists(out) && !name.equals("interview"));
     }

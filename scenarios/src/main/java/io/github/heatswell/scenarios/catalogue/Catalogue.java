@@ -60,7 +60,7 @@ public final class Catalogue {
                     "What if something fails?",
                     List.of("quarry-row", "kiln-house-runaway", "kiln-house-cut-out", "kiln-house-blocked")),
             new Topic(
-                    "How does a day go?",
+                    "What does a day look like?",
                     List.of(
                             "weir-house-day",
                             "weir-house-timetable",
@@ -138,7 +138,7 @@ public final class Catalogue {
      */
     public static String text(String name) {
         if (!NAMES.contains(Objects.requireNonNull(name, "name"))) {
-            throw new IllegalArgumentException("no scenario of the name " + name + " is bundled");
+            throw new IllegalArgumentException("no scenario named " + name + " is bundled");
         }
         try (InputStream in = Catalogue.class.getResourceAsStream(name + ".yaml")) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);

@@ -19,7 +19,7 @@ final class Formulas {
     private static final String HANDBOOK = "handbook, diaphragm tank";
     private static final String DIN = "DIN 4807-5, drinking water";
     private static final String EN = "EN 12828, heating systems";
-    private static final String NO_VALVE = "it needs the set pressure of a relief valve, and none is described";
+    private static final String NO_VALVE = "it needs the set pressure of a relief valve, and the scenario has none";
 
     private final HotWaterSystem house;
     private final VesselSizing sizing;
@@ -35,7 +35,8 @@ final class Formulas {
         double atmosphere = house.site().atmosphere();
         if (found.supplyStatic().absolute(atmosphere) >= found.target().absolute()) {
             return Stream.of(HANDBOOK, DIN, EN)
-                    .map(name -> FormulaAnswer.without(name, "does not apply: the supply is not below the limit"))
+                    .map(name -> FormulaAnswer.without(name, "does not apply: the supply pressure is not below the"
+                            + " limit"))
                     .toList();
         }
         return List.of(handbook(), din(), en());

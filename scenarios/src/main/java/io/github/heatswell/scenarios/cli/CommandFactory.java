@@ -83,14 +83,14 @@ public final class CommandFactory {
             Specs.describe(
                     spec,
                     "Simulate the pressure in a closed domestic hot-water system, minute by minute.",
-                    "Shows what a check valve, a relief valve or an expansion vessel does to it.");
+                    "See how a check valve, a relief valve or an expansion vessel changes it.");
             spec.usageMessage()
                     .footer(
                             "",
                             "To begin:",
                             "  heatswell list",
                             "  heatswell run orchard-lodge",
-                            "For a house of your own, answer questions about it:",
+                            "For your own house, answer questions about it:",
                             "  heatswell interview",
                             "or start from a bundled one:",
                             "  heatswell show orchard-lodge > mine.yaml",

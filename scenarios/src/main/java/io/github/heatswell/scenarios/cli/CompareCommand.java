@@ -27,11 +27,11 @@ final class CompareCommand implements Question {
         Specs.describe(
                 spec,
                 "Simulate two to six scenarios, or up to 60 variants, side by side.",
-                "Prints one table and draws the pressures over one another. Writes into a folder:",
+                "Prints one table and draws all pressures in one chart. Writes to a folder:",
                 "  comparison.csv, comparison.png, comparison.svg, report.html",
                 "and with --vary also variations.csv.",
-                "Of more than six runs, the picture shows those of the lowest and the highest peak, and four evenly"
-                        + " between. Pressures are gauge readings.");
+                "Of more than six runs, the chart shows those with the lowest and the highest peak, and four spaced"
+                        + " evenly between. Pressures are gauge pressures.");
     }
 
     @Override

@@ -35,8 +35,8 @@ final class DiagnoseCommand implements ScenarioQuestion {
                 .type(List.class)
                 .auxiliaryTypes(Path.class)
                 .description(
-                        "A log of the gauge as CSV, with a time and a pressure in every row and a first line that"
-                                + " names the columns with their units; or readings on site in a .yaml file. May be given twice.")
+                        "A gauge log in CSV (a header line that names columns and units, then a time and a pressure"
+                                + " in every row), or site readings in a .yaml file. Give it twice for one of each.")
                 .build());
         spec.addOption(Specs.threads());
         spec.addOption(Specs.out("Default: heatswell-out/NAME-diagnosis."));
@@ -44,13 +44,13 @@ final class DiagnoseCommand implements ScenarioQuestion {
         spec.addOption(Specs.units());
         Specs.describe(
                 spec,
-                "Find out from readings why it drips.",
-                "Describe the house as it should be; the readings say what it is. Ranks the causes by how well each"
-                        + " explains the readings, gives the numbers the readings carry with their intervals, and names"
-                        + " the check on site that would settle the rest. Writes into a folder:",
+                "Work out from gauge readings why the relief valve drips.",
+                "Describe the house as it should be; the readings show how it is. Ranks the possible causes by how"
+                        + " well each explains the readings, estimates values with their intervals, and names the"
+                        + " site check that would settle the rest. Writes to a folder:",
                 "  diagnosis.json, report.html and, with a log,",
                 "  readings.csv, readings.png, readings.svg",
-                "Pressures are gauge readings.");
+                "Pressures are gauge pressures.");
     }
 
     @Override
@@ -90,7 +90,7 @@ final class DiagnoseCommand implements ScenarioQuestion {
             }
         }
         if (readings.log().isEmpty() && readings.spots().isEmpty()) {
-            throw new NoAnswerException("heatswell: there is no reading in the files", "");
+            throw new NoAnswerException("heatswell: the files contain no readings", "");
         }
         return readings;
     }

@@ -17,9 +17,9 @@ final class ErrorMessages {
 
     private static final String NOTHING_WRITTEN = "nothing was written: ";
     private static final String NO_MEMORY =
-            "there is not enough memory; give Java more, for instance with HEATSWELL_JAVA_OPTS=-Xmx1g";
+            "out of memory; give Java more, for example HEATSWELL_JAVA_OPTS=-Xmx1g";
     private static final String NO_MORE =
-            "heatswell: something failed, and there was not even memory left to say what\n";
+            "heatswell: out of memory; the cause of the failure could not be reported\n";
     private static final int MAX_CAUSES = 20;
     private static final int MAX_FAULTS = 50;
 
@@ -71,10 +71,10 @@ final class ErrorMessages {
         }
         if (failure instanceof VariantFailedException variant) {
             return NOTHING_WRITTEN + "the simulation of " + Printable.line(variant.variant())
-                    + " failed; please report it: " + Printable.line(variant.getMessage());
+                    + " failed; please report this: " + Printable.line(variant.getMessage());
         }
         if (failure instanceof SimulationException) {
-            return NOTHING_WRITTEN + "the simulation failed; please report it: " + Printable.line(failure.getMessage());
+            return NOTHING_WRITTEN + "the simulation failed; please report this: " + Printable.line(failure.getMessage());
         }
         return NOTHING_WRITTEN + unexpected(failure);
     }
@@ -94,9 +94,9 @@ final class ErrorMessages {
     static String unexpected(Throwable failure) {
         StackTraceElement[] trace = failure.getStackTrace();
         String where = trace.length == 0 ? "" : " at " + trace[0].getClassName() + ":" + trace[0].getLineNumber();
-        return "this is a fault of Heatswell, please report it: "
+        return "this is a bug in Heatswell; please report it: "
                 + failure.getClass().getSimpleName() + where + ", "
-                + Printable.line(Objects.requireNonNullElse(failure.getMessage(), "without a message"));
+                + Printable.line(Objects.requireNonNullElse(failure.getMessage(), "no message"));
     }
 
     /** The last resort: says that the program failed, where nothing can be said about why. */

@@ -11,15 +11,15 @@ public enum ExitStatus {
     /** Everything ran. */
     RAN(0, "everything ran"),
     /** A scenario or the command line is wrong. */
-    BAD_INPUT(2, "a scenario or the command line is wrong; nothing was run or written"),
+    BAD_INPUT(2, "a scenario or the command line is invalid; nothing was run or written"),
     /** People may be hurt: by what a run came to, by the house as described, or by what readings say. */
-    HAZARD(3, "a hazard was found; it stands first in the report"),
+    HAZARD(3, "a hazard was found; the report starts with it"),
     /** Results could not be written. */
     NOT_WRITTEN(4, "results could not be written"),
     /** Something failed for a reason that is not in the scenario; what that was about is not written. */
-    FAILED(5, "a run failed: a fault of Heatswell, or too little memory"),
+    FAILED(5, "a run failed: a bug in Heatswell, or out of memory"),
     /** The balance of a run does not close: a wrong answer is worse than none. */
-    OPEN_BALANCE(6, "the balance of a run does not close; do not rely on its figures");
+    OPEN_BALANCE(6, "a run's mass or heat balance does not close; do not rely on its figures");
 
     private final int code;
     private final String meaning;

@@ -23,28 +23,28 @@ final class InterviewCommand implements Question {
                 .paramLabel("FILE.yaml")
                 .type(Path.class)
                 .converters(InterviewCommand::file)
-                .description("File for the answers. One that exists is replaced only if you say so. Default: "
+                .description("File for the answers. An existing file is replaced only if you agree. Default: "
                         + DEFAULT_FILE + ".")
                 .build());
         spec.addOption(Specs.folder("Default: heatswell-out/NAME.", "-r", RESULTS));
-        spec.addOption(Specs.units("Units of examples, usual ranges and report: si (bar, degC, L; the default) or us"
-                + " (psi, degF, gal). Answers may have any."));
+        spec.addOption(Specs.units("Units of examples, usual ranges and report: si (bar, degC, L; default) or us"
+                + " (psi, degF, gal). Answers may use any unit."));
         Specs.describe(
                 spec,
-                "Answer questions about your house, and see what it does.",
-                "Asks one plain question at a time: what stands on labels, and what a gauge and",
-                "a thermometer show. Writes a scenario file with a comment on every line, and",
-                "runs it as heatswell run does. What you do not know becomes a usual range.",
+                "Answer questions about your house, then simulate it.",
+                "Asks one plain question at a time. Labels, a gauge and a thermometer answer",
+                "them. Writes a scenario file with a comment on every line, and runs it as",
+                "heatswell run does. Whatever you don't know becomes a typical range.",
                 "",
-                "Answers come from the terminal, or one a line from a pipe:",
-                "  4.2 bar   any unit known to scenario files; a bare number is asked again",
-                "  dk        do not know",
-                "  ?         how to find out",
-                "  back      the question before",
-                "  quit      leave; the answers are kept in my-house.partial.yaml, and the",
-                "            next interview offers to go on from there",
+                "Type the answers, or pipe them in, one per line:",
+                "  4.2 bar   any unit of scenario files; a number without a unit is asked again",
+                "  dk        I don't know",
+                "  ?         tell me how to find out",
+                "  back      return to the previous question",
+                "  quit      leave; answers are kept in my-house.partial.yaml, and the next",
+                "            interview offers to continue from there",
                 "",
-                "Leaving with quit is status 0; input that ends midway is status 2. The answers",
+                "Leaving with quit exits with status 0; input that ends midway, with 2. Answers",
                 "are kept either way.");
     }
 
@@ -63,12 +63,12 @@ final class InterviewCommand implements Question {
                             Optional.ofNullable(request.option(RESULTS, (Path) null)));
                 case LEFT -> ExitStatus.RAN;
                 case ENDED -> {
-                    console.complain("heatswell: the answers ended before the last question");
+                    console.complain("heatswell: the input ended before the last question");
                     yield ExitStatus.BAD_INPUT;
                 }
                 case OBSTRUCTED -> {
-                    console.complain(outcome.file() + ": this is where an unfinished interview would be kept, but"
-                            + " another file has the name; rename it, or give another --out");
+                    console.complain(outcome.file() + ": an unfinished interview would be kept under this name, but"
+                            + " it belongs to another file; rename that file, or choose another --out");
                     yield ExitStatus.BAD_INPUT;
                 }
             };
@@ -85,7 +85,7 @@ final class InterviewCommand implements Question {
                 return file;
             }
         } catch (InvalidPathException e) {
-            throw new TypeConversionException(Printable.quote(text) + " cannot be the name of a file here");
+            throw new TypeConversionException(Printable.quote(text) + " is not a valid file name on this system");
         }
         throw new TypeConversionException(Printable.quote(text) + " does not end in .yaml or .yml");
     }

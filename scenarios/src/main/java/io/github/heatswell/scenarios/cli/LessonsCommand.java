@@ -23,9 +23,9 @@ final class LessonsCommand implements Question {
         spec.addOption(Specs.units());
         Specs.describe(
                 spec,
-                "Write the lessons for class and for home.",
-                "Simulates the houses of the lessons and writes pages that need no server and no network: an index, a page"
-                        + " and a worksheet for each lesson, the answers, and scenario files to change. Begin with"
+                "Write the lessons, for class or home study.",
+                "Simulates the houses in the lessons and writes pages that work offline: an index, a page and a"
+                        + " worksheet for each lesson, the answers, and scenario files to modify. Start with"
                         + " index.html.");
     }
 
@@ -48,11 +48,11 @@ final class LessonsCommand implements Question {
             return ExitStatus.NOT_WRITTEN;
         }
         console.print(OpenBalance.lines(count.sum()));
-        console.print(course.titles().size() + " lessons written into "
+        console.print(course.titles().size() + " lessons written to "
                 + Printable.line(folder.path().toString()) + "; open index.html there.\n");
         if (!kept.isEmpty()) {
             console.print(Wrapped.lines(
-                    "Kept as you changed them; remove them to get them anew: " + String.join(", ", kept) + ".",
+                    "Kept because you edited them; delete them to get fresh copies: " + String.join(", ", kept) + ".",
                     "",
                     ""));
         }

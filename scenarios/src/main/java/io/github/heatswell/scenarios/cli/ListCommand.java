@@ -10,7 +10,7 @@ final class ListCommand implements Question {
 
     @Override
     public void describe(CommandSpec spec) {
-        Specs.describe(spec, "Name the bundled scenarios and the questions they answer.");
+        Specs.describe(spec, "List the bundled scenarios and the questions they answer.");
         spec.usageMessage().exitCodeListHeading("").exitCodeList(null);
     }
 

@@ -20,11 +20,11 @@ final class MapCommand implements ScenarioQuestion {
         spec.addOption(Specs.units());
         Specs.describe(
                 spec,
-                "Map the peak over vessel volume and precharge.",
-                "Simulates the worst heat-up with vessels of many volumes and precharges, and draws where a relief valve"
-                        + " begins to drip, and where the vessel of the scenario lies. Writes into a folder:",
+                "Map the peak pressure over vessel volume and precharge.",
+                "Simulates the worst heat-up with vessels of many volumes and precharges. Shows where a relief valve"
+                        + " starts to drip and where the scenario's own vessel lies. Writes to a folder:",
                 "  map.csv, map.png, map.svg",
-                "Pressures are gauge readings.");
+                "Pressures are gauge pressures.");
     }
 
     @Override
@@ -38,7 +38,7 @@ final class MapCommand implements ScenarioQuestion {
         try {
             map = survey(scenario, request);
         } catch (IllegalArgumentException e) {
-            throw request.refused("no map can be drawn: " + e.getMessage());
+            throw request.refused("cannot draw a map: " + e.getMessage());
         }
         return MapReport.answer(scenario, map, request.units());
     }

@@ -41,12 +41,13 @@ final class OutlookCommand implements ScenarioQuestion {
         spec.addOption(Specs.units());
         Specs.describe(
                 spec,
-                "Look years ahead, as the charge of the vessel fades.",
-                "Simulates the worst day of every month: the charge fades, the cold water has the temperature of the"
-                        + " season. Says when a relief valve begins to drip, how sure that is, how low the charge may"
-                        + " fade, when to check it, and what a larger vessel changes. Writes into a folder:",
+                "Look years ahead, as the vessel loses its precharge.",
+                "Simulates the worst day of every month as the vessel loses precharge and the cold water follows the"
+                        + " seasons. Tells when a relief valve starts to drip and how certain that is, how low the"
+                        + " precharge may fall, when to check it, and what a larger vessel would change. Writes to"
+                        + " a folder:",
                 "  outlook.csv, outlook.json, outlook.png, outlook.svg, report.html",
-                "Pressures are gauge readings.");
+                "Pressures are gauge pressures.");
     }
 
     @Override
@@ -66,7 +67,7 @@ final class OutlookCommand implements ScenarioQuestion {
                     .build()
                     .answer();
         } catch (IllegalArgumentException e) {
-            throw request.refused("no outlook is possible: " + e.getMessage());
+            throw request.refused("cannot look ahead: " + e.getMessage());
         }
         return OutlookReport.answer(answer, request.units());
     }
@@ -86,9 +87,10 @@ final class OutlookCommand implements ScenarioQuestion {
                 .type(PrechargeLossRange.class)
                 .converters(OutlookCommand::fading)
                 .description(
-                        "How much of its gauge pressure the charge loses in a year, such as '8 %%', or a range such as"
-                                + " '5 %% to 20 %%' with its geometric mean expected. Default: 8.5 %%, and anything from 3 %% to"
-                                + " 25 %%: worked out for a butyl diaphragm, within a factor of three.")
+                        "Share of its gauge pressure the precharge loses per year, such as '8 %%', or a range such"
+                                + " as '5 %% to 20 %%'; the geometric mean of a range is the expected rate."
+                                + " Default: '3 %% to 25 %%', 8.5 %% expected: an estimate for a butyl diaphragm,"
+                                + " good to a factor of three.")
                 .build();
     }
 
@@ -97,15 +99,15 @@ final class OutlookCommand implements ScenarioQuestion {
                 .paramLabel("PRESSURE")
                 .type(Double.class)
                 .converters(OutlookCommand::swing)
-                .description("How far the mains pressure goes up and down over the year, such as '0.6 bar' from lowest"
-                        + " to highest; highest when its water is coldest. Default: 0 bar.")
+                .description("Seasonal swing of the mains pressure from lowest to highest, such as '0.6 bar'. It is"
+                        + " highest when the water is coldest. Default: 0 bar.")
                 .build();
     }
 
     private static Integer years(String text) {
         if (!text.matches("\\d{1,3}") || Integer.parseInt(text) < 1 || Integer.parseInt(text) > Outlook.MAX_YEARS) {
             throw new TypeConversionException(
-                    Printable.quote(text) + " is no number of years from 1 to " + Outlook.MAX_YEARS);
+                    Printable.quote(text) + " is not a number of years from 1 to " + Outlook.MAX_YEARS);
         }
         return Integer.valueOf(text);
     }

@@ -50,7 +50,7 @@ final class ProgressLine implements Progress, AutoCloseable {
 
     private static String left(double seconds) {
         if (Double.isNaN(seconds)) {
-            return "just begun";
+            return "just started";
         }
         long whole = (long) Math.ceil(seconds);
         return whole < 60 ? whole + " s left" : (whole / 60) + " min " + (whole % 60) + " s left";

@@ -18,11 +18,11 @@ final class RunCommand implements ScenarioQuestion {
         spec.addOption(Specs.sample());
         Specs.describe(
                 spec,
-                "Simulate scenarios and write what they show.",
+                "Simulate scenarios; write a report, tables and charts.",
                 "Prints a short report of each run and writes into a folder:",
                 "  trace.csv, events.csv, summary.json, pressure.png, pressure.svg,",
-                "  report.html (everything on paper or a phone, hazards first)",
-                "All scenarios are read before the first is run. Pressures are gauge readings.");
+                "  report.html (the full report, for paper or a phone; hazards first)",
+                "All scenarios are read before the first one runs. Pressures are gauge pressures.");
     }
 
     @Override

@@ -136,7 +136,7 @@ final class Runner {
             console.print(text.toString());
         } catch (RuntimeException | Error e) {
             console.complain(who + ": the results are complete in " + folder.path()
-                    + ", but the report cannot be shown: " + ErrorMessages.unexpected(e));
+                    + ", but the report could not be shown: " + ErrorMessages.unexpected(e));
             return ExitStatus.FAILED;
         }
         return found[0];

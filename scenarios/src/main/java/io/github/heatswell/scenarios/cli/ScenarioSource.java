@@ -38,7 +38,7 @@ final class ScenarioSource {
         } catch (InvalidScenarioException e) {
             console.complain(ErrorMessages.faults(e));
         } catch (InvalidPathException e) {
-            console.complain(Printable.quote(word) + " cannot be the name of a file here");
+            console.complain(Printable.quote(word) + " is not a valid file name on this system");
         } catch (IOException e) {
             console.complain(word + ": " + reason(word, e));
         }
@@ -61,7 +61,7 @@ final class ScenarioSource {
             return missing(word);
         }
         if (failure instanceof AccessDeniedException) {
-            return "there is no permission to read it";
+            return "you do not have permission to read it";
         }
         String why = failure instanceof FileSystemException named ? named.getReason() : failure.getMessage();
         return why == null ? "cannot be read" : why;
@@ -73,7 +73,7 @@ final class ScenarioSource {
         }
         String bundled = Nearest.to(ScenarioName.of(Path.of(word)), Catalogue.names())
                 .map(near -> "; did you mean the bundled scenario " + near + "?")
-                .orElse("; the bundled scenarios are shown by: heatswell list");
+                .orElse("; for the bundled scenarios, run: heatswell list");
         return (looksLikeFile(word) ? "there is no such file" : "there is no such file or bundled scenario") + bundled;
     }
 }

@@ -26,8 +26,8 @@ final class ShowCommand implements Question {
         spec.addOption(Specs.set());
         Specs.describe(
                 spec,
-                "Print a bundled scenario, to start one of your own from.",
-                "With --set the changed scenario is printed, without the comments of the original.");
+                "Print a bundled scenario as a start for your own.",
+                "With --set, prints the changed scenario without the original's comments.");
         spec.usageMessage().exitCodeListHeading("").exitCodeList(null);
     }
 
@@ -39,7 +39,7 @@ final class ShowCommand implements Question {
                     .complain("heatswell: no scenario called " + Printable.quote(name) + " is bundled"
                             + Nearest.to(name, Catalogue.names())
                                     .map(near -> "; did you mean " + near + "?")
-                                    .orElse("; their names are shown by: heatswell list"));
+                                    .orElse("; for their names, run: heatswell list"));
             return ExitStatus.BAD_INPUT;
         }
         List<Change> changes = request.changes();

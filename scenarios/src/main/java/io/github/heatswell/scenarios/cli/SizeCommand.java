@@ -41,11 +41,12 @@ final class SizeCommand implements ScenarioQuestion {
         Specs.describe(
                 spec,
                 "Find the smallest expansion vessel and its precharge.",
-                "Simulates the worst heat-up (a cold fill, and the first week of the scenario's own run) with vessels of"
-                        + " many sizes, and puts published formulas beside the answer. Writes into a folder:",
+                "Simulates the worst heat-up (a cold fill, and the first week of the scenario's own run) with"
+                        + " vessels of many sizes, and compares the answer with published formulas. Writes to a"
+                        + " folder:",
                 "  sizing.csv, sizing.json, before-after.png, before-after.svg, sizes.png,",
                 "  sizes.svg, report.html",
-                "Pressures are gauge readings.");
+                "Pressures are gauge pressures.");
     }
 
     @Override
@@ -60,7 +61,7 @@ final class SizeCommand implements ScenarioQuestion {
             answer = choice(scenario, request).answer();
         } catch (IllegalArgumentException e) {
             throw request.refused(
-                    "no vessel can be sized: " + e.getMessage(), SizingReport.hazards(scenario, request.units()));
+                    "cannot size a vessel: " + e.getMessage(), SizingReport.hazards(scenario, request.units()));
         }
         return SizingReport.answer(answer, request.units());
     }
@@ -79,19 +80,20 @@ final class SizeCommand implements ScenarioQuestion {
     private static OptionSpec limit() {
         return pressure(
                 LIMIT,
-                "A limit of your own for the peak, such as '5 bar'. The lowest limit rules: this one, the reseat pressure"
-                        + " of a relief valve less 3 %% of its set pressure, 80 psi, the ratings of vessel and tank.");
+                "Your own limit for the peak pressure, such as '5 bar'. The lowest of these governs: this limit, the"
+                        + " reseat pressure of a relief valve less 3 %% of its set pressure, 80 psi, and the"
+                        + " ratings of vessel and tank.");
     }
 
     private static OptionSpec rating() {
         return pressure(
                 RATING,
-                "Highest pressure the vessel is made for. Default: that of the scenario's vessel, else 10 bar.");
+                "Maximum working pressure of the vessel. Default: that of the scenario's vessel, or 10 bar.");
     }
 
     private static OptionSpec noCodeCap() {
         return OptionSpec.builder(NO_CODE_CAP)
-                .description("Leave out the cap of 80 psi, where no code with such a cap holds.")
+                .description("Drop the 80 psi cap where no code requires it.")
                 .build();
     }
 
@@ -100,7 +102,7 @@ final class SizeCommand implements ScenarioQuestion {
                 .paramLabel("static|din")
                 .type(PrechargeRule.class)
                 .converters(SizeCommand::rule)
-                .description("Precharge: static, the supply's static pressure (the default), or din, 0.2 bar less.")
+                .description("Precharge: static (default), the static supply pressure; or din, 0.2 bar below it.")
                 .build();
     }
 

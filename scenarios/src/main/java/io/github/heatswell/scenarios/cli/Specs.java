@@ -75,8 +75,8 @@ final class Specs {
                 .required(true)
                 .type(List.class)
                 .auxiliaryTypes(String.class)
-                .description("A scenario file, or the name of a bundled scenario. What ends in .yaml or .yml or"
-                        + " contains a slash is a file.")
+                .description("A scenario file or the name of a bundled scenario. A name that ends in .yaml or .yml,"
+                        + " or contains a slash, is a file.")
                 .build();
     }
 
@@ -91,12 +91,12 @@ final class Specs {
                 .type(Path.class)
                 .converters(Specs::path)
                 .description(
-                        "Folder for the results; made if missing, files of the same names are replaced. " + fallback)
+                        "Folder for the results. Created if missing; existing files of the same names are replaced. " + fallback)
                 .build();
     }
 
     static OptionSpec units() {
-        return units("Units of report, tables and charts: si (bar, degC, L; the default) or us (psi, degF, gal).");
+        return units("Units of report, tables and charts: si (bar, degC, L; default) or us (psi, degF, gal).");
     }
 
     static OptionSpec units(String description) {
@@ -113,7 +113,7 @@ final class Specs {
                 .paramLabel("TIME")
                 .type(Duration.class)
                 .converters(Specs::duration)
-                .description("Distance of the samples in place of the scenario's, such as 10s or 5min.")
+                .description("Sampling interval that overrides the scenario's, such as 10s or 5min.")
                 .build();
     }
 
@@ -123,8 +123,8 @@ final class Specs {
                 .type(List.class)
                 .auxiliaryTypes(Change.class)
                 .converters(Specs::change)
-                .description("Another value for a field of every scenario, such as 'tank.volume=150 L', written as in a"
-                        + " file; none takes the field out. May be repeated.")
+                .description("Overrides a field in every scenario, such as 'tank.volume=150 L'. Write the value as"
+                        + " in a file; 'none' removes the field. May be repeated.")
                 .build();
     }
 
@@ -133,14 +133,13 @@ final class Specs {
                 .paramLabel("NUMBER")
                 .type(Integer.class)
                 .converters(Specs::number)
-                .description("How many threads share the work; the answer does not depend on it. Default: one for every"
-                        + " processor.")
+                .description("Number of threads. The answer does not depend on it. Default: one per processor.")
                 .build();
     }
 
     private static Integer number(String text) {
         if (!text.matches("\\d{1,3}") || Integer.parseInt(text) < 1 || Integer.parseInt(text) > MAX_THREADS) {
-            throw new TypeConversionException(Printable.quote(text) + " is no number from 1 to " + MAX_THREADS);
+            throw new TypeConversionException(Printable.quote(text) + " is not a number from 1 to " + MAX_THREADS);
         }
         return Integer.valueOf(text);
     }
@@ -151,8 +150,8 @@ final class Specs {
                 .type(List.class)
                 .auxiliaryTypes(Variation.class)
                 .converters(Specs::variation)
-                .description("Values for a field, each for runs of its own, such as vessel.volume=8L,12L,18L. With"
-                        + " several fields, in all combinations. May be repeated.")
+                .description("Runs each scenario with every one of these values, such as vessel.volume=8L,12L,18L."
+                        + " May be repeated: several fields give all combinations.")
                 .build();
     }
 
@@ -178,9 +177,9 @@ final class Specs {
                 return Path.of(text);
             }
         } catch (InvalidPathException e) {
-            throw new TypeConversionException(Printable.quote(text) + " cannot be the name of a folder here");
+            throw new TypeConversionException(Printable.quote(text) + " is not a valid folder name on this system");
         }
-        throw new TypeConversionException("a name of a folder is needed");
+        throw new TypeConversionException("the folder name is missing");
     }
 
     private static UnitSystem unitSystem(String text) {
@@ -201,6 +200,7 @@ final class Specs {
         } catch (IllegalArgumentException e) {
             throw new TypeConversionException(e.getMessage());
         }
-        throw new TypeConversionException(Printable.quote(text) + " is longer than any run");
+        throw new TypeConversionException(Printable.quote(text) + " is longer than any run can be can be can be can"
+                + " be");
     }
 }

@@ -28,7 +28,7 @@ final class SpreadCommand implements ScenarioQuestion {
         spec.addOption(OptionSpec.builder(SEED)
                 .paramLabel("NUMBER")
                 .type(Long.class)
-                .description("Where the random numbers begin: the same seed gives the same answer. Default: 1.")
+                .description("Seed of the random numbers: the same seed gives the same answer. Default: 1.")
                 .build());
         spec.addOption(Specs.threads());
         spec.addOption(
@@ -37,13 +37,13 @@ final class SpreadCommand implements ScenarioQuestion {
         spec.addOption(Specs.units());
         Specs.describe(
                 spec,
-                "Say how far the answer may be off.",
-                "Simulates many houses that differ in the uncertain values of the scenario (such as '4.2 bar +- 0.2 bar'"
-                        + " or '4 bar to 4.6 bar'), or, where it has none, in how well such values are usually known. Says"
-                        + " in how many of them a relief valve discharges, how the peaks are spread, and which value"
-                        + " matters most. Interrupted, it writes what it has. Writes into a folder:",
+                "Estimate how far off the answer may be.",
+                "Simulates many houses that differ in the scenario's uncertain values (such as '4.2 bar +- 0.2 bar'"
+                        + " or '4 bar to 4.6 bar'). If it has none, usual uncertainties are assumed. Tells in how"
+                        + " many houses a relief valve discharges, how the peaks spread, and which value matters"
+                        + " most. If interrupted, it writes what it has so far. Writes to a folder:",
                 "  spread.csv, samples.csv, spread.json, spread.png, spread.svg",
-                "Pressures are gauge readings.");
+                "Pressures are gauge pressures.");
     }
 
     @Override
@@ -75,7 +75,7 @@ final class SpreadCommand implements ScenarioQuestion {
         if (answer.peak().answered() == 0) {
             throw request.refused(
                     answer.result().completed() == 0
-                            ? "interrupted before the first sample was done; nothing was written"
+                            ? "interrupted before the first sample finished; nothing was written"
                             : "none of the samples is a house that can be simulated, the first because of this: "
                                     + answer.result().firstFailure().orElse("")
                                     + "; check the value and narrow how far it may be off");

@@ -51,11 +51,12 @@ record Variants(List<String> fields, List<Variant> all) {
         for (Change change : request.changes()) {
             if (fields.contains(change.field())) {
                 throw new IllegalArgumentException(
-                        change.field() + ": stands behind both --set and --vary; one of them would win unseen");
+                        change.field() + ": is given in both --set and --vary; use one of them");
             }
         }
         if (fields.contains(SAMPLE_FIELD) && request.arguments().hasMatchedOption(Specs.SAMPLE)) {
-            throw new IllegalArgumentException(SAMPLE_FIELD + ": cannot be varied beside --sample, which sets it");
+            throw new IllegalArgumentException(SAMPLE_FIELD + ": cannot be varied together with --sample, which sets"
+                    + " it");
         }
     }
 
@@ -73,7 +74,7 @@ record Variants(List<String> fields, List<Variant> all) {
     }
 
     private static String hint(long count) {
-        return count == 1 ? "; or one with --vary" : "";
+        return count == 1 ? "; or give one with --vary" : "";
     }
 
     private static Optional<Variants> made(Batch batch, Combinations combinations, Request request) {

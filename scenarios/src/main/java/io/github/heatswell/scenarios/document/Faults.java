@@ -62,7 +62,8 @@ public final class Faults {
         ordered.sort(Comparator.comparing(Fault::at));
         if (more > 0) {
             ordered.add(
-                    new Fault(ordered.get(MOST - 1).at(), "and " + more + " more of such faults; mend these first"));
+                    new Fault(ordered.get(MOST - 1).at(), "and " + more + " more faults like these; correct these"
+                            + " first"));
         }
         return List.copyOf(ordered);
     }

@@ -30,6 +30,6 @@ final class HiddenCharacters {
         String code = String.format(Locale.ROOT, "U+%04X", (int) text.charAt(index));
         return new Fault(
                 Location.after(text.substring(0, index)),
-                "a control character (" + code + ") stands here; save the file as plain text in UTF-8");
+                "a control character (" + code + ") is here; save the file as plain text in UTF-8");
     }
 }

@@ -28,19 +28,19 @@ public final class SourceFile {
             throw refusal(file, "this is a folder, not a file");
         }
         if (Files.isRegularFile(file) && !Files.isReadable(file)) {
-            throw refusal(file, "there is no permission to read it");
+            throw refusal(file, "you do not have permission to read it");
         }
         if (Files.isRegularFile(file) || handedOver(file)) {
             return;
         }
         if (Files.exists(file)) {
-            throw refusal(file, "this is not a file of text but a pipe or a device; give a file, or /dev/stdin");
+            throw refusal(file, "this is a pipe or a device, not a text file; give a file, or /dev/stdin");
         }
         if (Files.isSymbolicLink(file)) {
             throw refusal(
                     file,
                     "this is a link to "
-                            + Printable.quote(Files.readSymbolicLink(file).toString()) + ", which is not there");
+                            + Printable.quote(Files.readSymbolicLink(file).toString()) + ", which does not exist");
         }
         throw new NoSuchFileException(file.toString(), null, "there is no such file");
     }

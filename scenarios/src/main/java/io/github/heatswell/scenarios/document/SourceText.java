@@ -52,7 +52,7 @@ public final class SourceText {
 
     private static FileSystemException tooLarge(Path file) {
         return SourceFile.refusal(
-                file, "this is larger than " + LARGEST / 1024 + " KiB; such a file is a page of text");
+                file, "this is larger than " + LARGEST / 1024 + " KiB; a scenario is about a page of text");
     }
 
     private static Optional<String> decode(byte[] bytes, Faults faults) {
@@ -64,7 +64,7 @@ public final class SourceText {
         CoderResult outcome = decoder.decode(ByteBuffer.wrap(bytes), text, true);
         String decoded = withoutMark(text.flip().toString());
         if (outcome.isError()) {
-            faults.add(Location.after(decoded), "the text is not encoded in UTF-8 here; save the file as UTF-8");
+            faults.add(Location.after(decoded), "the text here is not UTF-8; save the file as UTF-8");
             return Optional.empty();
         }
         return Optional.of(decoded);

@@ -12,54 +12,53 @@ import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
  */
 final class SyntaxWords {
 
-    private static final String TAB = "a tab stands here; indent with blanks";
-    private static final String OPEN_QUOTE = "a quote is opened here and never closed";
+    private static final String TAB = "this line is indented with a tab; use spaces";
+    private static final String OPEN_QUOTE = "a quotation mark opens here and never closes";
     private static final String ANYTHING =
-            "this cannot be understood; check the indentation, brackets and quotes around here";
+            "this is not valid YAML; check indentation, brackets and quotation marks nearby";
 
     /** What the parser says, in what it found wrong or in what it was doing, and what it means. */
     private static final List<Meaning> MEANINGS = List.of(
             new Meaning("TAB", TAB),
             new Meaning(
                     "mapping values are not allowed here",
-                    "a colon with a blank behind it begins a value, and none can begin here; put the text in quotes, or"
-                            + " give the key a line of its own"),
+                    "a colon followed by a space starts a value, which is not possible here; put the text in quotes,"
+                            + " or put the key on its own line"),
             new Meaning(
                     "sequence entries are not allowed here",
-                    "a dash with a blank behind it begins an item of a list, and none can begin here; put the text in"
-                            + " quotes, or give the item a line of its own"),
+                    "a dash followed by a space starts a list item, which is not possible here; put the text in"
+                            + " quotes, or put the item on its own line"),
             new Meaning(
                     "mapping keys are not allowed here",
-                    "a question mark with a blank behind it means something else in such files; put the text in quotes"),
-            new Meaning("expected ',' or '}'", "a comma or the closing bracket is missing before this"),
-            new Meaning("expected ',' or ']'", "a comma or the closing bracket is missing before this"),
+                    "a question mark followed by a space has a special meaning in YAML; put the text in quotes"),
+            new Meaning("expected ',' or '}'", "a comma or a closing bracket is missing before this"),
+            new Meaning("expected ',' or ']'", "a comma or a closing bracket is missing before this"),
             new Meaning(
                     "could not find expected ':'",
-                    "a key without a value stands before this; is there a blank behind every colon?"),
+                    "the key before this has no value; is there a space after every colon?"),
             new Meaning(
                     "found unexpected document separator",
-                    "a quote is opened here and not closed before the line that begins with --- or ..."),
-            new Meaning("scanning a tag", "tags (!) are not used here; remove the mark, or put the text in quotes"),
-            new Meaning("tag handle", "tags (!) are not used here; remove the mark, or put the text in quotes"),
+                    "a quotation mark opens here and is not closed before the line that begins with --- or ..."),
+            new Meaning("scanning a tag", "tags (!) are not supported; remove the mark, or put the text in quotes"),
+            new Meaning("tag handle", "tags (!) are not supported; remove the mark, or put the text in quotes"),
             new Meaning(
                     "escape",
-                    "a backslash between double quotes begins a character that has another name, and this is"
-                            + " none; write two backslashes for one, or use single quotes"),
+                    "this is not a valid escape in double quotes; write \\\\ for a backslash, or use single quotes"),
             new Meaning("scanning a quoted scalar", OPEN_QUOTE),
             new Meaning("scanning a double-quoted scalar", OPEN_QUOTE),
             new Meaning("unexpected end of stream", OPEN_QUOTE),
             new Meaning(
                     "block scalar",
-                    "the text behind | or > is not laid out as a block; write it in quotes, in one line"),
+                    "the text after | or > is not a valid block; write it in quotes, on one line"),
             new Meaning(
-                    "chomping", "the text behind | or > is not laid out as a block; write it in quotes, in one line"),
-            new Meaning("directive", "a line that begins with % is for programs; remove it"),
-            new Meaning("<document start>", "a line that begins with % is for programs; remove it"),
-            new Meaning("scanning an alias", "references (*) are not used here; put the text in quotes"),
-            new Meaning("scanning an anchor", "anchors (&) are not used here; put the text in quotes"),
+                    "chomping", "the text after | or > is not a valid block; write it in quotes, on one line"),
+            new Meaning("directive", "a line that begins with % is a YAML directive; remove it"),
+            new Meaning("<document start>", "a line that begins with % is a YAML directive; remove it"),
+            new Meaning("scanning an alias", "references (*) are not supported; put the text in quotes"),
+            new Meaning("scanning an anchor", "anchors (&) are not supported; put the text in quotes"),
             new Meaning(
                     "expected the node content",
-                    "a value is missing before this; put it in quotes if it is a text that begins so"));
+                    "a value is missing before this; if the text begins with this character, put it in quotes"));
 
     private SyntaxWords() {}
 
@@ -69,7 +68,7 @@ final class SyntaxWords {
     static Fault of(MarkedYamlEngineException fault, String text) {
         Optional<Mark> problem = fault.getProblemMark();
         String message = message(fault, text, problem);
-        boolean quote = message.startsWith("a quote is opened");
+        boolean quote = message.startsWith("a quotation mark opens");
         Optional<Mark> at = quote ? fault.getContextMark().or(() -> problem) : problem;
         return new Fault(at.map(TreeBuilder::location).orElse(Location.first()), message);
     }
@@ -87,8 +86,8 @@ final class SyntaxWords {
         }
         if (theirs.contains("<block end>")) {
             return at.map(mark -> beginsItsLine(mark, text)).orElse(true)
-                    ? "this line begins in another column than those it belongs to; indent all of them alike"
-                    : "something stands behind a complete value; put the whole value in quotes, or remove it";
+                    ? "this line is not indented like those it belongs with; indent them all the same"
+                    : "there is extra text after a complete value; put the whole value in quotes, or remove the rest";
         }
         return MEANINGS.stream()
                 .filter(meaning -> theirs.contains(meaning.theirs()))

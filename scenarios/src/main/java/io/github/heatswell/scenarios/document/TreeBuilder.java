@@ -67,7 +67,7 @@ final class TreeBuilder {
         events.next();
         Event end = events.next();
         if (end.getEventId() != Event.ID.StreamEnd) {
-            throw new Refused(end, "a second document begins here; one file holds one");
+            throw new Refused(end, "a second document begins here; a file may hold only one");
         }
     }
 
@@ -75,14 +75,14 @@ final class TreeBuilder {
     Node next() {
         Event event = events.next();
         if (event instanceof AliasEvent) {
-            throw new Refused(event, "references (*) are not used here; write the value out");
+            throw new Refused(event, "references (*) are not supported; write the value out");
         }
         refuseDecoration(event);
         if (event instanceof ScalarEvent scalar) {
             return new Scalar(scalar.getValue().strip(), start(event));
         }
         if (++depth > DEEPEST) {
-            throw new Refused(event, "this is nested too deeply; nothing goes deeper than " + DEEPEST + " levels");
+            throw new Refused(event, "this is nested too deeply; the most is " + DEEPEST + " levels");
         }
         Node node = event.getEventId() == Event.ID.MappingStart ? mapping(event) : items(event);
         depth--;
@@ -91,12 +91,12 @@ final class TreeBuilder {
 
     private static void refuseDecoration(Event event) {
         if (((NodeEvent) event).getAnchor().isPresent()) {
-            throw new Refused(event, "anchors (&) are not used here; remove it");
+            throw new Refused(event, "anchors (&) are not supported; remove this one");
         }
         Optional<String> tag =
                 event instanceof ScalarEvent scalar ? scalar.getTag() : ((CollectionStartEvent) event).getTag();
         if (tag.isPresent()) {
-            throw new Refused(event, "tags (!) are not used here; remove it");
+            throw new Refused(event, "tags (!) are not supported; remove this one");
         }
     }
 

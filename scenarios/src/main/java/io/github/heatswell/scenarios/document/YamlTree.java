@@ -57,7 +57,7 @@ public final class YamlTree {
             faults.add(fault.at(), fault.message());
         } catch (YamlEngineException e) {
             faults.add(
-                    Location.first(), "this is not plain text; save it as UTF-8, without characters that do not show");
+                    Location.first(), "this is not plain text; save it as UTF-8, without invisible characters");
         }
         return Optional.empty();
     }
@@ -69,7 +69,7 @@ public final class YamlTree {
 
     private static Optional<Mapping> root(TreeBuilder tree, String purpose, String example, Faults faults) {
         if (!tree.enter(Event.ID.StreamStart, Event.ID.DocumentStart)) {
-            faults.add(Location.first(), "the file is empty or holds nothing but comments; " + purpose);
+            faults.add(Location.first(), "the file is empty or contains only comments; " + purpose);
             return Optional.empty();
         }
         Node root = tree.next();
@@ -79,7 +79,7 @@ public final class YamlTree {
         }
         faults.add(
                 root.at(),
-                "the file must be made of keys and values, such as '" + example + "', not of " + root.kind());
+                "the file must consist of keys and values, such as '" + example + "', not of " + root.kind());
         return Optional.empty();
     }
 }

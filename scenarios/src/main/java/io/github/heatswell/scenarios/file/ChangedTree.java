@@ -108,7 +108,7 @@ final class ChangedTree {
                 : new ArrayList<>();
         if (item.index() > items.size()) {
             throw new IllegalArgumentException("the list has " + items.size() + (items.size() == 1 ? " item" : " items")
-                    + "; counting begins at 0, so the next would be number " + items.size());
+                    + "; numbering starts at 0, so the next is number " + items.size());
         }
         Optional<Node> before = item.index() < items.size() ? Optional.of(items.get(item.index())) : Optional.empty();
         Optional<Node> after = put(before, rest);

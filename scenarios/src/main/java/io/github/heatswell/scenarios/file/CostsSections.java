@@ -18,9 +18,9 @@ final class CostsSections {
                     amount("volume", "size on sale", "12 L", Kind.VOLUME, CostsDraft.Vessel::volume),
                     new Field<>(
                                     "price",
-                                    "what it costs, in the currency; unknown if left out",
+                                    "price, in the currency; unknown if left out",
                                     "52.50",
-                                    Forms.price("amount of money without its sign", CostsDraft.Vessel::price))
+                                    Forms.price("amount of money without a currency sign", CostsDraft.Vessel::price))
                             .leftOutFreely()));
 
     static final Section<CostsDraft, Costs> COSTS = new Section<>(
@@ -30,13 +30,13 @@ final class CostsSections {
             List.of(
                     new Field<>(
                                     "currency",
-                                    "what the prices are in; EUR if left out",
+                                    "currency of the prices; EUR if left out",
                                     "EUR",
                                     Forms.text(8, CostsDraft::currency))
                             .leftOutFreely(),
                     new Field<>(
                                     "water",
-                                    "price of cold water with its waste water; if left out, an invented one",
+                                    "price of cold water including sewage; if left out, an invented one",
                                     "4.50 per m3",
                                     Forms.price("amount of money per m3, per L or per gal", CostsDraft::water))
                             .leftOutFreely(),

@@ -38,14 +38,14 @@ record FieldPath(List<Step> steps) {
     static FieldPath of(String text) {
         if (text.chars().filter(c -> c == '.').count() >= MAX_LEVELS) {
             throw new IllegalArgumentException(
-                    "goes deeper than any field; fields are written as in tank.volume or relief[0].opens");
+                    "has more levels than any field; write a field like tank.volume or relief[0].opens");
         }
         List<Step> steps = new ArrayList<>();
         for (String part : text.split("\\.", -1)) {
             Matcher matcher = PART.matcher(part);
             if (!matcher.matches()) {
                 throw new IllegalArgumentException(
-                        "is no field; fields are written as in tank.volume or relief[0].opens");
+                        "is not a field; write a field like tank.volume or relief[0].opens");
             }
             steps.add(new Key(matcher.group(1)));
             if (matcher.group(2) != null) {

@@ -117,7 +117,7 @@ final class Findings {
     private String assumed(String path) {
         return assumptions.stream()
                 .filter(assumption -> assumption.field().equals(path))
-                .map(assumption -> " (assumed, as the file does not give it)")
+                .map(assumption -> " (assumed, because the file does not give it)")
                 .findFirst()
                 .orElse("");
     }

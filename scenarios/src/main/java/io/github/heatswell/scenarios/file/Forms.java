@@ -67,7 +67,7 @@ final class Forms {
     static <B> Form<B> whole(ObjIntConsumer<B> setter) {
         return form("whole number", text -> {
             if (!text.matches("-?\\d{1,15}")) {
-                throw new IllegalArgumentException(Printable.quote(text) + " is no whole number");
+                throw new IllegalArgumentException(Printable.quote(text) + " is not a whole number");
             }
             // A number too long for an int is as far out of any range as the largest.
             int value = (int) Math.min(Integer.MAX_VALUE, Long.parseLong(text));
@@ -104,7 +104,7 @@ final class Forms {
                         "has " + line.length() + " characters; up to " + longest + " are allowed");
             }
             if (!Printable.shows(line)) {
-                throw new IllegalArgumentException("holds characters that do not show; write plain text");
+                throw new IllegalArgumentException("contains invisible characters; write plain text");
             }
             return target -> setter.accept(target, line);
         });

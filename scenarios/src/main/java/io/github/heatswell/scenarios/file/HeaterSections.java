@@ -16,10 +16,10 @@ final class HeaterSections {
             Element::builder,
             Element.Builder::build,
             List.of(
-                    amount("input", "what it takes in while on", "2 kW", Kind.POWER, Element.Builder::input),
+                    amount("input", "power while on", "2 kW", Kind.POWER, Element.Builder::input),
                     amount(
                             "height",
-                            "where it and its thermostat sit, as a share of the tank's height; above the lower one",
+                            "height of element and thermostat, as a share of the tank's height; above the lower one",
                             "70 %",
                             Kind.RATIO,
                             Element.Builder::height),
@@ -50,7 +50,7 @@ final class HeaterSections {
                             Heater.Builder::energy),
                     amount(
                             "input",
-                            "what burner or element takes in while on",
+                            "power input of burner or element while on",
                             "11.2 kW",
                             Kind.POWER,
                             Heater.Builder::input),
@@ -75,8 +75,8 @@ final class HeaterSections {
                             .checkedAgainst("set-point"),
                     amount(
                                     "height",
-                                    "where it and its thermostat sit, as a share of the tank's height; at the bottom if"
-                                            + " left out",
+                                    "height of element and thermostat, as a share of the tank's height; at the"
+                                            + " bottom if left out",
                                     "10 %",
                                     Kind.RATIO,
                                     Heater.Builder::height)
@@ -99,15 +99,16 @@ final class HeaterSections {
                             .checkedAgainst("upper"),
                     word(
                                     "thermostat",
-                                    "stuck: that of burner or lower element never switches off; working if left out",
+                                    "stuck: the thermostat of the burner or lower element never switches off;"
+                                            + " working if left out",
                                     "working",
                                     Words.stuckOrWorking(),
                                     Heater.Builder::thermostatStuck)
                             .leftOutFreely(),
                     amount(
                                     "cut-out",
-                                    "temperature of the hottest water at which everything switches off for good; if"
-                                            + " left out, there is no cut-out",
+                                    "temperature of the hottest water at which the cut-out switches everything off"
+                                            + " for good; if left out, there is no cut-out",
                                     "85 degC",
                                     Kind.TEMPERATURE,
                                     Heater.Builder::cutOut)
@@ -115,8 +116,8 @@ final class HeaterSections {
                             .checkedAgainst("set-point", "upper"),
                     amount(
                                     "mixed-to",
-                                    "temperature a mixing valve behind the tank delivers to the taps; if left out, there"
-                                            + " is none",
+                                    "temperature that a mixing valve after the tank delivers to the taps; if left"
+                                            + " out, there is none",
                                     "48 degC",
                                     Kind.TEMPERATURE,
                                     Heater.Builder::mixedTo)

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /**
- * A text that is not a scenario. Everything found wrong is listed, not the first thing alone.
+ * A text that is not a scenario. Everything wrong is listed, not just the first fault.
  */
 public final class InvalidScenarioException extends IllegalArgumentException {
 

@@ -55,10 +55,10 @@ final class Keys {
 
     private static String explanation(String key, Optional<String> meant, List<String> known) {
         if (key.indexOf(':') > 0) {
-            return "is not a key; put a blank behind the colon";
+            return "is not a key; put a space after the colon";
         }
-        return "is not a key known here; "
-                + meant.map(near -> "did you mean " + near + "?").orElse("known are " + String.join(", ", known));
+        return "is not a known key here; "
+                + meant.map(near -> "did you mean " + near + "?").orElse("the known keys are " + String.join(", ", known));
     }
 
     private static String shortened(String key) {

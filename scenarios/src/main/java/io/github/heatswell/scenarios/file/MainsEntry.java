@@ -24,7 +24,7 @@ record MainsEntry(double at, Pressure pressure) {
             }
         }
         if (times.isEmpty()) {
-            throw new IllegalArgumentException("is an empty timetable; give at least one time and pressure");
+            throw new IllegalArgumentException("is an empty timetable; give at least one time with a pressure");
         }
         return MainsPressure.daily(times);
     }

@@ -23,7 +23,7 @@ final class ReliefSections {
             List.of(
                     amount(
                                     "stuck-open",
-                                    "lift it is stuck at, so that it never closes",
+                                    "lift at which it is stuck open",
                                     "5 %",
                                     Kind.RATIO,
                                     ReliefFault.Builder::stuckOpen)
@@ -31,14 +31,14 @@ final class ReliefSections {
                             .checkedAgainst("leaks-from", "leakage"),
                     pressure(
                                     "leaks-from",
-                                    "pressure above which the closed seat lets water by, below opens",
+                                    "pressure above which the closed seat leaks; below opens",
                                     "3 bar",
                                     ReliefFault.Builder::leaksFrom)
                             .needed("with leakage", given -> given.containsKey("leakage"))
                             .checkedAgainst("../opens"),
                     amount(
                                     "leakage",
-                                    "what it lets by just below the set pressure",
+                                    "seat leakage just below the set pressure",
                                     "10 mL/min",
                                     Kind.FLOW,
                                     ReliefFault.Builder::leakage)
@@ -51,33 +51,33 @@ final class ReliefSections {
             List.of(
                     new Field<>(
                             "name",
-                            "what results call it, different for every valve",
+                            "name in the results; different for every valve",
                             "expansion valve",
                             Forms.text(60, ReliefValve.Builder::name)),
                     pressure("opens", "set pressure", "7 bar", ReliefValve.Builder::setPressure),
                     pressure(
                                     "full-lift",
-                                    "pressure of full lift, not below opens",
+                                    "full-lift pressure; not below opens",
                                     "7.7 bar",
                                     ReliefValve.Builder::fullLiftPressure)
                             .checkedAgainst("opens"),
                     pressure(
                                     "reseats",
-                                    "pressure at which it closes again, below opens",
+                                    "reseat pressure; below opens",
                                     "5.6 bar",
                                     ReliefValve.Builder::reseatPressure)
                             .checkedAgainst("opens"),
                     amount("full-flow", "flow at full lift", "20 L/min", Kind.FLOW, ReliefValve.Builder::fullFlow),
                     word(
                             "character",
-                            "modulating: lift grows with pressure; snap: full lift at once",
+                            "modulating: lift grows with pressure; snap: opens to full lift at once",
                             "modulating",
                             Words.of(ReliefValve.LiftCharacteristic.values()),
                             ReliefValve.Builder::liftCharacteristic),
                     amount(
                                     "opens-at",
-                                    "water temperature at which a combined temperature and pressure valve opens too; if"
-                                            + " left out, it minds pressure only",
+                                    "water temperature at which a temperature and pressure relief valve (T&P) opens"
+                                            + " as well; if left out, it responds to pressure only",
                                     "99 degC",
                                     Kind.TEMPERATURE,
                                     ReliefValve.Builder::opensAt)
@@ -92,7 +92,7 @@ final class ReliefSections {
                             .checkedAgainst("opens-at"),
                     word(
                                     "location",
-                                    "branch: on the cold pipe, which it takes water from; tank-top: in the hottest"
+                                    "branch: on the cold pipe, discharging cold water; tank-top: in the hottest"
                                             + " water; branch if left out",
                                     "tank-top",
                                     Words.of(ReliefValve.Location.values()),
@@ -101,7 +101,8 @@ final class ReliefSections {
                             .checkedAgainst("opens-at"),
                     amount(
                                     "rated-input",
-                                    "heat input a combined valve is certified for by its plate; unknown if left out",
+                                    "heat input for which the T&P valve is certified, from its plate; unknown if"
+                                            + " left out",
                                     "30 kW",
                                     Kind.POWER,
                                     ReliefValve.Builder::ratedInput)
@@ -116,7 +117,7 @@ final class ReliefSections {
                             .leftOutFreely(),
                     word(
                                     "fault",
-                                    "blocked: it never opens; or one of the faults below; sound if left out",
+                                    "blocked: it never opens; or one of the faults below; no fault if left out",
                                     "blocked",
                                     Map.of("blocked", ReliefFault.blocked()),
                                     ReliefValve.Builder::fault)

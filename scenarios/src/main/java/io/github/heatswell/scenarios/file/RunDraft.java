@@ -69,7 +69,7 @@ final class RunDraft {
 
     private static Optional<String> conflict(double duration, double sample) {
         if (sample < SHORTEST_SAMPLE) {
-            return Optional.of(quantity(sample, DurationUnit.SECOND) + " is shorter than the least interval, 1 s");
+            return Optional.of(quantity(sample, DurationUnit.SECOND) + " is shorter than the shortest interval, 1 s");
         }
         if (sample > duration) {
             return Optional.of(quantity(sample, DurationUnit.SECOND) + " is longer than the run, "

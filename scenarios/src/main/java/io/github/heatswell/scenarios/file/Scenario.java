@@ -80,7 +80,7 @@ public final class Scenario {
      */
     public Scenario with(List<Change> changes) {
         if (reading.origin().text().isEmpty()) {
-            throw new IllegalStateException("a scenario made by a program has no fields to change");
+            throw new IllegalStateException("a scenario built by a program has no fields to change");
         }
         return changes.isEmpty()
                 ? this

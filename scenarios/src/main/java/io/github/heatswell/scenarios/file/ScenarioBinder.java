@@ -113,7 +113,7 @@ final class ScenarioBinder {
             findings.wrong(
                     name,
                     findings.place(name),
-                    "needs a list, not " + node.kind() + "; begin every item with '- ', or write [] for none");
+                    "needs a list, not " + node.kind() + "; start every item with '- ', or write [] for none");
         } else if (!findings.isUnsound(name)) {
             Typical.of(name).ifPresent(typical -> findings.assume(name, typical.value(), typical.basis()));
         }
@@ -130,7 +130,7 @@ final class ScenarioBinder {
                         path,
                         findings.place(path),
                         "'" + names.get(i) + "' is the name of relief[" + first
-                                + "] too; results tell valves apart by it");
+                                + "] too; every valve needs its own name in the results");
             }
         }
     }

@@ -49,13 +49,13 @@ final class Schema {
             List.of(
                     amount(
                             "altitude",
-                            "height above sea level, which fixes the air pressure",
+                            "height above sea level, which determines the air pressure",
                             "310 m",
                             Kind.LENGTH,
                             Site.Builder::altitude),
                     amount(
                             "room",
-                            "temperature of the air around tank and vessel",
+                            "air temperature around tank and vessel",
                             "17 degC",
                             Kind.TEMPERATURE,
                             Site.Builder::room)));
@@ -67,7 +67,7 @@ final class Schema {
             List.of(
                     amount(
                                     "water",
-                                    "temperature of the water in the tank; that of the supply if left out",
+                                    "water temperature in the tank at the start; that of the supply if left out",
                                     "40 degC",
                                     Kind.TEMPERATURE,
                                     Start.Builder::water)
@@ -93,14 +93,14 @@ final class Schema {
                             .leftOutFreely(),
                     new Field<>(
                                     "day",
-                                    "day of the year at the start; the first of January if left out",
+                                    "day of the year at the start; 1 January if left out",
                                     "15 Jan",
                                     Forms.day(RunDraft::day))
                             .leftOutFreely(),
                     amount("duration", "how long to simulate", "4 h", Kind.DURATION, RunDraft::duration),
                     amount(
                                     "sample",
-                                    "distance of the samples of the trace; at most 20 million",
+                                    "sampling interval of the trace; at most 20 million samples",
                                     "1 min",
                                     Kind.DURATION,
                                     RunDraft::sample)

@@ -100,7 +100,7 @@ final class SectionBinder<B, T> {
             findings.wrong(
                     path,
                     findings.place(path),
-                    "needs " + field.shapes() + ", not " + node.kind() + "; write for instance '" + sample(field)
+                    "needs " + field.shapes() + ", not " + node.kind() + "; write, for example, '" + sample(field)
                             + "'");
         }
     }
@@ -140,7 +140,7 @@ final class SectionBinder<B, T> {
 
     private void assume(Field<B> field, String path, String value, Typical typical) {
         findings.assume(path, value, typical.basis());
-        if (take(field, path, value, place.at(), " (assumed, as the file does not give it)") && follows(typical)) {
+        if (take(field, path, value, place.at(), " (assumed, because the file does not give it)") && follows(typical)) {
             steps.set(
                     steps.size() - 1,
                     BoundSection.Step.derived(field.key(), field.form().orElseThrow(), typical));
@@ -174,7 +174,7 @@ final class SectionBinder<B, T> {
             return text;
         }
         if (path.startsWith("run.")) {
-            throw new IllegalArgumentException("is a choice and cannot be uncertain; write one value");
+            throw new IllegalArgumentException("is a choice of words and cannot be uncertain; write one value");
         }
         UncertainField spread = UncertainField.of(path, text, uncertain.get());
         form.bind(target, spread.low());
@@ -185,7 +185,7 @@ final class SectionBinder<B, T> {
     }
 
     private void missing(Field<B> field, String path) {
-        findings.wrong(path, place.at(), "is missing; write for instance '" + sample(field) + "'");
+        findings.wrong(path, place.at(), "is missing; write, for example, '" + sample(field) + "'");
     }
 
     private static String sample(Field<?> field) {

@@ -28,7 +28,7 @@ final class SupplySections {
                     new Field<>("at", "time of day", "06:00", Forms.clock(MainsEntry.Draft::at)),
                     pressure(
                             "pressure",
-                            "pressure at that time; it goes evenly from one time to the next",
+                            "pressure at that time; interpolated linearly between times",
                             "4.2 bar",
                             MainsEntry.Draft::pressure)));
 
@@ -39,19 +39,19 @@ final class SupplySections {
             List.of(
                     amount(
                             "annual-mean",
-                            "mean air temperature of the year, from which the seasons of the water follow",
+                            "mean annual air temperature, from which the water's seasons follow",
                             "10 degC",
                             Kind.TEMPERATURE,
                             SupplyTemperature.SeasonsBuilder::annualMean),
                     amount(
                             "monthly-swing",
-                            "mean air temperature of the warmest month less that of the coldest",
+                            "mean air temperature of the warmest month minus that of the coldest",
                             "18 K",
                             Kind.TEMPERATURE_DIFFERENCE,
                             SupplyTemperature.SeasonsBuilder::monthlySwing),
                     word(
                                     "hemisphere",
-                                    "which half of the globe; north if left out",
+                                    "hemisphere; north if left out",
                                     "north",
                                     Words.hemispheres(),
                                     SupplyTemperature.SeasonsBuilder::southern)
@@ -62,29 +62,29 @@ final class SupplySections {
             ReducingValve::builder,
             ReducingValve.Builder::build,
             List.of(
-                    pressure("set", "pressure it reduces to", "3.5 bar", ReducingValve.Builder::set),
+                    pressure("set", "outlet pressure it is set to", "3.5 bar", ReducingValve.Builder::set),
                     amount(
                             "lock-up-rise",
-                            "how far above that it closes tight",
+                            "how far above the set pressure it closes tight",
                             "0.3 bar",
                             Kind.PRESSURE,
                             ReducingValve.Builder::lockUpRise),
                     amount(
                             "droop",
-                            "how far the pressure falls at the rated flow",
+                            "how far the outlet pressure falls at the rated flow",
                             "0.7 bar",
                             Kind.PRESSURE,
                             ReducingValve.Builder::droop),
                     amount(
                             "rated-flow",
-                            "flow the droop belongs to",
+                            "flow at which the droop is stated",
                             "20 L/min",
                             Kind.FLOW,
                             ReducingValve.Builder::ratedFlow),
                     amount(
                                     "bypass-opens",
-                                    "how far the house must exceed the mains before a bypass lets water back;"
-                                            + " if left out, there is no bypass",
+                                    "how far the house pressure must exceed the mains before the bypass opens; if"
+                                            + " left out, there is no bypass",
                                     "0.2 bar",
                                     Kind.PRESSURE,
                                     ReducingValve.Builder::bypassOpens)
@@ -111,14 +111,14 @@ final class SupplySections {
             List.of(
                     word(
                             "arrangement",
-                            "direct: water can go back to the mains; check-valve, also called backflow-preventer: it"
+                            "direct: water can flow back to the mains; check-valve (or backflow-preventer): it"
                                     + " cannot; reducing-valve: it cannot either, unless a bypass opens",
                             "check-valve",
                             Words.arrangements(),
                             Supply.Builder::arrangement),
                     pressure(
                                     "pressure",
-                                    "static pressure of the mains, or a timetable of the day",
+                                    "static mains pressure, or a timetable over the day",
                                     "4.2 bar",
                                     Supply.Builder::pressure)
                             .or(Nested.list(
@@ -126,7 +126,7 @@ final class SupplySections {
                             .checkedAgainst("tank.working-pressure", "arrangement"),
                     amount(
                                     "water",
-                                    "temperature of the cold feed, or its seasons",
+                                    "cold-water temperature, or its seasons",
                                     "9 degC",
                                     Kind.TEMPERATURE,
                                     (Supply.Builder supply, double value, TemperatureUnit unit) ->
@@ -134,7 +134,8 @@ final class SupplySections {
                             .or(Nested.one(SEASONS, (supply, seasons) -> supply.water(seasons))),
                     amount(
                                     "seat-leakage",
-                                    "what passes the closed valve at a difference of one bar; nothing if left out",
+                                    "leakage through the closed valve at a pressure difference of 1 bar; none if"
+                                            + " left out",
                                     "5 mL/min",
                                     Kind.FLOW,
                                     Supply.Builder::seatLeakage)

@@ -25,7 +25,7 @@ final class TankSections {
                     amount("volume", "water it holds", "230 L", Kind.VOLUME, Tank.Builder::volume),
                     word(
                             "material",
-                            "what the shell is made of; rigid: it never gives way",
+                            "material of the shell; rigid: it never stretches",
                             "steel",
                             Words.shellMaterials(),
                             (Tank.Builder tank, Optional<Material> material) ->
@@ -36,35 +36,36 @@ final class TankSections {
                                     "480 mm",
                                     Kind.LENGTH,
                                     Tank.Builder::diameter)
-                            .exceptWhere("material", "rigid", "has no place in a rigid tank; remove it"),
+                            .exceptWhere("material", "rigid", "does not apply to a rigid tank; remove it"),
                     amount(
                                     "wall",
-                                    "thickness of the shell, at most a tenth of the diameter; not with rigid",
+                                    "wall wall wall wall thickness of the shell, at most a tenth of the diameter;"
+                                            + " not with rigid",
                                     "2.2 mm",
                                     Kind.LENGTH,
                                     Tank.Builder::wall)
-                            .exceptWhere("material", "rigid", "has no place in a rigid tank; remove it")
+                            .exceptWhere("material", "rigid", "does not apply to a rigid tank; remove it")
                             .checkedAgainst("diameter"),
                     amount(
                             "standing-loss",
-                            "heat lost to the room for each degree",
+                            "heat loss to the room per degree of temperature difference",
                             "2.4 W/K",
                             Kind.CONDUCTANCE,
                             Tank.Builder::standingLoss),
                     pressure(
                             "working-pressure",
-                            "highest pressure in use by the maker's plate; it is tested at twice that",
+                            "maximum working pressure on the maker's plate; the test pressure is twice that",
                             "10 bar",
                             Tank.Builder::workingPressure),
                     new Field<>(
                                     "layers",
-                                    "layers of water from the bottom up, at most one for each half litre is resolved; one, fully mixed, if left out",
+                                    "number of water layers, at most one per half litre; one (fully mixed) if left out",
                                     "12",
                                     Forms.whole(Tank.Builder::layers))
                             .leftOutFreely(),
                     amount(
                                     "height",
-                                    "height of the water, over which layers exchange heat",
+                                    "height of the water, which sets the heat exchange between layers",
                                     "1300 mm",
                                     Kind.LENGTH,
                                     Tank.Builder::height)
@@ -77,7 +78,7 @@ final class TankSections {
             List.of(
                     word(
                             "material",
-                            "what the pipe is made of",
+                            "material of the pipe",
                             "copper",
                             Words.materials(),
                             PipeRun.Builder::material),
@@ -89,7 +90,7 @@ final class TankSections {
                             PipeRun.Builder::outsideDiameter),
                     amount(
                                     "wall",
-                                    "thickness of the wall; must leave a bore",
+                                    "wall thickness; must leave a bore",
                                     "0.9 mm",
                                     Kind.LENGTH,
                                     PipeRun.Builder::wall)

@@ -12,10 +12,10 @@ import java.util.function.Function;
 final class Typical {
 
     private static final List<Typical> ALL = List.of(
-            fixed("site.altitude", "0 m", "sea level; gauge readings hardly depend on it"),
+            fixed("site.altitude", "0 m", "sea level; gauge pressures hardly depend on it"),
             fixed("site.room", "20 degC", "a heated room"),
-            fixed("supply.water", "10 degC", "mains water through most of the year in a temperate climate"),
-            fixed("supply.reducing-valve.lock-up-rise", "0.3 bar", "a small valve with a sound seat"),
+            fixed("supply.water", "10 degC", "mains water for most of the year in a temperate climate"),
+            fixed("supply.reducing-valve.lock-up-rise", "0.3 bar", "a small valve with an undamaged seat"),
             fixed("supply.reducing-valve.droop", "0.7 bar", "a small valve at its rated flow"),
             fixed("supply.reducing-valve.rated-flow", "20 L/min", "a valve for one household"),
             derived(
@@ -26,15 +26,15 @@ final class Typical {
             derived(
                             "tank.wall",
                             "diameter over 200 (steel), 350 (stainless-steel) or 250 (copper)",
-                            "usual sheet for 6 to 10 bar, to 0.1 mm; no usual value for other materials")
+                            "usual sheet thickness for 6 to 10 bar, to 0.1 mm; no usual value for other materials")
                     .from(TypicalTank::wall, "diameter", "material"),
-            derived("tank.standing-loss", "2 W/K at 200 L, growing with the surface", "a tank with foamed insulation")
+            derived("tank.standing-loss", "2 W/K at 200 L, proportional to the surface", "a tank with foamed insulation")
                     .from(TypicalTank::standingLoss, "volume"),
-            fixed("tank.working-pressure", "10 bar", "a frequent marking; 150 psi is much the same. Read the plate"),
+            fixed("tank.working-pressure", "10 bar", "a common marking, close to 150 psi; read the plate"),
             derived(
                             "tank.height",
-                            "volume over the cross-section; none unless there are layers",
-                            "water fills the shell, to 10 mm; no usual value for a rigid tank")
+                            "volume divided by cross-section; only with layers",
+                            "water fills the shell; rounded to 10 mm; no usual value for a rigid tank")
                     .from(TypicalTank::height, "volume", "diameter", "layers"),
             derived(
                             "heater.recovery-efficiency",
@@ -43,25 +43,26 @@ final class Typical {
                     .from(given -> energyEfficiency(given.get("energy")), "energy"),
             fixed("heater.differential", "5 K", "a thermostat on the tank"),
             fixed("heater.upper.differential", "5 K", "a thermostat on the tank"),
-            fixed("piping", "[]", "no piping at all: it could only soften the system, so pressures err high"),
+            fixed("piping", "[]", "no piping: pipes would only soften the system, so pressures err on the high side"),
             fixed("relief", "[]", "no relief valve: none is described"),
             fixed("relief.name", "relief valve", "what it is"),
             derived("relief.full-lift", "110 % of opens", "full lift at 10 % above the set pressure")
                     .from(given -> TypicalRelief.share(given.get("opens"), 1.1), "opens"),
             derived("relief.reseats", "80 % of opens", "a blowdown of 20 %; no usual value if opens is absolute")
                     .from(given -> TypicalRelief.share(given.get("opens"), 0.8), "opens"),
-            fixed("relief.full-flow", "20 L/min", "far above the flow that heating drives out, so it hardly matters"),
+            fixed("relief.full-flow", "20 L/min", "far above the expansion flow, so it hardly matters"),
             fixed("relief.character", "modulating", "small spring-loaded valves dribble before they lift"),
             derived(
                             "relief.reseats-at",
                             "11 K below opens-at, but not below 40 degC; none without opens-at",
-                            "a combined valve: 99 and 88 degC")
+                            "a T&P valve: 99 and 88 degC")
                     .from(given -> TypicalRelief.reseatsAt(given.get("opens-at")), "opens-at"),
-            derived("relief.location", "tank-top with opens-at, else branch", "its probe must sit in the hottest water")
+            derived("relief.location", "tank-top with opens-at, else branch", "its probe must be in the hottest water")
                     .from(given -> Optional.of("tank-top"), "opens-at"),
             fixed("vessel.acceptance", "60 %", "a diaphragm in a small vessel"),
             fixed("run.duration", "24 h", "the first heat-up and some cycles"),
-            derived("run.sample", "1 min; 1 h in runs above 60 d", "fine enough to draw; never longer than the run")
+            derived("run.sample", "1 min; 1 h in runs above 60 d", "fine enough for the charts; never longer than"
+                    + " the run")
                     .from(given -> TypicalRun.sample(given.get("duration")), "duration"));
 
     private final String field;

@@ -21,8 +21,8 @@ final class UseSections {
             Leak::builder,
             Leak.Builder::build,
             List.of(
-                    amount("flow", "what runs out", "40 mL/min", Kind.FLOW, Leak.Builder::flow),
-                    pressure("at", "pressure at which it is so much", "4 bar", Leak.Builder::at)));
+                    amount("flow", "leakage flow", "40 mL/min", Kind.FLOW, Leak.Builder::flow),
+                    pressure("at", "pressure at which that flow is stated", "4 bar", Leak.Builder::at)));
 
     private static final Section<Draw.Builder, Draw> DRAW = new Section<>(
             "draws",
@@ -36,7 +36,7 @@ final class UseSections {
                             Forms.clock((Draw.Builder draw, String clock) -> draw.at(ClockTime.read(clock)))),
                     amount(
                                     "volume",
-                                    "water at the tap after which it closes",
+                                    "volume drawn at the tap",
                                     "40 L",
                                     Kind.VOLUME,
                                     Draw.Builder::volume)
@@ -44,7 +44,7 @@ final class UseSections {
                             .checkedAgainst("flow", "energy"),
                     amount(
                                     "energy",
-                                    "heat above cold water after which it closes, in place of volume",
+                                    "heat drawn, above cold water; instead of volume",
                                     "1.4 kWh",
                                     Kind.ENERGY,
                                     Draw.Builder::energy)
@@ -53,8 +53,7 @@ final class UseSections {
                     amount("flow", "flow at the tap", "6 L/min", Kind.FLOW, Draw.Builder::flow),
                     amount(
                                     "mixed",
-                                    "temperature wanted at the tap, to which cold water is mixed in; if left out, none"
-                                            + " is",
+                                    "temperature at the tap, reached by mixing in cold water; unmixed if left out",
                                     "40 degC",
                                     Kind.TEMPERATURE,
                                     Draw.Builder::mixed)
@@ -78,7 +77,8 @@ final class UseSections {
             List.of(
                     amount(
                                     "trapped-air",
-                                    "air caught in the piping, at the pressure of the start; no more than that holds",
+                                    "air trapped in the piping, at the starting pressure; no more than the piping"
+                                            + " holds",
                                     "0.5 L",
                                     Kind.VOLUME,
                                     Extras::trappedAir)
@@ -92,7 +92,7 @@ final class UseSections {
                             .leftOutFreely(),
                     new Field<>(
                                     "draws",
-                                    "when hot water is drawn, every day: a published profile, or a timetable",
+                                    "daily hot-water use: a published profile or a timetable",
                                     "eu-m",
                                     Forms.profile(Extras::draws))
                             .or(Nested.list(

@@ -17,11 +17,11 @@ final class VesselSections {
             ExpansionVessel::builder,
             ExpansionVessel.Builder::build,
             List.of(
-                    amount("volume", "gas and water together", "12 L", Kind.VOLUME, ExpansionVessel.Builder::volume),
+                    amount("volume", "total volume, gas and water together", "12 L", Kind.VOLUME, ExpansionVessel.Builder::volume),
                     pressure(
                                     "precharge",
-                                    "gas pressure with the water side empty, at room temperature; not above the"
-                                            + " tank's working pressure",
+                                    "gas pressure with the water side empty, at room temperature; not"
+                                            + " above the tank's working pressure",
                                     "4.2 bar",
                                     ExpansionVessel.Builder::precharge)
                             .checkedAgainst("tank.working-pressure"),
@@ -33,22 +33,22 @@ final class VesselSections {
                             ExpansionVessel.Builder::acceptance),
                     amount(
                                     "gas-time-constant",
-                                    "how slowly the gas returns to room temperature; if left out, it"
-                                            + " never leaves it",
+                                    "time constant with which the gas returns to room temperature; isothermal if"
+                                            + " left out",
                                     "30 s",
                                     Kind.DURATION,
                                     ExpansionVessel.Builder::gasTimeConstant)
                             .leftOutFreely(),
                     amount(
                                     "charged-at",
-                                    "temperature of the gas when it was charged; that of the room if left out",
+                                    "gas temperature during charging; room temperature if left out",
                                     "5 degC",
                                     Kind.TEMPERATURE,
                                     ExpansionVessel.Builder::chargedAt)
                             .leftOutFreely(),
                     amount(
                                     "temperature",
-                                    "temperature of the air around it; that of the room if left out",
+                                    "air temperature around the vessel; room temperature if left out",
                                     "30 degC",
                                     Kind.TEMPERATURE,
                                     ExpansionVessel.Builder::temperature)
@@ -62,22 +62,22 @@ final class VesselSections {
                             .leftOutFreely(),
                     word(
                                     "condition",
-                                    "isolated: behind a closed isolating valve; waterlogged: the diaphragm has failed;"
-                                            + " upstream-of-check: on the mains side of the supply valve; sound if"
-                                            + " left out",
+                                    "isolated: behind a closed isolating valve; waterlogged: the diaphragm has"
+                                            + " failed; upstream-of-check: on the mains side of the supply valve;"
+                                            + " no fault if left out",
                                     "sound",
                                     Words.of(ExpansionVessel.Condition.values()),
                                     ExpansionVessel.Builder::condition)
                             .leftOutFreely(),
                     pressure(
                                     "rating",
-                                    "highest pressure in use by its plate; unknown if left out",
+                                    "maximum working pressure on its plate; unknown if left out",
                                     "10 bar",
                                     ExpansionVessel.Builder::rating)
                             .leftOutFreely(),
                     word(
                                     "mounting",
-                                    "how it sits on its pipe; horizontal: it lies on its connection alone; unknown if"
+                                    "how it is mounted; horizontal: carried only by its pipe connection; unknown if"
                                             + " left out",
                                     "upright",
                                     Words.of(VesselBody.Mounting.values()),
@@ -85,7 +85,7 @@ final class VesselSections {
                             .leftOutFreely(),
                     amount(
                                     "empty-mass",
-                                    "mass without water; unknown if left out",
+                                    "empty mass; unknown if left out",
                                     "4.5 kg",
                                     Kind.MASS,
                                     ExpansionVessel.Builder::emptyMass)

@@ -65,7 +65,7 @@ final class AmountAnswer implements AnswerKind {
         }
         if (QuantityReader.pressure(line).reference() == Pressure.Reference.ABSOLUTE) {
             throw new IllegalArgumentException(
-                    "give the pressure as a gauge shows it, against the air around, without 'abs'");
+                    "give the pressure as the gauge shows it, without 'abs'");
         }
         String bare = line.strip().replaceFirst("(?i)( ?gauge| ?\\(gauge\\)| ?\\(g\\)|(?<=bar|psi)g)$", "");
         return QuantityReader.read(bare, kind);

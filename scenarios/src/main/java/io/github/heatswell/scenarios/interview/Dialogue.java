@@ -46,13 +46,13 @@ final class Dialogue {
     Optional<String> goOn(Path kept, int count) {
         blankLine();
         say(kept + " keeps " + count
-                + " answers of an earlier interview. Go on from there? Type yes, or no to begin anew without them.");
+                + " answers of an earlier interview. Continue from there? Type yes, or no to start over.");
         for (int asked = 0; asked < Interviewer.PATIENCE; asked++) {
             Optional<String> answer = hear().map(line -> line.toLowerCase(Locale.ROOT));
             if (answer.isEmpty() || GO_ON.contains(answer.get())) {
                 return answer;
             }
-            say("Type yes to go on, no to begin anew, or quit to leave.");
+            say("Type yes to continue, no to start over, or quit to leave.");
         }
         return Optional.empty();
     }

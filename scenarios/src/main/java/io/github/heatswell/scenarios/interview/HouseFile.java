@@ -25,12 +25,12 @@ record HouseFile(Path path) {
     private static final String FINISHED = """
             # A house as its owner described it, written by: heatswell interview
             # Change any line with a text editor; run it again with: heatswell run FILE
-            # A to B: any value between is as likely. A +- B: 95 of 100 lie within B of A.
+            # A to B: any value between is equally likely. A +- B: within B of A, 95 % sure.
             """;
 
     private static final String UNFINISHED = """
-            # NOT FINISHED: the interview was left before its last question, and this file
-            # cannot be run yet. To go on, start the interview again where it was started.
+            # NOT FINISHED: the interview ended before its last question, so this file
+            # cannot be run yet. To continue, start the interview again in the same folder.
             # The lines that begin with #: keep the answers.
             """;
 

@@ -101,15 +101,16 @@ public final class Interview {
 
     private void greet() {
         dialogue.say(
-                "Questions about your house and its hot water, one at a time. They can be answered from labels, with"
-                        + " a pressure gauge and with a thermometer. You may also type:");
-        dialogue.say("if you do not know; the file then gets a usual range or says so", "  dk    ", "        ");
-        dialogue.say("to read how to find out", "  ?     ", "        ");
-        dialogue.say("for the question before", "  back  ", "        ");
-        dialogue.say("to leave; the answers are kept", "  quit  ", "        ");
+                "A few questions about your house and its hot water, one at a time. Labels, a pressure gauge and a"
+                        + " thermometer answer them. You may also type:");
+        dialogue.say("if you don't know; the file then gets a typical range or says so", "  dk    ", "        ");
+        dialogue.say("to see how to find out", "  ?     ", "        ");
+        dialogue.say("for the previous question", "  back  ", "        ");
+        dialogue.say("to leave; your answers are kept", "  quit  ", "        ");
         dialogue.blankLine();
         dialogue.say("Only read and measure. Hot water scalds. Never plug, cap or downsize a relief valve. Turn the"
-                + " heater off and let it cool before any work; local code and a licensed professional decide.");
+                + " heater off and let it cool before any work. Local code and a licensed professional have the"
+                + " last word.");
     }
 
     private Outcome finish() throws OutputException {
@@ -155,7 +156,7 @@ public final class Interview {
         } catch (InvalidPathException e) {
             // The sentence below says what is needed.
         }
-        dialogue.say(Printable.quote(name) + " is neither yes nor the name of a file that ends in .yaml.");
+        dialogue.say(Printable.quote(name) + " is neither yes nor a file name that ends in .yaml.");
         return target;
     }
 
@@ -163,9 +164,10 @@ public final class Interview {
         Path kept = file.unfinished().path();
         dialogue.blankLine();
         if (interviewer.answers().isEmpty()) {
-            dialogue.say("Nothing was answered, and nothing is written.");
+            dialogue.say("You answered nothing, so nothing was written.");
         } else {
-            dialogue.say("The answers so far are kept in " + kept + ". Start the interview again to go on from there.");
+            dialogue.say("Your answers so far are kept in " + kept + ". Start the interview again to continue from"
+                    + " there.");
         }
         return new Outcome(ending, kept);
     }

@@ -118,7 +118,7 @@ final class Interviewer {
 
     private void explain(Question question) {
         dialogue.say(question.help(), INDENT, INDENT);
-        dialogue.say("If you do not know, type dk. " + inPlace(question), INDENT, INDENT);
+        dialogue.say("If you don't know, type dk. " + inPlace(question), INDENT, INDENT);
     }
 
     private String inPlace(Question question) {
@@ -136,7 +136,7 @@ final class Interviewer {
             dialogue.say(Summary.of(question, answers, units), "-> ", INDENT);
             return true;
         } catch (IllegalArgumentException e) {
-            dialogue.say("Not taken: " + e.getMessage() + ".");
+            dialogue.say("Not accepted: " + e.getMessage() + ".");
             return false;
         }
     }
@@ -155,7 +155,7 @@ final class Interviewer {
                 return Answer.UNKNOWN;
             }
             throw new IllegalArgumentException(
-                    "an empty line is no answer; type dk if you do not know, or ? to read how to find out");
+                    "an empty line is not an answer; type dk if you don't know, or ? to see how to find out");
         }
         return sound(question, new Answer(question.kind().understand(line), true));
     }
@@ -167,7 +167,7 @@ final class Interviewer {
         }
         throw new IllegalArgumentException(
                 "the usual range, " + question.unknown(answers).in(units)
-                        + ", does not go with the answers before (" + String.join("; ", faults)
+                        + ", conflicts with the earlier answers (" + String.join("; ", faults)
                         + "); give your best estimate");
     }
 

@@ -46,7 +46,7 @@ final class Lines {
                 : new Line(
                         question.id(),
                         answer.value() + " +- " + deviation,
-                        "as answered; 95 of 100 within +-: " + question.spread().reason()
+                        "as answered; within +- with 95 % probability: " + question.spread().reason()
                                 + ", common practice, no source");
     }
 

@@ -8,9 +8,9 @@ final class Observation {
     static String question(Answer answer) {
         return switch (answer.value()) {
             case "no" -> "The relief valve is dry. Does the simulation agree?";
-            case "heating" -> "The relief valve drips during a heat-up. Is it the expanding water?";
+            case "heating" -> "The relief valve drips during heat-up. Is it thermal expansion?";
             case "night" -> "The relief valve drips at night. Is it the mains pressure?";
-            case "always" -> "The relief valve drips all the time. Would a sound one do so?";
+            case "always" -> "The relief valve drips all the time. Would an undamaged one drip?";
             default -> "What does the pressure do when the water is heated?";
         };
     }

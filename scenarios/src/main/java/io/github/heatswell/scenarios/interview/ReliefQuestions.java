@@ -26,12 +26,12 @@ final class ReliefQuestions {
                                 .orNone("if there is no relief valve at all"))
                 .asks("At what pressure does the relief valve open?")
                 .find(
-                        "the tag or the cap of the valve; only read it.",
-                        "The set pressure is stamped on the cap or printed on a tag. Only read it: lifting an old valve"
-                                + " may keep it from closing again, and what comes out can scald. Never plug, cap or"
-                                + " downsize it. A heater without any relief valve can explode: turn it off and call a"
-                                + " licensed professional.")
-                .offBy(Spread.share(0.03, "valves open within some per cent of their tags"))
+                        "the tag or the cap of the valve. Only read it.",
+                        "The set pressure is stamped on the cap or printed on a tag. Only read it: an old valve may"
+                                + " not close again once lifted, and its discharge can scald. Never plug, cap or"
+                                + " downsize it. A heater without a relief valve can explode: turn it off and call"
+                                + " a licensed professional.")
+                .offBy(Spread.share(0.03, "valves open within a few percent of their set pressure"))
                 .ifUnknown(Unknown.range("6 bar to 10 bar", "90 psi to 150 psi"))
                 .build();
     }
@@ -42,13 +42,13 @@ final class ReliefQuestions {
                         "Relief valve's temperature",
                         AmountAnswer.of(Kind.TEMPERATURE, new Choice("99 degC", "210 degF"))
                                 .orNone("if the tag gives no temperature"))
-                .asks("Does the tag of the relief valve give a temperature too?")
+                .asks("Does the relief valve's tag also give a temperature?")
                 .find(
-                        "the same tag; a combined valve is marked T&P.",
-                        "A temperature and pressure valve has a probe in the hottest water and opens at either. Its tag"
-                                + " gives both, such as 150 psi and 210 degF.")
+                        "the same tag. A temperature and pressure relief valve is marked T&P.",
+                        "A T&P valve has a probe in the hottest water and opens on either temperature or pressure."
+                                + " Its tag gives both, such as 150 psi and 210 degF.")
                 .onlyIf(answers -> !answers.say(OPENS, AmountAnswer.NONE))
-                .ifUnknown(Unknown.leftOut("the valve is taken to mind the pressure only"))
+                .ifUnknown(Unknown.leftOut("the valve is assumed to respond to pressure only"))
                 .build();
     }
 
@@ -61,18 +61,18 @@ final class ReliefQuestions {
                                 .also("no", "n", "none", "nothing"))
                 .asks("Is there an expansion vessel on the cold pipe of the water heater?")
                 .find(
-                        "a small closed tank with an air valve like that of a tyre.",
-                        "It is most often the size of a football or a bucket and hangs on the cold pipe between check"
-                                + " valve and heater. The vessel of the house heating is another one and does not"
-                                + " count.")
-                .ifUnknown(Unknown.taken("no", "taken as none"))
+                        "a small closed tank with an air valve like a car tyre's.",
+                        "Also called an expansion tank. It is usually the size of a football or a bucket and sits on"
+                                + " the cold pipe between the check valve and the water heater. The vessel of a"
+                                + " central-heating system is a different one and does not count.")
+                .ifUnknown(Unknown.taken("no", "assumed to be none"))
                 .build();
     }
 
     private static Question volume() {
         return Question.about(VOLUME, "Volume of the vessel", AmountAnswer.of(Kind.VOLUME, new Choice("12 L", "2 gal")))
                 .asks("What is the volume of the vessel?")
-                .find("its label.", "The label gives the whole volume, gas and water together.")
+                .find("its label.", "The label gives the total volume, gas and water together.")
                 .onlyIf(answers -> answers.say(PRESENT, "yes"))
                 .offBy(Spread.share(0.03, "labels give round numbers"))
                 .ifUnknown(Unknown.range("8 L to 25 L", "2 gal to 6 gal"))
@@ -86,12 +86,12 @@ final class ReliefQuestions {
                         AmountAnswer.of(Kind.PRESSURE, new Choice("3.5 bar", "50 psi")))
                 .asks("What is the precharge of the vessel, measured with its water side empty?")
                 .find(
-                        "a tyre gauge on its air valve, with heater off and cool, supply shut, tap open.",
-                        "Turn the heater off and let it cool. Shut the supply, open a hot tap until nothing runs, and"
-                                + " leave it open: only then is the water side empty. Then a tyre gauge on the air"
-                                + " valve shows the precharge. With water pressure on it, it shows the water's"
-                                + " pressure instead. If any of this is new to you, leave it to a licensed"
-                                + " professional and answer dk.")
+                        "a tyre gauge on its air valve, with the heater off and cool, the supply shut and a tap open.",
+                        "Turn the heater off and let it cool. Shut the supply, open a hot tap until nothing runs,"
+                                + " and leave it open: only then is the water side empty. A tyre gauge on the air"
+                                + " valve now shows the precharge; under water pressure it would show the water's"
+                                + " pressure. If any of this is new to you, leave it to a licensed professional"
+                                + " and answer dk.")
                 .onlyIf(answers -> answers.say(PRESENT, "yes"))
                 .offBy(Spread.bar(0.2, "a tyre gauge"))
                 .ifUnknown(Unknown.range("1 bar to 4 bar", "15 psi to 60 psi"))

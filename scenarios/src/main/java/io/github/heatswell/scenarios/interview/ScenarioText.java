@@ -46,12 +46,12 @@ final class ScenarioText {
 
     private void top() {
         line(SupplyQuestions.TITLE).ifPresent(line -> {
-            comment("", "What the results are called: " + line.comment() + ".");
+            comment("", "Title of the results: " + line.comment() + ".");
             text.append("title: ").append(quoted(line.value())).append('\n');
         });
         Question drip = Questions.named(UseQuestions.DRIP);
         answers.to(drip).ifPresent(answer -> {
-            comment("", answer.known() ? "What is seen in the house: as answered." : "Whether it drips is not known.");
+            comment("", answer.known() ? "What the owner sees: as answered." : "Not known whether it drips.");
             text.append("question: >-\n").append(Wrapped.lines(Observation.question(answer), INDENT, INDENT));
         });
     }
@@ -122,7 +122,7 @@ final class ScenarioText {
     }
 
     private void timetable(String day, String night) {
-        comment(INDENT, "The times of day and night are assumed; each entry spreads by itself.");
+        comment(INDENT, "The hours of day and night are assumed. Each entry varies on its own.");
         text.append(INDENT).append("pressure:\n");
         text.append(time("01:00", night)).append(time("05:00", night));
         text.append(time("07:00", day)).append(time("22:00", day));
@@ -141,7 +141,7 @@ final class ScenarioText {
             }
             comment("", "Hot water is used: as answered, by a published profile.");
             text.append("draws: ").append(line.value()).append('\n');
-            comment("", "A night to heat up from cold, then a whole day.");
+            comment("", "One night to heat up from cold, then a whole day.");
             text.append("run: { begins: 22:00, duration: 26 h }\n");
         });
     }

@@ -27,10 +27,10 @@ final class SupplyQuestions {
 
     private static Question title() {
         return Question.about(TITLE, "Name", new TextAnswer(120))
-                .asks("What shall the results be called?")
+                .asks("What title should the results have?")
                 .find(
                         "just press Enter for: " + USUAL_TITLE + ".",
-                        "The name stands above the report and the picture. Any plain words will do.")
+                        "The title heads the report and the chart. Any plain words will do.")
                 .ifUnknown(new Unknown(new Choice(USUAL_TITLE, USUAL_TITLE), "the usual title"))
                 .build();
     }
@@ -44,27 +44,27 @@ final class SupplyQuestions {
                                 .also("reducing-valve", "reducer", "pressure reducing valve", "regulator", "prv")
                                 .also("backflow-preventer", "backflow")
                                 .also("nothing", "none", "no", "direct"))
-                .asks("What sits in the cold pipe between the mains and the water heater?")
+                .asks("What is in the cold pipe between the mains and the water heater?")
                 .find(
                         "follow the cold pipe from the water meter to the heater.",
-                        "A check valve is a short brass body with an arrow. A reducing valve is a bell or a dome"
-                                + " with an adjusting screw, often with a small gauge. A backflow preventer is a"
-                                + " longer body with test cocks. If there are several, name the reducing valve."
-                                + " With nothing, heated water can expand back into the mains.")
-                .ifUnknown(Unknown.taken("check-valve", "taken as a check valve, with which the pressure can rise"))
+                        "A check valve is a short brass body with an arrow. A pressure reducing valve is"
+                                + " bell-shaped, with an adjusting screw and often a small gauge. A backflow"
+                                + " preventer is a longer body with test cocks. If there are several, name the"
+                                + " reducing valve. With none of them, heated water can expand back into the mains.")
+                .ifUnknown(Unknown.taken("check-valve", "assumed to be a check valve, behind which pressure can rise"))
                 .build();
     }
 
     private static Question pressure() {
         return Question.about(PRESSURE, "Mains pressure", AmountAnswer.of(Kind.PRESSURE, PRESSURE_EXAMPLE))
-                .asks("What is the mains pressure by day, while no water runs?")
+                .asks("What is the mains pressure during the day, while no water runs?")
                 .find(
-                        "a gauge on a garden or drain tap ahead of any reducing valve, heater off.",
-                        "Screw a pressure gauge onto a garden tap or a drain tap, open the tap, and see that nobody"
-                                + " draws water. Turn the heater off first and draw some hot water: behind a check"
-                                + " valve the gauge otherwise shows what the heater added as well. Behind a"
-                                + " reducing valve it shows that valve's pressure and not that of the mains; if there is"
-                                + " no tap ahead of it, answer dk.")
+                        "a gauge on a garden or drain tap upstream of any reducing valve, with the heater off.",
+                        "Turn the heater off and draw some hot water; otherwise a gauge behind a check valve also"
+                                + " shows the pressure the heater added. Screw a pressure gauge onto a garden tap"
+                                + " or a drain tap, open the tap, and make sure nobody draws water. Downstream of"
+                                + " a reducing valve it shows that valve's pressure, not the mains pressure; if"
+                                + " there is no tap upstream of it, answer dk.")
                 .offBy(GAUGE)
                 .ifUnknown(Unknown.range("3 bar to 5.5 bar", "45 psi to 80 psi"))
                 .build();
@@ -74,14 +74,14 @@ final class SupplyQuestions {
         return Question.about(NIGHT, "Pressure at night", AmountAnswer.of(Kind.PRESSURE, PRESSURE_EXAMPLE))
                 .asks("What is the mains pressure at night?")
                 .find(
-                        "the same gauge, between midnight and five in the morning.",
-                        "When few people use water, mains pressure is often higher. A gauge with a drag pointer shows"
-                                + " the highest reading of a night; behind a check valve, only if the heater was"
-                                + " off. If you have no such reading, answer dk: the pressure of the day then holds"
-                                + " around the clock.")
+                        "the same gauge, between midnight and 5 a.m.",
+                        "Mains pressure is often higher when few people use water. A gauge with a drag pointer"
+                                + " (maximum hand) shows the night's highest reading; behind a check valve, only"
+                                + " if the heater was off. Without such a reading, answer dk: the daytime pressure"
+                                + " is then used around the clock.")
                 .onlyIf(answers -> answers.know(PRESSURE))
                 .offBy(GAUGE)
-                .ifUnknown(Unknown.leftOut("the pressure by day holds around the clock"))
+                .ifUnknown(Unknown.leftOut("the daytime pressure is used around the clock"))
                 .build();
     }
 
@@ -92,9 +92,10 @@ final class SupplyQuestions {
                         AmountAnswer.of(Kind.PRESSURE, new Choice("3.5 bar", "50 psi")))
                 .asks("What pressure is the reducing valve set to?")
                 .find(
-                        "a gauge at the valve or at a tap behind it.",
-                        "Read the gauge on the valve, or one on a tap behind it, while a little water runs and the"
-                                + " heater is off. Without a gauge: the scale or the label of the valve.")
+                        "a gauge on the valve or on a tap downstream of it.",
+                        "Read the gauge on the valve, or one on a tap downstream of it, while a little water runs"
+                                + " and the heater is off. Without a gauge, take the scale or the label of the"
+                                + " valve.")
                 .onlyIf(answers -> answers.say(ARRANGEMENT, "reducing-valve"))
                 .offBy(GAUGE)
                 .ifUnknown(Unknown.range("2.5 bar to 4 bar", "40 psi to 60 psi"))
@@ -105,10 +106,10 @@ final class SupplyQuestions {
         return Question.about(WATER, "Cold water", AmountAnswer.of(Kind.TEMPERATURE, new Choice("10 degC", "50 degF")))
                 .asks("How cold is the cold water?")
                 .find(
-                        "a thermometer in the running cold tap, after some minutes.",
-                        "Let the cold tap nearest the meter run until it gets no colder, and hold a thermometer into"
-                                + " the stream. In winter it is colder than in summer; take what it is when the valve"
-                                + " drips most.")
+                        "a thermometer in the running cold tap, after a few minutes.",
+                        "Let the cold tap nearest the meter run until it gets no colder, and hold a thermometer in"
+                                + " the stream. The water is colder in winter than in summer; take the season when"
+                                + " the valve drips most.")
                 .offBy(Spread.kelvin(1, "a household thermometer"))
                 .ifUnknown(Unknown.range("5 degC to 15 degC", "40 degF to 60 degF"))
                 .build();

@@ -24,9 +24,10 @@ final class TankQuestions {
                 .asks("How much water does the tank hold?")
                 .find(
                         "the plate on the tank.",
-                        "The maker's plate gives the volume, often as the second half of a type number too. Gallons"
-                                + " are US gallons. Without a plate: height times diameter squared, times 0.5 for the"
-                                + " insulation around it, all in decimetres, gives about the litres.")
+                        "The rating plate gives the volume; the model number often contains it too. Gallons are US"
+                                + " gallons. Without a plate, measure outside: height times diameter squared, both"
+                                + " in decimetres, times 0.5 (which allows for the insulation) gives roughly the"
+                                + " litres.")
                 .offBy(Spread.share(0.03, "plates give round numbers"))
                 .ifUnknown(Unknown.range("120 L to 300 L", "40 gal to 80 gal"))
                 .build();
@@ -41,10 +42,11 @@ final class TankQuestions {
                                 .also("stainless-steel", "stainless", "inox"))
                 .asks("What is the tank made of?")
                 .find(
-                        "the plate; enamelled and glass-lined tanks are steel.",
-                        "A magnet holds on steel and not, or hardly, on stainless steel and copper; try it at an"
-                                + " uncovered flange. A tank with a magnesium anode is nearly always enamelled steel.")
-                .ifUnknown(Unknown.taken("steel", "taken as steel, the most common"))
+                        "the rating plate; enamelled and glass-lined tanks are steel.",
+                        "A magnet sticks to steel but hardly or not at all to stainless steel or copper; try it on"
+                                + " an uncovered flange. A tank with a magnesium anode is nearly always enamelled"
+                                + " steel.")
+                .ifUnknown(Unknown.taken("steel", "assumed to be steel, the most common"))
                 .build();
     }
 
@@ -53,12 +55,12 @@ final class TankQuestions {
                         WORKING_PRESSURE,
                         "Working pressure of the tank",
                         AmountAnswer.of(Kind.PRESSURE, new Choice("10 bar", "150 psi")))
-                .asks("What is the highest working pressure of the tank?")
+                .asks("What is the maximum working pressure of the tank?")
                 .find(
-                        "the plate: working pressure, PN, PS or W.P.",
-                        "Take the working pressure of the water side and not the test pressure, which is higher. It is"
-                                + " a limit and not a reading, so it is taken as exact.")
-                .ifUnknown(Unknown.leftOut("the typical value of the format holds"))
+                        "the rating plate: working pressure, PN, PS or W.P.",
+                        "Take the working pressure of the water side, not the higher test pressure. It is a limit,"
+                                + " not a reading, so it is taken as exact.")
+                .ifUnknown(Unknown.leftOut("the format's typical value applies"))
                 .build();
     }
 
@@ -71,10 +73,10 @@ final class TankQuestions {
                                 .also("electric", "electricity", "element"))
                 .asks("What heats the water?")
                 .find(
-                        "a burner under the tank is gas, an element in the water is electric.",
-                        "A tank heated through a coil by a boiler is nearest to electric: no flue goes through it. Then"
-                                + " give the power of the coil as input.")
-                .ifUnknown(Unknown.taken("electric", "taken as electric"))
+                        "a burner under the tank means gas; an element in the water means electric.",
+                        "For a tank heated by a boiler through a coil, choose electric, since no flue passes through"
+                                + " it, and give the coil's power as the input.")
+                .ifUnknown(Unknown.taken("electric", "assumed to be electric"))
                 .build();
     }
 
@@ -82,10 +84,10 @@ final class TankQuestions {
         return Question.about(INPUT, "Heat input", AmountAnswer.of(Kind.POWER, new Choice("3 kW", "40000 Btu/h")))
                 .asks("What is the heat input?")
                 .find(
-                        "the plate of the heater, in kW, W or Btu/h.",
-                        "For gas take the input and not the output. With two elements of which one heats at a time, the"
-                                + " larger one.")
-                .offBy(Spread.share(0.05, "burners and elements differ from their plates"))
+                        "the heater's rating plate, in kW, W or Btu/h.",
+                        "For gas, take the input, not the output. With two elements of which only one heats at a"
+                                + " time, take the larger.")
+                .offBy(Spread.share(0.05, "burners and elements deviate from their ratings"))
                 .ifUnknown(answers -> answers.say(ENERGY, "gas")
                         ? Unknown.range("7 kW to 14 kW", "30000 Btu/h to 50000 Btu/h")
                         : Unknown.range("2 kW to 6 kW", "7000 Btu/h to 19000 Btu/h"))
@@ -99,11 +101,12 @@ final class TankQuestions {
                         AmountAnswer.of(Kind.TEMPERATURE, new Choice("60 degC", "125 degF")))
                 .asks("How hot does the heater make the water?")
                 .find(
-                        "a thermometer in the hot tap nearest the heater, right after it has heated. Mind: it scalds.",
-                        "Water above 60 degC (140 degF) scalds within seconds: let it run gently into a bucket with the"
-                                + " thermometer in it, and keep hands and children away. Take a tap without a mixing"
-                                + " valve, just after the heater has switched off. The knob of the thermostat is only"
-                                + " a rough guide.")
+                        "a thermometer at the hot tap nearest the heater, right after it has heated. Careful: it"
+                                + " scalds.",
+                        "Water above 60 degC (140 degF) scalds within seconds: let it run gently into a bucket with"
+                                + " the thermometer in it, and keep hands and children away. Use a tap without a"
+                                + " mixing valve, just after the heater has switched off. The thermostat knob is"
+                                + " only a rough guide.")
                 .offBy(Spread.kelvin(3, "a thermometer at the nearest tap"))
                 .ifUnknown(Unknown.range("50 degC to 65 degC", "120 degF to 150 degF"))
                 .build();

@@ -16,7 +16,7 @@ final class TextAnswer implements AnswerKind {
     public String understand(String line) {
         String text = line.strip().replaceAll("\\s+", " ");
         if (!Printable.shows(text)) {
-            throw new IllegalArgumentException("this holds characters that do not show; write plain text");
+            throw new IllegalArgumentException("this contains invisible characters; write plain text");
         }
         if (text.length() > longest) {
             throw new IllegalArgumentException(

@@ -12,7 +12,7 @@ record Unknown(Choice value, String reason) {
 
     /** A range in which every value is equally likely. */
     static Unknown range(String si, String us) {
-        return new Unknown(new Choice(si, us), "not known; usual range, common practice, no source");
+        return new Unknown(new Choice(si, us), "not known; typical range, common practice, no source");
     }
 
     /** A choice that is made for the owner. */

@@ -23,13 +23,13 @@ final class UseQuestions {
         return Question.about(DRAWS, "Hot water is used", WordAnswer.of(words).also(AmountAnswer.NONE, "no", "nothing"))
                 .asks("How much hot water is used in a day?")
                 .find(
-                        "none, or the published profile that comes nearest.",
-                        "Profiles of the European rules: eu-3xs to eu-s from a washbasin to one person, eu-m a couple"
-                                + " with showers, eu-l a family with showers, eu-xl a family with baths, more above"
-                                + " that. Of the United States' rules: us-very-small, us-low, us-medium and us-high,"
-                                + " about 10, 38, 55 and 84 gallons a day. With none, the tank is heated once from cold"
-                                + " and left alone, which swells the most in one go.")
-                .ifUnknown(Unknown.leftOut("the tank is heated once from cold and left alone"))
+                        "none, or the closest published profile.",
+                        "European profiles: eu-3xs to eu-s range from a washbasin to one person; eu-m is a couple"
+                                + " with showers, eu-l a family with showers, eu-xl a family with baths; there are"
+                                + " larger ones. US profiles: us-very-small, us-low, us-medium and us-high are"
+                                + " about 10, 38, 55 and 84 gallons a day. With none, the tank is heated once from"
+                                + " cold, which gives the largest expansion at one time.")
+                .ifUnknown(Unknown.leftOut("the tank is heated once from cold, and no water is drawn"))
                 .build();
     }
 
@@ -44,11 +44,11 @@ final class UseQuestions {
                                 .also("always", "all the time", "day and night"))
                 .asks("Does the relief valve drip now, and when?")
                 .find(
-                        "watch its outlet for a day: while the heater heats, at night, or always.",
-                        "Put a dry paper under the outlet while the heater heats, and another over night. Do not touch"
-                                + " what comes out: it can scald. The answer changes nothing in the simulation; it"
-                                + " stands in the file as the question that the run is to answer.")
-                .ifUnknown(Unknown.leftOut("nobody has watched yet"))
+                        "watch its outlet for a day: during heat-up, at night, or always.",
+                        "Put dry paper under the outlet while the heater is on, and fresh paper overnight. Do not"
+                                + " touch the discharge: it can scald. The answer does not change the simulation;"
+                                + " it becomes the question that the report answers.")
+                .ifUnknown(Unknown.leftOut("nobody has checked yet"))
                 .build();
     }
 }

@@ -26,7 +26,7 @@ public final class ClockTime {
         Matcher parts = CLOCK.matcher(text.strip());
         if (!parts.matches()) {
             throw new IllegalArgumentException(
-                    Printable.quote(text) + " is no time on a clock; write hours and minutes: 06:30 or 18:30");
+                    Printable.quote(text) + " is not a time of day; write hours and minutes: 06:30 or 18:30");
         }
         int hours = Integer.parseInt(parts.group(1));
         int minutes = Integer.parseInt(parts.group(2));

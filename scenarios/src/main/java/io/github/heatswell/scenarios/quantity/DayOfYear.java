@@ -60,7 +60,7 @@ public final class DayOfYear {
             return LocalDate.of(COMMON_YEAR, named, day).getDayOfYear();
         } catch (DateTimeException e) {
             throw new IllegalArgumentException(
-                    Printable.quote(text) + " is no day of a year of 365 days; the last day of that month is the "
+                    Printable.quote(text) + " is not a day of a 365-day year; the last day of that month is the "
                             + named.minLength(),
                     e);
         }
@@ -77,6 +77,6 @@ public final class DayOfYear {
 
     private static IllegalArgumentException noDay(String text) {
         return new IllegalArgumentException(Printable.quote(text)
-                + " is no day of the year; write a date such as 15 Jan, or a number from 1 to 366");
+                + " is not a day of the year; write a date such as 15 Jan, or a number from 1 to 366");
     }
 }

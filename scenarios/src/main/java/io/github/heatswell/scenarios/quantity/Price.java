@@ -28,7 +28,8 @@ public final class Price {
         String amount = text.strip();
         if (!AMOUNT.matcher(amount).matches()) {
             throw new IllegalArgumentException(
-                    Printable.quote(text) + " is no amount of money; write digits and a point, such as 52.50");
+                    Printable.quote(text) + " is not an amount of money; write digits and a decimal point, such as"
+                            + " 52.50");
         }
         return new BigDecimal(amount);
     }
@@ -44,12 +45,12 @@ public final class Price {
         Matcher parts = PER_VOLUME.matcher(text.strip());
         if (!parts.matches()) {
             throw new IllegalArgumentException(
-                    Printable.quote(text) + " does not say for how much water; write for instance 4.50 per m3");
+                    Printable.quote(text) + " does not give the amount of water; write, for example, 4.50 per m3");
         }
         VolumeUnit unit = Kind.VOLUME
                 .unit(parts.group(2))
                 .orElseThrow(() -> new IllegalArgumentException(Printable.quote(parts.group(2))
-                        + " is no unit of volume known here; write the price per " + Kind.VOLUME.symbols()));
+                        + " is not a known unit of volume; write the price per " + Kind.VOLUME.symbols()));
         return of(parts.group(1)).divide(BigDecimal.valueOf(unit.toSi(1)), MathContext.DECIMAL64);
     }
 }

@@ -62,7 +62,7 @@ public final class QuantityReader {
                 .filter(kind -> kind.unit(text).isPresent())
                 .map(Kind::noun)
                 .collect(Collectors.joining(" or "));
-        return kinds.isEmpty() ? "no unit known here" : "a unit of " + kinds;
+        return kinds.isEmpty() ? "not a known unit" : "a unit of " + kinds;
     }
 
     private static String suggestion(String text, Kind<?> kind) {

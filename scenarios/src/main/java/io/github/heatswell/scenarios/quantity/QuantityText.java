@@ -39,7 +39,7 @@ record QuantityText(double number, String digits, String unit) {
         Matcher parts = NUMBER_FIRST.matcher(plain);
         if (!parts.matches()) {
             throw new IllegalArgumentException(
-                    Printable.quote(text) + " does not begin with a number; give a number and a unit");
+                    Printable.quote(text) + " does not start with a number; write a number and a unit");
         }
         double number = Double.parseDouble(parts.group(1));
         if (!Double.isFinite(number)) {
@@ -74,7 +74,8 @@ record QuantityText(double number, String digits, String unit) {
         }
         if (GROUPED.matcher(plain).matches()) {
             throw new IllegalArgumentException(
-                    Printable.quote(plain) + " has a mark or a blank between the digits; write the digits together");
+                    Printable.quote(plain) + " has a mark or a space between the digits; write the digits without"
+                            + " gaps");
         }
         if (NO_NUMBER.matcher(plain.toLowerCase(Locale.ROOT)).matches()) {
             throw notFinite(plain);
@@ -83,13 +84,13 @@ record QuantityText(double number, String digits, String unit) {
 
     private static String correction(String sign, String whole, String fraction, String rest) {
         if (whole.indexOf('.') >= 0 || !fraction.matches("\\d+")) {
-            return "write decimals with a point and thousands without any mark";
+            return "use a decimal point and no thousands separator";
         }
         String decimal = sign + whole + "." + fraction + rest;
         if (fraction.length() == 3) {
-            return "write " + decimal + " or " + sign + whole + fraction + rest + ", whichever is meant";
+            return "write " + decimal + " or " + sign + whole + fraction + rest + ", whichever you mean";
         }
-        return "write decimals with a point: " + decimal;
+        return "use a decimal point: " + decimal;
     }
 
     private static IllegalArgumentException notFinite(String text) {

@@ -68,7 +68,7 @@ public record Uncertain(Distribution distribution, String unit) {
         if (own.equals(RatioUnit.PERCENT.symbol()) && unit != RatioUnit.PERCENT) {
             if (unit instanceof TemperatureUnit) {
                 throw new IllegalArgumentException(
-                        "a share of a temperature means nothing; write for instance '+- 3 K'");
+                        "a percentage of a temperature is meaningless; write, for example, '+- 3 K'");
             }
             return QuantityText.of(spread).number() / 100 * Math.abs(value);
         }
@@ -88,10 +88,10 @@ public record Uncertain(Distribution distribution, String unit) {
         double last = number(high, kind);
         Unit unit = unit(high, kind);
         if (unit(lower, kind) != unit || !reference(lower).equals(reference(high))) {
-            throw new IllegalArgumentException("both ends of a range must be in one unit");
+            throw new IllegalArgumentException("both ends of a range must have the same unit");
         }
         if (!(first < last)) {
-            throw new IllegalArgumentException(Printable.quote(low + " to " + high) + " must begin with its lower end");
+            throw new IllegalArgumentException(Printable.quote(low + " to " + high) + " must start with its lower end");
         }
         return new Uncertain(Distribution.between(first, last), unitOf(high));
     }

@@ -85,9 +85,9 @@ final class LogAssembly {
     private static void refuseTooFarApart(double time) {
         if (!(time <= USED)) {
             throw new IllegalArgumentException(
-                    "time: the third reading is more than two days after the first; of a log the first"
-                            + " two days are used, and at least " + FEWEST
-                            + " readings in them are needed; is the unit of the time right?");
+                    "time: the third reading is more than two days after the first; only the first two days of a log"
+                            + " are used, and at least " + FEWEST
+                            + " readings are needed in them; is the time unit right?");
         }
     }
 
@@ -97,7 +97,7 @@ final class LogAssembly {
         }
         if (setBack > MAX_SET_BACK && ORDERLY * setBack > forward) {
             throw new IllegalArgumentException("time runs backwards in " + setBack + " of " + (setBack + forward)
-                    + " rows; sort the rows by their time");
+                    + " rows; sort the rows by time");
         }
         if (rows.count() < FEWEST) {
             throw new IllegalArgumentException(
@@ -125,29 +125,29 @@ final class LogAssembly {
     private List<String> remarks(PressureLog log) {
         List<String> remarks = new ArrayList<>(columns.remarks());
         unlikelyUnit(remarks, log);
-        note(remarks, empty, "one row without a pressure is left out", "%d rows without a pressure are left out");
+        note(remarks, empty, "one row without a pressure was skipped", "%d rows without a pressure were skipped");
         note(
                 remarks,
                 repeated,
-                "one row repeats the time of the row before and is left out",
-                "%d rows repeat the time of the row before and are left out");
+                "one row repeats the time of the row before and was skipped",
+                "%d rows repeat the time of the row before and were skipped");
         note(
                 remarks,
                 setBack,
-                "the clock was set back once; the readings are put one behind the other",
-                "the clock was set back %d times; the readings are put one behind the other");
+                "the clock was set back once; the readings were joined end to end",
+                "the clock was set back %d times; the readings were joined end to end");
         if (rows.stride() > 1) {
-            remarks.add("there are more readings than can be used; one of " + rows.stride() + " is kept");
+            remarks.add("there are more readings than can be used; one in " + rows.stride() + " is kept");
         }
         gaps(remarks, log);
         if (log.step() > 0) {
-            remarks.add("the readings fall on steps of " + BOTH.pressureDifference(log.step()));
+            remarks.add("the readings move in steps of " + BOTH.pressureDifference(log.step()));
         }
         note(
                 remarks,
                 outliers(log),
-                "one reading stands out from its neighbours; it counts little",
-                "%d readings stand out from their neighbours; they count little");
+                "one reading stands out from its neighbours and gets little weight",
+                "%d readings stand out from their neighbours and get little weight");
         return remarks;
     }
 
@@ -155,7 +155,7 @@ final class LogAssembly {
         double peak =
                 IntStream.range(0, log.count()).mapToDouble(log::gauge).max().orElse(0);
         if (peak < LogMarks.LEAST_PEAK || peak > LogMarks.MAX_PEAK) {
-            remarks.add("the highest pressure is " + BOTH.pressure(peak) + "; is the unit of the pressure right?");
+            remarks.add("the highest pressure is " + BOTH.pressure(peak) + "; is the pressure unit right?");
         }
     }
 

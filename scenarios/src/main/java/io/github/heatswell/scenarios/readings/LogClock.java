@@ -20,7 +20,7 @@ final class LogClock {
     /** The time (s) since some midnight. */
     double read(String text) {
         if (text.isEmpty()) {
-            throw new IllegalArgumentException("time: there is none; give every reading a time");
+            throw new IllegalArgumentException("time: missing; give every reading a time");
         }
         double time = text.length() <= 8 ? onTheClock(text) : dated(text);
         if (Double.isNaN(firstOfDay)) {
@@ -61,7 +61,7 @@ final class LogClock {
         } catch (DateTimeException unknown) {
             throw new IllegalArgumentException(
                     "time: " + Printable.quote(text)
-                            + " is neither a date with a time nor a time on a clock; write 2026-01-31 06:30 or 06:30",
+                            + " is neither a date with a time nor a time of day; write 2026-01-31 06:30 or 06:30",
                     unknown);
         }
     }

@@ -63,8 +63,8 @@ final class LogColumns {
         }
         if (time < 0 || pressure < 0) {
             throw new IllegalArgumentException(
-                    "the first line must name the columns, with a column for the time and one for"
-                            + " the pressure, such as 'time_s,pressure_bar'; here it is "
+                    "the first line must name the columns, including one for time and one for pressure, such as"
+                            + " 'time_s,pressure_bar'; it is "
                             + Printable.quote(String.join(" ", header)));
         }
         int next = pressure + 1;
@@ -153,7 +153,7 @@ final class LogColumns {
         if (meant > 0 && meant < LogMarks.MAX_STEP * step) {
             throw new CellException(
                     time,
-                    "time: '" + cell(row, time) + "' follows a later time; if a comma parts the thousands, write "
+                    "time: '" + cell(row, time) + "' follows a later time; if the comma separates thousands, write "
                             + written);
         }
     }
@@ -199,7 +199,7 @@ final class LogColumns {
         String fraction = cell(row, pressure + 1);
         boolean split = whole.matches("[-+]?\\d{1,9}") && fraction.matches("\\d{1,9}");
         String example = split ? "write " + whole + "." + fraction : "write decimals with a point";
-        return "; if a comma stands for the decimal point, " + example + " or separate the columns with semicolons";
+        return "; if the comma is a decimal comma, " + example + " or separate the columns with semicolons";
     }
 
     private void column(int place, String name, String unit, double atmosphere) {
@@ -234,7 +234,7 @@ final class LogColumns {
     private static DoubleUnaryOperator pressureUnit(String unit, double atmosphere) {
         if (unit.isEmpty()) {
             throw new IllegalArgumentException(
-                    "the column of the pressure has no unit; name it such as 'pressure_bar' or 'pressure (psi)'");
+                    "the pressure column has no unit; name it, for example, 'pressure_bar' or 'pressure (psi)'");
         }
         Pressure one = QuantityReader.pressure("1 " + unit.replace('_', ' '));
         double factor = one.value();

@@ -53,7 +53,8 @@ final class LogMarks {
                     new Found(
                             pressures.firstLine(),
                             "pressure: no reading is below " + BOTH.pressure(lowest)
-                                    + ", and no house has as much; is the unit right, and are the decimal points still there?"));
+                                    + ", more than any house has; is the unit right, and are the decimal points"
+                                            + " still there?"));
         }
         Optional<LogNumbers.Marked> doubtful =
                 pressures.doubtful().filter(marked -> Math.abs(toGauge.applyAsDouble(marked.thousands())) <= MAX_PEAK);
@@ -62,7 +63,7 @@ final class LogMarks {
             return Optional.of(new Found(
                     doubtful.get().line(),
                     "pressure: no reading reaches " + BOTH.pressure(LEAST_PEAK) + "; if the mark in '" + text
-                            + "' parts thousands, write " + doubtful.get().unmarked()
+                            + "' separates thousands, write " + doubtful.get().unmarked()
                             + ", and if not, write all readings with one decimal"));
         }
         return doubtful.flatMap(marked -> uneven("pressure", pressures, marked));
@@ -80,15 +81,14 @@ final class LogMarks {
         return times.doubtful()
                 .filter(marked -> end < SHORT)
                 .map(marked -> "the readings span only " + BOTH.time(end) + "; if the mark in the time '"
-                        + marked.text() + "' parts thousands, write " + marked.unmarked());
+                        + marked.text() + "' separates thousands, write " + marked.unmarked());
     }
 
     private static Optional<Found> uneven(String field, LogNumbers numbers, LogNumbers.Marked marked) {
         return numbers.uneven()
                 .map(whole -> new Found(
                         marked.line(),
-                        field + ": '" + marked.text() + "' has a mark and '" + whole + "' has none; if the mark parts"
-                                + " thousands, write " + marked.unmarked()
+                        field + ": '" + marked.text() + "' has a mark and '" + whole + "' has none; if the mark separates thousands, write " + marked.unmarked()
                                 + ", and if not, write all readings with the same number of decimals"));
     }
 }

@@ -71,9 +71,9 @@ final class LogNumbers {
 
     private String advice(String text) {
         if (!text.isEmpty() && Character.isDigit(text.charAt(0)) && text.matches(".*[A-Za-z%°]")) {
-            return "write digits alone, and the unit into the first line";
+            return "write digits only, and the unit in the first line";
         }
-        return "write digits" + (commas ? "" : " with a point for the decimals") + ", and thousands without any mark";
+        return "write digits" + (commas ? "" : " with a point for the decimals") + ", and no thousands separator";
     }
 
     private void refuseBothMarks(String text) {
@@ -85,7 +85,7 @@ final class LogNumbers {
         }
         if (!comma.isEmpty() && !pointed.isEmpty()) {
             throw refused("some numbers have a point, such as '" + pointed + "', and some a comma, such as '" + comma
-                    + "'; write all decimals with a point, and thousands without any mark");
+                    + "'; write all decimals with a point, and no thousands separator");
         }
     }
 
@@ -95,7 +95,7 @@ final class LogNumbers {
         if (up || jumps(text, before)) {
             String marked = up ? text : before;
             throw refused("'" + text + "' follows '" + before + "'; if the mark in '" + marked
-                    + "' parts thousands, write " + marked.replaceAll("[.,]", "")
+                    + "' separates thousands, write " + marked.replaceAll("[.,]", "")
                     + ", and if not, write all readings with the same number of decimals");
         }
     }

@@ -15,9 +15,9 @@ final class LogPlaces {
     private static final char BYTE_ORDER_MARK = '\uFEFF';
 
     private static final String OPEN =
-            "a quotation mark is opened here and never closed; remove it, or close it at the end of" + " the cell";
+            "a quotation mark opens here and never closes; remove it, or close it at the end of" + " the cell";
     private static final String BEHIND =
-            "something stands behind a closed quotation mark; remove the marks around this cell";
+            "there is text after the closing quotation mark; remove the quotation marks around this cell";
     private static final String LONG =
             "the row goes on for more than a million characters from here; a quotation mark may be" + " missing";
     /** As many characters as a row may have. */

@@ -52,7 +52,7 @@ public final class LogReader {
                 return read(rows, delimiter, new LogPlaces(file, delimiter), atmosphere);
             }
         } catch (CharacterCodingException wrong) {
-            throw fault(1, "the text is not encoded in UTF-8; save the file as UTF-8");
+            throw fault(1, "the text is not UTF-8; save the file as UTF-8");
         }
     }
 
@@ -68,10 +68,10 @@ public final class LogReader {
         text.reset();
         String line = new String(start, 0, length).strip().lines().findFirst().orElse("");
         if (line.isEmpty()) {
-            throw fault(1, "the file is empty; a log begins with a line that names the columns");
+            throw fault(1, "the file is empty; the first line of a log names the columns");
         }
         if (line.indexOf('\0') >= 0) {
-            throw fault(1, "the text is not encoded in UTF-8; save the file as UTF-8");
+            throw fault(1, "the text is not UTF-8; save the file as UTF-8");
         }
         char best = ',';
         for (char candidate : new char[] {';', '\t'}) {
@@ -79,7 +79,7 @@ public final class LogReader {
         }
         if (count(line, best) == 0) {
             throw fault(
-                    1, Printable.quote(line) + " is one column only; separate columns with commas, semicolons or tabs");
+                    1, Printable.quote(line) + " is a single column; separate columns with commas, semicolons or tabs");
         }
         return best;
     }
@@ -107,7 +107,7 @@ public final class LogReader {
         } catch (IllegalArgumentException wrong) {
             throw fault(rows.line(), wrong.getMessage());
         } catch (CharacterCodingException wrong) {
-            throw fault(rows.line() + 1, "the text is not encoded in UTF-8 here; save the file as UTF-8");
+            throw fault(rows.line() + 1, "the text here is not UTF-8; save the file as UTF-8");
         } catch (IOException wrong) {
             LogPlaces.Flaw flaw = places.flaw(read + 1);
             throw fault(flaw.at(), flaw.message());
@@ -126,13 +126,14 @@ public final class LogReader {
         List<String> header = aboutDelimiter ? rows.next().orElseThrow(LogReader::nothing) : first;
         if (header.size() == 1) {
             throw new IllegalArgumentException(
-                    "quotation marks stand around the whole line, so that it is one column; remove those around lines");
+                    "the whole line is in quotation marks, which makes it one column; remove the quotation marks"
+                            + " around lines");
         }
         return header;
     }
 
     private static IllegalArgumentException nothing() {
-        return new IllegalArgumentException("the file is empty; a log begins with a line that names the columns");
+        return new IllegalArgumentException("the file is empty; the first line of a log names the columns");
     }
 
     private static InvalidReadingsException fault(long line, String message) {

@@ -58,7 +58,7 @@ public record OwnersReadings(Optional<PressureLog> log, SpotReadings spots, List
         String name = file.toString().toLowerCase(Locale.ROOT);
         if (!name.endsWith(".yaml") && !name.endsWith(".yml")) {
             if (log.isPresent()) {
-                throw new IllegalArgumentException("there is a log already; one diagnosis takes one log");
+                throw new IllegalArgumentException("a second log was given; one diagnosis takes one log");
             }
             LogFile read = LogReader.read(file, atmosphere);
             return new OwnersReadings(Optional.of(read.log()), spots, read.remarks());

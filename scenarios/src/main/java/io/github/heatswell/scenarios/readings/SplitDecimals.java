@@ -130,14 +130,14 @@ final class SplitDecimals {
         return Optional.of(new LogMarks.Found(
                 firstLine,
                 "pressure: every reading is a whole number, and " + column() + " behind it holds digits as decimals"
-                        + " have them; if a comma stands for the decimal point, write " + decimal()
-                        + " or separate the columns with semicolons, and if not, write " + firstWhole + ".0"));
+                        + " have them; if the comma is a decimal comma, write " + decimal()
+                        + " or separate the columns with semicolons; if not, write " + firstWhole + ".0"));
     }
 
     /** What is to be said of a log that is not refused, but may be wrong. */
     Optional<String> remark() {
         return possible() && coarse && temperature != null
-                ? Optional.of("every pressure is a whole number; if its decimals have got into " + column() + ", write "
+                ? Optional.of("every pressure is a whole number; if its decimals ended up in " + column() + ", write "
                         + decimal() + " with a point")
                 : Optional.empty();
     }

@@ -44,7 +44,7 @@ public final class SpotReader {
         SpotReadings readings = SpotReadings.none();
         Optional<Node.Mapping> tree = SourceText.of(file, faults)
                 .flatMap(text ->
-                        YamlTree.of(text, "it should hold readings, such as '" + EXAMPLE + "'", EXAMPLE, faults));
+                        YamlTree.of(text, "it should contain readings, such as '" + EXAMPLE + "'", EXAMPLE, faults));
         if (tree.isPresent()) {
             for (Node.Entry entry : tree.get().entries()) {
                 readings = with(readings, entry, atmosphere, faults);
@@ -64,7 +64,7 @@ public final class SpotReader {
         if (check.isEmpty()) {
             faults.add(
                     entry.key().at(),
-                    Printable.quote(key) + " is no reading known here; the readings are " + String.join(", ", keys())
+                    Printable.quote(key) + " is not a known reading; the readings are " + String.join(", ", keys())
                             + Nearest.hint(key, keys()));
             return readings;
         }
@@ -119,8 +119,8 @@ public final class SpotReader {
         }
         if (!(uncertainty <= check.largestUncertainty(value))) {
             throw new IllegalArgumentException(
-                    "the uncertainty " + Printable.quote(text) + " swamps the reading of " + Printable.quote(reading)
-                            + ", so that nothing follows from it; take the reading more closely, or leave it out");
+                    "the uncertainty " + Printable.quote(text) + " is too large beside the reading of " + Printable.quote(reading)
+                            + " to be of use; repeat the reading more precisely, or leave it out");
         }
     }
 

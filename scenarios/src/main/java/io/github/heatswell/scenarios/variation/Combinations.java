@@ -34,7 +34,7 @@ public final class Combinations {
         for (Variation variation : variations) {
             if (!fields.add(variation.field())) {
                 throw new IllegalArgumentException(
-                        variation.field() + ": is varied twice; write all its values behind one --vary");
+                        variation.field() + ": is varied twice; put all its values in one --vary");
             }
         }
         return new Combinations(variations);

@@ -30,12 +30,13 @@ public record Variation(String field, List<String> values) {
         values = List.copyOf(values);
         if (values.size() < FEWEST) {
             throw new IllegalArgumentException(field
-                    + ": one value is no variation; write two or more, with commas between," + " or use --set for one");
+                    + ": one value is not a variation; write two or more, separated by commas, or use --set for a"
+                            + " single value");
         }
         Set<String> seen = new HashSet<>();
         for (String value : values) {
             if (value.isEmpty()) {
-                throw new IllegalArgumentException(field + ": a value is missing before or behind a comma");
+                throw new IllegalArgumentException(field + ": a value is missing before or after a comma");
             }
             if (!seen.add(value)) {
                 throw new IllegalArgumentException(field + ": " + Printable.quote(value) + " is given twice");
@@ -54,7 +55,7 @@ public record Variation(String field, List<String> values) {
         int equals = text.indexOf('=');
         if (equals < 0 || text.substring(0, equals).isBlank()) {
             throw new IllegalArgumentException(Printable.quote(text)
-                    + " is no variation; write a field, = and values with commas between, such as"
+                    + " is not a variation; write a field, = and values separated by commas, such as"
                     + " vessel.volume=8L,12L,18L");
         }
         String field = text.substring(0, equals).strip();
@@ -87,7 +88,7 @@ public record Variation(String field, List<String> values) {
     }
 
     private static IllegalArgumentException unpaired(String field) {
-        return new IllegalArgumentException(field + ": brackets in the values are not opened and closed in pairs");
+        return new IllegalArgumentException(field + ": the brackets in the values do not match");
     }
 
     /** The changes that the values make, in their order. */

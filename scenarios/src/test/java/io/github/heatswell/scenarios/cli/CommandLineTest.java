@@ -72,17 +72,17 @@ class CommandLineTest {
             run                              | heatswell: Missing required parameter: 'SCENARIO'
             run --sampel 3s orchard-lodge    | heatswell: there is no option '--sampel'; did you mean --sample?
             run --sample 10 orchard-lodge    | heatswell: Invalid value for option '--sample': '10' has no unit; a time is given in s, min, h or d
-            run --sample 1e30h orchard-lodge | heatswell: Invalid value for option '--sample': '1e30h' is longer than any run
+            run --sample 1e30h orchard-lodge | heatswell: Invalid value for option '--sample': '1e30h' is longer than any run can be can be can be can be
             run --sample 5h orchard-lodge    | orchard-lodge: --sample: 18000 s is longer than the run, 14400 s
-            run --sample 0.1s orchard-lodge  | orchard-lodge: --sample: 0.1 s is shorter than the least interval, 1 s
+            run --sample 0.1s orchard-lodge  | orchard-lodge: --sample: 0.1 s is shorter than the shortest interval, 1 s
             run --units uk orchard-lodge     | heatswell: Invalid value for option '--units': 'uk' is neither si nor us
             run orchard-lodg                 | orchard-lodg: there is no such file or bundled scenario; did you mean the bundled scenario orchard-lodge?
             run ./orchard-lodge.yaml         | ./orchard-lodge.yaml: there is no such file; did you mean the bundled scenario orchard-lodge?
-            run nowhere.yaml                 | nowhere.yaml: there is no such file; the bundled scenarios are shown by: heatswell list
+            run nowhere.yaml                 | nowhere.yaml: there is no such file; for the bundled scenarios, run: heatswell list
             run src                          | src: this is a folder, not a file
             interview --out house.txt        | heatswell: Invalid value for option '--out': 'house.txt' does not end in .yaml or .yml
             interview --out .yaml            | heatswell: Invalid value for option '--out': '.yaml' does not end in .yaml or .yml
-            compare orchard-lodge            | heatswell: compare takes 2 to 6 scenarios, not 1; or one with --vary
+            compare orchard-lodge            | heatswell: compare takes 2 to 6 scenarios, not 1; or give one with --vary
             show orchard-loge                | heatswell: no scenario called 'orchard-loge' is bundled; did you mean orchard-lodge?
             show orchard-lodge quarry-row    | heatswell: 'quarry-row' is one argument too many
             """)
@@ -127,7 +127,7 @@ class CommandLineTest {
                 .execute("interview", "--out", folder.resolve("my.yaml").toString());
         assertEquals(5, status);
         assertTrue(
-                err.toString().matches("heatswell: this is a fault of Heatswell, please report it: .*out of order\n"),
+                err.toString().matches("heatswell: this is a bug in Heatswell; please report it: .*out of order\n"),
                 err::toString);
     }
 

@@ -116,7 +116,7 @@ class HazardStatusTest {
         assertEquals(2, outcome.status());
         assertTrue(outcome.out().startsWith("HAZARD as it is: "), outcome.out());
         assertTrue(outcome.out().contains("'T&P valve' never opens"), outcome.out());
-        assertTrue(outcome.err().contains("no vessel can be sized: thermostat: is stuck"), outcome.err());
+        assertTrue(outcome.err().contains("cannot size a vessel: thermostat: is stuck"), outcome.err());
     }
 
     @Test

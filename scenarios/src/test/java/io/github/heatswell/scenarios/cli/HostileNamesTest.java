@@ -148,7 +148,7 @@ class HostileNamesTest {
         link(out.resolve("my-house.partial.yaml"), victim);
         Outcome outcome = EveryCommand.execute(EveryCommand.lines(out, victim).get("interview"));
         assertEquals(2, outcome.status());
-        assertTrue(outcome.err().contains("another file has the name"), outcome.err());
+        assertTrue(outcome.err().contains("belongs to another file"), outcome.err());
         assertEquals("mine", Files.readString(victim));
     }
 

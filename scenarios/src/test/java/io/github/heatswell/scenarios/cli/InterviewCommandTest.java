@@ -97,7 +97,7 @@ class InterviewCommandTest {
         assertEquals("", left.err());
         Outcome ended = interview("yes\ncheck valve\n");
         assertEquals(2, ended.status());
-        assertEquals("heatswell: the answers ended before the last question\n", ended.err());
+        assertEquals("heatswell: the input ended before the last question\n", ended.err());
         String said = ended.out().replaceAll("\\s+", " ");
         assertTrue(said.contains("kept in " + folder.resolve("my-house.partial.yaml") + "."), said);
         assertFalse(Files.exists(file));
@@ -116,7 +116,7 @@ class InterviewCommandTest {
         Path partial = Files.writeString(folder.resolve("my-house.partial.yaml"), "mine\n");
         Outcome obstructed = interview(HOUSE);
         assertEquals(2, obstructed.status());
-        assertTrue(obstructed.err().startsWith(partial + ": this is where an unfinished interview"), obstructed.err());
+        assertTrue(obstructed.err().startsWith(partial + ": an unfinished interview"), obstructed.err());
         assertEquals("", obstructed.out());
         assertEquals("mine\n", Files.readString(partial));
     }

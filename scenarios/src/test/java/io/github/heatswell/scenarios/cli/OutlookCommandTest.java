@@ -110,14 +110,14 @@ class OutlookCommandTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '\0', textBlock = """
-            orchard-lodge                           | orchard-lodge: no outlook is possible: vessel: there is no sound one whose charge could fade
-            orchard-lodge-waterlogged               | orchard-lodge-waterlogged: no outlook is possible: vessel: there is no sound one whose charge could fade
-            orchard-lodge-vessel --years 0          | heatswell: Invalid value for option '--years': '0' is no number of years from 1 to 40
-            orchard-lodge-vessel --years 41         | heatswell: Invalid value for option '--years': '41' is no number of years from 1 to 40
+            orchard-lodge                           | orchard-lodge: cannot look ahead: vessel: there is no sound one whose charge could fade
+            orchard-lodge-waterlogged               | orchard-lodge-waterlogged: cannot look ahead: vessel: there is no sound one whose charge could fade
+            orchard-lodge-vessel --years 0          | heatswell: Invalid value for option '--years': '0' is not a number of years from 1 to 40
+            orchard-lodge-vessel --years 41         | heatswell: Invalid value for option '--years': '41' is not a number of years from 1 to 40
             orchard-lodge-vessel --fade 8           | heatswell: Invalid value for option '--fade': '8' has no unit; a ratio is given in %
             orchard-lodge-vessel --fade 900%        | heatswell: Invalid value for option '--fade': fade in a year: 900 % is outside the allowed range, 0 % to 500 %
-            orchard-lodge-vessel --street-swing 11bar | orchard-lodge-vessel: no outlook is possible: street-swing: 11 bar is outside the allowed range, 0 bar to 10 bar
-            orchard-lodge-vessel --street-swing 9bar | orchard-lodge-vessel: no outlook is possible: street-swing: with it, the mains' pressure: -0.3 bar is outside the allowed range, above 0 bar to 25 bar
+            orchard-lodge-vessel --street-swing 11bar | orchard-lodge-vessel: cannot look ahead: street-swing: 11 bar is outside the allowed range, 0 bar to 10 bar
+            orchard-lodge-vessel --street-swing 9bar | orchard-lodge-vessel: cannot look ahead: street-swing: with it, the mains' pressure: -0.3 bar is outside the allowed range, above 0 bar to 25 bar
             """)
     void badQuestionsSayWhatIsWrong(String arguments, String complaint) throws IOException {
         Outcome outcome = Outcome.execute(("outlook " + arguments + " -o " + folder).split(" "));

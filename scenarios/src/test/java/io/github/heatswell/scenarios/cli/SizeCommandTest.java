@@ -71,7 +71,7 @@ class SizeCommandTest {
             size                                  | heatswell: Missing required parameter: 'SCENARIO'
             size orchard-lodge --limit 5          | heatswell: Invalid value for option '--limit': '5' has no unit; a pressure is given in bar, kPa, MPa, psi or Pa
             size orchard-lodge --precharge guess  | heatswell: Invalid value for option '--precharge': 'guess' is neither static nor din
-            size orchard-lodge --limit 40bar      | orchard-lodge: no vessel can be sized: limit: 40 bar is outside the allowed range, above 0 bar to 25 bar
+            size orchard-lodge --limit 40bar      | orchard-lodge: cannot size a vessel: limit: 40 bar is outside the allowed range, above 0 bar to 25 bar
             """)
     void badQuestionsSayWhatIsWrong(String arguments, String complaint) {
         Outcome outcome = Outcome.execute(arguments.split(" "));
@@ -85,7 +85,8 @@ class SizeCommandTest {
     void aHazardStandsBeforeTheRefusal() {
         Outcome outcome = Outcome.execute("size", "mill-cottage-thermostat");
         assertEquals(
-                "mill-cottage-thermostat: no vessel can be sized: thermostat: is stuck; repair it, a vessel is no answer to that",
+                "mill-cottage-thermostat: cannot size a vessel: thermostat: is stuck; repair it, a vessel is no"
+                        + " answer to that",
                 outcome.err().lines().findFirst().orElse(""));
         assertTrue(outcome.out().startsWith("HAZARD as it is: The thermostat never switches off"), outcome.out());
         assertEquals(2, outcome.status());

@@ -63,9 +63,9 @@ class StudyCommandsTest {
     @CsvSource(delimiter = '|', quoteCharacter = '\0', textBlock = """
             spread orchard-lodge --samples 3       | heatswell: --samples: 3 is outside the allowed range, 16 to 1000000
             spread orchard-lodge --samples many    | heatswell: Invalid value for option '--samples': 'many' is not an int
-            spread orchard-lodge --threads 0       | heatswell: Invalid value for option '--threads': '0' is no number from 1 to 256
-            spread nowhere                         | nowhere: there is no such file or bundled scenario; the bundled scenarios are shown by: heatswell list
-            map mill-cottage-thermostat            | mill-cottage-thermostat: no map can be drawn: thermostat: is stuck; repair it, a vessel is no answer to that
+            spread orchard-lodge --threads 0       | heatswell: Invalid value for option '--threads': '0' is not a number from 1 to 256
+            spread nowhere                         | nowhere: there is no such file or bundled scenario; for the bundled scenarios, run: heatswell list
+            map mill-cottage-thermostat            | mill-cottage-thermostat: cannot draw a map: thermostat: is stuck; repair it, a vessel is no answer to that
             """)
     void badQuestionsSayWhatIsWrong(String arguments, String complaint) {
         Outcome outcome = Outcome.execute(arguments.split(" "));

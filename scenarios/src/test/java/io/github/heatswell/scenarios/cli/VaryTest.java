@@ -124,19 +124,19 @@ class VaryTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '\0', textBlock = """
-            --vary;tank.volum=1L,2L           | orchard-lodge with tank.volum=1L: tank.volum: is not a key known here; did you mean volume?
+            --vary;tank.volum=1L,2L           | orchard-lodge with tank.volum=1L: tank.volum: is not a known key here; did you mean volume?
             --vary;tank.volume=150L,-5L       | orchard-lodge with tank.volume=-5L: tank.volume: -5 L is outside the allowed range, 1 L to 20000 L
-            --vary;tank.volume=150L,          | heatswell: Invalid value for option '--vary' (FIELD=A,B,...): tank.volume: a value is missing before or behind a comma
-            --vary;tank.volume=,150L          | heatswell: Invalid value for option '--vary' (FIELD=A,B,...): tank.volume: a value is missing before or behind a comma
-            --vary;tank.volume=150L           | heatswell: Invalid value for option '--vary' (FIELD=A,B,...): tank.volume: one value is no variation; write two or more, with commas between, or use --set for one
-            --vary;tank.volume                | heatswell: Invalid value for option '--vary' (FIELD=A,B,...): 'tank.volume' is no variation; write a field, = and values with commas between, such as vessel.volume=8L,12L,18L
-            --vary;=1L,2L                     | heatswell: Invalid value for option '--vary' (FIELD=A,B,...): '=1L,2L' is no variation; write a field, = and values with commas between, such as vessel.volume=8L,12L,18L
+            --vary;tank.volume=150L,          | heatswell: Invalid value for option '--vary' (FIELD=A,B,...): tank.volume: a value is missing before or after a comma
+            --vary;tank.volume=,150L          | heatswell: Invalid value for option '--vary' (FIELD=A,B,...): tank.volume: a value is missing before or after a comma
+            --vary;tank.volume=150L           | heatswell: Invalid value for option '--vary' (FIELD=A,B,...): tank.volume: one value is not a variation; write two or more, separated by commas, or use --set for a single value
+            --vary;tank.volume                | heatswell: Invalid value for option '--vary' (FIELD=A,B,...): 'tank.volume' is not a variation; write a field, = and values separated by commas, such as vessel.volume=8L,12L,18L
+            --vary;=1L,2L                     | heatswell: Invalid value for option '--vary' (FIELD=A,B,...): '=1L,2L' is not a variation; write a field, = and values separated by commas, such as vessel.volume=8L,12L,18L
             --vary;tank.volume=1L,1L          | heatswell: Invalid value for option '--vary' (FIELD=A,B,...): tank.volume: '1L' is given twice
-            --vary;piping=[,[]                | heatswell: Invalid value for option '--vary' (FIELD=A,B,...): piping: brackets in the values are not opened and closed in pairs
-            --vary;piping=],[                 | heatswell: Invalid value for option '--vary' (FIELD=A,B,...): piping: brackets in the values are not opened and closed in pairs
-            --vary;tank.volume=1L,2L;--vary;tank.volume=3L,4L | heatswell: tank.volume: is varied twice; write all its values behind one --vary
-            --vary;tank.volume=1L,2L;--set;tank.volume=3L | heatswell: tank.volume: stands behind both --set and --vary; one of them would win unseen
-            --vary;run.sample=10s,20s;-s;5s   | heatswell: run.sample: cannot be varied beside --sample, which sets it
+            --vary;piping=[,[]                | heatswell: Invalid value for option '--vary' (FIELD=A,B,...): piping: the brackets in the values do not match
+            --vary;piping=],[                 | heatswell: Invalid value for option '--vary' (FIELD=A,B,...): piping: the brackets in the values do not match
+            --vary;tank.volume=1L,2L;--vary;tank.volume=3L,4L | heatswell: tank.volume: is varied twice; put all its values in one --vary
+            --vary;tank.volume=1L,2L;--set;tank.volume=3L | heatswell: tank.volume: is given in both --set and --vary; use one of them
+            --vary;run.sample=10s,20s;-s;5s   | heatswell: run.sample: cannot be varied together with --sample, which sets it
             --vary;tank.volume=1L,2L,3L,4L,5L,6L,7L,8L;--vary;tank.layers=1,2,3,4,5,6,7,8 | heatswell: compare makes up to 60 runs, not 64: 1 scenario in 64 combinations
             """)
     void badVariationsSayWhatIsWrong(String arguments, String complaint) throws IOException {

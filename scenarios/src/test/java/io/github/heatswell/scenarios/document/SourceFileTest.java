@@ -40,13 +40,13 @@ class SourceFileTest {
         assertEquals(
                 0,
                 new ProcessBuilder("/usr/bin/mkfifo", pipe.toString()).start().waitFor());
-        assertEquals("this is not a file of text but a pipe or a device; give a file, or /dev/stdin", refusal(pipe));
+        assertEquals("this is a pipe or a device, not a text file; give a file, or /dev/stdin", refusal(pipe));
     }
 
     @Test
     void aLinkToNothingIsCalledOne() throws IOException {
         Path link = Files.createSymbolicLink(folder.resolve("link.yaml"), Path.of("gone.yaml"));
-        assertEquals("this is a link to 'gone.yaml', which is not there", refusal(link));
+        assertEquals("this is a link to 'gone.yaml', which does not exist", refusal(link));
     }
 
     @Test

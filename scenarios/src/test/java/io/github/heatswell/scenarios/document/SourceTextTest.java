@@ -32,7 +32,7 @@ class SourceTextTest {
         Faults faults = new Faults();
         assertEquals(Optional.empty(), SourceText.of(file, faults));
         assertEquals(
-                "[2:10: the text is not encoded in UTF-8 here; save the file as UTF-8]",
+                "[2:10: the text here is not UTF-8; save the file as UTF-8]",
                 faults.inOrder().toString());
     }
 
@@ -50,7 +50,7 @@ class SourceTextTest {
             large.setLength(100_000_000);
         }
         FileSystemException refusal = assertThrows(FileSystemException.class, () -> SourceText.of(file, new Faults()));
-        assertEquals("this is larger than 256 KiB; such a file is a page of text", refusal.getReason());
+        assertEquals("this is larger than 256 KiB; a scenario is about a page of text", refusal.getReason());
         assertEquals(file.toString(), refusal.getFile());
     }
 

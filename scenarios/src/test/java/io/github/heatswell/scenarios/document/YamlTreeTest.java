@@ -19,44 +19,44 @@ class YamlTreeTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '\0', textBlock = """
-            site:\\n\\taltitude: 3 m        | 2:1  | a tab stands here
-            a: b: c                         | 1:5  | a colon with a blank behind it begins a value
-            a:1\\nb: 2                     | 2:2  | a colon with a blank behind it begins a value
-            a:\\n  b: 1\\n  c:2\\nd: 3     | 4:1  | is there a blank behind every colon?
-            a: [1, 2                        | 1:9  | a comma or the closing bracket is missing
-            a: {b: 1                        | 1:9  | a comma or the closing bracket is missing
-            a: 'x                           | 1:4  | a quote is opened here and never closed
-            a: "x                           | 1:4  | a quote is opened here and never closed
-            a: 1\\nb: "x\\nc: 2\\n---\\nd: 3   | 2:4  | a quote is opened here and not closed before the line that begins with --- or ...
-            a: "\\d"                        | 1:6  | a backslash between double quotes begins a character that has another name
-            a: "\\x4"                       | 1:7  | a backslash between double quotes begins a character that has another name
-            a: - b                          | 1:4  | a dash with a blank behind it begins an item of a list, and none can begin here
-            a: ? b                          | 1:4  | a question mark with a blank behind it means something else in such files
-            a: 'b' c                        | 1:8  | something stands behind a complete value; put the whole value in quotes
-            a: >x\\n  b                     | 1:5  | the text behind | or > is not laid out as a block
-            %YAML x\\n---\\na: 1             | 1:7  | a line that begins with % is for programs; remove it
-            a: !<x 1                        | 1:7  | tags (!) are not used here; remove the mark, or put the text in quotes
-            a: !e!x 1                       | 1:4  | tags (!) are not used here; remove the mark, or put the text in quotes
-            a: & b                          | 1:5  | anchors (&) are not used here; put the text in quotes
-            a: * b                          | 1:5  | references (*) are not used here; put the text in quotes
+            site:\\n\\taltitude: 3 m        | 2:1  | this line is indented with a tab
+            a: b: c                         | 1:5  | a colon followed by a space starts a value
+            a:1\\nb: 2                     | 2:2  | a colon followed by a space starts a value
+            a:\\n  b: 1\\n  c:2\\nd: 3     | 4:1  | is there a space after every colon?
+            a: [1, 2                        | 1:9  | a comma or a closing bracket is missing
+            a: {b: 1                        | 1:9  | a comma or a closing bracket is missing
+            a: 'x                           | 1:4  | a quotation mark opens here and never closes
+            a: "x                           | 1:4  | a quotation mark opens here and never closes
+            a: 1\\nb: "x\\nc: 2\\n---\\nd: 3   | 2:4  | a quotation mark opens here and is not closed before the line that begins with --- or ...
+            a: "\\d"                        | 1:6  | this is not a valid escape in double quotes
+            a: "\\x4"                       | 1:7  | this is not a valid escape in double quotes
+            a: - b                          | 1:4  | a dash followed by a space starts a list item, which is not possible here
+            a: ? b                          | 1:4  | a question mark followed by a space has a special meaning in YAML
+            a: 'b' c                        | 1:8  | there is extra text after a complete value; put the whole value in quotes
+            a: >x\\n  b                     | 1:5  | the text after | or > is not a valid block
+            %YAML x\\n---\\na: 1             | 1:7  | a line that begins with % is a YAML directive; remove it
+            a: !<x 1                        | 1:7  | tags (!) are not supported; remove the mark, or put the text in quotes
+            a: !e!x 1                       | 1:4  | tags (!) are not supported; remove the mark, or put the text in quotes
+            a: & b                          | 1:5  | anchors (&) are not supported; put the text in quotes
+            a: * b                          | 1:5  | references (*) are not supported; put the text in quotes
             a: % b                          | 1:4  | a value cannot begin with %; put it in quotes
             a: @x                           | 1:4  | a value cannot begin with @
             a: `x                           | 1:4  | a value cannot begin with `
             - 1                             | 1:1  | not of a list
             x                               | 1:1  | not of a single value
             # nothing                       | 1:1  | the file is empty
-            a: &x 1                         | 1:4  | anchors (&) are not used
-            a: *x                           | 1:4  | references (*) are not used
-            a: !!str 1                      | 1:4  | tags (!) are not used
-            a: !mine {}                     | 1:4  | tags (!) are not used
+            a: &x 1                         | 1:4  | anchors (&) are not supported
+            a: *x                           | 1:4  | references (*) are not supported
+            a: !!str 1                      | 1:4  | tags (!) are not supported
+            a: !mine {}                     | 1:4  | tags (!) are not supported
             a: 1\\na: 2                     | 2:1  | a: is given twice, first on line 1
             a: {b: 1, b: 2}                 | 1:11 | b: is given twice, first on line 1
-            a:\\n  b: 1\\n c: 2             | 3:2  | this line begins in another column than those it belongs to; indent all of them alike
+            a:\\n  b: 1\\n c: 2             | 3:2  | this line is not indented like those it belongs with; indent them all the same
             ? [1]\\n: 2                     | 1:3  | a key must be a word, not a list
             a: 1\\n---\\nb: 1               | 2:1  | a second document begins here
             [[[[[[[[[[1]]]]]]]]]]           | 1:9  | this is nested too deeply
             a: ]                            | 1:4  | a value is missing before this
-            a: 1\\u0007                     | 1:5  | a control character (U+0007) stands here
+            a: 1\\u0007                     | 1:5  | a control character (U+0007) is here
             """)
     void whatIsNotWantedIsRefusedWhereItStands(String text, String at, String message) {
         String source = text.replace("\\n", "\n").replace("\\t", "\t").replace("\\u0007", "\u0007");

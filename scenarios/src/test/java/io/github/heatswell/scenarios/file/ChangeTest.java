@@ -64,15 +64,15 @@ class ChangeTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '\0', textBlock = """
-            tank.volum=3 L             | tank.volum: is not a key known here; did you mean volume?
+            tank.volum=3 L             | tank.volum: is not a known key here; did you mean volume?
             tank.volume=-3 L           | tank.volume: -3 L is outside the allowed range, 1 L to 20000 L
             tank.volume=150            | tank.volume: '150' has no unit; a volume is given in L, m3 or gal
-            tank..volume=3 L           | tank..volume: is no field; fields are written as in tank.volume or relief[0].opens
+            tank..volume=3 L           | tank..volume: is not a field; write a field like tank.volume or relief[0].opens
             tank[0].volume=3 L         | tank: needs keys and values, not a list; its keys are volume, material, diameter, wall, standing-loss, working-pressure, layers, height
-            relief[4].opens=3 bar      | relief[4].opens: the list has 1 item; counting begins at 0, so the next would be number 1
-            relief[-1].opens=3 bar     | relief[-1].opens: is no field; fields are written as in tank.volume or relief[0].opens
-            tank=none                  | tank.volume: is missing; write for instance 'volume: 230 L'
-            relief[0].opens=3 bar      | relief[0].reseats: 5.6 bar gauge must be below the opening pressure of 3 bar gauge
+            relief[4].opens=3 bar      | relief[4].opens: the list has 1 item; numbering starts at 0, so the next is number 1
+            relief[-1].opens=3 bar     | relief[-1].opens: is not a field; write a field like tank.volume or relief[0].opens
+            tank=none                  | tank.volume: is missing; write, for example, 'volume: 230 L'
+            relief[0].opens=3 bar      | relief[0].reseats: 5.6 bar gauge must be below the set pressure of 3 bar gauge
             draws=[{ at: 06:00         | draws:
             draws=!!int 3              | draws: '!!int 3' is not one of
             """)

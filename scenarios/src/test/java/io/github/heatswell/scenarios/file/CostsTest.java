@@ -54,17 +54,17 @@ class CostsTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '\0', textBlock = """
-            { water: 4.5 }                       | costs.water: '4.5' does not say for how much water; write for instance 4.50 per m3
-            { water: 4.5 per year }              | costs.water: 'year' is no unit of volume known here; write the price per L, m3 or gal
-            { water: -4.5 per m3 }               | costs.water: '-4.5' is no amount of money; write digits and a point, such as 52.50
-            { water: NaN per m3 }                | costs.water: 'NaN' is no amount of money; write digits and a point, such as 52.50
+            { water: 4.5 }                       | costs.water: '4.5' does not give the amount of water; write, for example, 4.50 per m3
+            { water: 4.5 per year }              | costs.water: 'year' is not a known unit of volume; write the price per L, m3 or gal
+            { water: -4.5 per m3 }               | costs.water: '-4.5' is not an amount of money; write digits and a decimal point, such as 52.50
+            { water: NaN per m3 }                | costs.water: 'NaN' is not an amount of money; write digits and a decimal point, such as 52.50
             { currency: Groats and crowns }      | costs.currency: has 17 characters; up to 8 are allowed
             { vessels: [] }                      | costs.vessels: needs at least one size
-            { vessels: [{ price: 3 }] }          | costs.vessels[0].volume: is missing; write for instance 'volume: 12 L'
+            { vessels: [{ price: 3 }] }          | costs.vessels[0].volume: is missing; write, for example, 'volume: 12 L'
             { vessels: [{ volume: 9 m3 }] }      | costs.vessels[0].volume: 9 m3 is outside the allowed range, 0.0001 m3 to 5 m3
-            { vessels: [{ volume: 8 L, price: 39.95 EUR }] } | costs.vessels[0].price: '39.95 EUR' is no amount of money; write digits and a point, such as 52.50
-            { vessels: [{ volume: 8 L, price: 1e3 }] } | costs.vessels[0].price: '1e3' is no amount of money; write digits and a point, such as 52.50
-            { tax: 20 % }                        | costs.tax: is not a key known here; known are currency, water, vessels
+            { vessels: [{ volume: 8 L, price: 39.95 EUR }] } | costs.vessels[0].price: '39.95 EUR' is not an amount of money; write digits and a decimal point, such as 52.50
+            { vessels: [{ volume: 8 L, price: 1e3 }] } | costs.vessels[0].price: '1e3' is not an amount of money; write digits and a decimal point, such as 52.50
+            { tax: 20 % }                        | costs.tax: is not a known key here; the known keys are currency, water, vessels
             """)
     void whatMakesNoSenseIsRefused(String costs, String message) {
         InvalidScenarioException refusal = assertThrows(InvalidScenarioException.class, () -> costs(costs));

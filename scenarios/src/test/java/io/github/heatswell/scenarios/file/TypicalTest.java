@@ -100,7 +100,7 @@ class TypicalTest {
     void plasticTanksHaveNoUsualWall() {
         String text = Sources.LEAST.replace("material: steel", "material: pex");
         assertEquals(
-                "[2:1: tank.wall: is missing; write for instance 'wall: 2.2 mm']",
+                "[2:1: tank.wall: is missing; write, for example, 'wall: 2.2 mm']",
                 Sources.faults(text).toString());
     }
 

@@ -85,7 +85,8 @@ class UncertainFieldTest {
                 Change.of("relief[0].full-lift=none")));
         InvalidScenarioException refusal = assertThrows(InvalidScenarioException.class, () -> scenario.drawn(4.9, 8));
         assertEquals(
-                "orchard-lodge, some values: relief[0].reseats: 8 bar gauge must be below the opening pressure of 4.9 bar gauge",
+                "orchard-lodge, some values: relief[0].reseats: 8 bar gauge must be below the set pressure of 4.9"
+                        + " bar gauge",
                 refusal.getMessage());
         assertThrows(IllegalArgumentException.class, () -> scenario.drawn(8.6));
     }
@@ -95,16 +96,16 @@ class UncertainFieldTest {
             supply.pressure=4 bar +- 0          | supply.pressure: the uncertainty '0' must be above 0; leave it out if there is none
             supply.pressure=4 bar +- -1 bar     | supply.pressure: the uncertainty '-1 bar' must be above 0; leave it out if there is none
             supply.pressure=4 +- 1              | supply.pressure: '4' has no unit; a pressure is given in bar, kPa, MPa, psi or Pa
-            supply.pressure=5 bar to 4 bar      | supply.pressure: '5 bar to 4 bar' must begin with its lower end
-            supply.pressure=50 psi to 4 bar     | supply.pressure: both ends of a range must be in one unit
-            supply.pressure=4 bar to 5 bar abs  | supply.pressure: both ends of a range must be in one unit
+            supply.pressure=5 bar to 4 bar      | supply.pressure: '5 bar to 4 bar' must start with its lower end
+            supply.pressure=50 psi to 4 bar     | supply.pressure: both ends of a range must have the same unit
+            supply.pressure=4 bar to 5 bar abs  | supply.pressure: both ends of a range must have the same unit
             supply.pressure=0.1 bar +- 0.2 bar  | supply.pressure: -0.2 bar is outside the allowed range, above 0 bar to 25 bar (written as 0.1 bar +- 0.2 bar)
             heater.set-point=90 degC to 120 degC | heater.set-point: 120 degC is outside the allowed range, 10 degC to 99 degC (written as 90 degC to 120 degC)
-            heater.set-point=60 degC +- 5 %     | heater.set-point: a share of a temperature means nothing; write for instance '+- 3 K'
+            heater.set-point=60 degC +- 5 %     | heater.set-point: a percentage of a temperature is meaningless; write, for example, '+- 3 K'
             tank.volume=150 L +- 3 K            | tank.volume: 'K' is a unit of temperature or temperature difference; a volume is given in L, m3 or gal
-            tank.volume=150 L +- lots           | tank.volume: 'lots' does not begin with a number; give a number and a unit
-            tank.layers=3 to 5                  | tank.layers: '3 to 5' is no whole number
-            run.duration=3 h +- 1 h             | run.duration: is a choice and cannot be uncertain; write one value
+            tank.volume=150 L +- lots           | tank.volume: 'lots' does not start with a number; write a number and a unit
+            tank.layers=3 to 5                  | tank.layers: '3 to 5' is not a whole number
+            run.duration=3 h +- 1 h             | run.duration: is a choice of words and cannot be uncertain; write one value
             """)
     void whatMakesNoSenseIsRefused(String change, String message) {
         InvalidScenarioException refusal =

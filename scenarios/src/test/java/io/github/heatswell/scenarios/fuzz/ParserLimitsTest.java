@@ -138,7 +138,7 @@ class ParserLimitsTest {
         }
         String message = refusal(text.toString());
         assertEquals(51, message.lines().count());
-        assertTrue(message.endsWith(" more of such faults; mend these first"), message);
+        assertTrue(message.endsWith(" more faults like these; correct these first"), message);
     }
 
     /** Numbers longer than any quantity, and those beyond what a computer holds. */

@@ -45,31 +45,31 @@ class InterviewTest {
             1  | gate valve     | 'gate valve' is not one of check-valve, reducing-valve, backflow-preventer, nothing.
             1  | chekc-valve    | did you mean check-valve?
             2  | 4.2            | '4.2' has no unit; a pressure is given in bar, kPa, MPa, psi or Pa.
-            2  | 4,2 bar        | write decimals with a point: 4.2 bar.
+            2  | 4,2 bar        | use a decimal point: 4.2 bar.
             2  | 4.2 L          | 'L' is a unit of volume; a pressure is given in bar, kPa, MPa, psi or Pa.
-            2  | 5.2 bar abs    | give the pressure as a gauge shows it, against the air around, without 'abs'.
+            2  | 5.2 bar abs    | give the pressure as the gauge shows it, without 'abs'.
             2  | 40 bar         | 40 bar is outside the allowed range, above 0 bar to 25 bar.
-            2  | much           | 'much' does not begin with a number; give a number and a unit.
-            3  | 40 bar         | Not taken: 40 bar is outside the allowed range, above 0 bar to 25 bar.
+            2  | much           | 'much' does not start with a number; write a number and a unit.
+            3  | 40 bar         | Not accepted: 40 bar is outside the allowed range, above 0 bar to 25 bar.
             4  | 60 degC        | 60 degC is outside the allowed range, 0 degC to 40 degC.
             5  | 0 L            | 0 L is outside the allowed range, 1 L to 20000 L.
             6  | rubber         | 'rubber' is not one of steel, stainless-steel, copper.
             7  | 100 bar        | 100 bar is outside the allowed range, 0.5 bar to 12.5 bar.
-            7  | 2 bar          | Mains pressure: 5.1 bar gauge must lie above the surrounding air and below the tank's test pressure, twice its working pressure of 2 bar gauge.
+            7  | 2 bar          | Mains pressure: 5.1 bar gauge must be above ambient pressure and below the tank's test pressure, twice its working pressure of 2 bar gauge.
             9  | 3 kWh          | 'kWh' is a unit of energy; a power is given in kW, W or Btu/h.
-            10 | none           | 'none' does not begin with a number; give a number and a unit.
+            10 | none           | 'none' does not start with a number; write a number and a unit.
             11 | 0.1 bar        | 0.1 bar is outside the allowed range, 0.2 bar to 25 bar.
             12 | 10 degC        | 10 degC is outside the allowed range, 50 degC to 110 degC.
             13 | perhaps        | 'perhaps' is not one of yes, no.
-            15 | 12 bar         | 12 bar gauge must lie above the surrounding air and not above the tank's working pressure of 10 bar gauge.
+            15 | 12 bar         | 12 bar gauge must be above ambient pressure and not above the tank's working pressure of 10 bar gauge.
             16 | eu-q           | 'eu-q' is not one of none, eu-3xs,
             """)
     void aWrongAnswerIsExplainedAndAskedAgain(int at, String wrong, String explanation) throws IOException {
         List<String> right = Answering.si();
         Talk talk = Talk.hold(file, UnitSystem.SI, Answering.with(right, at, wrong, "", "?"));
         String said = talk.dialogue().replaceAll("\\s+", " ");
-        assertTrue(said.contains("Not taken: ") && said.contains(explanation), said);
-        assertTrue(said.contains("an empty line is no answer") || at == 0, said);
+        assertTrue(said.contains("Not accepted: ") && said.contains(explanation), said);
+        assertTrue(said.contains("an empty line is not an answer") || at == 0, said);
         assertEquals(Ending.FINISHED, talk.outcome().ending());
         String same = talk.text();
         Files.delete(file);
@@ -186,7 +186,7 @@ class InterviewTest {
                 """);
         Talk talk = Talk.hold(file, "yes", "quit");
         assertTrue(talk.dialogue().contains("400 bar is outside the allowed range"), talk.dialogue());
-        assertTrue(talk.dialogue().contains("3. What is the mains pressure by day"), talk.dialogue());
+        assertTrue(talk.dialogue().contains("3. What is the mains pressure during the day"), talk.dialogue());
     }
 
     @Test

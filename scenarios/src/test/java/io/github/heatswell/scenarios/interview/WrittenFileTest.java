@@ -71,7 +71,7 @@ class WrittenFileTest {
         Scenario scenario = scenario(UnitSystem.SI, Answering.si());
         HotWaterSystem system = scenario.system();
         assertEquals("Orchard lodge", scenario.title());
-        assertTrue(scenario.question().startsWith("The relief valve drips during a heat-up."));
+        assertTrue(scenario.question().startsWith("The relief valve drips during heat-up."));
         assertEquals(Supply.Arrangement.CHECK_VALVE, system.supply().arrangement());
         assertGauge(5.1, system.supply().mains().entries().get(3600.0));
         assertGauge(4.2, system.supply().mains().entries().get(7 * 3600.0));
@@ -208,7 +208,8 @@ class WrittenFileTest {
         String said = talk.dialogue().replaceAll("\\s+", " ");
         assertTrue(
                 said.contains(
-                        "Not taken: the usual range, 1 bar to 4 bar, does not go with the answers before (4 bar gauge must lie"),
+                        "Not accepted: the usual range, 1 bar to 4 bar, conflicts with the earlier answers (4 bar"
+                                + " gauge must be"),
                 said);
         assertEquals(Outcome.Ending.FINISHED, talk.outcome().ending(), said);
         assertGauge(1.5, read(talk.text()).system().vessel().orElseThrow().precharge());
@@ -248,8 +249,8 @@ class WrittenFileTest {
     @ValueSource(strings = {"\u001b[31mred", "a\u0000b", "right\u202eleft", "x\u2028y\u0085z"})
     void titlesThatCommandATerminalAreRefused(String title) throws IOException {
         Talk talk = Talk.hold(folder.resolve("h.yaml"), title, "x".repeat(121), "x".repeat(120), "quit");
-        assertTrue(talk.dialogue().contains("Not taken: this holds characters that do not show"));
-        assertTrue(talk.dialogue().contains("Not taken: this has 121 characters; up to 120 are allowed."));
+        assertTrue(talk.dialogue().contains("Not accepted: this contains invisible characters"));
+        assertTrue(talk.dialogue().contains("Not accepted: this has 121 characters; up to 120 are allowed."));
         assertTrue(talk.dialogue().contains("2. "));
     }
 

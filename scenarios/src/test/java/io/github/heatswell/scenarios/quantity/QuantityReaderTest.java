@@ -103,24 +103,24 @@ class QuantityReaderTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '\0', textBlock = """
             4.2           | '4.2' has no unit; a pressure is given in bar, kPa, MPa, psi or Pa
-            4,2 bar       | '4,2 bar' has a comma in the number; write decimals with a point: 4.2 bar
-            1,200 kPa     | '1,200 kPa' has a comma in the number; write 1.200 kPa or 1200 kPa, whichever is meant
-            1.200,5 kPa   | '1.200,5 kPa' has a comma in the number; write decimals with a point and thousands without any mark
-            1 20 kPa      | '1 20 kPa' has a mark or a blank between the digits; write the digits together
-            1 2000 kPa    | '1 2000 kPa' has a mark or a blank between the digits; write the digits together
-            1'200 kPa     | '1'200 kPa' has a mark or a blank between the digits; write the digits together
+            4,2 bar       | '4,2 bar' has a comma in the number; use a decimal point: 4.2 bar
+            1,200 kPa     | '1,200 kPa' has a comma in the number; write 1.200 kPa or 1200 kPa, whichever you mean
+            1.200,5 kPa   | '1.200,5 kPa' has a comma in the number; use a decimal point and no thousands separator
+            1 20 kPa      | '1 20 kPa' has a mark or a space between the digits; write the digits without gaps
+            1 2000 kPa    | '1 2000 kPa' has a mark or a space between the digits; write the digits without gaps
+            1'200 kPa     | '1'200 kPa' has a mark or a space between the digits; write the digits without gaps
             NaN bar       | 'NaN bar' is not a finite number
             .nan          | '.nan' is not a finite number
             -.inf bar     | '-.inf bar' is not a finite number
             Infinity bar  | 'Infinity bar' is not a finite number
             1e999 bar     | '1e999 bar' is not a finite number
-            warm          | 'warm' does not begin with a number; give a number and a unit
-            bar 4         | 'bar 4' does not begin with a number; give a number and a unit
+            warm          | 'warm' does not start with a number; write a number and a unit
+            bar 4         | 'bar 4' does not start with a number; write a number and a unit
             4 degC        | 'degC' is a unit of temperature or temperature difference; a pressure is given in bar, kPa, MPa, psi or Pa
-            4 brr         | 'brr' is no unit known here; a pressure is given in bar, kPa, MPa, psi or Pa; did you mean bar?
-            4 atm         | 'atm' is no unit known here; a pressure is given in bar, kPa, MPa, psi or Pa
-            4-5 bar       | '-5 bar' is no unit known here; a pressure is given in bar, kPa, MPa, psi or Pa
-            0x10 bar      | 'x10 bar' is no unit known here; a pressure is given in bar, kPa, MPa, psi or Pa
+            4 brr         | 'brr' is not a known unit; a pressure is given in bar, kPa, MPa, psi or Pa; did you mean bar?
+            4 atm         | 'atm' is not a known unit; a pressure is given in bar, kPa, MPa, psi or Pa
+            4-5 bar       | '-5 bar' is not a known unit; a pressure is given in bar, kPa, MPa, psi or Pa
+            0x10 bar      | 'x10 bar' is not a known unit; a pressure is given in bar, kPa, MPa, psi or Pa
             """)
     void whatIsNoPressureSaysHowToWriteOne(String text, String message) {
         assertEquals(message, refusal(text));

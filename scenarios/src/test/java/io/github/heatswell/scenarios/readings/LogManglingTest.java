@@ -115,13 +115,13 @@ class LogManglingTest {
                 Arguments.of(
                         "decimal comma in a file with commas",
                         log().replace('.', ','),
-                        "2:12: there are 6 cells in this row, but the first line names 4 columns; if a comma stands for the"
-                                + " decimal point, write 4.200 or separate the columns with semicolons"),
+                        "2:12: there are 6 cells in this row, but the first line names 4 columns; if the comma is a"
+                                + " decimal comma, write 4.200 or separate the columns with semicolons"),
                 Arguments.of(
                         "two columns, decimal comma",
                         "time_s,pressure_bar\n0,4,200\n60,4,354\n120,4,534\n180,4,740\n",
-                        "2:5: there are 3 cells in this row, but the first line names 2 columns; if a comma stands for the"
-                                + " decimal point, write 4.200 or separate the columns with semicolons"),
+                        "2:5: there are 3 cells in this row, but the first line names 2 columns; if the comma is a"
+                                + " decimal comma, write 4.200 or separate the columns with semicolons"),
                 Arguments.of(
                         "two columns, decimal comma, empty cell behind the heading",
                         "time_s,pressure_bar,\n0,4,200\n60,4,354\n120,4,534\n180,4,740\n",
@@ -129,22 +129,23 @@ class LogManglingTest {
                 Arguments.of(
                         "decimal comma in quotes",
                         eachCell(",", cell -> '"' + decimalComma(cell) + '"'),
-                        "2:5: pressure: '4,200' is not a number; write digits with a point for the decimals, and thousands"
-                                + " without any mark"),
+                        "2:5: pressure: '4,200' is not a number; write digits with a point for the decimals, and no"
+                                + " thousands separator"),
                 Arguments.of(
                         "thousands with points, decimals with commas",
                         eachCell(";", cell -> thousands(decimalComma(cell), ".")),
-                        "19:1: time: '1.020' follows '960'; if the mark in '1.020' parts thousands, write 1020, and if not,"
+                        "19:1: time: '1.020' follows '960'; if the mark in '1.020' separates thousands, write 1020,"
+                                + " and if not,"
                                 + " write all readings with the same number of decimals"),
                 Arguments.of(
                         "thousands with commas, decimals with points",
                         eachCell(";", cell -> thousands(cell, ",")),
-                        "19:1: time: '1,020' follows '960'; if the mark in '1,020' parts thousands, write 1020"),
+                        "19:1: time: '1,020' follows '960'; if the mark in '1,020' separates thousands, write 1020"),
                 Arguments.of(
                         "thousands with commas in quotes",
                         eachCell(",", cell -> thousands(cell, ",").indexOf(',') > 0 ? "\"1,020\"" : cell),
-                        "19:1: time: '1,020' is not a number; write digits with a point for the decimals, and thousands"
-                                + " without any mark"),
+                        "19:1: time: '1,020' is not a number; write digits with a point for the decimals, and no"
+                                + " thousands separator"),
                 Arguments.of(
                         "thousands with blanks",
                         eachCell(",", cell -> thousands(cell, "\u00a0")),
@@ -153,7 +154,7 @@ class LogManglingTest {
                         "points and commas in one column",
                         eachCell(";", cell -> cell).replaceFirst("4\\.292", "4,292"),
                         "3:4: pressure: some numbers have a point, such as '4.200', and some a comma, such as '4,292'; write"
-                                + " all decimals with a point, and thousands without any mark"),
+                                + " all decimals with a point, and no thousands separator"),
                 Arguments.of(
                         "days before months",
                         dated("dd/MM/yyyy"),
@@ -164,7 +165,7 @@ class LogManglingTest {
                 Arguments.of(
                         "days counted",
                         counted(),
-                        "2:1: time: '46085.25' is no time on a clock; write hours and minutes: 06:30"),
+                        "2:1: time: '46085.25' is not a time of day; write hours and minutes: 06:30"),
                 Arguments.of(
                         "a number made a date",
                         log().replaceFirst("4\\.200", "04-Feb"),
@@ -172,11 +173,12 @@ class LogManglingTest {
                 Arguments.of(
                         "per cent",
                         eachRow(row -> row.replaceFirst(",(\\d+)\\.(\\d)\\d\\d,", ",$1.$2%,")),
-                        "2:3: pressure: '4.2%' is not a number; write digits alone, and the unit into the first line"),
+                        "2:3: pressure: '4.2%' is not a number; write digits only, and the unit in the first line"),
                 Arguments.of(
                         "units in the cells",
                         eachRow(row -> row.replaceFirst(",(\\d+\\.\\d+),", ",$1 bar,")),
-                        "2:3: pressure: '4.200 bar' is not a number; write digits alone, and the unit into the first line"),
+                        "2:3: pressure: '4.200 bar' is not a number; write digits only, and the unit in the first"
+                                + " line"),
                 Arguments.of(
                         "too narrow a column",
                         log().replaceFirst("4\\.200", "####"),
@@ -186,29 +188,30 @@ class LogManglingTest {
                 Arguments.of(
                         "quotes around whole lines",
                         log().lines().map(line -> '"' + line + '"').collect(Collectors.joining("\n")),
-                        "1:1: quotation marks stand around the whole line, so that it is one column; remove those around"
-                                + " lines"),
+                        "1:1: the whole line is in quotation marks, which makes it one column; remove the quotation"
+                                + " marks around lines"),
                 Arguments.of(
                         "a quotation mark that stays open",
                         log().replaceFirst("4\\.200", "\"4.200"),
-                        "2:3: a quotation mark is opened here and never closed; remove it, or close it at the end of the"
+                        "2:3: a quotation mark opens here and never closes; remove it, or close it at the end of the"
                                 + " cell"),
                 Arguments.of(
                         "something behind a quotation mark",
                         log().replaceFirst("4\\.200", "\"4.200\"bar"),
-                        "2:10: something stands behind a closed quotation mark; remove the marks around this cell"),
+                        "2:10: there is text after the closing quotation mark; remove the quotation marks around"
+                                + " this cell"),
                 Arguments.of(
                         "heading gone", log().substring(log().indexOf('\n') + 1), "1:1: the first line must name the"),
                 Arguments.of(
                         "heading in another language", log().replace("pressure", "Druck"), "1:1: the first line must"),
-                Arguments.of("unit gone", log().replace("_bar", ""), "1:8: the column of the pressure has no unit"),
+                Arguments.of("unit gone", log().replace("_bar", ""), "1:8: the pressure column has no unit"),
                 Arguments.of("a title above", "Log of May\n" + log(), "1:1: 'Log of May' is one column only"),
                 Arguments.of(
                         "a title with a comma above",
                         "Log, May\n" + log(),
                         "1:1: the first line must name the columns"),
                 Arguments.of("newest first", reversed(), "time runs backwards; put the oldest reading first"),
-                Arguments.of("sorted by pressure as text", shuffled(), "sort the rows by their time"),
+                Arguments.of("sorted by pressure as text", shuffled(), "sort the rows by time"),
                 Arguments.of(
                         "a cell too many", log().replaceFirst("on\n", "on,7\n"), "2:17: there are 5 cells in this row"),
                 Arguments.of(
@@ -278,7 +281,7 @@ class LogManglingTest {
     void anUnlikelyUnitIsRemarkedUpon(String heading, String instead, String peak) throws IOException {
         List<String> remarks = read(log().replace(heading, instead)).remarks();
         assertTrue(
-                remarks.contains("the highest pressure is " + peak + "; is the unit of the pressure right?"),
+                remarks.contains("the highest pressure is " + peak + "; is the pressure unit right?"),
                 remarks.toString());
     }
 
@@ -286,9 +289,9 @@ class LogManglingTest {
     @Test
     void whatIsLostIsSaid() throws IOException {
         String minutes = "time,pressure_bar\n06:00,4\n06:00,4.1\n06:01,4.2\n06:01,4.3\n06:02,4.4\n";
-        assertTrue(read(minutes).remarks().contains("2 rows repeat the time of the row before and are left out"));
+        assertTrue(read(minutes).remarks().contains("2 rows repeat the time of the row before and were skipped"));
         String gaps = log().replaceFirst("4\\.200", "").replaceFirst("4\\.292", "");
-        assertTrue(read(gaps).remarks().contains("2 rows without a pressure are left out"));
+        assertTrue(read(gaps).remarks().contains("2 rows without a pressure were skipped"));
     }
 
     @ParameterizedTest

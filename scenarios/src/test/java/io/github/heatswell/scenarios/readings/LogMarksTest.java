@@ -37,11 +37,11 @@ class LogMarksTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '!', quoteCharacter = '~', textBlock = """
-            time_s,pressure_bar,note|0,4,200|60,4,354|120,4,534!2:3: pressure: every reading is a whole number, and 'note' behind it holds digits as decimals have them; if a comma stands for the decimal point, write 4.200 or separate the columns with semicolons, and if not, write 4.0
+            time_s,pressure_bar,note|0,4,200|60,4,354|120,4,534!2:3: pressure: every reading is a whole number, and 'note' behind it holds digits as decimals have them; if the comma is a decimal comma, write 4.200 or separate the columns with semicolons; if not, write 4.0
             time_s,pressure_bar,note|0,4,2|60,4,3|120,4,5!2:3: pressure: every reading
             time_s,pressure_bar,flame|0,4,0|60,4,1|120,4,0!2:3: pressure: every reading
             time_s,pressure_bar,note,|0,4,2,|60,4,3,|120,4,5,!2:3: pressure: every reading
-            time_s,pressure_bar,,|0,4,2|60,4,3|120,4,5!if a comma stands for the decimal point, write 4.2
+            time_s,pressure_bar,,|0,4,2|60,4,3|120,4,5!if the comma is a decimal comma, write 4.2
             time_s,pressure_bar,temperature_C|0,4,200|60,4,354|120,4,534!2:3: pressure: every reading is a whole number, and 'temperature_C' behind it
             time_s,pressure_bar,temperature_F|0,4,612|60,4,754|120,4,934|180,5,112!2:3: pressure: every reading
             time_s,pressure_bar,temperature_K|0,4,12|60,4,17|120,4,21!2:5: temperature: '12' is outside the allowed range
@@ -131,21 +131,21 @@ class LogMarksTest {
         LogFile file = read("time_s,pressure_bar,temperature_C|0,4,12|600,4,18|1200,5,25");
         assertTrue(
                 file.remarks()
-                        .contains("every pressure is a whole number; if its decimals have got into 'temperature_C',"
+                        .contains("every pressure is a whole number; if its decimals ended up in 'temperature_C',"
                                 + " write 4.12 with a point"),
                 file.remarks().toString());
     }
 
     @ParameterizedTest
     @CsvSource(delimiter = '!', quoteCharacter = '~', textBlock = """
-            time_s;pressure_bar|0;4,2|3.600;5,1|7.200;6,0!3:1: time: '3.600' has a mark and '0' has none; if the mark parts thousands, write 3600, and if not, write all readings with the same number of decimals
+            time_s;pressure_bar|0;4,2|3.600;5,1|7.200;6,0!3:1: time: '3.600' has a mark and '0' has none; if the mark separates thousands, write 3600, and if not, write all readings with the same number of decimals
             time_s,pressure_bar|0,4.2|1.000,5.1|2.000,6.0!3:1: time: '1.000' has a mark and '0' has none
-            time_s;pressure_kPa|0;0|60;1.020|120;1.100!3:4: pressure: '1.020' has a mark and '0' has none; if the mark parts thousands, write 1020
+            time_s;pressure_kPa|0;0|60;1.020|120;1.100!3:4: pressure: '1.020' has a mark and '0' has none; if the mark separates thousands, write 1020
             time_s;pressure_kPa|0;1020|60;1.080|120;1.100!3:4: pressure: '1.080' has a mark and '1020' has none
-            time_s;pressure_Pa|0;420.000|60;435.400|120;453.400!2:3: pressure: no reading reaches 0.1 bar (1.5 psi); if the mark in '420.000' parts thousands, write 420000, and if not, write all readings with one decimal
+            time_s;pressure_Pa|0;420.000|60;435.400|120;453.400!2:3: pressure: no reading reaches 0.1 bar (1.5 psi); if the mark in '420.000' separates thousands, write 420000, and if not, write all readings with one decimal
             time_s;pressure_kPa|0;1.001|60;1.154|120;1.334!2:3: pressure: no reading reaches
             time_s;pressure_bar|0;4200|60;4354|120;4534!2:3: pressure: no reading is below 4200 bar
-            time_s,pressure_bar,note|840,4.1,|900,4.2,|960,4.3,|1,020,4.4|1,080,4.5!5:1: time: '1' follows a later time; if a comma parts the thousands, write 1020
+            time_s,pressure_bar,note|840,4.1,|900,4.2,|960,4.3,|1,020,4.4|1,080,4.5!5:1: time: '1' follows a later time; if the comma separates thousands, write 1020
             """)
     void lostMarksAreFound(String text, String message) {
         InvalidReadingsException refused = assertThrows(InvalidReadingsException.class, () -> read(text));
@@ -177,7 +177,7 @@ class LogMarksTest {
         LogFile file = read("time_s,pressure_bar|10.020,4.2|10.080,4.3|10.140,4.4");
         assertTrue(
                 file.remarks().stream()
-                        .anyMatch(r -> r.contains("if the mark in the time '10.020' parts thousands, write 10020")),
+                        .anyMatch(r -> r.contains("if the mark in the time '10.020' separates thousands, write 10020")),
                 file.remarks().toString());
     }
 }

@@ -75,7 +75,7 @@ class LogReaderTest {
                 "time_s pressure_bar|0 1!one column only",
                 "0,1|60,2|120,3!1:1: the first line must name the columns",
                 "time_s,pressure|0,1!has no unit",
-                "time_s,pressure_furlong|0,1!is no unit known here",
+                "time_s,pressure_furlong|0,1!is not a known unit",
                 "time_s,pressure_bar,pressure_psi|0,1,1!two columns",
                 "time_s,pressure_bar|0,1|60,x|120,1!3:4: pressure: 'x' is not a number",
                 "time_s,pressure_bar|0,1|60,=1+1|120,1!3:4: pressure: '=1+1' is not a number",
@@ -91,7 +91,7 @@ class LogReaderTest {
                 "time_s,pressure_bar|180,1|120,1|60,1|0,1!time runs backwards",
                 "time_s,pressure_bar|0,1|60,1!only 2 readings",
                 "time_s,pressure_bar,burner|0,1,perhaps!neither on nor off",
-                "time_s,pressure_bar|0,\"1|60,2!2:3: a quotation mark is opened here and never closed"
+                "time_s,pressure_bar|0,\"1|60,2!2:3: a quotation mark opens here and never closes"
             })
     void saysWhatIsWrong(String text, String message) {
         InvalidReadingsException refused =
@@ -121,7 +121,7 @@ class LogReaderTest {
         text.append("17940,50\n17940,51\n18000,\n");
         LogFile file = read(text.append("100,50\n160,50\n").toString());
         String remarks = String.join("; ", file.remarks());
-        assertTrue(remarks.contains("one row without a pressure is"), remarks);
+        assertTrue(remarks.contains("one row without a pressure was"), remarks);
         assertTrue(remarks.contains("repeat the time"), remarks);
         assertTrue(remarks.contains("set back once"), remarks);
         assertTrue(remarks.contains("missing once, for 3 h 21 min"), remarks);

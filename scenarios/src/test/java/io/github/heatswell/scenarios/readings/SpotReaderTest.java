@@ -55,12 +55,12 @@ class SpotReaderTest {
     @CsvSource(
             delimiter = '!',
             value = {
-                "cold-static: 4.2 bar +/- 1e9 bar!1:14: cold-static: the uncertainty '1e9 bar' swamps the reading of '4.2 bar',"
-                        + " so that nothing follows from it; take the reading more closely, or leave it out",
-                "cold-static: 4.2 bar +/- 2.2 bar!swamps the reading of '4.2 bar'",
-                "tyre-gauge: 0 bar +/- 0.6 bar!swamps the reading of '0 bar'",
-                "hot-tap: 58 degC +/- 11 K!swamps the reading of '58 degC'",
-                "caught-volume: 3 L +/- 2 L!swamps the reading of '3 L'",
+                "cold-static: 4.2 bar +/- 1e9 bar!1:14: cold-static: the uncertainty '1e9 bar' is too large beside"
+                        + " the reading of '4.2 bar' to be of use; repeat the reading more precisely, or leave it out",
+                "cold-static: 4.2 bar +/- 2.2 bar!is too large beside the reading of '4.2 bar'",
+                "tyre-gauge: 0 bar +/- 0.6 bar!is too large beside the reading of '0 bar'",
+                "hot-tap: 58 degC +/- 11 K!is too large beside the reading of '58 degC'",
+                "caught-volume: 3 L +/- 2 L!is too large beside the reading of '3 L'",
                 "caught-volume: 3 L +/- 0 L!the uncertainty '0 L' must be above 0; leave it out if there is none"
             })
     void refusesUncertaintiesThatLeaveNothing(String text, String message) {
@@ -86,7 +86,8 @@ class SpotReaderTest {
     void anEmptyFileIsToldToHoldReadings() {
         InvalidReadingsException refused = assertThrows(InvalidReadingsException.class, () -> read("# nothing yet\n"));
         assertEquals(
-                "1:1: the file is empty or holds nothing but comments; it should hold readings, such as 'cold-static: 4.2 bar'",
+                "1:1: the file is empty or contains only comments; it should contain readings, such as 'cold-static:"
+                        + " 4.2 bar'",
                 refused.getMessage());
     }
 

@@ -75,7 +75,7 @@ class LessonReaderTest {
                 "readings: | reedings: | a-lesson:29:1: 'reedings' is no key here; the keys are houses, others, try,"
                         + " figures, ask, title, aim, question, cautions, cautions-after, predict, notice, why, formula, sources,"
                         + " expect, slider, readings; did you mean readings?",
-                "orchard-lodge | orchard-lotch | a-lesson:6:46: scenario: no scenario of the name orchard-lotch is bundled",
+                "orchard-lodge | orchard-lotch | a-lesson:6:46: scenario: no scenario named orchard-lotch is bundled",
                 "[Some words here] | [never-plugg] | a-lesson:3:12: 'never-plugg' is no shared caution; there are look-only,"
                         + " never-plug, gas-valve, overheated, tp-valve; did you mean never-plug?",
                 "from-memory | remembered | a-lesson:26:46: standing: 'remembered' is not known here; there are seen,"
@@ -92,8 +92,8 @@ class LessonReaderTest {
                 "gaugeAt(lodge, 1 h) | gaugeAt(lodge) | a-lesson:30:32: answer: ',' is missing in 'gaugeAt(lodge)' before ')'",
                 "gaugeAt(lodge, 1 h) | twice | a-lesson:30:32: answer: a reading must be a measure, such as gaugeAt(house,"
                         + " 1 h)",
-                "set: [vessel=none] | set: [tank.volum=2 L] | a-lesson:24:27: set: orchard-lodge with tank.volum=2 L: tank.volum: is"
-                        + " not a key known here; did you mean volume?",
+                "set: [vessel=none] | set: [tank.volum=2 L] | a-lesson:24:27: set: orchard-lodge with tank.volum=2"
+                        + " L: tank.volum: is not a known key here; did you mean volume?",
             })
     void aMistakeIsToldWithItsPlace(String right, String wrong, String message) {
         assertTrue(good().contains(right), right);
