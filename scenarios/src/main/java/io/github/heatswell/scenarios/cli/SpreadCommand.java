@@ -42,7 +42,7 @@ final class SpreadCommand implements ScenarioQuestion {
                         + " or '4 bar to 4.6 bar'). If it has none, usual uncertainties are assumed. Tells in how"
                         + " many houses a relief valve discharges, how the peaks spread, and which value matters"
                         + " most. If interrupted, it writes what it has so far. Writes to a folder:",
-                "  spread.csv, samples.csv, spread.json, spread.png, spread.svg",
+                "  spread.csv, samples.csv, spread.json, spread.png, spread.svg, report.html",
                 "Pressures are gauge pressures.");
     }
 

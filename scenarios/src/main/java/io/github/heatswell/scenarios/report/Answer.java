@@ -1,7 +1,13 @@
 package io.github.heatswell.scenarios.report;
 
+import io.github.heatswell.charts.Chart;
+import io.github.heatswell.result.Balances;
+import io.github.heatswell.units.QuantityFormat;
+import io.github.heatswell.units.UnitSystem;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.Function;
 import java.util.function.Supplier;
 
 /**
@@ -24,8 +30,47 @@ public record Answer(List<ResultFile> files, Supplier<Report> report) {
         Objects.requireNonNull(report, "report");
     }
 
-    /** An answer whose report is known. */
-    static Answer of(List<ResultFile> files, Report report) {
+    /**
+     * An answer whose document is shown on the screen and written as {@code report.html}, after the other files.
+     *
+     * @param content what the answer says, with quantities as they are to be written
+     * @param balances those of the runs behind the answer
+     * @param units the units of the screen, which stand first on the page
+     * @param tables files of numbers
+     * @param pictures files that are made at the same time as the page
+     */
+    static Answer of(
+            Function<QuantityFormat, Document> content,
+            Balances balances,
+            UnitSystem units,
+            List<ResultFile> tables,
+            List<ResultFile> pictures) {
+        Report report = Report.of(content.apply(onScreen(units)), balances);
+        List<ResultFile> drawn = new ArrayList<>(pictures);
+        drawn.add(page(out -> HtmlPage.write(content.apply(onPage(units)), out)));
+        List<ResultFile> files = new ArrayList<>(tables);
+        files.addAll(ResultFile.sideBySide(drawn));
         return new Answer(files, () -> report);
+    }
+
+    /** The files of a picture. */
+    static List<ResultFile> pictures(String name, Chart chart) {
+        return List.of(
+                ResultFile.of(name + ".png", chart::writePng), ResultFile.ofText(name + ".svg", chart::writeSvg));
+    }
+
+    /** The printed report as a file. */
+    static ResultFile page(ResultFile.Text text) {
+        return ResultFile.ofText("report.html", text);
+    }
+
+    /** How the screen writes quantities. */
+    static QuantityFormat onScreen(UnitSystem units) {
+        return QuantityFormat.ascii(units);
+    }
+
+    /** How a page writes quantities: in both unit systems. */
+    static QuantityFormat onPage(UnitSystem units) {
+        return QuantityFormat.printed(units).inBoth();
     }
 }

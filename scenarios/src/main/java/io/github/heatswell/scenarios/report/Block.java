@@ -8,6 +8,21 @@ interface Block {
     /** Has a renderer show this part. */
     void show(Renderer renderer);
 
+    /** This part on the page, and nothing on the screen. */
+    default Block onPage() {
+        return new Either(List.of(this), List.of());
+    }
+
+    /** This part on the screen, and nothing on the page. */
+    default Block onScreen() {
+        return new Either(List.of(), List.of(this));
+    }
+
+    /** This part on the page, and a shorter one on the screen. */
+    default Block orOnScreen(Block shorter) {
+        return new Either(List.of(this), List.of(shorter));
+    }
+
     /** Shows the parts of a document, in their order. */
     interface Renderer {
         void alarm(AlarmNote alarm);
@@ -24,11 +39,40 @@ interface Block {
 
         void grid(Grid grid);
 
-        void picture(Illustration picture);
+        void picture(Picture picture);
 
         void checkSheet(CheckSheet sheet);
 
         void finding(FoundRule finding);
+
+        void either(Either either);
+    }
+
+    /** Parts that are told in one way on the page and in another on the screen, or only on one of them. */
+    record Either(List<Block> page, List<Block> screen) implements Block {
+        public Either {
+            page = List.copyOf(page);
+            screen = List.copyOf(screen);
+        }
+
+        @Override
+        public void show(Renderer renderer) {
+            renderer.either(this);
+        }
+    }
+
+    /**
+     * A picture.
+     *
+     * @param svg writes its markup, one SVG element without scripts, style sheets and references to the outside
+     * @param caption what is said below it
+     * @param alternative what it shows, for those who cannot see it
+     */
+    record Picture(ResultFile.Text svg, String caption, String alternative) implements Block {
+        @Override
+        public void show(Renderer renderer) {
+            renderer.picture(this);
+        }
     }
 
     /** How a paragraph is meant. */
@@ -114,13 +158,13 @@ interface Block {
         }
     }
 
-    /** Something found, held against a rule. */
-    record FoundRule(String severity, String sentence, List<Entry> entries) implements Block {
+    /** Something found and what to do about it; the entries tell the rule it is held against. */
+    record FoundRule(String severity, String sentence, String advice, List<Entry> entries) implements Block {
         public FoundRule {
             entries = List.copyOf(entries);
         }
 
-        /** A number, an advice or a source with its name; one without text is left out. */
+        /** A number or a source with its name; one without text is left out. */
         record Entry(String name, String text) {}
 
         @Override

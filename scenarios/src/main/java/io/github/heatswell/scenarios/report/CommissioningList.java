@@ -61,7 +61,7 @@ final class CommissioningList {
             blocks.add(new Block.Subheading(stage.name()));
             blocks.add(new Block.Items(stage.steps(), Block.ListKind.TICKS));
         }
-        return new Document.Section("Fitting the expansion vessel, to tick off", true, blocks);
+        return new Document.Section("Fitting the expansion vessel, to tick off", Document.Form.SHEET, blocks);
     }
 
     List<Stage> stages() {

@@ -4,6 +4,7 @@ import io.github.heatswell.charts.Chart;
 import io.github.heatswell.charts.NamedRun;
 import io.github.heatswell.charts.table.ComparisonTable;
 import io.github.heatswell.charts.table.VariationTable;
+import io.github.heatswell.narrative.Alarm;
 import io.github.heatswell.narrative.Limit;
 import io.github.heatswell.narrative.NamedSummary;
 import io.github.heatswell.narrative.Narrative;
@@ -12,32 +13,36 @@ import io.github.heatswell.result.Extreme;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.variation.Variant;
 import io.github.heatswell.scenarios.variation.VariantRuns;
-import io.github.heatswell.scenarios.wording.Printable;
-import io.github.heatswell.scenarios.wording.Wrapped;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 
 /**
- * Several runs side by side, for reading on a terminal of 80 columns. Hazards come first.
+ * What is said of several runs side by side.
  */
 public final class ComparisonReport {
 
-    private static final int NAME_WIDTH = 26;
-    private static final String ROW = "%-" + NAME_WIDTH + "s %10s %13s %10s  %s";
-
-    /** So many hazards are told one by one; what comes after them is named. */
-    private static final int MAX_ALARMS = 6;
-
     private final List<NamedRun> drawn;
     private final List<NamedSummary> runs;
-    private final List<Narrative> told;
-    private final QuantityFormat shown;
-    private final StringBuilder text = new StringBuilder();
+    private final Chart chart;
+
+    /**
+     * The report of some runs.
+     *
+     * @param drawn the runs in the picture
+     * @param runs all runs
+     * @param chart the picture
+     */
+    ComparisonReport(List<NamedRun> drawn, List<NamedSummary> runs, Chart chart) {
+        this.drawn = List.copyOf(drawn);
+        this.runs = List.copyOf(runs);
+        this.chart = chart;
+    }
 
     /**
      * The answer.
@@ -49,37 +54,15 @@ public final class ComparisonReport {
      *     varied
      */
     public static Answer answer(List<String> fields, VariantRuns runs, UnitSystem units) {
-        return Answer.of(files(fields, runs, units), of(runs.drawn(), runs.named(), units));
-    }
-
-    /** The report of some runs, of which some are drawn. */
-    static Report of(List<NamedRun> drawn, List<NamedSummary> runs, UnitSystem units) {
-        ComparisonReport report = new ComparisonReport(drawn, runs, units);
-        return new Report(report.said(), report.isHazard(), report.balances());
-    }
-
-    private ComparisonReport(List<NamedRun> drawn, List<NamedSummary> runs, UnitSystem units) {
-        this.drawn = List.copyOf(drawn);
-        this.runs = List.copyOf(runs);
-        this.told = runs.stream()
-                .map(run -> Narrative.of(run.summary(), run.doubts()))
-                .toList();
-        this.shown = QuantityFormat.ascii(units);
-    }
-
-    private static List<ResultFile> files(List<String> fields, VariantRuns runs, UnitSystem units) {
         Chart chart = Chart.comparing(runs.drawn(), runs.named(), units);
-        List<ResultFile> files = new ArrayList<>(List.of(
-                ResultFile.ofText("comparison.csv", out -> ComparisonTable.writeAll(runs.named(), units, out)),
-                ResultFile.of("comparison.png", chart::writePng),
-                ResultFile.ofText("comparison.svg", chart::writeSvg),
-                ResultFile.ofText(
-                        "report.html",
-                        out -> HtmlPage.write(ComparisonPage.of(runs.drawn(), runs.named(), chart, units), out))));
+        List<ResultFile> tables = new ArrayList<>();
+        tables.add(ResultFile.ofText("comparison.csv", out -> ComparisonTable.writeAll(runs.named(), units, out)));
         if (!fields.isEmpty()) {
-            files.add(ResultFile.ofText("variations.csv", out -> VariationTable.write(fields, rows(runs), units, out)));
+            tables.add(
+                    ResultFile.ofText("variations.csv", out -> VariationTable.write(fields, rows(runs), units, out)));
         }
-        return List.copyOf(files);
+        ComparisonReport report = new ComparisonReport(runs.drawn(), runs.named(), chart);
+        return Answer.of(report::content, report.balances(), units, tables, Answer.pictures("comparison", chart));
     }
 
     private static List<VariationTable.Row> rows(VariantRuns runs) {
@@ -100,66 +83,57 @@ public final class ComparisonReport {
         return runs.stream().map(run -> Balances.of(run.summary())).reduce(Balances.NONE, Balances::and);
     }
 
-    private String said() {
-        hazards();
-        text.append(OpenBalance.lines(balances()));
-        Doubtful.remarks(runs)
-                .forEach(said ->
-                        text.append(Wrapped.lines(Printable.line(said), "", "")).append('\n'));
+    Document content(QuantityFormat shown) {
         Narrative narrative = Narrative.comparing(runs, drawn.size());
-        text.append(Wrapped.lines(Sentence.of(narrative.headline().text(shown)), "", ""));
-        narrative.remarks().forEach(remark -> text.append(Wrapped.lines(remark.text(shown), "", "")));
-        text.append('\n');
-        text.append(String.format(Locale.ROOT, ROW, "", "peak", "after", "relieved", "relief set"))
-                .append('\n');
-        runs.forEach(this::row);
-        return text.toString();
-    }
-
-    private boolean isHazard() {
-        return told.stream().anyMatch(Narrative::isHazard);
-    }
-
-    private void hazards() {
-        List<String> others = new ArrayList<>();
-        for (int i = 0, hazards = 0; i < runs.size(); i++) {
-            if (told.get(i).isHazard() && hazards++ < MAX_ALARMS) {
-                AlarmNote first = Alarms.notes(told.get(i).alarms(), "", shown).get(0);
-                alarm("HAZARD in " + runs.get(i).name() + ": " + first.text());
-            } else if (told.get(i).isHazard()) {
-                others.add(runs.get(i).name());
-            }
+        String answer = narrative.headline().text(shown) + ".";
+        List<String> remarks = new ArrayList<>(Doubtful.remarks(runs));
+        narrative.remarks().forEach(remark -> remarks.add(remark.text(shown)));
+        boolean vessel =
+                runs.stream().anyMatch(run -> run.summary().system().vessel().isPresent());
+        List<Document.Section> sections = new ArrayList<>();
+        sections.add(Document.answer("", answer, remarks, ""));
+        sections.add(Document.pictures(List.of(PagePicture.ofRuns(chart, answer)), List.of(figures(shown))));
+        if (vessel) {
+            sections.add(CommissioningList.general().section());
         }
-        if (!others.isEmpty()) {
-            alarm("HAZARD in " + others.size() + " more runs: " + String.join("; ", others) + ".");
+        sections.add(PageMethods.of(drawn));
+        String names = runs.stream().map(NamedSummary::name).collect(Collectors.joining(", "));
+        return Document.of("Comparison of " + runs.size() + " runs", names, alarms(shown), sections, shown);
+    }
+
+    /** Hazards of all runs before any limit passed. */
+    private List<AlarmNote> alarms(QuantityFormat shown) {
+        List<AlarmNote> hazards = new ArrayList<>();
+        List<AlarmNote> warnings = new ArrayList<>();
+        for (NamedSummary run : runs) {
+            List<Alarm> alarms = Narrative.of(run.summary(), run.doubts()).alarms();
+            Map<Boolean, List<Alarm>> byHazard =
+                    alarms.stream().collect(Collectors.partitioningBy(alarm -> alarm.level() == Alarm.Level.HAZARD));
+            hazards.addAll(Alarms.notes(byHazard.get(true), " in " + run.name(), shown));
+            warnings.addAll(Alarms.notes(byHazard.get(false), " in " + run.name(), shown));
         }
+        hazards.addAll(OpenBalance.notes(balances()));
+        hazards.addAll(warnings);
+        return hazards;
     }
 
-    private void alarm(String words) {
-        text.append(Wrapped.lines(words, "", "        ")).append('\n');
+    private Grid figures(QuantityFormat shown) {
+        return new Grid(
+                "The runs side by side, gauge pressures",
+                List.of("Run", "Peak", "After", "Relieved", "Room below the relief set"),
+                runs.stream().map(run -> row(run, shown)).toList());
     }
 
-    private void row(NamedSummary run) {
+    private static List<String> row(NamedSummary run, QuantityFormat shown) {
         RunSummary result = run.summary();
-        boolean fits = run.name().length() <= NAME_WIDTH;
-        if (!fits) {
-            text.append(Wrapped.lines(run.name(), "", "  "));
-        }
         Extreme peak = result.extremes().highestPressure();
-        text.append(String.format(
-                        Locale.ROOT,
-                        ROW,
-                        fits ? run.name() : "",
-                        shown.pressure(result.gauge(peak.value())),
-                        shown.time(peak.time()),
-                        shown.volume(result.totals().relieved()),
-                        room(result)))
-                .append('\n');
-    }
-
-    private String room(RunSummary result) {
-        return Limit.reliefSet(result)
-                .map(limit -> limit.reached() ? "reached" : shown.pressureDifference(limit.margin()) + " left")
-                .orElse("none");
+        return List.of(
+                run.name(),
+                shown.pressure(result.gauge(peak.value())),
+                shown.time(peak.time()),
+                shown.volume(result.totals().relieved()),
+                Limit.reliefSet(result)
+                        .map(limit -> RunRows.room(limit, shown))
+                        .orElseGet(() -> RunRows.withoutRelief(result)));
     }
 }

@@ -1,152 +1,145 @@
 package io.github.heatswell.scenarios.report;
 
+import io.github.heatswell.assessment.Findings;
+import io.github.heatswell.charts.Chart;
+import io.github.heatswell.charts.LoggedRuns;
+import io.github.heatswell.charts.LoggedRuns.NamedReadings;
+import io.github.heatswell.charts.table.ReadingsTable;
 import io.github.heatswell.diagnosis.DiagnosisResult;
-import io.github.heatswell.diagnosis.Estimate;
-import io.github.heatswell.diagnosis.Evidence;
 import io.github.heatswell.diagnosis.HypothesisFit;
-import io.github.heatswell.diagnosis.InstalledCheck;
-import io.github.heatswell.scenarios.wording.Printable;
-import io.github.heatswell.scenarios.wording.Wrapped;
+import io.github.heatswell.diagnosis.PressureLog;
+import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
- * What readings say of a house, for reading on a terminal of 80 columns. What may hurt somebody comes first.
+ * What is said of a house by readings. What may hurt somebody comes first.
  */
 public final class DiagnosisReport {
 
-    private static final int MAX_CAUSES = 6;
+    private static final int MAX_RUNS = 3;
 
     private final DiagnosisAnswer answer;
     private final DiagnosisResult result;
-    private final QuantityFormat shown;
-    private final DiagnosisWords words;
-    private final StringBuilder text = new StringBuilder();
+    private final Optional<Chart> chart;
 
-    private DiagnosisReport(DiagnosisAnswer answer, UnitSystem units) {
+    DiagnosisReport(DiagnosisAnswer answer, Optional<Chart> chart) {
         this.answer = answer;
         this.result = answer.result();
-        this.shown = QuantityFormat.ascii(units);
-        this.words = new DiagnosisWords(answer, shown);
+        this.chart = chart;
     }
 
     /**
      * The answer.
      *
      * @param answer what was found
-     * @param units the units of report, table and picture; the JSON is in SI units always
+     * @param units the units of screen, table and picture; the JSON is in SI units always
      * @return with the files diagnosis.json and, with a log, readings.csv, readings.png and readings.svg; report.html
      */
     public static Answer answer(DiagnosisAnswer answer, UnitSystem units) {
-        return Answer.of(DiagnosisFiles.of(answer, units), of(answer, units));
+        Optional<LoggedRuns> runs = answer.log().map(log -> logged(answer, log, units));
+        Optional<Chart> chart = runs.map(logged -> Chart.of(logged, units));
+        List<ResultFile> tables = new ArrayList<>();
+        tables.add(ResultFile.of("diagnosis.json", out -> DiagnosisJson.write(answer, out)));
+        runs.ifPresent(logged ->
+                tables.add(ResultFile.ofText("readings.csv", out -> ReadingsTable.write(logged, units, out))));
+        return Answer.of(
+                new DiagnosisReport(answer, chart)::content,
+                answer.balances(),
+                units,
+                tables,
+                chart.map(drawn -> Answer.pictures("readings", drawn)).orElse(List.of()));
     }
 
-    /** The report alone. */
-    static Report of(DiagnosisAnswer answer, UnitSystem units) {
-        DiagnosisReport report = new DiagnosisReport(answer, units);
-        return new Report(report.said(), report.isHazard(), answer.balances());
-    }
-
-    private String said() {
-        hazards();
-        text.append(OpenBalance.lines(answer.balances()));
-        line(answer.scenario().title() + ": what do the readings say?");
-        text.append('\n').append(Doubtful.lines(answer.scenario()));
-        line(words.answer());
-        words.start().ifPresent(this::line);
-        result.check().ifPresent(check -> line(words.check(check)));
-        words.notRuledOut().ifPresent(this::line);
-        text.append('\n');
-        answer.installed().ifPresent(this::installed);
-        causes();
-        numbers();
-        evidence();
-        remarks();
-        return text.toString();
-    }
-
-    private void hazards() {
-        words.hazard()
-                .ifPresent(hazard -> text.append(Wrapped.lines(Printable.line("HAZARD: " + hazard), "", "        "))
-                        .append('\n'));
-        text.append(Alarms.lines(Alarms.of(answer.scenario(), shown), " as described"));
-    }
-
-    private boolean isHazard() {
-        return words.hazard().isPresent() || Hazards.in(answer.scenario());
-    }
-
-    private void installed(InstalledCheck check) {
-        text.append(check.asPlanned() ? "Readings on site, all as described:\n" : "Readings on site:\n");
-        for (InstalledCheck.Line line : check.lines()) {
-            bullet(line.check().words() + ": read "
-                    + words.value(line.check(), line.reading().value()) + ", described "
-                    + words.value(line.check(), line.planned()) + (line.agrees() ? ", agrees" : ", DIFFERS"));
+    private static LoggedRuns logged(DiagnosisAnswer answer, PressureLog log, UnitSystem units) {
+        List<Double> times = new ArrayList<>();
+        List<Double> readings = new ArrayList<>();
+        for (int i = 0; i < log.count(); i++) {
+            times.add(log.time(i));
+            readings.add(log.gauge(i));
         }
-        text.append('\n');
-    }
-
-    private void causes() {
-        text.append("Causes, the likeliest first:\n");
-        for (HypothesisFit fit :
-                result.fits().subList(0, Math.min(MAX_CAUSES, result.fits().size()))) {
-            bullet(words.weight(fit) + "  " + DiagnosisWords.cause(fit) + words.standing(fit));
-        }
-        text.append('\n');
-    }
-
-    private void numbers() {
-        text.append("Numbers, with the likeliest cause:\n");
-        for (Estimate estimate : result.best().estimates()) {
-            bullet(words.estimate(estimate));
-        }
-        text.append('\n');
-    }
-
-    private void evidence() {
-        List<HypothesisFit> others = result.fits().stream()
-                .skip(1)
-                .filter(fit -> fit.evidence().stream().anyMatch(Evidence::against))
-                .limit(MAX_CAUSES - 1)
+        List<NamedReadings> runs = answer.result().fits().stream()
+                .limit(MAX_RUNS)
+                .map(DiagnosisReport::run)
                 .toList();
-        if (others.isEmpty()) {
-            return;
-        }
-        text.append("What speaks against the others:\n");
-        for (HypothesisFit fit : others) {
-            String parts = fit.evidence().stream()
-                    .filter(Evidence::against)
-                    .map(part ->
-                            part.part().words() + " (off by " + shown.pressure(part.meanDifference()) + " in the mean)")
-                    .collect(Collectors.joining(", "));
-            bullet(fit.cause().words() + ": " + parts);
-        }
-        text.append('\n');
+        String title = new DiagnosisWords(answer, Answer.onScreen(units)).answer();
+        return new LoggedRuns(
+                title.substring(0, title.length() - 1),
+                answer.scenario().title() + ". Above the readings and the likeliest causes, below what each leaves"
+                        + " unexplained.",
+                times,
+                readings,
+                runs);
     }
 
-    private void remarks() {
-        bulletList("About the log:", answer.readings().remarks());
-        String good = answer.log().isPresent() && Double.isFinite(result.uncertainty())
-                ? ", those of the log each taken as good to " + shown.pressureDifference(result.uncertainty())
-                : "";
-        line(result.readings() + " readings" + good + "; " + answer.balances().runs() + " runs.");
+    private static NamedReadings run(HypothesisFit fit) {
+        return new NamedReadings(fit.cause().words(), fit.gauge());
     }
 
-    private void bulletList(String heading, List<String> lines) {
-        if (!lines.isEmpty()) {
-            text.append(heading).append('\n');
-            lines.forEach(this::bullet);
-            text.append('\n');
-        }
+    /** What is said, with the log and the likeliest causes as a picture where there is a log. */
+    Document content(QuantityFormat shown) {
+        DiagnosisWords words = new DiagnosisWords(answer, shown);
+        Scenario scenario = answer.scenario();
+        List<Block.Picture> pictures = chart.map(drawn -> PagePicture.ofDiagnosis(drawn, words.answer())).stream()
+                .toList();
+        return Document.of(
+                        scenario.title() + ": what do the readings say?",
+                        scenario.name(),
+                        alarms(words, shown),
+                        List.of(
+                                answer(words),
+                                Document.pictures(pictures, figures(shown)),
+                                PageFindings.section(Findings.of(scenario.system(), scenario.doubts()), shown)
+                                        .onPage(),
+                                PageBasis.of(scenario, false, shown).onPage(),
+                                PageMethods.ofDiagnosis()),
+                        shown)
+                .calm("The readings show no hazard. Whether the house is safe, readings of a gauge cannot say.");
     }
 
-    private void bullet(String content) {
-        text.append(Wrapped.lines(Printable.line(content), "  ", "    "));
+    private Document.Section answer(DiagnosisWords words) {
+        List<String> remarks = Stream.of(
+                        answer.scenario().doubts().sentence(),
+                        words.start(),
+                        result.check().map(words::check))
+                .flatMap(Optional::stream)
+                .toList();
+        List<Block> blocks =
+                new ArrayList<>(Document.answer("", words.answer(), remarks, "").blocks());
+        words.notRuledOut().ifPresent(left -> blocks.add(new AlarmNote("CAUTION", left)));
+        return new Document.Section("The answer", blocks);
     }
 
-    private void line(String content) {
-        text.append(Wrapped.lines(Printable.line(content), "", ""));
+    private List<AlarmNote> alarms(DiagnosisWords words, QuantityFormat shown) {
+        List<AlarmNote> alarms = new ArrayList<>();
+        words.hazard().ifPresent(text -> alarms.add(new AlarmNote("HAZARD", PageWords.capitalised(text))));
+        Alarms.of(answer.scenario(), shown)
+                .forEach(note -> alarms.add(new AlarmNote(note.word() + " as described", note.text())));
+        alarms.addAll(OpenBalance.notes(answer.balances()));
+        return alarms;
+    }
+
+    private List<Block> figures(QuantityFormat shown) {
+        DiagnosisTables tables = new DiagnosisTables(answer, shown);
+        List<Block> figures = new ArrayList<>();
+        figures.add(tables.causes().captionedOnScreen("Causes, the likeliest first"));
+        tables.evidence().map(Grid::onPage).ifPresent(figures::add);
+        tables.against().ifPresent(against -> {
+            figures.add(new Block.Subheading("What speaks against the others").onScreen());
+            figures.add(against.onScreen());
+        });
+        tables.estimates().map(Grid::onPage).forEach(figures::add);
+        tables.numbers().ifPresent(numbers -> {
+            figures.add(new Block.Subheading("Numbers, with the likeliest cause").onScreen());
+            figures.add(numbers.onScreen());
+        });
+        tables.check().map(Grid::onPage).ifPresent(figures::add);
+        tables.installed().ifPresent(figures::add);
+        figures.add(tables.readings());
+        return figures;
     }
 }

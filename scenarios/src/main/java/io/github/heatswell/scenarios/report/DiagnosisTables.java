@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The tables of a printed diagnosis. */
 final class DiagnosisTables {
@@ -62,6 +63,16 @@ final class DiagnosisTables {
                         rows));
     }
 
+    /** The same in short: what speaks against the causes after the likeliest; empty if nothing does. */
+    Optional<Block.Items> against() {
+        List<String> others = ranked().stream()
+                .skip(1)
+                .filter(fit -> fit.evidence().stream().anyMatch(Evidence::against))
+                .map(fit -> DiagnosisWords.cause(fit) + ": " + parts(fit, true))
+                .toList();
+        return others.isEmpty() ? Optional.empty() : Optional.of(new Block.Items(others, Block.ListKind.BULLETS));
+    }
+
     private String parts(HypothesisFit fit, boolean against) {
         String parts = fit.evidence().stream()
                 .filter(part -> part.against() == against)
@@ -78,15 +89,21 @@ final class DiagnosisTables {
     }
 
     /** The numbers of each cause that explains the readings about as well as the likeliest. */
-    List<Grid> estimates() {
+    Stream<Grid> estimates() {
         return result.alike().stream()
                 .limit(MOST_ALIKE)
                 .filter(fit -> !fit.estimates().isEmpty())
                 .map(fit -> new Grid(
                         "The numbers, if " + DiagnosisWords.cause(fit) + ". Pressures are gauge readings.",
                         List.of("Number", "Best value", "95 % interval"),
-                        fit.estimates().stream().map(this::estimate).toList()))
-                .toList();
+                        fit.estimates().stream().map(this::estimate).toList()));
+    }
+
+    /** Those of the likeliest in short; empty if there are none. */
+    Optional<Block.Items> numbers() {
+        List<String> numbers =
+                result.best().estimates().stream().map(words::estimate).toList();
+        return numbers.isEmpty() ? Optional.empty() : Optional.of(new Block.Items(numbers, Block.ListKind.BULLETS));
     }
 
     private List<String> estimate(Estimate estimate) {
@@ -165,7 +182,9 @@ final class DiagnosisTables {
         if (remarks.isEmpty() && answer.log().isPresent()) {
             rows.add(List.of("Found in the file", "No gaps, repeated times, clock jumps, coarse steps or outliers"));
         }
-        return new Grid("About the readings", List.of("What", "Found"), rows);
+        rows.add(List.of(
+                "Simulations behind this", String.valueOf(answer.balances().runs())));
+        return new Grid("About the readings", List.of("What", "Found"), rows, true);
     }
 
     /** The likeliest, and in any case all that explain the readings about as well as the first. */

@@ -6,42 +6,41 @@ import java.util.List;
 import java.util.Objects;
 
 /**
- * Everything a report says, in plain values. What can hurt somebody comes first; cautions are in every report.
+ * Everything an answer says, in plain values. {@link HtmlPage} and {@link TextPage} show it: what can hurt somebody first, the
+ * words of caution always.
  *
  * @param title the title, not blank
  * @param names the short names of its scenarios, possibly nothing
+ * @param alarms hazards met and limits passed, the worst first; possibly none
+ * @param calm what is said of hazards where there is no alarm
+ * @param cautions the words of caution
  * @param sections its sections, those left out that have nothing to say
  */
-record Document(String title, String names, List<Section> sections) {
+record Document(
+        String title,
+        String names,
+        List<AlarmNote> alarms,
+        String calm,
+        List<String> cautions,
+        List<Section> sections) {
+
+    private static final String HAZARD = "HAZARD";
+    private static final String ONLY_A_MODEL = " That is said of the model; whether the house is safe it cannot say.";
 
     Document {
         Objects.requireNonNull(names, "names");
+        Objects.requireNonNull(calm, "calm");
         if (title.isBlank()) {
             throw new IllegalArgumentException("title: a report needs one, not \"" + title + "\"");
         }
+        alarms = List.copyOf(alarms);
+        cautions = List.copyOf(cautions);
         sections =
                 sections.stream().filter(section -> !section.blocks().isEmpty()).toList();
     }
 
     /**
-     * What belongs together.
-     *
-     * @param title its heading
-     * @param isSheet whether it is a sheet by itself, to be filled in by hand
-     * @param blocks what it says
-     */
-    record Section(String title, boolean isSheet, List<Block> blocks) {
-        Section {
-            blocks = List.copyOf(blocks);
-        }
-
-        Section(String title, List<? extends Block> blocks) {
-            this(title, false, List.copyOf(blocks));
-        }
-    }
-
-    /**
-     * A report.
+     * What an answer says.
      *
      * @param title the title, not blank
      * @param names the short names of its scenarios
@@ -51,42 +50,84 @@ record Document(String title, String names, List<Section> sections) {
      */
     static Document of(
             String title, String names, List<AlarmNote> alarms, List<Section> sections, QuantityFormat shown) {
-        List<Section> all = new ArrayList<>();
-        all.add(hazards(alarms, shown));
-        all.addAll(sections);
-        return new Document(title, names, all);
+        return new Document(
+                title,
+                names,
+                alarms,
+                "The simulation met no hazard, and the pressure stayed within the working pressure of the tank."
+                        + ONLY_A_MODEL,
+                Cautions.of(shown),
+                sections);
     }
 
-    private static Section hazards(List<AlarmNote> alarms, QuantityFormat shown) {
-        List<Block> blocks = new ArrayList<>(alarms);
-        if (alarms.isEmpty()) {
-            blocks.add(new Block.Paragraph(
-                    "The simulation met no hazard, and the pressure stayed within the working pressure of the tank."
-                            + " That is said of the model; whether the house is safe it cannot say.",
-                    Block.Tone.PLAIN));
+    /** The same where the house as described was looked at, and no run of it is told. */
+    Document ofNoRun() {
+        return calm("The house as described shows no hazard." + ONLY_A_MODEL);
+    }
+
+    /** The same where many houses were simulated. */
+    Document ofSamples() {
+        return calm("No sample met a hazard." + ONLY_A_MODEL);
+    }
+
+    /** The same where something else is to be said if there is no alarm. */
+    Document calm(String words) {
+        return new Document(title, names, alarms, words, cautions, sections);
+    }
+
+    /** Whether people may be hurt: then that stands first, and the exit status says so. */
+    boolean isHazard() {
+        return alarms.stream().anyMatch(alarm -> alarm.word().startsWith(HAZARD));
+    }
+
+    /** Where a section is shown. */
+    enum Form {
+        /** On the page and on the screen. */
+        EVERYWHERE,
+        /** On the page alone. */
+        PAGE,
+        /** On the page, as a sheet by itself, to be filled in by hand. */
+        SHEET
+    }
+
+    /**
+     * What belongs together.
+     *
+     * @param title its heading
+     * @param form where it is shown
+     * @param blocks what it says
+     */
+    record Section(String title, Form form, List<Block> blocks) {
+        Section {
+            blocks = List.copyOf(blocks);
         }
-        blocks.add(new Block.Items(Cautions.of(shown), Block.ListKind.BULLETS));
-        return new Section("Hazards and cautions", blocks);
+
+        Section(String title, List<? extends Block> blocks) {
+            this(title, Form.EVERYWHERE, List.copyOf(blocks));
+        }
+
+        /** The same on the page alone. */
+        Section onPage() {
+            return new Section(title, Form.PAGE, blocks);
+        }
     }
 
     /** The answer to a question, with what the scenario asks and expects, which may be nothing. */
     static Section answer(String question, String sentence, List<String> remarks, String expectation) {
         List<Block> blocks = new ArrayList<>();
-        quote("The question", question, blocks);
+        if (!question.isBlank()) {
+            blocks.add(new Block.Quote("The question", question));
+        }
         blocks.add(new Block.Paragraph(sentence, Block.Tone.ANSWER));
         remarks.forEach(remark -> blocks.add(new Block.Paragraph(remark, Block.Tone.QUOTING)));
-        quote("Expected beforehand", expectation, blocks);
+        if (!expectation.isBlank()) {
+            blocks.add(new Block.Quote("Expected beforehand", expectation).onPage());
+        }
         return new Section("The answer", blocks);
     }
 
-    private static void quote(String label, String text, List<Block> blocks) {
-        if (!text.isBlank()) {
-            blocks.add(new Block.Quote(label, text));
-        }
-    }
-
     /** Pictures, and the numbers they show. */
-    static Section pictures(List<Illustration> pictures, List<Grid> figures) {
+    static Section pictures(List<Block.Picture> pictures, List<? extends Block> figures) {
         List<Block> blocks = new ArrayList<>(pictures);
         blocks.addAll(figures);
         return new Section(pictures.isEmpty() ? "The numbers" : "The picture", blocks);

@@ -9,8 +9,9 @@ import java.util.Objects;
  * @param caption what the table shows
  * @param columns the heads of the columns
  * @param rows the rows, each with a cell for every column
+ * @param plain whether the cells speak for themselves, so that the screen does without the heads of the columns
  */
-record Grid(String caption, List<String> columns, List<List<String>> rows) implements Block {
+record Grid(String caption, List<String> columns, List<List<String>> rows, boolean plain) implements Block {
 
     Grid {
         Objects.requireNonNull(caption, "caption");
@@ -22,6 +23,20 @@ record Grid(String caption, List<String> columns, List<List<String>> rows) imple
                         "rows: " + row.size() + " cells do not fit " + columns.size() + " columns");
             }
         }
+    }
+
+    Grid(String caption, List<String> columns, List<List<String>> rows) {
+        this(caption, columns, rows, false);
+    }
+
+    /** The same table, whose cells speak for themselves. */
+    Grid asPlain() {
+        return new Grid(caption, columns, rows, true);
+    }
+
+    /** The same table with another caption on the screen. */
+    Block captionedOnScreen(String other) {
+        return orOnScreen(new Grid(other, columns, rows, plain));
     }
 
     @Override

@@ -1,6 +1,7 @@
 package io.github.heatswell.scenarios.report;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.List;
 
 /**
@@ -26,7 +27,15 @@ final class HtmlPage implements Block.Renderer {
         out.append(new HtmlPage().page(document));
     }
 
-    private String page(Document document) {
+    private String page(Document document) throws IOException {
+        try {
+            return written(document);
+        } catch (UncheckedIOException e) {
+            throw e.getCause();
+        }
+    }
+
+    private String written(Document document) {
         html.open("html", "lang", "en");
         head(document.title());
         html.open("body").open("main").open("header");
@@ -35,6 +44,7 @@ final class HtmlPage implements Block.Renderer {
             html.leaf("p", document.names(), "class", "quiet", "dir", "auto");
         }
         html.closeLine();
+        hazards(document);
         document.sections().forEach(this::section);
         html.closeLine();
         html.closeLine();
@@ -50,8 +60,18 @@ final class HtmlPage implements Block.Renderer {
         html.style().closeLine();
     }
 
+    private void hazards(Document document) {
+        html.open("section").leaf("h2", "Hazards and cautions");
+        document.alarms().forEach(this::alarm);
+        if (document.alarms().isEmpty()) {
+            html.leaf("p", document.calm());
+        }
+        items(new Block.Items(document.cautions(), Block.ListKind.BULLETS));
+        html.closeLine();
+    }
+
     private void section(Document.Section section) {
-        if (section.isSheet()) {
+        if (section.form() == Document.Form.SHEET) {
             html.open("section", "class", "sheet");
         } else {
             html.open("section");
@@ -128,12 +148,18 @@ final class HtmlPage implements Block.Renderer {
     }
 
     @Override
-    public void picture(Illustration picture) {
+    public void picture(Block.Picture picture) {
         pictures++;
+        StringBuilder svg = new StringBuilder();
+        try {
+            picture.svg().writeTo(svg);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
         html.leaf("p", "On a narrow screen the picture scrolls sideways.", "class", "hint");
         html.open("figure");
         html.open("div", "class", "scroll", "role", "region", "tabindex", "0", "aria-label", "Picture " + pictures);
-        html.picture(Svg.of(picture.svg(), picture.alternative(), "p" + pictures + "-"))
+        html.picture(Svg.of(svg.toString(), picture.alternative(), "p" + pictures + "-"))
                 .closeLine();
         if (!picture.caption().isBlank()) {
             html.leaf("figcaption", picture.caption(), "dir", "auto");
@@ -181,14 +207,19 @@ final class HtmlPage implements Block.Renderer {
         html.open("span", "class", "severity").text(finding.severity()).close();
         html.text(" ").text(finding.sentence()).closeLine();
         html.open("dl");
-        for (Block.FoundRule.Entry entry : finding.entries()) {
-            if (!entry.text().isBlank()) {
-                html.open("div")
-                        .leaf("dt", entry.name())
-                        .leaf("dd", entry.text(), "dir", "auto")
-                        .closeLine();
-            }
-        }
+        entry("What to do", finding.advice());
+        finding.entries().forEach(entry -> entry(entry.name(), entry.text()));
         html.closeLine().closeLine();
+    }
+
+    private void entry(String name, String text) {
+        if (!text.isBlank()) {
+            html.open("div").leaf("dt", name).leaf("dd", text, "dir", "auto").closeLine();
+        }
+    }
+
+    @Override
+    public void either(Block.Either either) {
+        either.page().forEach(block -> block.show(this));
     }
 }

@@ -3,133 +3,135 @@ package io.github.heatswell.scenarios.report;
 import io.github.heatswell.ageing.OutlookCourse;
 import io.github.heatswell.ageing.OutlookMonth;
 import io.github.heatswell.ageing.OutlookResult;
+import io.github.heatswell.assessment.Finding;
+import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.charts.Chart;
 import io.github.heatswell.charts.table.OutlookTable;
+import io.github.heatswell.scenarios.file.Costs;
 import io.github.heatswell.scenarios.outlook.OutlookAnswer;
-import io.github.heatswell.scenarios.wording.Wrapped;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /**
- * What the years will do, for reading on a terminal of 80 columns.
+ * What is said of the years ahead.
  */
 public final class OutlookReport {
 
-    private static final String YEAR_ROW = "  %4s %14s %14s %14s %16s";
-    private static final String VESSEL_ROW = "  %-12s %-24s %14s %16s";
-
     private final OutlookAnswer answer;
     private final OutlookResult result;
-    private final OutlookWords words;
-    private final QuantityFormat shown;
-    private final StringBuilder text = new StringBuilder();
+    private final Chart chart;
 
     private OutlookReport(OutlookAnswer answer, UnitSystem units) {
         this.answer = answer;
         this.result = answer.result();
-        this.shown = QuantityFormat.ascii(units);
-        this.words = new OutlookWords(answer, shown);
+        this.chart = Chart.of(result, answer.scenario().system(), units);
     }
 
     /**
      * The answer.
      *
      * @param answer what was found
-     * @param units the units of report, table and picture; the JSON is in SI units always
+     * @param units the units of screen, table and picture; the JSON is in SI units always
      * @return with the files outlook.csv, outlook.json, outlook.png, outlook.svg and report.html
      */
     public static Answer answer(OutlookAnswer answer, UnitSystem units) {
         OutlookReport report = new OutlookReport(answer, units);
-        Chart chart = Chart.of(answer.result(), answer.scenario().system(), units);
         return Answer.of(
-                ResultFile.sideBySide(List.of(
+                report::content,
+                answer.result().balances(),
+                units,
+                List.of(
                         ResultFile.ofText("outlook.csv", out -> OutlookTable.write(answer.result(), units, out)),
-                        ResultFile.of("outlook.json", out -> OutlookJson.write(answer, out)),
-                        ResultFile.of("outlook.png", chart::writePng),
-                        ResultFile.ofText("outlook.svg", chart::writeSvg),
-                        ResultFile.ofText(
-                                "report.html", out -> HtmlPage.write(OutlookPage.of(answer, chart, units), out)))),
-                new Report(report.said(), report.isHazard(), answer.result().balances()));
+                        ResultFile.of("outlook.json", out -> OutlookJson.write(answer, out))),
+                Answer.pictures("outlook", report.chart));
     }
 
-    private boolean isHazard() {
-        return words.isHazard() || Hazards.in(answer.scenario());
+    private Document content(QuantityFormat shown) {
+        OutlookWords words = new OutlookWords(answer, shown);
+        List<Finding> found =
+                Findings.of(answer.scenario().system(), answer.scenario().doubts());
+        String title =
+                answer.scenario().title() + ": the next " + (result.years() == 1 ? "year" : result.years() + " years");
+        return Document.of(
+                title,
+                answer.scenario().name(),
+                alarms(words, shown),
+                List.of(
+                        Document.answer(
+                                "",
+                                words.headline(),
+                                Doubtful.before(answer.scenario(), List.of(words.interval(), words.care())),
+                                ""),
+                        Document.pictures(
+                                List.of(PagePicture.ofYears(chart)),
+                                List.of(
+                                        years(shown),
+                                        vessels(words, shown),
+                                        new Block.Paragraph(words.basis(), Block.Tone.PLAIN).onScreen())),
+                        PageFindings.section(found, shown).onPage(),
+                        PageBasis.ofYears(answer.scenario(), shown).onPage(),
+                        PageMethods.ofYears(words.basis())),
+                shown);
     }
 
-    private String said() {
-        text.append(Alarms.lines(Alarms.of(answer.scenario(), shown), ""));
+    private List<AlarmNote> alarms(OutlookWords words, QuantityFormat shown) {
+        List<AlarmNote> alarms = new ArrayList<>(Alarms.of(answer.scenario(), shown));
         words.alarm()
-                .ifPresent(alarm -> text.append(
-                                Wrapped.lines((words.isHazard() ? "HAZARD: " : "WARNING: ") + alarm, "", "        "))
-                        .append('\n'));
-        text.append(OpenBalance.lines(result.balances()));
-        paragraph(
-                answer.scenario().title() + ": the next " + (result.years() == 1 ? "year" : result.years() + " years"));
-        text.append(Doubtful.lines(answer.scenario()));
-        paragraph(words.headline());
-        paragraph(words.interval());
-        paragraph(words.care());
-        years();
-        vessels();
-        paragraph(words.basis());
-        return text.toString();
+                .ifPresent(alarm -> alarms.add(
+                        new AlarmNote(words.isHazard() ? "HAZARD" : "WARNING", PageWords.capitalised(alarm))));
+        alarms.addAll(OpenBalance.notes(result.balances()));
+        return alarms;
     }
 
-    private void paragraph(String words) {
-        text.append(Wrapped.lines(words, "", "")).append('\n');
-    }
-
-    private void years() {
-        row(YEAR_ROW, "year", "charge at end", "highest peak", "given off", "water's price");
-        List<OutlookMonth> months = result.expected().months();
+    private Grid years(QuantityFormat shown) {
+        List<List<String>> rows = new ArrayList<>();
+        OutlookCourse course = result.expected();
         for (int year = 0; year < result.years(); year++) {
-            row(
-                    YEAR_ROW,
+            OutlookMonth last = course.months().get((year + 1) * OutlookMonth.MONTHS_OF_YEAR - 1);
+            rows.add(List.of(
                     String.valueOf(year + 1),
-                    shown.pressure(months.get((year + 1) * OutlookMonth.MONTHS_OF_YEAR - 1)
-                            .prechargeGauge()),
-                    shown.pressure(result.expected().highestInYear(year)),
-                    shown.volume(result.expected().relievedInYear(year)),
-                    Money.of(
-                            answer.cost(result.expected(), year),
-                            answer.scenario().costs().currency()));
+                    shown.pressure(last.prechargeGauge()),
+                    shown.pressure(course.highestInYear(year)),
+                    shown.volume(course.relievedInYear(year)),
+                    Money.of(answer.cost(course, year), costs().currency())));
         }
-        text.append(Wrapped.lines("Every day taken to be like the worst of its month. " + price(), "  ", "  "))
-                .append('\n');
+        return new Grid(
+                "Year by year with the expected fading, gauge pressures. Every day is taken to be like the worst of its"
+                        + " month, so less is given off than this.",
+                List.of("Year", "Charge at its end", "Highest peak", "Given off", "Price of that water"),
+                rows);
     }
 
-    private String price() {
-        return "Water at "
-                + Money.of(
-                        answer.scenario().costs().ofWater(1),
-                        answer.scenario().costs().currency())
-                + " a cubic metre"
-                + (answer.scenario().costs().waterInvented() ? ", a price that is invented." : ".");
-    }
-
-    private void vessels() {
-        row(VESSEL_ROW, "vessel", "drips from", "given off", "water's price");
-        vessel(shown.volume(result.expected().vesselVolume()), result.expected());
+    private Grid vessels(OutlookWords words, QuantityFormat shown) {
+        List<List<String>> rows = new ArrayList<>();
+        String present = shown.volume(result.expected().vesselVolume());
+        rows.add(vessel(present + ", expected fading", result.expected(), words, shown));
         if (!result.slow().loss().equals(result.fast().loss())) {
-            vessel("  if slow", result.slow());
-            vessel("  if fast", result.fast());
+            rows.add(vessel(present + ", slowest fading", result.slow(), words, shown));
+            rows.add(vessel(present + ", fastest fading", result.fast(), words, shown));
         }
-        result.larger().forEach(course -> vessel(shown.volume(course.vesselVolume()), course));
-        text.append('\n');
+        result.larger()
+                .forEach(course -> rows.add(
+                        vessel(shown.volume(course.vesselVolume()) + ", expected fading", course, words, shown)));
+        return new Grid(
+                "What a larger vessel with the same charge would change. Water costs "
+                        + Money.of(costs().ofWater(1), costs().currency()) + " a cubic metre"
+                        + (costs().waterInvented() ? ", a price that is invented." : "."),
+                List.of("Vessel", "Drips from", "Given off in all the years", "Price of that water"),
+                rows);
     }
 
-    private void vessel(String name, OutlookCourse course) {
-        row(
-                VESSEL_ROW,
+    private List<String> vessel(String name, OutlookCourse course, OutlookWords words, QuantityFormat shown) {
+        return List.of(
                 name,
                 words.begins(course),
                 shown.volume(course.relieved()),
-                Money.of(answer.cost(course), answer.scenario().costs().currency()));
+                Money.of(answer.cost(course), costs().currency()));
     }
 
-    private void row(String form, Object... cells) {
-        text.append(String.format(Locale.ROOT, form, cells).stripTrailing()).append('\n');
+    private Costs costs() {
+        return answer.scenario().costs();
     }
 }

@@ -32,13 +32,18 @@ final class PageBasis {
         List<Block> blocks = new ArrayList<>();
         assumed(scenario, shown, blocks);
         if (!scenario.changes().isEmpty()) {
-            blocks.add(new Block.Paragraph("Changed on the command line:", Block.Tone.PLAIN));
+            blocks.add(new Block.Subheading("Changed from outside the file"));
             blocks.add(new Block.Items(
                     scenario.changes().stream().map(Change::toString).toList(), Block.ListKind.QUOTED_BULLETS));
         }
         List<List<String>> uncertain = scenario.uncertain().isEmpty() ? usual : given(scenario);
         if (!uncertain.isEmpty()) {
-            blocks.add(new Grid("Known within a range only", List.of("Input", "Range", "What that means"), uncertain));
+            Grid ranges = new Grid(
+                    "Known within a range only", List.of("Input", "Range", "What that means"), uncertain, true);
+            blocks.add(
+                    scenario.uncertain().isEmpty()
+                            ? ranges.onPage()
+                            : ranges.captionedOnScreen("Known within a range only; this run took the best estimates"));
         }
         return new Document.Section("Assumptions", blocks);
     }
@@ -46,18 +51,29 @@ final class PageBasis {
     private static void assumed(Scenario scenario, QuantityFormat shown, List<Block> blocks) {
         if (scenario.assumptions().isEmpty()) {
             blocks.add(new Block.Paragraph(
-                    "Nothing had to be assumed: the scenario says everything the model needs.", Block.Tone.PLAIN));
+                            "Nothing had to be assumed: the scenario says everything the model needs.",
+                            Block.Tone.PLAIN)
+                    .onPage());
             return;
         }
         blocks.add(new Block.Paragraph(
-                "The scenario does not say these. If you know better, write it into the file and run it again.",
-                Block.Tone.PLAIN));
+                        "The scenario does not say these. If you know better, write it into the file and run it again.",
+                        Block.Tone.PLAIN)
+                .onPage());
         blocks.add(new Grid(
-                "Filled in with typical values",
-                List.of("Field", "Value", "Why this value"),
-                scenario.assumptions().stream()
-                        .map(value -> List.of(value.field(), PageWords.inBoth(value.value(), shown), value.basis()))
-                        .toList()));
+                        "Filled in with typical values",
+                        List.of("Field", "Value", "Why this value"),
+                        scenario.assumptions().stream()
+                                .map(value ->
+                                        List.of(value.field(), PageWords.inBoth(value.value(), shown), value.basis()))
+                                .toList())
+                .orOnScreen(new Grid(
+                        "Assumed, since the file does not say (report.html gives the reasons)",
+                        List.of("Field", "Value"),
+                        scenario.assumptions().stream()
+                                .map(value -> List.of(value.field(), PageWords.asWritten(value.value())))
+                                .toList(),
+                        true)));
     }
 
     private static List<List<String>> given(Scenario scenario) {

@@ -33,7 +33,7 @@ final class PageCosts {
         }
         List<List<String>> rows = new ArrayList<>();
         houses.forEach((house, water) -> rows.add(List.of(
-                house, shown.volume(water.volume()), Money.of(costs.ofWater(water.volume()), costs.currency()))));
+                house, shown.largeVolume(water.volume()), Money.of(costs.ofWater(water.volume()), costs.currency()))));
         return List.of(
                 new Grid("Water discharged in a year", List.of("House", "Water", "Price"), rows),
                 new Block.Paragraph(basis(costs), Block.Tone.QUIET));

@@ -6,8 +6,10 @@ import io.github.heatswell.assessment.Measure;
 import io.github.heatswell.assessment.Severity;
 import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.units.QuantityFormat;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Findings as the printed report shows them, in both unit systems. */
 final class PageFindings {
@@ -23,8 +25,11 @@ final class PageFindings {
     /** All findings, each with the rule it is held against. */
     static Document.Section section(List<Finding> findings, QuantityFormat shown) {
         PageFindings page = new PageFindings(shown);
-        return new Document.Section(
-                "Findings", findings.stream().map(page::note).toList());
+        List<Block> blocks = findings.stream().map(page::block).collect(Collectors.toCollection(ArrayList::new));
+        if (findings.stream().anyMatch(PageFindings::isForTheScreen)) {
+            blocks.add(0, new Block.Subheading("Findings").onScreen());
+        }
+        return new Document.Section("Findings", blocks);
     }
 
     /** Whether people may be hurt. */
@@ -45,15 +50,25 @@ final class PageFindings {
                         + finding.sentence().text(shown));
     }
 
+    /** Hazards stand at the top of the screen, and notes are for those who read on. */
+    private static boolean isForTheScreen(Finding finding) {
+        return finding.severity() != Severity.HAZARD && finding.severity() != Severity.NOTE;
+    }
+
+    private Block block(Finding finding) {
+        Block.FoundRule rule = note(finding);
+        return isForTheScreen(finding) ? rule : rule.onPage();
+    }
+
     private Block.FoundRule note(Finding finding) {
         String standing = PageFormulas.standing(finding.authority().source());
         return new Block.FoundRule(
                 word(finding.severity()),
                 text(finding.sentence()),
+                text(finding.advice()),
                 List.of(
                         entry("Found", finding.found().map(this::text)),
                         entry("Limit", finding.limit().map(this::text)),
-                        entry("What to do", Optional.of(text(finding.advice()))),
                         entry(
                                 "Source",
                                 Optional.of(basis(finding.authority())

@@ -26,17 +26,24 @@ final class PageFormulas {
     /** What a formula says about the size of the vessel, and why the simulation says otherwise. */
     static List<Block> of(FormulaAnswer formula, QuantityFormat shown) {
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Subheading(PageWords.capitalised(formula.name())));
+        String name = PageWords.capitalised(formula.name());
+        blocks.add(new Block.Subheading(name)
+                .orOnScreen(new Block.Subheading(name
+                        + formula.result()
+                                .filter(result -> formula.differences().isEmpty())
+                                .map(result -> ", " + shown.volume(result.volume()))
+                                .orElse(""))));
         formula.result()
                 .ifPresent(result -> blocks.add(
-                        new Block.Formula(result.expression(), " gives " + shown.volume(result.volume()) + ".")));
+                        new Block.Formula(result.expression(), " gives " + shown.volume(result.volume()) + ".")
+                                .onPage()));
         if (!formula.remark().isBlank()) {
             blocks.add(new Block.Paragraph(PageWords.capitalised(formula.remark()) + ".", Block.Tone.PLAIN));
         }
-        formula.result().ifPresent(result -> rests(result, shown, blocks));
-        if (formula.result().isPresent()) {
+        formula.result().ifPresent(result -> {
+            rests(result, shown, blocks);
             formula.differences().ifPresent(differences -> differences(differences, shown, blocks));
-        }
+        });
         return blocks;
     }
 
@@ -44,15 +51,19 @@ final class PageFormulas {
     private static void rests(FormulaResult result, QuantityFormat shown, List<Block> blocks) {
         if (!result.inputs().isEmpty()) {
             blocks.add(new Grid(
-                    "What went into the formula",
-                    List.of("Letter", "Value", "Meaning", "Source"),
-                    result.inputs().stream().map(input -> input(input, shown)).toList()));
+                            "What went into the formula",
+                            List.of("Letter", "Value", "Meaning", "Source"),
+                            result.inputs().stream()
+                                    .map(input -> input(input, shown))
+                                    .toList())
+                    .onPage());
         }
         if (!result.source().text().isBlank()) {
             String standing = standing(result.source());
             blocks.add(new Block.Paragraph(
-                    "Source: " + result.source().text() + (standing.isBlank() ? "" : " (" + standing + ")"),
-                    Block.Tone.QUIET));
+                            "Source: " + result.source().text() + (standing.isBlank() ? "" : " (" + standing + ")"),
+                            Block.Tone.QUIET)
+                    .onPage());
         }
     }
 
@@ -79,13 +90,23 @@ final class PageFormulas {
     }
 
     private static void differences(SizingReconciliation differences, QuantityFormat shown, List<Block> blocks) {
-        List<List<String>> rows = differences.terms().stream()
+        List<List<String>> rows = new ArrayList<>();
+        differences.terms().stream()
                 .filter(term -> Math.abs(term.volume()) >= WORTH_SAYING)
-                .map(term -> List.of(PageWords.capitalised(term.effect().description()), shown.volume(term.volume())))
-                .toList();
+                .map(term -> List.of(PageWords.capitalised(term.effect().description()), signed(term.volume(), shown)))
+                .forEach(rows::add);
         if (!rows.isEmpty()) {
-            blocks.add(new Grid("From the formula to the simulation", List.of("Effect", "Adds to the vessel"), rows));
+            rows.add(
+                    0, List.of("The formula", shown.volume(differences.formula().volume())));
+            rows.add(List.of("The simulation", shown.volume(differences.simulated())));
+            blocks.add(new Grid("From the formula to the simulation", List.of("Effect", "Volume"), rows, true)
+                    .captionedOnScreen(""));
         }
+    }
+
+    private static String signed(double volume, QuantityFormat shown) {
+        String words = shown.volume(volume);
+        return volume < 0 ? words : "+" + words.replace("(", "(+");
     }
 
     /** How far a source was checked, in words. */

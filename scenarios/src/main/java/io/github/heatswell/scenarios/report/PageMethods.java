@@ -50,8 +50,16 @@ final class PageMethods {
         return section(notes);
     }
 
+    /** Of many runs of one house, varied. */
+    static Document.Section ofStudy(long simulations) {
+        List<List<String>> notes = new ArrayList<>(model());
+        notes.add(List.of("Runs", simulations + " simulations."));
+        notes.add(version());
+        return section(notes);
+    }
+
     /** Of a diagnosis. */
-    static Document.Section ofDiagnosis(long simulations) {
+    static Document.Section ofDiagnosis() {
         List<List<String>> notes = new ArrayList<>(model());
         notes.add(List.of(
                 "Causes",
@@ -63,15 +71,15 @@ final class PageMethods {
                 "Intervals",
                 "They hold for the cause they stand with. Of 166 numbers of simulated logs whose cause was known, 162 lay"
                         + " inside."));
-        notes.add(List.of("Runs", simulations + " simulations."));
         notes.add(version());
         return section(notes);
     }
 
     private static Document.Section section(List<List<String>> notes) {
         return new Document.Section(
-                "How the numbers were made",
-                List.of(new Grid("Model, solver and checks", List.of("About", "What was done"), notes)));
+                        "How the numbers were made",
+                        List.of(new Grid("Model, solver and checks", List.of("About", "What was done"), notes)))
+                .onPage();
     }
 
     private static List<List<String>> model() {

@@ -80,26 +80,27 @@ final class PageSizes {
                         .count()
                 == 1;
         boolean priced = sizes.stream().anyMatch(size -> size.price().isPresent());
-        List<String> columns = new ArrayList<>(List.of("Vessel", "Peak", "Room below the limit", "Enough"));
+        List<String> columns = new ArrayList<>(List.of("Vessel", "Peak", "Room below the limit"));
         if (!alike) {
             columns.add("Precharge");
         }
         if (priced) {
             columns.add("Price");
         }
+        columns.add("Enough");
         List<List<String>> rows = new ArrayList<>();
         for (SizedVessel size : sizes) {
             List<String> row = new ArrayList<>(List.of(
                     shown.volume(size.volume()),
                     (size.higher() ? "over " : "") + shown.pressure(size.peakAbsolute() - atmosphere),
-                    size.higher() ? "none" : shown.pressureDifference(size.margin()),
-                    enough.apply(size)));
+                    size.higher() ? "none" : shown.pressureDifference(size.margin())));
             if (!alike) {
                 row.add(precharge(size, atmosphere, shown));
             }
             if (priced) {
                 row.add(size.price().map(Money::of).orElse("not given"));
             }
+            row.add(enough.apply(size));
             rows.add(row);
         }
         return Optional.of(new Grid(
@@ -112,6 +113,14 @@ final class PageSizes {
 
     private static String precharge(SizedVessel size, double atmosphere, QuantityFormat shown) {
         return shown.pressure(size.precharge().gauge(atmosphere));
+    }
+
+    /** That prices of vessels are not those of any shop, where nobody gave any. */
+    static List<Block> prices(VesselAnswer answer) {
+        return answer.scenario().costs().vesselsInvented()
+                ? List.of(new Block.Paragraph(
+                        "The prices of vessels are invented; give your own under 'costs'.", Block.Tone.QUIET))
+                : List.of();
     }
 
     /** Sizes, what formulas say, and what the water costs. */

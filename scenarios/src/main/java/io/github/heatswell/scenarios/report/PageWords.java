@@ -71,14 +71,16 @@ final class PageWords {
         return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 
+    /** A value as a scenario file has it, or that there is none. */
+    static String asWritten(String value) {
+        return value.equals("[]") ? "none" : value;
+    }
+
     /** A value as a scenario file has it, in both unit systems where they have different units for it. */
     static String inBoth(String value, QuantityFormat shown) {
-        if (value.equals("[]")) {
-            return "none";
-        }
         Matcher quantity = QUANTITY.matcher(value);
         if (!quantity.matches()) {
-            return value;
+            return asWritten(value);
         }
         double number = Double.parseDouble(quantity.group(1));
         return UNITS.stream()

@@ -17,6 +17,11 @@ import java.util.Objects;
  */
 public record Report(String said, boolean isHazard, Balances balances) {
 
+    /** A document as a report. */
+    static Report of(Document document, Balances balances) {
+        return new Report(TextPage.of(document), document.isHazard(), balances);
+    }
+
     /** The report where nothing is known. */
     static final Report NONE = new Report("", false, Balances.NONE);
 
@@ -38,7 +43,7 @@ public record Report(String said, boolean isHazard, Balances balances) {
      * @return the lines
      */
     public String text() {
-        return said.isEmpty() ? "" : said + "\n" + Caution.text();
+        return said.isEmpty() ? "" : said + "\n" + Cautions.inShort();
     }
 
     /**
@@ -51,6 +56,6 @@ public record Report(String said, boolean isHazard, Balances balances) {
     public String text(Path folder, List<ResultFile> files) {
         String names = String.join(", ", files.stream().map(ResultFile::name).toList());
         return said + "\nWritten into " + Printable.line(folder.toString()) + ":\n" + Wrapped.lines(names, "  ", "  ")
-                + "\n" + Caution.text();
+                + "\n" + Cautions.inShort();
     }
 }

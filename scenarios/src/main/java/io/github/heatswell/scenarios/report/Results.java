@@ -4,10 +4,10 @@ import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.charts.Chart;
 import io.github.heatswell.charts.table.EventTable;
 import io.github.heatswell.charts.table.TraceTable;
+import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.units.UnitSystem;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 
@@ -46,21 +46,17 @@ public final class Results {
         Objects.requireNonNull(scenario, "scenario");
         RunFindings findings = RunFindings.of(result);
         findings.requireOf(scenario);
-        RunPage page = new RunPage(scenario, Objects.requireNonNull(units, "units"));
         List<Finding> found = findings.narrative(scenario.doubts()).findings();
-        Advice advice = Advice.of(scenario, found, page.shown());
+        Advice advice = Advice.of(scenario, found, Answer.onPage(Objects.requireNonNull(units, "units")));
         Chart chart = Chart.of(result, scenario.doubts(), units);
-        List<ResultFile> files = new ArrayList<>(List.of(
-                ResultFile.ofText("trace.csv", out -> TraceTable.write(result, units, out)),
-                ResultFile.ofText("events.csv", out -> EventTable.write(result, units, out)),
-                ResultFile.of("summary.json", out -> SummaryJson.write(scenario, findings, out))));
-        files.addAll(ResultFile.sideBySide(List.of(
-                ResultFile.of("pressure.png", chart::writePng),
-                ResultFile.ofText("pressure.svg", chart::writeSvg),
-                ResultFile.ofText(
-                        "report.html", out -> HtmlPage.write(page.content(findings, advice, chart), out)))));
         return Answer.of(
-                files,
-                RunReport.of(scenario, findings, advice.balances(), units));
+                new RunReport(scenario, findings, advice, chart)::content,
+                Balances.of(findings.summary()).and(advice.balances()),
+                units,
+                List.of(
+                        ResultFile.ofText("trace.csv", out -> TraceTable.write(result, units, out)),
+                        ResultFile.ofText("events.csv", out -> EventTable.write(result, units, out)),
+                        ResultFile.of("summary.json", out -> SummaryJson.write(scenario, findings, out))),
+                Answer.pictures("pressure", chart));
     }
 }

@@ -1,126 +1,80 @@
 package io.github.heatswell.scenarios.report;
 
-import io.github.heatswell.assessment.Severity;
-import io.github.heatswell.assessment.Statement;
+import io.github.heatswell.assessment.Finding;
+import io.github.heatswell.charts.Chart;
 import io.github.heatswell.narrative.Narrative;
-import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.RunSummary;
-import io.github.heatswell.scenarios.file.Assumption;
+import io.github.heatswell.scenarios.choice.YearlyWater;
 import io.github.heatswell.scenarios.file.Scenario;
-import io.github.heatswell.scenarios.wording.Printable;
-import io.github.heatswell.scenarios.wording.Wrapped;
+import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.QuantityFormat;
-import io.github.heatswell.units.UnitSystem;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
 
-/**
- * What a run found, for reading on a terminal of 80 columns. Hazards come first.
- */
+/** What is said of a run. */
 final class RunReport {
 
     private final Scenario scenario;
     private final RunFindings findings;
     private final RunSummary result;
     private final Narrative narrative;
-    private final Balances advice;
-    private final UnitSystem units;
-    private final QuantityFormat shown;
-    private final StringBuilder text = new StringBuilder();
-
-    private RunReport(Scenario scenario, RunFindings findings, Balances advice, UnitSystem units) {
-        this.scenario = scenario;
-        this.findings = findings;
-        this.result = findings.summary();
-        this.narrative = findings.narrative(scenario.doubts());
-        this.advice = advice;
-        this.units = units;
-        this.shown = QuantityFormat.ascii(units);
-    }
+    private final List<Finding> found;
+    private final Advice advice;
+    private final Chart chart;
 
     /**
      * The report of a run.
      *
      * @param scenario what was run
      * @param findings what the run found
-     * @param advice the runs behind the check sheet and the sizes of its page
-     * @param units the units to show it in
+     * @param advice what the page gives beside the run
+     * @param chart the picture
      */
-    static Report of(Scenario scenario, RunFindings findings, Balances advice, UnitSystem units) {
-        RunReport report = new RunReport(scenario, findings, advice, units);
-        return new Report(
-                report.said(),
-                report.narrative.isHazard(),
-                Balances.of(findings.summary()).and(advice));
+    RunReport(Scenario scenario, RunFindings findings, Advice advice, Chart chart) {
+        this.scenario = scenario;
+        this.findings = findings;
+        this.result = findings.summary();
+        this.narrative = findings.narrative(scenario.doubts());
+        this.found = narrative.findings();
+        this.advice = advice;
+        this.chart = chart;
     }
 
-    private String said() {
-        text.append(Alarms.lines(Alarms.notes(narrative.alarms(), "", shown), ""));
-        text.append(Alarms.lines(OpenBalance.ofAdvice(advice), ""));
-        text.append(Wrapped.lines(scenario.title(), "", ""));
-        if (!scenario.question().isEmpty()) {
-            text.append(Wrapped.lines(scenario.question(), "  ", "  "));
+    Document content(QuantityFormat shown) {
+        String answer = narrative.headline().text(shown) + ".";
+        List<String> remarks =
+                narrative.remarks().stream().map(remark -> remark.text(shown)).toList();
+        List<AlarmNote> alarms = new ArrayList<>(Alarms.notes(narrative.alarms(), "", shown));
+        alarms.addAll(OpenBalance.ofAdvice(advice.balances()));
+        List<Document.Section> sections = new ArrayList<>();
+        sections.add(Document.answer(
+                scenario.question(), answer, Doubtful.before(scenario, remarks), scenario.expectation()));
+        sections.add(
+                Document.pictures(List.of(PagePicture.ofRuns(chart, answer)), List.of(RunRows.of(findings, shown))));
+        sections.add(advice.check().section(shown));
+        if (mayBeFitted(shown)) {
+            sections.add(CommissioningList.of(result.system(), shown).section());
         }
-        text.append('\n');
-        text.append(Doubtful.lines(scenario));
-        text.append(Wrapped.lines(Sentence.of(narrative.headline().text(shown)), "", ""))
-                .append('\n');
-        remarks();
-        text.append(FindingRows.of(
-                narrative.findings().stream()
-                        .filter(finding -> finding.severity() != Severity.HAZARD)
-                        .toList(),
-                units));
-        RunRows.of(findings, shown).forEach(row -> row(row.label(), row.value(), row.remark()));
-        changes();
-        assumptions();
-        return text.toString();
+        sections.add(PageFindings.section(found, shown));
+        sections.add(PageSizes.section(advice.sizes(), List.of(), PageCosts.of(water(), scenario.costs(), shown))
+                .onPage());
+        sections.add(PageBasis.of(scenario, !advice.check().readings().isEmpty(), shown));
+        sections.add(PageMethods.of(result, shown));
+        return Document.of(scenario.title(), scenario.name(), alarms, sections, shown);
     }
 
-    private void remarks() {
-        List<Statement> remarks = narrative.remarks();
-        remarks.forEach(remark -> text.append(Wrapped.lines(remark.text(shown), "", "")));
-        if (!remarks.isEmpty()) {
-            text.append('\n');
-        }
+    private Map<String, YearlyWater> water() {
+        return YearlyWater.ofNormalLife(result, scenario.doubts())
+                .filter(year -> year.volume() > 0)
+                .map(year -> Map.of("As it is", year))
+                .orElse(Map.of());
     }
 
-    private void changes() {
-        if (!scenario.changes().isEmpty()) {
-            text.append("\nChanged from outside the file:\n");
-            scenario.changes()
-                    .forEach(change -> text.append(Wrapped.lines(Printable.line(change.toString()), "  ", "    ")));
-        }
-        if (!scenario.uncertain().isEmpty()) {
-            text.append("\nKnown only so well; this run took the best estimates:\n");
-            scenario.uncertain()
-                    .forEach(field -> text.append(Wrapped.lines(
-                            field.field() + "  " + Printable.line(field.text()) + ", taken as " + field.centre(),
-                            "  ",
-                            "    ")));
-        }
-    }
-
-    private void assumptions() {
-        if (scenario.assumptions().isEmpty()) {
-            return;
-        }
-        text.append("\nAssumed, since the file does not say (summary.json gives the reasons):\n");
-        int width = scenario.assumptions().stream()
-                .mapToInt(assumption -> assumption.field().length())
-                .max()
-                .orElse(0);
-        for (Assumption assumption : scenario.assumptions()) {
-            text.append("  ")
-                    .append(assumption.field())
-                    .append(" ".repeat(width + 2 - assumption.field().length()))
-                    .append(assumption.value().equals("[]") ? "none" : assumption.value())
-                    .append('\n');
-        }
-    }
-
-    private void row(String label, String value, String remark) {
-        text.append(String.format(Locale.ROOT, "  %-10s  %13s  %s", label, value, remark))
-                .append('\n');
+    /** Whether a vessel is there or may be put in: behind a closed feed, and not while the heater is to stay off. */
+    private boolean mayBeFitted(QuantityFormat shown) {
+        boolean closed = result.system().supply().arrangement() != Supply.Arrangement.DIRECT;
+        boolean vessel = result.system().vessel().isPresent();
+        return (vessel || closed) && PageFindings.notBefore(found, shown).isEmpty();
     }
 }

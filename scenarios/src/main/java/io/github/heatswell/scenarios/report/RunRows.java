@@ -1,10 +1,14 @@
 package io.github.heatswell.scenarios.report;
 
+import io.github.heatswell.narrative.DrawCount;
 import io.github.heatswell.narrative.Limit;
 import io.github.heatswell.result.Extreme;
+import io.github.heatswell.result.ReliefTotal;
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.result.Totals;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.ReliefFault;
+import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,7 +19,7 @@ final class RunRows {
     private final RunFindings findings;
     private final RunSummary result;
     private final QuantityFormat shown;
-    private final List<FlowRows.Row> rows = new ArrayList<>();
+    private final List<List<String>> rows = new ArrayList<>();
 
     private RunRows(RunFindings findings, QuantityFormat shown) {
         this.findings = findings;
@@ -23,17 +27,18 @@ final class RunRows {
         this.shown = shown;
     }
 
-    static List<FlowRows.Row> of(RunFindings findings, QuantityFormat shown) {
-        RunRows rows = new RunRows(findings, shown);
-        rows.course();
-        rows.limits();
-        rows.rows.addAll(FlowRows.of(findings, shown));
-        rows.result
+    static Grid of(RunFindings findings, QuantityFormat shown) {
+        RunRows all = new RunRows(findings, shown);
+        all.course();
+        all.limits();
+        all.relieved();
+        all.others();
+        all.result
                 .system()
                 .vessel()
                 .filter(vessel -> vessel.condition() == ExpansionVessel.Condition.SOUND)
-                .ifPresent(rows::vessel);
-        return rows.rows;
+                .ifPresent(all::vessel);
+        return new Grid("What the run found, gauge pressures", List.of("What", "Value", "Remark"), all.rows, true);
     }
 
     /** How much room a run left below a limit. */
@@ -104,6 +109,51 @@ final class RunRows {
     }
 
     private void row(String label, String value, String remark) {
-        rows.add(new FlowRows.Row(label, value, remark));
+        rows.add(List.of(PageWords.capitalised(label), value, remark));
+    }
+
+    private void relieved() {
+        List<ReliefTotal> totals = result.totals().relief();
+        for (int i = 0; i < totals.size(); i++) {
+            ReliefValve valve = result.system().reliefValves().get(i);
+            ReliefTotal total = totals.get(i);
+            add("relieved", total.volume(), valve.name() + ", " + state(valve, total));
+        }
+    }
+
+    private void others() {
+        Totals totals = result.totals();
+        if (!result.system().draws().draws().isEmpty()) {
+            long draws = DrawCount.started(result.events());
+            add("drawn", totals.drawn(), "hot water, " + draws + (draws == 1 ? " draw" : " draws"));
+            row("delivered", shown.energy(totals.heatDelivered()), "heat at the taps, above cold water");
+        }
+        if (!result.system().leaks().isEmpty()) {
+            add("leaked", totals.leaked(), "by taps that drip and other leaks");
+        }
+        if (totals.returned() > 0) {
+            add("went back", totals.returned(), "to the mains");
+        }
+        add("let in", totals.letIn(), "from the supply");
+    }
+
+    private void add(String label, double volume, String remark) {
+        row(label, shown.volume(volume), remark);
+    }
+
+    private static String state(ReliefValve valve, ReliefTotal total) {
+        return switch (valve.condition()) {
+            case BLOCKED -> "which is blocked";
+            case STUCK_OPEN -> "which is stuck open";
+            case LEAKING_SEAT -> total.openings() == 0 ? "by its worn seat" : "worn, " + openings(total.openings());
+            case SOUND -> openings(total.openings());
+        };
+    }
+
+    private static String openings(int count) {
+        return switch (count) {
+            case 0 -> "stayed shut";
+            default -> "opened " + QuantityFormat.times(count);
+        };
     }
 }

@@ -1,64 +1,87 @@
 package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.assessment.Doubts;
-import io.github.heatswell.narrative.Alarm;
+import io.github.heatswell.assessment.Finding;
+import io.github.heatswell.assessment.Findings;
+import io.github.heatswell.charts.Chart;
+import io.github.heatswell.charts.NamedRun;
+import io.github.heatswell.charts.table.SizeTable;
 import io.github.heatswell.narrative.Bounds;
 import io.github.heatswell.narrative.Narrative;
+import io.github.heatswell.narrative.SizeAdvice;
+import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.result.Balances;
-import io.github.heatswell.scenarios.choice.FormulaAnswer;
+import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.scenarios.choice.YearlyWater;
-import io.github.heatswell.scenarios.file.Costs;
 import io.github.heatswell.scenarios.file.Scenario;
-import io.github.heatswell.scenarios.wording.Wrapped;
+import io.github.heatswell.scenarios.spread.VariedHouse;
 import io.github.heatswell.sizing.SizedVessel;
-import io.github.heatswell.sizing.SizingReconciliation;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.sizing.SizingTarget;
+import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 
 /**
- * Which vessel to buy, for reading on a terminal of 80 columns. Hazards of the house as it is come first.
+ * What is said of which vessel to buy.
  */
 public final class SizingReport {
 
-    /** A difference that moves the vessel by less than this (m3) is not worth a line. */
-    private static final double WORTH_SAYING = 0.005e-3;
-
-    private static final String SIZE_ROW = "  %1s %12s  %14s  %12s  %12s";
-
     private final VesselAnswer answer;
     private final SizingResult sizing;
+    private final RunResult run;
+    private final List<Finding> found;
+    private final Check check;
     private final Balances balances;
     private final double atmosphere;
-    private final QuantityFormat shown;
-    private final StringBuilder text = new StringBuilder();
+    private final Chart chart;
+    private final Optional<Chart> sizes;
 
-    private SizingReport(VesselAnswer answer, Balances balances, UnitSystem units) {
+    SizingReport(VesselAnswer answer, UnitSystem units) {
         this.answer = answer;
         this.sizing = answer.sizing();
-        this.balances = balances;
         this.atmosphere = answer.scenario().system().site().atmosphere();
-        this.shown = QuantityFormat.ascii(units);
+        this.run = answer.proposed().orElse(answer.asItIs());
+        this.found = Findings.of(
+                run.summary(),
+                answer.proposed().isPresent()
+                        ? answer.scenario().doubts().without("vessel")
+                        : answer.scenario().doubts());
+        BalanceCount count = new BalanceCount();
+        QuantityFormat printed = Answer.onPage(units);
+        this.check = PageCheck.of(run.system(), varied(), PageFindings.notBefore(found, printed), count, printed);
+        this.balances = answer.balances().and(count.sum());
+        this.chart = chart(units);
+        this.sizes = sizing.nominal().isEmpty() ? Optional.empty() : Optional.of(sizes(units));
     }
 
     /**
      * The answer. The check sheet of the printed report is simulated here.
      *
      * @param answer what was found
-     * @param units the units of report, table and pictures; the JSON is in SI units always
+     * @param units the units of screen, table and pictures; the JSON is in SI units always
      * @return with the files sizing.csv, sizing.json, before-after.png, before-after.svg, report.html and, where there are
      *     sizes to show, sizes.png and sizes.svg
      */
     public static Answer answer(VesselAnswer answer, UnitSystem units) {
-        SizingPage page = SizingPage.of(answer, units);
-        SizingReport report = new SizingReport(answer, page.balances(), units);
+        SizingReport report = new SizingReport(answer, units);
         return Answer.of(
-                SizingFiles.of(answer, page, units), new Report(report.said(), report.isHazard(), page.balances()));
+                report::content,
+                report.balances,
+                units,
+                List.of(
+                        ResultFile.ofText(
+                                "sizing.csv",
+                                out -> SizeTable.write(
+                                        answer.sizing(), answer.recommended(), report.atmosphere, units, out)),
+                        ResultFile.of("sizing.json", out -> SizingJson.write(answer, out))),
+                report.pictureFiles());
     }
 
     /**
@@ -69,135 +92,118 @@ public final class SizingReport {
      * @return paragraphs, each ended by an empty line; empty if there is no hazard
      */
     public static String hazards(Scenario house, UnitSystem units) {
-        return Alarms.lines(Alarms.of(house, QuantityFormat.ascii(units)), " as it is");
+        return Alarms.lines(Alarms.of(house, Answer.onScreen(units)), " as it is");
+    }
+
+    private List<ResultFile> pictureFiles() {
+        List<ResultFile> files = new ArrayList<>(Answer.pictures("before-after", chart));
+        sizes.ifPresent(drawn -> files.addAll(Answer.pictures("sizes", drawn)));
+        return files;
+    }
+
+    /** The peaks over the sizes, with the one to take. */
+    private Chart sizes(UnitSystem units) {
+        String why = new SizingWords(answer, QuantityFormat.unicode(units)).why();
+        return Chart.of(sizing, new SizeAdvice(answer.recommended(), why), units);
+    }
+
+    /** The run as it is, and with the vessel if one is proposed. */
+    private Chart chart(UnitSystem units) {
+        if (answer.proposed().isEmpty()) {
+            return Chart.of(answer.asItIs(), answer.scenario().doubts(), units);
+        }
+        String volume = answer.recommended()
+                .map(SizedVessel::volume)
+                .map(Answer.onScreen(units)::volume)
+                .orElseThrow();
+        List<NamedRun> runs = new ArrayList<>();
+        runs.add(new NamedRun("as it is", answer.asItIs()));
+        answer.proposed().ifPresent(with -> runs.add(new NamedRun("with " + volume, with)));
+        return Chart.comparing(runs, units);
+    }
+
+    Document content(QuantityFormat shown) {
+        Scenario scenario = answer.scenario();
+        String sentence = new SizingWords(answer, shown).answer();
+        List<Document.Section> sections = new ArrayList<>();
+        List<Block> said = new ArrayList<>(Document.answer("", sentence, Doubtful.before(scenario, List.of()), "")
+                .blocks());
+        if (answer.proposed().isPresent()) {
+            said.add(new Block.Paragraph(
+                            "Check sheet and findings are those of the house with the vessel.", Block.Tone.QUOTING)
+                    .onPage());
+        }
+        sections.add(new Document.Section("The answer", said));
+        sections.add(Document.pictures(pictures(sentence), List.of(limits(shown))));
+        sections.add(check.section(shown));
+        if (answer.proposed().isPresent()
+                && PageFindings.notBefore(found, shown).isEmpty()) {
+            Pressure precharge = run.system().vessel().orElseThrow().precharge();
+            sections.add(CommissioningList.of(run.system(), precharge, shown).section());
+        }
+        sections.add(PageFindings.section(found, shown).onPage());
+        List<Block> costs = new ArrayList<>(PageCosts.of(water(), scenario.costs(), shown));
+        costs.addAll(PageSizes.prices(answer));
+        sections.add(PageSizes.section(
+                PageSizes.of(answer, atmosphere, shown),
+                answer.formulas().stream()
+                        .flatMap(formula -> PageFormulas.of(formula, shown).stream())
+                        .toList(),
+                costs));
+        sections.add(PageBasis.of(scenario, !check.readings().isEmpty(), shown).onPage());
+        sections.add(PageMethods.of(run.summary(), shown));
+        return Document.of(scenario.title() + ": which vessel?", scenario.name(), alarms(shown), sections, shown);
+    }
+
+    private VariedHouse varied() {
+        return answer.proposed()
+                .flatMap(run -> run.system().vessel())
+                .map(vessel -> VariedHouse.with(answer.scenario(), vessel))
+                .orElseGet(() -> VariedHouse.of(answer.scenario()));
+    }
+
+    private List<Block.Picture> pictures(String sentence) {
+        List<Block.Picture> pictures = new ArrayList<>();
+        pictures.add(PagePicture.ofRuns(chart, sentence));
+        sizes.map(PagePicture::ofSizes).ifPresent(pictures::add);
+        return pictures;
     }
 
     /** What a run of the house as it is came to, and that with the vessel if a hazard ended it. */
-    static List<AlarmNote> alarms(VesselAnswer answer, QuantityFormat shown) {
+    private List<AlarmNote> alarms(QuantityFormat shown) {
         Doubts doubts = answer.scenario().doubts();
-        List<AlarmNote> notes = new ArrayList<>(
+        List<AlarmNote> alarms = new ArrayList<>(
                 Alarms.notes(Narrative.of(answer.asItIs().summary(), doubts).alarms(), " as it is", shown));
         answer.proposed()
-                .filter(run -> run.hazard().isPresent())
-                .map(run ->
-                        Narrative.of(run.summary(), doubts.without("vessel")).alarms())
-                .ifPresent(alarms -> notes.addAll(Alarms.notes(alarms.subList(0, 1), " also with the vessel", shown)));
-        return notes;
+                .filter(with -> with.hazard().isPresent())
+                .map(with ->
+                        Narrative.of(with.summary(), doubts.without("vessel")).alarms())
+                .ifPresent(told -> alarms.addAll(Alarms.notes(told.subList(0, 1), " also with the vessel", shown)));
+        alarms.addAll(OpenBalance.notes(balances));
+        return alarms;
     }
 
-    private boolean isHazard() {
-        return alarms(answer, shown).stream().anyMatch(note -> note.word().startsWith(Alarm.Level.HAZARD.word()));
-    }
-
-    private String said() {
-        text.append(Alarms.lines(alarms(answer, shown), ""));
-        text.append(OpenBalance.lines(balances));
-        text.append(Wrapped.lines(answer.scenario().title() + ": which vessel?", "", ""))
-                .append('\n')
-                .append(Doubtful.lines(answer.scenario()))
-                .append(Wrapped.lines(new SizingWords(answer, shown).answer(), "", ""))
-                .append('\n');
-        limits();
-        sizes();
-        formulas();
-        water();
-        prices();
-        return text.toString();
-    }
-
-    private void limits() {
-        row("supply", shown.pressure(sizing.supplyStatic().gauge(atmosphere)), "static pressure, at its highest");
-        String label = "limit";
+    private Grid limits(QuantityFormat shown) {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of(
+                "Supply", shown.pressure(sizing.supplyStatic().gauge(atmosphere)), "static pressure, at its highest"));
         for (SizingTarget.Bound bound : sizing.target().bounds()) {
-            row(
-                    label,
+            rows.add(List.of(
+                    "Limit",
                     shown.pressure(bound.absolute() - atmosphere),
-                    Bounds.name(bound, answer.scenario().system()));
-            label = "";
+                    Bounds.name(bound, answer.scenario().system())));
         }
         sizing.smallest()
-                .ifPresent(least -> row("smallest", shown.volume(least.volume()), "just enough by the best estimates"));
+                .ifPresent(least -> rows.add(
+                        List.of("Smallest vessel", shown.volume(least.volume()), "just enough by the best estimates")));
+        return new Grid(
+                "What the vessel must cope with, gauge pressures", List.of("What", "Value", "Remark"), rows, true);
     }
 
-    private void sizes() {
-        if (sizing.outcome() != SizingResult.Outcome.SIZED
-                && answer.recommended().isEmpty()) {
-            return;
-        }
-        text.append('\n')
-                .append(String.format(Locale.ROOT, SIZE_ROW, "", "size", "peak", "to the limit", "price"))
-                .append('\n');
-        double bought = answer.recommended().map(SizedVessel::volume).orElse(Double.NaN);
-        for (SizedVessel size : sizing.nominal()) {
-            text.append(String.format(
-                                    Locale.ROOT,
-                                    SIZE_ROW,
-                                    size.volume() == bought ? ">" : "",
-                                    shown.volume(size.volume()),
-                                    (size.higher() ? "over " : "") + shown.pressure(size.peakAbsolute() - atmosphere),
-                                    size.higher() ? "" : shown.pressureDifference(size.margin()),
-                                    size.price().map(Money::of).orElse("-"))
-                            .stripTrailing())
-                    .append('\n');
-        }
-    }
-
-    private void formulas() {
-        text.append("\nFormulas beside it:\n");
-        for (FormulaAnswer formula : answer.formulas()) {
-            String volume =
-                    formula.result().map(found -> shown.volume(found.volume())).orElse("-");
-            text.append(Wrapped.lines(
-                    String.format(Locale.ROOT, "%-54s %12s", formula.name(), volume)
-                            .replace(' ', '\u00a0'),
-                    "  ",
-                    "    "));
-            if (!formula.remark().isEmpty()) {
-                text.append(Wrapped.lines(formula.remark(), "    ", "    "));
-            }
-            formula.differences().ifPresent(this::differences);
-        }
-    }
-
-    private void differences(SizingReconciliation differences) {
-        differences.terms().stream()
-                .filter(term -> Math.abs(term.volume()) >= WORTH_SAYING)
-                .forEach(term -> text.append(String.format(
-                                Locale.ROOT,
-                                "    %-52s %12s",
-                                term.effect().description(),
-                                (term.volume() < 0 ? "" : "+") + shown.volume(term.volume())))
-                        .append('\n'));
-        text.append(String.format(
-                        Locale.ROOT, "    %-52s %12s", "by simulation", shown.volume(differences.simulated())))
-                .append('\n');
-    }
-
-    private void water() {
-        Costs costs = answer.scenario().costs();
-        text.append('\n');
-        answer.waterAsItIs()
-                .ifPresent(water ->
-                        row("discharged", yearly(water, costs), "a year, as it is" + PageCosts.whatever(answer)));
-        answer.waterProposed().ifPresent(water -> row("", yearly(water, costs), "a year, with the vessel"));
-    }
-
-    private String yearly(YearlyWater water, Costs costs) {
-        return shown.largeVolume(water.volume()) + ", " + Money.of(costs.ofWater(water.volume()), costs.currency());
-    }
-
-    private void prices() {
-        Costs costs = answer.scenario().costs();
-        String invented = costs.waterInvented() && costs.vesselsInvented()
-                ? "Prices of water and vessels are invented"
-                : costs.waterInvented() ? "The price of water is invented" : "The prices of vessels are invented";
-        if (costs.waterInvented() || costs.vesselsInvented()) {
-            text.append('\n').append(Wrapped.lines(invented + "; give your own under 'costs'.", "", ""));
-        }
-    }
-
-    private void row(String label, String value, String remark) {
-        String first = String.format(Locale.ROOT, "  %-10s  %13s  ", label, value);
-        text.append(Wrapped.lines(remark, first, " ".repeat(first.length())));
+    private Map<String, YearlyWater> water() {
+        Map<String, YearlyWater> water = new LinkedHashMap<>();
+        answer.waterAsItIs().ifPresent(asItIs -> water.put("As it is" + PageCosts.whatever(answer), asItIs));
+        answer.waterProposed().ifPresent(proposed -> water.put("With the vessel", proposed));
+        return water;
     }
 }

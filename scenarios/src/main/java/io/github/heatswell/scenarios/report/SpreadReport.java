@@ -1,87 +1,109 @@
 package io.github.heatswell.scenarios.report;
 
+import io.github.heatswell.assessment.Findings;
+import io.github.heatswell.charts.Chart;
+import io.github.heatswell.charts.table.SpreadTable;
+import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.spread.SpreadAnswer;
 import io.github.heatswell.scenarios.spread.VariedInput;
-import io.github.heatswell.scenarios.wording.Printable;
-import io.github.heatswell.scenarios.wording.Wrapped;
 import io.github.heatswell.study.OutputSpread;
 import io.github.heatswell.study.Share;
 import io.github.heatswell.study.StudyResult;
 import io.github.heatswell.units.Decimals;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.Optional;
 import java.util.function.DoubleFunction;
 
 /**
- * How far an answer may be off, for reading on a terminal of 80 columns.
+ * What is said of how far an answer may be off.
  */
 public final class SpreadReport {
 
+    private static final int MIN_TO_DRAW = 2;
+    private static final double PERCENT = 100;
     private static final double[] SHARES = {0.05, 0.25, 0.5, 0.75, 0.95};
-    private static final String ROW = "  %-12s %11s %11s %11s %11s %11s";
-    private static final String INPUT_ROW = "  %-36s %9s %12s  %s";
 
     private final SpreadAnswer answer;
     private final StudyResult result;
-    private final QuantityFormat shown;
-    private final StringBuilder text = new StringBuilder();
+    private final Optional<Chart> chart;
 
     private SpreadReport(SpreadAnswer answer, UnitSystem units) {
         this.answer = answer;
         this.result = answer.result();
-        this.shown = QuantityFormat.ascii(units);
+        this.chart = answer.peak().answered() < MIN_TO_DRAW
+                ? Optional.empty()
+                : Optional.of(SampleFiles.chart(answer, units));
     }
 
     /**
      * The answer.
      *
      * @param answer what was found
-     * @param units the units of report, tables and picture; the JSON is in SI units always
-     * @return with the files spread.csv, samples.csv, spread.json and, with two samples or more, spread.png and spread.svg
+     * @param units the units of screen, tables and picture; the JSON is in SI units always
+     * @return with the files spread.csv, samples.csv, spread.json, report.html and, with two samples or more, spread.png and
+     *     spread.svg
      */
     public static Answer answer(SpreadAnswer answer, UnitSystem units) {
         SpreadReport report = new SpreadReport(answer, units);
         return Answer.of(
-                SpreadFiles.of(answer, units), new Report(report.said(), report.isHazard(), answer.balances()));
+                report::content,
+                answer.balances(),
+                units,
+                List.of(
+                        ResultFile.ofText(
+                                "spread.csv", out -> SpreadTable.write(answer.peak(), answer.relieved(), units, out)),
+                        ResultFile.ofText("samples.csv", out -> SampleFiles.table(answer, units, out)),
+                        ResultFile.of("spread.json", out -> SpreadJson.write(answer, out))),
+                report.chart.map(chart -> Answer.pictures("spread", chart)).orElse(List.of()));
     }
 
-    private boolean isHazard() {
-        return answer.hazardFound().count() > 0 || Hazards.in(answer.scenario());
+    private Document content(QuantityFormat shown) {
+        Scenario scenario = answer.scenario();
+        return Document.of(
+                        scenario.title() + ": how sure is that?",
+                        scenario.name(),
+                        alarms(shown),
+                        List.of(
+                                Document.answer(
+                                        "",
+                                        "A relief valve gives off water in " + inWords(answer.dripping(), shown) + ".",
+                                        stopped(),
+                                        ""),
+                                Document.pictures(
+                                        chart.map(PagePicture::ofSamples).stream()
+                                                .toList(),
+                                        figures(shown)),
+                                PageFindings.section(Findings.of(scenario.system(), scenario.doubts()), shown)
+                                        .onPage(),
+                                PageBasis.of(scenario, false, shown).onPage(),
+                                PageMethods.ofStudy(answer.balances().runs())),
+                        shown)
+                .ofSamples();
     }
 
-    private String said() {
-        text.append(Alarms.lines(Alarms.of(answer.scenario(), shown), ""));
+    private List<AlarmNote> alarms(QuantityFormat shown) {
+        List<AlarmNote> alarms = new ArrayList<>(Alarms.of(answer.scenario(), shown));
         if (answer.hazardFound().count() > 0) {
             String ended = answer.hazardous().count() > 0
                     ? answer.hazardous().count() + " of the runs end in it."
                     : "no run ends in it.";
-            text.append(Wrapped.lines(
-                            "HAZARD in " + inWords(answer.hazardFound()) + ", each judged by its own values; " + ended,
-                            "",
-                            "        "))
-                    .append('\n');
+            alarms.add(new AlarmNote(
+                    "HAZARD in " + inWords(answer.hazardFound(), shown), "Each is judged by its own values; " + ended));
         }
-        text.append(OpenBalance.lines(answer.balances()));
-        text.append(Wrapped.lines(answer.scenario().title() + ": how sure is that?", "", ""))
-                .append('\n');
-        if (result.completed() < result.planned()) {
-            text.append(Wrapped.lines(
-                            "Stopped early: " + result.completed() + " of " + result.planned() + " samples were done.",
-                            "",
-                            ""))
-                    .append('\n');
-        }
-        text.append(Wrapped.lines("A relief valve gives off water in " + inWords(answer.dripping()) + ".", "", ""))
-                .append('\n');
-        quantiles();
-        inputs();
-        failures();
-        return text.toString();
+        alarms.addAll(OpenBalance.notes(answer.balances()));
+        return alarms;
     }
 
-    private String inWords(Share share) {
+    private List<String> stopped() {
+        return result.completed() < result.planned()
+                ? List.of("Stopped early: " + result.completed() + " of " + result.planned() + " samples were done.")
+                : List.of();
+    }
+
+    private static String inWords(Share share, QuantityFormat shown) {
         if (share.of() > 0 && (share.count() == 0 || share.count() == share.of())) {
             double bound = share.furthest();
             return share.count() == 0
@@ -92,63 +114,66 @@ public final class SpreadReport {
                 + shown.share(share.standardError()) + ")";
     }
 
-    private void quantiles() {
-        text.append(String.format(Locale.ROOT, ROW, "of all", "5 %", "25 %", "50 %", "75 %", "95 %"))
-                .append('\n');
-        quantileRow("peak up to", answer.peak(), shown::pressure);
-        quantileRow("given off", answer.relieved(), shown::volume);
-    }
-
-    private void quantileRow(String label, OutputSpread spread, DoubleFunction<String> words) {
-        Object[] cells = new Object[SHARES.length + 1];
-        cells[0] = label;
-        for (int i = 0; i < SHARES.length; i++) {
-            cells[i + 1] = words.apply(spread.quantile(SHARES[i]));
-        }
-        text.append(String.format(Locale.ROOT, ROW, cells)).append('\n');
-    }
-
-    private void inputs() {
-        text.append('\n');
+    private List<Block> figures(QuantityFormat shown) {
+        List<Block> figures = new ArrayList<>();
+        figures.add(quantiles(shown));
         if (answer.house().usual()) {
-            text.append(Wrapped.lines(
+            figures.add(new Block.Paragraph(
                     "The scenario gives no uncertain values. These usual ones were taken; they are common practice and"
-                            + " have no source:",
-                    "",
-                    ""));
+                            + " have no source.",
+                    Block.Tone.PLAIN));
         }
-        text.append(String.format(
-                        Locale.ROOT, INPUT_ROW, "rank correlation (-1 to 1) with", "the peak", "given off", ""))
-                .append('\n');
+        figures.add(inputs());
+        if (result.failed() > 0) {
+            figures.add(new Block.Paragraph(
+                    result.failed()
+                            + " of the samples are no houses that can be simulated and were left out, the first because of this: "
+                            + result.firstFailure().orElse(""),
+                    Block.Tone.QUOTING));
+        }
+        return figures;
+    }
+
+    private Grid quantiles(QuantityFormat shown) {
+        List<String> heads = new ArrayList<>(List.of("Of all"));
+        for (double share : SHARES) {
+            heads.add(Math.round(PERCENT * share) + " %");
+        }
+        return new Grid(
+                "How the samples are spread, gauge pressures",
+                heads,
+                List.of(
+                        quantiles("Peak up to", answer.peak(), shown::pressure),
+                        quantiles("Given off up to", answer.relieved(), shown::volume)));
+    }
+
+    private static List<String> quantiles(String label, OutputSpread spread, DoubleFunction<String> words) {
+        List<String> cells = new ArrayList<>(List.of(label));
+        for (double share : SHARES) {
+            cells.add(words.apply(spread.quantile(share)));
+        }
+        return cells;
+    }
+
+    private Grid inputs() {
+        List<List<String>> rows = new ArrayList<>();
         List<VariedInput> inputs = answer.house().inputs();
         for (int i = 0; i < inputs.size(); i++) {
             VariedInput input = inputs.get(i);
-            text.append(String.format(
-                                    Locale.ROOT,
-                                    INPUT_ROW,
-                                    input.name(),
-                                    signed(answer.onPeak(i)),
-                                    signed(answer.onRelieved(i)),
-                                    Printable.line(input.words()))
-                            .stripTrailing())
-                    .append('\n');
+            rows.add(List.of(
+                    PageWords.capitalised(input.name()),
+                    signed(answer.onPeak(i)),
+                    signed(answer.onRelieved(i)),
+                    input.words()));
         }
+        return new Grid(
+                "How strongly each input goes with the peak and with the water given off: rank correlation, from -1 to 1",
+                List.of("Input", "Peak", "Given off", "Value"),
+                rows);
     }
 
     private static String signed(double correlation) {
         String number = Decimals.fixed(correlation, 2);
         return number.startsWith("-") ? number : "+" + number;
-    }
-
-    private void failures() {
-        if (result.failed() > 0) {
-            text.append('\n')
-                    .append(Wrapped.lines(
-                            result.failed()
-                                    + " of the samples are no houses that can be simulated and were left out, the first because of this: "
-                                    + Printable.line(result.firstFailure().orElse("")),
-                            "",
-                            ""));
-        }
     }
 }

@@ -9,6 +9,7 @@ import io.github.heatswell.charts.table.TraceTable;
 import io.github.heatswell.charts.table.TraceWriter;
 import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.narrative.Observer;
+import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.units.UnitSystem;
@@ -27,7 +28,6 @@ public final class StreamedRun {
 
     private final Scenario scenario;
     private final UnitSystem units;
-    private final RunPage page;
     private final Advice advice;
     private RunFindings findings;
     private DailyFigures days;
@@ -41,8 +41,7 @@ public final class StreamedRun {
     public StreamedRun(Scenario scenario, UnitSystem units) {
         this.scenario = Objects.requireNonNull(scenario, "scenario");
         this.units = Objects.requireNonNull(units, "units");
-        this.page = new RunPage(scenario, units);
-        this.advice = Advice.before(scenario, page.shown());
+        this.advice = Advice.before(scenario, Answer.onPage(units));
     }
 
     /**
@@ -64,7 +63,9 @@ public final class StreamedRun {
         return new Answer(
                 files(),
                 () -> findings()
-                        .map(found -> RunReport.of(scenario, found, advice.balances(), units))
+                        .map(found -> Report.of(
+                                report().content(Answer.onScreen(units)),
+                                Balances.of(found.summary()).and(advice.balances())))
                         .orElse(Report.NONE));
     }
 
@@ -81,7 +82,7 @@ public final class StreamedRun {
                 ResultFile.of("summary.json", out -> SummaryJson.write(scenario, found(), out)),
                 ResultFile.of("pressure.png", out -> chart().writePng(out)),
                 ResultFile.ofText("pressure.svg", out -> chart().writeSvg(out)),
-                ResultFile.ofText("report.html", out -> HtmlPage.write(content(), out)));
+                Answer.page(out -> HtmlPage.write(report().content(Answer.onPage(units)), out)));
     }
 
     /**
@@ -108,9 +109,9 @@ public final class StreamedRun {
         }
     }
 
-    private Document content() throws IOException {
+    private RunReport report() {
         List<Finding> told = found().narrative(scenario.doubts()).findings();
-        return page.content(found(), advice.after(told, page.shown()), chart());
+        return new RunReport(scenario, found(), advice.after(told, Answer.onPage(units)), chart());
     }
 
     private RunFindings found() {

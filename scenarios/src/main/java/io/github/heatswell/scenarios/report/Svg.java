@@ -127,7 +127,11 @@ public final class Svg {
         }
 
         private void append(String name, String value) {
-            markup.append(' ').append(name).append("=\"").append(Escaped.of(value)).append('"');
+            markup.append(' ')
+                    .append(name)
+                    .append("=\"")
+                    .append(Escaped.of(value))
+                    .append('"');
         }
 
         private void closeTag() {

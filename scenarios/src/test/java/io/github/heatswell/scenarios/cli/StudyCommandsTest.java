@@ -31,7 +31,9 @@ class StudyCommandsTest {
                 "-o",
                 folder.toString());
         assertEquals(0, outcome.status(), outcome.err());
-        assertEquals(List.of("samples.csv", "spread.csv", "spread.json", "spread.png", "spread.svg"), names());
+        assertEquals(
+                List.of("report.html", "samples.csv", "spread.csv", "spread.json", "spread.png", "spread.svg"),
+                names());
         List<String> samples = Files.readAllLines(folder.resolve("samples.csv"));
         assertEquals("sample,supply.pressure (bar),peak_gauge_bar,relieved_total_L,hazard", samples.get(0));
         assertEquals(65, samples.size());
@@ -54,7 +56,7 @@ class StudyCommandsTest {
     void aMapWritesATableAndAPicture() throws IOException {
         Outcome outcome = Outcome.execute("map", "orchard-lodge-vessel", "-u", "us", "-o", folder.toString());
         assertEquals(0, outcome.status(), outcome.err());
-        assertEquals(List.of("map.csv", "map.png", "map.svg"), names());
+        assertEquals(List.of("map.csv", "map.png", "map.svg", "report.html"), names());
         assertTrue(Files.readAllLines(folder.resolve("map.csv")).size() > 1000);
         assertTrue(outcome.out().contains("the peak is"), outcome.out());
     }

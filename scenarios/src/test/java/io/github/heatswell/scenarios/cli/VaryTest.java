@@ -50,7 +50,7 @@ class VaryTest {
             assertEquals(String.format(Locale.ROOT, "%.5f", peak), cells[2]);
             // The only relief valve opens at 7 bar and sits at the drain cock; cells have five decimals.
             assertEquals(7 - peak, Double.parseDouble(cells[4]), 1.1e-5);
-            assertTrue(outcome.out().contains("\nvessel.volume=" + volume + " "), outcome.out());
+            assertTrue(outcome.out().contains("\n  vessel.volume=" + volume + " "), outcome.out());
         }
         assertEquals(
                 List.of("comparison.csv", "comparison.png", "comparison.svg", "report.html", "variations.csv"),
@@ -103,7 +103,8 @@ class VaryTest {
         assertTrue(svg.replaceAll(" +", " ").contains("6 of 7 runs"), "the picture does not say that it shows 6 of 7");
         String report = outcome.out().replaceAll("\\s+", " ");
         assertTrue(
-                report.startsWith("The relief valve opens in all 7 runs, least with \"tank.volume=150L\" (2.05 L)"),
+                report.startsWith(
+                        "Comparison of 7 runs The relief valve opens in all 7 runs, least with \"tank.volume=150L\" (2.05 L)"),
                 report);
         assertTrue(
                 report.contains(

@@ -65,7 +65,11 @@ class DiagnosisWordsTest {
     }
 
     private static String report(DiagnosisAnswer answer) {
-        return DiagnosisReport.of(answer, UnitSystem.SI).text().replaceAll("\\s+", " ");
+        return report(answer, Answer.onScreen(UnitSystem.SI)).text().replaceAll("\\s+", " ");
+    }
+
+    private static Report report(DiagnosisAnswer answer, QuantityFormat shown) {
+        return Report.of(new DiagnosisReport(answer, Optional.empty()).content(shown), answer.balances());
     }
 
     private static DiagnosisWords words(DiagnosisAnswer answer) {
@@ -81,11 +85,11 @@ class DiagnosisWordsTest {
                 fit(Cause.AS_DESCRIBED, 30, 0.00004, SERIOUS));
         String text = report(nothing);
         assertFalse(text.contains("HAZARD"), text);
-        assertFalse(DiagnosisReport.of(nothing, UnitSystem.SI).isHazard());
+        assertFalse(report(nothing, Answer.onScreen(UnitSystem.SI)).isHazard());
         assertTrue(text.contains("These readings don't settle it: none of the causes"), text);
         assertFalse(text.contains("explained best"), text);
-        assertTrue(text.contains("over 95 % the relief valve opens at a higher"), text);
-        assertTrue(text.contains("under 5 % everything is as described"), text);
+        assertTrue(text.contains("The relief valve opens at a higher pressure than described over 95 %"), text);
+        assertTrue(text.contains("Everything is as described under 5 %"), text);
         assertTrue(text.contains("Not ruled out by these readings: the relief valve opens at a higher"), text);
         assertFalse(text.contains("not at all"), "the log shows that it opens: " + text);
         assertTrue(text.contains("Watch the gauge during a heat-up"), text);
@@ -95,7 +99,7 @@ class DiagnosisWordsTest {
     void aValveThatNoLogSawOpenMayNotOpenAtAll() {
         HypothesisFit high = fit(Cause.RELIEF_OPENS_HIGH, 0, 0.9, NONE);
         String text = report(answer(OPEN_ENDED, log().build(), high));
-        assertTrue(text.startsWith("HAZARD: the readings speak for this: the relief valve opens at a higher"), text);
+        assertTrue(text.startsWith("HAZARD: The readings speak for this: the relief valve opens at a higher"), text);
         assertTrue(text.contains("than described, or not at all."), text);
     }
 
@@ -146,7 +150,7 @@ class DiagnosisWordsTest {
 
     private static String page(DiagnosisAnswer answer) throws IOException {
         StringBuilder out = new StringBuilder();
-        HtmlPage.write(DiagnosisPage.of(answer, Optional.empty(), UnitSystem.SI), out);
+        HtmlPage.write(new DiagnosisReport(answer, Optional.empty()).content(Answer.onPage(UnitSystem.SI)), out);
         return out.toString();
     }
 

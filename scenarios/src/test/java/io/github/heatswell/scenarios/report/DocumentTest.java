@@ -11,7 +11,7 @@ class DocumentTest {
 
     @Test
     void contentThatCannotBeIsRefused() {
-        assertThrows(IllegalArgumentException.class, () -> new Document(" ", "", List.of()));
+        assertThrows(IllegalArgumentException.class, () -> new Document(" ", "", List.of(), "", List.of(), List.of()));
         List<List<String>> rows = List.of(List.of("one"));
         assertTrue(assertThrows(IllegalArgumentException.class, () -> new Grid("x", List.of("a", "b"), rows))
                 .getMessage()

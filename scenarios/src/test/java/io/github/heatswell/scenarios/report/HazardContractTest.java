@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.assessment.Severity;
-import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.generated.RandomScenarios;
@@ -39,7 +38,7 @@ class HazardContractTest {
                 boolean hazard = run.hazard().isPresent()
                         || Findings.of(run.summary()).stream()
                                 .anyMatch(finding -> finding.severity() == Severity.HAZARD);
-                Report report = RunReport.of(scenario, RunFindings.of(run), Balances.NONE, UnitSystem.SI);
+                Report report = Pages.onScreen(scenario, run, UnitSystem.SI);
                 String text = report.text();
                 hazards += hazard ? 1 : 0;
                 if (report.isHazard() != hazard || text.startsWith("HAZARD: ") != hazard) {

@@ -42,11 +42,8 @@ class LimitTest {
                 .simulation()
                 .run();
         assertTrue(Limit.reliefSet(run.summary()).isEmpty());
-        FlowRows.Row row = RunRows.of(RunFindings.of(run), QuantityFormat.ascii(UnitSystem.SI)).stream()
-                .filter(found -> found.label().equals("relief set"))
-                .findFirst()
-                .orElseThrow();
-        assertEquals("none", row.value());
-        assertEquals("no working relief valve is described", row.remark());
+        assertTrue(RunRows.of(RunFindings.of(run), QuantityFormat.ascii(UnitSystem.SI))
+                .rows()
+                .contains(List.of("Relief set", "none", "no working relief valve is described")));
     }
 }

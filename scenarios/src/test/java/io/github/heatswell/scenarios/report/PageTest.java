@@ -64,7 +64,7 @@ class PageTest {
             Check check = check(Catalogue.read(name), UnitSystem.US);
             assertTrue(check.readings().isEmpty() && check.steps().isEmpty());
             assertTrue(check.remarks().get(0).contains("Leave the heater off"));
-            assertTrue(alarms(content).get(0).word().startsWith("HAZARD"));
+            assertTrue(content.alarms().get(0).word().startsWith("HAZARD"));
         }
     }
 
@@ -72,10 +72,10 @@ class PageTest {
     @Test
     void gravestFindingsStandAmongTheAlarms() throws IOException {
         Document content = page(Catalogue.read("kiln-house-blocked"), UnitSystem.SI);
-        List<String> alarms = alarms(content).stream().map(AlarmNote::text).toList();
+        List<String> alarms = content.alarms().stream().map(AlarmNote::text).toList();
         assertEquals(alarms.size(), alarms.stream().distinct().count());
         assertTrue(alarms.size() > 1, alarms.toString());
-        List<Block> findings = section(content, "Findings").blocks();
+        List<Block> findings = Pages.onPage(section(content, "Findings"));
         assertFalse(findings.isEmpty());
         for (Block block : findings) {
             assertTrue(((Block.FoundRule) block)
@@ -89,16 +89,15 @@ class PageTest {
     void everySizeIsListedWithTheRunAfterIt() throws IOException {
         VesselAnswer answer =
                 VesselChoice.of(Catalogue.read("orchard-lodge")).build().answer();
-        Chart chart = Chart.of(answer.asItIs(), UnitSystem.SI);
-        Document content = SizingPage.of(answer, UnitSystem.SI).content(chart);
-        List<Block> options = section(content, "Sizes, alternatives and cost").blocks();
+        Document content = new SizingReport(answer, UnitSystem.SI).content(Answer.onPage(UnitSystem.SI));
+        List<Block> options = Pages.onPage(section(content, "Sizes, alternatives and cost"));
         assertEquals(
                 answer.sizing().nominal().size(), ((Grid) options.get(0)).rows().size());
         assertEquals(
                 3, options.stream().filter(Block.Subheading.class::isInstance).count());
-        Grid costs = (Grid) options.get(options.size() - 2);
+        Grid costs = (Grid) options.get(options.size() - 3);
         assertEquals(2, costs.rows().size());
-        assertEquals("0\u00a0L (0\u00a0gal)", costs.rows().get(1).get(1));
+        assertEquals("0\u00a0m\u00b3 (0\u00a0gal)", costs.rows().get(1).get(1));
         section(content, "Fitting the expansion vessel, to tick off");
         StringBuilder page = new StringBuilder();
         HtmlPage.write(content, page);
@@ -114,25 +113,18 @@ class PageTest {
                 .orElseThrow();
     }
 
-    private static List<AlarmNote> alarms(Document document) {
-        return document.sections().get(0).blocks().stream()
-                .filter(AlarmNote.class::isInstance)
-                .map(AlarmNote.class::cast)
-                .toList();
-    }
-
     private static Check check(Scenario scenario, UnitSystem units) {
-        return advice(scenario, scenario.simulation().run(), new RunPage(scenario, units))
-                .check();
+        return advice(scenario, scenario.simulation().run(), units).check();
     }
 
-    private static Advice advice(Scenario scenario, RunResult result, RunPage page) {
-        return Advice.of(scenario, Findings.of(result.summary(), scenario.doubts()), page.shown());
+    private static Advice advice(Scenario scenario, RunResult result, UnitSystem units) {
+        return Advice.of(scenario, Findings.of(result.summary(), scenario.doubts()), Answer.onPage(units));
     }
 
-    private static Document page(Scenario scenario, UnitSystem units) throws IOException {
+    private static Document page(Scenario scenario, UnitSystem units) {
         RunResult result = scenario.simulation().run();
-        RunPage page = new RunPage(scenario, units);
-        return page.content(RunFindings.of(result), advice(scenario, result, page), Chart.of(result, units));
+        Advice advice = advice(scenario, result, units);
+        return new RunReport(scenario, RunFindings.of(result), advice, Chart.of(result, units))
+                .content(Answer.onPage(units));
     }
 }

@@ -1,5 +1,8 @@
 package io.github.heatswell.scenarios.report;
 
+import io.github.heatswell.charts.Chart;
+import io.github.heatswell.result.Balances;
+import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.outlook.HouseOutlook;
@@ -13,6 +16,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilder;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.w3c.dom.Document;
@@ -29,6 +34,20 @@ final class Pages {
         StringBuilder text = new StringBuilder();
         HtmlPage.write(content, text);
         return text.toString();
+    }
+
+    /** The parts of a section that a page shows. */
+    static List<Block> onPage(io.github.heatswell.scenarios.report.Document.Section section) {
+        return section.blocks().stream()
+                .flatMap(block -> block instanceof Block.Either either ? either.page().stream() : Stream.of(block))
+                .toList();
+    }
+
+    /** What the screen shows of a run, without the runs its page adds. */
+    static Report onScreen(Scenario scenario, RunResult run, UnitSystem units) {
+        Advice none = new Advice(new Check(List.of(), List.of(), List.of()), Optional.empty(), Balances.NONE);
+        RunReport report = new RunReport(scenario, RunFindings.of(run), none, Chart.of(run, units));
+        return Report.of(report.content(Answer.onScreen(units)), Balances.of(run.summary()));
     }
 
     /** The report of a run, as the program writes it. */

@@ -22,7 +22,8 @@ class ResultFileTest {
                 ResultFile.ofText("a.txt", out -> out.append("a" + made.incrementAndGet())),
                 ResultFile.of("b.bin", out -> out.write(7))));
         assertEquals(0, made.get());
-        assertEquals(List.of("a.txt", "b.bin"), files.stream().map(ResultFile::name).toList());
+        assertEquals(
+                List.of("a.txt", "b.bin"), files.stream().map(ResultFile::name).toList());
         assertEquals("\u0007", written(files.get(1)));
         assertEquals("a1", written(files.get(0)));
         assertEquals("a1", written(files.get(0)));
@@ -30,9 +31,8 @@ class ResultFileTest {
 
     @Test
     void aFailureIsThatOfItsFile() throws IOException {
-        List<ResultFile> files = ResultFile.sideBySide(List.of(
-                ResultFile.ofText("good.txt", out -> out.append("good")),
-                ResultFile.ofText("bad.txt", out -> {
+        List<ResultFile> files = ResultFile.sideBySide(
+                List.of(ResultFile.ofText("good.txt", out -> out.append("good")), ResultFile.ofText("bad.txt", out -> {
                     throw new IOException("no room");
                 })));
         assertEquals("good", written(files.get(0)));
@@ -54,8 +54,8 @@ class ResultFileTest {
                 throw new IOException(e);
             }
         };
-        List<ResultFile> files = ResultFile.sideBySide(
-                List.of(ResultFile.ofText("a.txt", meets), ResultFile.ofText("b.txt", meets)));
+        List<ResultFile> files =
+                ResultFile.sideBySide(List.of(ResultFile.ofText("a.txt", meets), ResultFile.ofText("b.txt", meets)));
         assertEquals("met", written(files.get(0)));
         assertEquals("met", written(files.get(1)));
     }

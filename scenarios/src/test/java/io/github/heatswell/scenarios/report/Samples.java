@@ -42,7 +42,7 @@ final class Samples {
 
     private static Document full(String text, UnitSystem units) {
         QuantityFormat shown = QuantityFormat.printed(units).inBoth();
-        Illustration picture = new Illustration(PICTURE, text, text);
+        Block.Picture picture = new Block.Picture(out -> out.append(PICTURE), text, text);
         Grid few = new Grid("Few columns", List.of("What", "Value"), List.of(List.of(text, "1"), List.of("b", text)));
         Grid many = new Grid(
                 "Many columns",
@@ -71,8 +71,9 @@ final class Samples {
                 new Block.FoundRule(
                         "serious",
                         text,
+                        text,
                         List.of(new Block.FoundRule.Entry("Found", text), new Block.FoundRule.Entry("Source", text))),
-                new Block.FoundRule("hint", "Short.", List.of(new Block.FoundRule.Entry("Limit", ""))));
+                new Block.FoundRule("hint", "Short.", "", List.of(new Block.FoundRule.Entry("Limit", ""))));
     }
 
     private static List<Check.Reading> readings(String text) {

@@ -3,7 +3,6 @@ package io.github.heatswell.scenarios.report;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.file.Change;
@@ -20,9 +19,7 @@ class UnknownsTest {
 
     private static String report(Scenario scenario) {
         RunResult run = scenario.simulation().run();
-        return RunReport.of(scenario, RunFindings.of(run), Balances.NONE, UnitSystem.US)
-                .text()
-                .replaceAll("\\s+", " ");
+        return Pages.onScreen(scenario, run, UnitSystem.US).text().replaceAll("\\s+", " ");
     }
 
     private static Scenario precharge(String value) {
@@ -35,7 +32,7 @@ class UnknownsTest {
         String text = report(unknown);
         assertTrue(
                 text.contains(
-                        "caution: The precharge of the vessel is not known. At 37.5 psi, taken in its place, it would"
+                        "Caution: The precharge of the vessel is not known. At 37.5 psi, taken in its place, it would"
                                 + " lie below the"),
                 text);
         assertTrue(text.contains("measure the precharge with a tyre gauge"), text);
@@ -57,7 +54,7 @@ class UnknownsTest {
     void aPrechargeThatWasReadIsOne() {
         for (String read : List.of("37.5 psi", "37.5 psi +- 2 psi")) {
             String text = report(precharge(read));
-            assertTrue(text.contains("fault: The vessel is charged to 37.5 psi"), text);
+            assertTrue(text.contains("Fault: The vessel is charged to 37.5 psi"), text);
         }
     }
 }
