@@ -141,7 +141,7 @@ class HtmlPageTest {
     @Test
     void alarmsComeBeforeEverythingElse() throws Exception {
         String page = Pages.ofRun("quarry-row", UnitSystem.SI, folder);
-        int alarm = page.indexOf("<strong>HAZARD</strong> Test pressure reached");
+        int alarm = page.indexOf("<strong>HAZARD</strong> After 27");
         assertTrue(alarm > 0 && alarm < page.indexOf("<strong>WARNING</strong> Working pressure exceeded"));
         assertTrue(page.indexOf("WARNING") < page.indexOf("<li>Hot water scalds."));
         assertTrue(page.contains("16\u00a0bar (232.1\u00a0psi)"));
