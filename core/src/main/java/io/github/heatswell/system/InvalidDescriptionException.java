@@ -14,11 +14,11 @@ public final class InvalidDescriptionException extends IllegalArgumentException 
     private final Problem[] problems;
 
     /**
-     * Creates the exception.
+     * Creates the exception, for builders of descriptions outside this package too.
      *
      * @param problems what is wrong, at least one
      */
-    InvalidDescriptionException(List<Problem> problems) {
+    public InvalidDescriptionException(List<Problem> problems) {
         super(problems.stream().map(Problem::toString).collect(Collectors.joining("; ")));
         this.problems = problems.toArray(new Problem[0]);
     }

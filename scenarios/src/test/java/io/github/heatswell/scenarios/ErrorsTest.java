@@ -40,7 +40,7 @@ class ErrorsTest {
                         .map(error -> Arguments.of(place.get()[0], place.get()[1], error)));
         Stream<Arguments> more = Stream.of(
                 Arguments.of("charts", "charts.drawing.SvgWriter", "StackOverflowError"),
-                Arguments.of("scenarios", "scenarios.file.ScenarioBinder", "AssertionError"),
+                Arguments.of("scenarios", "scenarios.file.SectionBinder", "AssertionError"),
                 Arguments.of("scenarios", "scenarios.file.Change", "StackOverflowError"),
                 Arguments.of("scenarios", "scenarios.report.SummaryJson", "OutOfMemoryError"),
                 Arguments.of("scenarios", "scenarios.report.RunRows", "OutOfMemoryError"),

@@ -38,9 +38,8 @@ public record Change(String field, String value) {
         Change change =
                 equals < 0 ? new Change("", "") : new Change(text.substring(0, equals), text.substring(equals + 1));
         if (change.field().isEmpty() || change.value().isEmpty()) {
-            throw new IllegalArgumentException(
-                    "'" + text.strip() + "' is not a change; write a field, = and a value, such as 'tank.volume=150"
-                            + " L'");
+            throw new IllegalArgumentException("'" + text.strip()
+                    + "' is not a change; write a field, = and a value, such as 'tank.volume=150" + " L'");
         }
         return change;
     }

@@ -1,7 +1,10 @@
 package io.github.heatswell.scenarios.file;
 
 import io.github.heatswell.sizing.NominalSize;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.units.VolumeUnit;
 import java.math.BigDecimal;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 
@@ -47,11 +50,7 @@ public record Costs(
      * @return the invented prices
      */
     public static Costs invented() {
-        return invented(CURRENCY);
-    }
-
-    static Costs invented(String currency) {
-        return new Costs(currency, WATER, true, inventedVessels(currency), true);
+        return new Builder().build();
     }
 
     private static List<NominalSize> inventedVessels(String currency) {
@@ -69,5 +68,60 @@ public record Costs(
      */
     public double ofWater(double volume) {
         return water.doubleValue() * volume;
+    }
+
+    /** Takes prices key by key, as a file has them. */
+    static final class Builder {
+        private static final int MAX_CURRENCY = 8;
+
+        private String currency = CURRENCY;
+        private BigDecimal water;
+        private List<Size> sizes = List.of();
+
+        void currency(String text) {
+            if (text.length() > MAX_CURRENCY) {
+                throw new IllegalArgumentException("has " + text.length() + " characters; up to 8 are allowed");
+            }
+            currency = text;
+        }
+
+        void water(BigDecimal price) {
+            water = price;
+        }
+
+        void vessels(List<Size> values) {
+            if (values.isEmpty()) {
+                throw new IllegalArgumentException("needs at least one size");
+            }
+            sizes = List.copyOf(values);
+        }
+
+        Costs build() {
+            List<NominalSize> vessels = sizes.stream()
+                    .map(size -> size.price == null ? size.size : size.size.at(size.price, currency))
+                    .sorted(Comparator.comparingDouble(NominalSize::volume))
+                    .toList();
+            return new Costs(
+                    currency,
+                    water == null ? WATER : water,
+                    water == null,
+                    vessels.isEmpty() ? inventedVessels(currency) : vessels,
+                    vessels.isEmpty());
+        }
+    }
+
+    /** Takes a size on sale key by key, as a file has them. */
+    static final class Size {
+        private NominalSize size;
+        private BigDecimal price;
+
+        void volume(double value, VolumeUnit unit) {
+            ExpansionVessel.builder().volume(value, unit);
+            size = NominalSize.of(value, unit);
+        }
+
+        void price(BigDecimal amount) {
+            price = amount;
+        }
     }
 }

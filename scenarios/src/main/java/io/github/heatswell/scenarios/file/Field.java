@@ -1,8 +1,12 @@
 package io.github.heatswell.scenarios.file;
 
+import io.github.heatswell.scenarios.quantity.Kind;
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.Unit;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -30,7 +34,7 @@ final class Field<B> {
      * @param form how the value is written
      */
     Field(String key, String meaning, String example, Form<B> form) {
-        this(key, meaning, example, new Shape<>(form, null), Presence.REQUIRED, List.of());
+        this(key, meaning, example, new Shape<>(form, form, null), Presence.REQUIRED, List.of());
     }
 
     private Field(String key, String meaning, String example, Shape<B> shape, Presence presence, List<String> related) {
@@ -44,11 +48,38 @@ final class Field<B> {
 
     /** A key whose value has keys of its own; the example is in braces or brackets. */
     static <B> Field<B> of(String key, String meaning, String example, Nested<B, ?> nested) {
-        return new Field<>(key, meaning, example, new Shape<>(null, nested), Presence.REQUIRED, List.of());
+        return new Field<>(key, meaning, example, new Shape<>(null, null, nested), Presence.REQUIRED, List.of());
     }
 
-    /** A single value, or a value with keys of its own, or either. */
-    private record Shape<B>(Form<B> form, Nested<B, ?> nested) {}
+    /** A section at the top of a file; unless it may be left out, its keys are asked for even where it is missing. */
+    static <B> Field<B> part(Nested<B, ?> nested) {
+        return of(nested.section().name(), "", "", nested);
+    }
+
+    /** A text that may be left out. */
+    static <B> Field<B> text(String key, String meaning, String example, int longest, BiConsumer<B, String> setter) {
+        return new Field<>(key, meaning, example, Form.text(longest, setter)).leftOutFreely();
+    }
+
+    /** A pressure, gauge unless it says otherwise. */
+    static <B> Field<B> pressure(String key, String meaning, String example, BiConsumer<B, Pressure> setter) {
+        return new Field<>(key, meaning, example, Form.pressure(setter));
+    }
+
+    /** A number with a unit. */
+    static <B, U extends Unit> Field<B> amount(
+            String key, String meaning, String example, Kind<U> kind, Form.AmountSetter<B, U> setter) {
+        return new Field<>(key, meaning, example, Form.amount(kind, setter));
+    }
+
+    /** One of a few words. */
+    static <B, V> Field<B> word(
+            String key, String meaning, String example, Map<String, V> words, BiConsumer<B, V> setter) {
+        return new Field<>(key, meaning, example, Form.word(words, setter));
+    }
+
+    /** A single value, also where it is assumed, or a value with keys of its own, or either. */
+    private record Shape<B>(Form<B> form, Form<B> assumed, Nested<B, ?> nested) {}
 
     /** When a key is needed, and when it has no place. */
     private record Presence(Predicate<Map<String, String>> needed, String otherwise, Exclusion exclusion) {
@@ -60,7 +91,13 @@ final class Field<B> {
 
     /** The same key, whose value may also have keys of its own. */
     Field<B> or(Nested<B, ?> nested) {
-        return new Field<>(key, meaning, example, new Shape<>(shape.form(), nested), presence, related);
+        return new Field<>(
+                key, meaning, example, new Shape<>(shape.form(), shape.assumed(), nested), presence, related);
+    }
+
+    /** The same key, whose typical value is handed over as one that is only assumed. */
+    Field<B> whenAssumed(Form<B> form) {
+        return new Field<>(key, meaning, example, new Shape<>(shape.form(), form, null), presence, related);
     }
 
     /** The same key, which may be left out without anything taking its place. */
@@ -108,6 +145,16 @@ final class Field<B> {
     /** How a single value is written; empty if the value always has keys of its own. */
     Optional<Form<B>> form() {
         return Optional.ofNullable(shape.form());
+    }
+
+    /** How a typical value is handed over; empty if the value is a list. */
+    Optional<Form<B>> assumed() {
+        return Optional.ofNullable(shape.assumed());
+    }
+
+    /** Whether it is a section at the top of a file. */
+    boolean isPart() {
+        return shape.nested() != null && shape.nested().part();
     }
 
     /** How a value with keys of its own is written; empty if the value is always a single one. */

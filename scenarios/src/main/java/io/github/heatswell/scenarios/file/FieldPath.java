@@ -44,8 +44,7 @@ record FieldPath(List<Step> steps) {
         for (String part : text.split("\\.", -1)) {
             Matcher matcher = PART.matcher(part);
             if (!matcher.matches()) {
-                throw new IllegalArgumentException(
-                        "is not a field; write a field like tank.volume or relief[0].opens");
+                throw new IllegalArgumentException("is not a field; write a field like tank.volume or relief[0].opens");
             }
             steps.add(new Key(matcher.group(1)));
             if (matcher.group(2) != null) {

@@ -108,7 +108,7 @@ final class Findings {
     /** Notes what a builder found, unless it follows from a fault noted before. */
     void note(Problem problem) {
         boolean follows =
-                Related.to(problem.field()).stream().anyMatch(other -> isUnsound(other) || !isSoundWithin(other));
+                Schema.related(problem.field()).stream().anyMatch(other -> isUnsound(other) || !isSoundWithin(other));
         if (!follows && !isUnsound(problem.field())) {
             wrong(problem.field(), place(problem.field()), problem.message() + assumed(problem.field()));
         }

@@ -1,8 +1,26 @@
 package io.github.heatswell.scenarios.file;
 
+import io.github.heatswell.scenarios.quantity.Amount;
+import io.github.heatswell.scenarios.quantity.ClockTime;
+import io.github.heatswell.scenarios.quantity.DayOfYear;
 import io.github.heatswell.scenarios.quantity.Kind;
+import io.github.heatswell.scenarios.quantity.QuantityReader;
+import io.github.heatswell.scenarios.wording.Nearest;
+import io.github.heatswell.scenarios.wording.Printable;
+import io.github.heatswell.system.DrawProfile;
+import io.github.heatswell.system.StandardProfiles;
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.Unit;
+import java.math.BigDecimal;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.function.ObjDoubleConsumer;
+import java.util.function.ObjIntConsumer;
 
 /**
  * How a value is written, and where it goes.
@@ -35,4 +53,138 @@ interface Form<B> {
 
     /** How the value is written, for the description of the format. */
     String words();
+
+    /** Hands a number and its unit to a builder. */
+    @FunctionalInterface
+    interface AmountSetter<B, U> {
+        void set(B target, double value, U unit);
+    }
+
+    /** A number with a unit of one kind. */
+    static <B, U extends Unit> Form<B> amount(Kind<U> kind, AmountSetter<B, U> setter) {
+        return quantity(kind, text -> {
+            Amount<U> amount = QuantityReader.read(text, kind);
+            return target -> setter.set(target, amount.value(), amount.unit());
+        });
+    }
+
+    /** A pressure, gauge unless it says otherwise. */
+    static <B> Form<B> pressure(BiConsumer<B, Pressure> setter) {
+        return quantity(Kind.PRESSURE, text -> {
+            Pressure pressure = QuantityReader.pressure(text);
+            return target -> setter.accept(target, pressure);
+        });
+    }
+
+    /** One of a few words. */
+    static <B, V> Form<B> word(Map<String, V> words, BiConsumer<B, V> setter) {
+        String choice = String.join(", ", words.keySet());
+        return form("one of " + choice, text -> {
+            V value = words.get(folded(text));
+            if (value == null) {
+                throw new IllegalArgumentException(
+                        Printable.quote(text) + " is not one of " + choice + Nearest.hint(text, words.keySet()));
+            }
+            return target -> setter.accept(target, value);
+        });
+    }
+
+    /** A word as the tables of words have it. */
+    static String folded(String text) {
+        return text.toLowerCase(Locale.ROOT).replaceAll("[ _]+", "-");
+    }
+
+    /** A whole number. */
+    static <B> Form<B> whole(ObjIntConsumer<B> setter) {
+        return form("whole number", text -> {
+            if (!text.matches("-?\\d{1,15}")) {
+                throw new IllegalArgumentException(Printable.quote(text) + " is not a whole number");
+            }
+            // A number too long for an int is as far out of any range as the largest.
+            int value = (int) Math.min(Integer.MAX_VALUE, Long.parseLong(text));
+            return target -> setter.accept(target, value);
+        });
+    }
+
+    /** A time of day (s since midnight). */
+    static <B> Form<B> clock(ObjDoubleConsumer<B> setter) {
+        return form("time of day", text -> {
+            double seconds = ClockTime.read(text);
+            return target -> setter.accept(target, seconds);
+        });
+    }
+
+    /** A day of the year. */
+    static <B> Form<B> day(ObjIntConsumer<B> setter) {
+        return form("date or number of the day, 1 to 366", text -> {
+            int day = DayOfYear.read(text);
+            return target -> setter.accept(target, day);
+        });
+    }
+
+    /** The name of a published draw profile. */
+    static <B> Form<B> profile(BiConsumer<B, DrawProfile> setter) {
+        Map<String, DrawProfile> profiles = new LinkedHashMap<>();
+        StandardProfiles published = StandardProfiles.load();
+        published
+                .names()
+                .forEach(name -> profiles.put(name, published.find(name).orElseThrow()));
+        return word(profiles, setter);
+    }
+
+    /** A text in plain words. */
+    static <B> Form<B> text(int longest, BiConsumer<B, String> setter) {
+        return form("text of up to " + longest + " characters", text -> {
+            String line = text.replaceAll("\\s+", " ");
+            if (line.length() > longest) {
+                throw new IllegalArgumentException(
+                        "has " + line.length() + " characters; up to " + longest + " are allowed");
+            }
+            if (!Printable.shows(line)) {
+                throw new IllegalArgumentException("contains invisible characters; write plain text");
+            }
+            return target -> setter.accept(target, line);
+        });
+    }
+
+    /** An amount of money. */
+    static <B> Form<B> price(String words, Function<String, BigDecimal> reading, BiConsumer<B, BigDecimal> setter) {
+        return form(words, text -> {
+            BigDecimal price = reading.apply(text);
+            return target -> setter.accept(target, price);
+        });
+    }
+
+    private static <B> Form<B> quantity(Kind<?> kind, Function<String, Consumer<B>> reading) {
+        return new Form<>() {
+            @Override
+            public Consumer<B> read(String text) {
+                return reading.apply(text);
+            }
+
+            @Override
+            public Optional<Kind<?>> kind() {
+                return Optional.of(kind);
+            }
+
+            @Override
+            public String words() {
+                return kind.noun() + " in " + kind.symbols();
+            }
+        };
+    }
+
+    private static <B> Form<B> form(String words, Function<String, Consumer<B>> reading) {
+        return new Form<>() {
+            @Override
+            public Consumer<B> read(String text) {
+                return reading.apply(text);
+            }
+
+            @Override
+            public String words() {
+                return words;
+            }
+        };
+    }
 }

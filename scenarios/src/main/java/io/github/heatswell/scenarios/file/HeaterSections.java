@@ -1,7 +1,7 @@
 package io.github.heatswell.scenarios.file;
 
-import static io.github.heatswell.scenarios.file.Fields.amount;
-import static io.github.heatswell.scenarios.file.Fields.word;
+import static io.github.heatswell.scenarios.file.Field.amount;
+import static io.github.heatswell.scenarios.file.Field.word;
 
 import io.github.heatswell.scenarios.quantity.Kind;
 import io.github.heatswell.system.Element;

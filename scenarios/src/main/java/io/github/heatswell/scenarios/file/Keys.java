@@ -58,7 +58,8 @@ final class Keys {
             return "is not a key; put a space after the colon";
         }
         return "is not a known key here; "
-                + meant.map(near -> "did you mean " + near + "?").orElse("the known keys are " + String.join(", ", known));
+                + meant.map(near -> "did you mean " + near + "?")
+                        .orElse("the known keys are " + String.join(", ", known));
     }
 
     private static String shortened(String key) {

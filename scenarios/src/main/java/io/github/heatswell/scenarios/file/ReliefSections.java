@@ -1,8 +1,8 @@
 package io.github.heatswell.scenarios.file;
 
-import static io.github.heatswell.scenarios.file.Fields.amount;
-import static io.github.heatswell.scenarios.file.Fields.pressure;
-import static io.github.heatswell.scenarios.file.Fields.word;
+import static io.github.heatswell.scenarios.file.Field.amount;
+import static io.github.heatswell.scenarios.file.Field.pressure;
+import static io.github.heatswell.scenarios.file.Field.word;
 
 import io.github.heatswell.scenarios.quantity.Kind;
 import io.github.heatswell.system.ReliefFault;
@@ -53,7 +53,7 @@ final class ReliefSections {
                             "name",
                             "name in the results; different for every valve",
                             "expansion valve",
-                            Forms.text(60, ReliefValve.Builder::name)),
+                            Form.text(60, ReliefValve.Builder::name)),
                     pressure("opens", "set pressure", "7 bar", ReliefValve.Builder::setPressure),
                     pressure(
                                     "full-lift",
@@ -61,11 +61,7 @@ final class ReliefSections {
                                     "7.7 bar",
                                     ReliefValve.Builder::fullLiftPressure)
                             .checkedAgainst("opens"),
-                    pressure(
-                                    "reseats",
-                                    "reseat pressure; below opens",
-                                    "5.6 bar",
-                                    ReliefValve.Builder::reseatPressure)
+                    pressure("reseats", "reseat pressure; below opens", "5.6 bar", ReliefValve.Builder::reseatPressure)
                             .checkedAgainst("opens"),
                     amount("full-flow", "flow at full lift", "20 L/min", Kind.FLOW, ReliefValve.Builder::fullFlow),
                     word(

@@ -14,25 +14,33 @@ import java.util.Objects;
 public final class Scenario {
 
     private final String name;
-    private final Header header;
+    private final String title;
+    private final String question;
+    private final String expectation;
     private final HotWaterSystem system;
-    private final RunDraft.Run run;
+    private final Run run;
     private final Costs costs;
     private final Simulation simulation;
     private final Reading reading;
 
-    private Scenario(String name, Content content, Reading reading) {
-        this.name = name;
-        this.header = content.header();
-        this.system = content.system();
-        this.run = content.run();
-        this.costs = content.costs();
-        this.simulation = Simulation.of(system, run.duration()).sampledEvery(run.sample());
+    /**
+     * A scenario.
+     *
+     * @param name its short name, made safe
+     * @param from what it says, complete
+     * @param reading what was found out while it was read
+     */
+    Scenario(String name, Builder from, Reading reading) {
+        this.name = ScenarioName.safe(name);
+        title = from.title;
+        question = from.question;
+        expectation = from.expectation;
+        system = from.system();
+        run = from.run;
+        costs = from.costs;
+        simulation = Simulation.of(system, run.duration()).sampledEvery(run.sample());
         this.reading = reading;
     }
-
-    /** What a scenario says. */
-    private record Content(Header header, HotWaterSystem system, RunDraft.Run run, Costs costs) {}
 
     /**
      * A scenario made by a program.
@@ -46,27 +54,12 @@ public final class Scenario {
      * @throws IllegalArgumentException if duration or sample is outside its range
      */
     public static Scenario of(String name, String title, HotWaterSystem system, Duration duration, Duration sample) {
-        Header header = new Header(Objects.requireNonNull(title, "title"), "", "");
-        return new Scenario(
-                ScenarioName.safe(name),
-                new Content(
-                        header,
-                        system,
-                        new RunDraft.Run(
-                                duration,
-                                sample,
-                                system.start().timeOfDay(),
-                                system.start().dayOfYear()),
-                        Costs.invented()),
-                Reading.nothing());
-    }
-
-    /** A scenario read from a text. */
-    static Scenario read(String name, ScenarioBinder.Bound bound, Reading reading) {
-        return new Scenario(
-                ScenarioName.safe(name),
-                new Content(bound.header(), bound.system().orElseThrow(), bound.run(), bound.costs()),
-                reading);
+        Builder builder = new Builder();
+        builder.title(Objects.requireNonNull(title, "title"));
+        builder.system = Objects.requireNonNull(system, "system");
+        builder.run(new Run(
+                duration, sample, system.start().timeOfDay(), system.start().dayOfYear()));
+        return new Scenario(name, builder, Reading.nothing());
     }
 
     /**
@@ -101,7 +94,7 @@ public final class Scenario {
                     "values: there must be " + reading.uncertain().size() + ", not " + values.length);
         }
         try {
-            return values.length == 0 ? system : reading.house().with(values);
+            return values.length == 0 ? system : reading.house().apply(values);
         } catch (InvalidScenarioException e) {
             throw new InvalidScenarioException(reading.origin().source() + ", some values", e.faults());
         }
@@ -115,11 +108,17 @@ public final class Scenario {
      * @throws IllegalArgumentException if the interval is outside its range or gives more than 20 million samples
      */
     public Scenario sampledEvery(Duration sample) {
-        RunDraft.conflict(run.duration(), sample).ifPresent(message -> {
+        Run.conflict(run.duration(), sample).ifPresent(message -> {
             throw new IllegalArgumentException("sample: " + message);
         });
-        return new Scenario(
-                name, new Content(header, system, run.sampledEvery(sample), costs), reading.without("run.sample"));
+        Builder builder = new Builder();
+        builder.title(title);
+        builder.question(question);
+        builder.expectation(expectation);
+        builder.system = system;
+        builder.run(run.sampledEvery(sample));
+        builder.costs(costs);
+        return new Scenario(name, builder, reading.without("run.sample"));
     }
 
     /**
@@ -146,7 +145,7 @@ public final class Scenario {
      * @return the title, or the name if none was given
      */
     public String title() {
-        return header.title().isEmpty() ? name : header.title();
+        return title.isEmpty() ? name : title;
     }
 
     /**
@@ -155,7 +154,7 @@ public final class Scenario {
      * @return the question, empty if none was given
      */
     public String question() {
-        return header.question();
+        return question;
     }
 
     /**
@@ -164,7 +163,7 @@ public final class Scenario {
      * @return the expectation, empty if none was given
      */
     public String expectation() {
-        return header.expectation();
+        return expectation;
     }
 
     /**
@@ -255,5 +254,56 @@ public final class Scenario {
      */
     public String source() {
         return reading.origin().text();
+    }
+
+    /** Takes a scenario key by key, as a file has them. */
+    static final class Builder {
+        private final HotWaterSystem.Builder house = HotWaterSystem.builder();
+        private String title = "";
+        private String question = "";
+        private String expectation = "";
+        private Run run;
+        private Costs costs = Costs.invented();
+        private HotWaterSystem system;
+
+        void title(String value) {
+            title = value;
+        }
+
+        void question(String value) {
+            question = value;
+        }
+
+        void expectation(String value) {
+            expectation = value;
+        }
+
+        /** The house, whose keys stand among those of the scenario. */
+        HotWaterSystem.Builder house() {
+            return house;
+        }
+
+        void run(Run value) {
+            run = value;
+        }
+
+        void costs(Costs value) {
+            costs = value;
+        }
+
+        /**
+         * Puts everything together.
+         *
+         * @throws InvalidDescriptionException if the parts of the house do not go together
+         */
+        Builder complete() {
+            system = house.changeStart(run::beginning).build();
+            return this;
+        }
+
+        /** The house; complete once everything was put together. */
+        HotWaterSystem system() {
+            return system;
+        }
     }
 }

@@ -59,15 +59,15 @@ public final class ScenarioReader {
         if (tree.isEmpty()) {
             throw new InvalidScenarioException(source, faults.inOrder());
         }
-        return read(name, new Origin(source, text, tree.get(), List.of()), faults);
+        return read(name, new Reading.Origin(source, text, tree.get(), List.of()), faults);
     }
 
     /** Reads what a text says once changes are made to it. */
-    static Scenario read(String name, Origin origin) {
+    static Scenario read(String name, Reading.Origin origin) {
         return read(name, origin, new Faults());
     }
 
-    private static Scenario read(String name, Origin origin, Faults faults) {
+    private static Scenario read(String name, Reading.Origin origin, Faults faults) {
         Findings findings = new Findings(faults);
         Mapping tree = origin.tree();
         for (int i = 0; i < origin.changes().size(); i++) {
@@ -79,11 +79,21 @@ public final class ScenarioReader {
                 faults.add(at, Printable.shortened(change.field()) + ": " + e.getMessage());
             }
         }
-        ScenarioBinder.Bound bound = new ScenarioBinder(tree, findings).bind();
+        findings.stands("", tree.at());
+        BoundSection<Scenario.Builder, Scenario.Builder> bound = SectionBinder.of(
+                        Schema.SCENARIO, new Place("", tree.at()), tree, findings)
+                .bind();
         if (!faults.none()) {
             throw new InvalidScenarioException(origin.source(), faults.inOrder(), origin.changes());
         }
-        return Scenario.read(
-                name, bound, new Reading(origin, tree, bound.house(), findings.assumptions(), findings.uncertain()));
+        return new Scenario(
+                name,
+                bound.value(),
+                new Reading(
+                        origin,
+                        tree,
+                        values -> bound.with(values).system(),
+                        findings.assumptions(),
+                        findings.uncertain()));
     }
 }

@@ -1,13 +1,16 @@
 package io.github.heatswell.scenarios.file;
 
-import static io.github.heatswell.scenarios.file.Fields.amount;
-import static io.github.heatswell.scenarios.file.Fields.pressure;
-import static io.github.heatswell.scenarios.file.Fields.text;
+import static io.github.heatswell.scenarios.file.Field.amount;
+import static io.github.heatswell.scenarios.file.Field.pressure;
+import static io.github.heatswell.scenarios.file.Field.text;
 
 import io.github.heatswell.scenarios.quantity.Kind;
+import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Site;
 import io.github.heatswell.system.Start;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiConsumer;
 import java.util.stream.Stream;
 
 /**
@@ -16,31 +19,29 @@ import java.util.stream.Stream;
  */
 final class Schema {
 
-    static final String WORKING_PRESSURE = "tank.working-pressure";
-
-    static final Section<Header.Draft, Header> HEADER = new Section<>(
+    static final Section<Scenario.Builder, Scenario.Builder> HEADER = new Section<>(
             "",
-            Header.Draft::new,
-            Header.Draft::end,
+            Scenario.Builder::new,
+            scenario -> scenario,
             List.of(
                     text(
                             "title",
                             "heading of the results; the file's name if left out",
                             "My house",
                             120,
-                            Header.Draft::title),
+                            Scenario.Builder::title),
                     text(
                             "question",
                             "what the run is to answer",
                             "Why does the relief valve drip?",
                             1000,
-                            Header.Draft::question),
+                            Scenario.Builder::question),
                     text(
                             "expect",
                             "what is expected to come out",
                             "The valve drips on every heat-up.",
                             1000,
-                            Header.Draft::expectation)));
+                            Scenario.Builder::expectation)));
 
     static final Section<Site.Builder, Site> SITE = new Section<>(
             "site",
@@ -78,32 +79,33 @@ final class Schema {
                                     "4.2 bar",
                                     Start.Builder::pressure)
                             .leftOutFreely()
-                            .checkedAgainst("supply.pressure", "supply.arrangement", WORKING_PRESSURE)));
+                            .checkedAgainst(
+                                    "supply.pressure", "supply.arrangement", "tank.working-pressure", "run.begins")));
 
-    static final Section<RunDraft, RunDraft.Run> RUN = new Section<>(
+    static final Section<Run.Builder, Run> RUN = new Section<>(
             "run",
-            RunDraft::new,
-            RunDraft::end,
+            Run.Builder::new,
+            Run.Builder::build,
             List.of(
                     new Field<>(
                                     "begins",
                                     "time of day at the start; midnight if left out",
                                     "06:00",
-                                    Forms.clock(RunDraft::begins))
+                                    Form.clock(Run.Builder::begins))
                             .leftOutFreely(),
                     new Field<>(
                                     "day",
                                     "day of the year at the start; 1 January if left out",
                                     "15 Jan",
-                                    Forms.day(RunDraft::day))
+                                    Form.day(Run.Builder::day))
                             .leftOutFreely(),
-                    amount("duration", "how long to simulate", "4 h", Kind.DURATION, RunDraft::duration),
+                    amount("duration", "how long to simulate", "4 h", Kind.DURATION, Run.Builder::duration),
                     amount(
                                     "sample",
                                     "sampling interval of the trace; at most 20 million samples",
                                     "1 min",
                                     Kind.DURATION,
-                                    RunDraft::sample)
+                                    Run.Builder::sample)
                             .checkedAgainst("duration")));
 
     private static final List<Section<?, ?>> SECTIONS = List.of(
@@ -119,7 +121,45 @@ final class Schema {
             RUN,
             CostsSections.COSTS);
 
+    /** A whole file. */
+    static final Section<Scenario.Builder, Scenario.Builder> SCENARIO =
+            new Section<>("", Scenario.Builder::new, Scenario.Builder::complete, fields());
+
     private Schema() {}
+
+    private static List<Field<Scenario.Builder>> fields() {
+        List<Field<Scenario.Builder>> fields = new ArrayList<>(HEADER.fields());
+        fields.add(part(SITE, HotWaterSystem.Builder::site));
+        fields.add(part(SupplySections.SUPPLY, HotWaterSystem.Builder::supply));
+        fields.add(part(TankSections.TANK, HotWaterSystem.Builder::tank));
+        fields.add(part(HeaterSections.HEATER, HotWaterSystem.Builder::heater));
+        fields.add(parts(TankSections.PIPE, TankSections.MAX_PIPES, HotWaterSystem.Builder::addPipe));
+        fields.add(parts(ReliefSections.RELIEF, ReliefSections.MAX_VALVES, HotWaterSystem.Builder::addReliefValve));
+        fields.add(part(VesselSections.VESSEL, HotWaterSystem.Builder::vessel).leftOutFreely());
+        fields.addAll(UseSections.EXTRAS.fields());
+        fields.add(part(START, HotWaterSystem.Builder::start));
+        fields.add(Field.part(Nested.one(RUN, Scenario.Builder::run).atTop()));
+        fields.add(Field.part(
+                        Nested.one(CostsSections.COSTS, Scenario.Builder::costs).atTop())
+                .leftOutFreely());
+        return fields;
+    }
+
+    private static <T> Field<Scenario.Builder> part(
+            Section<?, T> section, BiConsumer<HotWaterSystem.Builder, T> setter) {
+        return Field.part(
+                Nested.<Scenario.Builder, T>one(section, (scenario, value) -> setter.accept(scenario.house(), value))
+                        .atTop());
+    }
+
+    private static <T> Field<Scenario.Builder> parts(
+            Section<?, T> section, int most, BiConsumer<HotWaterSystem.Builder, T> setter) {
+        return Field.part(Nested.<Scenario.Builder, T>list(
+                        section,
+                        most,
+                        (scenario, values) -> values.forEach(value -> setter.accept(scenario.house(), value)))
+                .atTop());
+    }
 
     /** The sections at the top of a file; that without a name holds keys that stand there themselves. */
     static List<Section<?, ?>> sections() {
@@ -131,17 +171,34 @@ final class Schema {
         return SECTIONS.stream().flatMap(Schema::withInner).toList();
     }
 
-    /** Every key at the top of a file. */
-    static List<String> topKeys() {
-        return Stream.concat(
-                        HEADER.keys().stream(),
-                        SECTIONS.stream()
-                                .flatMap(section ->
-                                        section.name().isEmpty() ? section.keys().stream() : Stream.of(section.name())))
+    private static Stream<Section<?, ?>> withInner(Section<?, ?> section) {
+        return Stream.concat(Stream.of(section), section.inner().stream().flatMap(Schema::withInner));
+    }
+
+    /**
+     * The related fields.
+     *
+     * @param path a field, such as {@code relief[0].reseats}
+     * @return the paths of the fields it is checked against, such as {@code relief[0].opens}
+     */
+    static List<String> related(String path) {
+        int dot = path.lastIndexOf('.');
+        String place = path.substring(0, Math.max(0, dot));
+        String section = place.replaceAll("\\[\\d+]", "");
+        String key = path.substring(dot + 1);
+        return allSections().stream()
+                .filter(candidate -> candidate.name().equals(section))
+                .flatMap(candidate -> candidate.fields().stream())
+                .filter(field -> field.key().equals(key))
+                .flatMap(field -> field.related().stream())
+                .map(other -> path(place, other))
                 .toList();
     }
 
-    private static Stream<Section<?, ?>> withInner(Section<?, ?> section) {
-        return Stream.concat(Stream.of(section), section.inner().stream().flatMap(Schema::withInner));
+    private static String path(String place, String other) {
+        if (other.startsWith("../")) {
+            return place.substring(0, place.lastIndexOf('.') + 1) + other.substring("../".length());
+        }
+        return other.contains(".") || place.isEmpty() ? other : place + "." + other;
     }
 }

@@ -21,6 +21,11 @@ record Section<B, T>(String name, Supplier<B> start, Function<B, T> end, List<Fi
         fields = List.copyOf(fields);
     }
 
+    /** The name of one of its keys with its own in front, as typical values are listed. */
+    String of(String key) {
+        return name.isEmpty() ? key : name + "." + key;
+    }
+
     List<String> keys() {
         return fields.stream().map(Field::key).toList();
     }

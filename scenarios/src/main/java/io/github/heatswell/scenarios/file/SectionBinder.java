@@ -1,6 +1,8 @@
 package io.github.heatswell.scenarios.file;
 
 import io.github.heatswell.scenarios.document.Node;
+import io.github.heatswell.scenarios.document.Node.Items;
+import io.github.heatswell.scenarios.document.Node.Mapping;
 import io.github.heatswell.scenarios.document.Node.Scalar;
 import io.github.heatswell.scenarios.fault.Location;
 import io.github.heatswell.scenarios.quantity.Uncertain;
@@ -47,6 +49,59 @@ final class SectionBinder<B, T> {
         this.target = section.start().get();
     }
 
+    /** A binder of a part of a file that should have keys of its own. */
+    static <B, T> SectionBinder<B, T> of(Section<B, T> section, Place place, Node node, Findings findings) {
+        return new SectionBinder<>(section, place, keys(section, place, node, findings), findings);
+    }
+
+    private static Map<String, Node> keys(Section<?, ?> section, Place place, Node node, Findings findings) {
+        if (node instanceof Mapping mapping) {
+            return Keys.known(mapping, section.keys(), place, findings);
+        }
+        findings.wrong(
+                place.path(),
+                place.at(),
+                "needs keys and values, not " + node.kind() + "; its keys are " + String.join(", ", section.keys()));
+        return Map.of();
+    }
+
+    /** What the items of a list describe; nothing if there are more of them than there may be. */
+    static <T> List<BoundSection<?, T>> list(
+            Section<?, T> section, int most, Place place, Items items, Findings findings) {
+        int number = items.items().size();
+        if (number > most) {
+            findings.wrong(place.path(), place.at(), "has " + number + " items; up to " + most + " are allowed");
+            return List.of();
+        }
+        List<BoundSection<?, T>> things = new ArrayList<>();
+        for (int i = 0; i < number; i++) {
+            Node item = items.items().get(i);
+            Place part = new Place(place.path() + "[" + i + "]", item.at());
+            findings.stands(part.path(), item.at());
+            things.add(of(section, part, item, findings).bind());
+        }
+        requireDistinctNames(things, findings);
+        return things;
+    }
+
+    /** Results tell things apart by their names; what has no name, or none that was understood, is let off. */
+    private static <T> void requireDistinctNames(List<BoundSection<?, T>> things, Findings findings) {
+        Map<String, String> seen = new HashMap<>();
+        for (BoundSection<?, T> thing : things) {
+            String name = thing.given().get("name");
+            String first =
+                    name == null ? null : seen.putIfAbsent(name, thing.place().path());
+            if (first != null) {
+                String path = thing.place().of("name");
+                findings.wrong(
+                        path,
+                        findings.place(path),
+                        "'" + name + "' is the name of " + first
+                                + " too; every valve needs its own name in the results");
+            }
+        }
+    }
+
     /** Binds every key and ends the builder; if it cannot be ended, the section's example takes its place. */
     BoundSection<B, T> bind() {
         section.fields().forEach(this::bind);
@@ -67,15 +122,16 @@ final class SectionBinder<B, T> {
         return section.example();
     }
 
-    /** The builder itself, for rules that it does not know. */
-    B target() {
-        return target;
-    }
-
     private void bind(Field<B> field) {
         String path = place.of(field.key());
         Optional<String> excluded = field.excludedBy(given);
         Node node = written.get(field.key());
+        if (field.isPart()
+                && (node != null
+                        || field.required() && !field.nested().orElseThrow().list())) {
+            takeParts(field, path, field.nested().orElseThrow(), Optional.ofNullable(node));
+            return;
+        }
         if (node != null && excluded.isPresent()) {
             findings.wrong(path, findings.place(path), excluded.get());
         } else if (node != null) {
@@ -83,7 +139,7 @@ final class SectionBinder<B, T> {
         } else if (excluded.isEmpty() && !findings.isUnsound(path)) {
             fillIn(field, path);
         }
-        if (excluded.isEmpty() && findings.isUnsound(path) && field.required()) {
+        if (excluded.isEmpty() && findings.isUnsound(path) && field.required() && !field.isPart()) {
             field.bindExample(target);
         }
     }
@@ -91,11 +147,11 @@ final class SectionBinder<B, T> {
     private void bindWritten(Field<B> field, String path, Node node) {
         Optional<Nested<B, ?>> nested = field.nested().filter(parts -> parts.fits(node));
         if (nested.isPresent()) {
-            takeParts(field, path, nested.get(), node);
+            takeParts(field, path, nested.get(), Optional.of(node));
         } else if (field.form().isPresent()
                 && node instanceof Scalar scalar
                 && !scalar.text().isEmpty()) {
-            take(field, path, scalar.text(), scalar.at(), "");
+            take(field, field.form().get(), path, scalar.text(), scalar.at(), "");
         } else {
             findings.wrong(
                     path,
@@ -105,7 +161,7 @@ final class SectionBinder<B, T> {
         }
     }
 
-    private <I> void takeParts(Field<B> field, String path, Nested<B, I> nested, Node node) {
+    private <I> void takeParts(Field<B> field, String path, Nested<B, I> nested, Optional<Node> node) {
         try {
             nested.bind(target, node, new Place(path, findings.place(path)), findings)
                     .ifPresent(parts -> steps.add(BoundSection.Step.inner(field.key(), nested, parts)));
@@ -119,7 +175,7 @@ final class SectionBinder<B, T> {
         if (!field.neededBeside(present())) {
             return;
         }
-        Optional<Typical> typical = Typical.of(section.name() + "." + field.key());
+        Optional<Typical> typical = Typical.of(section.of(field.key()));
         if (typical.isEmpty()) {
             missing(field, path);
         } else if (typical.get().needs().stream().anyMatch(key -> findings.isUnsound(place.of(key)))) {
@@ -140,10 +196,10 @@ final class SectionBinder<B, T> {
 
     private void assume(Field<B> field, String path, String value, Typical typical) {
         findings.assume(path, value, typical.basis());
-        if (take(field, path, value, place.at(), " (assumed, because the file does not give it)") && follows(typical)) {
-            steps.set(
-                    steps.size() - 1,
-                    BoundSection.Step.derived(field.key(), field.form().orElseThrow(), typical));
+        Optional<Form<B>> form = field.assumed();
+        String remark = " (assumed, because the file does not give it)";
+        if (form.isPresent() && take(field, form.get(), path, value, place.at(), remark) && follows(typical)) {
+            steps.set(steps.size() - 1, BoundSection.Step.derived(field.key(), form.get(), typical));
         }
     }
 
@@ -153,9 +209,9 @@ final class SectionBinder<B, T> {
     }
 
     /** Hands a value to the builder, or notes what is wrong with it; returns whether it is sound. */
-    private boolean take(Field<B> field, String path, String text, Location at, String remark) {
+    private boolean take(Field<B> field, Form<B> form, String path, String text, Location at, String remark) {
         try {
-            given.put(field.key(), bound(field, path, text));
+            given.put(field.key(), bound(field.key(), form, path, text));
             return true;
         } catch (IllegalArgumentException e) {
             findings.wrong(path, at, complaint(field, text, e.getMessage()) + remark);
@@ -164,13 +220,12 @@ final class SectionBinder<B, T> {
     }
 
     /** Hands a value to the builder and returns it; of an uncertain one the best estimate, after both ends were tried. */
-    private String bound(Field<B> field, String path, String text) {
-        Form<B> form = field.form().orElseThrow();
+    private String bound(String key, Form<B> form, String path, String text) {
         Optional<Uncertain> uncertain = form.kind().flatMap(kind -> Uncertain.read(text, kind));
         if (uncertain.isEmpty()) {
             Consumer<B> setter = form.read(text);
             setter.accept(target);
-            steps.add(BoundSection.Step.fixed(field.key(), setter));
+            steps.add(BoundSection.Step.fixed(key, setter));
             return text;
         }
         if (path.startsWith("run.")) {
@@ -180,7 +235,7 @@ final class SectionBinder<B, T> {
         form.bind(target, spread.low());
         form.bind(target, spread.high());
         form.bind(target, uncertain.get().centre());
-        steps.add(BoundSection.Step.uncertain(field.key(), form, spread, findings.uncertain(spread)));
+        steps.add(BoundSection.Step.uncertain(key, form, spread, findings.uncertain(spread)));
         return uncertain.get().centre();
     }
 

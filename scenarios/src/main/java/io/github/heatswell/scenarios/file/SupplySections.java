@@ -1,16 +1,20 @@
 package io.github.heatswell.scenarios.file;
 
-import static io.github.heatswell.scenarios.file.Fields.amount;
-import static io.github.heatswell.scenarios.file.Fields.pressure;
-import static io.github.heatswell.scenarios.file.Fields.word;
+import static io.github.heatswell.scenarios.file.Field.amount;
+import static io.github.heatswell.scenarios.file.Field.pressure;
+import static io.github.heatswell.scenarios.file.Field.word;
 
 import io.github.heatswell.scenarios.quantity.Kind;
+import io.github.heatswell.system.MainsPressure;
 import io.github.heatswell.system.Outage;
 import io.github.heatswell.system.ReducingValve;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.system.SupplyTemperature;
+import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.TemperatureUnit;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
 /** The cold feed: its keys, and those of its parts. */
 final class SupplySections {
@@ -20,17 +24,17 @@ final class SupplySections {
 
     private static final int MAX_OUTAGES = 100;
 
-    private static final Section<MainsEntry.Draft, MainsEntry> MAINS = new Section<>(
+    private static final Section<Entry, Entry> MAINS = new Section<>(
             "supply.pressure",
-            MainsEntry.Draft::new,
-            MainsEntry.Draft::end,
+            Entry::new,
+            entry -> entry,
             List.of(
-                    new Field<>("at", "time of day", "06:00", Forms.clock(MainsEntry.Draft::at)),
+                    new Field<>("at", "time of day", "06:00", Form.clock(Entry::at)),
                     pressure(
                             "pressure",
                             "pressure at that time; interpolated linearly between times",
                             "4.2 bar",
-                            MainsEntry.Draft::pressure)));
+                            Entry::pressure)));
 
     private static final Section<SupplyTemperature.SeasonsBuilder, SupplyTemperature> SEASONS = new Section<>(
             "supply.water",
@@ -121,8 +125,7 @@ final class SupplySections {
                                     "static mains pressure, or a timetable over the day",
                                     "4.2 bar",
                                     Supply.Builder::pressure)
-                            .or(Nested.list(
-                                    MAINS, MAX_TIMES, (supply, entries) -> supply.mains(MainsEntry.timetable(entries))))
+                            .or(Nested.list(MAINS, MAX_TIMES, (supply, entries) -> supply.mains(timetable(entries))))
                             .checkedAgainst("tank.working-pressure", "arrangement"),
                     amount(
                                     "water",
@@ -148,7 +151,8 @@ final class SupplySections {
                                     Nested.one(REDUCING_VALVE, Supply.Builder::reducingValve))
                             .needed(
                                     "with that arrangement",
-                                    given -> Fields.given(given, "arrangement", "reducing-valve"))
+                                    given -> Form.folded(given.getOrDefault("arrangement", ""))
+                                            .equals("reducing-valve"))
                             .checkedAgainst("arrangement"),
                     Field.of(
                                     "shut-off",
@@ -162,4 +166,33 @@ final class SupplySections {
                             .leftOutFreely()));
 
     private SupplySections() {}
+
+    /** Between its times the pressure goes evenly from one to the next. */
+    private static MainsPressure timetable(List<Entry> entries) {
+        Map<Double, Pressure> times = new TreeMap<>();
+        for (Entry entry : entries) {
+            if (times.put(entry.at, entry.pressure) != null) {
+                throw new IllegalArgumentException("gives two pressures for the same time of day");
+            }
+        }
+        if (times.isEmpty()) {
+            throw new IllegalArgumentException("is an empty timetable; give at least one time with a pressure");
+        }
+        return MainsPressure.daily(times);
+    }
+
+    /** Takes one line of a timetable of the mains' pressure. */
+    private static final class Entry {
+        private double at;
+        private Pressure pressure;
+
+        void at(double secondsSinceMidnight) {
+            at = secondsSinceMidnight;
+        }
+
+        void pressure(Pressure value) {
+            MainsPressure.constant(value);
+            pressure = value;
+        }
+    }
 }

@@ -1,8 +1,8 @@
 package io.github.heatswell.scenarios.file;
 
-import static io.github.heatswell.scenarios.file.Fields.amount;
-import static io.github.heatswell.scenarios.file.Fields.pressure;
-import static io.github.heatswell.scenarios.file.Fields.word;
+import static io.github.heatswell.scenarios.file.Field.amount;
+import static io.github.heatswell.scenarios.file.Field.pressure;
+import static io.github.heatswell.scenarios.file.Field.word;
 
 import io.github.heatswell.scenarios.quantity.Kind;
 import io.github.heatswell.system.Material;
@@ -53,15 +53,16 @@ final class TankSections {
                             Kind.CONDUCTANCE,
                             Tank.Builder::standingLoss),
                     pressure(
-                            "working-pressure",
-                            "maximum working pressure on the maker's plate; the test pressure is twice that",
-                            "10 bar",
-                            Tank.Builder::workingPressure),
+                                    "working-pressure",
+                                    "maximum working pressure on the maker's plate; the test pressure is twice that",
+                                    "10 bar",
+                                    Tank.Builder::workingPressure)
+                            .whenAssumed(Form.pressure(Tank.Builder::assumedWorkingPressure)),
                     new Field<>(
                                     "layers",
                                     "number of water layers, at most one per half litre; one (fully mixed) if left out",
                                     "12",
-                                    Forms.whole(Tank.Builder::layers))
+                                    Form.whole(Tank.Builder::layers))
                             .leftOutFreely(),
                     amount(
                                     "height",
@@ -76,24 +77,14 @@ final class TankSections {
             PipeRun::builder,
             PipeRun.Builder::build,
             List.of(
-                    word(
-                            "material",
-                            "material of the pipe",
-                            "copper",
-                            Words.materials(),
-                            PipeRun.Builder::material),
+                    word("material", "material of the pipe", "copper", Words.materials(), PipeRun.Builder::material),
                     amount(
                             "outside-diameter",
                             "outside diameter",
                             "22 mm",
                             Kind.LENGTH,
                             PipeRun.Builder::outsideDiameter),
-                    amount(
-                                    "wall",
-                                    "wall thickness; must leave a bore",
-                                    "0.9 mm",
-                                    Kind.LENGTH,
-                                    PipeRun.Builder::wall)
+                    amount("wall", "wall thickness; must leave a bore", "0.9 mm", Kind.LENGTH, PipeRun.Builder::wall)
                             .checkedAgainst("outside-diameter"),
                     amount("length", "length", "14 m", Kind.LENGTH, PipeRun.Builder::length)));
 

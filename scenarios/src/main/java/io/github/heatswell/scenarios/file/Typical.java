@@ -28,7 +28,10 @@ final class Typical {
                             "diameter over 200 (steel), 350 (stainless-steel) or 250 (copper)",
                             "usual sheet thickness for 6 to 10 bar, to 0.1 mm; no usual value for other materials")
                     .from(TypicalTank::wall, "diameter", "material"),
-            derived("tank.standing-loss", "2 W/K at 200 L, proportional to the surface", "a tank with foamed insulation")
+            derived(
+                            "tank.standing-loss",
+                            "2 W/K at 200 L, proportional to the surface",
+                            "a tank with foamed insulation")
                     .from(TypicalTank::standingLoss, "volume"),
             fixed("tank.working-pressure", "10 bar", "a common marking, close to 150 psi; read the plate"),
             derived(
@@ -61,8 +64,10 @@ final class Typical {
                     .from(given -> Optional.of("tank-top"), "opens-at"),
             fixed("vessel.acceptance", "60 %", "a diaphragm in a small vessel"),
             fixed("run.duration", "24 h", "the first heat-up and some cycles"),
-            derived("run.sample", "1 min; 1 h in runs above 60 d", "fine enough for the charts; never longer than"
-                    + " the run")
+            derived(
+                            "run.sample",
+                            "1 min; 1 h in runs above 60 d",
+                            "fine enough for the charts; never longer than" + " the run")
                     .from(given -> TypicalRun.sample(given.get("duration")), "duration"));
 
     private final String field;

@@ -1,13 +1,15 @@
 package io.github.heatswell.scenarios.file;
 
-import static io.github.heatswell.scenarios.file.Fields.amount;
-import static io.github.heatswell.scenarios.file.Fields.pressure;
+import static io.github.heatswell.scenarios.file.Field.amount;
+import static io.github.heatswell.scenarios.file.Field.pressure;
 
-import io.github.heatswell.scenarios.quantity.ClockTime;
 import io.github.heatswell.scenarios.quantity.Kind;
 import io.github.heatswell.system.Draw;
 import io.github.heatswell.system.DrawProfile;
+import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Leak;
+import io.github.heatswell.units.LengthUnit;
+import io.github.heatswell.units.VolumeUnit;
 import java.util.List;
 
 /** What stands at the top of a file and belongs to the system as a whole: air, leaks, draws and the gauge. */
@@ -29,17 +31,8 @@ final class UseSections {
             Draw::builder,
             Draw.Builder::build,
             List.of(
-                    new Field<>(
-                            "at",
-                            "time of day at which the tap opens",
-                            "07:00",
-                            Forms.clock((Draw.Builder draw, String clock) -> draw.at(ClockTime.read(clock)))),
-                    amount(
-                                    "volume",
-                                    "volume drawn at the tap",
-                                    "40 L",
-                                    Kind.VOLUME,
-                                    Draw.Builder::volume)
+                    new Field<>("at", "time of day at which the tap opens", "07:00", Form.clock(Draw.Builder::at)),
+                    amount("volume", "volume drawn at the tap", "40 L", Kind.VOLUME, Draw.Builder::volume)
                             .needed("unless energy is", given -> !given.containsKey("energy"))
                             .checkedAgainst("flow", "energy"),
                     amount(
@@ -59,21 +52,21 @@ final class UseSections {
                                     Draw.Builder::mixed)
                             .leftOutFreely()));
 
-    private static final Section<Extras.Gauge, Double> GAUGE = new Section<>(
+    private static final Section<Gauge, Double> GAUGE = new Section<>(
             "gauge",
-            Extras.Gauge::new,
-            Extras.Gauge::end,
+            Gauge::new,
+            gauge -> gauge.metres,
             List.of(amount(
                     "height",
                     "height of the owner's gauge above the tank's drain cock",
                     "1.5 m",
                     Kind.LENGTH,
-                    Extras.Gauge::height)));
+                    Gauge::height)));
 
-    static final Section<Extras, Extras> EXTRAS = new Section<>(
+    static final Section<Scenario.Builder, Scenario.Builder> EXTRAS = new Section<>(
             "",
-            Extras::new,
-            extras -> extras,
+            Scenario.Builder::new,
+            scenario -> scenario,
             List.of(
                     amount(
                                     "trapped-air",
@@ -81,32 +74,54 @@ final class UseSections {
                                             + " holds",
                                     "0.5 L",
                                     Kind.VOLUME,
-                                    Extras::trappedAir)
+                                    (Scenario.Builder scenario, double value, VolumeUnit unit) ->
+                                            scenario.house().trappedAir(value, unit))
                             .leftOutFreely()
                             .checkedAgainst("piping"),
                     Field.of(
                                     "leaks",
                                     "taps that drip and other small holes",
                                     "[{ flow: 40 mL/min, at: 4 bar }]",
-                                    Nested.list(LEAK, MAX_LEAKS, Extras::leaks))
+                                    Nested.list(
+                                            LEAK,
+                                            MAX_LEAKS,
+                                            (Scenario.Builder scenario, List<Leak> leaks) ->
+                                                    leaks.forEach(scenario.house()::addLeak)))
                             .leftOutFreely(),
                     new Field<>(
                                     "draws",
                                     "daily hot-water use: a published profile or a timetable",
                                     "eu-m",
-                                    Forms.profile(Extras::draws))
+                                    Form.profile((Scenario.Builder scenario, DrawProfile draws) ->
+                                            scenario.house().draws(draws)))
                             .or(Nested.list(
                                     DRAW,
                                     MAX_DRAWS,
-                                    (Extras extras, List<Draw> draws) -> extras.draws(
-                                            draws.isEmpty() ? DrawProfile.none() : DrawProfile.of("own", draws))))
+                                    (Scenario.Builder scenario, List<Draw> draws) -> scenario.house()
+                                            .draws(
+                                                    draws.isEmpty()
+                                                            ? DrawProfile.none()
+                                                            : DrawProfile.of("own", draws))))
                             .leftOutFreely(),
                     Field.of(
                                     "gauge",
                                     "where the owner's gauge sits; at the drain cock if left out",
                                     "{ height: 1.5 m }",
-                                    Nested.one(GAUGE, Extras::gaugeHeight))
+                                    Nested.one(
+                                            GAUGE,
+                                            (Scenario.Builder scenario, Double metres) ->
+                                                    scenario.house().gaugeHeight(metres, LengthUnit.METRE)))
                             .leftOutFreely()));
 
     private UseSections() {}
+
+    /** Takes where the gauge sits (m above the drain cock). */
+    private static final class Gauge {
+        private double metres;
+
+        void height(double value, LengthUnit unit) {
+            HotWaterSystem.builder().gaugeHeight(value, unit);
+            metres = unit.toSi(value);
+        }
+    }
 }

@@ -1,8 +1,8 @@
 package io.github.heatswell.scenarios.file;
 
-import static io.github.heatswell.scenarios.file.Fields.amount;
-import static io.github.heatswell.scenarios.file.Fields.pressure;
-import static io.github.heatswell.scenarios.file.Fields.word;
+import static io.github.heatswell.scenarios.file.Field.amount;
+import static io.github.heatswell.scenarios.file.Field.pressure;
+import static io.github.heatswell.scenarios.file.Field.word;
 
 import io.github.heatswell.scenarios.quantity.Kind;
 import io.github.heatswell.system.ExpansionVessel;
@@ -17,7 +17,12 @@ final class VesselSections {
             ExpansionVessel::builder,
             ExpansionVessel.Builder::build,
             List.of(
-                    amount("volume", "total volume, gas and water together", "12 L", Kind.VOLUME, ExpansionVessel.Builder::volume),
+                    amount(
+                            "volume",
+                            "total volume, gas and water together",
+                            "12 L",
+                            Kind.VOLUME,
+                            ExpansionVessel.Builder::volume),
                     pressure(
                                     "precharge",
                                     "gas pressure with the water side empty, at room temperature; not"

@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  * A file is checked before there is a system to simulate, so the limits of a run stand twice; they agree, but for runs too short to
  * have a second sample, which a file could not sample.
  */
-class RunDraftTest {
+class RunTest {
 
     private final HotWaterSystem system =
             ScenarioReader.read("house", Sources.FULL).system();
@@ -24,14 +24,14 @@ class RunDraftTest {
     @ParameterizedTest
     @CsvSource({"0, false", "1, true", "3155760000, true", "3155760000.1, false", "-1, false"})
     void durationsAreLimitedAsInTheSimulation(double seconds, boolean allowed) {
-        same(allowed, () -> new RunDraft().duration(seconds, DurationUnit.SECOND));
+        same(allowed, () -> new Run.Builder().duration(seconds, DurationUnit.SECOND));
         same(allowed, () -> Simulation.of(system, nanos(seconds)));
     }
 
     @Test
     void aRunOfAFileHasASecondSample() {
-        assertThrows(IllegalArgumentException.class, () -> new RunDraft().duration(0.999, DurationUnit.SECOND));
-        assertDoesNotThrow(() -> new RunDraft().duration(1 / 3600.0, DurationUnit.HOUR));
+        assertThrows(IllegalArgumentException.class, () -> new Run.Builder().duration(0.999, DurationUnit.SECOND));
+        assertDoesNotThrow(() -> new Run.Builder().duration(1 / 3600.0, DurationUnit.HOUR));
         String file = Sources.FULL.replaceFirst("run: .*", "run: { duration: 1 s }");
         assertEquals(Duration.ofSeconds(1), ScenarioReader.read("house", file).duration());
     }
@@ -46,14 +46,14 @@ class RunDraftTest {
         "20000001, 1, false"
     })
     void samplesAreLimitedAsInTheSimulation(double seconds, double sample, boolean allowed) {
-        assertEquals(allowed, RunDraft.conflict(nanos(seconds), nanos(sample)).isEmpty());
+        assertEquals(allowed, Run.conflict(nanos(seconds), nanos(sample)).isEmpty());
         same(allowed, () -> Simulation.of(system, nanos(seconds)).sampledEvery(nanos(sample)));
     }
 
     @Test
     void nothingThatIsNoNumberIsTaken() {
-        assertThrows(IllegalArgumentException.class, () -> new RunDraft().duration(Double.NaN, DurationUnit.HOUR));
-        assertThrows(IllegalArgumentException.class, () -> new RunDraft().sample(Double.NaN, DurationUnit.HOUR));
+        assertThrows(IllegalArgumentException.class, () -> new Run.Builder().duration(Double.NaN, DurationUnit.HOUR));
+        assertThrows(IllegalArgumentException.class, () -> new Run.Builder().sample(Double.NaN, DurationUnit.HOUR));
     }
 
     private static void same(boolean allowed, org.junit.jupiter.api.function.Executable attempt) {
