@@ -11,6 +11,8 @@ import io.github.heatswell.charts.picture.Points;
 import io.github.heatswell.charts.picture.Size;
 import io.github.heatswell.narrative.Moments;
 import io.github.heatswell.narrative.Narrative;
+import io.github.heatswell.result.Event;
+import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
@@ -74,11 +76,33 @@ final class ComparisonPicture {
             // A hazard's mark names its run already.
             String name = result.hazard().isPresent() ? "" : runs.get(i).name();
             curves.add(new Curve(Curve.Role.ofRun(i), name, highest, course.pressure()));
-            marks.addAll(new ComparisonMarks(runs.get(i), amounts, scale, moments).all());
+            marks.addAll(marks(runs.get(i)));
         }
-        List<Level> levels = new SharedLevels(runs, amounts).all();
+        List<Level> levels = Levels.shared(runs, amounts);
         Axis axis = PressureScale.around(range, levels, 0, amounts);
         return new Panel(axis, curves, levels, marks);
+    }
+
+    /** The few moments marked on one of several curves: the hazard, and the first opening of a relief valve. */
+    private List<Mark> marks(NamedRun run) {
+        List<Mark> marks = new ArrayList<>();
+        run.result()
+                .hazard()
+                .ifPresent(event -> marks.add(mark(
+                        run,
+                        Mark.Kind.HAZARD,
+                        event,
+                        run.name() + ": " + event.kind().description() + " "
+                                + moments.at(event.time()).text(amounts))));
+        run.result()
+                .first(EventKind.RELIEF_OPENED)
+                .ifPresent(event -> marks.add(mark(run, Mark.Kind.RELIEF_OPENED, event, "")));
+        return marks;
+    }
+
+    private Mark mark(NamedRun run, Mark.Kind kind, Event event, String label) {
+        double gauge = run.result().gauge(event.pressureAbsolute());
+        return new Mark(kind, scale.of(event.time()), amounts.units().pressure().fromSi(gauge), label);
     }
 
     private Panel relievedPanel() {

@@ -47,7 +47,7 @@ final class DaysPicture {
         this.moments = Moments.of(summary.system(), summary.end());
         double days = summary.end() / DailyFigures.DAY;
         this.bins = new DayBins(this.figures.days(), days, amounts);
-        this.time = DayScale.axis(moments, summary.hazard().isPresent() ? BEYOND_HAZARD * days : days, size);
+        this.time = TimeScale.days(moments, summary.hazard().isPresent() ? BEYOND_HAZARD * days : days, size);
     }
 
     Picture compose() {

@@ -72,7 +72,7 @@ final class MapGrid {
 
     Axis volumes() {
         String label = "vessel volume (" + units.volume().symbol() + ", logarithmic scale)";
-        return new Axis(label, foot(), top(), LogTicks.between(foot(), top()));
+        return Axis.logarithmic(label, foot(), top());
     }
 
     /** Where the valve begins to drip. */

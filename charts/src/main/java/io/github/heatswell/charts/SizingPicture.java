@@ -69,7 +69,7 @@ final class SizingPicture {
         double from = place(vessels.get(0)) - 0.04;
         double to = place(vessels.get(vessels.size() - 1)) + 0.04;
         String label = "vessel volume (" + amounts.symbol(amounts.units().volume()) + ", logarithmic scale)";
-        return new Axis(label, from, to, LogTicks.between(from, to));
+        return Axis.logarithmic(label, from, to);
     }
 
     private List<Curve> lines(Axis across, Axis up) {

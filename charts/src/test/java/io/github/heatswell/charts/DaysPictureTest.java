@@ -82,7 +82,7 @@ class DaysPictureTest {
     @Test
     void countsDaysWhereTheSeasonIsNotKnown() {
         HotWaterSystem house = Plants.bare().build();
-        Axis axis = DayScale.axis(Moments.of(house, 40 * DailyFigures.DAY), 40, new Size(1040, 700));
+        Axis axis = TimeScale.days(Moments.of(house, 40 * DailyFigures.DAY), 40, new Size(1040, 700));
         assertEquals("time since the start (d)", axis.label());
         assertEquals("0", axis.ticks().get(0).name());
         assertEquals("day 3", Moments.of(house, 40 * DailyFigures.DAY).day(2));
@@ -93,10 +93,10 @@ class DaysPictureTest {
     void aScaleOfDaysStaysOneForARunThatEndsAtOnce() {
         for (double end : new double[] {0, 0.01, 2}) {
             Axis undated =
-                    DayScale.axis(Moments.of(Plants.bare().build(), 40 * DailyFigures.DAY), end, new Size(1040, 700));
+                    TimeScale.days(Moments.of(Plants.bare().build(), 40 * DailyFigures.DAY), end, new Size(1040, 700));
             assertEquals("time since the start (d)", undated.label());
             assertTrue(undated.to() >= end);
-            Axis dated = DayScale.axis(dates(1, 300), end, new Size(1040, 700));
+            Axis dated = TimeScale.days(dates(1, 300), end, new Size(1040, 700));
             assertEquals("date", dated.label());
             assertEquals(Math.max(1, end), dated.to());
         }
@@ -111,14 +111,14 @@ class DaysPictureTest {
     @Test
     void namesTheYearOnlyWhereThereAreSeveral() {
         assertEquals("2 Jan of year 2", dates(365, 800).day(2));
-        List<String> names = DayScale.axis(dates(60, 365), 365, new Size(1040, 700)).ticks().stream()
+        List<String> names = TimeScale.days(dates(60, 365), 365, new Size(1040, 700)).ticks().stream()
                 .map(Tick::name)
                 .toList();
         assertEquals(List.of("Mar", "Apr", "May"), names.subList(0, 3));
         assertEquals(13, names.size());
         assertEquals(
                 "0",
-                DayScale.axis(dates(60, 5000), 5000, new Size(1040, 700))
+                TimeScale.days(dates(60, 5000), 5000, new Size(1040, 700))
                         .ticks()
                         .get(0)
                         .name());

@@ -8,11 +8,17 @@ import io.github.heatswell.charts.picture.Level;
 import io.github.heatswell.charts.picture.Panel;
 import io.github.heatswell.charts.picture.Picture;
 import java.awt.BasicStroke;
+import java.awt.Graphics2D;
 import java.awt.Paint;
+import java.awt.geom.Rectangle2D;
+import java.util.function.BiConsumer;
 import org.jfree.chart.JFreeChart;
+import org.jfree.chart.annotations.AbstractXYAnnotation;
 import org.jfree.chart.axis.AxisSpace;
 import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.CombinedDomainXYPlot;
+import org.jfree.chart.plot.PlotRenderingInfo;
 import org.jfree.chart.plot.SeriesRenderingOrder;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
@@ -174,5 +180,33 @@ final class ChartAssembly {
         scale.setAxisLineStroke(Strokes.HAIR);
         scale.setAxisLineVisible(label != null && !single);
         return scale;
+    }
+
+    /** What is painted behind the lines of a panel. Never written as an object, though its ancestors could be. */
+    private static final class Underlay extends AbstractXYAnnotation {
+
+        private static final long serialVersionUID = 1L;
+
+        private final transient Axis across;
+        private final transient Axis up;
+        private final transient BiConsumer<Graphics2D, Frame> painter;
+
+        Underlay(Axis across, Axis up, BiConsumer<Graphics2D, Frame> painter) {
+            this.across = across;
+            this.up = up;
+            this.painter = painter;
+        }
+
+        @Override
+        public void draw(
+                Graphics2D g,
+                XYPlot plot,
+                Rectangle2D area,
+                ValueAxis domain,
+                ValueAxis range,
+                int index,
+                PlotRenderingInfo info) {
+            painter.accept(g, new Frame(Box.of(area), across, up));
+        }
     }
 }

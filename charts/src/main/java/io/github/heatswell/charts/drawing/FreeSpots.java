@@ -1,12 +1,21 @@
 package io.github.heatswell.charts.drawing;
 
+import io.github.heatswell.charts.picture.Area;
+import io.github.heatswell.charts.picture.Curve;
+import io.github.heatswell.charts.picture.Panel;
+import io.github.heatswell.charts.picture.Points;
+import java.awt.Color;
+import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
- * Finds room for words near a point of a panel: away from curves, marks, levels and other words, and else as near as can
- * be. The same panel always gives the same places.
+ * Finds room for the words inside a panel: near the point, in the patch or on the line they are about, away from curves,
+ * marks, levels and other words, and else as near as can be. The same panel always gives the same places.
  */
 final class FreeSpots {
 
@@ -30,22 +39,64 @@ final class FreeSpots {
     private static final double PER_CURVE_COLUMN = 60;
     private static final double PER_LEVEL = 90;
     private static final double PER_STRAY = 160;
+    private static final double PER_CROSSING = 130;
     private static final double PER_PIXEL = 1.5;
     private static final double PER_LINE = 12;
     private static final double OUTSIDE = 1e9;
 
+    /** How finely places in a patch and along a line are tried. */
+    private static final double STEP = 8;
+
+    /** A line shorter than this bears no words. */
+    private static final double LEAST_LINE = 70;
+
+    private final Frame frame;
     private final Box room;
     private final List<Skyline> curves;
+    private final List<List<Line2D>> dividers;
     private final List<Double> levels;
     private final List<Box> marks;
     private final List<Box> taken = new ArrayList<>();
     private double spent;
 
-    FreeSpots(Box room, List<Skyline> curves, List<Double> levels, List<Box> marks) {
+    /**
+     * The room in a panel.
+     *
+     * @param panel the panel
+     * @param frame where its data lie
+     * @param room where words may stand
+     * @param marks the room that marks take
+     * @param divided whether words stay on the side of each curve on which their point lies
+     */
+    FreeSpots(Panel panel, Frame frame, Box room, List<Box> marks, boolean divided) {
+        this.frame = frame;
         this.room = room;
-        this.curves = curves;
-        this.levels = levels;
         this.marks = marks;
+        List<Points> lines = panel.curves().stream()
+                .filter(line -> line.role() != Curve.Role.CONTOUR && line.role() != Curve.Role.GUIDE)
+                .map(Curve::points)
+                .toList();
+        curves = lines.stream().map(line -> new Skyline(line, frame)).toList();
+        dividers = divided ? lines.stream().map(frame::pieces).toList() : List.of();
+        levels = panel.levels().stream().map(level -> frame.y(level.value())).toList();
+    }
+
+    /**
+     * Words about a point.
+     *
+     * @param x the point
+     * @param y the point
+     * @param clearance how far the words must stay away from it
+     * @param shapes the words broken into lines in more than one way, any of which will do
+     * @param color their colour
+     * @param named the curve whose name they are, or empty
+     */
+    record Note(double x, double y, double clearance, List<TextBlock> shapes, Color color, Optional<Curve.Role> named) {
+
+        /** Copies the shapes. */
+        Note {
+            shapes = List.copyOf(shapes);
+        }
     }
 
     /**
@@ -64,7 +115,7 @@ final class FreeSpots {
      * @return the places, in the order of the notes
      */
     List<Placed> takeAll(List<Note> notes) {
-        List<Placed> best = null;
+        List<Placed> best = List.of();
         double least = Double.POSITIVE_INFINITY;
         for (List<Integer> order : notes.size() <= MAX_ORDERED ? orders(notes.size()) : List.of(inTurn(notes.size()))) {
             taken.clear();
@@ -76,6 +127,8 @@ final class FreeSpots {
                 best = List.of(placed);
             }
         }
+        taken.clear();
+        best.forEach(placed -> taken.add(placed.box()));
         return best;
     }
 
@@ -110,6 +163,7 @@ final class FreeSpots {
                     Box box = beside(note, words, direction, note.clearance() + distance);
                     double cost = cost(box) + (astray(box, note) ? PER_STRAY : 0);
                     double price = cost + PER_PIXEL * distance + PER_LINE * words.lineCount();
+                    price += price < least ? crossings(note, box) : 0;
                     if (price < least) {
                         least = price;
                         best = new Placed(note, words, box);
@@ -153,5 +207,81 @@ final class FreeSpots {
             cost += level > wide.y() && level < wide.bottom() ? PER_LEVEL : 0;
         }
         return cost;
+    }
+
+    /** A leader over a dividing line would lead the words to the other side of it. */
+    private double crossings(Note note, Box box) {
+        Line2D leader = box.lineFrom(note.x(), note.y());
+        return PER_CROSSING
+                * dividers.stream()
+                        .filter(line -> line.stream().anyMatch(leader::intersectsLine))
+                        .count();
+    }
+
+    /** The words of a patch, as near to its middle as it holds them; none if they find no free room. */
+    Optional<Placed> takeInside(Area area, double width) {
+        TextBlock words = TextBlock.of(area.label(), Type.LABEL_STRONG, width);
+        Path2D patches = new Patches(area, frame).outline();
+        Box bounds = Box.of(patches.getBounds2D());
+        Box best = null;
+        double least = Double.POSITIVE_INFINITY;
+        for (double x = bounds.x(); x + words.width() <= bounds.right(); x += STEP) {
+            for (double y = bounds.y(); y + words.height() <= bounds.bottom(); y += STEP) {
+                Box box = new Box(x, y, words.width(), words.height());
+                double away = Math.hypot(box.centreX() - bounds.centreX(), 2 * (box.centreY() - bounds.centreY()))
+                        + cost(box);
+                if (away < least
+                        && isFree(box)
+                        && patches.contains(box.grownBy(BREATH).shape())) {
+                    least = away;
+                    best = box;
+                }
+            }
+        }
+        return taken(words, best);
+    }
+
+    /** The words of a line, as near to its middle as there is room; none if there is none. */
+    Optional<Placed> takeOn(Curve line) {
+        List<Line2D> pieces = frame.pieces(line.points());
+        double whole = pieces.stream().mapToDouble(FreeSpots::length).sum();
+        TextBlock words = TextBlock.of(line.label(), Type.LABEL, Double.MAX_VALUE);
+        Box best = null;
+        double least = Double.POSITIVE_INFINITY;
+        double before = 0;
+        double at = whole < LEAST_LINE ? whole : STEP;
+        for (Line2D piece : pieces) {
+            for (; at < Math.min(whole, before + length(piece)); at += STEP) {
+                double share = (at - before) / length(piece);
+                double x = piece.getX1() + share * (piece.getX2() - piece.getX1());
+                double y = piece.getY1() + share * (piece.getY2() - piece.getY1());
+                Box box = new Box(x - words.width() / 2, y - words.height() / 2, words.width(), words.height());
+                double away = Math.abs(at - whole / 2);
+                if (away < least && isFree(box) && cost(box) == 0) {
+                    least = away;
+                    best = box;
+                }
+            }
+            before += length(piece);
+        }
+        return taken(words, best);
+    }
+
+    private static double length(Line2D piece) {
+        return Math.hypot(piece.getX2() - piece.getX1(), piece.getY2() - piece.getY1());
+    }
+
+    private boolean isFree(Box box) {
+        return room.grownBy(-BREATH).holds(box)
+                && Stream.concat(taken.stream(), marks.stream()).noneMatch(box.grownBy(BREATH)::meets);
+    }
+
+    private Optional<Placed> taken(TextBlock words, Box box) {
+        if (box == null) {
+            return Optional.empty();
+        }
+        taken.add(box);
+        Note own = new Note(box.centreX(), box.centreY(), 0, List.of(words), Ink.TEXT, Optional.empty());
+        return Optional.of(new Placed(own, words, box));
     }
 }

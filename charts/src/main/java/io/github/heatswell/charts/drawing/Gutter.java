@@ -1,5 +1,6 @@
 package io.github.heatswell.charts.drawing;
 
+import io.github.heatswell.charts.drawing.TextBlock.Words;
 import io.github.heatswell.charts.picture.Area;
 import io.github.heatswell.charts.picture.Axis;
 import io.github.heatswell.charts.picture.Bands;

@@ -4,13 +4,18 @@ import io.github.heatswell.charts.picture.Area;
 import io.github.heatswell.charts.picture.Axis;
 import io.github.heatswell.charts.picture.Curve;
 import io.github.heatswell.charts.picture.Panel;
+import io.github.heatswell.charts.picture.Picture;
 import io.github.heatswell.charts.picture.Points;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
-/** The key of a single panel: its bands, the highest on top, then the other patches and the lines. */
+/**
+ * The column beside a single panel: bars, if there are any, and the key, which lists the bands of the panel, the highest on
+ * top, then its other patches and its lines.
+ */
 final class Key {
 
     private static final double SWATCH = 34;
@@ -19,6 +24,16 @@ final class Key {
     private static final double BETWEEN = 6;
     private static final double GROUPS = 10;
 
+    /** The room between the panel and the column. */
+    static final double BESIDE_PANEL = 24;
+
+    private static final double BELOW_BARS = 18;
+    private static final double SHARE = 0.235;
+    private static final double SHARE_WITH_BARS = 0.40;
+    private static final double LEAST = 190;
+
+    private final double width;
+    private final Optional<BarList> bars;
     private final List<Entry> bands = new ArrayList<>();
     private final List<Entry> others = new ArrayList<>();
     private final TextBlock heading;
@@ -31,9 +46,12 @@ final class Key {
         }
     }
 
-    Key(Panel panel, String measured, double width) {
+    /** The column of a picture of this width. */
+    Key(Panel panel, Picture.Key key, double inner) {
+        width = Math.max(LEAST, (key.bars().isPresent() ? SHARE_WITH_BARS : SHARE) * inner);
+        bars = key.bars().map(list -> new BarList(list, width));
+        heading = TextBlock.of(key.measured(), Type.HEADING, width);
         double room = width - SWATCH - GAP;
-        heading = TextBlock.of(measured, Type.HEADING, width);
         for (Area area : panel.areas()) {
             if (!area.name().isEmpty()) {
                 Entry entry = new Entry(area, null, TextBlock.of(area.name(), Type.LABEL, room));
@@ -51,8 +69,13 @@ final class Key {
         }
     }
 
+    double width() {
+        return width;
+    }
+
     double height() {
-        double tall = bands.isEmpty() ? 0 : heading.height() + BETWEEN + GROUPS;
+        double tall = barsHeight();
+        tall += bands.isEmpty() ? 0 : heading.height() + BETWEEN + GROUPS;
         for (Entry entry : bands) {
             tall += entry.height();
         }
@@ -62,8 +85,13 @@ final class Key {
         return tall;
     }
 
+    private double barsHeight() {
+        return bars.map(list -> list.height() + BELOW_BARS).orElse(0.0);
+    }
+
     void draw(Graphics2D g, double x, double top) {
-        double y = top;
+        bars.ifPresent(list -> list.draw(g, x, top));
+        double y = top + barsHeight();
         if (!bands.isEmpty()) {
             heading.draw(g, x, y, Ink.TEXT);
             y += heading.height() + BETWEEN;

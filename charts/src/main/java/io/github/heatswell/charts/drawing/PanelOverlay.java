@@ -1,6 +1,8 @@
 package io.github.heatswell.charts.drawing;
 
+import io.github.heatswell.charts.drawing.FreeSpots.Note;
 import io.github.heatswell.charts.drawing.FreeSpots.Placed;
+import io.github.heatswell.charts.drawing.TextBlock.Words;
 import io.github.heatswell.charts.picture.Curve;
 import io.github.heatswell.charts.picture.Mark;
 import io.github.heatswell.charts.picture.Panel;
@@ -14,11 +16,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** Draws what stands on and beside the lines of a panel: bars, names, marks and words. */
+/** Draws what stands on and beside the lines of a panel: bars, marks, words, and names beside the plot or a key. */
 final class PanelOverlay {
 
     /** How wide words may be, as shares of the plot; the narrower the higher. */
     private static final double[] NOTE_WIDTHS = {0.45, 0.28};
+
+    /** The same beside a key, where patches and lines have words too. */
+    private static final double[] KEYED_WIDTHS = {0.4, 0.22, 0.16};
 
     /** How far before a name the upright sample of its curve stands. */
     private static final double SAMPLE = 5;
@@ -30,6 +35,7 @@ final class PanelOverlay {
     private final Frame frame;
     private final OptionalDouble end;
     private final double gutterWidth;
+    private final Optional<Key> column;
 
     /**
      * Prepares the overlay.
@@ -40,6 +46,22 @@ final class PanelOverlay {
      * @param gutterWidth the room for names beside the plot
      */
     PanelOverlay(Panel panel, Frame frame, OptionalDouble end, double gutterWidth) {
+        this(panel, frame, end, gutterWidth, Optional.empty());
+    }
+
+    /**
+     * Prepares the overlay of a panel with a key.
+     *
+     * @param panel what to draw over
+     * @param frame where the data lie
+     * @param column the key
+     */
+    PanelOverlay(Panel panel, Frame frame, Key column) {
+        this(panel, frame, OptionalDouble.empty(), 0, Optional.of(column));
+    }
+
+    private PanelOverlay(Panel panel, Frame frame, OptionalDouble end, double gutterWidth, Optional<Key> column) {
+        this.column = column;
         this.panel = panel;
         this.frame = frame;
         this.end = end;
@@ -49,13 +71,7 @@ final class PanelOverlay {
     void draw(Graphics2D g) {
         end.ifPresent(time -> drawEnd(g, frame.x(time)));
         BandBars.draw(g, panel.bands(), frame);
-        drawHeading(g);
-        Gutter gutter = new Gutter(panel, frame, gutterWidth);
-        List<Callout> callouts = gutter.callouts();
-        double[] tops = gutter.tops(callouts);
-        for (int i = 0; i < callouts.size(); i++) {
-            callouts.get(i).draw(g, frame.area(), tops[i]);
-        }
+        column.ifPresentOrElse(key -> drawKey(g, key), () -> drawNames(g));
         List<Placed> words = places(notes());
         g.setPaint(Ink.PAPER);
         words.forEach(placed -> g.fill(placed.box().grownBy(2).shape()));
@@ -68,13 +84,37 @@ final class PanelOverlay {
         }
     }
 
+    /** The names of the lines, level with where they end. */
+    private void drawNames(Graphics2D g) {
+        heading().draw(g, frame.area().x(), frame.area().y() - heading().height() - 5, Ink.TEXT);
+        Gutter gutter = new Gutter(panel, frame, gutterWidth);
+        List<Callout> callouts = gutter.callouts();
+        double[] tops = gutter.tops(callouts);
+        for (int i = 0; i < callouts.size(); i++) {
+            callouts.get(i).draw(g, frame.area(), tops[i]);
+        }
+    }
+
+    private void drawKey(Graphics2D g, Key key) {
+        UprightNames names = UprightNames.of(panel, frame);
+        double top = frame.area().y() - names.height();
+        heading().draw(g, SheetLayout.MARGIN, top - UprightNames.HEADING, Ink.TEXT);
+        names.draw(g, frame);
+        key.draw(g, frame.area().right() + Key.BESIDE_PANEL, top);
+    }
+
+    private TextBlock heading() {
+        return TextBlock.of(panel.axis().label(), Type.HEADING, frame.area().width());
+    }
+
     /** Words about marks, and the names of curves that end before the edge. */
     List<Note> notes() {
         List<Note> notes = new ArrayList<>();
         for (Mark mark : panel.marks()) {
             if (!mark.label().isEmpty()) {
                 boolean grave = mark.kind() == Mark.Kind.HAZARD;
-                Words words = grave ? Words.strong(mark.label()) : Words.plain(mark.label());
+                boolean strong = grave || mark.kind() == Mark.Kind.CHIEF;
+                Words words = strong ? Words.strong(mark.label()) : Words.plain(mark.label());
                 notes.add(new Note(
                         frame.x(mark.across()),
                         frame.y(mark.up()),
@@ -85,7 +125,7 @@ final class PanelOverlay {
             }
         }
         for (Curve curve : panel.curves()) {
-            if (endsEarly(curve)) {
+            if (isNamedAtEnd(curve)) {
                 double x = end(curve).centreX();
                 double y = end(curve).centreY();
                 List<Words> words = List.of(
@@ -120,8 +160,11 @@ final class PanelOverlay {
                 : new Box(area.x() + before + BESIDE_END, area.y(), area.width() - before - BESIDE_END, height);
     }
 
-    private boolean endsEarly(Curve curve) {
-        return !curve.name().isEmpty() && end(curve).centreX() <= frame.area().right() - 2;
+    /** Whether a curve ends before the edge, where its name would stand beside the plot. */
+    private boolean isNamedAtEnd(Curve curve) {
+        return column.isEmpty()
+                && !curve.name().isEmpty()
+                && end(curve).centreX() <= frame.area().right() - 2;
     }
 
     private Box end(Curve curve) {
@@ -132,45 +175,52 @@ final class PanelOverlay {
 
     /** Where the words stand. */
     List<Placed> places(List<Note> notes) {
-        List<Skyline> curves = panel.curves().stream()
-                .map(curve -> new Skyline(curve.points(), frame))
-                .toList();
-        List<Double> levels =
-                panel.levels().stream().map(level -> frame.y(level.value())).toList();
         List<Box> marks = new ArrayList<>();
         panel.marks()
                 .forEach(mark -> marks.add(MarkShapes.room(mark.kind(), frame.x(mark.across()), frame.y(mark.up()))));
         // The end of a curve is a point of its own: no other name may stand on it, or nearer to it than to its own.
-        panel.curves().stream().filter(this::endsEarly).map(this::end).forEach(marks::add);
-        FreeSpots spots = new FreeSpots(room(), curves, levels, marks);
-        return spots.takeAll(notes);
+        panel.curves().stream().filter(this::isNamedAtEnd).map(this::end).forEach(marks::add);
+        FreeSpots spots = new FreeSpots(panel, frame, room(), marks, column.isPresent());
+        List<Placed> places = new ArrayList<>(spots.takeAll(notes));
+        if (column.isPresent()) {
+            // Words of patches and lines that find no free room are left to the key, which says the same.
+            double width = KEYED_WIDTHS[0] * frame.area().width();
+            panel.areas().stream()
+                    .filter(area -> !area.label().isEmpty())
+                    .forEach(area -> spots.takeInside(area, width).ifPresent(places::add));
+            panel.curves().stream()
+                    .filter(line -> !line.label().isEmpty() && !line.points().isUpright())
+                    .forEach(line -> spots.takeOn(line).ifPresent(places::add));
+        }
+        return places;
     }
 
     private List<TextBlock> shapes(List<Words> words) {
-        return Arrays.stream(NOTE_WIDTHS)
+        return Arrays.stream(column.isPresent() ? KEYED_WIDTHS : NOTE_WIDTHS)
                 .mapToObj(share -> TextBlock.of(words, share * frame.area().width()))
                 .toList();
     }
 
-    private void drawHeading(Graphics2D g) {
-        TextBlock heading =
-                TextBlock.of(panel.axis().label(), Type.HEADING, frame.area().width());
-        heading.draw(g, frame.area().x(), frame.area().y() - heading.height() - 5, Ink.TEXT);
-    }
-
     /** A thin grey line from words to just before their point, unless they stand so near that it says nothing. */
-    private static void drawLeader(Graphics2D g, Note note, Box place) {
+    private void drawLeader(Graphics2D g, Note note, Box place) {
         double distance = place.distanceTo(note.x(), note.y());
         if (distance > note.clearance() + 9) {
             double share = note.clearance() / distance;
-            g.setPaint(Ink.LEADER);
-            g.setStroke(Strokes.LEADER);
             Line2D whole = place.lineFrom(note.x(), note.y());
-            g.draw(new Line2D.Double(
+            Line2D leader = new Line2D.Double(
                     note.x() + share * (whole.getX2() - note.x()),
                     note.y() + share * (whole.getY2() - note.y()),
                     whole.getX2(),
-                    whole.getY2()));
+                    whole.getY2());
+            if (column.isPresent()) {
+                // Patches may be as dark as the leader.
+                g.setPaint(Ink.PAPER);
+                g.setStroke(Strokes.HALO);
+                g.draw(leader);
+            }
+            g.setPaint(Ink.LEADER);
+            g.setStroke(Strokes.LEADER);
+            g.draw(leader);
         }
     }
 

@@ -72,11 +72,10 @@ public final class Sheet {
             Panel panel = picture.panels().get(i);
             Box area = Box.of(info.getPlotInfo().getSubplotInfo(i).getDataArea());
             Frame frame = new Frame(area, picture.across(), panel.axis());
-            if (layout.column().isPresent()) {
-                new KeyedOverlay(panel, frame, layout.column().get()).draw(g);
-            } else {
-                new PanelOverlay(panel, frame, picture.end(), layout.rightOfPanels()).draw(g);
-            }
+            layout.column()
+                    .map(column -> new PanelOverlay(panel, frame, column))
+                    .orElseGet(() -> new PanelOverlay(panel, frame, picture.end(), layout.rightOfPanels()))
+                    .draw(g);
         }
     }
 

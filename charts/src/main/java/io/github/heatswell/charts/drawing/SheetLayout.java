@@ -15,8 +15,7 @@ import java.util.Optional;
  * @param rightOfPanels the room for what is beside the panels
  * @param column the column with the key, or empty where the names of lines stand beside them
  */
-record SheetLayout(
-        double width, double height, Header header, Box panels, double rightOfPanels, Optional<KeyColumn> column) {
+record SheetLayout(double width, double height, Header header, Box panels, double rightOfPanels, Optional<Key> column) {
 
     /** The free rim of the sheet. */
     static final double MARGIN = 26;
@@ -64,8 +63,8 @@ record SheetLayout(
         double inner = width - 2 * MARGIN;
         Header header = Header.of(picture.caption(), inner);
         Panel panel = picture.upper();
-        KeyColumn column = KeyColumn.of(panel, key, inner);
-        double right = column.width() + KeyColumn.BESIDE_PANEL;
+        Key column = new Key(panel, key, inner);
+        double right = column.width() + Key.BESIDE_PANEL;
         Axis up = panel.axis();
         double plotWidth = inner - right - leftOf(up);
         Box flat = new Box(MARGIN + leftOf(up), 0, plotWidth, 1);

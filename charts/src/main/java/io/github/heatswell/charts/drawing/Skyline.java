@@ -36,10 +36,13 @@ final class Skyline {
     private void add(Points points, Frame frame) {
         for (int i = 0; i < points.count(); i++) {
             int before = Math.max(i - 1, 0);
-            double x0 = frame.x(points.across(before));
-            double y0 = frame.y(points.up(before));
-            double x1 = frame.x(points.across(i));
-            double y1 = frame.y(points.up(i));
+            boolean onwards = points.across(before) <= points.across(i);
+            int from = onwards ? before : i;
+            int to = onwards ? i : before;
+            double x0 = frame.x(points.across(from));
+            double y0 = frame.y(points.up(from));
+            double x1 = frame.x(points.across(to));
+            double y1 = frame.y(points.up(to));
             int first = column(x0);
             int last = column(x1);
             for (int at = first; at <= last; at++) {

@@ -2,6 +2,7 @@ package io.github.heatswell.charts.picture;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.LongStream;
@@ -15,6 +16,9 @@ import java.util.stream.LongStream;
  * @param ticks the places with a name
  */
 public record Axis(String label, double from, double to, List<Tick> ticks) {
+
+    private static final double[][] MANTISSAS = {{1, 1.5, 2, 3, 4, 5, 6, 8}, {1, 2, 3, 5}, {1, 2, 5}, {1}};
+    private static final int MAX_LOGARITHMIC = 13;
 
     /**
      * Checks that the scale runs forward.
@@ -44,6 +48,44 @@ public record Axis(String label, double from, double to, List<Tick> ticks) {
      */
     public Axis(String label, double from, double to, double tick) {
         this(label, from, to, multiples(from, to, tick));
+    }
+
+    /**
+     * A logarithmic scale with ticks at round numbers.
+     *
+     * @param label the quantity with its unit
+     * @param from the decimal logarithm of the value at the start of the scale, in the unit of the label
+     * @param to the decimal logarithm of the value at its end, above {@code from}
+     * @return the scale, whose places are decimal logarithms
+     * @throws IllegalArgumentException if it does not run forward
+     */
+    public static Axis logarithmic(String label, double from, double to) {
+        return new Axis(label, from, to, roundNumbers(from, to));
+    }
+
+    private static List<Tick> roundNumbers(double from, double to) {
+        List<Tick> ticks = List.of();
+        for (double[] mantissas : MANTISSAS) {
+            ticks = roundNumbers(mantissas, from, to);
+            if (ticks.size() <= MAX_LOGARITHMIC) {
+                break;
+            }
+        }
+        return ticks;
+    }
+
+    private static List<Tick> roundNumbers(double[] mantissas, double from, double to) {
+        List<Tick> ticks = new ArrayList<>();
+        for (int power = (int) Math.floor(from); power <= to; power++) {
+            for (double mantissa : mantissas) {
+                BigDecimal value = BigDecimal.valueOf(mantissa).scaleByPowerOfTen(power);
+                double at = Math.log10(value.doubleValue());
+                if (at >= from - 1e-9 && at <= to + 1e-9) {
+                    ticks.add(new Tick(at, value.stripTrailingZeros().toPlainString()));
+                }
+            }
+        }
+        return ticks;
     }
 
     private static List<Tick> multiples(double from, double to, double tick) {

@@ -105,7 +105,7 @@ public final class ComparisonTable {
                 .mapToInt(ReliefTotal::openings)
                 .sum();
         return new String[] {
-            PlainCell.of(run.name()),
+            Rows.plain(run.name()),
             result.hazard().map(Event::kind).map(EventTable::label).orElse(""),
             Quantities.time(result.end()),
             quantities.gauge(result, extremes.highestPressure().value()),

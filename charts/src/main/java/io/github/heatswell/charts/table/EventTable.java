@@ -68,7 +68,7 @@ public final class EventTable {
             rows.add(
                     Quantities.time(event.time()),
                     label(event.kind()),
-                    PlainCell.of(event.device()),
+                    Rows.plain(event.device()),
                     quantities.gauge(summary, event.pressureAbsolute()),
                     quantities.pressure(event.pressureAbsolute()),
                     quantities.temperature(event.waterTemperature()),

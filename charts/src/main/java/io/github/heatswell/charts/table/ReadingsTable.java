@@ -29,7 +29,7 @@ public final class ReadingsTable {
         Quantities quantities = new Quantities(Objects.requireNonNull(units, "units"));
         Rows rows = new Rows(out);
         List<String> header = new ArrayList<>(List.of("time_s", "reading_gauge_" + quantities.pressureUnit()));
-        logged.runs().forEach(run -> header.add(PlainCell.of(run.name())));
+        logged.runs().forEach(run -> header.add(Rows.plain(run.name())));
         rows.add(header.toArray(String[]::new));
         for (int i = 0; i < logged.times().size(); i++) {
             List<String> cells = new ArrayList<>();

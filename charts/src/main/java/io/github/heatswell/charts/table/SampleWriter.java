@@ -37,7 +37,7 @@ public final class SampleWriter {
         this.quantities = new Quantities(units);
         this.inputs = inputs.size();
         List<String> header = new ArrayList<>(List.of("sample"));
-        inputs.stream().map(PlainCell::of).forEach(header::add);
+        inputs.stream().map(Rows::plain).forEach(header::add);
         header.addAll(List.of(
                 "peak_gauge_" + quantities.pressureUnit(), "relieved_total_" + quantities.volumeUnit(), "hazard"));
         rows.add(header.toArray(String[]::new));

@@ -63,7 +63,7 @@ public final class SizeTable {
                             .orElse(""),
                     size.price()
                             .map(NominalSize.Price::currency)
-                            .map(PlainCell::of)
+                            .map(Rows::plain)
                             .orElse(""),
                     recommended.filter(size::equals).isPresent() ? "yes" : "no");
         }

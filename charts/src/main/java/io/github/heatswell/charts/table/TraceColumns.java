@@ -1,6 +1,7 @@
 package io.github.heatswell.charts.table;
 
 import io.github.heatswell.result.Channel;
+import io.github.heatswell.units.Unit;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,7 +20,7 @@ final class TraceColumns {
     }
 
     /** The columns between the time and the regime. */
-    List<TraceColumn> beforeRegime() {
+    List<Column> beforeRegime() {
         return List.of(
                 temperature("water_mean", Channel.WATER_MEAN),
                 pressure("pressure_gauge", Channel.PRESSURE_ABSOLUTE, atmosphere),
@@ -28,7 +29,7 @@ final class TraceColumns {
                 flow("relief_flow", Channel.RELIEF_FLOW),
                 volume("relieved_total", Channel.RELIEVED_TOTAL),
                 volume("inflow_total", Channel.INFLOW_TOTAL),
-                new TraceColumn(
+                new Column(
                         "heater_power_" + quantities.powerUnit(),
                         Channel.HEATER_POWER,
                         0,
@@ -37,7 +38,7 @@ final class TraceColumns {
     }
 
     /** The columns behind the regime. */
-    List<TraceColumn> behindRegime() {
+    List<Column> behindRegime() {
         return List.of(
                 temperature("water_top", Channel.WATER_TOP),
                 temperature("water_bottom", Channel.WATER_BOTTOM),
@@ -57,23 +58,40 @@ final class TraceColumns {
         return names;
     }
 
-    private TraceColumn temperature(String name, Channel channel) {
+    private Column temperature(String name, Channel channel) {
         String full = name + "_" + quantities.temperatureUnit();
-        return new TraceColumn(full, channel, 0, units.temperature(), quantities.temperatureDecimals());
+        return new Column(full, channel, 0, units.temperature(), quantities.temperatureDecimals());
     }
 
-    private TraceColumn pressure(String name, Channel channel, double zero) {
+    private Column pressure(String name, Channel channel, double zero) {
         String full = name + "_" + quantities.pressureUnit();
-        return new TraceColumn(full, channel, zero, units.pressure(), quantities.pressureDecimals());
+        return new Column(full, channel, zero, units.pressure(), quantities.pressureDecimals());
     }
 
-    private TraceColumn volume(String name, Channel channel) {
+    private Column volume(String name, Channel channel) {
         String full = name + "_" + quantities.volumeUnit();
-        return new TraceColumn(full, channel, 0, units.volume(), quantities.volumeDecimals());
+        return new Column(full, channel, 0, units.volume(), quantities.volumeDecimals());
     }
 
-    private TraceColumn flow(String name, Channel channel) {
+    private Column flow(String name, Channel channel) {
         String full = name + "_" + quantities.flowUnit();
-        return new TraceColumn(full, channel, 0, units.flow(), quantities.flowDecimals());
+        return new Column(full, channel, 0, units.flow(), quantities.flowDecimals());
+    }
+
+    /**
+     * A column of numbers.
+     *
+     * @param name its name with its unit, as the header has it
+     * @param channel the quantity
+     * @param zero what is taken off its values, in their SI unit: the pressure of the air for a gauge pressure
+     * @param unit the unit shown
+     * @param decimals the number of decimals
+     */
+    record Column(String name, Channel channel, double zero, Unit unit, int decimals) {
+
+        /** Appends the cell of a sample. */
+        void append(StringBuilder text, double[] values) {
+            FixedDecimals.append(text, unit.fromSi(values[channel.ordinal()] - zero), decimals);
+        }
     }
 }

@@ -35,8 +35,8 @@ public final class TraceWriter implements SampleListener, Closeable {
 
     private static final int TIME_DECIMALS = Quantities.TIME_DECIMALS;
 
-    private final TraceColumn[] before;
-    private final TraceColumn[] behind;
+    private final TraceColumns.Column[] before;
+    private final TraceColumns.Column[] behind;
     private final String[] regimes;
     private final Appendable out;
     private final StringBuilder rows = new StringBuilder(CHUNK + 512);
@@ -45,8 +45,8 @@ public final class TraceWriter implements SampleListener, Closeable {
     TraceWriter(HotWaterSystem system, UnitSystem units, Appendable out) {
         TraceColumns columns = new TraceColumns(
                 Objects.requireNonNull(units, "units"), system.site().atmosphere());
-        this.before = columns.beforeRegime().toArray(TraceColumn[]::new);
-        this.behind = columns.behindRegime().toArray(TraceColumn[]::new);
+        this.before = columns.beforeRegime().toArray(TraceColumns.Column[]::new);
+        this.behind = columns.behindRegime().toArray(TraceColumns.Column[]::new);
         this.regimes = regimeCells();
         this.out = Objects.requireNonNull(out, "out");
         try {
@@ -59,12 +59,12 @@ public final class TraceWriter implements SampleListener, Closeable {
     @Override
     public void sample(double time, double[] values, Regime regime) {
         FixedDecimals.appendTrimmed(rows, time, TIME_DECIMALS);
-        for (TraceColumn column : before) {
+        for (TraceColumns.Column column : before) {
             rows.append(',');
             column.append(rows, values);
         }
         rows.append(regimes[regime.ordinal()]);
-        for (TraceColumn column : behind) {
+        for (TraceColumns.Column column : behind) {
             rows.append(',');
             column.append(rows, values);
         }

@@ -78,7 +78,7 @@ public final class VariationTable {
 
     private static String[] header(List<String> fields, Quantities quantities) {
         List<String> header = new ArrayList<>(List.of("scenario"));
-        fields.forEach(field -> header.add(PlainCell.of(field)));
+        fields.forEach(field -> header.add(Rows.plain(field)));
         header.add("highest_pressure_gauge_" + quantities.pressureUnit());
         header.add("highest_pressure_s");
         header.add("relief_margin_" + quantities.pressureUnit());
@@ -95,8 +95,8 @@ public final class VariationTable {
         for (ReliefTotal valve : summary.totals().relief()) {
             openings += valve.openings();
         }
-        List<String> cells = new ArrayList<>(List.of(PlainCell.of(row.run().name())));
-        row.values().forEach(value -> cells.add(PlainCell.of(value)));
+        List<String> cells = new ArrayList<>(List.of(Rows.plain(row.run().name())));
+        row.values().forEach(value -> cells.add(Rows.plain(value)));
         cells.add(quantities.gauge(summary, peak.value()));
         cells.add(Quantities.time(peak.time()));
         cells.add(quantities.pressure(row.reliefMargin().orElse(Double.NaN)));

@@ -46,11 +46,11 @@ class PlaneLayoutTest {
                 new Mark(Mark.Kind.CHIEF, 5, 5, "as it is: a vessel of some size, peak 5.5 bar"),
                 new Mark(Mark.Kind.READING, 10, 10, "in the corner"),
                 new Mark(Mark.Kind.READING, 0, 0, "in the other corner"));
-        List<WordsInside.Placed> words = WordsInside.of(panel(lines, marks), FRAME);
+        List<FreeSpots.Placed> words = words(panel(lines, marks));
         assertEquals(13, words.size());
         for (int i = 0; i < words.size(); i++) {
             Box box = words.get(i).box();
-            assertTrue(FRAME.area().holds(box), words.get(i).text().text() + " " + box);
+            assertTrue(FRAME.area().holds(box), words.get(i).words().text() + " " + box);
             for (int j = 0; j < i; j++) {
                 assertFalse(box.meets(words.get(j).box()), i + " lies on " + j);
             }
@@ -63,7 +63,13 @@ class PlaneLayoutTest {
         Points tiny = new Points(new double[] {0, 0.3, 0.3}, new double[] {0, 0, 0.3});
         Area drips = new Area(Area.Role.DRIPS, 0, "the valve drips", "drips here", List.of(tiny));
         Panel panel = new Panel(UP, List.of(drips), List.of(), List.of(), List.of(), List.of());
-        assertTrue(WordsInside.of(panel, FRAME).isEmpty());
+        assertTrue(words(panel).isEmpty());
+    }
+
+    private static List<FreeSpots.Placed> words(Panel panel) {
+        Picture.Key key = new Picture.Key("", Optional.empty());
+        PanelOverlay overlay = new PanelOverlay(panel, FRAME, new Key(panel, key, 900));
+        return overlay.places(overlay.notes());
     }
 
     @Test
@@ -136,7 +142,7 @@ class PlaneLayoutTest {
                 new Picture.Key("", Optional.of(new Bars("what matters", "how to read it", bars))));
         Sheet sheet = Sheet.of(picture);
         Box panels = sheet.layout().panels();
-        KeyColumn column = sheet.layout().column().orElseThrow();
+        Key column = sheet.layout().column().orElseThrow();
         assertTrue(panels.y() + column.height() < sheet.height());
         assertTrue(column.width() < sheet.layout().rightOfPanels());
         assertTrue(panels.right() <= sheet.width() - SheetLayout.MARGIN + 1e-9);

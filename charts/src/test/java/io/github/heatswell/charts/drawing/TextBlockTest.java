@@ -3,6 +3,7 @@ package io.github.heatswell.charts.drawing;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.charts.drawing.TextBlock.Words;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

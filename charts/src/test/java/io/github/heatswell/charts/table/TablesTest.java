@@ -114,7 +114,7 @@ class TablesTest {
     @ParameterizedTest
     @ValueSource(strings = {"=1+1", "+1", "-1", "@x", "\tx", "\rx", "\nx", "＝1", "－1"})
     void takesTheEdgeOffFormulas(String text) {
-        assertEquals("'" + text, PlainCell.of(text));
+        assertEquals("'" + text, Rows.plain(text));
     }
 
     /** A bell, an escape, the end of a text in C, and one of the second set of controls. */
@@ -122,13 +122,13 @@ class TablesTest {
     void showsControlCharactersAsTheirCodes() {
         assertEquals(
                 "a[U+0007]b[U+001B][31m[U+0000][U+0085]",
-                PlainCell.of("a" + (char) 7 + "b" + (char) 0x1b + "[31m" + (char) 0 + (char) 0x85));
+                Rows.plain("a" + (char) 7 + "b" + (char) 0x1b + "[31m" + (char) 0 + (char) 0x85));
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"", "lid", "a=b", "7 bar - lid", "'quoted"})
     void leavesOtherTextAlone(String text) {
-        assertEquals(text, PlainCell.of(text));
+        assertEquals(text, Rows.plain(text));
     }
 
     @Test
