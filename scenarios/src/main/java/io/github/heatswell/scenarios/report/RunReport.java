@@ -43,13 +43,14 @@ final class RunReport {
 
     Document content(QuantityFormat shown) {
         String answer = narrative.headline().text(shown) + ".";
+        String asked = VesselVerdict.of(scenario, found).map(said -> said + " ").orElse("");
         List<String> remarks =
                 narrative.remarks().stream().map(remark -> remark.text(shown)).toList();
         List<AlarmNote> alarms = new ArrayList<>(Alarms.notes(narrative.alarms(), "", shown));
         alarms.addAll(OpenBalance.ofAdvice(advice.balances()));
         List<Document.Section> sections = new ArrayList<>();
         sections.add(Document.answer(
-                scenario.question(), answer, Doubtful.before(scenario, remarks), scenario.expectation()));
+                scenario.question(), asked + answer, Doubtful.before(scenario, remarks), scenario.expectation()));
         sections.add(
                 Document.pictures(List.of(PagePicture.ofRuns(chart, answer)), List.of(RunRows.of(findings, shown))));
         sections.add(advice.check().section(shown));

@@ -39,7 +39,29 @@ final class SizingWords {
                                                 + " vessel of this house is large enough, so none is to be bought. After that: "
                                         : "; what follows holds after that. "))
                 .orElse("");
-        return stuck + size();
+        return stuck + (stuck.isEmpty() ? present() : "") + size();
+    }
+
+    /** Whether the vessel that is there will do, before any other is named; nothing of one that does not work. */
+    private String present() {
+        return answer.scenario()
+                .system()
+                .vessel()
+                .filter(vessel -> vessel.condition() == ExpansionVessel.Condition.SOUND)
+                .filter(vessel -> sizing.outcome() == SizingResult.Outcome.SIZED)
+                .map(vessel -> {
+                    boolean enough = sizing.smallest()
+                            .filter(least -> least.volume() <= vessel.volume())
+                            .isPresent();
+                    boolean asked = VesselVerdict.isAsked(answer.scenario());
+                    String said = (asked ? enough ? "Yes: the " : "No: the " : "The ") + presentVolume()
+                            + " vessel of this house is ";
+                    return enough
+                            ? said + (isLargeEnough() ? "large enough" : "just large enough by the best estimates")
+                                    + ", once its precharge is right. "
+                            : said + "too small. ";
+                })
+                .orElse("");
     }
 
     /** Whether the house has a sound vessel no smaller than what it takes. */

@@ -1,0 +1,78 @@
+package io.github.heatswell.scenarios.report;
+
+import io.github.heatswell.assessment.Finding;
+import io.github.heatswell.assessment.Severity;
+import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.HotWaterSystem;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/**
+ * Yes or no to a scenario's question, where it asks whether the vessel of the house is good enough: questions of that one kind begin
+ * with their answer. Others have too many forms to be understood for sure, and the headline answers them.
+ */
+final class VesselVerdict {
+
+    private static final Pattern ASKED = Pattern.compile(
+            "(?is)\\s*(is|are|will|would|does|do|can)\\b.*\\b(vessel|expansion tank)\\b.*\\b(enough|adequate|sufficient|suffice)\\b.*");
+
+    /** A question turned round, or two in one, is not answered in one word. */
+    private static final Pattern TURNED =
+            Pattern.compile("(?is).*(\\b(not|no|without|too|or|why|how|which|what)\\b|n't).*");
+
+    /** What speaks against a vessel, by finding, in the order in which it is told. */
+    private static final Map<String, String> AGAINST = new LinkedHashMap<>();
+
+    static {
+        AGAINST.put("vessel-isolated", "its isolating valve is closed");
+        AGAINST.put("vessel-waterlogged", "it has lost its gas");
+        AGAINST.put("vessel-upstream-of-check", "it sits on the wrong side of the supply valve");
+        AGAINST.put("vessel-above-supply", "the supply hardly reaches it");
+        AGAINST.put("precharge-below-static", "its precharge is too low");
+        AGAINST.put("precharge-above-static", "its precharge is too high");
+        AGAINST.put("vessel-too-small", "it is too small");
+        AGAINST.put("vessel-bottomed-out", "it fills up to the end");
+        AGAINST.put("vessel-rating-exceeded", "the pressure goes above what it is made for");
+        AGAINST.put("working-pressure-exceeded", "the pressure goes above the tank's working pressure");
+        AGAINST.put("peak-above-code-limit", "the pressure goes above what US model codes allow");
+        AGAINST.put("peak-near-relief", "the peak comes too close to the relief valve's setting");
+    }
+
+    private VesselVerdict() {}
+
+    /** Whether a scenario asks if the vessel of its house is good enough. */
+    static boolean isAsked(Scenario scenario) {
+        String question = scenario.question();
+        return scenario.system().vessel().isPresent()
+                && ASKED.matcher(question).matches()
+                && !TURNED.matcher(question).matches();
+    }
+
+    /** The answer that a run gives, such as {@code No: its precharge is too low.}; empty if that was not asked. */
+    static Optional<String> of(Scenario scenario, List<Finding> found) {
+        if (!isAsked(scenario)) {
+            return Optional.empty();
+        }
+        List<String> against = AGAINST.entrySet().stream()
+                .filter(entry -> found.stream().anyMatch(finding -> finding.id().equals(entry.getKey())))
+                .map(Map.Entry::getValue)
+                .toList();
+        if (!against.isEmpty()) {
+            return Optional.of("No: " + String.join(", and ", against) + ".");
+        }
+        boolean hazard = found.stream().anyMatch(finding -> finding.severity() == Severity.HAZARD);
+        return hazard || !works(scenario.system())
+                ? Optional.of("That cannot be said before the hazard above is dealt with.")
+                : Optional.of("Yes: in this run it keeps the pressure within every limit looked at.");
+    }
+
+    private static boolean works(HotWaterSystem house) {
+        return house.vessel()
+                .filter(vessel -> vessel.condition() == ExpansionVessel.Condition.SOUND)
+                .isPresent();
+    }
+}
