@@ -34,7 +34,7 @@ class HazardStatusTest {
                 "run kiln-house-runaway, HAZARD: 'T&P valve' opened because the water had reached 99",
                 "run kiln-house-cut-out, HAZARD: The thermostat never switches off",
                 "run ridge-house --set tank.working-pressure=10bar, HAZARD: No relief valve opens below",
-                "run quarry-row, HAZARD: Test pressure reached",
+                "run quarry-row, HAZARD: After 27 min 12 s the pressure reaches 16 bar",
                 "size ridge-house --set tank.working-pressure=10bar, HAZARD as it is: No relief valve opens below",
                 "compare ridge-house orchard-lodge --set tank.working-pressure=10bar, HAZARD in ridge-house: No relief valve opens below"
             })
