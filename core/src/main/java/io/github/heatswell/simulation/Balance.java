@@ -7,7 +7,7 @@ import io.github.heatswell.water.WaterState;
 import java.util.Arrays;
 
 /**
- * The balances of mass and energy: the rate of change of the state for given modes.
+ * Mass and energy balances: rates of change of the state for given modes.
  *
  * <p>The tank ({@link TankColumn}) gives the flow j (kg/s) it takes from the cold branch, linear in dp/dt. The branch
  * ({@link ColdBranch}) obeys
@@ -16,33 +16,32 @@ import java.util.Arrays;
  *   S_b dp/dt + s_b = supply - relief - leaks - j
  * </pre>
  *
- * with its mass stiffness S_b and its source s_b. Water that leaves the tank backwards carries its own enthalpy and cools to
- * branch temperature on the way. The {@link PressureRule} says which unknown the last equation is solved for.
+ * with its mass stiffness S_b and its source s_b. Water that flows back out of the tank carries its own enthalpy and cools to branch temperature on the way. The {@link PressureRule} determines which unknown the last equation is solved for.
  *
  * <p>Holds working memory: one instance for one run, not thread-safe.
  */
 final class Balance {
 
-    /** Temperature step (K) of the difference quotients for how flows change along the heating, */
+    /** Temperature step (K) of the difference quotient for how flows change during heating, */
     private static final double PROBE = 1e-3;
-    /** so much of it for a pascal of the mains (K/Pa), */
+    /** its equivalent per pascal of the mains (K/Pa), */
     private static final double PROBE_PER_PASCAL = 1e-4;
-    /** and the longest time (s) it may stand for. */
+    /** and its longest time (s). */
     private static final double MAX_PROBE = 10;
     /**
-     * Time (s) in which a settled pressure is drawn back to its equilibrium. It only has to correct the small terms left
-     * out of the equilibrium's own drift, and must not limit the solver's steps.
+     * Relaxation time (s) of a settled pressure to its equilibrium. It only corrects small terms neglected in the
+     * equilibrium's drift, and must not limit the solver's steps.
      */
     private static final double RETURN_TIME = 600;
 
-    /** The same for the outlet of a reducing valve, which much water may pass: what its pressure lags, the flow is off. */
+    /** The same for the outlet of a reducing valve, where a pressure lag causes an error of the flow. */
     private static final double OUTLET_RETURN_TIME = 10;
 
-    /** A droop up to this (Pa) is left out: the reducing valve then counts as standing still. */
+    /** Droop below this (Pa) is neglected: the outlet is then taken as steady. */
     static final double LITTLE_DROOP = 10;
-    /** An equilibrium reached faster than this (s) is worth treating as settled; a slower one is simply integrated. */
+    /** An equilibrium reached faster than this (s) is treated as settled; a slower one is integrated. */
     static final double FAST = 5;
-    /** A settled pressure whose equilibrium is reached no faster than this (s) is integrated again. */
+    /** A settled pressure whose equilibrium takes longer than this (s) is integrated again. */
     static final double SLOW = 2 * FAST;
 
     private static final int MAX_PASSES = 20;
@@ -60,7 +59,7 @@ final class Balance {
 
     private double lastColdTemperature = Double.NaN;
     private double lastColdPressure = Double.NaN;
-    /** What was evaluated last, with modes of null if the working memory has been used for something else since. */
+    /** Last evaluation; modes are null if the working memory has been reused since. */
     private Modes lastModes;
 
     private final double[] lastState;
@@ -98,7 +97,7 @@ final class Balance {
         referenceEnthalpy = cold.enthalpy();
     }
 
-    /** Sets what the world outside imposes from now on. */
+    /** Sets the boundary conditions from now on. */
     void under(Conditions now) {
         conditions = now;
         lastModes = null;
@@ -125,8 +124,8 @@ final class Balance {
     }
 
     /**
-     * Computes the rates. Asked again for the same state and modes, which happens wherever one segment hands over to the next,
-     * it gives them without working them out again.
+     * Computes the rates. A repeated call for the same state and modes, as between segments, returns them without
+     * recomputing.
      *
      * @param y the state, see {@link StateVector}
      * @param modes the modes
@@ -190,7 +189,7 @@ final class Balance {
         }
     }
 
-    /** Cold water stands at one pressure for most of a day, and at one temperature: its properties are looked up once. */
+    /** Cold water keeps one pressure and one temperature for most of a day, so its properties are cached. */
     private void prepareCold(double temperature, double p) {
         if (temperature != lastColdTemperature || p != lastColdPressure) {
             water.evaluate(temperature, p, cold);
@@ -199,12 +198,12 @@ final class Balance {
         }
     }
 
-    /** What the running draw takes from the top of the tank (kg/s). */
+    /** Flow that the running draw takes from the top of the tank (kg/s). */
     private double hotFlow(double coldTemperature, double top, double topDensity) {
         double tap = conditions.draw().flow();
         double wanted = conditions.draw().mixedTemperature().orElse(Double.POSITIVE_INFINITY);
         if (wanted <= coldTemperature) {
-            // cold water alone is warmer than asked for: whoever stands at the tap leaves the hot side shut
+            // cold water alone is warmer than requested, so no hot water is drawn
             return 0;
         }
         return top <= wanted
@@ -225,12 +224,12 @@ final class Balance {
         return hotFlow(y[StateVector.COLD], hot.temperature(), hot.density());
     }
 
-    /** What leaves the branch by holes and closed seats, less what comes through the seat of the feed (kg/s). */
+    /** Leakage out of the branch through holes and closed seats, minus leakage in through the feed's seat (kg/s). */
     private double drain() {
         return leakFlow + relief.branchSeatLeakage() - seatFlow;
     }
 
-    /** What leaves the top of the tank whatever the open valves do (kg/s). */
+    /** Flow out of the top of the tank apart from open valves (kg/s). */
     private double topDrain() {
         return drawFlow + relief.topSeatLeakage();
     }
@@ -248,8 +247,8 @@ final class Balance {
     }
 
     /**
-     * Outlet pressure is lock-up pressure minus droop times flow, and the flow changes as
-     * the tank and the mains do; so pressure drifts as {@code standing - droop * flow} does, a little behind it.
+     * Outlet pressure is lock-up pressure minus droop times flow, and the flow changes with the tank and the mains, so
+     * the pressure follows {@code lockUp - droop * flow} with a small lag.
      */
     private void solveDrooping(double[] y, Modes modes, double[] rates) {
         double now = drooped(y);
@@ -261,27 +260,26 @@ final class Balance {
         prepare(y, modes);
         double moving = drift / resistance();
         double distance = (now - y[StateVector.PRESSURE]) / resistance();
-        // what the house stores or gives back on the way comes through the valve as well, and keeps the outlet a little
-        // behind
+        // water that the system stores or releases on the way passes the valve as well, so the outlet lags a little
         double lag = moving * stiffness * plant.feed.droop / cold.density() / resistance();
         solveHeld(moving + (distance - lag) / OUTLET_RETURN_TIME);
     }
 
     /**
-     * By how much less (-) the outlet gives way to what it is asked for, because open relief valves and leaking seats pass less
-     * with every pascal that it falls.
+     * Factor (-) by which the outlet falls less with demand, because open relief valves and leaking seats pass less as
+     * the pressure falls.
      */
     private double resistance() {
         return 1 + plant.feed.droop * slope / cold.density();
     }
 
-    /** The pressure (Pa, absolute) at which the feed gives what is needed at a pressure that stands still. */
+    /** Pressure (Pa, absolute) at which the feed supplies the demand in steady state. */
     private double drooped(double[] y) {
         solveHeld(0);
         return plant.feed.standing(y[StateVector.MAINS]) - plant.feed.droop * supplyFlow / cold.density();
     }
 
-    /** Moves the probe a moment on along the rates of temperatures and mains; says how long a moment (s). */
+    /** Advances the probe along the rates of temperatures and mains; returns the time step (s). */
     private double lookAhead(double[] y, double[] rates) {
         double fastest = Math.abs(rates[StateVector.MAINS]) * PROBE_PER_PASCAL;
         for (int i = vector.lowest; i <= vector.highest; i++) {
@@ -297,9 +295,9 @@ final class Balance {
     }
 
     /**
-     * The feed runs towards its own pressure. A reducing valve passes what its droop leaves. Any other feed gives the house
-     * what would hold it where it is, and beyond that what the service line lets through; so the house arrives at the
-     * feed's own pressure, whatever it releases on the way.
+     * The system fills towards the feed's pressure. A reducing valve passes the flow its droop allows. Any other feed
+     * supplies what would hold the pressure constant, plus the flow through the service line's resistance, so the
+     * system reaches the feed's pressure whatever it releases on the way.
      */
     private void solveFilling(double[] y) {
         double p = y[StateVector.PRESSURE];
@@ -332,10 +330,10 @@ final class Balance {
     }
 
     /**
-     * What leaves by open valves and leaking seats equals what the water grows by at every moment, so pressure drifts as that
-     * does: {@code dp/dt = (d/dt excess) / (d flow/dp)}, with the excess of the growth over the flows by their curves, a little
-     * of which fills the house on the way. What really flows is then taken from the balance and not from the curves, each flow in
-     * the proportion of its slope, which closes the books exactly.
+     * Outflow through open valves and leaking seats always equals the water's expansion, so the pressure drifts with
+     * it: {@code dp/dt = (d/dt excess) / (d flow/dp)}, where the excess is the expansion minus the flows by their
+     * curves, a little of which is stored in the system. The actual flows are then taken from the balance, not from the
+     * curves, shared in proportion to their slopes, which closes the balance exactly.
      */
     private void solveSettled(double[] y, Modes modes, double[] rates) {
         supplyFlow = 0;
@@ -349,7 +347,8 @@ final class Balance {
         prepare(probe, modes);
         double drift = (excess(0) - now) / step;
         prepare(y, modes);
-        // where nothing yields any more the run is about to leave this rule, and until then may not run away
+        // where nothing responds to pressure any more, the run is about to leave this rule and must not diverge
+        // meanwhile
         double steep = Math.max(slope, stiffness / SLOW);
         double follows = (drift + seatSlope * conditions.mainsRate()) / steep;
         pressureRate = follows + (now - stiffness * follows) / steep / RETURN_TIME;
@@ -361,8 +360,8 @@ final class Balance {
     }
 
     /**
-     * What must leave (kg/s) beyond the flows by their curves for the pressure to change at a rate (Pa/s). Of that, valves on
-     * the tank take their part of the slope.
+     * Outflow (kg/s) beyond the flows by their curves for a given rate of pressure (Pa/s). Valves on the tank take
+     * their share of the slope.
      */
     private double excess(double rate) {
         double topShare = slope > 0 ? relief.topSlope() / slope : 0;
@@ -393,7 +392,7 @@ final class Balance {
         fillSupply(modes.rule, rates);
         rates[StateVector.DRAWN] = drawFlow;
         rates[StateVector.LEAKED] = leakFlow;
-        // water no warmer than the feed brings no heat to a tap
+        // water no warmer than the feed delivers no heat to a tap
         rates[StateVector.DELIVERED] = drawFlow * Math.max(0, column.topEnthalpy() - cold.enthalpy());
         rates[StateVector.HEAT_LOST] = column.lost();
         double port = (tankInflow > 0 ? cold.enthalpy() : column.bottomEnthalpy()) - referenceEnthalpy;
@@ -404,7 +403,7 @@ final class Balance {
     }
 
     private void fillSupply(PressureRule rule, double[] rates) {
-        // where the flow ends in an event it is left smooth across it, for the solver's sake
+        // where the flow ends in an event, it continues smoothly past it, for the solver
         boolean inOnly = rule == PressureRule.HELD && !plant.feed.open;
         boolean outOnly = rule == PressureRule.RETURNING;
         double in = outOnly ? 0 : inOnly ? supplyFlow : Math.max(supplyFlow, 0);
@@ -433,18 +432,18 @@ final class Balance {
         return relief.branchSeatLeakage() + relief.topSeatLeakage() + beyond * relief.seatLeakageSlope();
     }
 
-    /** Whether the outlet of a reducing valve is below its standing pressure, and so follows the flow. */
+    /** Whether the outlet of a reducing valve is below lock-up pressure, and so follows the flow. */
     boolean droops(double[] y) {
         return plant.feed.droop > 0
                 && y[StateVector.PRESSURE] < plant.feed.standing(y[StateVector.MAINS]) - LITTLE_DROOP / 4;
     }
 
-    /** How far (Pa) the flow from the supply takes the outlet of the reducing valve down, as last evaluated where it stands. */
+    /** Droop (Pa) of the reducing valve at the supply flow, as last evaluated. */
     double droopOfFlow() {
         return plant.feed.droop * supplyFlow / cold.density() / resistance();
     }
 
-    /** How fast (Pa/s) the pressure gains on that of the feed, which may itself move, as last evaluated. */
+    /** Rate (Pa/s) of the pressure relative to the feed's, which may itself change, as last evaluated. */
     double rateAgainstFeed(double[] y) {
         double mains = y[StateVector.MAINS];
         boolean bypassed = y[StateVector.PRESSURE] > plant.feed.standing(mains);
@@ -457,14 +456,14 @@ final class Balance {
         return rateAgainstFeed(y) * settlingTime();
     }
 
-    /** Whether the pressure is that close (Pa) to following the feed, and would come back to it within seconds. */
+    /** Whether the pressure is this close (Pa) to following the feed and would return to it within seconds. */
     boolean followsFast(double[] y, double within) {
         return settlingTime() < FAST && Math.abs(distanceFromFollowing(y)) <= within;
     }
 
     /**
-     * How far (Pa) the pressure is above its equilibrium with what flows, to first order, as last evaluated. What leaves by the
-     * seat of the feed moves with the mains.
+     * Distance (Pa) of the pressure above its equilibrium with the flows, to first order, as last evaluated. Leakage
+     * through the feed's seat varies with the mains.
      */
     double distanceFromEquilibrium() {
         double moves = seatSlope > 0 ? conditions.mainsRate() * seatSlope / slope : 0;
@@ -472,8 +471,8 @@ final class Balance {
     }
 
     /**
-     * How far (Pa) the equilibrium with open valves and leaking seats is above the pressure at which relief valves would discharge
-     * nothing, to first order; negative if the water shrinks, so that they will close, and infinite without any.
+     * How far (Pa) the equilibrium with open valves and leaking seats is above the pressure of zero discharge, to first
+     * order; negative if the water shrinks, so that they will close; infinite without such valves or seats.
      */
     double equilibriumLift() {
         double steep = relief.slope() > 0 ? relief.slope() : relief.seatLeakageSlope();
@@ -486,7 +485,7 @@ final class Balance {
         return stiffness / settlingSlope;
     }
 
-    /** What answers most steeply to pressure, in the words of the description, as last evaluated. */
+    /** Name of the part that responds most steeply to pressure, as last evaluated. */
     String steepest() {
         double valves = relief.slope() + relief.seatLeakageSlope();
         if (seatSlope >= Math.max(valves, leakSlope) && seatSlope > 0) {
@@ -510,12 +509,12 @@ final class Balance {
     }
 
     /**
-     * Moves the pressure at once, all other flows standing still: water from the branch presses into the tank, or out of it,
-     * and brings its enthalpy.
+     * Steps the pressure at once, with all other flows at rest: water is pressed from the branch into the tank, or out
+     * of it, with its enthalpy.
      *
      * @param y the state, with the pressure before; temperatures and carried energy are changed with the pressure
      * @param modes the modes
-     * @param step by how much (Pa)
+     * @param step pressure change (Pa)
      */
     void press(double[] y, Modes modes, double step) {
         lastModes = null;
@@ -548,7 +547,7 @@ final class Balance {
         return column.energy(referenceEnthalpy);
     }
 
-    /** Mass the tank water would have at cold pressure (kg): it falls by what the warming displaces. */
+    /** Mass of the tank water at cold pressure (kg); it falls by the mass that warming displaces. */
     double relaxedTankMass(double[] y, Modes modes) {
         lastModes = null;
         System.arraycopy(y, 0, probe, 0, y.length);
@@ -562,14 +561,14 @@ final class Balance {
         return column.capacity(layer);
     }
 
-    /** Of a layer's water, the part replaced in a second by what flows through its lower face (1/s), as last evaluated. */
+    /** Fraction of a layer's water replaced per second by the flow through its lower face (1/s), as last evaluated. */
     double turnover(int layer) {
         return column.turnover(layer, pressureRate, topFlow);
     }
 
     /**
-     * By how much faster (K/s) the layers of a zone up to one would become warmer than those above it, if they did not mix, as
-     * last evaluated.
+     * Rate (K/s) at which the lower layers of a zone, up to the given one, would overtake those above in temperature if
+     * unmixed, as last evaluated.
      */
     double inversionTendency(int layer) {
         return column.inversionTendency(layer, pressureRate, topFlow);

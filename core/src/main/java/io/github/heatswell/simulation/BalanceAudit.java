@@ -8,7 +8,7 @@ import io.github.heatswell.result.Totals;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Keeps the books of a run: what was there at the start, what crossed the boundary, and whether it adds up. */
+/** Balance audit of a run: initial inventory, flows across the boundary, and whether they add up. */
 final class BalanceAudit {
 
     private final CompiledSystem plant;
@@ -27,14 +27,14 @@ final class BalanceAudit {
         this.balance = balance;
     }
 
-    /** Opens the books. */
+    /** Records the initial inventory. */
     void open(double[] y, Modes modes) {
         openingMass = balance.inventory(y, modes);
         openingEnergy = balance.tankEnergy(y, modes);
         tankMass = balance.relaxedTankMass(y, modes);
     }
 
-    /** Enters a segment of a length (s) that ended in a state. */
+    /** Adds a segment of a length (s) that ended in a state. */
     void follow(double[] y, Modes modes, double length) {
         double now = balance.relaxedTankMass(y, modes);
         displaced += Math.abs(now - tankMass);
@@ -48,9 +48,8 @@ final class BalanceAudit {
     }
 
     /**
-     * Enters the water that came in, or went back, when the pressure was put exactly onto that of the feed: the last pascals of
-     * an approach that would take for ever. Nothing else that changes with the modes is entered, so that it would show in the
-     * audit.
+     * Adds the water that came in, or went back, when the pressure was set exactly to the feed's: the last pascals of
+     * an asymptotic approach. Nothing else that changes with the modes is added, so it would show in the audit.
      *
      * @param y the state, with its new pressure; the tank's temperatures follow
      * @param modes the modes from now on

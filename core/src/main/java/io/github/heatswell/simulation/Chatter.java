@@ -4,14 +4,14 @@ import java.util.HashMap;
 import java.util.Map;
 
 /**
- * Notices a valve that hammers: with a feed that stands above its reseat pressure, a snap-acting valve opens and closes as
- * fast as the pipes fill. What it does then depends on its spring and its mass, which the model does not know.
+ * Detects chatter: with the feed above its reseat pressure, a snap-acting valve opens and closes as fast as the pipes
+ * fill. What follows depends on spring and mass, which the model does not include.
  */
 final class Chatter {
 
-    /** So many openings in a row */
+    /** This many openings in a row */
     private static final int OPENINGS = 500;
-    /** within this time (s) on average for each are chatter. */
+    /** within this average time (s) each are chatter. */
     private static final double SHORTEST_CYCLE = 1;
 
     private final Map<String, Row> rows = new HashMap<>();
@@ -21,7 +21,7 @@ final class Chatter {
         private int openings;
     }
 
-    /** Enters an opening; says whether the valve chatters. */
+    /** Records an opening; returns whether the valve chatters. */
     boolean seen(double time, String valve) {
         Row row = rows.computeIfAbsent(valve, name -> new Row());
         if (time - row.began > row.openings * SHORTEST_CYCLE) {

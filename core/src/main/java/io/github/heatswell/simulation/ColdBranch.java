@@ -4,8 +4,8 @@ import io.github.heatswell.simulation.Modes.Diaphragm;
 import io.github.heatswell.water.WaterState;
 
 /**
- * The water of the cold branch: piping, the air caught in it, and the vessel. Its mass changes by
- * {@code S dp/dt + s}, with the mass stiffness S and a source s from gas or cold water that changes its temperature.
+ * Water in the cold branch: piping, trapped air and the vessel. Its mass changes by {@code S dp/dt + s}, with the mass
+ * stiffness S and a source s due to temperature changes of gas or cold water.
  *
  * <p>Working memory of one run, not thread-safe.
  */
@@ -22,7 +22,7 @@ final class ColdBranch {
     }
 
     /**
-     * Works out the branch for a state.
+     * Evaluates the branch for a state.
      *
      * @param y the state
      * @param diaphragm where the vessel's diaphragm is
@@ -66,7 +66,7 @@ final class ColdBranch {
         };
     }
 
-    /** Mass (kg) the branch takes up for each pascal. */
+    /** Mass (kg) the branch takes up per pascal. */
     double stiffness() {
         return stiffness;
     }
@@ -77,7 +77,8 @@ final class ColdBranch {
     }
 
     /**
-     * Rate of the gas temperature (K/s): behind a floating diaphragm compression warms it, everywhere the room cools it.
+     * Rate of the gas temperature (K/s): compression warms it behind a floating diaphragm, and the room always cools
+     * it.
      *
      * @param y the state
      * @param diaphragm where the diaphragm is

@@ -10,21 +10,21 @@ import io.github.heatswell.system.Tank;
 import io.github.heatswell.water.GibbsPolynomialWater;
 
 /**
- * A description worked out into the numbers the equations need: absolute pressures at the height of the drain cock, sums
- * over the piping, the gas of the vessel. All in SI units; computed once for a run and never changed.
+ * A description compiled into the numbers the equations need: absolute pressures at drain-cock height, sums over the
+ * piping, the vessel's gas. All in SI units; computed once per run and immutable.
  */
 final class CompiledSystem {
 
     /**
-     * Effective vertical conductivity of a full tank (W/(m K)): 0.6 of the water and about as much again of its steel
+     * Effective vertical conductivity of a full tank (W/(m K)): 0.6 for the water and about as much again for its steel
      * wall. Own estimate; common practice, no source.
      */
     private static final double CONDUCTIVITY = 1.2;
 
     /**
-     * The thinnest layer (m3) that is resolved. Layers divide the water for the calculation's sake; what mixes at inlet and outlet of a
-     * tank is more than a glass of water, and thinner layers are flushed through within a second. Own choice; common practice, no
-     * source.
+     * The thinnest layer (m3) that is resolved. Layers are a numerical device; mixing at a tank's inlet and outlet
+     * involves more than a glass of water, and thinner layers would be flushed within a second. Own choice; common
+     * practice, no source.
      */
     private static final double MIN_LAYER = 0.5e-3;
 
@@ -135,7 +135,7 @@ final class CompiledSystem {
                 .orElse(0.0);
     }
 
-    /** Whether water can leave a shut house past a seat or by a hole. */
+    /** Whether water can leave a closed system through a seat or a hole. */
     boolean leaks() {
         return anySeatLeaks || leakage > 0 || feed.leaks();
     }

@@ -3,10 +3,10 @@ package io.github.heatswell.simulation;
 import io.github.heatswell.system.Draw;
 
 /**
- * What the world outside imposes during one segment: how mains pressure and cold temperature change, whether the supply
- * is open, and the draw that is running.
+ * Boundary conditions of one segment: rates of mains pressure and cold temperature, whether the supply is open, and the
+ * running draw.
  *
- * @param until when something of it changes (s since the start of the run)
+ * @param until when a condition changes (s since the start of the run)
  * @param mainsRate how fast the mains pressure changes (Pa/s)
  * @param coldRate how fast the cold temperature changes (K/s)
  * @param supplyOpen whether the supply is open

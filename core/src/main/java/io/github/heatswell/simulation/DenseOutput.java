@@ -3,9 +3,9 @@ package io.github.heatswell.simulation;
 import java.util.Arrays;
 
 /**
- * The continuous solution over one step, for reading many states off it: the polynomial of degree four in time that belongs
- * to the method of Dormand and Prince. It is the cubic through state and rates at both ends, and {@code c s^2 (1 - s)^2} with
- * a factor from the rates at the method's stages. It is worked out when the first state inside is asked for.
+ * Dense output over one step: the fourth-degree polynomial in time of the Dormand-Prince method. It is the cubic
+ * through state and rates at both ends plus {@code c s^2 (1 - s)^2}, with a factor from the rates at the method's
+ * stages. It is computed when the first interior state is requested.
  *
  * <p>Source: the dense output of the program DOPRI5 in E. Hairer, S. P. Nørsett, G. Wanner, Solving Ordinary
  * Differential Equations I, 2nd ed., Springer 1993, section II.6 and appendix.
@@ -14,9 +14,9 @@ import java.util.Arrays;
  */
 final class DenseOutput {
 
-    /** Turning points are located this finely (s): what turns is flat there. */
+    /** Accuracy (s) of turning points, where the value is flat. */
     private static final double TURN_ACCURACY = 1e-3;
-    /** What the rate at each stage has in the factor of degree four. */
+    /** Weights of the stage rates in the fourth-degree term. */
     private static final double[] BEND = {
         -12_715_105_075.0 / 11_282_082_432.0,
         0,
@@ -61,14 +61,14 @@ final class DenseOutput {
     }
 
     /**
-     * Takes over a finished step.
+     * Loads a finished step.
      *
      * @param begins its start (s) since the start of the segment
      * @param start the state at its start
      * @param ends its end (s)
      * @param end the state at its end
-     * @param stageRates the rates at the stages of the method, of which the first is at the start and the last at the end; these and the
-     *     states are read until the next step is taken over
+     * @param stageRates the rates at the stages of the method, of which the first is at the start and the last at the
+     *     end; these arrays and the states are read until the next step is loaded
      */
     void load(double begins, double[] start, double ends, double[] end, double[][] stageRates) {
         stages = stageRates;
@@ -98,7 +98,7 @@ final class DenseOutput {
     }
 
     /**
-     * Lets the step end earlier.
+     * Cuts the step short.
      *
      * @param time the new end (s) since the start of the segment
      */
@@ -109,7 +109,7 @@ final class DenseOutput {
         to = time;
     }
 
-    /** Something that goes up and down over a step. */
+    /** Rate of a quantity that may turn within a step. */
     interface Rate {
         /**
          * Its rate.
@@ -119,12 +119,12 @@ final class DenseOutput {
         double at(double time);
     }
 
-    /** Whether something, after rising, falls, or after falling, rises, judged by its rates at the ends. */
+    /** Whether a quantity turns within the step, judged by the signs of its rates at the ends. */
     boolean turns(Rate rate) {
         return rate.at(from) * rate.at(to) < 0;
     }
 
-    /** When (s) something that {@link #turns turns} does so, by bisection. */
+    /** Time (s) of the turning point of a quantity that {@link #turns turns}, by bisection. */
     double turningPoint(Rate rate) {
         double low = from;
         double high = to;
@@ -169,15 +169,15 @@ final class DenseOutput {
         atPart((time - from) / length, into);
     }
 
-    /** The part (-) of the step that is over at a time (s since the start of the segment): 0 at its start, or before. */
+    /** Fraction (-) of the step elapsed at a time (s since the start of the segment): 0 at its start, or before. */
     double part(double time) {
         return Math.max(0, time - from) / length;
     }
 
     /**
-     * The state when a part of the step is over.
+     * The state at a fraction of the step.
      *
-     * @param s the part (-)
+     * @param s the fraction (-)
      * @param into the state, overwritten
      */
     void atPart(double s, double[] into) {
@@ -193,12 +193,12 @@ final class DenseOutput {
     }
 
     /**
-     * Follows the sum of neighbouring components.
+     * Evaluates the sum of adjacent components.
      *
      * @param lowest place of the first component
      * @param highest place of the last component
      * @param factor what the sum is multiplied by
-     * @param parts the parts (-) of the step that are over
+     * @param parts the elapsed fractions (-) of the step
      * @param count how many there are
      * @param into the values, overwritten
      */
@@ -218,7 +218,7 @@ final class DenseOutput {
         }
         c *= factor;
         if (l == 0 && q == 0 && t == 0 && f == 0) {
-            // most of what is counted stands still most of the time
+            // most totals are constant most of the time
             Arrays.fill(into, 0, count, c);
             return;
         }

@@ -1,15 +1,15 @@
 package io.github.heatswell.simulation;
 
 /**
- * Integrates differential equations with the method of Dormand and Prince of order 5(4), step by step: each finished step goes to a
- * reader, who says whether there is to be another.
+ * Integrates differential equations with the Dormand-Prince 5(4) method, step by step: each finished step goes to a
+ * reader, which decides whether to continue.
  *
- * <p>A step is as long as its estimated error allows. The error is the root mean square of that of the components, each in units of its
- * tolerance; components from some place on are alike, and together count as one, so that there being many of them hides no error of the
- * others.
+ * <p>Step size follows the estimated error: the root mean square of the components' errors, each in units of its
+ * tolerance. Components from a given index on are alike and count as one, so that their number cannot hide the error of
+ * the others.
  *
- * <p>Source: E. Hairer, S. P. Nørsett, G. Wanner, Solving Ordinary Differential Equations I, 2nd ed., Springer 1993, sections II.4
- * (step size and starting step) and II.5 (coefficients).
+ * <p>Source: E. Hairer, S. P. Nørsett, G. Wanner, Solving Ordinary Differential Equations I, 2nd ed., Springer 1993,
+ * sections II.4 (step size and starting step) and II.5 (coefficients).
  *
  * <p>Working memory of one run, not thread-safe.
  */
@@ -36,19 +36,19 @@ final class DormandPrince {
          * Takes a step.
          *
          * @param step the step, valid during the call
-         * @return whether to go on
+         * @return whether to continue
          */
         boolean read(DenseOutput step);
     }
 
     private static final int ORDER = 5;
-    /** A step is made this much (-) of what the last one promises, */
+    /** Safety factor (-) on the step predicted from the last one, */
     static final double SAFETY = 0.85;
-    /** and changed by these factors (-) at most. */
+    /** and limits (-) on its change. */
     private static final double MAX_REDUCTION = 0.2;
 
     private static final double MAX_GROWTH = 10;
-    /** The error (of which 1 is allowed) of a trial so long that it led out of what can be calculated. */
+    /** Error (1 is acceptable) assigned to a trial step that left the computable range. */
     private static final double BEYOND_ALL = 1e12;
 
     private static final double[][] STAGES = {
@@ -81,7 +81,7 @@ final class DormandPrince {
      * @param shortest the shortest step (s)
      * @param absolute absolute tolerance of each component of the state, in its unit
      * @param relative relative tolerance of each component (-)
-     * @param alike the place from which the components are alike
+     * @param alike the index from which the components are alike
      */
     DormandPrince(double shortest, double[] absolute, double[] relative, int alike) {
         this.shortest = shortest;
@@ -95,13 +95,13 @@ final class DormandPrince {
     }
 
     /**
-     * Integrates from time zero until the reader has enough, or to the end.
+     * Integrates from time zero to the end, or until the reader stops it.
      *
      * @param equations the equations
      * @param start the state at the start
      * @param end the end (s)
      * @param longest the longest step (s)
-     * @param first the step to try first (s); negative to have it worked out
+     * @param first the first trial step (s); negative to estimate it
      * @param reader takes the steps
      * @return the last step, cut where the reader cut it
      * @throws ArithmeticException if the shortest step is still too long
@@ -141,7 +141,7 @@ final class DormandPrince {
         }
     }
 
-    /** The step (s) that the error of the last one lets expect to be just short enough. */
+    /** Step size (s) predicted from the error of the last step. */
     double comfortableStep() {
         return comfortable;
     }
@@ -156,7 +156,7 @@ final class DormandPrince {
         equations.rates(time, state, into);
     }
 
-    /** Tries a step; says how large its error is, of which 1 is allowed. */
+    /** Tries a step; returns its error, of which 1 is acceptable. */
     private double attempt(Equations equations, double time, double length) {
         for (int stage = 0; stage < STAGES.length; stage++) {
             double[] weights = STAGES[stage];
@@ -193,7 +193,7 @@ final class DormandPrince {
         return absolute[component] + relative[component] * size;
     }
 
-    /** A first step by which an explicit Euler step would change the state, and its rates, a hundredth of what they are. */
+    /** First step for which an explicit Euler step changes the state and its rates by one per cent. */
     private double startingStep(Equations equations, double longest) {
         double states = 0;
         double changes = 0;

@@ -10,25 +10,25 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /**
- * How much work a run may take, counted in steps of the solver and so the same on every machine, and what a house is like that
- * takes more.
+ * Limit on the work of a run, counted in solver steps and so the same on every machine, and the explanation if a system
+ * exceeds it.
  */
 final class Effort {
 
     /**
-     * Work for each simulated hour: a step costs as much as its layers and four more. A usual house of one layer
-     * takes a few steps an hour out of 80 000; a day at the limit takes some seconds.
+     * Work per simulated hour; a step costs its number of layers plus four. An ordinary single-layer house takes a few
+     * steps per hour out of 80 000; a day at the limit takes some seconds.
      */
     private static final double WORK_PER_HOUR = 400_000;
     /** The part of a step's work that does not depend on the layers, in layers. */
     private static final double WORK_WITHOUT_LAYERS = 4;
-    /** Steps ahead of that: the five hundred openings by which a chattering valve is known take a third of them. */
+    /** Initial allowance of steps: the 500 openings that identify a chattering valve take a third of it. */
     private static final long MAX_STEPS_AHEAD = 30_000;
 
     private static final double HOUR = 3600;
-    /** So many steps for each event mean that the events are what takes the steps. */
+    /** Above this many steps per event, the events are not the reason. */
     private static final double STEPS_PER_EVENT = 60;
-    /** What flows through a layer in less than this (s) is what limits a step. */
+    /** A layer flushed in less than this (s) limits the step. */
     private static final double QUICK_FLUSH = 20;
 
     private final CompiledSystem plant;
@@ -39,7 +39,7 @@ final class Effort {
         this.balance = balance;
     }
 
-    /** Whether so many steps are too many for a time (s since the start of the run). */
+    /** Whether the steps exceed the allowance for a time (s since the start of the run). */
     boolean isTooMuch(long steps, double time) {
         return steps > MAX_STEPS_AHEAD + stepsPerHour() * (time / HOUR);
     }
@@ -49,7 +49,7 @@ final class Effort {
     }
 
     /**
-     * Says what makes a house take so many steps, and what to change in its description.
+     * Explains what makes a system take so many steps, and what to change in its description.
      *
      * @param events what happened so far
      * @param steps the steps taken
@@ -66,15 +66,15 @@ final class Effort {
     }
 
     /**
-     * Says what became of a house whose equations the solver cannot follow any further, and what to change in its description.
+     * Explains why the solver cannot continue, and what to change in the description.
      *
      * @param stopped what the solver says
      */
     String explain(Exception stopped) {
-        return "the pressure cannot be followed any further: something in the house gives way without end or without delay; look"
-                + " for quantities at their limits, above all "
+        return "the pressure cannot be computed any further: part of the system is extremely soft or extremely"
+                + " stiff; look for quantities at their limits, above all "
                 + (plant.shellCompliance > 1e-8 ? "the wall of the tank" : balance.steepest())
-                + " (the solver says: " + stopped.getMessage() + ")";
+                + " (solver message: " + stopped.getMessage() + ")";
     }
 
     private String cause(List<Event> events, long steps, double time) {
@@ -82,28 +82,28 @@ final class Effort {
         if (device.isPresent()) {
             return "the relief valve '" + device.get() + "' opens "
                     + count(events, EventKind.RELIEF_OPENED, device.get())
-                    + " times; check its opening and reseating pressures, or describe a vessel";
+                    + " times; check its set and reseat pressures, or add a vessel";
         }
         Optional<String> heater = busiest(events, EventKind.HEATER_ON, steps);
         if (heater.isPresent()) {
             return String.format(
                     Locale.ROOT,
-                    "the heater switches on %d times; describe a smaller input, a larger tank than %.3g L, or a wider"
-                            + " differential of the thermostat",
+                    "the heater switches on %d times; use a smaller input, a tank larger than %.3g L, or a wider"
+                            + " thermostat differential",
                     count(events, EventKind.HEATER_ON, heater.get()),
                     plant.tankVolume * 1e3);
         }
         if (plant.layers > 1 && (balance.turnover(0) > 1 / QUICK_FLUSH || !(balance.settlingTime() < Balance.SLOW))) {
             return String.format(
                     Locale.ROOT,
-                    "the %d layers of the tank hold %.2g L each, and what flows through replaces them too fast; describe"
-                            + " fewer layers",
+                    "the %d layers of the tank hold only %.2g L each, and the flow replaces them too fast; use fewer"
+                            + " layers",
                     plant.layers,
                     plant.tankVolume * 1e3 / plant.layers);
         }
         return String.format(
                 Locale.ROOT,
-                "the pressure answers within %.1g s to %s; describe a smaller flow of it, or more give: a vessel, more piping",
+                "the pressure responds within %.1g s to %s; reduce that flow, or add compliance: a vessel, more piping",
                 balance.settlingTime(),
                 balance.steepest());
     }

@@ -17,17 +17,16 @@ import java.util.Set;
 import org.hipparchus.exception.MathRuntimeException;
 
 /**
- * One run, from its start to its end: a chain of segments in each of which the modes stand still and the world outside
- * follows a straight line. Between two segments the watch that fell due, or the clock, changes what holds, and the rule
- * that fixes the pressure is chosen afresh.
+ * One run from start to end: a chain of segments with fixed modes and linear boundary conditions. Between segments, an
+ * event or the schedule changes the modes, and the pressure rule is selected anew.
  */
 final class Engine {
 
     /** A segment shorter than this (s) is not worth starting. */
     private static final double SHORTEST_SEGMENT = 1e-6;
-    /** So many changes of mode without time passing mean that two rules contradict each other. */
+    /** This many mode changes at one instant mean that two rules contradict each other. */
     private static final int MAX_CHANGES_AT_ONCE = 500;
-    /** After so many, a pressure that seems settled is none: it is integrated. */
+    /** After this many, a pressure that seems settled is integrated instead. */
     private static final int MAX_SETTLING_AT_ONCE = 50;
 
     private final HotWaterSystem system;
@@ -49,7 +48,7 @@ final class Engine {
 
     private double time;
     private double settledAt = Double.NaN;
-    /** Not at the instant at which settling has just turned out to be none: pressure is then integrated through. */
+    /** False at an instant where settling has just failed: pressure is then integrated. */
     private boolean maySettle = true;
 
     private double[] state;
@@ -113,8 +112,8 @@ final class Engine {
             maySettle &= changesAtOnce < MAX_SETTLING_AT_ONCE;
             if (changesAtOnce > MAX_CHANGES_AT_ONCE) {
                 throw failure(
-                        "rules of the pressure change at one moment without end; describe the devices that open or close"
-                                + " at this pressure a little further apart, or fewer of them",
+                        "pressure rules alternate endlessly at one moment; set the devices that open or close at"
+                                + " this pressure further apart, or use fewer of them",
                         null);
             }
             if (due.isPresent()) {
@@ -137,7 +136,7 @@ final class Engine {
                 initially);
     }
 
-    /** What goes on at the start and is reported as an event only later in a run, where it begins. */
+    /** Phases already under way at the start, which have no starting event. */
     private Set<Phase> phases() {
         Set<Phase> phases = EnumSet.noneOf(Phase.class);
         if (feeds(modes.rule)) {
@@ -154,7 +153,7 @@ final class Engine {
         return phases;
     }
 
-    /** Goes on until a watch is due or something happens by the clock; says which watch. */
+    /** Integrates to the next event or scheduled change; returns the event, if any. */
     private Optional<EventDetector> advance() {
         recorder.begin(time, state, modes, draw != null);
         balance.evaluate(state, modes, rates);
@@ -195,15 +194,14 @@ final class Engine {
         return new SimulationException(message, time, state[StateVector.PRESSURE], vector.mean(state), cause);
     }
 
-    /** Takes over what the clock says: a tap opened or closed, the supply shut off or opened, a new slope. */
+    /** Applies scheduled changes: a tap opened or closed, the supply shut off or opened, a new slope. */
     private void applySchedule() {
         if (draw != null && time >= drawEndsAt - SHORTEST_SEGMENT) {
             closeTap();
         }
         if (nextDraw.isPresent() && time >= nextDraw.get().time() - SHORTEST_SEGMENT) {
             if (draw != null) {
-                // a draw of known volume ends by itself: descriptions whose next one would begin before that are
-                // refused
+                // a draw of known volume ends on its own: descriptions whose next draw would begin earlier are refused
                 drawsCutShort += draw.heat().isPresent() ? 1 : 0;
                 closeTap();
             }
@@ -242,7 +240,7 @@ final class Engine {
         recorder.event(time, EventKind.DRAW_ENDED, "", state);
     }
 
-    /** Takes over the modes after a watch; says whether the run ends there. */
+    /** Applies the modes after an event; returns whether the run ends there. */
     private boolean apply(EventDetector due) {
         EventKind kind = due.kind();
         if (kind == EventKind.DRAW_ENDED) {
@@ -269,7 +267,7 @@ final class Engine {
         return false;
     }
 
-    /** Chooses afresh what follows from the state, and reports what the owner would notice. */
+    /** Selects the modes that follow from the state, and reports the changes an owner would notice. */
     private void choose(Modes candidate) {
         Modes before = modes;
         double pressure = state[StateVector.PRESSURE];

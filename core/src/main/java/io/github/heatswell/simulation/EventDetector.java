@@ -6,15 +6,15 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 
 /**
- * Something that ends a segment of the integration: a distance that is positive while all is as it was, and what becomes
- * of the modes when it has fallen to zero.
+ * Ends a segment of the integration: a distance that is positive until the event, and the new modes when it reaches
+ * zero.
  *
- * @param kind what is reported, or null for a change that is only the solver's business
+ * @param kind the event reported, or null for a change internal to the solver
  * @param device the relief valve concerned, or empty text
- * @param cause what opens the relief valve, or empty for everything but an opening
- * @param after what becomes of the modes, worked out only for the watch that falls due
- * @param distance how far off it still is
- * @param ofFlows whether the distance asks the balance for what flows, and not the state alone
+ * @param cause the cause of a relief valve's opening, empty for all other events
+ * @param after the new modes, computed only for the event that occurs
+ * @param distance the remaining distance
+ * @param ofFlows whether the distance needs the flows of the balance, not just the state
  */
 record EventDetector(
         EventKind kind,
@@ -26,12 +26,12 @@ record EventDetector(
 
     /** The modes stay as they are. */
     static final UnaryOperator<Modes> SAME = UnaryOperator.identity();
-    /** Pressure and open valves have settled against each other. */
+    /** Pressure and open valves have reached equilibrium. */
     static final UnaryOperator<Modes> SETTLE = modes -> modes.withRule(Modes.PressureRule.SETTLED);
-    /** The outlet of a reducing valve has come to where it follows the flow. */
+    /** The outlet of a reducing valve now follows the flow. */
     static final UnaryOperator<Modes> FOLLOW = modes -> modes.withRule(Modes.PressureRule.FREE);
 
-    /** A quantity that falls to zero when a watch is due. */
+    /** A quantity that falls to zero at the event. */
     interface Distance {
         /**
          * The distance, in whatever unit the threshold has.
@@ -59,7 +59,7 @@ record EventDetector(
         return new EventDetector(null, "", Optional.empty(), after, distance, false);
     }
 
-    /** Whether it ends a segment because pressure has come to where it need not be integrated. */
+    /** Whether it ends a segment because the pressure no longer needs integrating. */
     boolean settles() {
         return after == SETTLE || after == FOLLOW;
     }

@@ -15,23 +15,22 @@ import java.util.function.IntPredicate;
 import java.util.function.UnaryOperator;
 
 /**
- * Draws up what can end a segment with given modes.
+ * Lists the detectors of events that can end a segment with given modes.
  *
- * <p>What opens and closes has two thresholds. Where the physics has one only (the check valve, the diaphragm's seat and
- * limit, two layers that mix), the two are set a hair apart, so that a change that was just made cannot at once be taken
- * back by rounding.
+ * <p>Devices that open and close have two thresholds. Where the physics has only one (the check valve, the diaphragm's
+ * seat and limit, two mixing layers), the two differ by a small gap, so that rounding cannot reverse a change at once.
  */
 final class EventDetectors {
 
     /** Half the gap (Pa) between the two thresholds of a check valve, and at most that of a diaphragm. */
     private static final double PRESSURE_GAP = 1e-4;
-    /** The gap of a diaphragm is at most this part (-) of the pressure at its seat: rounding is the less the lower that is. */
+    /** The gap of a diaphragm is at most this fraction (-) of its seat pressure, with which rounding scales. */
     private static final double PART_GAP = 2e-10;
-    /** Nor may the two modes of a diaphragm differ by more water (m3) than this: with a large vessel a gap holds milligrams. */
+    /** Nor may a diaphragm's two modes differ by more water (m3) than this: with a large vessel a gap holds milligrams. */
     private static final double WATER_GAP = 1e-11;
     /**
-     * A modulating valve this close (Pa) to its reseat pressure passes a drop in an hour and counts as closed; without
-     * expansion it would approach the reseat pressure for ever.
+     * A modulating valve this close (Pa) to its reseat pressure passes a drop an hour and counts as closed; otherwise
+     * it would approach the reseat pressure forever.
      */
     private static final double RESEAT_GAP = 1e-2;
     /** Half the gap (kg/s) between the two thresholds of a flow: a drop every few hours. */
@@ -39,31 +38,31 @@ final class EventDetectors {
     /** A layer this much (K) warmer than the one above it mixes with it. */
     private static final double INVERSION = 1e-6;
     /**
-     * Mixed layers part where the lower ones would fall behind by this much (K/s): a kelvin in twelve days, and more than what
-     * a flow makes of the solver's error.
+     * Mixed layers separate where the lower ones would cool relative to the upper by this rate (K/s): a kelvin in
+     * twelve days, more than the solver's error.
      */
     private static final double FALLS_BEHIND = 1e-6;
-    /** A pressure this close (Pa) to the equilibrium with what flows counts as settled, */
+    /** A pressure this close (Pa) to equilibrium with the flows counts as settled, */
     private static final double SETTLED_WITHIN = 1;
-    /** provided it is also this close (-) compared with how far the equilibrium lifts the valve. */
+    /** provided it is also this close (-) relative to the valve's lift at equilibrium. */
     private static final double SETTLED_WITHIN_LIFT = 0.05;
-    /** But no closer than this (Pa), which is a drop in an hour again and more than the solver's own noise. */
+    /** But not closer than this (Pa): again a drop an hour, and more than the solver's noise. */
     private static final double SETTLED_ENOUGH = RESEAT_GAP;
-    /** This close (Pa) to the pressure of the air an opening no longer discharges water but takes in air. */
+    /** This close (Pa) to air pressure an opening takes in air instead of discharging water. */
     private static final double AT_ATMOSPHERE = 10;
     /**
-     * Where water freezes (K): a millikelvin below the lowest temperature the water properties hold for, so that water that comes
-     * in at 0 degC is still water.
+     * Freezing point (K): a millikelvin below the range of the water properties, so that supply water at 0 degC still
+     * counts as liquid.
      */
     private static final double FREEZES = 273.149;
-    /** The highest water temperature (K) the water properties hold for. */
+    /** Highest water temperature (K) of the water properties. */
     private static final double MAX_TEMPERATURE = 423.15;
     /** Water up to this temperature (K) boils at half the air pressure of sea level at most. */
     private static final double TEPID = 353.15;
 
     private static final double BOILING_TEPID = Saturation.pressureAbsolute(TEPID);
 
-    /** So many watches there are in most segments. */
+    /** Usual number of detectors in a segment. */
     private static final int USUAL = 16;
 
     private static final UnaryOperator<Modes> FREED = modes -> modes.withRule(PressureRule.FREE);
@@ -86,10 +85,10 @@ final class EventDetectors {
     }
 
     /**
-     * Everything that can end a segment.
+     * All detectors of events that can end a segment.
      *
      * @param modes the modes of the segment
-     * @param conditions what the world outside imposes
+     * @param conditions the boundary conditions
      * @param start the state it starts from
      * @param drawEnds the delivered heat (J) at which a running draw ends, infinite if something else ends it
      * @param pausing which burners or elements may not yet switch on again
@@ -175,8 +174,8 @@ final class EventDetectors {
     }
 
     /**
-     * A reducing valve stops regulating when the mains pressure falls below what it gives, and begins again above; and its outlet
-     * begins to follow the flow when that takes off more than a little, and stops well below.
+     * A reducing valve stops regulating when the mains pressure falls below its outlet pressure, and resumes above it.
+     * Its outlet starts to follow the flow above a small droop, and stops well below it.
      */
     private void addReducingValve(List<EventDetector> watches, double[] start) {
         SupplyBoundary feed = plant.feed;
@@ -190,7 +189,7 @@ final class EventDetectors {
         }
     }
 
-    /** How far (Pa) the pressure still is from counting as filled up, or let down, to what the feed gives. */
+    /** Distance (Pa) of the pressure from the feed's, while filling up or falling to it. */
     private double distanceFromFilled(double[] y) {
         SupplyBoundary feed = plant.feed;
         if (feed.droop > 0 && !feed.returns(y[PRESSURE], y[MAINS])) {
@@ -237,7 +236,7 @@ final class EventDetectors {
         switch (modes.lift(i)) {
             case CLOSED, SEEPING -> {
                 if (minds) {
-                    // of what falls due at one moment the first in the list is taken
+                    // of simultaneous events the first in the list is taken
                     watches.add(opened(valve, OpeningCause.BOTH, hot, y -> Math.max(fromSet.from(y), fromHot.from(y))));
                     watches.add(opened(valve, OpeningCause.TEMPERATURE, hot, fromHot));
                 }
@@ -315,7 +314,7 @@ final class EventDetectors {
                 }
             } else if (balance.inversionTendency(layer) > -FALLS_BEHIND
                     && balance.turnover(layer) < 1 / RegimeSelector.SHORTEST_FLUSH) {
-                // otherwise they have just been found to mix all the same
+                // otherwise they have just been found to mix anyway
                 int upTo = layer;
                 watches.add(
                         EventDetector.ofFlows(EventDetector.SAME, y -> balance.inversionTendency(upTo) + FALLS_BEHIND));
@@ -335,7 +334,7 @@ final class EventDetectors {
         for (int i = 0; i < plant.valves.length; i++) {
             Valve valve = plant.valves[i];
             if (modes.lift(i).isOpen()) {
-                // an open valve higher up meets the air first
+                // an open valve higher up reaches air pressure first
                 watches.add(EventDetector.of(
                         EventKind.ATMOSPHERE_REACHED,
                         valve.name,
@@ -351,8 +350,8 @@ final class EventDetectors {
     }
 
     /**
-     * Pressure (Pa, absolute) at which the hottest water boils. Water that cannot boil above the lowest air pressure there
-     * is needs no closer look; and a trial state of the solver may lie beyond the temperatures at which the run has ended.
+     * Pressure (Pa, absolute) at which the hottest water boils. Water too cool to boil at the lowest possible air
+     * pressure is skipped; a solver's trial state may lie beyond the temperatures that end a run.
      */
     private static double boiling(double temperature) {
         return temperature <= TEPID

@@ -6,11 +6,10 @@ import org.hipparchus.analysis.solvers.AllowedSolution;
 import org.hipparchus.analysis.solvers.PegasusSolver;
 
 /**
- * Finds the first watch that falls due in a step. All distances are positive at the start of a segment (what is due at once
- * is handled before); the first that is not positive at the end of a step has fallen to zero in it.
+ * Finds the first event in a step. All distances are positive at the start of a segment (immediate events are handled
+ * before); one that is not positive at the end of a step reached zero within it.
  *
- * <p>The library's own event detectors would be asked at many points of every step. Here each watch is asked once for each
- * step, and only those that fell due are located, on the polynomial that the step's solution is.
+ * <p>Each detector is evaluated once per step, and only those that triggered are located, on the step's dense output.
  */
 final class EventLocator {
 
@@ -20,7 +19,7 @@ final class EventLocator {
     private static final int MAX_ITERATIONS = 200;
 
     private final Balance balance;
-    /** What is sought is nearly straight over a step: the simplest of methods is there in three or four looks. */
+    /** Distances are nearly linear over a step: the simplest method needs three or four evaluations. */
     private final PegasusSolver solver = new PegasusSolver(0, TIME_ACCURACY, 0);
 
     private double[] distances = {};
@@ -51,15 +50,15 @@ final class EventLocator {
         due = null;
     }
 
-    /** The watch that fell due, or null if none did. */
+    /** The detector that triggered, or null if none did. */
     EventDetector due() {
         return due;
     }
 
     /**
-     * Looks at a step and cuts it where the first watch falls due; says whether one does. The balance must have been
-     * evaluated last at the end of the step, where the solver's method takes its last look. What pressure crosses before it
-     * turns round inside the step, and crosses again, is not missed.
+     * Cuts a step at its first event; returns whether there is one. The balance must have been evaluated last at the
+     * end of the step, where the method takes its last stage. A threshold crossed and re-crossed by a pressure that
+     * turns within the step is not missed.
      */
     boolean isIn(DenseOutput step) {
         double[] end = step.last();
@@ -92,7 +91,7 @@ final class EventLocator {
         return false;
     }
 
-    /** Of all watches that are due by a time, the one that fell due first. */
+    /** Of all detectors triggered by a time, the first. */
     private void locate(DenseOutput step, double until, double[] then) {
         int count = watches.size();
         if (distances.length < count) {

@@ -4,12 +4,12 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * How long the first step of a segment is tried. A run is a chain of short segments of few kinds, and those of one kind are
- * alike; so a segment begins with the step with which the last one of its kind would have gone on, in place of the solver's
- * own guess, which begins small and grows tenfold with each step. A step that is too long is refused by the solver and tried
- * shorter.
+ * First trial step of a segment. A run is a chain of short segments of a few kinds, and those of one kind are alike. So
+ * a segment starts with the step at which the last one of its kind would have continued, instead of the solver's
+ * estimate, which starts small and grows tenfold with each step. The solver rejects a step that is too long and retries
+ * a shorter one.
  *
- * <p>With a tap open a step is as long as it takes to draw so much water, whatever the flow.
+ * <p>With a tap open, the first step is set by a volume drawn, whatever the flow.
  */
 final class FirstStep {
 
@@ -17,13 +17,13 @@ final class FirstStep {
     private static final double UNKNOWN = -1;
 
     private static final int RULES = Modes.PressureRule.values().length;
-    /** The first trial of all (s) while water is heated, */
+    /** First trial of a run (s) while water is heated, */
     private static final double HEATING = 400;
     /** and at rest. */
     private static final double RESTING = 3_600;
-    /** The first trial of all (m3) with a tap open: so much exchanges a small part of the tank's water, */
+    /** First trial of a run (m3) with a tap open, which exchanges a small part of the tank's water, */
     private static final double DRAWING = 10e-3;
-    /** and so much empties a small part of a vessel. */
+    /** and one that empties a small part of a vessel. */
     private static final double DRAWING_OFF = 0.7e-3;
 
     private double pace;
@@ -61,14 +61,14 @@ final class FirstStep {
      * The step to begin with.
      *
      * @param drawn flow of the open tap (m3/s), 0 if there is none
-     * @return its length (s), negative if the solver is to guess
+     * @return its length (s), negative if the solver should estimate it
      */
     double under(double drawn) {
         pace = drawn > 0 ? drawn : 1;
         return length / pace;
     }
 
-    /** The segment is over, and would have gone on with a step of some length (s). */
+    /** The segment is over and would have continued with a step of this length (s). */
     void goingOnWith(double next) {
         length = next * pace;
     }

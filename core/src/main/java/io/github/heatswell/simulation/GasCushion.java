@@ -15,7 +15,7 @@ final class GasCushion {
     final double largestWater;
     /** Mass times specific gas constant (J/K). */
     final double gasConstant;
-    /** Time constant of the return to the temperature around it (s); 0 for gas that keeps it. */
+    /** Time constant (s) of the return to ambient temperature; 0 for isothermal gas. */
     final double timeConstant;
     /** Temperature around the vessel (K). */
     final double temperature;
@@ -33,8 +33,8 @@ final class GasCushion {
     }
 
     /**
-     * The share of its isothermal give that the gas has at once; the rest comes as it returns to the temperature around
-     * it: cv/cp with a time constant, all of it without (-).
+     * Instantaneous share (-) of the gas's isothermal compliance: cv/cp with a time constant, 1 without. The rest
+     * follows as the gas returns to ambient temperature.
      */
     double share() {
         return timeConstant > 0 ? CV_OVER_CP : 1;
@@ -65,12 +65,12 @@ final class GasCushion {
         }
     }
 
-    /** Rise of pressure (Pa) from the seat with which the vessel takes so little water (m3). */
+    /** Pressure rise (Pa) above the seat for a small volume of water (m3). */
     double pressureOf(double littleWater) {
         return gasConstant * temperature / volume * littleWater / volume;
     }
 
-    /** Pressure of the system (Pa, absolute) at which the vessel holds so much water (m3). */
+    /** System pressure (Pa, absolute) at which the vessel holds a volume of water (m3). */
     double pressureWith(double water, double gasTemperature) {
         return gasConstant * gasTemperature / (volume - water) + offset;
     }

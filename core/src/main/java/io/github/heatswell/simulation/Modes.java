@@ -3,8 +3,7 @@ package io.github.heatswell.simulation;
 import java.util.Arrays;
 
 /**
- * Everything that is either one way or the other while the equations are integrated: changed only between two segments of
- * the integration, never inside one. Immutable.
+ * Discrete state during the integration: changes only between segments, never inside one. Immutable.
  */
 final class Modes {
 
@@ -12,15 +11,15 @@ final class Modes {
     enum PressureRule {
         /** The feed holds it; the flow from the supply follows from the balance. */
         HELD,
-        /** The mains hold it through an open bypass and take back what the balance gives. */
+        /** The mains hold it through an open bypass and take back the expansion. */
         RETURNING,
         /** It follows from the balance of mass, with the feed closed. */
         FREE,
         /** It follows from the balance of mass, with the feed running towards its own pressure. */
         FILLING,
         /**
-         * It follows the slow equilibrium between open valves or leaking seats and the growth of the water; what flows through
-         * them follows from the balance.
+         * It follows the slow equilibrium of open valves or leaking seats with the water's expansion; their flow
+         * follows from the balance.
          */
         SETTLED;
 
@@ -64,7 +63,7 @@ final class Modes {
         this.joined = joined;
     }
 
-    /** Thermostats silent, valves closed, no vessel, every layer for itself, pressure free. */
+    /** No thermostat calls, valves closed, no vessel, layers unmixed, pressure free. */
     static Modes resting(CompiledSystem plant) {
         Valve.Lift[] closed = new Valve.Lift[plant.valves.length];
         Arrays.fill(closed, Valve.Lift.CLOSED);
@@ -82,7 +81,7 @@ final class Modes {
         return calls[source];
     }
 
-    /** Whether a burner or element is on: its thermostat calls, and neither the cut-out nor an upper element bars it. */
+    /** Whether a burner or element is on: its thermostat calls, and neither the cut-out nor an upper element blocks it. */
     boolean isOn(int source, CompiledSystem plant) {
         if (lockedOut || !calls[source]) {
             return false;

@@ -3,9 +3,9 @@ package io.github.heatswell.simulation;
 import java.util.Arrays;
 
 /**
- * The shortest pause of burners and elements. A thermostat takes some tens of seconds to feel that the water
- * cools, and burner controls as long to light again, so one that has just switched off stays off that long. It matters only where so much is drawn from a tank so small that the water at the
- * thermostat cools through its differential within that moment.
+ * Minimum off-time of burners and elements. A thermostat takes some tens of seconds to sense cooling water, and a
+ * burner control as long to relight. It matters only when a draw cools a very small tank through the thermostat's
+ * differential within that time.
  */
 final class Pauses {
 
@@ -22,7 +22,7 @@ final class Pauses {
         Arrays.fill(until, Double.NEGATIVE_INFINITY);
     }
 
-    /** Whether a burner or element that was called is kept off at a time (s since the start of the run). */
+    /** Whether a burner or element that was called is held off at a time (s since the start of the run). */
     boolean isPausing(int source, double time) {
         return time < until[source];
     }
@@ -33,12 +33,12 @@ final class Pauses {
     }
 
     /**
-     * Notes what switches off, and keeps off what switches on too soon.
+     * Records switch-offs, and holds off what switches on too soon.
      *
      * @param before the modes so far
-     * @param wanted the modes that a watch asks for
+     * @param wanted the modes requested by an event
      * @param time now (s since the start of the run)
-     * @return the modes wanted, without the calls that come too soon
+     * @return the requested modes without premature calls
      */
     Modes keptBy(Modes before, Modes wanted, double time) {
         Modes kept = wanted;

@@ -1,6 +1,6 @@
 package io.github.heatswell.simulation;
 
-/** Hears how far long work has come: one call at a time, from any of the threads that do it. */
+/** Progress of long work: one call at a time, from any of the worker threads. */
 @FunctionalInterface
 public interface Progress {
 

@@ -12,15 +12,15 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Writes down what happens: samples on the grid, events at their located times, extremes of the continuous solution.
+ * Records a run: samples on the grid, events at their located times, extremes of the continuous solution.
  *
- * <p>A sample that falls on an event shows the state after it. Samples inside a step are taken from the step's continuous
- * solution; the solver does not stop for them.
+ * <p>A sample that falls on an event shows the state after it. Samples inside a step are taken from the step's
+ * continuous solution; the solver does not stop for them.
  */
 final class Recorder {
 
     private static final int CHANNELS = Channel.values().length;
-    /** So many samples at most are worked out together. */
+    /** Maximum number of samples computed together. */
     private static final int BATCH = 64;
 
     private final CompiledSystem plant;
@@ -62,7 +62,7 @@ final class Recorder {
 
     /** A running maximum (or minimum, with sign -1) and when it was first reached. */
     private static final class Peak {
-        /** A value that exceeds the last by less than this (-) is the same again, reached later. */
+        /** A value that exceeds the last by less than this (-) counts as the same value. */
         private static final double SAME_VALUE = 1e-9;
 
         private final int sign;
@@ -123,12 +123,12 @@ final class Recorder {
         sample(DenseOutput.standingAt(y), 1);
     }
 
-    /** Takes down an event. */
+    /** Records an event. */
     void event(double time, EventKind kind, String device, double[] y) {
         events.add(new Event(time, kind, device, y[StateVector.PRESSURE], vector.mean(y)));
     }
 
-    /** Takes down what a watch reports. */
+    /** Records the event of a detector. */
     void event(double time, EventDetector due, double[] y) {
         events.add(new Event(time, due.kind(), due.device(), y[StateVector.PRESSURE], vector.mean(y), due.cause()));
     }
@@ -145,7 +145,7 @@ final class Recorder {
                 mostVesselWater.extreme());
     }
 
-    /** Writes down the times (s) of the next samples that fall before a time; says how many there are. */
+    /** Collects the times (s) of the next samples before a time; returns their number. */
     private int gather(double before) {
         int count = 0;
         for (double next = sampled * interval; next < before && count < BATCH; next = (sampled + count) * interval) {
@@ -184,8 +184,8 @@ final class Recorder {
     }
 
     /**
-     * A volume counted since the start never falls. Within the solver's error the polynomial of a step may: where it does, the sample
-     * shows what was reached before.
+     * A volume counted since the start never falls, but within the solver's error the polynomial of a step may. Then
+     * the sample keeps the earlier value.
      */
     private void putTotal(DenseOutput step, int count, Channel channel, int first, int last) {
         put(step, count, channel, first, last, specificVolume);
@@ -198,7 +198,7 @@ final class Recorder {
         totals[channel.ordinal()] = reached;
     }
 
-    /** What flows has to be worked out for each sample, where anything may flow. */
+    /** Flows are computed for each sample, where anything may flow. */
     private void putFlows(DenseOutput step, int count) {
         double[] relief = channel(Channel.RELIEF_FLOW);
         double[] draw = channel(Channel.DRAW_FLOW);
@@ -234,7 +234,7 @@ final class Recorder {
         boolean down = plant.feed.returns(y[StateVector.PRESSURE], y[StateVector.MAINS]);
         return switch (modes.rule) {
             case HELD -> plant.feed.open ? Regime.UNSEALED : Regime.FED;
-            // what comes through a reducing valve keeps to its droop all the time
+            // the flow through a reducing valve always follows its droop
             case FILLING -> down ? Regime.RETURNED : plant.feed.droop > 0 ? Regime.FED : Regime.FILLING;
             case RETURNING -> Regime.RETURNED;
             case FREE, SETTLED -> modes.anyValveOpen() ? Regime.RELIEVING : Regime.SEALED;
@@ -248,7 +248,7 @@ final class Recorder {
         mostVesselWater.see(balance.vesselWater(y[StateVector.PRESSURE], y[StateVector.GAS], modes.diaphragm), time);
     }
 
-    /** Looks where something turned round inside a step. */
+    /** Finds turning points inside a step. */
     private void seeTurningPoints(DenseOutput step) {
         see(step, time -> step.rate(StateVector.PRESSURE, time));
         see(step, time -> step.rate(vector.highest, time));
@@ -257,7 +257,7 @@ final class Recorder {
         }
     }
 
-    /** How fast (Pa/s) the pressure outruns what the gas would have by itself, which is how fast the vessel fills. */
+    /** Rate (Pa/s) of the pressure relative to the gas's own, which governs how fast the vessel fills. */
     private double vesselRate(DenseOutput step, double time) {
         step.at(time, inside);
         double gas = plant.vessel.gasPressure(inside[StateVector.PRESSURE]) / inside[StateVector.GAS];

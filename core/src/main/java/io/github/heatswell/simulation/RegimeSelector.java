@@ -4,34 +4,34 @@ import io.github.heatswell.simulation.Modes.Diaphragm;
 import io.github.heatswell.simulation.Modes.PressureRule;
 
 /**
- * Chooses what follows from a state: which rule fixes the pressure, which layers are mixed, which thermostats call. Used
- * between segments, where the modes may change.
+ * Selects the modes that follow from a state: the pressure rule, the mixed layers, the calling thermostats. Used
+ * between segments.
  */
 final class RegimeSelector {
 
-    /** A flow above this (kg/s) counts as none; below, the supply would take water back. */
+    /** A flow above this (kg/s) counts as zero; below it, the supply would take water back. */
     private static final double NO_FLOW = 1e-10;
-    /** A pressure this close (Pa) to that of the feed is at it. */
+    /** A pressure this close (Pa) to the feed's counts as equal. */
     private static final double AT_FEED = 2;
-    /** A pressure this little (Pa) above that of the feed is rounding. */
+    /** A pressure this little (Pa) above the feed's is rounding. */
     private static final double AT_REST = 1e-3;
-    /** A pressure this close (Pa) below that of a feed whose flow would turn is at it, and the feed closes. */
+    /** A pressure this close (Pa) below that of a feed whose flow would reverse counts as equal, and the feed closes. */
     private static final double CLOSES_WITHIN = 20;
-    /** Temperatures this close (K) are one: some times the error of a step. */
+    /** Temperatures this close (K) count as equal: several times the error of a step. */
     private static final double SAME_TEMPERATURE = 2e-6;
 
     /**
-     * Rates this close (K/s) are one: a kelvin in thirty years. Layers that only keep step with each other stay apart, so
+     * Rates this close (K/s) count as equal: a kelvin in thirty years. Layers that merely keep pace stay unmixed, so
      * that cold water can push them up one by one.
      */
     private static final double SAME_RATE = 1e-9;
 
     /**
-     * Layers that what flows through replaces faster than this (s) are taken together once they hardly differ: a tank that is
-     * flushed for hours need not ask for steps as short as its thinnest layer is.
+     * Layers flushed faster than this (s) are merged once they hardly differ, so that a tank flushed for hours does not
+     * need steps as short as its thinnest layer.
      */
     static final double SHORTEST_FLUSH = 2;
-    /** So little (K) they differ then: taken together they neither shrink nor lose heat by what the audit could see. */
+    /** Largest such difference (K): merging then changes mass and heat by less than the audit can see. */
     static final double HARDLY = 0.01;
 
     private final CompiledSystem plant;
@@ -70,7 +70,7 @@ final class RegimeSelector {
         }
         double p = y[StateVector.PRESSURE];
         double gas = y[StateVector.GAS];
-        // high above the house the gas may press more than the water ever does, whatever volume its law then gives
+        // high above the tank the gas pressure may exceed the water's, whatever volume its law then gives
         if (p <= plant.vessel.pressureWith(0, gas)) {
             return Diaphragm.SEATED;
         }
@@ -79,22 +79,22 @@ final class RegimeSelector {
     }
 
     /**
-     * Chooses.
+     * Selects the modes.
      *
-     * @param candidate the modes with all that was decided before
-     * @param conditions what the world outside imposes
-     * @param y the state; the pressure is put exactly onto that of the feed where the feed takes over, and layers that mix
-     *     are given one temperature
+     * @param candidate the modes with all earlier decisions
+     * @param conditions the boundary conditions
+     * @param y the state; the pressure is set exactly to the feed's where the feed takes over, and mixing layers get
+     *     one temperature
      * @param maySettle whether the outlet of a reducing valve may be taken to follow its flow; if not, it is integrated
      */
     Modes choose(Modes candidate, Conditions conditions, double[] y, boolean maySettle) {
         settling = maySettle;
         Modes modes = withRule(withSeats(candidate, y[StateVector.PRESSURE]), conditions, y);
-        // how layers tend to move depends on what flows, and hence on the rule; the rule only a little on the layers
+        // the layers' tendency depends on the flows and hence on the rule; the rule depends only slightly on the layers
         return plant.layers > 1 ? withRule(withZones(modes, y), conditions, y) : modes;
     }
 
-    /** A closed valve leaks above some pressure, and below is tight. */
+    /** A closed valve leaks above a pressure and is tight below it. */
     private Modes withSeats(Modes candidate, double pressure) {
         if (!plant.anySeatLeaks) {
             return candidate;
@@ -123,7 +123,7 @@ final class RegimeSelector {
                 : withFeed(modes, y, standing);
     }
 
-    /** The bypass lets the pressure down to the mains pressure, holds it there, or is about to close. */
+    /** The bypass lowers the pressure to the mains pressure, holds it there, or is about to close. */
     private Modes withBypass(Modes modes, double[] y, double returning) {
         double p = y[StateVector.PRESSURE];
         if (p > returning + AT_FEED) {
@@ -138,7 +138,7 @@ final class RegimeSelector {
         return modes.withRule(PressureRule.FREE);
     }
 
-    /** The feed holds the pressure, or moves it to where it will; or the check valve is about to close. */
+    /** The feed holds the pressure or moves it towards its own, or the check valve is about to close. */
     private Modes withFeed(Modes modes, double[] y, double standing) {
         return plant.feed.droop > 0 ? withDroopingFeed(modes, y, standing) : withStiffFeed(modes, y, standing);
     }
@@ -152,14 +152,14 @@ final class RegimeSelector {
         if (Math.abs(p - standing) > (closes ? CLOSES_WITHIN : AT_FEED)) {
             return modes.withRule(PressureRule.FILLING);
         }
-        // what has risen above the feed stays there: put back, it would undo what the rise has just opened
+        // a pressure risen above the feed stays there: resetting it would undo what the rise has just opened
         y[StateVector.PRESSURE] = plant.feed.open ? standing : Math.max(p, standing);
         return closes ? modes.withRule(PressureRule.FREE) : held;
     }
 
     /**
-     * A reducing valve. As long as its flow takes off no more than a few pascals it stands still like any other feed;
-     * with more, its outlet follows the flow.
+     * A reducing valve. While its droop is no more than a few pascals it holds its pressure like any other feed; beyond
+     * that, its outlet follows the flow.
      */
     private Modes withDroopingFeed(Modes modes, double[] y, double standing) {
         double p = y[StateVector.PRESSURE];
@@ -180,7 +180,7 @@ final class RegimeSelector {
         return settling && balance.followsFast(y, AT_FEED) ? modes.withRule(PressureRule.HELD) : filling;
     }
 
-    /** Mixes layers of one temperature wherever the lower one would otherwise become the warmer one. */
+    /** Mixes layers of equal temperature wherever the lower one would otherwise become warmer. */
     private Modes withZones(Modes modes, double[] y) {
         boolean[] joined = new boolean[plant.layers - 1];
         balance.evaluate(y, modes.withJoined(joined), rates);
@@ -216,13 +216,12 @@ final class RegimeSelector {
     }
 
     /**
-     * Puts neighbouring blocks of nearly one temperature together while what flows through would replace the lower one in less
-     * than a moment.
+     * Merges adjacent blocks of nearly equal temperature while the flow would replace the lower one too quickly.
      *
      * @param y the state
      * @param size how many layers each block has
      * @param blocks how many blocks there are
-     * @param rule what fixes the pressure: only the supply keeps up a flow through the tank
+     * @param rule the pressure rule: only the supply sustains a flow through the tank
      * @return how many blocks are left
      */
     private int withFlushed(double[] y, int[] size, int blocks, PressureRule rule) {
@@ -248,8 +247,8 @@ final class RegimeSelector {
     }
 
     /**
-     * Whether a layer mixes with the one above it: it is the warmer one, or as warm and about to be. Between layers that differ
-     * by the solver's error only, what flows carries that error along, which is no reason to mix.
+     * Whether a layer mixes with the one above it: it is warmer, or equally warm and about to become warmer. A
+     * difference within the solver's error, carried along by the flow, is no reason to mix.
      */
     private boolean mixes(double[] y, int layer, double fasterBy) {
         double warmerBy = y[vector.lowest + layer] - y[vector.lowest + layer + 1];

@@ -3,8 +3,8 @@ package io.github.heatswell.simulation;
 import java.util.Arrays;
 
 /**
- * What the relief valves pass by their curves, apart for the cold branch and the top of the tank, and apart for valves that
- * are open and closed seats that leak.
+ * Relief flows by the valves' curves, separately for the cold branch and the tank top, and for open valves and leaking
+ * closed seats.
  *
  * <p>Working memory of one run, not thread-safe.
  */
@@ -78,42 +78,42 @@ final class ReliefFlows {
         return valve.onTank ? topDensity : coldDensity;
     }
 
-    /** What open valves on the branch pass (kg/s). */
+    /** Flow of open valves on the branch (kg/s). */
     double onBranch() {
         return onBranch;
     }
 
-    /** What open valves on the tank pass (kg/s). */
+    /** Flow of open valves on the tank (kg/s). */
     double onTop() {
         return onTop;
     }
 
-    /** What all open valves pass (kg/s). */
+    /** Flow of all open valves (kg/s). */
     double open() {
         return onBranch + onTop;
     }
 
-    /** How fast that grows with pressure (kg/s/Pa). */
+    /** Its slope with pressure (kg/s/Pa). */
     double slope() {
         return slope;
     }
 
-    /** How fast what closed seats let by grows with pressure (kg/s/Pa). */
+    /** Slope of the seat leakage with pressure (kg/s/Pa). */
     double seatLeakageSlope() {
         return seatLeakageSlope;
     }
 
-    /** How fast all that leaves the tank by valves on it grows with pressure (kg/s/Pa). */
+    /** Slope of the total flow of valves on the tank with pressure (kg/s/Pa). */
     double topSlope() {
         return topSlope;
     }
 
-    /** What closed seats on the branch let by (kg/s). */
+    /** Seat leakage on the branch (kg/s). */
     double branchSeatLeakage() {
         return branchSeatLeakage;
     }
 
-    /** What closed seats on the tank let by (kg/s). */
+    /** Seat leakage on the tank (kg/s). */
     double topSeatLeakage() {
         return topSeatLeakage;
     }

@@ -2,12 +2,12 @@ package io.github.heatswell.simulation;
 
 import io.github.heatswell.result.Regime;
 
-/** Takes the samples of a run as they come: those that follow on each other within a step of the solver together. */
+/** Receives the samples of a run in batches, one per solver step. */
 @FunctionalInterface
 interface SampleSink {
 
     /**
-     * Takes samples. The arrays are used again and must not be kept.
+     * Receives samples. The arrays are reused and must not be kept.
      *
      * @param count how many there are, at least 1
      * @param times since the start of the run (s)

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Everything that happens by the clock. Known times are not events to be searched for: the integration is split at them.
+ * Everything that happens at known times. The integration is split at them, so they need no event detection.
  */
 final class Schedule {
 
@@ -48,7 +48,7 @@ final class Schedule {
         return supply.mains().absolute(clockStart + time, atmosphere);
     }
 
-    /** The temperature of the cold water (K) at a time (s since the start of the run): even from midnight to midnight. */
+    /** The temperature of the cold water (K) at a time (s since the start of the run), linear from midnight to midnight. */
     double cold(double time) {
         if (supply.water().isConstant()) {
             return constantCold;
@@ -96,7 +96,7 @@ final class Schedule {
         double span = Math.min(until - time, DAY);
         double middle = time + span / 2;
         double quarter = span / 4;
-        // the timetables are even between two changes, so two points inside give the rate without touching the ends
+        // the timetables are linear between two changes, so two inner points give the rate without touching the ends
         double mainsRate =
                 mainsTimes.length == 0 ? 0 : (mains(middle + quarter) - mains(middle - quarter)) / (2 * quarter);
         double coldRate =

@@ -6,39 +6,37 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Integrates one segment: from a state with fixed modes to the first watch that falls due, or to the end of the time
- * given.
+ * Integrates one segment: from a state with fixed modes to the first event, or to the given end.
  *
- * <p>The method is Dormand and Prince's of order 5(4): a run is a chain of short segments, and it needs the fewest
- * evaluations for each start. Time runs from zero in every segment, so that a late event of a long run is located as
- * finely as an early one.
+ * <p>The method is Dormand-Prince 5(4): a run is a chain of short segments, and it needs few evaluations per start.
+ * Time runs from zero in every segment, so that a late event of a long run is located as finely as an early one.
  */
 final class SegmentSolver {
 
     /** The relative tolerance of a step (-) that every run uses; tests of convergence use others. */
     static final double RELATIVE_TOLERANCE = 1e-8;
 
-    /** Below this an error does not count: temperatures (K), masses (kg), energies (J). */
+    /** Errors below these are ignored: temperatures (K), masses (kg), energies (J). */
     private static final double TEMPERATURE_TOLERANCE = 1e-8;
 
     private static final double MASS_TOLERANCE = 1e-9;
     private static final double ENERGY_TOLERANCE = 1e-2;
 
-    /** What a heat-up moves of the tank's water (-), at most, */
+    /** Largest fraction (-) of the tank's water that a heat-up displaces, */
     private static final double HEAT_UP = 0.01;
-    /** and for each kelvin (1/K) of a thermostat's differential: a few times what it does move. */
+    /** and per kelvin (1/K) of a thermostat's differential: a few times the actual value. */
     private static final double HEAT_UP_PER_KELVIN = 0.002;
-    /** An error of what is counted since the start (-) adds up over a run: this much of the tolerance in each step. */
+    /** Errors of running totals add up over a run: fraction (-) of the tolerance per step. */
     private static final double OF_TOTALS = 0.1;
 
     private static final double SHORTEST_STEP = 1e-13;
     /**
-     * The longest step (s), and the longest time between two looks at the watches, while water is heated, drawn or relieved.
-     * A crossing and its return are both seen if pressure turns round between them; for anything else, half an hour holds
-     * both only if they fit into a few kelvin of heating.
+     * The longest step (s), and so the longest time between two event checks, while water is heated, drawn or relieved.
+     * A crossing and its return are both seen if pressure turns round between them; for anything else, half an hour
+     * holds both only if they fit into a few kelvin of heating.
      */
     private static final double MAX_STEP = 1_800;
-    /** The same (s) for a house at rest, in which everything goes one way only: it cools. */
+    /** The same (s) for a system at rest, which only cools. */
     private static final double MAX_STEP_AT_REST = 21_600;
 
     private final DormandPrince stepper;

@@ -10,8 +10,8 @@ import java.time.Duration;
 import java.util.Objects;
 
 /**
- * A run that is ready to start: what to simulate, for how long and how finely sampled. Immutable; {@link #run()} may be
- * called any number of times, from any number of threads, and gives the same result each time.
+ * A run ready to start: what to simulate, for how long, and the sampling interval. Immutable; {@link #run()} may be
+ * called any number of times, from any number of threads, and returns the same result each time.
  */
 public final class Simulation {
 
@@ -70,7 +70,7 @@ public final class Simulation {
     /**
      * Simulates and keeps every sample.
      *
-     * @return what the run found; a run that met a hazard ends there and keeps what it has
+     * @return what the run found; a run that met a hazard ends there and keeps the results so far
      * @throws SimulationException if the equations could not be integrated
      */
     public RunResult run() {
@@ -80,7 +80,7 @@ public final class Simulation {
     }
 
     /**
-     * Simulates and hands on every sample as it comes, without keeping it: for runs too long to hold.
+     * Simulates and passes on every sample without keeping it: for runs too long to hold in memory.
      *
      * @param listener takes the samples, on the calling thread
      * @return what the run found, without its course

@@ -1,35 +1,35 @@
 package io.github.heatswell.simulation;
 
 /**
- * The equations could not be integrated further. This is a defect of the library or a system far outside anything
+ * The equations could not be integrated further. The cause is a bug in the library or a system far outside anything
  * built; physical hazards are not errors and end a run normally.
  */
 public final class SimulationException extends RuntimeException {
 
     private static final long serialVersionUID = 1L;
 
-    /** How far the run had come (s). */
+    /** Time reached (s). */
     private final double time;
 
-    /** The last sound pressure (Pa, absolute). */
+    /** The last valid pressure (Pa, absolute). */
     private final double pressureAbsolute;
 
-    /** The last sound water temperature (K). */
+    /** The last valid water temperature (K). */
     private final double waterTemperature;
 
     /**
      * Creates the exception.
      *
      * @param message what went wrong
-     * @param time how far the run had come (s)
-     * @param pressureAbsolute the last sound pressure (Pa, absolute)
-     * @param waterTemperature the last sound water temperature (K)
+     * @param time time reached (s)
+     * @param pressureAbsolute the last valid pressure (Pa, absolute)
+     * @param waterTemperature the last valid water temperature (K)
      * @param cause what the integrator threw, or null
      */
     SimulationException(
             String message, double time, double pressureAbsolute, double waterTemperature, Throwable cause) {
         super(
-                message + " (at " + time + " s; last sound state: " + pressureAbsolute + " Pa absolute, "
+                message + " (at " + time + " s; last valid state: " + pressureAbsolute + " Pa absolute, "
                         + waterTemperature + " K)",
                 cause);
         this.time = time;
@@ -38,7 +38,7 @@ public final class SimulationException extends RuntimeException {
     }
 
     /**
-     * How far the run had come.
+     * Time reached.
      *
      * @return the simulated time (s)
      */
@@ -47,7 +47,7 @@ public final class SimulationException extends RuntimeException {
     }
 
     /**
-     * The last sound pressure.
+     * The last valid pressure.
      *
      * @return the pressure (Pa, absolute)
      */
@@ -56,7 +56,7 @@ public final class SimulationException extends RuntimeException {
     }
 
     /**
-     * The last sound mean water temperature.
+     * The last valid mean water temperature.
      *
      * @return the temperature (K)
      */

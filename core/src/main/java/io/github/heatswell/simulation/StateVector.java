@@ -1,8 +1,8 @@
 package io.github.heatswell.simulation;
 
 /**
- * Where each quantity stands in the array the solver advances: pressure, gas temperature, what follows a timetable, the
- * accumulated amounts (integrated with the same error control as the rest), and last the temperatures of the layers.
+ * Layout of the solver's state array: pressure, gas temperature, what follows a timetable, the accumulated amounts
+ * (integrated with the same error control as the rest), and last the temperatures of the layers.
  */
 final class StateVector {
 
@@ -27,8 +27,8 @@ final class StateVector {
     /** Standing loss since the start (J). */
     static final int HEAT_LOST = 9;
     /**
-     * Energy carried into the tank water by flows, relative to the cold water of the start, less the work its shell took
-     * up, since the start (J).
+     * Energy carried into the tank water by flows, relative to the cold water of the start, minus the work done on its
+     * shell, since the start (J).
      */
     static final int CARRIED = 10;
     /** Mass discharged by the first relief valve since the start (kg); the others follow. */

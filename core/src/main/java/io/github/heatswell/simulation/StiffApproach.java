@@ -3,16 +3,19 @@ package io.github.heatswell.simulation;
 import java.util.List;
 
 /**
- * The approach of a very stiff house to what its reducing valve gives, made at once. A litre of water in a rigid tank changes its
- * pressure by bars within thousandths of a second when a relief valve opens or closes; the solver would take a hundred steps each
- * time for something in which no water to speak of flows. The water that the change of pressure stores or frees is entered as let in,
- * or as gone by whatever passes water out at that moment, and the tank's water is warmed by the compression.
+ * Instantaneous approach of a very stiff system to its reducing valve's pressure. A litre of water in a rigid tank
+ * changes its pressure by bars within milliseconds when a relief valve opens or closes; the solver would take a hundred
+ * steps each time although hardly any water flows. The water stored or released is booked as inflow, or as outflow
+ * through whatever is open, and compression warms the tank's water.
  */
 final class StiffApproach {
 
-    /** The time constant (s) below which an approach is made at once: no house with more give than a few grams a bar has it. */
+    /**
+     * Time constant (s) below which an approach is instantaneous: only systems with a compliance of a few grams per bar
+     * are that stiff.
+     */
     static final double AT_ONCE = 0.05;
-    /** So close (Pa) to its equilibrium the approach is over. */
+    /** The approach ends this close (Pa) to equilibrium. */
     private static final double THERE = 0.5;
 
     private static final int MAX_ITERATIONS = 30;

@@ -4,22 +4,21 @@ import io.github.heatswell.system.ReducingValve;
 import io.github.heatswell.system.Supply;
 
 /**
- * The cold feed in absolute pressures: at which pressure it stands still, how hard it is to draw from, and what it takes
- * back.
+ * The cold feed as a boundary condition in absolute pressures: static pressure, flow resistance, and return flow.
  */
 final class SupplyBoundary {
 
     /**
-     * Resistance (Pa s/m3) of a service line that has none described: 0.3 bar at 20 L/min. It matters only in the seconds
-     * in which a system is filled up to the supply's pressure. Own choice; common practice, no source.
+     * Flow resistance (Pa s/m3) of the service line: 0.3 bar at 20 L/min. It matters only in the seconds in which a
+     * system fills to supply pressure. Own choice; common practice, no source.
      */
     private static final double SERVICE_LINE = 0.3e5 / (20e-3 / 60);
     /** Below this difference (Pa) the flow through a leaking seat is taken as proportional to it. */
     private static final double SMALL_DIFFERENCE = 100;
 
     /**
-     * A bypass opens no sooner than this (Pa) above the mains, the weight of a centimetre of water: its disc has some weight, and
-     * closed and open need two pressures.
+     * A bypass opens at least this far (Pa) above the mains, a centimetre of water: its disc has weight, and opening
+     * and closing need two thresholds.
      */
     private static final double LEAST_BYPASS = 100;
 
@@ -27,13 +26,13 @@ final class SupplyBoundary {
     final boolean open;
     /** Whether water goes back once the house exceeds the mains by {@link #bypassOpens}. */
     final boolean bypass;
-    /** The pressure (Pa, absolute) a reducing valve locks up at; infinite without one. */
+    /** Lock-up pressure (Pa, absolute) of a reducing valve; infinite without one. */
     final double lockUp;
     /** Difference (Pa) at which the bypass opens. */
     final double bypassOpens;
-    /** How far the pressure falls with the flow (Pa s/m3), 0 for a feed that holds its pressure. */
+    /** Droop per flow (Pa s/m3), 0 for a feed that holds its pressure. */
     final double droop;
-    /** The same, but never 0: how hard it is to fill up the system. */
+    /** The same, but never 0: flow resistance while filling. */
     final double resistance;
 
     private final double seatLeakage;
@@ -51,7 +50,7 @@ final class SupplyBoundary {
         seatLeakage = supply.seatLeakage() / Math.sqrt(1e5);
     }
 
-    /** The pressure (Pa, absolute) at which the feed stands still, for a mains pressure (Pa, absolute). */
+    /** Static pressure of the feed (Pa, absolute) at a mains pressure (Pa, absolute). */
     double standing(double mains) {
         return Math.min(mains, lockUp);
     }
@@ -61,13 +60,13 @@ final class SupplyBoundary {
         return mains <= lockUp;
     }
 
-    /** The pressure (Pa, absolute) a system runs towards: from below that of the feed, from above the one its bypass keeps. */
+    /** Target pressure (Pa, absolute) of the system: the feed's from below, the bypass's from above. */
     double target(double pressure, double mains) {
         return returns(pressure, mains) ? mains + bypassOpens : standing(mains);
     }
 
     /**
-     * What {@link #resistance} lets into a system that is not at the pressure of the feed; negative if water goes back.
+     * Flow through {@link #resistance} into a system that is not at feed pressure; negative if water flows back.
      *
      * @param pressure pressure of the system (Pa, absolute)
      * @param mains pressure of the mains (Pa, absolute)
@@ -82,12 +81,12 @@ final class SupplyBoundary {
         return bypass && excess > 0 ? -excess / resistance : 0;
     }
 
-    /** Whether the house stands at what opens its bypass or above, give or take a pascal. */
+    /** Whether the pressure is at or above the bypass opening pressure, within a pascal. */
     boolean returns(double pressure, double mains) {
         return bypass && pressure > mains + bypassOpens - 1;
     }
 
-    /** How fast {@link #filling} falls with pressure (m3/s/Pa). */
+    /** Slope (m3/s/Pa) with which {@link #filling} falls with pressure. */
     double fillingSlope(double pressure, double mains) {
         boolean flows = open || pressure <= standing(mains) || bypass && pressure > mains + bypassOpens;
         return flows ? 1 / resistance : 0;
@@ -106,7 +105,7 @@ final class SupplyBoundary {
         return seatLeakage * difference / Math.sqrt(Math.abs(difference) + SMALL_DIFFERENCE);
     }
 
-    /** How fast what {@link #throughSeat} lets in falls with the pressure of the system (m3/s/Pa). */
+    /** Slope (m3/s/Pa) with which {@link #throughSeat} falls with system pressure. */
     double seatSlope(double pressure, double mains) {
         if (seatLeakage == 0) {
             return 0;

@@ -14,15 +14,13 @@ import java.util.Arrays;
  *   m cp dT/dt = Q + V T beta dp/dt + max(j, 0) (h_below - h) + max(-k, 0) (h_above - h)
  * </pre>
  *
- * so that flows push the column as a plug and carry the enthalpy of the zone they come from. What leaves at the top is
- * given; zone by zone downwards every flow is then linear in dp/dt and in the flow of valves on top of the tank, and the
- * lowest flow is what comes from the cold branch.
+ * so that flows push the column as a plug and carry the enthalpy of the zone they come from. The outflow at the top is given; zone by zone downwards every flow is then linear in dp/dt and in the flow of valves on top of the tank, and the lowest flow comes from the cold branch.
  *
  * <p>Working memory of one run, not thread-safe.
  */
 final class TankColumn {
 
-    /** Passes after which the directions of the flows are taken as they are. */
+    /** Passes after which the flow directions are accepted. */
     private static final int MAX_PASSES = 60;
 
     private final CompiledSystem plant;
@@ -113,7 +111,7 @@ final class TankColumn {
     }
 
     /**
-     * Works out the zones for a state.
+     * Evaluates the zones for a state.
      *
      * @param y the state
      * @param vector where its parts stand
@@ -168,7 +166,7 @@ final class TankColumn {
         heat[z] = power[z] - zoneLoss;
     }
 
-    /** What burners and elements give (W) to the layers from one up to before another. */
+    /** Heat (W) from burners and elements into a range of layers, end exclusive. */
     private double heating(int first, int end) {
         double sum = 0;
         for (int i = 0; i < plant.sources.length; i++) {
@@ -189,9 +187,9 @@ final class TankColumn {
     /**
      * Finds the flow from the cold branch.
      *
-     * @param drawn what leaves at the top to the taps (kg/s)
-     * @param topRelief what valves on top discharge by their curves (kg/s), for a first look at the directions
-     * @param pressureRate rate of pressure (Pa/s), for the same
+     * @param drawn flow from the top to the taps (kg/s)
+     * @param topRelief discharge of valves on top by their curves (kg/s), to estimate the directions
+     * @param pressureRate rate of pressure (Pa/s), likewise
      * @param cold enthalpy of cold water (J/kg)
      * @return the flow into the lowest zone
      */
@@ -210,7 +208,7 @@ final class TankColumn {
         return flow[0];
     }
 
-    /** Makes the assumed directions those of the flows; says whether any changed. */
+    /** Sets the assumed directions to those of the flows; returns whether any changed. */
     private boolean turnFlows(double pressureRate, double topRelief) {
         boolean turned = false;
         for (int z = 0; z < zones; z++) {
@@ -221,7 +219,7 @@ final class TankColumn {
         return turned;
     }
 
-    /** Goes once down the column with the directions assumed. */
+    /** One pass down the column with the assumed directions. */
     private void pass() {
         for (int z = zones - 1; z >= 0; z--) {
             double cp = states[z].heatCapacity();
@@ -251,11 +249,11 @@ final class TankColumn {
     }
 
     /**
-     * What a step of the pressure does at once, with nothing else flowing: every flow has the direction of the step.
+     * Effect of an instantaneous pressure step with nothing else flowing: every flow has the direction of the step.
      *
      * @param step by how much pressure changes (Pa)
      * @param cold enthalpy of cold water (J/kg)
-     * @param into takes by how much each layer becomes warmer (K)
+     * @param into receives the temperature rise of each layer (K)
      * @param lowest where the lowest layer stands there
      * @return what flows into the lowest zone (kg)
      */
@@ -269,7 +267,10 @@ final class TankColumn {
         return flow[0].at(step, 0);
     }
 
-    /** Whether the flows have the directions assumed; if not, they are turned, and {@link #inflow} is due again. */
+    /**
+     * Whether the flows have the assumed directions; if not, they are reversed, and {@link #inflow} must be called
+     * again.
+     */
     boolean agrees(double pressureRate, double topRelief) {
         return !turnFlows(pressureRate, topRelief);
     }
@@ -285,7 +286,7 @@ final class TankColumn {
         }
     }
 
-    /** How fast the shell takes up room (m3/s), with the rates last filled. */
+    /** Growth rate (m3/s) of the shell volume, with the rates last filled. */
     double shellRate(double pressureRate) {
         double warmingOfAll = 0;
         for (int z = 0; z < zones; z++) {
@@ -351,15 +352,15 @@ final class TankColumn {
         return z;
     }
 
-    /** Of a layer's water, the part that what flows through its lower face replaces in a second (1/s). */
+    /** Fraction of a layer's water replaced per second by the flow through its lower face (1/s). */
     double turnover(int layer, double pressureRate, double topRelief) {
         int z = zoneOf(layer);
         return Math.abs(flow[z].at(pressureRate, topRelief)) * count[z] / mass[z];
     }
 
     /**
-     * By how much faster (K/s) the lower part of a zone would become warmer than its upper part if they did not mix. The
-     * standing loss and the work of compression are the same for every layer of a zone.
+     * Rate (K/s) at which the lower part of a zone would overtake its upper part in temperature if unmixed. Standing
+     * loss and compression work are the same for every layer of a zone.
      *
      * @param layer the highest layer of the lower part
      * @param pressureRate rate of pressure (Pa/s)

@@ -6,11 +6,11 @@ import io.github.heatswell.system.ReliefValve;
 /** A relief valve in pressures (Pa, absolute) at the height of the drain cock. */
 final class Valve {
 
-    /** What an open valve is lifted by. */
+    /** What lifts an open valve. */
     enum Lift {
-        /** It lies on its seat, tight. */
+        /** On its seat, tight. */
         CLOSED,
-        /** It lies on its seat, which leaks. */
+        /** On its seat, which leaks. */
         SEEPING,
         /** Pressure. */
         PRESSURE,
@@ -26,7 +26,7 @@ final class Valve {
     final String name;
     final double setPressure;
     final double reseatPressure;
-    /** Temperatures (K) of a combined device; infinite for a valve that minds pressure only. */
+    /** Temperatures (K) of a T&amp;P valve; infinite for a valve that responds to pressure only. */
     final double opensAt;
 
     final double reseatsAt;
@@ -66,10 +66,10 @@ final class Valve {
     }
 
     /**
-     * Flow of the valve. Open, it is the lift times the full flow, scaled with the square root of the pressure difference
-     * to the air as through any orifice. Below the reseat pressure, where a modulating valve has closed, and below the
-     * pressure from which its seat leaks, the line is carried on to negative flows, so that a solver's trial step beyond the
-     * event meets no kink.
+     * Flow of the valve. Open, it is the lift times the full flow, scaled with the square root of the pressure
+     * difference to the air, as for any orifice. Below the reseat pressure, where a modulating valve has closed, and
+     * below the pressure at which its seat starts to leak, the line continues to negative flows, so that a trial step
+     * of the solver beyond the event meets no kink.
      *
      * @param pressure pressure (Pa, absolute)
      * @param by what it is lifted by
@@ -85,7 +85,7 @@ final class Valve {
         return by == Lift.SEEPING ? leakage * (pressure - leaksFrom) / (setPressure - leaksFrom) : 0;
     }
 
-    /** How fast the flow of the open valve grows with pressure (m3/s/Pa); 0 for a closed one. */
+    /** Slope of the open valve's flow with pressure (m3/s/Pa); 0 for a closed one. */
     double flowSlope(double pressure, Lift by) {
         if (pressure <= atmosphere || !by.isOpen()) {
             return 0;
@@ -96,12 +96,12 @@ final class Valve {
                 * ((rising ? 1 / (fullLiftPressure - reseatPressure) : 0) + lift / (2 * (pressure - atmosphere)));
     }
 
-    /** How fast what a leaking seat lets by grows with pressure (m3/s/Pa); 0 for a tight or an open one. */
+    /** Slope of the seat leakage with pressure (m3/s/Pa); 0 for a tight seat or an open valve. */
     double seatLeakageSlope(Lift by) {
         return by == Lift.SEEPING ? leakage / (setPressure - leaksFrom) : 0;
     }
 
-    /** How the valve lies on its seat at a pressure (Pa, absolute). */
+    /** Seat state of the closed valve at a pressure (Pa, absolute). */
     Lift onSeat(double pressure) {
         return seatLeaks() && pressure > leaksFrom ? Lift.SEEPING : Lift.CLOSED;
     }

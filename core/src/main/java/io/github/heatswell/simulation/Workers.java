@@ -11,9 +11,9 @@ import java.util.function.IntConsumer;
 import java.util.function.Supplier;
 
 /**
- * Threads that do numbered pieces of work, such as simulations of many houses. Each takes the next piece that nobody has
- * begun yet, so that the pieces done are always the first ones without a gap, and what is found does not depend on the
- * number of threads. The threads end with the work, and none of them keeps a program alive.
+ * Worker threads for numbered tasks, such as simulations of many houses. Each takes the next unstarted task, so that
+ * finished tasks are always a gapless prefix and results do not depend on the number of threads. The threads end with
+ * the work and are daemons.
  */
 public final class Workers {
 

@@ -14,7 +14,7 @@ import java.util.Optional;
  *
  * @param kind what to report, or empty for a mere kink of the equations
  * @param device the relief valve, or empty
- * @param cause what opens the relief valve, or empty for everything but an opening
+ * @param cause the cause of a relief valve's opening, empty for all other events
  * @param trigger above zero once the mode is left
  * @param next the mode that follows, or empty if the run ends
  */

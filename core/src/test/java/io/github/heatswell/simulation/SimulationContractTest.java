@@ -231,7 +231,7 @@ class SimulationContractTest {
     void aRunThatCannotGoOnSaysWhereItStood() {
         RuntimeException cause = new IllegalStateException("too small a step");
         SimulationException stopped = new SimulationException("stopped", 61.5, 4.2e5, 330, cause);
-        assertEquals("stopped (at 61.5 s; last sound state: 420000.0 Pa absolute, 330.0 K)", stopped.getMessage());
+        assertEquals("stopped (at 61.5 s; last valid state: 420000.0 Pa absolute, 330.0 K)", stopped.getMessage());
         assertEquals(61.5, stopped.time());
         assertEquals(4.2e5, stopped.pressureAbsolute());
         assertEquals(330, stopped.waterTemperature());

@@ -10,7 +10,7 @@ final class Spread {
     private Spread() {}
 
     /**
-     * Chooses.
+     * Selects the modes.
      *
      * @param values what they are ranked by; of equal ones the earlier counts as lower
      * @param count how many to choose, at least 2 and no more than there are
