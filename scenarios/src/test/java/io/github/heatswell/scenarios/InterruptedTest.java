@@ -50,7 +50,9 @@ class InterruptedTest {
         assertEquals('%', c, "there was no progress");
         Child.Ended ended = interrupt(process, signal);
         assertEquals(status, ended.status(), ended.err());
-        assertEquals(Set.of("samples.csv", "spread.csv", "spread.json", "spread.png", "spread.svg"), names(out));
+        assertEquals(
+                Set.of("report.html", "samples.csv", "spread.csv", "spread.json", "spread.png", "spread.svg"),
+                names(out));
         long samples = Files.readAllLines(out.resolve("samples.csv")).size() - 1L;
         assertTrue(samples > 0 && samples < 100_000, () -> samples + " samples");
         assertTrue(ended.out().contains(samples + " of 100000"), ended.out());

@@ -16,10 +16,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
 final class ErrorMessages {
 
     private static final String NOTHING_WRITTEN = "nothing was written: ";
-    private static final String NO_MEMORY =
-            "out of memory; give Java more, for example HEATSWELL_JAVA_OPTS=-Xmx1g";
-    private static final String NO_MORE =
-            "heatswell: out of memory; the cause of the failure could not be reported\n";
+    private static final String NO_MEMORY = "out of memory; give Java more, for example HEATSWELL_JAVA_OPTS=-Xmx1g";
+    private static final String NO_MORE = "heatswell: out of memory; the cause of the failure could not be reported\n";
     private static final int MAX_CAUSES = 20;
     private static final int MAX_FAULTS = 50;
 
@@ -74,7 +72,8 @@ final class ErrorMessages {
                     + " failed; please report this: " + Printable.line(variant.getMessage());
         }
         if (failure instanceof SimulationException) {
-            return NOTHING_WRITTEN + "the simulation failed; please report this: " + Printable.line(failure.getMessage());
+            return NOTHING_WRITTEN + "the simulation failed; please report this: "
+                    + Printable.line(failure.getMessage());
         }
         return NOTHING_WRITTEN + unexpected(failure);
     }

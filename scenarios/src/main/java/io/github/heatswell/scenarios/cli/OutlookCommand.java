@@ -86,11 +86,10 @@ final class OutlookCommand implements ScenarioQuestion {
                 .paramLabel("RATE")
                 .type(PrechargeLossRange.class)
                 .converters(OutlookCommand::fading)
-                .description(
-                        "Share of its gauge pressure the precharge loses per year, such as '8 %%', or a range such"
-                                + " as '5 %% to 20 %%'; the geometric mean of a range is the expected rate."
-                                + " Default: '3 %% to 25 %%', 8.5 %% expected: an estimate for a butyl diaphragm,"
-                                + " good to a factor of three.")
+                .description("Share of its gauge pressure the precharge loses per year, such as '8 %%', or a range such"
+                        + " as '5 %% to 20 %%'; the geometric mean of a range is the expected rate."
+                        + " Default: '3 %% to 25 %%', 8.5 %% expected: an estimate for a butyl diaphragm,"
+                        + " good to a factor of three.")
                 .build();
     }
 

@@ -87,8 +87,7 @@ final class SizeCommand implements ScenarioQuestion {
 
     private static OptionSpec rating() {
         return pressure(
-                RATING,
-                "Maximum working pressure of the vessel. Default: that of the scenario's vessel, or 10 bar.");
+                RATING, "Maximum working pressure of the vessel. Default: that of the scenario's vessel, or 10 bar.");
     }
 
     private static OptionSpec noCodeCap() {

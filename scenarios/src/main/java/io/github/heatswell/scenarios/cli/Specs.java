@@ -91,7 +91,8 @@ final class Specs {
                 .type(Path.class)
                 .converters(Specs::path)
                 .description(
-                        "Folder for the results. Created if missing; existing files of the same names are replaced. " + fallback)
+                        "Folder for the results. Created if missing; existing files of the same names are replaced. "
+                                + fallback)
                 .build();
     }
 
@@ -200,7 +201,7 @@ final class Specs {
         } catch (IllegalArgumentException e) {
             throw new TypeConversionException(e.getMessage());
         }
-        throw new TypeConversionException(Printable.quote(text) + " is longer than any run can be can be can be can"
-                + " be");
+        throw new TypeConversionException(
+                Printable.quote(text) + " is longer than any run can be can be can be can" + " be");
     }
 }

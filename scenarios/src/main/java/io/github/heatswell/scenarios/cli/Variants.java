@@ -55,8 +55,8 @@ record Variants(List<String> fields, List<Variant> all) {
             }
         }
         if (fields.contains(SAMPLE_FIELD) && request.arguments().hasMatchedOption(Specs.SAMPLE)) {
-            throw new IllegalArgumentException(SAMPLE_FIELD + ": cannot be varied together with --sample, which sets"
-                    + " it");
+            throw new IllegalArgumentException(
+                    SAMPLE_FIELD + ": cannot be varied together with --sample, which sets" + " it");
         }
     }
 

@@ -2,8 +2,6 @@ package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.narrative.NamedSummary;
 import io.github.heatswell.scenarios.file.Scenario;
-import io.github.heatswell.scenarios.wording.Printable;
-import io.github.heatswell.scenarios.wording.Wrapped;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -14,14 +12,6 @@ final class Doubtful {
 
     private Doubtful() {}
 
-    /** For a terminal: a paragraph and an empty line, or nothing. */
-    static String lines(Scenario scenario) {
-        return scenario.doubts()
-                .sentence()
-                .map(said -> Wrapped.lines(Printable.line(said), "", "") + "\n")
-                .orElse("");
-    }
-
     /** For several runs, with their names. */
     static List<String> remarks(List<NamedSummary> runs) {
         return runs.stream()
@@ -30,7 +20,7 @@ final class Doubtful {
                 .toList();
     }
 
-    /** For a page: the sentence, if there is one, before other remarks. */
+    /** The sentence, if there is one, before other remarks. */
     static List<String> before(Scenario scenario, List<String> remarks) {
         return Stream.concat(scenario.doubts().sentence().stream(), remarks.stream())
                 .toList();

@@ -1,6 +1,5 @@
 package io.github.heatswell.scenarios.report;
 
-import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
@@ -36,7 +35,6 @@ final class FileTransaction implements AutoCloseable {
     private static final String OLD = "old";
 
     private final Path folder;
-    private final NewFolder making;
     private final Mover mover;
     private final long patience;
     private final CountDownLatch closed = new CountDownLatch(1);
@@ -57,7 +55,6 @@ final class FileTransaction implements AutoCloseable {
 
     private FileTransaction(Path folder, long patience, Mover mover) {
         this.folder = folder;
-        this.making = new NewFolder(folder);
         this.patience = patience;
         this.mover = mover;
     }
@@ -96,12 +93,7 @@ final class FileTransaction implements AutoCloseable {
 
     private synchronized void open(Path boundary) throws IOException {
         refuseIfOver();
-        making.make();
-        if (!folder.toRealPath().startsWith(boundary.toRealPath())) {
-            throw new OutputException(
-                    folder + " is a link that leads out of " + boundary + "; nothing is written there", null);
-        }
-        work = WorkFolder.take(folder);
+        work = WorkFolder.take(folder, boundary);
         finishKilled();
         clear();
         work.make(NEW);
@@ -118,10 +110,8 @@ final class FileTransaction implements AutoCloseable {
 
     /** Writes a file that gets its name later. */
     void write(ResultFile file) throws OutputException {
-        try (OutputStream stream = create(file.name())) {
-            FailureTrackingStream out = new FailureTrackingStream(new BufferedOutputStream(stream));
+        try (OutputStream out = create(file.name())) {
             file.writeTo(out);
-            out.complete();
         } catch (IOException | UncheckedIOException e) {
             throw OutputException.cannotWrite(folder.resolve(file.name()), e);
         }
@@ -229,7 +219,9 @@ final class FileTransaction implements AutoCloseable {
     @Override
     public void close() {
         giveUp();
-        release();
+        synchronized (this) {
+            release();
+        }
         closed.countDown();
         try {
             Runtime.getRuntime().removeShutdownHook(onShutdown);
@@ -241,9 +233,12 @@ final class FileTransaction implements AutoCloseable {
 
     /** Removes what is unfinished, with the folders made for it. */
     private synchronized void giveUp() {
+        WorkFolder unfinished = work;
         if (!over) {
             finish();
-            making.takeAway();
+            if (unfinished != null) {
+                unfinished.takeAway();
+            }
         }
     }
 
@@ -256,12 +251,10 @@ final class FileTransaction implements AutoCloseable {
     }
 
     private void clear() {
-        work.clear(NEW);
-        work.clear(READY);
-        work.clear(OLD);
+        List.of(NEW, READY, OLD).forEach(work::clear);
     }
 
-    private synchronized void release() {
+    private void release() {
         if (work != null) {
             work.release();
             work = null;

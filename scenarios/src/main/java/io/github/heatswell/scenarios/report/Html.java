@@ -14,6 +14,7 @@ import java.util.regex.Pattern;
  */
 public final class Html {
 
+    private static final char REPLACEMENT = '\ufffd';
     private static final Pattern NAME = Pattern.compile("[a-z][A-Za-z0-9-]*");
 
     private final StringBuilder page = new StringBuilder();
@@ -67,7 +68,7 @@ public final class Html {
      * @return this writer
      */
     public Html text(String text) {
-        page.append(Escaped.of(text));
+        page.append(escaped(text));
         return this;
     }
 
@@ -164,7 +165,7 @@ public final class Html {
             page.append(' ')
                     .append(checked(attributes[i]))
                     .append("=\"")
-                    .append(Escaped.of(attributes[i + 1]))
+                    .append(escaped(attributes[i + 1]))
                     .append('"');
         }
     }
@@ -174,5 +175,32 @@ public final class Html {
             throw new IllegalArgumentException("not a name for markup: " + name);
         }
         return name;
+    }
+
+    /** The text with everything replaced that could be read as markup, and without characters that no page may hold. */
+    static String escaped(String text) {
+        StringBuilder escaped = new StringBuilder(text.length() + 16);
+        text.codePoints().forEach(point -> append(escaped, point));
+        return escaped.toString();
+    }
+
+    private static void append(StringBuilder escaped, int point) {
+        switch (point) {
+            case '&' -> escaped.append("&amp;");
+            case '<' -> escaped.append("&lt;");
+            case '>' -> escaped.append("&gt;");
+            case '"' -> escaped.append("&quot;");
+            case '\'' -> escaped.append("&#39;");
+            case '\r' -> escaped.append('\n');
+            default -> escaped.appendCodePoint(allowed(point) ? point : REPLACEMENT);
+        }
+    }
+
+    /** Neither a control character, nor half of a pair, nor one of the code points that are no characters. */
+    private static boolean allowed(int point) {
+        boolean control = point < 0x20 && point != '\t' && point != '\n' || point >= 0x7f && point < 0xa0;
+        boolean half = point >= Character.MIN_SURROGATE && point <= Character.MAX_SURROGATE;
+        boolean none = point >= 0xfdd0 && point <= 0xfdef || (point & 0xfffe) == 0xfffe;
+        return !control && !half && !none;
     }
 }

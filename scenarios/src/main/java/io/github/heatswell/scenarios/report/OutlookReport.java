@@ -95,12 +95,12 @@ public final class OutlookReport {
                     shown.pressure(last.prechargeGauge()),
                     shown.pressure(course.highestInYear(year)),
                     shown.volume(course.relievedInYear(year)),
-                    Money.of(answer.cost(course, year), costs().currency())));
+                    PageCosts.money(answer.cost(course, year), costs().currency())));
         }
         return new Grid(
-                "Year by year with the expected fading, gauge pressures. Every day is taken to be like the worst of its"
-                        + " month, so less is given off than this.",
-                List.of("Year", "Charge at its end", "Highest peak", "Given off", "Price of that water"),
+                "Year by year at the expected loss of precharge, gauge pressures. Every day counts as the worst of its"
+                        + " month, so the true discharge is less.",
+                List.of("Year", "Precharge at its end", "Highest peak", "Discharge", "Price of that water"),
                 rows);
     }
 
@@ -116,10 +116,10 @@ public final class OutlookReport {
                 .forEach(course -> rows.add(
                         vessel(shown.volume(course.vesselVolume()) + ", expected fading", course, words, shown)));
         return new Grid(
-                "What a larger vessel with the same charge would change. Water costs "
-                        + Money.of(costs().ofWater(1), costs().currency()) + " a cubic metre"
+                "What a larger vessel with the same precharge would change. Water costs "
+                        + PageCosts.money(costs().ofWater(1), costs().currency()) + " a cubic metre"
                         + (costs().waterInvented() ? ", a price that is invented." : "."),
-                List.of("Vessel", "Drips from", "Given off in all the years", "Price of that water"),
+                List.of("Vessel", "Drips from", "Discharge in all the years", "Price of that water"),
                 rows);
     }
 
@@ -128,7 +128,7 @@ public final class OutlookReport {
                 name,
                 words.begins(course),
                 shown.volume(course.relieved()),
-                Money.of(answer.cost(course), costs().currency()));
+                PageCosts.money(answer.cost(course), costs().currency()));
     }
 
     private Costs costs() {

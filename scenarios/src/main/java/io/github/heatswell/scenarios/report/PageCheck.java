@@ -147,7 +147,7 @@ final class PageCheck {
                 && check.dripping().count() < check.dripping().of()) {
             remarks.add(
                     "In " + check.dripping().count() + " of " + check.dripping().of()
-                            + " houses that differ from this one within the uncertainties, a relief valve gives off water.");
+                            + " houses that differ from this one within the uncertainties, a relief valve discharges.");
         }
         remarks.add("The range holds nine of ten of " + check.result().completed()
                 + " simulated houses within the uncertainties listed further down, and the error of a dial gauge of "
@@ -171,9 +171,9 @@ final class PageCheck {
 
     private String drips(CheckSheet.Drips drips) {
         if (!drips.expected()) {
-            return "No relief valve is expected to give off water.";
+            return "No relief valve is expected to discharge.";
         }
-        String volume = "Relief valves are expected to give off " + shown.volume(drips.volume())
+        String volume = "Relief valves are expected to discharge " + shown.volume(drips.volume())
                 + " from the closing of the taps to the next morning";
         String first = drips.firstAfter().isPresent()
                 ? ", first after " + shown.time(drips.firstAfter().getAsDouble())

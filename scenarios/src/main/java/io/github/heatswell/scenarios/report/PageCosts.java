@@ -3,6 +3,7 @@ package io.github.heatswell.scenarios.report;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.scenarios.choice.YearlyWater;
 import io.github.heatswell.scenarios.file.Costs;
+import io.github.heatswell.units.Decimals;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,7 +12,14 @@ import java.util.Map;
 /** The water of a year and its price, as the printed report shows them. */
 final class PageCosts {
 
+    private static final int DECIMALS = 2;
+
     private PageCosts() {}
+
+    /** An amount as reports show it: two decimals, then the currency. */
+    static String money(double amount, String currency) {
+        return Decimals.fixed(amount, DECIMALS) + " " + currency;
+    }
 
     /** What is to be said of a bill that no vessel changes. */
     static String whatever(VesselAnswer answer) {
@@ -33,14 +41,14 @@ final class PageCosts {
         }
         List<List<String>> rows = new ArrayList<>();
         houses.forEach((house, water) -> rows.add(List.of(
-                house, shown.largeVolume(water.volume()), Money.of(costs.ofWater(water.volume()), costs.currency()))));
+                house, shown.largeVolume(water.volume()), money(costs.ofWater(water.volume()), costs.currency()))));
         return List.of(
                 new Grid("Water discharged in a year", List.of("House", "Water", "Price"), rows),
                 new Block.Paragraph(basis(costs), Block.Tone.QUIET));
     }
 
     private static String basis(Costs costs) {
-        String price = Money.of(costs.water().doubleValue(), costs.currency()) + " a cubic metre";
+        String price = money(costs.water().doubleValue(), costs.currency()) + " a cubic metre";
         return "A year is taken as 365 days like those of the run; a run shorter than a day counts as one. Water and waste"
                 + " water cost " + price
                 + (costs.waterInvented() ? ", a price that is invented: give your own under 'costs'." : ".");

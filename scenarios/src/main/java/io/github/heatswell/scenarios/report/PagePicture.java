@@ -34,7 +34,7 @@ final class PagePicture {
     static Block.Picture ofYears(Chart chart) {
         return of(
                 chart,
-                "Gauge pressure on the worst day of each month above, and what the relief valves give off below.",
+                "Gauge pressure on the worst day of each month above, and what the relief valves discharge below.",
                 "Chart of the peak pressure over the years. " + chart.headline());
     }
 

@@ -98,7 +98,9 @@ final class PageSizes {
                 row.add(precharge(size, atmosphere, shown));
             }
             if (priced) {
-                row.add(size.price().map(Money::of).orElse("not given"));
+                row.add(size.price()
+                        .map(price -> PageCosts.money(price.amount().doubleValue(), price.currency()))
+                        .orElse("not given"));
             }
             row.add(enough.apply(size));
             rows.add(row);

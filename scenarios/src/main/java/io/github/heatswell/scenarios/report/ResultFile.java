@@ -2,8 +2,10 @@ package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.scenarios.wording.Printable;
 import io.github.heatswell.simulation.Workers;
+import java.io.BufferedOutputStream;
 import java.io.BufferedWriter;
 import java.io.ByteArrayOutputStream;
+import java.io.FilterOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
@@ -179,9 +181,39 @@ public final class ResultFile {
      * Writes the content.
      *
      * @param out takes the bytes; stays open
-     * @throws IOException if writing fails
+     * @throws IOException if writing fails, also where the content keeps that to itself
      */
     void writeTo(OutputStream out) throws IOException {
-        content.writeTo(out);
+        Tracked tracked = new Tracked(out);
+        BufferedOutputStream buffered = new BufferedOutputStream(tracked);
+        content.writeTo(buffered);
+        buffered.flush();
+        if (tracked.failure != null) {
+            throw tracked.failure;
+        }
+    }
+
+    /** A stream that remembers that writing failed, since not every writer on top of it passes the failure on. */
+    private static final class Tracked extends FilterOutputStream {
+        private IOException failure;
+
+        Tracked(OutputStream out) {
+            super(out);
+        }
+
+        @Override
+        public void write(int b) throws IOException {
+            write(new byte[] {(byte) b}, 0, 1);
+        }
+
+        @Override
+        public void write(byte[] bytes, int offset, int length) throws IOException {
+            try {
+                out.write(bytes, offset, length);
+            } catch (IOException e) {
+                failure = e;
+                throw e;
+            }
+        }
     }
 }

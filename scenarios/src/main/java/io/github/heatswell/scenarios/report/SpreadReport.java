@@ -69,7 +69,7 @@ public final class SpreadReport {
                         List.of(
                                 Document.answer(
                                         "",
-                                        "A relief valve gives off water in " + inWords(answer.dripping(), shown) + ".",
+                                        "A relief valve discharges in " + inWords(answer.dripping(), shown) + ".",
                                         stopped(),
                                         ""),
                                 Document.pictures(
@@ -135,16 +135,16 @@ public final class SpreadReport {
     }
 
     private Grid quantiles(QuantityFormat shown) {
-        List<String> heads = new ArrayList<>(List.of("Of all"));
+        List<String> heads = new ArrayList<>(List.of("Share of samples"));
         for (double share : SHARES) {
             heads.add(Math.round(PERCENT * share) + " %");
         }
         return new Grid(
-                "How the samples are spread, gauge pressures",
+                "How the samples spread, gauge pressures",
                 heads,
                 List.of(
                         quantiles("Peak up to", answer.peak(), shown::pressure),
-                        quantiles("Given off up to", answer.relieved(), shown::volume)));
+                        quantiles("Discharge up to", answer.relieved(), shown::volume)));
     }
 
     private static List<String> quantiles(String label, OutputSpread spread, DoubleFunction<String> words) {
@@ -167,8 +167,8 @@ public final class SpreadReport {
                     input.words()));
         }
         return new Grid(
-                "How strongly each input goes with the peak and with the water given off: rank correlation, from -1 to 1",
-                List.of("Input", "Peak", "Given off", "Value"),
+                "Rank correlation of each input with the peak and with the discharge, from -1 to 1",
+                List.of("Input", "Peak", "Discharge", "Value"),
                 rows);
     }
 

@@ -130,7 +130,7 @@ public final class Svg {
             markup.append(' ')
                     .append(name)
                     .append("=\"")
-                    .append(Escaped.of(value))
+                    .append(Html.escaped(value))
                     .append('"');
         }
 
@@ -154,7 +154,7 @@ public final class Svg {
         @Override
         public void characters(char[] text, int start, int length) {
             closeTag();
-            markup.append(Escaped.of(new String(text, start, length)));
+            markup.append(Html.escaped(new String(text, start, length)));
         }
 
         // Where these end is another matter in HTML than in XML.

@@ -37,7 +37,7 @@ class StudyCommandsTest {
         List<String> samples = Files.readAllLines(folder.resolve("samples.csv"));
         assertEquals("sample,supply.pressure (bar),peak_gauge_bar,relieved_total_L,hazard", samples.get(0));
         assertEquals(65, samples.size());
-        assertTrue(outcome.out().contains("A relief valve gives off water in all of 64 samples"), outcome.out());
+        assertTrue(outcome.out().contains("A relief valve discharges in all of 64 samples"), outcome.out());
         outcome.out()
                 .lines()
                 .filter(line -> !line.contains(folder.toString()))

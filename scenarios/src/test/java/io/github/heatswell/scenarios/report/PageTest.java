@@ -39,7 +39,7 @@ class PageTest {
             assertTrue(line.highestGauge() >= gauge + error, line.when());
         }
         assertTrue(check.steps().stream().anyMatch(step -> step.contains("77\u00a0L (20.3\u00a0gal)")));
-        assertTrue(check.remarks().contains("No relief valve is expected to give off water."));
+        assertTrue(check.remarks().contains("No relief valve is expected to discharge."));
         assertTrue(
                 check.remarks().get(0).startsWith("This sheet is for the house with a vessel of 12"),
                 check.remarks().get(0));

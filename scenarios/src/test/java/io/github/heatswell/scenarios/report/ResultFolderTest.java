@@ -84,11 +84,12 @@ class ResultFolderTest {
                 throw full;
             }
         };
-        FailureTrackingStream stream = new FailureTrackingStream(disk);
-        PrintStream deaf = new PrintStream(stream, true, StandardCharsets.UTF_8);
-        deaf.print("a table");
-        deaf.flush();
-        assertEquals(full, assertThrows(IOException.class, stream::complete));
+        ResultFile deaf = ResultFile.of("table.txt", out -> {
+            PrintStream printing = new PrintStream(out, true, StandardCharsets.UTF_8);
+            printing.print("a table");
+            printing.flush();
+        });
+        assertEquals(full, assertThrows(IOException.class, () -> deaf.writeTo(disk)));
     }
 
     @Test
