@@ -20,7 +20,7 @@ final class Ageing {
 
     private static final int MONTHS = OutlookMonth.MONTHS_OF_YEAR;
     private static final double DAY = 86_400;
-    /** A charge of nothing cannot be described; this little (Pa, gauge) does as little. */
+    /** A zero precharge cannot be described; this one (Pa, gauge) is as good as none. */
     private static final double LEAST_PRECHARGE = 1000;
 
     private final HotWaterSystem house;
@@ -46,17 +46,17 @@ final class Ageing {
         return Math.max(LEAST_PRECHARGE, vessel.precharge().gauge(house.site().atmosphere()));
     }
 
-    /** What the charge of the vessel should read. */
+    /** The precharge the vessel should have. */
     PrechargeTarget target() {
         return PrechargeTarget.of(house).orElseThrow();
     }
 
-    /** The static pressure at the vessel against which the gas stands most of the day (Pa, gauge). */
+    /** The static pressure at the vessel for most of the day (Pa, gauge). */
     double staticGauge() {
         return seasons.staticAtVessel();
     }
 
-    /** The worst day of a month with a vessel of some volume (m3) whose charge has faded since the start. */
+    /** The worst day of a month with a vessel of some volume (m3) that has lost precharge since the start. */
     OutlookMonth month(int number, double volume, PrechargeLoss loss) {
         double years = seasons.yearsUntil(number);
         double precharge = loss.left(prechargeGauge(), staticGauge(), years);

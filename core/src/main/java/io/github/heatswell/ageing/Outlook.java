@@ -23,13 +23,13 @@ import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 
 /**
- * Looks years ahead: month by month the charge of the vessel fades, the supply has the temperature and the pressure of the
- * season, and the run of the house is simulated on the worst day.
+ * Looks years ahead: month by month the vessel loses precharge, the supply follows the seasons, and the worst day is
+ * simulated.
  *
- * <p>Three courses are followed with the numbers of the house as described: with the rate of fading that is expected, and
- * with the lowest and the highest that may be. When dripping begins is also asked of many houses that deviate from it as
- * its numbers are uncertain, each with a rate of fading of its own. Months are twelfths of a year of 365 days; the first
- * begins on the house's day of the year, on which the vessel holds the charge of its description. Immutable.
+ * <p>Three courses are followed with the numbers of the house as described: with the rate of fading that is expected,
+ * and with the lowest and the highest that may be. When dripping begins is also asked of many houses that deviate from
+ * it as its numbers are uncertain, each with a rate of fading of its own. Months are twelfths of a year of 365 days;
+ * the first begins on the house's day of the year, on which the vessel holds the charge of its description. Immutable.
  */
 public final class Outlook {
 
@@ -175,7 +175,7 @@ public final class Outlook {
         }
 
         /**
-         * Sets how the charge fades.
+         * Sets how fast the vessel loses precharge.
          *
          * @param value the rates
          * @return this builder
@@ -242,15 +242,15 @@ public final class Outlook {
          * Completes the description.
          *
          * @return the look ahead, ready to be simulated
-         * @throws IllegalArgumentException if there is no sound vessel whose charge could fade, if the supply does not rise to
-         *     it, or if the mains would
-         *     leave its range
+         * @throws IllegalArgumentException if there is no intact vessel, if the supply does not rise to it, or if the
+         *     mains would leave its range
          */
         public Outlook build() {
             if (house.vessel()
                     .filter(vessel -> vessel.condition() == ExpansionVessel.Condition.SOUND)
                     .isEmpty()) {
-                throw new IllegalArgumentException("vessel: there is no sound one whose charge could fade");
+                throw new IllegalArgumentException("vessel: the house has no intact expansion vessel, so there is no"
+                        + " precharge to lose");
             }
             if (PrechargeTarget.of(house).isEmpty()) {
                 throw new IllegalArgumentException("vessel: the supply does not rise to it, so no charge matches it");

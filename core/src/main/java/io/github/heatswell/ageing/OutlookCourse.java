@@ -5,10 +5,10 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * How the years go with one vessel and one rate of fading.
+ * The years with one vessel and one rate of precharge loss.
  *
  * @param vesselVolume the volume of the vessel (m3)
- * @param loss how its charge fades
+ * @param loss its loss of precharge
  * @param months month after month, whole years of them
  */
 public record OutlookCourse(double vesselVolume, PrechargeLoss loss, List<OutlookMonth> months) {
@@ -17,7 +17,7 @@ public record OutlookCourse(double vesselVolume, PrechargeLoss loss, List<Outloo
      * Copies the months.
      *
      * @param vesselVolume the volume of the vessel (m3)
-     * @param loss how its charge fades
+     * @param loss its loss of precharge
      * @param months month after month, whole years of them
      */
     public OutlookCourse {
@@ -35,8 +35,8 @@ public record OutlookCourse(double vesselVolume, PrechargeLoss loss, List<Outloo
     }
 
     /**
-     * The first month that drips after a whole year without: where a vessel with too much charge drips at first, fades
-     * until it is right, and goes on fading.
+     * The first dripping month after a whole dry year: an overcharged vessel drips at first, stops as it loses
+     * precharge, and drips again once it has lost too much.
      *
      * @return the month, or empty if there is no dry year after dripping, or no dripping after it
      */

@@ -8,7 +8,7 @@ import java.util.Optional;
  * The worst day of a month: that on which the supply is coldest.
  *
  * @param number the month, counted from 0
- * @param years how long the charge has faded on that day (years of 365 days), 0 or more
+ * @param years time since the start on that day (years of 365 days), 0 or more
  * @param dayOfYear the day, 1 to 365
  * @param prechargeGauge the precharge left (Pa, gauge), 0 or more
  * @param peakGauge the highest pressure of the run of that day, at the drain cock (Pa, gauge)
@@ -33,7 +33,7 @@ public record OutlookMonth(
      * Checks that everything is there.
      *
      * @param number the month, counted from 0
-     * @param years how long the charge has faded on that day (years of 365 days), 0 or more
+     * @param years time since the start on that day (years of 365 days), 0 or more
      * @param dayOfYear the day, 1 to 365
      * @param prechargeGauge the precharge left (Pa, gauge), 0 or more
      * @param peakGauge the highest pressure of the run of that day, at the drain cock (Pa, gauge)

@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /**
- * What the years will do.
+ * Result of the look ahead.
  *
  * @param years how many
  * @param expected the course by the rate of fading that is expected

@@ -5,17 +5,17 @@ import io.github.heatswell.units.Limits;
 import io.github.heatswell.units.RatioUnit;
 
 /**
- * How the charge of a vessel fades: gas passes the diaphragm into the water in proportion to the difference between its
- * pressure and that at which the water is saturated with air, which is that of the atmosphere. As long as water lies in the
- * vessel its gas stands at the static pressure of the supply, so the precharge then falls evenly:
- * {@code dp0/dt = -k max(p0, ps)}, with both the precharge p0 and the static pressure ps at the vessel as gauge pressures.
- * That the pressure is higher for some hours of a day is left out.
+ * Precharge loss of a vessel: gas permeates the diaphragm into the water in proportion to the difference between its
+ * pressure and that at which the water is saturated with air, which is that of the atmosphere. While the vessel holds
+ * water its gas is at static supply pressure, so the precharge then falls linearly: {@code dp0/dt = -k max(p0, ps)},
+ * with both the precharge p0 and the static pressure ps at the vessel as gauge pressures. Hours of higher pressure are
+ * neglected.
  *
- * <p><b>Basis.</b> Weak. Permeation in proportion to the difference of partial pressures is textbook physics. The rate of a
- * vessel is not published by anyone we know of: a butyl diaphragm of 0.1 m2 and 2 mm around 8 L of air at 3 bar gauge would
- * lose 6 % of its air in a year, that is about a quarter of a bar, by permeabilities from a polymer handbook, which are cited
- * from memory and hold within a factor of three; a diaphragm of natural or EPDM rubber loses it some twenty times as fast.
- * Valves and seams that leak are not in it. Whoever has read the charge of a vessel twice, a year apart, knows better.
+ * <p><b>Basis.</b> Weak. Permeation in proportion to the difference of partial pressures is textbook physics. We know
+ * of no published rate for a vessel: a butyl diaphragm of 0.1 m2 and 2 mm around 8 L of air at 3 bar gauge would lose 6
+ * % of its air in a year, that is about a quarter of a bar, by permeabilities from a polymer handbook, cited from
+ * memory and good to a factor of three; natural or EPDM rubber loses air some twenty times as fast. Leaking valves and
+ * seams are not included. Two readings of a vessel's precharge a year apart are better evidence.
  *
  * @param yearly k, the share of the gas's gauge pressure that is lost in a year (1/year), 0 to 5
  */
@@ -30,7 +30,7 @@ public record PrechargeLoss(double yearly) {
 
     /** Where the rates come from. */
     public static final Citation SOURCE = new Citation(
-            "worked out from permeabilities of rubber to air in a polymer handbook, within a factor of three",
+            "calculated from permeabilities of rubber to air in a polymer handbook, good to a factor of three",
             Citation.Standing.FROM_MEMORY);
 
     private static final Limits YEARLY = Limits.between("fade in a year", 0, 5);
@@ -62,7 +62,7 @@ public record PrechargeLoss(double yearly) {
     }
 
     /**
-     * How long it takes to fade to a lower precharge.
+     * Time to fall to a lower precharge.
      *
      * @param fromGauge the precharge at first (Pa, gauge), 0 or more
      * @param toGauge the precharge that is left (Pa, gauge), 0 to that at first

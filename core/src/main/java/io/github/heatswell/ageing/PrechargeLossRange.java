@@ -3,7 +3,7 @@ package io.github.heatswell.ageing;
 import java.util.Objects;
 
 /**
- * How fast the charge fades: as expected, and as slowly and as fast as may be.
+ * Rate of precharge loss: expected, slowest and fastest.
  *
  * @param expected the rate that is as likely to be too low as too high
  * @param slow the lowest that may be, not above the expected
@@ -24,12 +24,12 @@ public record PrechargeLossRange(PrechargeLoss expected, PrechargeLoss slow, Pre
         Objects.requireNonNull(slow, "slow");
         Objects.requireNonNull(fast, "fast");
         if (!(slow.yearly() <= expected.yearly() && expected.yearly() <= fast.yearly())) {
-            throw new IllegalArgumentException("fade: the expected rate must lie between the slowest and the fastest");
+            throw new IllegalArgumentException("fade: the expected rate must be between the slowest and the fastest");
         }
     }
 
     /**
-     * What is known of a vessel of which nobody has measured it.
+     * Rates for a vessel that nobody has measured.
      *
      * @return the usual rate, a third of it and three times it, on the weak basis that {@link PrechargeLoss} describes
      */
@@ -44,7 +44,7 @@ public record PrechargeLossRange(PrechargeLoss expected, PrechargeLoss slow, Pre
      * A rate known exactly, as after two readings of the drained vessel.
      *
      * @param loss the rate
-     * @return no range
+     * @return a range of one rate
      */
     public static PrechargeLossRange exactly(PrechargeLoss loss) {
         return new PrechargeLossRange(loss, loss, loss);

@@ -5,9 +5,10 @@ import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.PressureUnit;
 
 /**
- * The worst day of each month: that with the coldest water, and of equally cold ones that with the highest mains pressure.
- * Months are twelfths of a year of 365 days, counted from the house's day of the year. The mains stands highest when its
- * water is coldest, because little is drawn then; where that never changes, at the turn of the year.
+ * The worst day of each month: that with the coldest water, and of equally cold ones that with the highest mains
+ * pressure. Months are twelfths of a year of 365 days, counted from the house's day of the year. The mains stands
+ * highest when its water is coldest, because little is drawn then; if the temperature never changes, at the turn of the
+ * year.
  */
 final class Seasons {
 
@@ -30,7 +31,7 @@ final class Seasons {
         yearsColdest = coldest;
     }
 
-    /** The house on the worst day of a month, with the vessel it had at first. */
+    /** The house on the worst day of a month, with its original vessel. */
     HotWaterSystem worstDay(int month) {
         int day = dayOfYear(month);
         return house.toBuilder()

@@ -9,29 +9,29 @@ import java.util.List;
 import java.util.Objects;
 
 /**
- * How an owner checks an installation with a pressure gauge, so that the readings can be compared with those of the simulation.
- * The gauge sits on a cold tap downstream of the supply valve, as high as the tank's drain cock, or on the cock itself.
+ * Procedure by which an owner checks an installation with a pressure gauge, for comparison with the simulation. The
+ * gauge sits on a cold tap downstream of the supply valve, as high as the tank's drain cock, or on the cock itself.
  * Immutable.
  *
  * <ol>
- *   <li>Cold static: with the heater off, the tank as cool as the room and no hot water drawn, a cold tap is opened and
- *       closed again, and the gauge read 10 min later. It shows the static pressure of the supply, with a reducing valve
- *       that at which it locks up.
- *   <li>The heater heats the tank to its set point. A stated amount of hot water is drawn, a third of the tank unless
- *       said otherwise, and all taps are closed. From then on none is used.
- *   <li>After the draw: the gauge is read as soon as it stands still, before heating has raised it.
- *   <li>It is read 15 min and 30 min after that.
- *   <li>Peak: the highest reading until the heater has switched off by itself.
- *   <li>Next morning: the reading 10 h after the taps were closed.
+ * <li>Cold static: with the heater off, the tank as cool as the room and no hot water drawn, a cold tap is opened and
+ * closed again, and the gauge read 10 min later. It shows the static pressure of the supply, with a reducing valve that
+ * at which it locks up.
+ * <li>The heater heats the tank to its set point. A stated amount of hot water is drawn, a third of the tank unless
+ * said otherwise, and all taps are closed. From then on none is used.
+ * <li>After the draw: the gauge is read as soon as it stands still, before heating has raised it.
+ * <li>It is read 15 min and 30 min after that.
+ * <li>Peak: the highest reading until the heater has switched off by itself.
+ * <li>Next morning: the reading 10 h after the taps were closed.
  * </ol>
  *
  * <p>{@link #steps(QuantityFormat)} says the same to the owner, with what to mind.
  *
  * <p>The simulation does the same with the house as described: mains timetable, feed, vessel, relief valves, layers,
- * leaks, air and heights stay; its draws and times of shut-off are left out. For the cold reading the heater is off and the
- * tank as warm as the room. For the others the tank begins at its set point and at the pressure of the supply, at the
- * clock time of the described start, and the stated amount is drawn at once, at 10 L/min or a little less so that it takes
- * whole minutes; from large tanks faster, in half an hour, but never above 200 L/min.
+ * leaks, air and heights stay; its draws and times of shut-off are left out. For the cold reading the heater is off and
+ * the tank as warm as the room. For the others the tank begins at its set point and at the pressure of the supply, at
+ * the clock time of the described start, and the stated amount is drawn at once, at 10 L/min or a little less so that
+ * it takes whole minutes; from large tanks faster, in half an hour, but never above 200 L/min.
  *
  * @param amount the hot water drawn (m3), above 0 and not more than the tank holds
  */

@@ -57,9 +57,9 @@ public record CheckSheet(
      * What relief valves are expected to give off, all together.
      *
      * @param volume from closing the taps to the next morning or the hazard (m3), as cold water
-     * @param whenCold the flow while the house is cold and at rest (m3/s), as cold water: a valve that runs then is
-     *     not moved by heating
-     * @param firstAfter when a valve first opens, in time since the taps were closed (s), or empty if none does
+     * @param whenCold the flow while the house is cold and at rest (m3/s), as cold water: a valve that runs then is not
+     *     moved by heating
+     * @param firstAfter when a valve first opens, time since the taps were closed (s), or empty if none does
      */
     public record Drips(double volume, double whenCold, OptionalDouble firstAfter) {
 

@@ -5,7 +5,7 @@ import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.RatioUnit;
 
 /**
- * How well a gauge shows the pressure.
+ * Accuracy of a pressure gauge.
  *
  * @param span the largest reading of its dial (Pa, gauge), 0.1 bar to 100 bar
  * @param accuracyClass the class of EN 837-1: the largest error (% of the span), above 0 to 10
@@ -37,7 +37,7 @@ public record PressureGauge(double span, double accuracyClass) {
     }
 
     /**
-     * The largest error of a sound gauge at room temperature.
+     * The largest error of an undamaged gauge at room temperature.
      *
      * @return the error (Pa, difference)
      */

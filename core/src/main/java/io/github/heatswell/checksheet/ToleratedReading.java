@@ -5,15 +5,15 @@ import java.util.Objects;
 /**
  * A reading with the range in which nine of ten such houses, read with such a gauge, lie.
  *
- * <p>The house alone spreads from {@code low} to {@code high} (5 % and 95 % of all samples). The gauge adds its own error.
- * Both are combined as the root of the sum of their squares, on each side of the expected reading: {@link #lowest()} and
- * {@link #highest()}.
+ * <p>The house alone spreads from {@code low} to {@code high} (5 % and 95 % of all samples). The gauge adds its own
+ * error. Both are combined as the root of the sum of their squares, on each side of the expected reading:
+ * {@link #lowest()} and {@link #highest()}.
  *
  * @param reading what the house as described should show
  * @param low what 5 % of the samples do not exceed (Pa, gauge)
  * @param high what 95 % of the samples do not exceed (Pa, gauge)
  * @param gaugeError the largest error of the gauge (Pa)
- * @param samples how many samples came to this reading
+ * @param samples number of samples with this reading
  */
 public record ToleratedReading(Reading reading, double low, double high, double gaugeError, int samples) {
 
@@ -24,7 +24,7 @@ public record ToleratedReading(Reading reading, double low, double high, double 
      * @param low what 5 % of the samples do not exceed (Pa, gauge)
      * @param high what 95 % of the samples do not exceed (Pa, gauge)
      * @param gaugeError the largest error of the gauge (Pa)
-     * @param samples how many samples came to this reading
+     * @param samples number of samples with this reading
      */
     public ToleratedReading {
         Objects.requireNonNull(reading, "reading");

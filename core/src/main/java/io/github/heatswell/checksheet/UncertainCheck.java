@@ -16,11 +16,11 @@ import java.util.Objects;
 import java.util.function.Function;
 
 /**
- * A check sheet whose readings carry their tolerance: the procedure is simulated for the house as described, and again for
- * many houses that deviate from it as its numbers are uncertain. Immutable.
+ * A check sheet whose readings carry their tolerance: the procedure is simulated for the house as described, and again
+ * for many houses that deviate from it as its numbers are uncertain. Immutable.
  *
  * @param sheet the readings of the house as described
- * @param gauge what they are read with
+ * @param gauge the gauge used
  * @param result the samples: the readings in the order of {@link ReadingKind} (Pa, gauge; NaN where a hazard prevented
  *     one), then the relieved volume (m3) and whether a hazard ended the procedure (1 or 0)
  */
@@ -38,9 +38,9 @@ public record UncertainCheck(CheckSheet sheet, PressureGauge gauge, StudyResult 
      * Checks that everything is there.
      *
      * @param sheet the readings of the house as described
-     * @param gauge what they are read with
-     * @param result the samples: the readings in the order of {@link ReadingKind} (Pa, gauge; NaN where a hazard prevented
-     *     one), then the relieved volume (m3) and whether a hazard ended the procedure (1 or 0)
+     * @param gauge the gauge used
+     * @param result the samples: the readings in the order of {@link ReadingKind} (Pa, gauge; NaN where a hazard
+     *     prevented one), then the relieved volume (m3) and whether a hazard ended the procedure (1 or 0)
      * @throws IllegalArgumentException if the samples are not those of a study prepared by {@link #study}
      */
     public UncertainCheck {
@@ -48,7 +48,7 @@ public record UncertainCheck(CheckSheet sheet, PressureGauge gauge, StudyResult 
         Objects.requireNonNull(gauge, "gauge");
         if (Objects.requireNonNull(result, "result").outputs().size() != ANSWERS) {
             throw new IllegalArgumentException(
-                    "result: these are not the samples of a check; take the study from UncertainCheck.study(...)");
+                    "result: these are not the samples of a check; use the study from UncertainCheck.study(...)");
         }
     }
 
@@ -89,11 +89,11 @@ public record UncertainCheck(CheckSheet sheet, PressureGauge gauge, StudyResult 
     }
 
     /**
-     * Puts the tolerances to the readings of the house as described.
+     * Combines the readings of the house as described with their tolerances.
      *
      * @param procedure how the house is checked
      * @param house the house
-     * @param gauge what it is read with
+     * @param gauge the gauge used
      * @param result what the study of {@link #study} found
      * @return the sheet with tolerances
      */
@@ -104,11 +104,11 @@ public record UncertainCheck(CheckSheet sheet, PressureGauge gauge, StudyResult 
     }
 
     /**
-     * Puts the tolerances to the readings of the house as described.
+     * Combines the readings of the house as described with their tolerances.
      *
      * @param procedure how the house is checked
      * @param described the house with the best estimates
-     * @param gauge what it is read with
+     * @param gauge the gauge used
      * @param result what the study of {@link #study} found
      * @return the sheet with tolerances
      */

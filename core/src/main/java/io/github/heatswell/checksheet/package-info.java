@@ -13,6 +13,6 @@
  *   UncertainCheck check = UncertainCheck.of(procedure, house, PressureGauge.dial(), found);
  * </pre>
  *
- * <p>A reading outside its tolerance says that the house is not as described: not which part of it differs.
+ * <p>A reading outside its tolerance means that the house is not as described, but not which part differs.
  */
 package io.github.heatswell.checksheet;

@@ -1,41 +1,41 @@
 package io.github.heatswell.diagnosis;
 
 /**
- * What may be wrong with a system, or nothing. Each is one change of the described house.
+ * Possible faults of a system, including none. Each is one change of the described house.
  */
 public enum Cause {
     /** Everything is as described; if the valve opens all the same, it is the design that lacks a cushion. */
     AS_DESCRIBED("everything is as described"),
     /** The vessel's gas charge is lower than described. */
-    PRECHARGE_LOW("the vessel has lost part of its gas charge"),
+    PRECHARGE_LOW("the vessel has lost part of its precharge"),
     /** The vessel's gas charge is higher than described. */
     PRECHARGE_HIGH("the vessel is charged too high"),
     /** The vessel gives less room than described. */
-    VESSEL_SMALL("the vessel gives less room than described"),
+    VESSEL_SMALL("the vessel takes less water than described"),
     /** The vessel is full of water. */
     VESSEL_WATERLOGGED("the vessel is full of water"),
     /** A closed valve cuts the vessel off. */
-    VESSEL_ISOLATED("the vessel is cut off by a closed valve"),
+    VESSEL_ISOLATED("the vessel is behind a closed isolating valve"),
     /** There is air in the piping. */
-    TRAPPED_AIR("air is caught in the piping"),
+    TRAPPED_AIR("air is trapped in the piping"),
     /** Mains or reducing valve stand at another pressure than described. */
-    SUPPLY_PRESSURE("the supply stands at another pressure than described"),
+    SUPPLY_PRESSURE("the supply pressure differs from the description"),
     /** The seat of the reducing valve lets the mains' pressure creep in. */
-    REDUCING_VALVE_CREEPS("the reducing valve does not close and lets the pressure of the mains creep in"),
+    REDUCING_VALVE_CREEPS("the reducing valve does not close tight, so the mains pressure creeps in"),
     /** The check valve lets water back to the mains. */
-    CHECK_VALVE_PASSES("the check valve lets water back to the mains"),
+    CHECK_VALVE_PASSES("the check valve leaks water back to the mains"),
     /** A relief valve opens below its set pressure. */
     RELIEF_OPENS_LOW("the relief valve opens at a lower pressure than described"),
     /** A relief valve opens above its set pressure, or not at all as far as readings show. A hazard. */
     RELIEF_OPENS_HIGH("the relief valve opens at a higher pressure than described"),
     /** A relief valve lets water by while it is closed. */
-    RELIEF_SEAT_WEEPS("the seat of the relief valve lets water by"),
+    RELIEF_SEAT_WEEPS("the seat of the relief valve leaks"),
     /** A relief valve does not close. */
     RELIEF_STUCK_OPEN("the relief valve is stuck open a little"),
     /** The water gets hotter than described. */
-    WATER_TOO_HOT("the heater heats further than described"),
+    WATER_TOO_HOT("the heater heats higher than described"),
     /** The mixing valve behind the tank lets hotter water by than it is set to. A hazard. Only a reading at a tap can show it. */
-    MIXING_VALVE_PASSES("the mixing valve lets hotter water to the taps than it is set to"),
+    MIXING_VALVE_PASSES("the mixing valve delivers hotter water to the taps than its setting"),
     /** A tap drips or water is lost elsewhere. */
     LEAK("water is lost at a tap or elsewhere");
 

@@ -6,9 +6,9 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * What the owner knows only roughly whatever the cause is: the pressure of the supply, the heating rate, the set point of the
- * thermostat, and when the heater came on. How roughly is common practice, no source: a household gauge errs by a tenth of
- * a bar, the output of a heater by a tenth, and the dial of a thermostat by a degree and a half.
+ * What the owner knows only roughly, whatever the cause: the pressure of the supply, the heating rate, the set point of
+ * the thermostat, and when the heater came on. How roughly is common practice, no source: a household gauge errs by a
+ * tenth of a bar, the output of a heater by a tenth, and the dial of a thermostat by a degree and a half.
  */
 final class Circumstances {
 

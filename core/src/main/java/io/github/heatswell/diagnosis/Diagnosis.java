@@ -12,9 +12,9 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * Looks for the cause behind readings. Each cause is fitted to them by least squares on the simulation; the Bayesian information
- * criterion (Schwarz, "Estimating the dimension of a model", Annals of Statistics 6, 1978; from memory) then weighs how close each
- * comes against how many numbers it leaves open. Immutable; the same readings give the same result.
+ * Finds the cause behind readings. Each cause is fitted to them by least squares on the simulation; the Bayesian
+ * information criterion (Schwarz, "Estimating the dimension of a model", Annals of Statistics 6, 1978; from memory)
+ * then weighs goodness of fit against the number of free parameters. Immutable; the same readings give the same result.
  */
 public final class Diagnosis {
 
@@ -83,7 +83,7 @@ public final class Diagnosis {
         return new Comparison(house, Target.fine(log, spots), threads).of(hypotheses);
     }
 
-    /** No gauge tells what a mixing valve does; without a reading at a tap it would never be ruled out. */
+    /** No pressure reading shows what a mixing valve does; without a reading at a tap it could never be ruled out. */
     private boolean canShow(Cause cause) {
         return cause != Cause.MIXING_VALVE_PASSES || spots.all().containsKey(SiteCheck.HOT_TAP);
     }
@@ -123,7 +123,7 @@ public final class Diagnosis {
         }
 
         /**
-         * Leaves a cause out that is known not to be the matter.
+         * Excludes a cause known not to apply.
          *
          * @param cause the cause; {@link Cause#AS_DESCRIBED} cannot be left out
          * @return this builder
@@ -132,14 +132,14 @@ public final class Diagnosis {
         public Builder without(Cause cause) {
             Objects.requireNonNull(cause, "cause");
             if (cause == Cause.AS_DESCRIBED) {
-                throw new IllegalArgumentException("that everything is as described is always looked at");
+                throw new IllegalArgumentException("the case that everything is as described cannot be left out");
             }
             without.add(cause);
             return this;
         }
 
         /**
-         * Sets how many causes are looked at side by side; the result does not depend on it.
+         * Sets how many causes are examined in parallel; the result does not depend on it.
          *
          * @param number the number, at least 1; as many as there are processors if not set
          * @return this builder

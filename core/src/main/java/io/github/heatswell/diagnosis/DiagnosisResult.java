@@ -6,13 +6,14 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * What the readings say. Immutable.
+ * Result of a diagnosis. Immutable.
  *
  * @param fits every cause looked at, the best explanation first
  * @param readings how many readings were used
  * @param uncertainty the standard uncertainty taken for a reading of the log (Pa, difference), NaN without a log
  * @param balances those of all runs behind it
- * @param check the check on site that tells the best explanation from the next, or empty if none of the simple ones does
+ * @param check the check on site that tells the best explanation from the next, or empty if none of the simple ones
+ *     does
  */
 public record DiagnosisResult(
         List<HypothesisFit> fits,
@@ -42,7 +43,7 @@ public record DiagnosisResult(
         Objects.requireNonNull(check, "check");
         fits = List.copyOf(Objects.requireNonNull(fits, "fits"));
         if (fits.isEmpty()) {
-            throw new IllegalArgumentException("a diagnosis needs at least one cause to look at");
+            throw new IllegalArgumentException("a diagnosis needs at least one cause");
         }
     }
 

@@ -4,8 +4,8 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * What the readings say about one number of the house. On simulated logs, with the true cause known, the 95 % intervals held the
- * truth in 162 of 166 estimates; where another cause is the true one, an interval says nothing.
+ * Estimate of one number of the house from the readings. On simulated logs, with the true cause known, the 95 %
+ * intervals held the truth in 162 of 166 estimates; where another cause is the true one, an interval says nothing.
  *
  * @param parameter the number
  * @param value the value with which the readings are met best, in the SI unit of the parameter

@@ -6,27 +6,27 @@ import java.util.function.ObjDoubleConsumer;
  * A number of the house that a diagnosis may change to meet the readings. Values are in SI units.
  */
 public enum Parameter {
-    /** What the supply stands at when the run starts (Pa, gauge). */
+    /** Static supply pressure at the start of the run (Pa, gauge). */
     SUPPLY_PRESSURE(
             "static pressure of the supply", "Pa", Scale.EVEN, SiteCheck.COLD_STATIC, SuspectHouse::supplyPressure),
     /** The heat that reaches the water, against that of the description (-). */
-    HEATING_RATE("heating rate against the described one", "", Scale.RATIO, null, SuspectHouse::heatingRate),
+    HEATING_RATE("heating rate relative to the described one", "", Scale.RATIO, null, SuspectHouse::heatingRate),
     /** When the heater came on, in the time of the log (s). */
     START_OF_HEATING("start of the heat-up", "s", Scale.EVEN, null, (house, value) -> {}),
     /** The temperature at which the thermostat switches off (K). */
     SET_POINT("temperature the water is heated to", "K", Scale.EVEN, SiteCheck.HOT_TAP, SuspectHouse::setPoint),
     /** The gas pressure of the vessel with its water side empty (Pa, gauge). */
-    PRECHARGE("gas charge of the vessel", "Pa", Scale.RATIO, SiteCheck.TYRE_GAUGE, SuspectHouse::precharge),
+    PRECHARGE("precharge of the vessel", "Pa", Scale.RATIO, SiteCheck.TYRE_GAUGE, SuspectHouse::precharge),
     /** The room of the vessel, gas and water together, that takes part (m3). */
     VESSEL_VOLUME(
-            "volume of the vessel that takes part",
+            "effective volume of the vessel",
             "m3",
             Scale.RATIO,
             SiteCheck.TYRE_GAUGE,
             SuspectHouse::vesselVolume),
     /** Air in the piping, at the pressure the run starts from (m3). */
     TRAPPED_AIR("air in the piping", "m3", Scale.RATIO, SiteCheck.COLD_STATIC, SuspectHouse::trappedAir),
-    /** What passes the closed seat of check valve or reducing valve at a difference of one bar (m3/s). */
+    /** Leakage of the closed check valve or reducing valve at a pressure difference of 1 bar (m3/s). */
     SEAT_LEAKAGE(
             "flow through the closed seat at one bar",
             "m3/s",
@@ -35,19 +35,19 @@ public enum Parameter {
             SuspectHouse::seatLeakage),
     /** The pressure at which a relief valve opens (Pa, gauge). */
     OPENING_PRESSURE(
-            "opening pressure of the relief valve",
+            "set pressure of the relief valve",
             "Pa",
             Scale.RATIO,
             SiteCheck.HEAT_UP_MAXIMUM,
             SuspectHouse::openingPressure),
     /** The reseat pressure of a relief valve as a share of its opening pressure, both gauge (-). */
     RESEAT_SHARE(
-            "reseat pressure against the opening pressure",
+            "reseat pressure relative to the set pressure",
             "",
             Scale.EVEN,
             SiteCheck.CAUGHT_VOLUME,
             SuspectHouse::reseatShare),
-    /** What the closed seat of a relief valve lets by at its opening pressure (m3/s). */
+    /** Seat leakage of a relief valve at its set pressure (m3/s). */
     SEAT_WEEP(
             "flow through the closed seat of the relief valve",
             "m3/s",
@@ -56,7 +56,7 @@ public enum Parameter {
             SuspectHouse::seatWeep),
     /** The pressure above which the seat of a relief valve lets water by (Pa, gauge). */
     WEEPS_FROM(
-            "pressure from which the seat of the relief valve lets water by",
+            "pressure above which the seat of the relief valve leaks",
             "Pa",
             Scale.EVEN,
             SiteCheck.NEXT_MORNING,
@@ -71,11 +71,11 @@ public enum Parameter {
     /** What is lost by a leak at the static pressure of the supply (m3/s). */
     LEAK("flow that is lost", "m3/s", Scale.RATIO, SiteCheck.METER_AT_REST, SuspectHouse::leak);
 
-    /** How differences of a number count. */
+    /** Scale on which differences of a number are measured. */
     enum Scale {
-        /** One more is one more, wherever. */
+        /** Linear: equal differences count equally. */
         EVEN,
-        /** Twice as much is one step up, half as much one step down. */
+        /** Logarithmic: equal ratios count equally. */
         RATIO
     }
 

@@ -5,8 +5,8 @@ import java.util.Objects;
 import java.util.OptionalDouble;
 
 /**
- * What a logger wrote down: pressure over time, possibly with the temperature of the water and whether the heater was on. The log
- * begins at rest, in the state the described house starts from. Immutable.
+ * A logger's record: pressure over time, possibly with the temperature of the water and whether the heater was on. The
+ * log begins at rest, in the state the described house starts from. Immutable.
  */
 public final class PressureLog {
 
@@ -219,8 +219,8 @@ public final class PressureLog {
             }
             if (Arrays.stream(gauge).max().orElseThrow() < LEAST_PRESSURE) {
                 throw new IllegalArgumentException(
-                        "no pressure of the log reaches 0.01 bar (gauge); either the unit is wrong"
-                                + " (in Java it is Pa), or there is nothing to diagnose");
+                        "no pressure in the log reaches 0.01 bar (gauge); either the unit is wrong (Java uses Pa),"
+                                + " or there is nothing to diagnose");
             }
         }
 

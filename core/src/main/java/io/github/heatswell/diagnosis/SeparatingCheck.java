@@ -7,7 +7,7 @@ import java.util.Objects;
  *
  * @param check what to read
  * @param first the cause that explains the readings best
- * @param expectedFirst what the check shows if it is that (in the SI unit of the check, pressures gauge)
+ * @param expectedFirst what the check shows if that is the cause (in the SI unit of the check, pressures gauge)
  * @param second the other cause
  * @param expectedSecond what it shows if it is the other (in the SI unit of the check, pressures gauge)
  * @param separation how far both lie apart, in the usual uncertainty of the check (-)
@@ -20,7 +20,7 @@ public record SeparatingCheck(
      *
      * @param check what to read
      * @param first the cause that explains the readings best
-     * @param expectedFirst what the check shows if it is that (in the SI unit of the check, pressures gauge)
+     * @param expectedFirst what the check shows if that is the cause (in the SI unit of the check, pressures gauge)
      * @param second the other cause
      * @param expectedSecond what it shows if it is the other (in the SI unit of the check, pressures gauge)
      * @param separation how far both lie apart, in the usual uncertainty of the check (-)

@@ -90,11 +90,11 @@ public enum SiteCheck {
     }
 
     /**
-     * What a reading can be at all, so that a slip of the pen is not taken for one. The limits are beyond what a house has; no
+     * What a reading can be at all, so that a typing error is caught. The limits are beyond what a house has; no
      * source.
      *
-     * @return the range (in the {@link #unit() unit} of the check; pressures are gauge), under the name that files of readings
-     *     have for the check, such as {@code cold-static}
+     * @return the range (in the {@link #unit() unit} of the check; pressures are gauge), under the name that files of
+     *     readings have for the check, such as {@code cold-static}
      */
     public Limits limits() {
         Unit unit = range.unit;
@@ -111,7 +111,7 @@ public enum SiteCheck {
     }
 
     /**
-     * The largest standard uncertainty beside which a reading still says something: half of what is read, and of small
+     * The largest standard uncertainty with which a reading is still useful: half of what is read, and of small
      * readings 0.5 bar, 10 K or 1 L. Common practice, no source.
      *
      * @param value the reading (in the {@link #unit() unit} of the check; pressures are gauge)

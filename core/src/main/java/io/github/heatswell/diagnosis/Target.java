@@ -6,12 +6,14 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * What a forecast is held against: every reading with its uncertainty. Residuals are in standard uncertainties; beyond
- * {@link #ROBUST} they count by their amount instead of their square (Huber, "Robust estimation of a location parameter",
- * Annals of Mathematical Statistics 35, 1964; from memory), so that an outlier pulls no harder than a poor reading.
+ * The readings a forecast is compared with: every reading with its uncertainty. Residuals are in standard
+ * uncertainties; beyond {@link #ROBUST} they count by their amount instead of their square (Huber, "Robust estimation
+ * of a location parameter", Annals of Mathematical Statistics 35, 1964; from memory), so that an outlier pulls no
+ * harder than a poor reading.
  *
- * <p>Neighbouring readings of a log are taken together in blocks. Where the pressure changes evenly that loses nothing; where a
- * valve opens between two readings it makes the residual depend smoothly on when, without which no search finds its way.
+ * <p>Neighbouring readings of a log are taken together in blocks. Where the pressure changes evenly that loses nothing;
+ * where a valve opens between two readings it makes the residual depend smoothly on when, without which no search finds
+ * its way.
  */
 final class Target {
 

@@ -1,23 +1,21 @@
 /**
  * Why does it drip? From readings of a gauge to causes.
  *
- * <p>The owner describes the system as he believes it to be and reads a gauge: as a log ({@link
+ * <p>Owners describe the system as they believe it to be and read a gauge: as a log ({@link
  * io.github.heatswell.diagnosis.PressureLog}), as single readings ({@link io.github.heatswell.diagnosis.SpotReadings}), or both.
- * {@link io.github.heatswell.diagnosis.Diagnosis} then takes one {@link io.github.heatswell.diagnosis.Cause} after the
- * other, changes the described house by it, and looks for the size of the change with which the simulation comes closest to
- * the readings. In the order of use:
+ * {@link io.github.heatswell.diagnosis.Diagnosis} then takes each {@link io.github.heatswell.diagnosis.Cause} in turn, changes the described house accordingly, and finds the size of the change for which the simulation best matches the readings. In the order of use:
  *
  * <pre>
  *   PressureLog log = PressureLog.builder(times, gauge).build();
  *   DiagnosisResult found = Diagnosis.builder(house).log(log).build().run();
  *   found.best();     // the cause that explains the readings best, with its numbers and their intervals
- *   found.alike();    // every cause these readings cannot tell from it
+ *   found.alike();    // every cause these readings cannot distinguish from it
  *   found.misfit();   // whether even the best leaves something unexplained
- *   found.check();    // what to look at on site to tell the first two apart
+ *   found.check();    // what to check on site to tell the first two apart
  * </pre>
  *
  * <p>What is assumed: one cause at a time; a log begins at rest in the state the description starts from; the gauge has no error of
- * its own beyond scatter and steps. What the readings cannot carry is said instead of estimated.
+ * its own beyond scatter and steps. What the readings cannot determine is stated, not estimated.
  *
  * <p>Times are in s, pressures in Pa and named gauge or absolute; gauge readings are those where the owner's gauge sits.
  */

@@ -66,7 +66,7 @@ public final class OutlookHeadline {
         return result.fast().months().contains(month) ? ", by the fastest fading" : ", by the slowest fading";
     }
 
-    /** The vessel and how its charge fades. */
+    /** The vessel and its loss of precharge. */
     public String facts() {
         OutlookCourse course = result.expected();
         String rates = result.slow().loss().equals(result.fast().loss())

@@ -27,7 +27,7 @@ record DinDrinkingWater(double heaterVolume, double hotTemperature, double suppl
         return hotTemperature <= 333.15 ? 0.017 : hotTemperature <= 343.15 ? 0.023 : 0.029;
     }
 
-    /** The highest pressure the standard lets a valve of that setting see (Pa, gauge). */
+    /** The highest pressure that the standard allows for this set pressure (Pa, gauge). */
     static double highestGauge(double reliefGauge) {
         return RELIEF_SHARE * reliefGauge;
     }
@@ -44,7 +44,7 @@ record DinDrinkingWater(double heaterVolume, double hotTemperature, double suppl
                 PrechargeRule.STATIC_LESS_FIFTH_BAR.at(Pressure.gauge(supplyGauge, PressureUnit.PASCAL)),
                 List.of(
                         FormulaInput.given("Vsp", heaterVolume, "m3", "volume of the heater"),
-                        new FormulaInput("n", n, "", "growth of the water from 10 degC", SOURCE),
+                        new FormulaInput("n", n, "", "expansion of the water from 10 degC", SOURCE),
                         FormulaInput.given("t", hotTemperature, "K", "temperature the water is heated to"),
                         FormulaInput.given("pa", pa, "bar", "static pressure of the supply, gauge"),
                         FormulaInput.given(

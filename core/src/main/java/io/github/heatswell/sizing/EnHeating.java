@@ -48,7 +48,7 @@ record EnHeating(double systemVolume, double hotTemperature, double prechargeGau
                 List.of(
                         FormulaInput.given("Vs", systemVolume, "m3", "volume of water"),
                         FormulaInput.given("t", hotTemperature, "K", "temperature the water is heated to"),
-                        new FormulaInput("e", e, "%", "growth of the water, 0.31 + 3.9e-4 t^2, t in degC", PARABOLA),
+                        new FormulaInput("e", e, "%", "expansion of the water, 0.31 + 3.9e-4 t^2, t in degC", PARABOLA),
                         new FormulaInput("Vwr", volume / inverse - expansion, "m3", "water reserve", SOURCE),
                         FormulaInput.given("p0", p0, "bar", "gas pressure before filling, gauge"),
                         FormulaInput.given(
@@ -57,7 +57,7 @@ record EnHeating(double systemVolume, double hotTemperature, double prechargeGau
                 SOURCE);
     }
 
-    /** A vessel up to 15 L keeps a fifth of itself in reserve, a larger one what goes by the system. */
+    /** A vessel up to 15 L keeps a fifth of its volume in reserve; a larger one, the reserve of the system. */
     private double volume(double expansion, double inverse) {
         double withFifth = expansion * inverse / (1 - 0.2 * inverse);
         return withFifth > 0 && withFifth <= SMALL_VESSEL

@@ -6,9 +6,9 @@ import java.util.Objects;
 /**
  * A number that went into a sizing formula.
  *
- * @param symbol the letter the formula has for it
+ * @param symbol its symbol in the formula
  * @param value the number, in {@code unit}
- * @param unit the unit the formula wants it in, empty for a pure number
+ * @param unit the unit the formula uses, empty for a pure number
  * @param meaning what it is, in words
  * @param source where it comes from
  */
@@ -17,9 +17,9 @@ public record FormulaInput(String symbol, double value, String unit, String mean
     /**
      * Checks that everything is there.
      *
-     * @param symbol the letter the formula has for it
+     * @param symbol its symbol in the formula
      * @param value the number, in {@code unit}
-     * @param unit the unit the formula wants it in, empty for a pure number
+     * @param unit the unit the formula uses, empty for a pure number
      * @param meaning what it is, in words
      * @param source where it comes from
      */

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Objects;
 
 /**
- * What a sizing formula says, with everything needed to work it out again by hand.
+ * Result of a sizing formula, with everything needed to recompute it by hand.
  *
  * @param expression the formula, in the letters of the inputs
  * @param volume the smallest whole volume of the vessel (m3), 0 or more

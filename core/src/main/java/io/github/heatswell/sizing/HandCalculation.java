@@ -5,8 +5,8 @@ import io.github.heatswell.water.GibbsPolynomialWater;
 import io.github.heatswell.water.LiquidWater;
 
 /**
- * The case that can be worked out by hand: a mixed tank that does not give way to pressure, no piping, gas that keeps its
- * temperature and is precharged to the fill pressure.
+ * The case that can be calculated by hand: a fully mixed rigid tank, no piping, isothermal gas precharged to the fill
+ * pressure.
  *
  * @param tank volume of the tank (m3)
  * @param growth relative growth of the tank from cold to hot (-)
@@ -24,7 +24,7 @@ record HandCalculation(double tank, double growth, double cold, double hot, doub
         double cold = house.coldAtStart();
         double hot = setup.coldFill().hotTemperature();
         if (!(hot > cold)) {
-            throw new IllegalArgumentException("set-point: must lie above the temperature of the cold water");
+            throw new IllegalArgumentException("set-point: must be above the temperature of the cold water");
         }
         Ranges.rising("supply (absolute)", setup.staticAbsolute(), "the target (absolute)", setup.limit());
         double growth = house.tank().shell().thermalGrowth() * (hot - cold);
@@ -45,18 +45,18 @@ record HandCalculation(double tank, double growth, double cold, double hot, doub
         return surplus / WATER.density(cold, highest) / VesselFormula.acceptanceFactor(fill, highest);
     }
 
-    /** The same (m3) for water that does not give way to pressure. */
+    /** The same (m3) for incompressible water. */
     double incompressible() {
         double ratio = WATER.density(hot, fill) / WATER.density(cold, fill);
         return tank * (1 - (1 + growth) * ratio) / VesselFormula.acceptanceFactor(fill, highest);
     }
 
-    /** The hot water too much (m3), for a relative growth of the tank (-). */
+    /** The excess hot water (m3), for a relative growth of the tank (-). */
     double hotVolume(double tankGrowth) {
         return tank * (WATER.density(cold, fill) / WATER.density(hot, fill) - 1 - tankGrowth);
     }
 
-    /** The vessel (m3) for the hot water too much. */
+    /** The vessel (m3) for the excess hot water. */
     double byHotVolume() {
         return hotVolume(growth) / VesselFormula.acceptanceFactor(fill, highest);
     }

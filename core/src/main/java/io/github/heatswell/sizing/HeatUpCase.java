@@ -13,14 +13,14 @@ import io.github.heatswell.water.WaterState;
 import java.time.Duration;
 import java.util.function.Consumer;
 
-/** A house without vessel and relief valves, and for how long to run it once a vessel is put in. */
+/** A house without vessel and relief valves, and how long to run it with a vessel added. */
 record HeatUpCase(HotWaterSystem house, Duration duration) {
 
     private static final int LAST_DAY = 366;
 
     /**
-     * The worst heat-up from a cold fill: the mains at its highest, the supply on the day when its water is densest,
-     * nothing drawn, lost, shut off or trapped.
+     * The worst heat-up from a cold fill: the mains at its highest, the supply on the day when its water is densest, no
+     * draws, leaks, outages or trapped air.
      */
     static HeatUpCase coldFill(HotWaterSystem given) {
         HotWaterSystem.Builder builder = bare(given).supply(worstSupply(given));
@@ -96,7 +96,7 @@ record HeatUpCase(HotWaterSystem house, Duration duration) {
         return builder.build();
     }
 
-    /** The temperature (K) of the supply on the day when its water is densest, and so has most to grow. */
+    /** The temperature (K) of the supply on the day when its water is densest, and so expands most. */
     private static double densest(HotWaterSystem given) {
         double atmosphere = given.site().atmosphere();
         double found = given.coldAtStart();
@@ -113,9 +113,8 @@ record HeatUpCase(HotWaterSystem house, Duration duration) {
     }
 
     /**
-     * A duration in which every thermostat has switched off once, or, where the heater cannot keep up with the standing
-     * loss, in which temperature has come to rest: the heat of the tank over what the weakest element has left beside
-     * the loss at the end.
+     * A duration in which every thermostat switches off once, or the temperature settles if the heater cannot overcome
+     * the standing loss: the tank's heat divided by the weakest element's net output at the end.
      */
     private static Duration heatUp(HotWaterSystem house) {
         Tank tank = house.tank();
@@ -130,7 +129,7 @@ record HeatUpCase(HotWaterSystem house, Duration duration) {
                 * house.heater().recoveryEfficiency();
         double left =
                 output - tank.standingLoss() * Math.max(0, hot - house.site().roomTemperature());
-        double rest = 8 * capacity / tank.standingLoss(); // eight time constants leave 0.03 % of the way
+        double rest = 8 * capacity / tank.standingLoss(); // after eight time constants 0.03 % remains
         double straight = left > 0 ? 1.2 * capacity * Math.max(0, hot - house.coldAtStart()) / left : rest;
         return Duration.ofSeconds((long) Math.min(rest, straight) + 600);
     }

@@ -10,10 +10,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 
-/** Steps down from the simulation to a formula, and notes what is lost at each step. */
+/** Steps from the simulation to a formula, recording the volume lost at each step. */
 final class Ladder {
 
-    /** A modulus (Pa) so high that nothing gives way. */
+    /** A modulus (Pa) high enough to be rigid. */
     private static final double UNYIELDING = 1e30;
 
     private final Search search = new Search();
@@ -78,14 +78,14 @@ final class Ladder {
     private double needed(SizingProblem setup) {
         OptionalDouble found = search.smallest(setup);
         return found.orElseThrow(() -> new IllegalArgumentException(
-                "target: no vessel up to 5 m3 keeps it in every house compared; lower the supply first"));
+                "target: no vessel up to 5 m3 meets it in every case compared; lower the supply pressure first"));
     }
 
     private static Tank mixed(Tank tank) {
         return tank.toBuilder().layers(1).build();
     }
 
-    /** The same tank, which grows with heat as before but does not give way to pressure. */
+    /** The same tank, with thermal expansion but rigid under pressure. */
     private static Tank unyielding(Tank tank) {
         Material material =
                 new Material("unyielding", UNYIELDING, 0.3, tank.shell().thermalGrowth() / 3);

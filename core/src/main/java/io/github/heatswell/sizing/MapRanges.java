@@ -5,7 +5,7 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Arrays;
 
-/** Chooses the volumes and precharges of a map that the caller leaves open. */
+/** Chooses the volumes and precharges of a map where the caller sets none. */
 final class MapRanges {
 
     static final int VOLUMES = 40;

@@ -3,9 +3,9 @@ package io.github.heatswell.sizing;
 import java.util.List;
 
 /**
- * What the water of a system grows by, less what its container grows by, as the handbook writes it:
- * {@code Vs [(v2/v1 - 1) - 3 a dT]}. It is the volume of <em>hot</em> water too much; what enters a vessel that stays
- * cold is less by {@code v1/v2}.
+ * Net expansion of a system, the water's expansion minus the container's, as the handbook writes it:
+ * {@code Vs [(v2/v1 - 1) - 3 a dT]}. It is the excess volume of <em>hot</em> water; the volume entering a cold vessel
+ * is smaller by {@code v1/v2}.
  *
  * @param systemVolume Vs, the volume of water (m3), 1 mL to 10 000 m3
  * @param coldSpecificVolume v1, specific volume of the cold water (m3/kg), 0.9e-3 to 1.2e-3
@@ -42,7 +42,7 @@ public record NetExpansion(
         Ranges.check("a", linearExpansion, " 1/K", 0, 1e-3);
         Ranges.check("dT", warming, " K", 0, 150);
         if (hotSpecificVolume / coldSpecificVolume - 1 < 3 * linearExpansion * warming) {
-            throw new IllegalArgumentException("a: the container grows more than the water; no vessel takes that up");
+            throw new IllegalArgumentException("a: the container expands more than the water; no vessel is needed");
         }
     }
 

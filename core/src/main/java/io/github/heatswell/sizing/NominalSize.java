@@ -9,10 +9,10 @@ import java.util.Optional;
 import java.util.stream.DoubleStream;
 
 /**
- * A size vessels are sold in.
+ * A vessel size on sale.
  *
  * @param volume the whole volume (m3), 0.1 L to 5 m3
- * @param price what it costs, or empty if that does not matter
+ * @param price its price, or empty if unknown
  */
 public record NominalSize(double volume, Optional<Price> price) {
 
@@ -22,7 +22,7 @@ public record NominalSize(double volume, Optional<Price> price) {
      * Checks the volume.
      *
      * @param volume the whole volume (m3), 0.1 L to 5 m3
-     * @param price what it costs, or empty if that does not matter
+     * @param price its price, or empty if unknown
      * @throws IllegalArgumentException if the volume is outside its range
      */
     public NominalSize {

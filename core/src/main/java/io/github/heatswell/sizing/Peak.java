@@ -19,8 +19,8 @@ import java.time.Duration;
 record Peak(double absolute, boolean atLeast) {
 
     /**
-     * Runs a house. A peak at the test pressure only says that the vessel is too small; anything else that ends a run is
-     * no case for a vessel.
+     * Runs a house. A peak at the test pressure means only that the vessel is too small; no vessel helps against any
+     * other hazard that ends a run.
      *
      * @param count counts the run
      * @throws IllegalArgumentException if the run ends in a hazard other than too much pressure
@@ -38,7 +38,7 @@ record Peak(double absolute, boolean atLeast) {
             throw new IllegalArgumentException("the run ends early: "
                     + hazard.kind().description() + " after "
                     + QuantityFormat.ascii(UnitSystem.SI).time(hazard.time())
-                    + "; a vessel cannot be sized for that");
+                    + "; a vessel cannot be sized for such a run");
         }
     }
 }

@@ -14,7 +14,7 @@ import java.util.OptionalDouble;
  * The worst heat-up of one house, to be run with any vessel.
  *
  * @param trial the heat-up from a cold fill, without relief valves
- * @param type the make and place of the vessel, charged at the temperature of the room
+ * @param type the type and place of the vessel, charged at room temperature
  * @param count counts its runs
  */
 record PeakEvaluator(HeatUpCase trial, VesselType type, BalanceCount count) {
@@ -32,7 +32,7 @@ record PeakEvaluator(HeatUpCase trial, VesselType type, BalanceCount count) {
         return Peak.of(trial.house().toBuilder().vessel(vessel).build(), trial.duration(), count);
     }
 
-    /** What the map of a house is read against; the target may be null. */
+    /** Reference pressures of a house's map; the target may be null. */
     PeakMap.Setting setting(HotWaterSystem system, SizingTarget target) {
         double fill = trial.house().supply().staticAbsolute(0, atmosphere()) - atmosphere();
         return new PeakMap.Setting(

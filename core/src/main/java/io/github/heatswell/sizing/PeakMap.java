@@ -8,8 +8,8 @@ import java.util.OptionalDouble;
 /**
  * The peak of the worst heat-up over vessel volume and precharge, and where a relief valve begins to drip.
  *
- * <p>All pressures are those at the height of the drain cock but for the precharges, which are those of the gas, read at
- * the temperature of the room. Volumes and precharges are numbered from 0, in rising order. Immutable.
+ * <p>All pressures are at drain-cock height except the precharges, which are gas pressures at room temperature. Volumes
+ * and precharges are numbered from 0, in rising order. Immutable.
  */
 public final class PeakMap {
 
@@ -34,12 +34,13 @@ public final class PeakMap {
     }
 
     /**
-     * What the map is read against.
+     * Reference pressures of the map.
      *
      * @param system the house as given
      * @param staticGauge the highest static pressure of the supply (Pa, gauge)
      * @param staticAtVesselGauge the same at the height of the vessel, where the precharge is set (Pa, gauge)
-     * @param reliefSetGauge the lowest pressure at which a relief valve opens (Pa, gauge), or empty without one that works
+     * @param reliefSetGauge the lowest pressure at which a relief valve opens (Pa, gauge), or empty without one that
+     *     works
      * @param targetGauge what the peak should stay below (Pa, gauge), or empty if nothing was asked
      */
     public record Setting(
@@ -66,7 +67,7 @@ public final class PeakMap {
     record Lines(double[] drip, double[] target) {}
 
     /**
-     * What the map is read against.
+     * Reference pressures of the map.
      *
      * @return the house and its pressures
      */
@@ -147,22 +148,22 @@ public final class PeakMap {
     }
 
     /**
-     * The smallest volume at which the first relief valve stays shut, found by simulation to a hundred-thousandth of it.
+     * The smallest volume at which the first relief valve stays shut, found by simulation, accurate to 1e-5.
      *
      * @param precharge the number of the precharge
-     * @return the volume (m3): the smallest of the range if even that does, empty if none in the range does or if there is
-     *     no relief valve
+     * @return the volume (m3): the smallest of the range if even that does, empty if none in the range does or if there
+     *     is no relief valve
      */
     public OptionalDouble dripVolume(int precharge) {
         return known(dripVolumes[precharge]);
     }
 
     /**
-     * The smallest volume at which the peak stays below the target, found by simulation to a hundred-thousandth of it.
+     * The smallest volume at which the peak stays below the target, found by simulation, accurate to 1e-5.
      *
      * @param precharge the number of the precharge
-     * @return the volume (m3): the smallest of the range if even that does, empty if none in the range does or if there is
-     *     no target
+     * @return the volume (m3): the smallest of the range if even that does, empty if none in the range does or if there
+     *     is no target
      */
     public OptionalDouble targetVolume(int precharge) {
         return known(targetVolumes[precharge]);

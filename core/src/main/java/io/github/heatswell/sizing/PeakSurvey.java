@@ -45,7 +45,7 @@ public final class PeakSurvey {
     }
 
     /**
-     * Starts a survey; a vessel to go by must be set unless the house has one.
+     * Starts a survey; a vessel type must be set unless the house has a vessel.
      *
      * @param system the house
      * @return a builder with volumes and precharges chosen by the survey and a thread for every processor
@@ -98,8 +98,8 @@ public final class PeakSurvey {
         }
 
         /**
-         * Sets the vessel to go by: acceptance limit, height and gas are taken from it, volume, precharge and faults are
-         * not. Without it the vessel of the house is the pattern.
+         * Sets the vessel type: acceptance limit, height and gas are taken from this vessel; volume, precharge and
+         * faults are not. By default, the vessel of the house is used.
          *
          * @param value the pattern
          * @return this builder
@@ -171,7 +171,7 @@ public final class PeakSurvey {
         }
 
         /**
-         * Sets who hears how far the survey is.
+         * Sets the progress listener.
          *
          * @param value the listener
          * @return this builder
@@ -185,16 +185,17 @@ public final class PeakSurvey {
          * Ends the description and chooses what was left open, for which it may run a few heat-ups.
          *
          * @return the survey
-         * @throws IllegalArgumentException if there is no vessel to go by, or if the thermostat is stuck: then there is no
-         *     set point to heat to, and a vessel is no answer
+         * @throws IllegalArgumentException if there is no vessel type, or if the thermostat is stuck: then there is no
+         *     set point to heat to, and no vessel helps
          */
         public PeakSurvey build() {
             if (pattern == null) {
                 throw new IllegalArgumentException(
-                        "vessel: is missing; say what vessel to go by, with its acceptance limit");
+                        "vessel: is missing; give a vessel type with its acceptance limit");
             }
             if (system.heater().thermostatStuck()) {
-                throw new IllegalArgumentException("thermostat: is stuck; repair it, a vessel is no answer to that");
+                throw new IllegalArgumentException("thermostat: is stuck; repair it, since no vessel helps against"
+                        + " that");
             }
             return new PeakSurvey(this);
         }

@@ -5,18 +5,18 @@ import io.github.heatswell.units.PressureUnit;
 import java.util.Objects;
 
 /**
- * How the precharge follows from the static pressure of the supply at the height of the vessel.
+ * Rule for the precharge, from the static supply pressure at the height of the vessel.
  */
 public enum PrechargeRule {
     /** The static pressure itself: the rule of the trade in the United States; from memory. */
     STATIC(0),
     /**
-     * The static pressure less 0.2 bar, so that a little water lies in the vessel already at the cold fill: DIN 4807-5 as
-     * quoted by a trade page, second-hand.
+     * The static pressure minus 0.2 bar, so that the vessel holds a little water at the cold fill: DIN 4807-5 as quoted
+     * by a trade page, second-hand.
      */
     STATIC_LESS_FIFTH_BAR(0.2e5);
 
-    /** How far the precharge lies below the static pressure (Pa, difference). */
+    /** Precharge below the static pressure (Pa, difference). */
     private final double below;
 
     PrechargeRule(double below) {

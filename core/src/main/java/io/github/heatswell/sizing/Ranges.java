@@ -2,7 +2,7 @@ package io.github.heatswell.sizing;
 
 import io.github.heatswell.units.Decimals;
 
-/** Refuses numbers outside their range, once, where they enter. Written so that NaN is refused. */
+/** Checks ranges of numbers on entry. NaN is refused too. */
 final class Ranges {
 
     private static final int MESSAGE_DIGITS = 6;
@@ -29,7 +29,7 @@ final class Ranges {
      */
     static void rising(String low, double lowPascal, String high, double highPascal) {
         if (!(lowPascal < highPascal)) {
-            throw new IllegalArgumentException(low + ": " + plain(lowPascal / 1e5) + " bar must lie below " + high
+            throw new IllegalArgumentException(low + ": " + plain(lowPascal / 1e5) + " bar must be below " + high
                     + ", " + plain(highPascal / 1e5) + " bar");
         }
     }

@@ -10,7 +10,7 @@ import java.util.function.DoubleUnaryOperator;
 import org.hipparchus.analysis.solvers.AllowedSolution;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 
-/** Runs trials with one vessel after the other, and counts them. One search, one thread. */
+/** Runs trials with one vessel after another, and counts them. One instance per search and thread. */
 final class Search {
 
     /** Relative accuracy of a volume, in its logarithm. */
@@ -23,7 +23,7 @@ final class Search {
 
     private static final int ORDER = 5;
     private static final int MAX_RUNS = 200;
-    /** Lowest supply (Pa, gauge) worth naming: 15 psi, the least a service may have (UPC 608.1 lineage, seen). */
+    /** Lowest supply (Pa, gauge) to suggest: 15 psi, the minimum for a service (UPC 608.1 lineage, seen). */
     private static final double LEAST_SUPPLY = 15 * PressureUnit.PSI.factor();
 
     private final BalanceCount count;
@@ -59,7 +59,7 @@ final class Search {
         return Peak.of(house, trial.duration(), count).absolute();
     }
 
-    /** The smallest volume (m3) that does it: 0 if none is needed, empty if none can. */
+    /** The smallest sufficient volume (m3): 0 if none is needed, empty if none suffices. */
     OptionalDouble smallest(SizingProblem setup) {
         if (setup.staticAbsolute() > setup.limit()) {
             return OptionalDouble.empty();
@@ -93,7 +93,7 @@ final class Search {
         return OptionalDouble.of(below(excess, least, setup.limit()) - atmosphere);
     }
 
-    /** Where a function (Pa) of one sign at each end passes zero, on the side where it is negative or zero. */
+    /** Root of a function (Pa) with a sign change, on the side where it is negative or zero. */
     private static double below(DoubleUnaryOperator excess, double low, double high) {
         BracketingNthOrderBrentSolver solver =
                 new BracketingNthOrderBrentSolver(ACCURACY, ACCURACY, PRESSURE_ACCURACY, ORDER);

@@ -5,7 +5,7 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * A vessel and what the simulation says about it.
+ * A vessel with its simulated peak.
  *
  * @param volume the whole volume (m3)
  * @param precharge the gas pressure to set with the water side empty

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.function.UnaryOperator;
 
 /**
- * One question: which vessel of this type keeps the peak of all these trials within the limit?
+ * Sizing problem: which vessel of this type keeps the peak of all these trials within the limit?
  *
  * @param trials what is run, the heat-up from a cold fill first
  * @param type the make and place of the vessel
@@ -22,7 +22,7 @@ record SizingProblem(List<HeatUpCase> trials, VesselType type, PrechargeRule rul
         return coldFill().house().site().atmosphere();
     }
 
-    /** The pressure the supply stands at when it is highest (Pa, absolute). */
+    /** Highest static supply pressure (Pa, absolute). */
     double staticAbsolute() {
         return coldFill().house().supply().staticAbsolute(0, atmosphere());
     }

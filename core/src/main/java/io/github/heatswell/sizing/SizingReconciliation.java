@@ -6,12 +6,11 @@ import java.util.List;
 import java.util.Objects;
 
 /**
- * Why a formula and the simulation ask for vessels of different size: a sum of named terms that leads exactly from one to
- * the other.
+ * Why a formula and the simulation call for different vessel sizes: named terms whose sum is exactly the difference.
  *
- * <p>Effects are switched off one at a time, in the order of {@link Effect}, and stay off; each time the smallest vessel
- * for the same target is worked out again, and the term is what it lost. As effects interact, another order would give
- * other terms with the same sum. A house that needs no vessel counts as one of 0.
+ * <p>Effects are switched off one at a time, in the order of {@link Effect}, and stay off; each time the smallest
+ * vessel for the same target is recomputed, and the change is the term. Because effects interact, another order would
+ * give other terms with the same sum. A house that needs no vessel counts as volume 0.
  *
  * @param formula what the formula says
  * @param simulated the smallest volume by simulation (m3), 0 if none is needed
@@ -36,40 +35,40 @@ public record SizingReconciliation(FormulaResult formula, double simulated, List
         terms = List.copyOf(Objects.requireNonNull(terms, "terms"));
     }
 
-    /** What the simulation has and a formula has not, or has otherwise, in the order of switching off. */
+    /** Effects that a formula lacks or treats differently, in the order of switching off. */
     public enum Effect {
         /** Draws, layers, mains and seasons of the run as given, beyond a cold fill. */
         COURSE_OF_THE_RUN("course of the run as given"),
-        /** Water that goes back to the mains through an open connection or a bypass. */
-        WAY_BACK("way back to the mains"),
+        /** Water that flows back to the mains through an open connection or a bypass. */
+        WAY_BACK("return flow to the mains"),
         /** Layers of different temperature in the tank. */
         LAYERS("layers in the tank"),
-        /** Gas that warms under compression, or was charged at another temperature than it has. */
+        /** Gas that warms under compression, or was charged at a different temperature. */
         GAS_TEMPERATURE("temperature of the gas"),
-        /** The diaphragm that stretches only so far. */
+        /** The diaphragm's acceptance limit. */
         ACCEPTANCE_LIMIT("acceptance limit"),
-        /** The give of the piping and of the water in it. */
-        PIPING("give of the piping"),
-        /** The give of the tank. */
-        TANK_COMPLIANCE("give of the tank"),
-        /** The vessel that sits higher or lower than the tank's drain cock. */
+        /** The compliance of the piping and of the water in it. */
+        PIPING("compliance of the piping"),
+        /** The compliance of the tank. */
+        TANK_COMPLIANCE("compliance of the tank"),
+        /** The vessel's height above or below the tank's drain cock. */
         VESSEL_HEIGHT("height of the vessel"),
-        /** The precharge that lies below the static pressure of the supply. */
+        /** A precharge below the static supply pressure. */
         PRECHARGE("precharge below the supply"),
-        /** The temperature really reached, and the tolerance of the simulation; next to nothing in a sound case. */
+        /** The temperature actually reached, and the tolerance of the simulation; normally negligible. */
         TEMPERATURE_REACHED("temperature reached, and tolerance"),
-        /** The water that gives way to pressure. */
+        /** The water's compressibility. */
         WATER_COMPRESSIBILITY("compressibility of the water"),
-        /** The volume of cold water that enters the vessel, against that of the hot water too much. */
+        /** The volume of cold water entering the vessel, versus the excess hot water. */
         COLD_VOLUME("cold instead of hot volume"),
-        /** The growth of the tank with heat, against what the formula has of it. */
+        /** The tank's thermal growth, versus the formula's. */
         TANK_GROWTH("thermal growth of the tank"),
         /** The highest pressure of the formula, against the target. */
         MAX_PRESSURE("target instead of the formula's highest pressure"),
-        /** The growth of the water by the formula's table, against true water from the true temperature. */
-        TABLED_EXPANSION("true instead of tabled growth of the water"),
+        /** The water's expansion by the formula's table, versus real water from the actual temperature. */
+        TABLED_EXPANSION("actual instead of tabulated expansion of the water"),
         /** The precharge and the round air pressure of 1 bar in the formula. */
-        FORM("precharge and air pressure as the formula has them");
+        FORM("precharge and air pressure as used by the formula");
 
         private final String description;
 
@@ -88,10 +87,10 @@ public record SizingReconciliation(FormulaResult formula, double simulated, List
     }
 
     /**
-     * What one effect is worth.
+     * Contribution of one effect.
      *
      * @param effect the effect
-     * @param volume what it adds to the vessel (m3), negative if it saves
+     * @param volume its contribution to the vessel (m3), negative if it makes it smaller
      */
     public record Term(Effect effect, double volume) {
 
@@ -99,7 +98,7 @@ public record SizingReconciliation(FormulaResult formula, double simulated, List
          * Checks that the effect is there.
          *
          * @param effect the effect
-         * @param volume what it adds to the vessel (m3), negative if it saves
+         * @param volume its contribution to the vessel (m3), negative if it makes it smaller
          */
         public Term {
             Objects.requireNonNull(effect, "effect");
@@ -107,10 +106,10 @@ public record SizingReconciliation(FormulaResult formula, double simulated, List
     }
 
     /**
-     * What one effect is worth.
+     * Contribution of one effect.
      *
      * @param effect the effect
-     * @return what it adds to the vessel (m3), 0 if it plays no part
+     * @return its contribution to the vessel (m3), 0 if none
      */
     public double of(Effect effect) {
         Objects.requireNonNull(effect, "effect");
@@ -121,15 +120,14 @@ public record SizingReconciliation(FormulaResult formula, double simulated, List
     }
 
     /**
-     * Compares with {@link VesselFormula#handbookDiaphragm the diaphragm tank of the handbook}: P1 the static pressure of
-     * the supply, P2 the target, water of the tank alone with its true specific volumes at P1.
+     * Compares with {@link VesselFormula#handbookDiaphragm the diaphragm tank of the handbook}: P1 the static pressure
+     * of the supply, P2 the target, water of the tank alone with its true specific volumes at P1.
      *
      * @param sizing the sizing
-     * @param linearExpansion what the formula takes for the expansion of the tank (1/K), 0 to leave it out as a rule of
-     *     thumb would
+     * @param linearExpansion the tank's linear expansion in the formula (1/K), 0 to neglect it as rules of thumb do
      * @return the terms
-     * @throws IllegalArgumentException if the static pressure is not below the target, if the set point is not above the
-     *     cold water, or if on the way there is a house that would need more than 5 m3
+     * @throws IllegalArgumentException if the static pressure is not below the target, if the set point is not above
+     *     the cold water, or if an intermediate case would need more than 5 m3
      * @throws io.github.heatswell.simulation.SimulationException if the equations could not be integrated
      */
     public static SizingReconciliation fromHandbook(VesselSizing sizing, double linearExpansion) {
@@ -149,8 +147,8 @@ public record SizingReconciliation(FormulaResult formula, double simulated, List
      * @param sizing the sizing
      * @param valve the relief valve that gives psv
      * @return the terms
-     * @throws IllegalArgumentException if the static pressure is not below the target and below 0.8 psv, if the set point
-     *     is not above the cold water or is above 80 degC, or if on the way there is a house that would need more than 5 m3
+     * @throws IllegalArgumentException if the static pressure is not below the target and below 0.8 psv, if the set
+     *     point is not above the cold water or is above 80 degC, or if an intermediate case would need more than 5 m3
      * @throws io.github.heatswell.simulation.SimulationException if the equations could not be integrated
      */
     public static SizingReconciliation fromDin(VesselSizing sizing, ReliefValve valve) {

@@ -61,8 +61,8 @@ public record SizingResult(
     }
 
     /**
-     * The smallest size on sale that is enough by the numbers given. How sure those are is not asked here: a size that keeps its
-     * target by a hair fails in many houses that differ a little.
+     * The smallest size on sale that suffices for the given numbers. Their uncertainty is not considered here: a size
+     * that barely meets its target fails in many slightly different houses.
      *
      * @return the vessel, or empty if none of the sizes is, or none is needed
      */
@@ -83,11 +83,12 @@ public record SizingResult(
             case NONE_NEEDED -> "The peak stays within the target of " + limit + " without a vessel.";
             case SIZED -> "The vessel keeps the peak within the target of " + limit + ".";
             case NO_VESSEL_CAN ->
-                "No vessel can: the supply stands at " + supplyStatic + " and leaves no room below the target of "
+                "No vessel can: the supply pressure is " + supplyStatic + " and leaves no room below the target of "
                         + limit
                         + lowerSupplyTo
                                 .map(p -> ". Lower the supply to " + p + " first.")
-                                .orElse(", and no lower supply was found at which the largest size on sale is enough.");
+                                .orElse(", and no lower supply pressure was found at which the largest size on sale"
+                                        + " suffices.");
         };
     }
 }

@@ -16,15 +16,15 @@ import java.util.Objects;
 /**
  * The pressure a heat-up must stay below: the lowest of several bounds, each with its reason.
  *
- * <p><b>Relief valves.</b> The peak must stay below the <em>reseat</em> pressure of every valve, less a margin of 3 % of its
- * opening pressure. Below the opening pressure would keep a valve shut that was never disturbed. But a valve that lifted
- * once (a draw that stops short, a test by hand, a mains surge) closes again only below its reseat pressure, and would
- * give off water to the end of every heat-up that peaks above it. The margin covers the tolerance of the setting, taken as
- * 3 %: common practice, no standard for these valves was read. Valves count by their nominal numbers, whatever their condition: a fault is put
- * right, not sized for.
+ * <p><b>Relief valves.</b> The peak must stay below the <em>reseat</em> pressure of every valve, less a margin of 3 %
+ * of its opening pressure. Staying below the set pressure would keep an undisturbed valve shut. But a valve that has
+ * lifted once (a tap shut abruptly, a manual test, a mains surge) closes only below its reseat pressure, and would
+ * discharge to the end of every heat-up that peaks above it. The margin covers the tolerance of the setting, taken as 3
+ * %: common practice, no standard for these valves was read. Valves count by their nominal values, whatever their
+ * condition: faults are repaired, not sized for.
  *
- * <p><b>Model codes.</b> 80 psi (552 kPa) in the building, also with what heating adds: UPC 608.2 (2024), read in an extract of
- * its publisher. It can be changed or left out.
+ * <p><b>Model codes.</b> 80 psi (552 kPa) in the building, including thermal expansion: UPC 608.2 (2024), read in an
+ * extract by its publisher. It can be changed or dropped.
  *
  * <p><b>Vessel and tank.</b> The rating of the vessel and the working pressure of the tank.
  *
@@ -35,7 +35,7 @@ public final class SizingTarget {
     private static final double RELIEF_MARGIN = 0.03;
     private static final double HIGHEST = 25e5;
     private static final Citation CODE = new Citation(
-            "UPC 608.2 (2024): no more than 80 psi in the building, also by thermal expansion", Citation.Standing.SEEN);
+            "UPC 608.2 (2024): no more than 80 psi in the building, including thermal expansion", Citation.Standing.SEEN);
     private static final Citation TOLERANCE = new Citation(
             "reseat as given; tolerance of the setting taken as 3 %; no standard for these valves was read",
             Citation.Standing.FROM_MEMORY);
@@ -64,11 +64,11 @@ public final class SizingTarget {
         RELIEF_RESEAT,
         /** What the plumbing code allows in the building. */
         CODE_CAP,
-        /** What the vessel is made for. */
+        /** The pressure rating of the vessel. */
         VESSEL_RATING,
         /** The working pressure of the tank. */
         WORKING_PRESSURE,
-        /** A bound of the caller's own. */
+        /** A custom bound. */
         OWN
     }
 
@@ -107,7 +107,7 @@ public final class SizingTarget {
     }
 
     /**
-     * The bound that rules because it is the lowest.
+     * The governing bound: the lowest.
      *
      * @return the lowest bound
      */
@@ -182,7 +182,7 @@ public final class SizingTarget {
         }
 
         /**
-         * Leaves the cap of the model codes out, where no such code holds.
+         * Drops the cap of the model codes, where no such code applies.
          *
          * @return this builder
          */
@@ -192,7 +192,7 @@ public final class SizingTarget {
         }
 
         /**
-         * Sets the highest pressure the vessel is made for.
+         * Sets the pressure rating of the vessel.
          *
          * @param value the pressure, above 0 to 25 bar (gauge)
          * @return this builder
@@ -219,7 +219,7 @@ public final class SizingTarget {
         }
 
         /**
-         * Sets a bound of the caller's own, which rules if it is the lowest.
+         * Sets a custom bound, which governs if it is the lowest.
          *
          * @param value the pressure, above 0 to 25 bar (gauge)
          * @return this builder
@@ -239,7 +239,8 @@ public final class SizingTarget {
         public SizingTarget build() {
             if (rating == null) {
                 throw new IllegalArgumentException(
-                        "vessel-rating: is missing; give vesselRating(...), the highest pressure on the plate of the vessel");
+                        "vessel-rating: is missing; give vesselRating(...), the maximum working pressure on the"
+                                + " vessel's plate");
             }
             List<Bound> found = new ArrayList<>();
             system.reliefValves().forEach(valve -> found.add(bound(valve)));

@@ -1,14 +1,14 @@
 package io.github.heatswell.sizing;
 
 /**
- * A published formula for the size of an expansion vessel, with its numbers filled in. Formulas know neither the give of
- * tank and pipes nor layers nor the limit of the diaphragm; {@link VesselSizing} does, and {@link SizingReconciliation} says what
- * each of these is worth.
+ * A published formula for the size of an expansion vessel, with its numbers filled in. Formulas ignore the compliance
+ * of tank and pipes, layers, and the acceptance limit; {@link VesselSizing} includes them, and
+ * {@link SizingReconciliation} quantifies each.
  */
 public sealed interface VesselFormula permits HandbookDiaphragm, HandbookAirInterface, DinDrinkingWater, EnHeating {
 
     /**
-     * Works the formula out.
+     * Evaluates the formula.
      *
      * @return the volume, the precharge, every input and the source
      */
@@ -19,7 +19,7 @@ public sealed interface VesselFormula permits HandbookDiaphragm, HandbookAirInte
      * Systems and Equipment, chapter on hydronic heating and cooling, equation 13 in the editions 2008 to 2020, from
      * memory. The precharge is the fill pressure.
      *
-     * @param growth what the water grows by
+     * @param growth the net expansion
      * @param fillAbsolute P1, the pressure at the cold fill (Pa, absolute), 10 kPa to 5 MPa
      * @param highestAbsolute P2, the highest pressure allowed (Pa, absolute), above P1 to 5 MPa
      * @return the formula
@@ -33,7 +33,7 @@ public sealed interface VesselFormula permits HandbookDiaphragm, HandbookAirInte
      * The closed tank with air above the water, {@code Vt = Vs [(v2/v1 - 1) - 3 a dT]/(Pa/P1 - Pa/P2)}: same chapter,
      * equation 12, from memory. The tank starts full of air at atmospheric pressure, which is its precharge.
      *
-     * @param growth what the water grows by
+     * @param growth the net expansion
      * @param atmosphere Pa, the pressure of the air when the tank is filled (Pa, absolute), 10 kPa to P1
      * @param fillAbsolute P1, the pressure at the cold fill (Pa, absolute), 10 kPa to 5 MPa
      * @param highestAbsolute P2, the highest pressure allowed (Pa, absolute), above P1 to 5 MPa
@@ -65,10 +65,10 @@ public sealed interface VesselFormula permits HandbookDiaphragm, HandbookAirInte
 
     /**
      * The vessel of a heating system, {@code Vmin = (Ve + Vwr)(pe + 1)/(pe - p0)} with {@code Ve = e Vs/100},
-     * {@code e = 0.31 + 3.9e-4 t^2}, a water reserve Vwr of 0.5 % of the system and at least 3 L, or 20 % of a vessel up to
-     * 15 L, and {@code pe = psv - max(0.5 bar, 10 % psv)}, in bar gauge: EN 12828:2012 Annex D, from memory; the parabola
-     * is that of the Italian Collection R (2009), chapter R.3, which was read. The parabola is not on the safe side of
-     * about 66 degC: true water filled at 10 degC grows up to 3 % more.
+     * {@code e = 0.31 + 3.9e-4 t^2}, a water reserve Vwr of 0.5 % of the system and at least 3 L, or 20 % of a vessel
+     * up to 15 L, and {@code pe = psv - max(0.5 bar, 10 % psv)}, in bar gauge: EN 12828:2012 Annex D, from memory; the
+     * parabola is that of the Italian Collection R (2009), chapter R.3, which was read. Around 66 degC the parabola is
+     * not conservative: real water filled at 10 degC expands up to 3 % more.
      *
      * @param systemVolume Vs, the volume of water (m3), 1 L to 1000 m3
      * @param hotTemperature t, the temperature it is heated to (K), 303.15 to 403.15 (30 to 130 degC)

@@ -15,13 +15,14 @@ import java.util.OptionalDouble;
 /**
  * Finds the smallest expansion vessel, and the precharge that goes with it, by simulation.
  *
- * <p>What counts is the peak of the worst heat-up: the tank full of cold water, on the day of the year when the supply is
- * densest and with the mains at its highest of the day, heated to the set point with every tap closed. If asked for, the
- * run as given counts too, with its draws and layers; the higher peak decides. In both the relief valves are taken out, so
- * that none hides a peak, and the vessel is sound. What leaks, drips or is trapped helps in the run as given only.
+ * <p>The criterion is the peak of the worst heat-up: the tank full of cold water, on the day of the year when the
+ * supply is densest and with the mains at its highest of the day, heated to the set point with every tap closed. If
+ * asked for, the run as given counts too, with its draws and layers; the higher peak decides. In both the relief valves
+ * are removed, so that none hides a peak, and the vessel is intact. Leaks and trapped air count only in the run as
+ * given.
  *
- * <p>The peak falls as the vessel grows, so the smallest volume between 0.1 L and 5 m3 is found by bracketing, to 1e-8 of
- * itself, on the side where the target is kept. Immutable; may be asked by any number of threads.
+ * <p>The peak falls as the vessel grows, so the smallest volume between 0.1 L and 5 m3 is found by bracketing, to a
+ * relative accuracy of 1e-8, on the side where the target is met. Immutable; may be asked by any number of threads.
  */
 public final class VesselSizing {
 
@@ -36,7 +37,7 @@ public final class VesselSizing {
     }
 
     /**
-     * Starts a sizing; the precharge rule must be set, and a vessel to go by unless the house has one.
+     * Starts a sizing; the precharge rule must be set, and a vessel type unless the house has a vessel.
      *
      * @param system the house
      * @param target what the peak must stay below
@@ -157,8 +158,8 @@ public final class VesselSizing {
         }
 
         /**
-         * Sets the vessel to go by: acceptance limit, height and gas are taken from it, volume, precharge and faults are
-         * not. Without it the vessel of the house is the pattern.
+         * Sets the vessel type: acceptance limit, height and gas are taken from this vessel; volume, precharge and
+         * faults are not. By default, the vessel of the house is used.
          *
          * @param value the pattern
          * @return this builder
@@ -211,7 +212,7 @@ public final class VesselSizing {
          *
          * @return the sizing
          * @throws IllegalArgumentException if something is missing, or the thermostat is stuck: then there is no set
-         *     point to heat to, and a vessel is no answer
+         *     point to heat to, and no vessel helps
          */
         public VesselSizing build() {
             if (rule == null) {
@@ -220,10 +221,11 @@ public final class VesselSizing {
             }
             if (pattern == null) {
                 throw new IllegalArgumentException(
-                        "vessel: is missing; say what vessel to go by, with its acceptance limit");
+                        "vessel: is missing; give a vessel type with its acceptance limit");
             }
             if (system.heater().thermostatStuck()) {
-                throw new IllegalArgumentException("thermostat: is stuck; repair it, a vessel is no answer to that");
+                throw new IllegalArgumentException("thermostat: is stuck; repair it, since no vessel helps against"
+                        + " that");
             }
             List<HeatUpCase> trials = new ArrayList<>(List.of(HeatUpCase.coldFill(system)));
             if (run != null) {

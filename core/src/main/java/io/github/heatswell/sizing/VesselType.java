@@ -8,7 +8,7 @@ import io.github.heatswell.units.RatioUnit;
 import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.VolumeUnit;
 
-/** A described vessel as the pattern for others of the same make and place, sound and of any size and precharge. */
+/** A described vessel as the type for others in the same place, intact and of any size and precharge. */
 record VesselType(ExpansionVessel pattern) {
 
     /** Smallest volume (m3) that can be described. */
@@ -39,7 +39,7 @@ record VesselType(ExpansionVessel pattern) {
         return copy(filled(pattern.acceptance()));
     }
 
-    /** The same with a diaphragm that never ends. */
+    /** The same without an acceptance limit. */
     VesselType unlimited() {
         return copy(filled(1).height(pattern.height(), LengthUnit.METRE));
     }

@@ -1,6 +1,6 @@
 package io.github.heatswell.study;
 
-/** Refuses numbers outside their range, once, where they enter. Written so that NaN is refused. */
+/** Checks ranges of numbers on entry. NaN is refused too. */
 final class Checks {
 
     private Checks() {}

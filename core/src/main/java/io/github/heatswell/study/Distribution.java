@@ -1,6 +1,6 @@
 package io.github.heatswell.study;
 
-/** How an uncertain number is spread. Immutable; values are in whatever unit the caller chose. */
+/** Distribution of an uncertain number. Immutable; values are in whatever unit the caller chose. */
 public sealed interface Distribution permits EvenSpread, NormalSpread {
 
     /**

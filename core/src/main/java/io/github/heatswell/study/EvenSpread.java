@@ -20,7 +20,7 @@ record EvenSpread(double low, double high) implements Distribution {
         Checks.finite("high", high);
         if (!(low < high) || !Double.isFinite(high - low)) {
             throw new IllegalArgumentException(
-                    "low: " + low + " must lie below high, " + high + ", and the two a finite distance apart");
+                    "low: " + low + " must be below high, " + high + ", and the two a finite distance apart");
         }
     }
 

@@ -12,8 +12,8 @@ import java.util.Objects;
 import java.util.function.Function;
 
 /**
- * A house as the model of a study: it is simulated for a while, and its highest and lowest pressure, what its relief
- * valves gave off and whether it came to a hazard are the answers. The course of the run is not kept.
+ * A house as the model of a study: it is simulated for a given time, and the answers are its highest and lowest
+ * pressure, the relief valves' discharge and whether it met a hazard. The course of the run is not kept.
  */
 public final class HouseDay implements UncertainModel {
 

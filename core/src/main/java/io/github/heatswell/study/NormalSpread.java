@@ -26,7 +26,7 @@ record NormalSpread(double centre, double expanded) implements Distribution {
         Checks.finite("value", centre);
         Checks.finite("expanded", expanded);
         if (!(expanded > 0)) {
-            throw new IllegalArgumentException("expanded: " + expanded + " must lie above 0");
+            throw new IllegalArgumentException("expanded: " + expanded + " must be above 0");
         }
         if (!(centre - CUT_OFF * expanded < centre && centre < centre + CUT_OFF * expanded)
                 || !Double.isFinite(Math.abs(centre) + CUT_OFF * expanded)) {

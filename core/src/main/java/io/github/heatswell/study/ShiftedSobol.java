@@ -3,9 +3,9 @@ package io.github.heatswell.study;
 import org.hipparchus.random.SobolSequenceGenerator;
 
 /**
- * Evenly strewn points of the unit cube: the sequence of Sobol', without its first point, the origin, and shifted as a
- * whole by a vector that follows from the seed (modulo 1, after Cranley and Patterson, 1976). Every point follows from its
- * index alone. Not for several threads.
+ * Low-discrepancy points of the unit cube: the Sobol' sequence without its first point, the origin, shifted by a vector
+ * derived from the seed (modulo 1, after Cranley and Patterson, 1976). Every point depends on its index alone. Not
+ * thread-safe.
  */
 final class ShiftedSobol {
 

@@ -8,12 +8,12 @@ import java.util.Objects;
 import java.util.function.BooleanSupplier;
 
 /**
- * A study that is ready to start: which numbers are uncertain, the model that turns them into answers, and how often it is
- * asked. Immutable.
+ * A study ready to start: the uncertain inputs, the model that turns them into outputs, and the number of samples.
+ * Immutable.
  *
- * <p>The samples are points of the sequence of Sobol', shifted at random as the seed says, and turned into values by the
- * quantiles of the inputs. They fill the space more evenly than random numbers, and most answers settle with fewer runs.
- * The same seed gives the same answers, bit for bit, with any number of threads.
+ * <p>The samples are points of the sequence of Sobol', shifted at random as the seed says, and turned into values by
+ * the quantiles of the inputs. They fill the space more evenly than random numbers, and most answers settle with fewer
+ * runs. The same seed gives the same answers, bit for bit, with any number of threads.
  */
 public final class Study {
 
@@ -231,7 +231,7 @@ public final class Study {
         }
 
         /**
-         * Sets who is told how far the study has come.
+         * Sets the progress listener.
          *
          * @param listener the listener
          * @return this builder
@@ -244,7 +244,7 @@ public final class Study {
         /**
          * Sets what stops the study early. It is asked before every run of the model, from several threads at once.
          *
-         * @param signal true once the study shall stop
+         * @param signal true once the study should stop
          * @return this builder
          */
         public Builder stopWhen(BooleanSupplier signal) {

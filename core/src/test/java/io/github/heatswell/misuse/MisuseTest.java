@@ -179,7 +179,8 @@ class MisuseTest {
                 missing(() -> SizingTarget.builder(LODGE).own(null), "limit"),
                 refused(
                         () -> SizingTarget.builder(LODGE).build(),
-                        "vessel-rating: is missing; give vesselRating(...), the highest pressure on the plate of the vessel"),
+                        "vessel-rating: is missing; give vesselRating(...), the maximum working pressure on the"
+                                + " vessel's plate"),
                 refused(
                         () -> VesselSizing.builder(LODGE, target).build(),
                         "precharge: is missing; give the rule it is set by, such as PrechargeRule.STATIC"),
@@ -191,7 +192,7 @@ class MisuseTest {
                         "duration: PT0S must be above 0"),
                 refused(
                         () -> PeakSurvey.builder(LODGE).build(),
-                        "vessel: is missing; say what vessel to go by, with its acceptance limit"),
+                        "vessel: is missing; give a vessel type with its acceptance limit"),
                 refused(
                         () -> PeakSurvey.builder(LODGE).volumes(8, 12),
                         "volumes: 8 m3 is outside the allowed range, 0.0001 m3 to 5 m3"),
@@ -210,7 +211,7 @@ class MisuseTest {
                 refused(() -> Study.builder().samples(10), "samples: 10 is outside the allowed range, 16 to 1000000"),
                 refused(
                         () -> Distribution.between(2, 1),
-                        "low: 2.0 must lie below high, 1.0, and the two a finite distance apart"),
+                        "low: 2.0 must be below high, 1.0, and the two a finite distance apart"),
                 refused(() -> HouseDay.of(values -> LODGE, Duration.ZERO), "duration: PT0S must be above 0"),
                 missing(() -> UncertainHouse.usual(null), "described"),
                 refused(
@@ -235,10 +236,10 @@ class MisuseTest {
                 missing(() -> UncertainCheck.study(check, null), "house"),
                 refused(
                         () -> UncertainCheck.of(check, LODGE, PressureGauge.dial(), unrelated()),
-                        "result: these are not the samples of a check; take the study from UncertainCheck.study(...)"),
+                        "result: these are not the samples of a check; use the study from UncertainCheck.study(...)"),
                 refused(
                         () -> Outlook.builder(LODGE, HOUR).build(),
-                        "vessel: there is no sound one whose charge could fade"),
+                        "vessel: the house has no intact expansion vessel, so there is no precharge to lose"),
                 refused(() -> Outlook.builder(LODGE, HOUR).years(0), "years: 0 is outside the allowed range, 1 to 40"),
                 refused(
                         () -> Outlook.builder(LODGE, HOUR).larger(List.of(18.0)),
@@ -258,8 +259,8 @@ class MisuseTest {
                         "reading 1: time must begin at 0 s and run forward, but here it is 60.0 s"),
                 refused(
                         () -> PressureLog.builder(times, new double[] {4.2, 4.3, 4.4}),
-                        "no pressure of the log reaches 0.01 bar (gauge); either the unit is wrong (in Java it is Pa), or there is"
-                                + " nothing to diagnose"),
+                        "no pressure in the log reaches 0.01 bar (gauge); either the unit is wrong (Java uses Pa),"
+                                + " or there is nothing to diagnose"),
                 refused(
                         () -> PressureLog.builder(times, gauge).temperature(15, 20, 60),
                         "no temperature of the log reaches 200.0 K; temperatures are given in K, not in degC"),
@@ -269,7 +270,7 @@ class MisuseTest {
                 missing(() -> Diagnosis.builder(LODGE).without(null), "cause"),
                 refused(
                         () -> Diagnosis.builder(LODGE).without(Cause.AS_DESCRIBED),
-                        "that everything is as described is always looked at"),
+                        "the case that everything is as described cannot be left out"),
                 missing(() -> SpotReadings.none().with(null, 4e5), "check"),
                 refused(
                         () -> SpotReadings.none().with(SiteCheck.HOT_TAP, Double.NaN),

@@ -41,7 +41,7 @@ class EquilibriumTest {
         return 0.5 * (from + to);
     }
 
-    /** Where the open valves pass what the water grows by, at a pressure that stands still (Pa, absolute). */
+    /** Where the open valves pass the net expansion, at a pressure that stands still (Pa, absolute). */
     private static double equilibrium(Moment now) {
         now.with(PressureRule.FREE);
         return root(now::pressureRate, now.plant.atmosphere + 5.6e5, now.plant.atmosphere + 7.6e5);
@@ -67,7 +67,7 @@ class EquilibriumTest {
         assertEquals(equilibrium(now) - equilibrium, settled * later, 0.02 * Math.abs(settled * later));
     }
 
-    /** Beside its equilibrium it is drawn back within ten minutes, and what the valves pass is what the water grows by. */
+    /** Beside its equilibrium it is drawn back within ten minutes, and what the valves pass is the net expansion. */
     @ParameterizedTest
     @MethodSource("relieving")
     void besideItsEquilibriumASettledPressureIsDrawnBack(Moment now) {

@@ -210,7 +210,7 @@ class VesselFormulaTest {
                 refused("dT: 200 K", () -> new NetExpansion(0.2, 1e-3, 1.02e-3, 0, 200)),
                 refused("P1: ", () -> VesselFormula.handbookDiaphragm(water, 0, 5e5)),
                 refused("P2: ", () -> VesselFormula.handbookDiaphragm(water, 4e5, 6e6)),
-                refused("P1: 5 bar must lie below P2", () -> VesselFormula.handbookDiaphragm(water, 5e5, 5e5)),
+                refused("P1: 5 bar must be below P2", () -> VesselFormula.handbookDiaphragm(water, 5e5, 5e5)),
                 refused("Pa: ", () -> VesselFormula.handbookAirInterface(water, 3e5, 2e5, 5e5)),
                 refused("P1: ", () -> VesselFormula.handbookAirInterface(water, 1e5, 5e5, 4e5)),
                 refused("Vsp: ", () -> VesselFormula.dinDrinkingWater(0, 333, 3e5, 6e5)),

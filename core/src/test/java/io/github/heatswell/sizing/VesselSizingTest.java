@@ -200,7 +200,7 @@ class VesselSizingTest {
                 sizing(house).sizes(List.of(NominalSize.of(2, LITRE))).build().size();
         assertEquals(SizingResult.Outcome.NO_VESSEL_CAN, result.outcome());
         assertTrue(result.lowerSupplyTo().isEmpty());
-        assertTrue(result.reason().contains("no lower supply was found"), result.reason());
+        assertTrue(result.reason().contains("no lower supply pressure was found"), result.reason());
     }
 
     @Test

@@ -52,8 +52,8 @@ class DistributionTest {
     @CsvSource({
         "NaN, 1, low: NaN is not a finite number",
         "0, Infinity, high: Infinity is not a finite number",
-        "2, 2, 'low: 2.0 must lie below high, 2.0'",
-        "3, 2, 'low: 3.0 must lie below high, 2.0'",
+        "2, 2, 'low: 2.0 must be below high, 2.0'",
+        "3, 2, 'low: 3.0 must be below high, 2.0'",
         "-1.7e308, 1.7e308, a finite distance apart"
     })
     void impossibleLimitsAreRefused(double low, double high, String message) {
@@ -64,8 +64,8 @@ class DistributionTest {
     @CsvSource({
         "NaN, 1, value: NaN is not a finite number",
         "1, -Infinity, expanded: -Infinity is not a finite number",
-        "1, 0, expanded: 0.0 must lie above 0",
-        "1, -2, expanded: -2.0 must lie above 0",
+        "1, 0, expanded: 0.0 must be above 0",
+        "1, -2, expanded: -2.0 must be above 0",
         "1e9, 1e-9, too small",
         "1, 1.7e308, too large"
     })

@@ -239,7 +239,7 @@ public final class VesselChoice {
         }
 
         /**
-         * Sets the highest pressure the vessel is made for.
+         * Sets the pressure rating of the vessel.
          *
          * @param value the pressure, 1 Pa to 25 bar (gauge)
          * @return this builder

@@ -65,7 +65,7 @@ final class PageMethods {
                 "Causes",
                 "The described house is changed by one cause at a time, and the simulation is fitted to the readings by least"
                         + " squares. The Bayesian information criterion (Schwarz, Annals of Statistics 6, 1978; from memory)"
-                        + " weighs how close each comes against how many numbers it leaves open. Several faults at once are"
+                        + " weighs goodness of fit against the number of free parameters. Several faults at once are"
                         + " not looked for."));
         notes.add(List.of(
                 "Intervals",

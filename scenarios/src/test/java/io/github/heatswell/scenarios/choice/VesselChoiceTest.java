@@ -116,7 +116,7 @@ class VesselChoiceTest {
         VesselChoice choice =
                 VesselChoice.of(Catalogue.read("mill-cottage-thermostat")).build();
         IllegalArgumentException refusal = assertThrows(IllegalArgumentException.class, choice::answer);
-        assertEquals("thermostat: is stuck; repair it, a vessel is no answer to that", refusal.getMessage());
+        assertEquals("thermostat: is stuck; repair it, since no vessel helps against that", refusal.getMessage());
     }
 
     /** A run of four hours counts as a day, one of three days as three. */

@@ -41,7 +41,7 @@ class DiagnoseCommandTest {
         }
         String text = outcome.out().replaceAll("\\s+", " ");
         assertTrue(
-                text.contains("the vessel is cut off by a closed valve")
+                text.contains("the vessel is behind a closed isolating valve")
                         || text.contains("the vessel is full of water"),
                 outcome.out());
         assertFalse(
@@ -109,7 +109,7 @@ class DiagnoseCommandTest {
                 Outcome.execute("diagnose", "orchard-lodge-vessel", "-r", spots.toString(), "-o", out.toString());
         assertEquals(3, outcome.status(), outcome.err());
         assertTrue(
-                outcome.out().startsWith("HAZARD: The readings speak for this: the heater heats further"),
+                outcome.out().startsWith("HAZARD: The readings speak for this: the heater heats higher"),
                 outcome.out());
     }
 
@@ -131,7 +131,7 @@ class DiagnoseCommandTest {
                 outcome.out());
         assertTrue(
                 text.contains("A tyre gauge at the gas valve of the vessel, 4.2 bar 1.5 bar, DIFFERS"), outcome.out());
-        assertTrue(text.contains("explained best by this: the vessel has lost part of its gas charge"), outcome.out());
+        assertTrue(text.contains("explained best by this: the vessel has lost part of its precharge"), outcome.out());
     }
 
     @ParameterizedTest

@@ -110,8 +110,8 @@ class OutlookCommandTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '\0', textBlock = """
-            orchard-lodge                           | orchard-lodge: cannot look ahead: vessel: there is no sound one whose charge could fade
-            orchard-lodge-waterlogged               | orchard-lodge-waterlogged: cannot look ahead: vessel: there is no sound one whose charge could fade
+            orchard-lodge                           | orchard-lodge: cannot look ahead: vessel: the house has no intact expansion vessel, so there is no precharge to lose
+            orchard-lodge-waterlogged               | orchard-lodge-waterlogged: cannot look ahead: vessel: the house has no intact expansion vessel, so there is no precharge to lose
             orchard-lodge-vessel --years 0          | heatswell: Invalid value for option '--years': '0' is not a number of years from 1 to 40
             orchard-lodge-vessel --years 41         | heatswell: Invalid value for option '--years': '41' is not a number of years from 1 to 40
             orchard-lodge-vessel --fade 8           | heatswell: Invalid value for option '--fade': '8' has no unit; a ratio is given in %

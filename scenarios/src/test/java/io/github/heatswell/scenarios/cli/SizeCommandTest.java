@@ -85,8 +85,8 @@ class SizeCommandTest {
     void aHazardStandsBeforeTheRefusal() {
         Outcome outcome = Outcome.execute("size", "mill-cottage-thermostat");
         assertEquals(
-                "mill-cottage-thermostat: cannot size a vessel: thermostat: is stuck; repair it, a vessel is no"
-                        + " answer to that",
+                "mill-cottage-thermostat: cannot size a vessel: thermostat: is stuck; repair it, since no vessel"
+                        + " helps against that",
                 outcome.err().lines().findFirst().orElse(""));
         assertTrue(outcome.out().startsWith("HAZARD as it is: The thermostat never switches off"), outcome.out());
         assertEquals(2, outcome.status());

@@ -67,7 +67,7 @@ class StudyCommandsTest {
             spread orchard-lodge --samples many    | heatswell: Invalid value for option '--samples': 'many' is not an int
             spread orchard-lodge --threads 0       | heatswell: Invalid value for option '--threads': '0' is not a number from 1 to 256
             spread nowhere                         | nowhere: there is no such file or bundled scenario; for the bundled scenarios, run: heatswell list
-            map mill-cottage-thermostat            | mill-cottage-thermostat: cannot draw a map: thermostat: is stuck; repair it, a vessel is no answer to that
+            map mill-cottage-thermostat            | mill-cottage-thermostat: cannot draw a map: thermostat: is stuck; repair it, since no vessel helps against that
             """)
     void badQuestionsSayWhatIsWrong(String arguments, String complaint) {
         Outcome outcome = Outcome.execute(arguments.split(" "));

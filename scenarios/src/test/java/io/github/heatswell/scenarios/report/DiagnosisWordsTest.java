@@ -160,7 +160,8 @@ class DiagnosisWordsTest {
         Estimate rate =
                 new Estimate(Parameter.HEATING_RATE, 1.44, 0.7, 1.6, Estimate.Standing.AS_DESCRIBED, Optional.empty());
         assertEquals(
-                "heating rate against the described one: between 70 % and 160 %, little better than the description",
+                "heating rate relative to the described one: between 70 % and 160 %, little better than the"
+                        + " description",
                 words(answer(OPEN_ENDED, log().build(), fit(Cause.LEAK, 0, 0.5, NONE)))
                         .estimate(rate));
     }
