@@ -160,26 +160,26 @@ final class Comparison {
                 .mapToDouble(e -> Math.exp(-(e.criterion(inflation) - first) / 2))
                 .sum();
         Ended best = order.get(0);
-        Forecast forecast = best.trial.forecast(best.end.position());
+        Forecaster.Forecast forecast = best.trial.forecast(best.end.position());
         List<HypothesisFit> fits = workers.map(order, ended -> {
             double behind = ended.criterion(inflation) - first;
             return fit(ended, behind, Math.exp(-behind / 2) / sum, forecast);
         });
         Optional<SeparatingCheck> check = fits.size() < 2
                 ? Optional.empty()
-                : CheckFinder.between(
+                : SeparatingCheck.between(
                         fits.get(0), fits.get(1), target.spots().all().keySet(), target.balances());
         double uncertainty = target.log() == null ? Double.NaN : target.log().uncertainty();
         return new DiagnosisResult(
                 fits, target.readings(), uncertainty, target.balances().sum(), check);
     }
 
-    private HypothesisFit fit(Ended ended, double behind, double weight, Forecast best) {
+    private HypothesisFit fit(Ended ended, double behind, double weight, Forecaster.Forecast best) {
         Trial trial = ended.trial;
         double[] position = ended.end.position();
-        Forecast forecast = trial.forecast(position);
+        Forecaster.Forecast forecast = trial.forecast(position);
         Optional<Misfit> misfit = Optional.ofNullable(target.log())
-                .map(log -> new MisfitFinder(log, forecast)
+                .map(log -> new Misfit.Residuals(log, forecast)
                         .misfit(
                                 ended.end.cost(),
                                 target.count(),
@@ -200,7 +200,7 @@ final class Comparison {
                 estimates,
                 Math.min(estimates.size(), trial.hypothesis().open().size()),
                 misfit,
-                target.log() == null ? List.of() : new EvidenceFinder(target.log(), best).about(forecast),
+                target.log() == null ? List.of() : new Evidence.Finder(target.log(), best).about(forecast),
                 trial.house(position),
                 Arrays.stream(forecast.gauge()).boxed().toList());
     }

@@ -1,5 +1,8 @@
 package io.github.heatswell.diagnosis;
 
+import io.github.heatswell.result.Regime;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Objects;
 
 /**
@@ -12,7 +15,7 @@ import java.util.Objects;
  * @param excess by how much the part's sum of squares is larger than with the best hypothesis (-); each such unit makes the
  *     hypothesis less likely by a factor of 1.6
  */
-public record Evidence(LogPart part, double from, int count, double meanDifference, double excess) {
+public record Evidence(Part part, double from, int count, double meanDifference, double excess) {
 
     private static final double TELLING = 6;
 
@@ -36,5 +39,89 @@ public record Evidence(LogPart part, double from, int count, double meanDifferen
      */
     public boolean against() {
         return excess > TELLING;
+    }
+
+    /** Goes through the parts of a log and looks where a hypothesis does worse than the best. */
+    static final class Finder {
+
+        private final PressureLog log;
+        private final Forecaster.Forecast best;
+
+        Finder(PressureLog log, Forecaster.Forecast best) {
+            this.log = log;
+            this.best = best;
+        }
+
+        List<Evidence> about(Forecaster.Forecast forecast) {
+            List<Evidence> all = new ArrayList<>();
+            for (Part part : Part.values()) {
+                Evidence evidence = about(part, forecast);
+                if (evidence.count() > 0) {
+                    all.add(evidence);
+                }
+            }
+            return List.copyOf(all);
+        }
+
+        private Evidence about(Part part, Forecaster.Forecast forecast) {
+            double from = Double.NaN;
+            int count = 0;
+            double difference = 0;
+            double excess = 0;
+            for (int i = 0; i < log.count(); i++) {
+                if (part(i) == part) {
+                    from = count == 0 ? log.time(i) : from;
+                    count++;
+                    difference += forecast.gauge()[i] - log.gauge(i);
+                    excess += square(forecast, i) - square(best, i);
+                }
+            }
+            return new Evidence(part, from, count, count == 0 ? 0 : difference / count, excess);
+        }
+
+        private double square(Forecaster.Forecast forecast, int i) {
+            double residual = Target.robust((forecast.gauge()[i] - log.gauge(i)) / log.uncertainty());
+            return residual * residual;
+        }
+
+        private Part part(int i) {
+            Regime regime = best.regimes()[i];
+            if (regime == Regime.RELIEVING) {
+                return Part.VALVE_OPEN;
+            }
+            if (regime != Regime.SEALED) {
+                return Part.AT_SUPPLY;
+            }
+            int next = Math.min(i + 1, log.count() - 1);
+            int before = Math.max(i - 1, 0);
+            return best.gauge()[next] > best.gauge()[before] ? Part.RISE : Part.FALL;
+        }
+    }
+
+    /** A part of a log, by what goes on in the house that explains it best. */
+    public enum Part {
+        /** The pressure is that of the supply: before the heat-up, and while water is drawn. */
+        AT_SUPPLY("while the supply holds the pressure"),
+        /** The system is shut in and the pressure rises. */
+        RISE("the rise while the system is shut in"),
+        /** A relief valve is open. */
+        VALVE_OPEN("the time in which a relief valve is open"),
+        /** The system is shut in and the pressure falls or rests. */
+        FALL("the fall and the rest afterwards");
+
+        private final String words;
+
+        Part(String words) {
+            this.words = words;
+        }
+
+        /**
+         * The part in words.
+         *
+         * @return a description without full stop
+         */
+        public String words() {
+            return words;
+        }
     }
 }

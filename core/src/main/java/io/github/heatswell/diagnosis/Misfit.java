@@ -22,4 +22,82 @@ public record Misfit(double reduced, double correlation, double runs, double sys
     public boolean isSerious() {
         return reduced > TOO_MUCH || systematic > tolerated;
     }
+
+    /** Looks at what a forecast leaves of a log, and whether it looks like scatter. */
+    static final class Residuals {
+
+        private static final int STRETCHES = 16;
+        /** So much of a reading's uncertainty may be systematic, for gauges are not better than that. */
+        private static final double ALLOWED = 0.5;
+
+        private final PressureLog log;
+        private final double[] left;
+
+        Residuals(PressureLog log, Forecaster.Forecast forecast) {
+            this.log = log;
+            left = new double[log.count()];
+            for (int i = 0; i < left.length; i++) {
+                left[i] = forecast.gauge()[i] - log.gauge(i);
+            }
+        }
+
+        Misfit misfit(double sumOfSquares, int readings, int parameters) {
+            double reduced = sumOfSquares / Math.max(1, readings - parameters);
+            return new Misfit(reduced, correlation(), runs(), systematic(), tolerated());
+        }
+
+        private double tolerated() {
+            return ALLOWED * log.uncertainty();
+        }
+
+        private double correlation() {
+            double products = 0;
+            double squares = 0;
+            for (int i = 1; i < left.length; i++) {
+                products += held(i - 1) * held(i);
+                squares += held(i) * held(i);
+            }
+            return squares == 0 ? 0 : products / squares;
+        }
+
+        /** A residual (standard uncertainties), outliers held back. */
+        private double held(int index) {
+            return Target.robust(left[index] / log.uncertainty());
+        }
+
+        /** The runs test of Wald and Wolfowitz (Annals of Mathematical Statistics 11, 1940; from memory). */
+        private double runs() {
+            int runs = 1;
+            double above = left[0] > 0 ? 1 : 0;
+            for (int i = 1; i < left.length; i++) {
+                above += left[i] > 0 ? 1 : 0;
+                runs += left[i] > 0 == left[i - 1] > 0 ? 0 : 1;
+            }
+            double below = left.length - above;
+            double expected = 1 + 2 * above * below / left.length;
+            double variance = (expected - 1) * (expected - 2) / (left.length - 1);
+            return variance > 0 ? (runs - expected) / Math.sqrt(variance) : -Math.sqrt(left.length);
+        }
+
+        /** The largest mean over a stretch of the log, less what scatter and steps make of it. */
+        private double systematic() {
+            int length = Math.max(4, left.length / STRETCHES);
+            double largest = 0;
+            for (int from = 0; from + length <= left.length; from += Math.max(1, length / 2)) {
+                double sum = 0;
+                for (int i = from; i < from + length; i++) {
+                    sum += held(i);
+                }
+                largest = Math.max(largest, Math.abs(sum / length));
+            }
+            double scatter = 3.5 * log.uncertainty() / Math.sqrt(length);
+            double steps = log.step() > 2 * scatterOfLog() ? 0.5 * log.step() : 0;
+            return Math.max(0, largest * log.uncertainty() - Math.max(scatter, steps));
+        }
+
+        /** With steps coarser than the scatter, a whole stretch may show the same number. */
+        private double scatterOfLog() {
+            return log.scatter();
+        }
+    }
 }

@@ -1,6 +1,13 @@
 package io.github.heatswell.diagnosis;
 
+import io.github.heatswell.result.BalanceCount;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefValve;
+import java.util.EnumSet;
+import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
 
 /**
  * A reading on site that tells two causes apart.
@@ -14,6 +21,12 @@ import java.util.Objects;
  */
 public record SeparatingCheck(
         SiteCheck check, Cause first, double expectedFirst, Cause second, double expectedSecond, double separation) {
+
+    /** So many uncertainties apart, a reading leaves no doubt. */
+    private static final double CLEAR = 4;
+
+    /** Water hotter than this (K), 60 degC and what a float loses, burns within seconds and is caught by nobody. */
+    private static final double TOO_HOT = 333.151;
 
     /**
      * Checks that everything is there.
@@ -29,5 +42,38 @@ public record SeparatingCheck(
         Objects.requireNonNull(check, "check");
         Objects.requireNonNull(first, "first");
         Objects.requireNonNull(second, "second");
+    }
+
+    /** The check with the least effort that two houses would clearly answer differently; if none is clear, none. */
+    static Optional<SeparatingCheck> between(
+            HypothesisFit first, HypothesisFit second, Set<SiteCheck> done, BalanceCount count) {
+        Set<SiteCheck> left = EnumSet.allOf(SiteCheck.class);
+        left.removeAll(done);
+        if (first.house().vessel().isEmpty()) {
+            left.remove(SiteCheck.TYRE_GAUGE);
+        }
+        if (scalds(first.house()) || scalds(second.house())) {
+            left.remove(SiteCheck.CAUGHT_VOLUME);
+        }
+        Map<SiteCheck, Double> one = new Spots(first.house(), count).read(left);
+        Map<SiteCheck, Double> other = new Spots(second.house(), count).read(left);
+        SeparatingCheck found = null;
+        for (SiteCheck check : left) {
+            double separation = Math.abs(one.get(check) - other.get(check)) / check.usualUncertainty();
+            if (separation > CLEAR
+                    && (found == null || check.effort() < found.check().effort())) {
+                found = new SeparatingCheck(
+                        check, first.cause(), one.get(check), second.cause(), other.get(check), separation);
+            }
+        }
+        return Optional.ofNullable(found);
+    }
+
+    /** Whether a relief valve may discharge water that is too hot to be caught. */
+    private static boolean scalds(HotWaterSystem house) {
+        boolean hot = house.heater().thermostatStuck()
+                || house.heater().elements().stream().anyMatch(element -> element.setPoint() > TOO_HOT);
+        return hot
+                && house.reliefValves().stream().anyMatch(valve -> valve.location() == ReliefValve.Location.TANK_TOP);
     }
 }

@@ -116,8 +116,8 @@ final class Target {
                 + spots.all().size();
     }
 
-    /** Forecast less reading, in standard uncertainties, outliers held back. */
-    double[] residuals(Forecast forecast) {
+    /** Forecaster.Forecast less reading, in standard uncertainties, outliers held back. */
+    double[] residuals(Forecaster.Forecast forecast) {
         double[] residuals = new double[count()];
         int next = 0;
         for (int i = 0; log != null && i < log.count(); i++) {

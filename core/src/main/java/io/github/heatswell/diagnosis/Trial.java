@@ -136,7 +136,7 @@ final class Trial {
     }
 
     /** What could be read at a position. */
-    Forecast forecast(double[] position) {
+    Forecaster.Forecast forecast(double[] position) {
         return forecaster.of(house(position), start(position));
     }
 

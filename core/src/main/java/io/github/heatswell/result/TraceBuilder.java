@@ -81,7 +81,8 @@ public final class TraceBuilder {
      */
     public Trace build() {
         if (columns == null || count == 0) {
-            throw new IllegalStateException(count == 0 ? "a trace needs at least one sample" : "the trace has been built");
+            throw new IllegalStateException(
+                    count == 0 ? "a trace needs at least one sample" : "the trace has been built");
         }
         if (count < room) {
             for (int i = 0; i < columns.length; i++) {

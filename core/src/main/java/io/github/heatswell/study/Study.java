@@ -54,7 +54,7 @@ public final class Study {
     }
 
     /**
-     * Runs the model once for each sample.
+     * Runner.Runs the model once for each sample.
      *
      * @return what was found; if the study was stopped, or the calling thread interrupted, the first samples without a
      *     gap
@@ -62,7 +62,7 @@ public final class Study {
      *     {@link SampleFailedException} or a {@link io.github.heatswell.simulation.SimulationException}
      */
     public StudyResult run() {
-        Runs runs = new Runner(this, samples, () -> PointSource.plain(inputs, seed)).run();
+        Runner.Runs runs = new Runner(this, samples, () -> PointSource.plain(inputs, seed)).run();
         return new StudyResult(this, runs);
     }
 
@@ -75,7 +75,7 @@ public final class Study {
      */
     public VarianceShares varianceShares() {
         int total = Math.multiplyExact(samples, inputs.size() + 2);
-        Runs runs = new Runner(this, total, () -> PointSource.crossed(inputs, seed)).run();
+        Runner.Runs runs = new Runner(this, total, () -> PointSource.crossed(inputs, seed)).run();
         return new VarianceShares(this, runs);
     }
 

@@ -7,9 +7,9 @@ import java.util.Optional;
 public final class StudyResult {
 
     private final Study study;
-    private final Runs runs;
+    private final Runner.Runs runs;
 
-    StudyResult(Study study, Runs runs) {
+    StudyResult(Study study, Runner.Runs runs) {
         this.study = study;
         this.runs = runs;
     }
@@ -89,7 +89,7 @@ public final class StudyResult {
      */
     public double[] inputValues(int input) {
         UncertainInput wanted = inputs().get(input);
-        ShiftedSobol points = new ShiftedSobol(inputs().size(), study.seed());
+        PointSource.ShiftedSobol points = new PointSource.ShiftedSobol(inputs().size(), study.seed());
         double[] values = new double[completed()];
         for (int i = 0; i < values.length; i++) {
             values[i] = wanted.distribution().quantile(points.at(i)[input]);

@@ -13,10 +13,10 @@ import java.util.Optional;
 public final class VarianceShares {
 
     private final Study study;
-    private final Runs runs;
+    private final Runner.Runs runs;
     private final int group;
 
-    VarianceShares(Study study, Runs runs) {
+    VarianceShares(Study study, Runner.Runs runs) {
         this.study = study;
         this.runs = runs;
         group = study.inputs().size() + 2;

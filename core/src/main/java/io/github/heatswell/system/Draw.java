@@ -243,10 +243,8 @@ public final class Draw {
          */
         public Draw build() {
             Requirements requirements = new Requirements().present("at", time).present("flow", flow);
-            requirements.rule(
-                    volume == 0 || heat == 0, "energy", "cannot be combined with volume; give one of them");
-            requirements.rule(
-                    volume > 0 || heat > 0, "volume", "is missing, and so is energy; give one of them");
+            requirements.rule(volume == 0 || heat == 0, "energy", "cannot be combined with volume; give one of them");
+            requirements.rule(volume > 0 || heat > 0, "volume", "is missing, and so is energy; give one of them");
             requirements.rule(endsWithinADay(), "volume", "takes longer than a day at this flow");
             requirements.orThrow();
             return new Draw(time, flow, volume, heat, mixedTemperature);

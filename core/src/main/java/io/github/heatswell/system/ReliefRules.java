@@ -50,7 +50,7 @@ record ReliefRules(Pressure set, Pressure fullLift, Pressure reseats, Optional<P
     }
 
     private String compared(Pressure value, String must) {
-        Compared both = Compared.of(value, set);
+        Requirements.Compared both = Requirements.Compared.of(value, set);
         return both.one() + must + both.other();
     }
 }

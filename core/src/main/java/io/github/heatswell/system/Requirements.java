@@ -1,17 +1,18 @@
 package io.github.heatswell.system;
 
+import io.github.heatswell.units.Pressure;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Collects what is missing or contradictory while a description is being built. */
 final class Requirements {
 
-    private final List<Problem> problems = new ArrayList<>();
+    private final List<InvalidDescriptionException.Problem> problems = new ArrayList<>();
 
     /** Notes a field that was never set. */
     Requirements present(String field, Object value) {
         if (value == null) {
-            problems.add(new Problem(field, "is missing"));
+            problems.add(new InvalidDescriptionException.Problem(field, "is missing"));
         }
         return this;
     }
@@ -19,7 +20,7 @@ final class Requirements {
     /** Notes a rule that does not hold; a rule on values that are missing must be given as {@code true}. */
     void rule(boolean holds, String field, String message) {
         if (!holds) {
-            problems.add(new Problem(field, message));
+            problems.add(new InvalidDescriptionException.Problem(field, message));
         }
     }
 
@@ -58,6 +59,28 @@ final class Requirements {
     void orThrow() {
         if (!met()) {
             throw new InvalidDescriptionException(problems);
+        }
+    }
+
+    /**
+     * Two pressures formatted for comparison in a message, with enough digits to show which is higher.
+     *
+     * @param one the first, in bar with its reference
+     * @param other the second
+     */
+    record Compared(String one, String other) {
+
+        private static final int MIN_DIGITS = 4;
+        private static final int MAX_DIGITS = 12;
+
+        static Compared of(Pressure one, Pressure other) {
+            int digits = MIN_DIGITS;
+            while (digits < MAX_DIGITS
+                    && one.value() != other.value()
+                    && one.text(digits).equals(other.text(digits))) {
+                digits++;
+            }
+            return new Compared(one.text(digits), other.text(digits));
         }
     }
 }

@@ -65,7 +65,7 @@ final class SystemRules {
     private void checkStart(Pressure begin) {
         Pressure feed = system.supplyAtStart();
         double excess = begin.absolute(atmosphere) - feed.absolute(atmosphere);
-        Compared both = Compared.of(begin, feed);
+        Requirements.Compared both = Requirements.Compared.of(begin, feed);
         requirements.rule(
                 excess >= -SAME_PRESSURE,
                 "start.pressure",
@@ -79,7 +79,7 @@ final class SystemRules {
     }
 
     private void checkPrecharge(Pressure precharge) {
-        Compared compared = Compared.of(precharge, tank.workingPressure());
+        Requirements.Compared compared = Requirements.Compared.of(precharge, tank.workingPressure());
         requirements.rule(
                 precharge.gauge(atmosphere) > 0
                         && precharge.gauge(atmosphere) <= tank.workingPressure().gauge(atmosphere) * (1 + ROUNDING),

@@ -54,7 +54,7 @@ class ForecasterTest {
                 .run();
     }
 
-    private static Forecast forecast(HotWaterSystem house, PressureLog log, double start) {
+    private static Forecaster.Forecast forecast(HotWaterSystem house, PressureLog log, double start) {
         return new Forecaster(log, Set.of(), new BalanceCount()).of(house, start);
     }
 
@@ -65,7 +65,7 @@ class ForecasterTest {
         RunResult run = run(house, 5);
         Trace trace = run.trace();
         PressureLog log = log(300, 60);
-        Forecast forecast = forecast(house, log, 0);
+        Forecaster.Forecast forecast = forecast(house, log, 0);
         for (int i = 0; i < log.count(); i++) {
             assertEquals(trace.value(Channel.GAUGE_READING, 4 * i), forecast.gauge()[i], 1, "reading " + i);
             assertEquals(trace.value(Channel.WATER_TOP, 4 * i), forecast.temperature()[i], 1e-4);
@@ -81,7 +81,7 @@ class ForecasterTest {
     void beforeTheStartTheHouseIsFed() {
         HotWaterSystem house = Abbey.plain().build();
         Trace trace = run(house, 5).trace();
-        Forecast forecast = forecast(house, log(300, 60), 1_230);
+        Forecaster.Forecast forecast = forecast(house, log(300, 60), 1_230);
         for (int i = 0; i <= 20; i++) {
             assertEquals(trace.value(Channel.GAUGE_READING, 0), forecast.gauge()[i], 1e-9);
             assertEquals(Regime.FED, forecast.regimes()[i]);
@@ -97,7 +97,7 @@ class ForecasterTest {
         Trace trace = run(house, 7).trace();
         Forecaster forecaster = new Forecaster(log(300, 60), Set.of(), new BalanceCount());
         for (double start : new double[] {600, -1_200, -3_600, 0}) {
-            Forecast forecast = forecaster.of(house, start);
+            Forecaster.Forecast forecast = forecaster.of(house, start);
             int shift = (int) (-start / 15);
             assertEquals(trace.value(Channel.GAUGE_READING, 4 * 40 + shift), forecast.gauge()[40], 5, "from " + start);
             assertEquals(trace.value(Channel.GAUGE_READING, 4 * 299 + shift), forecast.gauge()[299], 5);
@@ -109,7 +109,7 @@ class ForecasterTest {
     void whatFixesThePressureChangesWithTime() {
         HotWaterSystem house = Abbey.plain().withoutVessel().build();
         Trace trace = run(house, 5).trace();
-        Forecast forecast = forecast(house, log(300, 60), 0);
+        Forecaster.Forecast forecast = forecast(house, log(300, 60), 0);
         int same = 0;
         for (int i = 0; i < 300; i++) {
             same += trace.regime(4 * i) == forecast.regimes()[i] ? 1 : 0;
@@ -133,16 +133,16 @@ class ForecasterTest {
     void uncommonIntervalsAreMet() {
         HotWaterSystem house = Abbey.plain().build();
         Trace trace = run(house, 5).trace();
-        Forecast odd = forecast(house, log(40, 397.3), 0);
+        Forecaster.Forecast odd = forecast(house, log(40, 397.3), 0);
         double time = 397.3 * 20;
         int before = (int) (time / 15);
         double share = time / 15 - before;
         double line = (1 - share) * trace.value(Channel.GAUGE_READING, before)
                 + share * trace.value(Channel.GAUGE_READING, before + 1);
         assertEquals(line, odd.gauge()[20], 300);
-        Forecast seconds = forecast(house, log(31, 1), 0);
+        Forecaster.Forecast seconds = forecast(house, log(31, 1), 0);
         assertEquals(trace.value(Channel.GAUGE_READING, 2), seconds.gauge()[30], 1);
-        Forecast brief = forecast(house, log(3, 2), 0);
+        Forecaster.Forecast brief = forecast(house, log(3, 2), 0);
         assertEquals(trace.value(Channel.GAUGE_READING, 0), brief.gauge()[2], 100);
     }
 
@@ -154,12 +154,12 @@ class ForecasterTest {
                 .sampledEvery(Duration.ofSeconds(1))
                 .run()
                 .trace();
-        Forecast forecast = forecast(house, log(120, 60), 35);
+        Forecaster.Forecast forecast = forecast(house, log(120, 60), 35);
         for (int i = 1; i < 120; i++) {
             assertEquals(seconds.value(Channel.GAUGE_READING, 60 * i - 35), forecast.gauge()[i], 5, "reading " + i);
             assertEquals(seconds.value(Channel.WATER_TOP, 60 * i - 35), forecast.temperature()[i], 1e-3);
         }
-        Forecast later = new Forecaster(log(120, 60), Set.of(), new BalanceCount()).of(house, -3_500);
+        Forecaster.Forecast later = new Forecaster(log(120, 60), Set.of(), new BalanceCount()).of(house, -3_500);
         assertEquals(seconds.value(Channel.GAUGE_READING, 3_500), later.gauge()[0], 20);
     }
 
@@ -168,7 +168,7 @@ class ForecasterTest {
     void aLongLogIsMetAsWell() {
         HotWaterSystem house = Abbey.plain().build();
         Trace minutes = Simulation.of(house, Duration.ofDays(2)).run().trace();
-        Forecast forecast = forecast(house, log(2_881, 60), 0);
+        Forecaster.Forecast forecast = forecast(house, log(2_881, 60), 0);
         for (int i = 0; i < 2_881; i++) {
             assertEquals(minutes.value(Channel.WATER_TOP, i), forecast.temperature()[i], 0.05, "reading " + i);
         }
@@ -257,7 +257,7 @@ class ForecasterTest {
                         .build());
         assertEquals(
                 SiteCheck.HEAT_UP_MAXIMUM,
-                CheckFinder.between(hot, described, Set.of(), new BalanceCount())
+                SeparatingCheck.between(hot, described, Set.of(), new BalanceCount())
                         .orElseThrow()
                         .check());
     }
@@ -298,7 +298,7 @@ class ForecasterTest {
         HypothesisFit hot = fit(
                 Cause.WATER_TOO_HOT,
                 Abbey.plain().heater(Abbey.heater(3, 75).build()).build());
-        SeparatingCheck tap = CheckFinder.between(hot, described, Set.of(), new BalanceCount())
+        SeparatingCheck tap = SeparatingCheck.between(hot, described, Set.of(), new BalanceCount())
                 .orElseThrow();
         assertEquals(SiteCheck.HOT_TAP, tap.check());
         assertEquals(Cause.WATER_TOO_HOT, tap.first());
@@ -306,7 +306,7 @@ class ForecasterTest {
         assertEquals(348.15, tap.expectedFirst(), 1e-6);
         assertEquals(333.15, tap.expectedSecond(), 1e-6);
         assertEquals(7.5, tap.separation(), 1e-6);
-        assertTrue(CheckFinder.between(described, described, Set.of(), new BalanceCount())
+        assertTrue(SeparatingCheck.between(described, described, Set.of(), new BalanceCount())
                 .isEmpty());
         HypothesisFit both = fit(
                 Cause.SUPPLY_PRESSURE,
@@ -316,13 +316,13 @@ class ForecasterTest {
                         .build());
         assertEquals(
                 SiteCheck.COLD_STATIC,
-                CheckFinder.between(both, described, Set.of(), new BalanceCount())
+                SeparatingCheck.between(both, described, Set.of(), new BalanceCount())
                         .orElseThrow()
                         .check(),
                 "the first of two that are as easy");
         assertEquals(
                 SiteCheck.HEAT_UP_MAXIMUM,
-                CheckFinder.between(hot, described, Set.of(SiteCheck.HOT_TAP), new BalanceCount())
+                SeparatingCheck.between(hot, described, Set.of(SiteCheck.HOT_TAP), new BalanceCount())
                         .orElseThrow()
                         .check());
 
@@ -336,17 +336,17 @@ class ForecasterTest {
                         .build());
         HypothesisFit waterlogged = fit(Cause.VESSEL_WATERLOGGED, full.build());
         HypothesisFit isolated = fit(Cause.VESSEL_ISOLATED, cutOff.build());
-        SeparatingCheck tyre = CheckFinder.between(waterlogged, isolated, Set.of(), new BalanceCount())
+        SeparatingCheck tyre = SeparatingCheck.between(waterlogged, isolated, Set.of(), new BalanceCount())
                 .orElseThrow();
         assertEquals(SiteCheck.TYRE_GAUGE, tyre.check());
         assertEquals(30, tyre.separation(), 1e-6);
         HypothesisFit without =
                 fit(Cause.AS_DESCRIBED, Abbey.plain().withoutVessel().build());
         assertTrue(
-                CheckFinder.between(without, isolated, Set.of(), new BalanceCount())
+                SeparatingCheck.between(without, isolated, Set.of(), new BalanceCount())
                         .isEmpty(),
                 "no tyre gauge without a vessel");
-        assertTrue(CheckFinder.between(waterlogged, isolated, Set.of(SiteCheck.TYRE_GAUGE), new BalanceCount())
+        assertTrue(SeparatingCheck.between(waterlogged, isolated, Set.of(SiteCheck.TYRE_GAUGE), new BalanceCount())
                 .isEmpty());
     }
 

@@ -109,13 +109,14 @@ class LogPartsTest {
         Regime[] regimes = {
             Regime.FED, Regime.FED, Regime.SEALED, Regime.SEALED, Regime.RELIEVING, Regime.SEALED, Regime.SEALED
         };
-        Forecast best = new Forecast(gauge, new double[7], regimes, Double.NaN, Map.of());
+        Forecaster.Forecast best = new Forecaster.Forecast(gauge, new double[7], regimes, Double.NaN, Map.of());
         double[] other = {3e5 + 700, 3e5 - 700, 4e5 + 1_400, 5e5 + 1_400, 6e5 - 70_000, 5e5, 5e5 + 2_100};
-        EvidenceFinder finder = new EvidenceFinder(log, best);
+        Evidence.Finder finder = new Evidence.Finder(log, best);
 
-        List<Evidence> evidence = finder.about(new Forecast(other, new double[7], new Regime[7], Double.NaN, Map.of()));
+        List<Evidence> evidence =
+                finder.about(new Forecaster.Forecast(other, new double[7], new Regime[7], Double.NaN, Map.of()));
         assertEquals(
-                List.of(LogPart.AT_SUPPLY, LogPart.RISE, LogPart.VALVE_OPEN, LogPart.FALL),
+                List.of(Evidence.Part.AT_SUPPLY, Evidence.Part.RISE, Evidence.Part.VALVE_OPEN, Evidence.Part.FALL),
                 evidence.stream().map(Evidence::part).toList());
         assertEquals(List.of(2, 2, 1, 2), evidence.stream().map(Evidence::count).toList());
         assertEquals(
@@ -142,28 +143,30 @@ class LogPartsTest {
         Regime[] fed = {Regime.FED, Regime.FED, Regime.FED};
         double[] off = {3e5 + 1_400, 3e5 + 1, 3e5 + 2};
         double[] further = {3e5 + 1_400, 3e5 + 1 + 700, 3e5 + 2};
-        Forecast best = new Forecast(off, new double[3], fed, Double.NaN, Map.of());
-        Forecast other = new Forecast(further, new double[3], fed, Double.NaN, Map.of());
-        assertEquals(1, new EvidenceFinder(log, best).about(other).get(0).excess(), 1e-9);
+        Forecaster.Forecast best = new Forecaster.Forecast(off, new double[3], fed, Double.NaN, Map.of());
+        Forecaster.Forecast other = new Forecaster.Forecast(further, new double[3], fed, Double.NaN, Map.of());
+        assertEquals(1, new Evidence.Finder(log, best).about(other).get(0).excess(), 1e-9);
     }
 
     @Test
     void aPartThatIsNotThereSaysNothing() {
         PressureLog log = log(3, 60).build();
         Regime[] sealed = {Regime.SEALED, Regime.SEALED, Regime.SEALED};
-        Forecast best = new Forecast(new double[] {3e5, 3.1e5, 3.2e5}, new double[3], sealed, Double.NaN, Map.of());
-        List<Evidence> evidence = new EvidenceFinder(log, best).about(best);
+        Forecaster.Forecast best =
+                new Forecaster.Forecast(new double[] {3e5, 3.1e5, 3.2e5}, new double[3], sealed, Double.NaN, Map.of());
+        List<Evidence> evidence = new Evidence.Finder(log, best).about(best);
         assertEquals(
-                List.of(LogPart.RISE), evidence.stream().map(Evidence::part).toList());
-        assertFalse(new Evidence(LogPart.RISE, 0, 1, 0, 6).against(), "six is the limit");
+                List.of(Evidence.Part.RISE),
+                evidence.stream().map(Evidence::part).toList());
+        assertFalse(new Evidence(Evidence.Part.RISE, 0, 1, 0, 6).against(), "six is the limit");
     }
 
     @Test
     void partsSayWhatTheyAre() {
         assertEquals(
-                LogPart.values().length,
-                Arrays.stream(LogPart.values())
-                        .map(LogPart::words)
+                Evidence.Part.values().length,
+                Arrays.stream(Evidence.Part.values())
+                        .map(Evidence.Part::words)
                         .filter(w -> w.length() > 10)
                         .distinct()
                         .count());

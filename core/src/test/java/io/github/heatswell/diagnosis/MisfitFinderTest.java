@@ -24,8 +24,9 @@ class MisfitFinderTest {
     private static Misfit left(PressureLog log, IntToDoubleFunction above) {
         double[] gauge = new double[log.count()];
         Arrays.setAll(gauge, i -> log.gauge(i) + UNCERTAINTY * above.applyAsDouble(i));
-        Forecast forecast = new Forecast(gauge, gauge, new Regime[gauge.length], Double.NaN, Map.of());
-        return new MisfitFinder(log, forecast).misfit(90, 50, 5);
+        Forecaster.Forecast forecast =
+                new Forecaster.Forecast(gauge, gauge, new Regime[gauge.length], Double.NaN, Map.of());
+        return new Misfit.Residuals(log, forecast).misfit(90, 50, 5);
     }
 
     private static PressureLog flat(int count) {
@@ -44,8 +45,9 @@ class MisfitFinderTest {
     void theSumOfSquaresIsTakenForEachDegreeOfFreedom() {
         assertEquals(2, left(64, i -> 0).reduced());
         PressureLog log = flat(3);
-        Forecast same = new Forecast(new double[] {3e5, 3e5, 3e5}, new double[3], new Regime[3], Double.NaN, Map.of());
-        assertEquals(90, new MisfitFinder(log, same).misfit(90, 5, 5).reduced(), "never less than one");
+        Forecaster.Forecast same = new Forecaster.Forecast(
+                new double[] {3e5, 3e5, 3e5}, new double[3], new Regime[3], Double.NaN, Map.of());
+        assertEquals(90, new Misfit.Residuals(log, same).misfit(90, 5, 5).reduced(), "never less than one");
     }
 
     @Test

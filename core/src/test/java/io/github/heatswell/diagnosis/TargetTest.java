@@ -25,8 +25,9 @@ class TargetTest {
         return PressureLog.builder(times, gauge).uncertainty(UNCERTAINTY);
     }
 
-    private static Forecast forecast(double[] gauge, double[] temperature, double burn, Map<SiteCheck, Double> spots) {
-        return new Forecast(gauge, temperature, new Regime[gauge.length], burn, spots);
+    private static Forecaster.Forecast forecast(
+            double[] gauge, double[] temperature, double burn, Map<SiteCheck, Double> spots) {
+        return new Forecaster.Forecast(gauge, temperature, new Regime[gauge.length], burn, spots);
     }
 
     private static double[] all(int count, double value) {
@@ -35,7 +36,7 @@ class TargetTest {
         return values;
     }
 
-    private static Forecast off(int count, double pascal) {
+    private static Forecaster.Forecast off(int count, double pascal) {
         return forecast(all(count, 3e5 + pascal), all(count, 300), Double.NaN, Map.of());
     }
 
@@ -114,7 +115,7 @@ class TargetTest {
                 EXACT,
                 "as if it burnt to the end of the log");
         Target more = Target.fine(log, SpotReadings.none().with(SiteCheck.HOT_TAP, 330));
-        Forecast all = forecast(all(6, 3e5), all(6, 300), 225, Map.of(SiteCheck.HOT_TAP, 333.0));
+        Forecaster.Forecast all = forecast(all(6, 3e5), all(6, 300), 225, Map.of(SiteCheck.HOT_TAP, 333.0));
         assertEquals(45 / allowed, more.residuals(all)[6], EXACT);
         assertEquals(1.5, more.residuals(all)[7], EXACT);
     }

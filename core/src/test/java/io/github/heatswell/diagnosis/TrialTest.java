@@ -151,7 +151,7 @@ class TrialTest {
         boolean[] on = new boolean[200];
         Arrays.fill(on, 100, 150, true);
         Trial known = trial(Cause.AS_DESCRIBED, log(200, i -> 3e5).burner(on).build());
-        Forecast forecast = known.forecast(new double[3]);
+        Forecaster.Forecast forecast = known.forecast(new double[3]);
         assertEquals(Regime.FED, forecast.regimes()[99]);
         assertEquals(3e5, forecast.gauge()[99], 1);
         assertEquals(Regime.SEALED, forecast.regimes()[110]);

@@ -72,7 +72,10 @@ class BelongTogetherTest {
     void whatContradictsIsNamed(String what, String field, Executable build) {
         InvalidDescriptionException refused = assertThrows(InvalidDescriptionException.class, build);
         assertEquals(
-                List.of(field), refused.problems().stream().map(Problem::field).toList());
+                List.of(field),
+                refused.problems().stream()
+                        .map(InvalidDescriptionException.Problem::field)
+                        .toList());
     }
 
     static Stream<Arguments> allowed() {
@@ -174,8 +177,8 @@ class BelongTogetherTest {
         assertEquals("reducing-valve: is missing", missing.getMessage());
     }
 
-    private static Problem onlyProblem(HotWaterSystem.Builder house) {
-        List<Problem> problems =
+    private static InvalidDescriptionException.Problem onlyProblem(HotWaterSystem.Builder house) {
+        List<InvalidDescriptionException.Problem> problems =
                 assertThrows(InvalidDescriptionException.class, house::build).problems();
         assertEquals(1, problems.size(), problems.toString());
         return problems.get(0);
@@ -211,7 +214,9 @@ class BelongTogetherTest {
                 InvalidDescriptionException.class, () -> ReducingValve.builder().build());
         assertEquals(
                 List.of("set", "lock-up-rise", "droop", "rated-flow"),
-                refused.problems().stream().map(Problem::field).toList());
+                refused.problems().stream()
+                        .map(InvalidDescriptionException.Problem::field)
+                        .toList());
     }
 
     private static Executable whole(ReliefValve valve) {

@@ -72,7 +72,9 @@ class BuildersTest {
                 Outage.builder().from(1, DurationUnit.HOUR).to(1, DurationUnit.HOUR)::build);
         assertRefused("at: is missing", Leak.builder().flow(1, FlowUnit.LITRE_PER_HOUR)::build);
         assertEquals(
-                List.of(new Problem("annual-mean", "is missing"), new Problem("monthly-swing", "is missing")),
+                List.of(
+                        new InvalidDescriptionException.Problem("annual-mean", "is missing"),
+                        new InvalidDescriptionException.Problem("monthly-swing", "is missing")),
                 assertThrows(InvalidDescriptionException.class, SupplyTemperature.seasons()::build)
                         .problems());
     }

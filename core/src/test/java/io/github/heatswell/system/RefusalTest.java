@@ -173,7 +173,11 @@ class RefusalTest {
     @MethodSource("incomplete")
     void everythingMissingIsListedAtOnce(Executable build, List<String> fields) {
         InvalidDescriptionException refused = assertThrows(InvalidDescriptionException.class, build);
-        assertEquals(fields, refused.problems().stream().map(Problem::field).toList());
+        assertEquals(
+                fields,
+                refused.problems().stream()
+                        .map(InvalidDescriptionException.Problem::field)
+                        .toList());
         assertTrue(refused.getMessage().contains("is missing"));
     }
 
@@ -230,7 +234,10 @@ class RefusalTest {
     void contradictionsNameTheField(String field, HotWaterSystem.Builder builder) {
         InvalidDescriptionException refused = assertThrows(InvalidDescriptionException.class, builder::build);
         assertEquals(
-                List.of(field), refused.problems().stream().map(Problem::field).toList());
+                List.of(field),
+                refused.problems().stream()
+                        .map(InvalidDescriptionException.Problem::field)
+                        .toList());
     }
 
     @Test
@@ -242,7 +249,9 @@ class RefusalTest {
         InvalidDescriptionException refused = assertThrows(InvalidDescriptionException.class, builder::build);
         assertEquals(
                 List.of("vessel.precharge", "relief[0].reseats", "relief[1].full-lift"),
-                refused.problems().stream().map(Problem::field).toList());
+                refused.problems().stream()
+                        .map(InvalidDescriptionException.Problem::field)
+                        .toList());
     }
 
     @Test
@@ -284,7 +293,9 @@ class RefusalTest {
         InvalidDescriptionException refused = assertThrows(InvalidDescriptionException.class, builder::build);
         assertEquals(
                 List.of("simultaneous", "cut-out"),
-                refused.problems().stream().map(Problem::field).toList());
+                refused.problems().stream()
+                        .map(InvalidDescriptionException.Problem::field)
+                        .toList());
     }
 
     /** A system copied through its builder is the same system. */

@@ -35,8 +35,8 @@ final class Formulas {
         double atmosphere = house.site().atmosphere();
         if (found.supplyStatic().absolute(atmosphere) >= found.target().absolute()) {
             return Stream.of(HANDBOOK, DIN, EN)
-                    .map(name -> FormulaAnswer.without(name, "does not apply: the supply pressure is not below the"
-                            + " limit"))
+                    .map(name -> FormulaAnswer.without(
+                            name, "does not apply: the supply pressure is not below the" + " limit"))
                     .toList();
         }
         return List.of(handbook(), din(), en());

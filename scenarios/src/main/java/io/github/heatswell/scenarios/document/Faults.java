@@ -61,9 +61,8 @@ public final class Faults {
         List<Fault> ordered = new ArrayList<>(found);
         ordered.sort(Comparator.comparing(Fault::at));
         if (more > 0) {
-            ordered.add(
-                    new Fault(ordered.get(MOST - 1).at(), "and " + more + " more faults like these; correct these"
-                            + " first"));
+            ordered.add(new Fault(
+                    ordered.get(MOST - 1).at(), "and " + more + " more faults like these; correct these" + " first"));
         }
         return List.copyOf(ordered);
     }

@@ -47,11 +47,8 @@ final class SyntaxWords {
             new Meaning("scanning a quoted scalar", OPEN_QUOTE),
             new Meaning("scanning a double-quoted scalar", OPEN_QUOTE),
             new Meaning("unexpected end of stream", OPEN_QUOTE),
-            new Meaning(
-                    "block scalar",
-                    "the text after | or > is not a valid block; write it in quotes, on one line"),
-            new Meaning(
-                    "chomping", "the text after | or > is not a valid block; write it in quotes, on one line"),
+            new Meaning("block scalar", "the text after | or > is not a valid block; write it in quotes, on one line"),
+            new Meaning("chomping", "the text after | or > is not a valid block; write it in quotes, on one line"),
             new Meaning("directive", "a line that begins with % is a YAML directive; remove it"),
             new Meaning("<document start>", "a line that begins with % is a YAML directive; remove it"),
             new Meaning("scanning an alias", "references (*) are not supported; put the text in quotes"),

@@ -43,7 +43,7 @@ public final class YamlTree {
             faults.add(Location.first(), "this is longer than " + SourceText.LARGEST + " characters");
             return Optional.empty();
         }
-        Optional<Fault> hidden = HiddenCharacters.in(text);
+        Optional<Fault> hidden = SourceText.HiddenCharacters.in(text);
         if (hidden.isPresent()) {
             faults.add(hidden.get().at(), hidden.get().message());
             return Optional.empty();
@@ -56,8 +56,7 @@ public final class YamlTree {
             Fault fault = SyntaxWords.of(e, text);
             faults.add(fault.at(), fault.message());
         } catch (YamlEngineException e) {
-            faults.add(
-                    Location.first(), "this is not plain text; save it as UTF-8, without invisible characters");
+            faults.add(Location.first(), "this is not plain text; save it as UTF-8, without invisible characters");
         }
         return Optional.empty();
     }

@@ -3,7 +3,6 @@ package io.github.heatswell.scenarios.file;
 import io.github.heatswell.scenarios.fault.Fault;
 import io.github.heatswell.scenarios.fault.Location;
 import io.github.heatswell.system.InvalidDescriptionException;
-import io.github.heatswell.system.Problem;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -115,11 +114,12 @@ record BoundSection<B, T>(Section<B, T> section, Place place, T value, Map<Strin
         } catch (InvalidScenarioException e) {
             throw e;
         } catch (IllegalArgumentException e) {
-            throw refused(List.of(new Problem(step.key(), SectionBinder.bare(step.key(), e.getMessage()))));
+            throw refused(List.of(new InvalidDescriptionException.Problem(
+                    step.key(), SectionBinder.bare(step.key(), e.getMessage()))));
         }
     }
 
-    private InvalidScenarioException refused(List<Problem> problems) {
+    private InvalidScenarioException refused(List<InvalidDescriptionException.Problem> problems) {
         return new InvalidScenarioException(
                 "some values",
                 problems.stream()

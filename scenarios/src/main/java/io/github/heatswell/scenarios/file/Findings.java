@@ -2,7 +2,7 @@ package io.github.heatswell.scenarios.file;
 
 import io.github.heatswell.scenarios.document.Faults;
 import io.github.heatswell.scenarios.fault.Location;
-import io.github.heatswell.system.Problem;
+import io.github.heatswell.system.InvalidDescriptionException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -106,7 +106,7 @@ final class Findings {
     }
 
     /** Notes what a builder found, unless it follows from a fault noted before. */
-    void note(Problem problem) {
+    void note(InvalidDescriptionException.Problem problem) {
         boolean follows =
                 Schema.related(problem.field()).stream().anyMatch(other -> isUnsound(other) || !isSoundWithin(other));
         if (!follows && !isUnsound(problem.field())) {

@@ -1,7 +1,6 @@
 package io.github.heatswell.scenarios.file;
 
 import io.github.heatswell.system.InvalidDescriptionException;
-import io.github.heatswell.system.Problem;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.units.Decimals;
 import io.github.heatswell.units.DurationUnit;
@@ -105,7 +104,8 @@ record Run(Duration duration, Duration sample, double begins, int day) {
         Run build() {
             Run run = new Run(exact(duration), exact(sample), begins, day);
             conflict(run.duration(), run.sample()).ifPresent(message -> {
-                throw new InvalidDescriptionException(List.of(new Problem("sample", message)));
+                throw new InvalidDescriptionException(
+                        List.of(new InvalidDescriptionException.Problem("sample", message)));
             });
             return run;
         }

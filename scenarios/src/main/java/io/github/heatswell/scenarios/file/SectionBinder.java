@@ -7,7 +7,6 @@ import io.github.heatswell.scenarios.document.Node.Scalar;
 import io.github.heatswell.scenarios.fault.Location;
 import io.github.heatswell.scenarios.quantity.Uncertain;
 import io.github.heatswell.system.InvalidDescriptionException;
-import io.github.heatswell.system.Problem;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -116,7 +115,7 @@ final class SectionBinder<B, T> {
         }
     }
 
-    private T standIn(List<Problem> problems) {
+    private T standIn(List<InvalidDescriptionException.Problem> problems) {
         problems.forEach(this::note);
         findings.unsound(place.path());
         return section.example();
@@ -264,7 +263,7 @@ final class SectionBinder<B, T> {
         return text.replaceAll("\\s+", "").toLowerCase(Locale.ROOT);
     }
 
-    private void note(Problem problem) {
-        findings.note(new Problem(place.of(problem.field()), problem.message()));
+    private void note(InvalidDescriptionException.Problem problem) {
+        findings.note(new InvalidDescriptionException.Problem(place.of(problem.field()), problem.message()));
     }
 }

@@ -70,7 +70,7 @@ final class TankSections {
                                     "1300 mm",
                                     Kind.LENGTH,
                                     Tank.Builder::height)
-                            .needed("with layers", TypicalTank::layered)));
+                            .needed("with layers", Typical.Tank::layered)));
 
     static final Section<PipeRun.Builder, PipeRun> PIPE = new Section<>(
             "piping",

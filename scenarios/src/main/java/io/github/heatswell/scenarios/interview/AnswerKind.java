@@ -1,6 +1,21 @@
 package io.github.heatswell.scenarios.interview;
 
+import io.github.heatswell.scenarios.quantity.Amount;
+import io.github.heatswell.scenarios.quantity.Kind;
+import io.github.heatswell.scenarios.quantity.QuantityReader;
+import io.github.heatswell.scenarios.wording.Nearest;
+import io.github.heatswell.scenarios.wording.Printable;
+import io.github.heatswell.units.Decimals;
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.Unit;
 import io.github.heatswell.units.UnitSystem;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
 
 /** What an answer must look like. */
 interface AnswerKind {
@@ -21,4 +36,162 @@ interface AnswerKind {
 
     /** What may be typed, to stand behind "Type": {@code a pressure with its unit, such as 4.2 bar}. */
     String offer(UnitSystem units);
+
+    /** A line of plain text. */
+    static final class Text implements AnswerKind {
+
+        private final int longest;
+
+        Text(int longest) {
+            this.longest = longest;
+        }
+
+        @Override
+        public String understand(String line) {
+            String text = line.strip().replaceAll("\\s+", " ");
+            if (!Printable.shows(text)) {
+                throw new IllegalArgumentException("this contains invisible characters; write plain text");
+            }
+            if (text.length() > longest) {
+                throw new IllegalArgumentException(
+                        "this has " + text.length() + " characters; up to " + longest + " are allowed");
+            }
+            return text;
+        }
+
+        @Override
+        public String offer(UnitSystem units) {
+            return "a few words";
+        }
+    }
+
+    /** One of a few words. Case, blanks and hyphens do not matter. */
+    static final class Word implements AnswerKind {
+
+        /** What is shown, and the word of the file it stands for. */
+        private final Map<String, String> shown;
+        /** Other ways to say it. */
+        private final Map<String, String> others;
+
+        private Word(Map<String, String> shown, Map<String, String> others) {
+            this.shown = shown;
+            this.others = others;
+        }
+
+        /** Words that are the same in the file. */
+        static Word of(String... words) {
+            return of(Arrays.asList(words));
+        }
+
+        /** Words that are the same in the file. */
+        static Word of(List<String> words) {
+            Map<String, String> shown = new LinkedHashMap<>();
+            words.forEach(word -> shown.put(word, word));
+            return new Word(Collections.unmodifiableMap(shown), Map.of());
+        }
+
+        /** The same, where other words are understood as well. */
+        Word also(String word, String... spellings) {
+            Map<String, String> more = new LinkedHashMap<>(others);
+            for (String spelling : spellings) {
+                more.put(folded(spelling), word);
+            }
+            return new Word(shown, Collections.unmodifiableMap(more));
+        }
+
+        @Override
+        public String understand(String line) {
+            String word = folded(line);
+            if (shown.containsKey(word)) {
+                return shown.get(word);
+            }
+            if (others.containsKey(word)) {
+                return others.get(word);
+            }
+            throw new IllegalArgumentException(Printable.quote(line) + " is not one of "
+                    + String.join(", ", shown.keySet()) + Nearest.hint(line, shown.keySet()));
+        }
+
+        @Override
+        public String offer(UnitSystem units) {
+            return "one of: " + String.join(", ", shown.keySet());
+        }
+
+        private static String folded(String text) {
+            return text.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_-]+", "-");
+        }
+    }
+
+    /** A number with a unit, or, where a question allows it, the word "none". */
+    static final class Quantity implements AnswerKind {
+
+        /** The answer that there is no such thing. */
+        static final String NONE = "none";
+
+        /** More digits than any label or gauge has. */
+        private static final int DIGITS = 9;
+
+        private static final Set<String> NONE_SPELLINGS = Set.of(NONE, "no", "nothing");
+
+        private final Kind<?> kind;
+        private final Choice example;
+        private final String none;
+
+        private Quantity(Kind<?> kind, Choice example, String none) {
+            this.kind = kind;
+            this.example = example;
+            this.none = none;
+        }
+
+        /**
+         * An amount.
+         *
+         * @param kind its kind; pressures are gauge readings
+         * @param example a sound answer in both unit systems
+         */
+        static Quantity of(Kind<?> kind, Choice example) {
+            return new Quantity(kind, example, "");
+        }
+
+        /** The same, where "none" is an answer too; the words say when. */
+        Quantity orNone(String when) {
+            return new Quantity(kind, example, when);
+        }
+
+        @Override
+        public String understand(String line) {
+            if (!none.isEmpty() && NONE_SPELLINGS.contains(line.toLowerCase(Locale.ROOT))) {
+                return NONE;
+            }
+            return text(read(line));
+        }
+
+        @Override
+        public String reaching(String value, Reach reach) {
+            return value.isEmpty() || value.equals(NONE) ? value : reach.of(value, kind);
+        }
+
+        private Amount<? extends Unit> read(String line) {
+            if (kind != Kind.PRESSURE) {
+                return QuantityReader.read(line, kind);
+            }
+            if (QuantityReader.pressure(line).reference() == Pressure.Reference.ABSOLUTE) {
+                throw new IllegalArgumentException("give the pressure as the gauge shows it, without 'abs'");
+            }
+            String bare = line.strip().replaceFirst("(?i)( ?gauge| ?\\(gauge\\)| ?\\(g\\)|(?<=bar|psi)g)$", "");
+            return QuantityReader.read(bare, kind);
+        }
+
+        private static String text(Amount<? extends Unit> amount) {
+            return Decimals.significant(amount.value(), DIGITS) + " "
+                    + amount.unit().symbol();
+        }
+
+        @Override
+        public String offer(UnitSystem units) {
+            String article = kind.noun().startsWith("e") ? "an " : "a ";
+            return article + kind.noun() + " with its unit, such as " + example.in(units)
+                    + (none.isEmpty() ? "" : "; none " + none);
+        }
+    }
 }

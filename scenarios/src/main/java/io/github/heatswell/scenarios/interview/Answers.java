@@ -64,6 +64,6 @@ final class Answers {
     boolean know(String id) {
         return given.containsKey(id)
                 && given.get(id).known()
-                && !given.get(id).value().equals(AmountAnswer.NONE);
+                && !given.get(id).value().equals(AnswerKind.Quantity.NONE);
     }
 }

@@ -31,8 +31,8 @@ final class Checks {
      * @return sentences, none if all is well
      */
     List<String> faults(Answers answers, Question asked) {
-        List<Line> written =
-                new Lines(answers, units).all().stream().filter(Line::given).toList();
+        List<Lines.Line> written = new Lines(answers, units)
+                .all().stream().filter(Lines.Line::given).toList();
         for (Reach reach : Reach.values()) {
             List<String> faults = faults(ScenarioText.of(answers, units, reach)).stream()
                     .filter(message -> written.stream().anyMatch(line -> concerns(field(message), line)))
@@ -55,7 +55,7 @@ final class Checks {
         }
     }
 
-    private static boolean concerns(String field, Line line) {
+    private static boolean concerns(String field, Lines.Line line) {
         return field.equals(line.path()) || field.startsWith(line.path() + ".");
     }
 
@@ -69,7 +69,7 @@ final class Checks {
         String field = field(message);
         String words = message.substring(message.indexOf(": ") + 2);
         return Questions.all().stream()
-                .filter(question -> concerns(field, new Line(question.id(), "", "")))
+                .filter(question -> concerns(field, new Lines.Line(question.id(), "", "")))
                 .filter(question -> question != asked)
                 .findFirst()
                 .map(question -> question.label() + ": " + words)

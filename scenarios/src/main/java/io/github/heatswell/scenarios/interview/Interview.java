@@ -100,9 +100,8 @@ public final class Interview {
     }
 
     private void greet() {
-        dialogue.say(
-                "A few questions about your house and its hot water, one at a time. Labels, a pressure gauge and a"
-                        + " thermometer answer them. You may also type:");
+        dialogue.say("A few questions about your house and its hot water, one at a time. Labels, a pressure gauge and a"
+                + " thermometer answer them. You may also type:");
         dialogue.say("if you don't know; the file then gets a typical range or says so", "  dk    ", "        ");
         dialogue.say("to see how to find out", "  ?     ", "        ");
         dialogue.say("for the previous question", "  back  ", "        ");

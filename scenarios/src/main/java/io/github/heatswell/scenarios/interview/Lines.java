@@ -39,19 +39,44 @@ final class Lines {
     }
 
     private Line known(Question question, Answer answer) {
-        boolean reading = answer.spread() && !answer.value().equals(AmountAnswer.NONE);
+        boolean reading = answer.spread() && !answer.value().equals(AnswerKind.Quantity.NONE);
         String deviation = reading ? question.spread().of(answer.value()) : "";
         return deviation.isEmpty()
                 ? new Line(question.id(), answer.value(), "as answered")
                 : new Line(
                         question.id(),
                         answer.value() + " +- " + deviation,
-                        "as answered; within +- with 95 % probability: " + question.spread().reason()
-                                + ", common practice, no source");
+                        "as answered; within +- with 95 % probability: "
+                                + question.spread().reason() + ", common practice, no source");
     }
 
     private Line unknown(Question question) {
         Unknown unknown = question.unknown(answers);
         return new Line(question.id(), unknown.in(units), unknown.reason());
+    }
+
+    /**
+     * What a file says about one question.
+     *
+     * @param path the field
+     * @param value what the file gives, with its uncertainty; empty if the field is left out
+     * @param comment what the value rests on
+     */
+    record Line(String path, String value, String comment) {
+
+        /** The section of the file, or the field itself where it stands at the top. */
+        String section() {
+            int dot = path.indexOf('.');
+            return dot < 0 ? path : path.substring(0, dot);
+        }
+
+        /** The key in its section. */
+        String key() {
+            return path.substring(path.indexOf('.') + 1);
+        }
+
+        boolean given() {
+            return !value.isEmpty();
+        }
     }
 }

@@ -22,7 +22,7 @@ final class ReliefQuestions {
         return Question.about(
                         OPENS,
                         "Relief valve opens at",
-                        AmountAnswer.of(Kind.PRESSURE, new Choice("7 bar", "150 psi"))
+                        AnswerKind.Quantity.of(Kind.PRESSURE, new Choice("7 bar", "150 psi"))
                                 .orNone("if there is no relief valve at all"))
                 .asks("At what pressure does the relief valve open?")
                 .find(
@@ -40,14 +40,14 @@ final class ReliefQuestions {
         return Question.about(
                         OPENS_AT,
                         "Relief valve's temperature",
-                        AmountAnswer.of(Kind.TEMPERATURE, new Choice("99 degC", "210 degF"))
+                        AnswerKind.Quantity.of(Kind.TEMPERATURE, new Choice("99 degC", "210 degF"))
                                 .orNone("if the tag gives no temperature"))
                 .asks("Does the relief valve's tag also give a temperature?")
                 .find(
                         "the same tag. A temperature and pressure relief valve is marked T&P.",
                         "A T&P valve has a probe in the hottest water and opens on either temperature or pressure."
                                 + " Its tag gives both, such as 150 psi and 210 degF.")
-                .onlyIf(answers -> !answers.say(OPENS, AmountAnswer.NONE))
+                .onlyIf(answers -> !answers.say(OPENS, AnswerKind.Quantity.NONE))
                 .ifUnknown(Unknown.leftOut("the valve is assumed to respond to pressure only"))
                 .build();
     }
@@ -56,7 +56,7 @@ final class ReliefQuestions {
         return Question.about(
                         PRESENT,
                         "Expansion vessel",
-                        WordAnswer.of("yes", "no")
+                        AnswerKind.Word.of("yes", "no")
                                 .also("yes", "y", "there is", "one")
                                 .also("no", "n", "none", "nothing"))
                 .asks("Is there an expansion vessel on the cold pipe of the water heater?")
@@ -70,7 +70,10 @@ final class ReliefQuestions {
     }
 
     private static Question volume() {
-        return Question.about(VOLUME, "Volume of the vessel", AmountAnswer.of(Kind.VOLUME, new Choice("12 L", "2 gal")))
+        return Question.about(
+                        VOLUME,
+                        "Volume of the vessel",
+                        AnswerKind.Quantity.of(Kind.VOLUME, new Choice("12 L", "2 gal")))
                 .asks("What is the volume of the vessel?")
                 .find("its label.", "The label gives the total volume, gas and water together.")
                 .onlyIf(answers -> answers.say(PRESENT, "yes"))
@@ -83,7 +86,7 @@ final class ReliefQuestions {
         return Question.about(
                         PRECHARGE,
                         "Precharge of the vessel",
-                        AmountAnswer.of(Kind.PRESSURE, new Choice("3.5 bar", "50 psi")))
+                        AnswerKind.Quantity.of(Kind.PRESSURE, new Choice("3.5 bar", "50 psi")))
                 .asks("What is the precharge of the vessel, measured with its water side empty?")
                 .find(
                         "a tyre gauge on its air valve, with the heater off and cool, the supply shut and a tap open.",

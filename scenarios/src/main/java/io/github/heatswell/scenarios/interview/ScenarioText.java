@@ -52,12 +52,12 @@ final class ScenarioText {
         Question drip = Questions.named(UseQuestions.DRIP);
         answers.to(drip).ifPresent(answer -> {
             comment("", answer.known() ? "What the owner sees: as answered." : "Not known whether it drips.");
-            text.append("question: >-\n").append(Wrapped.lines(Observation.question(answer), INDENT, INDENT));
+            text.append("question: >-\n").append(Wrapped.lines(question(answer), INDENT, INDENT));
         });
     }
 
     private void section(String name) {
-        List<Line> part = lines.all().stream()
+        List<Lines.Line> part = lines.all().stream()
                 .filter(line -> line.section().equals(name))
                 .filter(line -> !line.path().equals(ReliefQuestions.PRESENT))
                 .filter(line -> !line.path().equals(SupplyQuestions.NIGHT))
@@ -68,7 +68,7 @@ final class ScenarioText {
         }
         text.append('\n');
         if (part.get(0).path().equals(ReliefQuestions.OPENS)
-                && part.get(0).value().equals(AmountAnswer.NONE)) {
+                && part.get(0).value().equals(AnswerKind.Quantity.NONE)) {
             comment("", "Answered: there is no relief valve. A heater without one can explode.");
             text.append("relief: []\n");
             return;
@@ -89,9 +89,9 @@ final class ScenarioText {
         }
     }
 
-    private void entry(Line line, String before) {
+    private void entry(Lines.Line line, String before) {
         String indent = before.replace("- ", "");
-        boolean none = line.value().equals(AmountAnswer.NONE);
+        boolean none = line.value().equals(AnswerKind.Quantity.NONE);
         comment(indent, Questions.named(line.path()).label() + ": " + (none ? "none, " : "") + line.comment() + ".");
         if (!line.given() || none) {
             return;
@@ -117,7 +117,7 @@ final class ScenarioText {
         }
     }
 
-    private static String arrangement(Line line) {
+    private static String arrangement(Lines.Line line) {
         return line.value().equals("nothing") ? "direct" : line.value();
     }
 
@@ -135,7 +135,7 @@ final class ScenarioText {
     private void use() {
         line(UseQuestions.DRAWS).ifPresent(line -> {
             text.append('\n');
-            if (!line.given() || line.value().equals(AmountAnswer.NONE)) {
+            if (!line.given() || line.value().equals(AnswerKind.Quantity.NONE)) {
                 comment("", "Hot water is used: " + (line.given() ? "not at all" : line.comment()) + ".");
                 return;
             }
@@ -146,7 +146,7 @@ final class ScenarioText {
         });
     }
 
-    private Optional<Line> line(String id) {
+    private Optional<Lines.Line> line(String id) {
         return lines.of(Questions.named(id));
     }
 
@@ -157,5 +157,16 @@ final class ScenarioText {
     /** A text in quotes, in which nothing means anything but itself. */
     private static String quoted(String value) {
         return '"' + value.replace("\\", "\\\\").replace("\"", "\\\"") + '"';
+    }
+
+    /** What the owner sees, as the question that the run is to answer. */
+    private static String question(Answer answer) {
+        return switch (answer.value()) {
+            case "no" -> "The relief valve is dry. Does the simulation agree?";
+            case "heating" -> "The relief valve drips during heat-up. Is it thermal expansion?";
+            case "night" -> "The relief valve drips at night. Is it the mains pressure?";
+            case "always" -> "The relief valve drips all the time. Would an undamaged one drip?";
+            default -> "What does the pressure do when the water is heated?";
+        };
     }
 }

@@ -13,9 +13,10 @@ final class Summary {
 
     /** What was understood of one answer. */
     static String of(Question question, Answers answers, UnitSystem units) {
-        Line line = new Lines(answers, units).of(question).orElseThrow();
+        Lines.Line line = new Lines(answers, units).of(question).orElseThrow();
         boolean known = answers.to(question).orElseThrow().known();
-        if (answers.say(question.id(), AmountAnswer.NONE) && question.id().equals(ReliefQuestions.OPENS)) {
+        if (answers.say(question.id(), AnswerKind.Quantity.NONE)
+                && question.id().equals(ReliefQuestions.OPENS)) {
             return "HAZARD: there is no relief valve. A heater without one can explode. Turn it off and call a"
                     + " licensed professional";
         }

@@ -26,7 +26,7 @@ final class SupplyQuestions {
     }
 
     private static Question title() {
-        return Question.about(TITLE, "Name", new TextAnswer(120))
+        return Question.about(TITLE, "Name", new AnswerKind.Text(120))
                 .asks("What title should the results have?")
                 .find(
                         "just press Enter for: " + USUAL_TITLE + ".",
@@ -39,7 +39,7 @@ final class SupplyQuestions {
         return Question.about(
                         ARRANGEMENT,
                         "Cold feed",
-                        WordAnswer.of("check-valve", "reducing-valve", "backflow-preventer", "nothing")
+                        AnswerKind.Word.of("check-valve", "reducing-valve", "backflow-preventer", "nothing")
                                 .also("check-valve", "check", "non-return valve", "nrv")
                                 .also("reducing-valve", "reducer", "pressure reducing valve", "regulator", "prv")
                                 .also("backflow-preventer", "backflow")
@@ -56,7 +56,7 @@ final class SupplyQuestions {
     }
 
     private static Question pressure() {
-        return Question.about(PRESSURE, "Mains pressure", AmountAnswer.of(Kind.PRESSURE, PRESSURE_EXAMPLE))
+        return Question.about(PRESSURE, "Mains pressure", AnswerKind.Quantity.of(Kind.PRESSURE, PRESSURE_EXAMPLE))
                 .asks("What is the mains pressure during the day, while no water runs?")
                 .find(
                         "a gauge on a garden or drain tap upstream of any reducing valve, with the heater off.",
@@ -71,7 +71,7 @@ final class SupplyQuestions {
     }
 
     private static Question night() {
-        return Question.about(NIGHT, "Pressure at night", AmountAnswer.of(Kind.PRESSURE, PRESSURE_EXAMPLE))
+        return Question.about(NIGHT, "Pressure at night", AnswerKind.Quantity.of(Kind.PRESSURE, PRESSURE_EXAMPLE))
                 .asks("What is the mains pressure at night?")
                 .find(
                         "the same gauge, between midnight and 5 a.m.",
@@ -89,7 +89,7 @@ final class SupplyQuestions {
         return Question.about(
                         REDUCED,
                         "Reducing valve set to",
-                        AmountAnswer.of(Kind.PRESSURE, new Choice("3.5 bar", "50 psi")))
+                        AnswerKind.Quantity.of(Kind.PRESSURE, new Choice("3.5 bar", "50 psi")))
                 .asks("What pressure is the reducing valve set to?")
                 .find(
                         "a gauge on the valve or on a tap downstream of it.",
@@ -103,7 +103,8 @@ final class SupplyQuestions {
     }
 
     private static Question water() {
-        return Question.about(WATER, "Cold water", AmountAnswer.of(Kind.TEMPERATURE, new Choice("10 degC", "50 degF")))
+        return Question.about(
+                        WATER, "Cold water", AnswerKind.Quantity.of(Kind.TEMPERATURE, new Choice("10 degC", "50 degF")))
                 .asks("How cold is the cold water?")
                 .find(
                         "a thermometer in the running cold tap, after a few minutes.",

@@ -20,7 +20,10 @@ final class TankQuestions {
     }
 
     private static Question volume() {
-        return Question.about(VOLUME, "Volume of the tank", AmountAnswer.of(Kind.VOLUME, new Choice("200 L", "50 gal")))
+        return Question.about(
+                        VOLUME,
+                        "Volume of the tank",
+                        AnswerKind.Quantity.of(Kind.VOLUME, new Choice("200 L", "50 gal")))
                 .asks("How much water does the tank hold?")
                 .find(
                         "the plate on the tank.",
@@ -37,7 +40,7 @@ final class TankQuestions {
         return Question.about(
                         MATERIAL,
                         "Material of the tank",
-                        WordAnswer.of("steel", "stainless-steel", "copper")
+                        AnswerKind.Word.of("steel", "stainless-steel", "copper")
                                 .also("steel", "enamelled steel", "enameled steel", "glass lined", "glass", "enamel")
                                 .also("stainless-steel", "stainless", "inox"))
                 .asks("What is the tank made of?")
@@ -54,7 +57,7 @@ final class TankQuestions {
         return Question.about(
                         WORKING_PRESSURE,
                         "Working pressure of the tank",
-                        AmountAnswer.of(Kind.PRESSURE, new Choice("10 bar", "150 psi")))
+                        AnswerKind.Quantity.of(Kind.PRESSURE, new Choice("10 bar", "150 psi")))
                 .asks("What is the maximum working pressure of the tank?")
                 .find(
                         "the rating plate: working pressure, PN, PS or W.P.",
@@ -68,7 +71,7 @@ final class TankQuestions {
         return Question.about(
                         ENERGY,
                         "Heated by",
-                        WordAnswer.of("gas", "electric")
+                        AnswerKind.Word.of("gas", "electric")
                                 .also("gas", "natural gas", "propane", "burner", "lpg", "oil")
                                 .also("electric", "electricity", "element"))
                 .asks("What heats the water?")
@@ -81,7 +84,8 @@ final class TankQuestions {
     }
 
     private static Question input() {
-        return Question.about(INPUT, "Heat input", AmountAnswer.of(Kind.POWER, new Choice("3 kW", "40000 Btu/h")))
+        return Question.about(
+                        INPUT, "Heat input", AnswerKind.Quantity.of(Kind.POWER, new Choice("3 kW", "40000 Btu/h")))
                 .asks("What is the heat input?")
                 .find(
                         "the heater's rating plate, in kW, W or Btu/h.",
@@ -98,7 +102,7 @@ final class TankQuestions {
         return Question.about(
                         SET_POINT,
                         "Water is heated to",
-                        AmountAnswer.of(Kind.TEMPERATURE, new Choice("60 degC", "125 degF")))
+                        AnswerKind.Quantity.of(Kind.TEMPERATURE, new Choice("60 degC", "125 degF")))
                 .asks("How hot does the heater make the water?")
                 .find(
                         "a thermometer at the hot tap nearest the heater, right after it has heated. Careful: it"

@@ -18,9 +18,12 @@ final class UseQuestions {
 
     private static Question draws() {
         List<String> words = new ArrayList<>();
-        words.add(AmountAnswer.NONE);
+        words.add(AnswerKind.Quantity.NONE);
         words.addAll(StandardProfiles.load().names());
-        return Question.about(DRAWS, "Hot water is used", WordAnswer.of(words).also(AmountAnswer.NONE, "no", "nothing"))
+        return Question.about(
+                        DRAWS,
+                        "Hot water is used",
+                        AnswerKind.Word.of(words).also(AnswerKind.Quantity.NONE, "no", "nothing"))
                 .asks("How much hot water is used in a day?")
                 .find(
                         "none, or the closest published profile.",
@@ -37,7 +40,7 @@ final class UseQuestions {
         return Question.about(
                         DRIP,
                         "It drips",
-                        WordAnswer.of("no", "heating", "night", "always")
+                        AnswerKind.Word.of("no", "heating", "night", "always")
                                 .also("no", "never", "none")
                                 .also("heating", "while heating", "yes", "when it heats")
                                 .also("night", "at night", "nights")

@@ -4,7 +4,6 @@ import io.github.heatswell.ageing.Outlook;
 import io.github.heatswell.ageing.PrechargeLossRange;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.spread.VariedHouse;
-import io.github.heatswell.scenarios.spread.VariedInput;
 import io.github.heatswell.sizing.NominalSize;
 import io.github.heatswell.study.Study;
 import io.github.heatswell.system.ExpansionVessel;
@@ -123,7 +122,11 @@ public final class HouseOutlook {
                     .fading(fading)
                     .mainsSwing(mainsSwing)
                     .larger(larger())
-                    .uncertain(house.inputs().stream().map(VariedInput::input).toList(), house.house())
+                    .uncertain(
+                            house.inputs().stream()
+                                    .map(VariedHouse.Input::input)
+                                    .toList(),
+                            house.house())
                     .sampled(sampled)
                     .build();
             return new HouseOutlook(this, outlook);

@@ -27,9 +27,8 @@ public final class Price {
     public static BigDecimal of(String text) {
         String amount = text.strip();
         if (!AMOUNT.matcher(amount).matches()) {
-            throw new IllegalArgumentException(
-                    Printable.quote(text) + " is not an amount of money; write digits and a decimal point, such as"
-                            + " 52.50");
+            throw new IllegalArgumentException(Printable.quote(text)
+                    + " is not an amount of money; write digits and a decimal point, such as" + " 52.50");
         }
         return new BigDecimal(amount);
     }

@@ -38,7 +38,7 @@ public final class QuantityReader {
      */
     public static Pressure pressure(String text) {
         QuantityText parts = QuantityText.of(text);
-        ReferenceText reference = ReferenceText.of(parts.unit());
+        QuantityText.ReferenceText reference = QuantityText.ReferenceText.of(parts.unit());
         PressureUnit unit = unit(parts, reference.unit(), Kind.PRESSURE);
         return new Pressure(unit.toSi(parts.number()), reference.reference());
     }

@@ -1,8 +1,10 @@
 package io.github.heatswell.scenarios.quantity;
 
 import io.github.heatswell.scenarios.wording.Printable;
+import io.github.heatswell.units.Pressure.Reference;
 import java.text.Normalizer;
 import java.util.Locale;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -73,9 +75,8 @@ record QuantityText(double number, String digits, String unit) {
                     + correction(comma.group(1), comma.group(2), comma.group(3), comma.group(4)));
         }
         if (GROUPED.matcher(plain).matches()) {
-            throw new IllegalArgumentException(
-                    Printable.quote(plain) + " has a mark or a space between the digits; write the digits without"
-                            + " gaps");
+            throw new IllegalArgumentException(Printable.quote(plain)
+                    + " has a mark or a space between the digits; write the digits without" + " gaps");
         }
         if (NO_NUMBER.matcher(plain.toLowerCase(Locale.ROOT)).matches()) {
             throw notFinite(plain);
@@ -95,5 +96,47 @@ record QuantityText(double number, String digits, String unit) {
 
     private static IllegalArgumentException notFinite(String text) {
         return new IllegalArgumentException(Printable.quote(text) + " is not a finite number");
+    }
+
+    /**
+     * The unit of a pressure parted from the word for its reference.
+     *
+     * @param unit the unit alone
+     * @param reference what the pressure is measured against; the air around it if nothing is said
+     */
+    record ReferenceText(String unit, Reference reference) {
+
+        /** What may follow the unit; no ending is the end of another. */
+        private static final Map<String, Reference> ENDINGS = Map.of(
+                "absolute", Reference.ABSOLUTE,
+                "abs", Reference.ABSOLUTE,
+                "(abs)", Reference.ABSOLUTE,
+                "(a)", Reference.ABSOLUTE,
+                "gauge", Reference.GAUGE,
+                "(gauge)", Reference.GAUGE,
+                "(g)", Reference.GAUGE);
+
+        /** The short forms in common use, spelled as units of their own. */
+        private static final Map<String, ReferenceText> SHORT_FORMS = Map.of(
+                "bara", new ReferenceText("bar", Reference.ABSOLUTE),
+                "psia", new ReferenceText("psi", Reference.ABSOLUTE),
+                "barg", new ReferenceText("bar", Reference.GAUGE),
+                "psig", new ReferenceText("psi", Reference.GAUGE));
+
+        static ReferenceText of(String text) {
+            String folded = text.toLowerCase(Locale.ROOT);
+            ReferenceText shortForm = SHORT_FORMS.get(folded);
+            if (shortForm != null) {
+                return shortForm;
+            }
+            return ENDINGS.entrySet().stream()
+                    .filter(ending -> folded.endsWith(ending.getKey()))
+                    .findFirst()
+                    .map(ending -> new ReferenceText(
+                            text.substring(0, text.length() - ending.getKey().length())
+                                    .strip(),
+                            ending.getValue()))
+                    .orElse(new ReferenceText(text, Reference.GAUGE));
+        }
     }
 }

@@ -116,7 +116,8 @@ public record Uncertain(Distribution distribution, String unit) {
             QuantityReader.pressure(text);
             return QuantityReader.read(
                             parts.digits() + " "
-                                    + ReferenceText.of(parts.unit()).unit(),
+                                    + QuantityText.ReferenceText.of(parts.unit())
+                                            .unit(),
                             Kind.PRESSURE)
                     .unit();
         }
@@ -124,7 +125,7 @@ public record Uncertain(Distribution distribution, String unit) {
     }
 
     private static Object reference(String text) {
-        return ReferenceText.of(unitOf(text)).reference();
+        return QuantityText.ReferenceText.of(unitOf(text)).reference();
     }
 
     /**

@@ -91,7 +91,7 @@ final class LogAssembly {
         }
     }
 
-    LogFile finished() {
+    LogReader.LogFile finished() {
         if (setBack > forward) {
             throw new IllegalArgumentException("time runs backwards; put the oldest reading first");
         }
@@ -119,7 +119,7 @@ final class LogAssembly {
             builder.timeOfDay(clock.firstOfDay());
         }
         PressureLog log = builder.build();
-        return new LogFile(log, remarks(log));
+        return new LogReader.LogFile(log, remarks(log));
     }
 
     private List<String> remarks(PressureLog log) {

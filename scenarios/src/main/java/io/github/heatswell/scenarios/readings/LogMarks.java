@@ -49,12 +49,11 @@ final class LogMarks {
     static Optional<Found> ofPressure(
             LogNumbers pressures, DoubleUnaryOperator toGauge, double lowest, double highest) {
         if (lowest > MAX_LOWEST) {
-            return Optional.of(
-                    new Found(
-                            pressures.firstLine(),
-                            "pressure: no reading is below " + BOTH.pressure(lowest)
-                                    + ", more than any house has; is the unit right, and are the decimal points"
-                                            + " still there?"));
+            return Optional.of(new Found(
+                    pressures.firstLine(),
+                    "pressure: no reading is below " + BOTH.pressure(lowest)
+                            + ", more than any house has; is the unit right, and are the decimal points"
+                            + " still there?"));
         }
         Optional<LogNumbers.Marked> doubtful =
                 pressures.doubtful().filter(marked -> Math.abs(toGauge.applyAsDouble(marked.thousands())) <= MAX_PEAK);
@@ -88,7 +87,8 @@ final class LogMarks {
         return numbers.uneven()
                 .map(whole -> new Found(
                         marked.line(),
-                        field + ": '" + marked.text() + "' has a mark and '" + whole + "' has none; if the mark separates thousands, write " + marked.unmarked()
+                        field + ": '" + marked.text() + "' has a mark and '" + whole
+                                + "' has none; if the mark separates thousands, write " + marked.unmarked()
                                 + ", and if not, write all readings with the same number of decimals"));
     }
 }

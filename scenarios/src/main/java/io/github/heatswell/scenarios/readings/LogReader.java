@@ -1,6 +1,7 @@
 package io.github.heatswell.scenarios.readings;
 
 import io.github.heatswell.charts.table.RowReader;
+import io.github.heatswell.diagnosis.PressureLog;
 import io.github.heatswell.scenarios.document.SourceFile;
 import io.github.heatswell.scenarios.fault.Fault;
 import io.github.heatswell.scenarios.fault.Location;
@@ -15,6 +16,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * Reads the file of a pressure logger: delimited text in UTF-8 with a first line that names the columns and their units, such as
@@ -142,5 +144,25 @@ public final class LogReader {
 
     private static InvalidReadingsException fault(Location at, String message) {
         return new InvalidReadingsException(List.of(new Fault(at, message)));
+    }
+
+    /**
+     * A log and what was strange about its file.
+     *
+     * @param log the log
+     * @param remarks sentences about gaps, repeated readings, jumps of the clock, coarse steps and the like
+     */
+    public record LogFile(PressureLog log, List<String> remarks) {
+
+        /**
+         * Checks and copies.
+         *
+         * @param log the log
+         * @param remarks sentences about gaps, repeated readings, jumps of the clock, coarse steps and the like
+         */
+        public LogFile {
+            Objects.requireNonNull(log, "log");
+            remarks = List.copyOf(remarks);
+        }
     }
 }

@@ -60,7 +60,7 @@ public record OwnersReadings(Optional<PressureLog> log, SpotReadings spots, List
             if (log.isPresent()) {
                 throw new IllegalArgumentException("a second log was given; one diagnosis takes one log");
             }
-            LogFile read = LogReader.read(file, atmosphere);
+            LogReader.LogFile read = LogReader.read(file, atmosphere);
             return new OwnersReadings(Optional.of(read.log()), spots, read.remarks());
         }
         SpotReadings more = spots;

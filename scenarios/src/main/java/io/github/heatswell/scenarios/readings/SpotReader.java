@@ -118,9 +118,9 @@ public final class SpotReader {
                     "the uncertainty " + Printable.quote(text) + " must be above 0; leave it out if there is none");
         }
         if (!(uncertainty <= check.largestUncertainty(value))) {
-            throw new IllegalArgumentException(
-                    "the uncertainty " + Printable.quote(text) + " is too large beside the reading of " + Printable.quote(reading)
-                            + " to be of use; repeat the reading more precisely, or leave it out");
+            throw new IllegalArgumentException("the uncertainty " + Printable.quote(text)
+                    + " is too large beside the reading of " + Printable.quote(reading)
+                    + " to be of use; repeat the reading more precisely, or leave it out");
         }
     }
 

@@ -10,7 +10,6 @@ import io.github.heatswell.checksheet.ToleratedReading;
 import io.github.heatswell.checksheet.UncertainCheck;
 import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.scenarios.spread.VariedHouse;
-import io.github.heatswell.scenarios.spread.VariedInput;
 import io.github.heatswell.simulation.SimulationException;
 import io.github.heatswell.study.StudyResult;
 import io.github.heatswell.system.HotWaterSystem;
@@ -90,7 +89,7 @@ final class PageCheck {
         List<String> steps = procedure.steps(shown);
         StudyResult samples = UncertainCheck.study(
                         procedure,
-                        varied.inputs().stream().map(VariedInput::input).toList(),
+                        varied.inputs().stream().map(VariedHouse.Input::input).toList(),
                         varied.house())
                 .samples(SAMPLES)
                 .build()

@@ -3,7 +3,7 @@ package io.github.heatswell.scenarios.report;
 import io.github.heatswell.charts.Chart;
 import io.github.heatswell.charts.table.SampleWriter;
 import io.github.heatswell.scenarios.spread.SpreadAnswer;
-import io.github.heatswell.scenarios.spread.VariedInput;
+import io.github.heatswell.scenarios.spread.VariedHouse;
 import io.github.heatswell.study.HouseDay.Answer;
 import io.github.heatswell.study.SampledPeaks;
 import io.github.heatswell.study.SampledPeaks.Influence;
@@ -38,7 +38,7 @@ final class SampleFiles {
         writer.end();
     }
 
-    private static String column(VariedInput input) {
+    private static String column(VariedHouse.Input input) {
         return input.unit().isEmpty() ? input.name() : input.name() + " (" + input.unit() + ")";
     }
 
@@ -71,7 +71,9 @@ final class SampleFiles {
 
     /** A line at one set pressure would mislead where every sample has its own. */
     private static boolean reliefVaries(SpreadAnswer answer) {
-        return answer.house().inputs().stream().map(VariedInput::name).anyMatch(name -> name.startsWith("relief"));
+        return answer.house().inputs().stream()
+                .map(VariedHouse.Input::name)
+                .anyMatch(name -> name.startsWith("relief"));
     }
 
     private static double[] peaks(SpreadAnswer answer) {

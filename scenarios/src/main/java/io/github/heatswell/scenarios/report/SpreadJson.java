@@ -4,7 +4,7 @@ import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.assessment.Severity;
 import io.github.heatswell.scenarios.spread.SpreadAnswer;
-import io.github.heatswell.scenarios.spread.VariedInput;
+import io.github.heatswell.scenarios.spread.VariedHouse;
 import io.github.heatswell.study.Distribution;
 import io.github.heatswell.study.OutputSpread;
 import io.github.heatswell.study.Share;
@@ -94,9 +94,9 @@ final class SpreadJson {
     }
 
     private void inputs() throws IOException {
-        List<VariedInput> inputs = answer.house().inputs();
+        List<VariedHouse.Input> inputs = answer.house().inputs();
         for (int i = 0; i < inputs.size(); i++) {
-            VariedInput input = inputs.get(i);
+            VariedHouse.Input input = inputs.get(i);
             double onPeak = answer.onPeak(i);
             double onRelieved = answer.onRelieved(i);
             json.object(() -> {

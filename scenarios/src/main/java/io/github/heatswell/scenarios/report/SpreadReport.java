@@ -5,7 +5,7 @@ import io.github.heatswell.charts.Chart;
 import io.github.heatswell.charts.table.SpreadTable;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.spread.SpreadAnswer;
-import io.github.heatswell.scenarios.spread.VariedInput;
+import io.github.heatswell.scenarios.spread.VariedHouse;
 import io.github.heatswell.study.OutputSpread;
 import io.github.heatswell.study.Share;
 import io.github.heatswell.study.StudyResult;
@@ -157,9 +157,9 @@ public final class SpreadReport {
 
     private Grid inputs() {
         List<List<String>> rows = new ArrayList<>();
-        List<VariedInput> inputs = answer.house().inputs();
+        List<VariedHouse.Input> inputs = answer.house().inputs();
         for (int i = 0; i < inputs.size(); i++) {
-            VariedInput input = inputs.get(i);
+            VariedHouse.Input input = inputs.get(i);
             rows.add(List.of(
                     PageWords.capitalised(input.name()),
                     signed(answer.onPeak(i)),

@@ -3,6 +3,7 @@ package io.github.heatswell.scenarios.spread;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.file.UncertainField;
 import io.github.heatswell.study.UncertainHouse;
+import io.github.heatswell.study.UncertainInput;
 import io.github.heatswell.study.UsualUncertainty;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
@@ -10,6 +11,7 @@ import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 
@@ -22,7 +24,7 @@ import java.util.function.UnaryOperator;
  * @param house makes a house from a value of every input, each in the unit of its input; for any number of threads;
  *     refuses values that do not go together by an {@link IllegalArgumentException}
  */
-public record VariedHouse(List<VariedInput> inputs, boolean usual, Function<double[], HotWaterSystem> house) {
+public record VariedHouse(List<Input> inputs, boolean usual, Function<double[], HotWaterSystem> house) {
 
     /**
      * Copies the inputs.
@@ -64,19 +66,19 @@ public record VariedHouse(List<VariedInput> inputs, boolean usual, Function<doub
     }
 
     private static VariedHouse given(Scenario scenario) {
-        List<VariedInput> inputs = new ArrayList<>();
+        List<Input> inputs = new ArrayList<>();
         for (UncertainField field : scenario.uncertain()) {
-            inputs.add(new VariedInput(field.input(), field.unit(), field.text()));
+            inputs.add(new Input(field.input(), field.unit(), field.text()));
         }
         return new VariedHouse(inputs, false, scenario::drawn);
     }
 
     private static VariedHouse usual(HotWaterSystem described) {
         UncertainHouse house = UncertainHouse.usual(described);
-        List<VariedInput> inputs = new ArrayList<>();
+        List<Input> inputs = new ArrayList<>();
         for (int i = 0; i < house.quantities().size(); i++) {
             UsualUncertainty quantity = house.quantities().get(i);
-            inputs.add(new VariedInput(house.inputs().get(i), quantity.unit(), "+- " + amount(quantity)));
+            inputs.add(new Input(house.inputs().get(i), quantity.unit(), "+- " + amount(quantity)));
         }
         return new VariedHouse(inputs, true, house::moved);
     }
@@ -88,5 +90,37 @@ public record VariedHouse(List<VariedInput> inputs, boolean usual, Function<doub
             case "K" -> shown.temperatureDifference(quantity.expanded());
             default -> shown.share(quantity.expanded());
         };
+    }
+
+    /**
+     * An input that differs from sample to sample.
+     *
+     * @param input its name and its spread
+     * @param unit the unit of its values
+     * @param words what is known of it, in words
+     */
+    public record Input(UncertainInput input, String unit, String words) {
+
+        /**
+         * Checks that everything is there.
+         *
+         * @param input its name and its spread
+         * @param unit the unit of its values
+         * @param words what is known of it, in words
+         */
+        public Input {
+            Objects.requireNonNull(input, "input");
+            Objects.requireNonNull(unit, "unit");
+            Objects.requireNonNull(words, "words");
+        }
+
+        /**
+         * What it is called.
+         *
+         * @return the name, such as {@code supply.pressure}
+         */
+        public String name() {
+            return input.name();
+        }
     }
 }

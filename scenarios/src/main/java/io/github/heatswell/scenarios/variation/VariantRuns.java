@@ -7,6 +7,7 @@ import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.simulation.SimulationException;
 import io.github.heatswell.simulation.Workers;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.Function;
@@ -56,9 +57,8 @@ public record VariantRuns(List<Variant> variants, List<RunSummary> summaries, Li
                     variants, results.stream().map(RunResult::summary).toList(), named(variants, results));
         }
         List<RunSummary> summaries = workers.map(variants, attempted(VariantRuns::passing));
-        List<Variant> chosen = Spread.of(peaks(summaries), MAX_DRAWN).stream()
-                .map(variants::get)
-                .toList();
+        List<Variant> chosen =
+                spread(peaks(summaries), MAX_DRAWN).stream().map(variants::get).toList();
         return new VariantRuns(variants, summaries, named(chosen, workers.map(chosen, attempted(VariantRuns::kept))));
     }
 
@@ -104,5 +104,23 @@ public record VariantRuns(List<Variant> variants, List<RunSummary> summaries, Li
         IntStream.range(0, variants.size())
                 .forEach(i -> named.add(new NamedRun(variants.get(i).name(), results.get(i))));
         return named;
+    }
+
+    /**
+     * Chooses a few of many that stand for all: the lowest, the highest, and others evenly between by rank.
+     *
+     * @param values what they are ranked by; of equal ones the earlier counts as lower
+     * @param count how many to choose, at least 2 and no more than there are
+     * @return which were chosen, in the order of the values given, not of their rank
+     */
+    static List<Integer> spread(List<Double> values, int count) {
+        List<Integer> ranked = IntStream.range(0, values.size())
+                .boxed()
+                .sorted(Comparator.comparing(values::get))
+                .toList();
+        return IntStream.range(0, count)
+                .mapToObj(i -> ranked.get((int) Math.round(i * (values.size() - 1.0) / (count - 1))))
+                .sorted()
+                .toList();
     }
 }

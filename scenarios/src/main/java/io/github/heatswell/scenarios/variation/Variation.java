@@ -31,7 +31,7 @@ public record Variation(String field, List<String> values) {
         if (values.size() < FEWEST) {
             throw new IllegalArgumentException(field
                     + ": one value is not a variation; write two or more, separated by commas, or use --set for a"
-                            + " single value");
+                    + " single value");
         }
         Set<String> seen = new HashSet<>();
         for (String value : values) {

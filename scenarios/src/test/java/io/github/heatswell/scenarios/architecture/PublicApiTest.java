@@ -36,7 +36,7 @@ class PublicApiTest {
             // A public method of a type that is used elsewhere returns one.
             "charts.DailyFigures$Day",
             "diagnosis.Misfit",
-            "scenarios.readings.LogFile",
+            "scenarios.readings.LogReader$LogFile",
             "study.VarianceShares",
             "system.Shell$CylinderBuilder",
             "system.VesselBody$Builder",

@@ -144,10 +144,7 @@ class BadScenarioTest {
     @Test
     void aTypicalValueThatDoesNotFitSaysThatItWasAssumed() {
         String text = Sources.LEAST.replace("pressure: 4.2 bar", "pressure: 20 bar");
-        only(
-                Sources.faults(text),
-                "1:47",
-                "supply.pressure: 20 bar gauge must be above ambient pressure and below");
+        only(Sources.faults(text), "1:47", "supply.pressure: 20 bar gauge must be above ambient pressure and below");
         String vessel = Sources.LEAST + "vessel: { volume: 12 L, precharge: 10.5 bar }\n";
         only(Sources.faults(vessel), "4:36", "vessel.precharge: 10.5 bar gauge must be above ambient pressure");
         String setPressure = Sources.LEAST + "relief:\n  - { opens: 0.21 bar, full-lift: 0.2 bar }\n";

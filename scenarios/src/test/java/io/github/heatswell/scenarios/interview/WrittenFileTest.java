@@ -207,9 +207,8 @@ class WrittenFileTest {
         Talk talk = Talk.hold(file, UnitSystem.SI, answers);
         String said = talk.dialogue().replaceAll("\\s+", " ");
         assertTrue(
-                said.contains(
-                        "Not accepted: the usual range, 1 bar to 4 bar, conflicts with the earlier answers (4 bar"
-                                + " gauge must be"),
+                said.contains("Not accepted: the usual range, 1 bar to 4 bar, conflicts with the earlier answers (4 bar"
+                        + " gauge must be"),
                 said);
         assertEquals(Outcome.Ending.FINISHED, talk.outcome().ending(), said);
         assertGauge(1.5, read(talk.text()).system().vessel().orElseThrow().precharge());

@@ -104,7 +104,7 @@ class LogManglingTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("harmless")
     void whatChangesNothingIsUnderstood(String name, String text) throws IOException {
-        LogFile read = read(text);
+        LogReader.LogFile read = read(text);
         PressureLog asItWas = read(log()).log();
         assertArrayEquals(values(asItWas), values(read.log()), 1e-9, "the same digits: " + name);
         assertEquals(read(log()).remarks(), read.remarks());
@@ -304,7 +304,7 @@ class LogManglingTest {
         assertTrue(refusal.getMessage().contains("save the file as UTF-8"), refusal.getMessage());
     }
 
-    private LogFile read(String text) throws IOException {
+    private LogReader.LogFile read(String text) throws IOException {
         Path file = Files.write(folder.resolve("log.csv"), text.getBytes(StandardCharsets.UTF_8));
         return LogReader.read(file, AIR);
     }

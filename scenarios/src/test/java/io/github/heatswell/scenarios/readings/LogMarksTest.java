@@ -31,7 +31,7 @@ class LogMarksTest {
     @TempDir
     Path folder;
 
-    private LogFile read(String text) throws IOException {
+    private LogReader.LogFile read(String text) throws IOException {
         return LogReader.read(Files.writeString(folder.resolve("log.csv"), text.replace("|", "\n")), AIR);
     }
 
@@ -91,7 +91,7 @@ class LogMarksTest {
             time_s;pressure_bar;note|0;4;200|60;4;354|120;4;534!4!4
             """)
     void soundLogsThatLookAlikeAreRead(String text, double first, double last) throws IOException {
-        LogFile file = read(text);
+        LogReader.LogFile file = read(text);
         double unit = (text.contains("_psi")
                         ? PressureUnit.PSI
                         : text.contains("_kPa") ? PressureUnit.KILOPASCAL : PressureUnit.BAR)
@@ -128,7 +128,7 @@ class LogMarksTest {
 
     @Test
     void whatCannotBeToldIsRemarked() throws IOException {
-        LogFile file = read("time_s,pressure_bar,temperature_C|0,4,12|600,4,18|1200,5,25");
+        LogReader.LogFile file = read("time_s,pressure_bar,temperature_C|0,4,12|600,4,18|1200,5,25");
         assertTrue(
                 file.remarks()
                         .contains("every pressure is a whole number; if its decimals ended up in 'temperature_C',"
@@ -166,7 +166,7 @@ class LogMarksTest {
             time_s,pressure_bar|0,65|60,4.2|120,4.3!120!4.3
             """)
     void soundMarksAreRead(String text, double end, double pressure) throws IOException {
-        LogFile file = read(text);
+        LogReader.LogFile file = read(text);
         int last = file.log().count() - 1;
         assertEquals(end, file.log().time(last), 1e-9, "digits of the text");
         assertEquals(pressure, PressureUnit.BAR.fromSi(file.log().gauge(last)), 1e-9, "digits of the text");
@@ -174,7 +174,7 @@ class LogMarksTest {
 
     @Test
     void aLogOfSecondsIsRemarked() throws IOException {
-        LogFile file = read("time_s,pressure_bar|10.020,4.2|10.080,4.3|10.140,4.4");
+        LogReader.LogFile file = read("time_s,pressure_bar|10.020,4.2|10.080,4.3|10.140,4.4");
         assertTrue(
                 file.remarks().stream()
                         .anyMatch(r -> r.contains("if the mark in the time '10.020' separates thousands, write 10020")),

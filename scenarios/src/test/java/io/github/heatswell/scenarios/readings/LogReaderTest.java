@@ -25,7 +25,7 @@ class LogReaderTest {
     @TempDir
     Path folder;
 
-    private LogFile read(String text) throws IOException {
+    private LogReader.LogFile read(String text) throws IOException {
         return LogReader.read(Files.writeString(folder.resolve("log.csv"), text.replace("|", "\n")), AIR);
     }
 
@@ -119,7 +119,7 @@ class LogReaderTest {
                     .append('\n');
         }
         text.append("17940,50\n17940,51\n18000,\n");
-        LogFile file = read(text.append("100,50\n160,50\n").toString());
+        LogReader.LogFile file = read(text.append("100,50\n160,50\n").toString());
         String remarks = String.join("; ", file.remarks());
         assertTrue(remarks.contains("one row without a pressure was"), remarks);
         assertTrue(remarks.contains("repeat the time"), remarks);
@@ -140,7 +140,7 @@ class LogReaderTest {
                 out.write(i + ",4." + i % 10 + "\n");
             }
         }
-        LogFile file = LogReader.read(path, AIR);
+        LogReader.LogFile file = LogReader.read(path, AIR);
         assertEquals(625_000, file.log().count());
         assertEquals(4, file.log().time(1), 0, "whole seconds");
         assertTrue(
@@ -161,7 +161,7 @@ class LogReaderTest {
                 out.write(i + ",4." + i % 10 + "\n");
             }
         }
-        LogFile file = LogReader.read(path, AIR);
+        LogReader.LogFile file = LogReader.read(path, AIR);
         assertEquals(625_000, file.log().count());
         assertEquals(16, file.log().time(1), 0, "whole seconds");
         Files.writeString(path, "0,x\n", StandardOpenOption.APPEND);

@@ -48,11 +48,11 @@ class VariantRunsTest {
     void theLowestAndTheHighestAreAmongTheChosen() {
         List<Double> values = List.of(5.0, 1.0, 9.0, 3.0, 7.0, 2.0, 8.0, 4.0, 6.0, 0.0, 10.0);
         List<Double> chosen =
-                Spread.of(values, 6).stream().map(values::get).sorted().toList();
+                VariantRuns.spread(values, 6).stream().map(values::get).sorted().toList();
         assertEquals(List.of(0.0, 2.0, 4.0, 6.0, 8.0, 10.0), chosen);
         for (int count = 6; count <= 60; count++) {
             List<Double> equal = IntStream.range(0, count).mapToObj(i -> 7.0).toList();
-            assertEquals(6, Spread.of(equal, 6).stream().distinct().count(), "of " + count);
+            assertEquals(6, VariantRuns.spread(equal, 6).stream().distinct().count(), "of " + count);
         }
     }
 
