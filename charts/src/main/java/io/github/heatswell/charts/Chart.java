@@ -28,15 +28,15 @@ import java.util.Set;
 import java.util.function.Function;
 
 /**
- * A picture of what was computed, 1040 logical pixels wide unless {@linkplain #withSize another size} is asked for. Its
- * title says what was found; a hazard stands before everything else. Pressures are gauge readings. Immutable.
+ * A chart of computed results, 1040 logical pixels wide unless {@linkplain #withSize another size} is set. Its title
+ * states the finding; a hazard comes first. Pressures are gauge pressures. Immutable.
  *
- * <p>Drawing needs fonts but no screen; programs without one should set {@code java.awt.headless=true} before anything of
- * {@code java.awt} is touched.
+ * <p>Drawing needs fonts but no screen; programs without one should set {@code java.awt.headless=true} before anything
+ * of {@code java.awt} is touched.
  */
 public final class Chart {
 
-    /** How many pixels of a PNG stand for a logical one. */
+    /** Pixels of a PNG per logical pixel. */
     private static final double FINE = 2;
 
     private final Function<Size, Picture> composer;
@@ -52,9 +52,9 @@ public final class Chart {
     }
 
     /**
-     * The picture of one run: its pressure with everything it is read against, and below it the water temperature and
-     * when heater and taps were on. Where a run of a day or so goes by the clock, so does the picture. A run of more than
-     * two weeks is drawn day by day, as by {@link #ofDays}.
+     * The picture of one run: its pressure with all reference levels, and below it the water temperature and when
+     * heater and taps were on. If a run of a day or so depends on the clock, its axis shows clock time. A run of more
+     * than two weeks is drawn day by day, as by {@link #ofDays}.
      *
      * @param result the run
      * @param units the units to show it in
@@ -65,10 +65,10 @@ public final class Chart {
     }
 
     /**
-     * The same for a house of which not everything is known.
+     * The same for a house with some values unknown.
      *
      * @param result the run
-     * @param doubts what is not known of the house: no hazard is shown that rests on it alone
+     * @param doubts what is unknown about the house: no hazard is shown that rests on it alone
      * @param units the units to show it in
      * @return the picture
      */
@@ -96,10 +96,10 @@ public final class Chart {
     }
 
     /**
-     * The same for a house of which not everything is known.
+     * The same for a house with some values unknown.
      *
      * @param summary the run
-     * @param doubts what is not known of the house: no hazard is shown that rests on it alone
+     * @param doubts what is unknown about the house: no hazard is shown that rests on it alone
      * @param figures its figures, day by day
      * @param units the units to show it in
      * @return the picture
@@ -145,7 +145,7 @@ public final class Chart {
         Objects.requireNonNull(units, "units");
         if (Objects.requireNonNull(shown, "runs").size() < 2 || shown.size() > Curve.Role.MAX_RUNS) {
             throw new IllegalArgumentException("runs: " + shown.size() + " runs are outside the allowed range, 2 to "
-                    + Curve.Role.MAX_RUNS + "; more curves than that cannot be told apart in print");
+                    + Curve.Role.MAX_RUNS + "; more curves cannot be told apart in print");
         }
         Set<String> names = new HashSet<>();
         for (NamedRun run : shown) {
@@ -177,7 +177,7 @@ public final class Chart {
     }
 
     /**
-     * The picture of a sizing that takes the smallest size which is enough by the numbers given.
+     * The picture of a sizing that recommends the smallest sufficient size.
      *
      * @param result the sizing
      * @param units the units to show it in
@@ -202,8 +202,8 @@ public final class Chart {
     }
 
     /**
-     * The picture of many samples of a house of which not everything is known: the share of them that peaks up to each
-     * pressure, and the inputs that move the peak most.
+     * The picture of many samples of an uncertain house: the share of them that peaks up to each pressure, and the
+     * inputs that move the peak most.
      *
      * @param sampled the peaks and what moves them
      * @param units the units to show them in
@@ -232,7 +232,7 @@ public final class Chart {
     }
 
     /**
-     * The picture of readings and of the runs that are to explain them, with what each leaves unexplained below.
+     * The picture of readings and the runs that may explain them, with the residuals below.
      *
      * @param logged the readings and the runs
      * @param units the units to show them in
@@ -277,11 +277,12 @@ public final class Chart {
     }
 
     /**
-     * Writes the picture as one SVG element, which stands alone in a file or inside a web page. It scales to the room it
-     * is given, and its ids begin with a prefix of their own, so that several may stand in one page.
+     * Writes the picture as one SVG element, which stands alone in a file or inside a web page. It scales to the
+     * available space, and its ids have a unique prefix, so that several fit in one page.
      *
      * @param out where to
-     * @throws IOException if it cannot be written, or if this Java finds no fonts; the message then names what to install
+     * @throws IOException if it cannot be written, or if this Java finds no fonts; the message then names what to
+     *     install
      */
     public void writeSvg(Appendable out) throws IOException {
         Sheet.of(picture()).writeSvg(out);

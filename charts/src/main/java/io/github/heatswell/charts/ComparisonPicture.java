@@ -21,12 +21,12 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /**
- * Composes the picture of several runs: their pressures above, and below what each discharged, since the question is mostly
- * which of them stops the dripping. Without any relief valve the water temperatures stand there.
+ * Composes the picture of several runs: their pressures above, and below what each discharged, since the question is
+ * usually which of them stops the dripping. Without any relief valve it shows the water temperatures instead.
  */
 final class ComparisonPicture {
 
-    /** How far beyond a hazard the time axis goes on, so that the end of that run is seen to be one. */
+    /** How far the time axis extends beyond a hazard, so that the end of that run is visible. */
     private static final double BEYOND_HAZARD = 1.08;
 
     private final List<NamedRun> runs;

@@ -65,7 +65,7 @@ final class DiagnosisPicture {
             curves.add(new Curve(Curve.Role.ofRun(i + 1), logged.runs().get(i).name(), "", points));
         }
         Axis axis = ValueScale.around(
-                "reading less run (" + amounts.symbol(amounts.units().pressure()) + ")",
+                "reading minus run (" + amounts.symbol(amounts.units().pressure()) + ")",
                 range.atLeast(leastSpan()),
                 0.1,
                 0.1);

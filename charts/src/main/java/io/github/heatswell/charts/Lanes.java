@@ -25,7 +25,7 @@ final class Lanes {
         this.moments = moments;
     }
 
-    /** What bears on the pressure: an open bypass, a valve that runs on fed water, the supply shut off. */
+    /** Lanes that concern the pressure: an open bypass, a valve discharging supply water, the supply shut off. */
     List<Bands> underPressure() {
         List<Bands> lanes = new ArrayList<>();
         add(lanes, Bands.Kind.BYPASS, summary.joined(Phase.BYPASS_OPEN), "bypass open");
@@ -35,7 +35,7 @@ final class Lanes {
         return lanes;
     }
 
-    /** What bears on the temperature: the heater, and above it the taps. */
+    /** Lanes that concern the temperature: the heater, and above it the taps. */
     List<Bands> underTemperature() {
         List<Bands> lanes = new ArrayList<>();
         String what = summary.system().heater().energy() == Heater.Energy.GAS ? "burner on" : "element on";

@@ -13,7 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** The pressures of a system against which its course is read. */
+/** The reference pressures of a system. */
 final class Levels {
 
     /** With more valves than this, those of equal set pressure share a line and reseating is not shown. */

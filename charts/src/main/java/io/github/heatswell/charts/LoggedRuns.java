@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Objects;
 
 /**
- * Readings of a gauge and the runs that are to explain them.
+ * Gauge readings and the runs that may explain them.
  *
  * @param title what was found, in a sentence
  * @param facts what else to know, in a sentence or two

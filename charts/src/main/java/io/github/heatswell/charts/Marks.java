@@ -11,10 +11,10 @@ import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The moments marked on the pressure of one run. Where they would cover each other some are left out, and it is said. */
+/** The moments marked on the pressure of one run. Marks that would overlap are left out, with a note. */
 final class Marks {
 
-    /** With more openings than this the line at which a valve reseats says enough. */
+    /** With more openings than this, reseats are shown only by the reseat level. */
     private static final int MAX_WITH_RESEATS = 20;
 
     private final RunResult result;
@@ -55,8 +55,7 @@ final class Marks {
     }
 
     /**
-     * The openings by temperature, for the panel of the temperature: there they stand on the limit they kept, and not in
-     * the way of what the pressure did meanwhile.
+     * Openings by temperature, for the temperature panel, where they mark the limit they held.
      */
     List<Mark> byTemperature() {
         List<Mark> marks = new ArrayList<>();
@@ -143,7 +142,7 @@ final class Marks {
         return drawn == events.size() ? often : often + "; " + drawn + " marked";
     }
 
-    /** The highest pressure has words of its own unless another mark stands there and says as much. */
+    /** The highest pressure is labelled unless another mark there says so. */
     private void addHighest(List<Mark> marks) {
         Extreme highest = result.extremes().highestPressure();
         boolean steady = result.extremes().isSteady();

@@ -24,7 +24,7 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
-/** Composes the picture of the years: peaks and the charge that is left above, what is discharged in each year below. */
+/** Composes the picture of the years: peaks and remaining precharge above, yearly discharge below. */
 final class OutlookPicture {
 
     private static final double[] STEPS = {0.25, 0.5, 1, 2, 5, 10};
@@ -74,7 +74,7 @@ final class OutlookPicture {
             range = range.with(line.lowest());
             curves.add(new Curve(Curve.Role.ofRun(i + 1), "peak, " + vessel(larger.get(i)), "", line));
         }
-        curves.add(new Curve(Curve.Role.ofRun(Curve.Role.MAX_RUNS - 1), "charge left", "", charge));
+        curves.add(new Curve(Curve.Role.ofRun(Curve.Role.MAX_RUNS - 1), "precharge left", "", charge));
         List<Level> levels = levels();
         Axis axis = PressureScale.around(range, levels, 0, amounts);
         return new Panel(axis, List.of(band), curves, levels, marks(), List.of());
@@ -84,7 +84,7 @@ final class OutlookPicture {
         FadingRange range = new FadingRange(result);
         return Area.between(
                 Area.Role.PRESSURE_RANGE,
-                "peak from the slowest to the fastest fading",
+                "peak from the slowest to the fastest loss",
                 monthly(range.low()),
                 monthly(range.high()));
     }
@@ -146,8 +146,8 @@ final class OutlookPicture {
         }
         if (!result.slow().loss().equals(result.fast().loss())) {
             String vessel = vessel(result.expected());
-            curves.add(new Curve(Curve.Role.FAST_FADING, vessel + ", fastest fading", "", yearly(result.fast())));
-            curves.add(new Curve(Curve.Role.SLOW_FADING, vessel + ", slowest fading", "", yearly(result.slow())));
+            curves.add(new Curve(Curve.Role.FAST_FADING, vessel + ", fastest loss", "", yearly(result.fast())));
+            curves.add(new Curve(Curve.Role.SLOW_FADING, vessel + ", slowest loss", "", yearly(result.slow())));
         }
         Points bars = yearly(result.expected());
         double most = bars.highest();
@@ -202,10 +202,9 @@ final class OutlookPicture {
     }
 
     /**
-     * Between what the peak of each month lies if the charge fades at some rate from the slowest to the fastest. With too much
-     * charge at first the peak falls before it rises, so it may be lowest or highest at a rate between the two. Therefore it is
-     * looked up over every charge between theirs: the worst days of the same month in all years and courses differ in nothing
-     * else.
+     * Range of each month's peak for rates of precharge loss from slowest to fastest. Starting overcharged, the peak
+     * falls before it rises, so an extreme may occur at a rate in between. It is therefore taken over all precharges in
+     * between: the worst days of the same month differ in nothing else.
      */
     private static final class FadingRange {
 

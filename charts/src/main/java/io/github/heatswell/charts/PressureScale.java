@@ -8,8 +8,8 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * The scale of a pressure panel. The course of the run comes first; a level joins it as long as the course keeps a fair
- * share of the height. A level left out is named at the edge of the panel instead.
+ * The scale of a pressure panel. The run's curve comes first; a level is included as long as the curve keeps enough of
+ * the height. A level left out is named at the edge of the panel instead.
  */
 final class PressureScale {
 

@@ -10,12 +10,12 @@ import io.github.heatswell.system.ReliefValve;
 import java.util.OptionalDouble;
 
 /**
- * When the pressure had come to rest after a modulating valve opened between two samples. It falls within a second or a
- * few; a straight line to the next sample would show a fall of up to a minute that never was.
+ * When the pressure settled after a modulating valve opened between two samples. It falls within seconds; a straight
+ * line to the next sample would show a fall of up to a minute that never happened.
  *
- * <p>The time follows from what the trace holds. Of the water discharged until the next sample, the steady flow accounts
- * for a part; the rest left during the fall, at the flow of the opening valve falling off to nothing. An exponential
- * fall is over, to a twentieth, after three times the rest divided by the first flow.
+ * <p>The time follows from what the trace holds. Part of the water discharged until the next sample is steady flow; the
+ * rest left during the fall, as the opening valve's flow decayed. An exponential decay is 95 % complete after three
+ * times that rest divided by the initial flow.
  */
 final class ReliefDrop {
 

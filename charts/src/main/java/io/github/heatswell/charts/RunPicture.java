@@ -24,7 +24,7 @@ import java.util.OptionalDouble;
 /** Composes the picture of one run: pressure above, water temperature, heater and taps below. */
 final class RunPicture {
 
-    /** How far beyond a hazard the time axis goes on, so that the end of the run is seen to be one. */
+    /** How far the time axis extends beyond a hazard, so that the end of the run is visible. */
     private static final double BEYOND_HAZARD = 1.12;
 
     private final RunResult result;

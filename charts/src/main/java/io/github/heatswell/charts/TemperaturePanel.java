@@ -21,7 +21,7 @@ final class TemperaturePanel {
     /** The narrowest range (K) the temperature is shown in. */
     private static final double NARROWEST = 10;
 
-    /** A limit this far (K) above the hottest water is not in question. */
+    /** A limit this far (K) above the hottest water is not shown. */
     private static final double FAR = 12;
 
     /** The share of the height that a lane of bars takes at the foot. */

@@ -9,7 +9,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The unit and the ticks of a time axis, as people divide time. */
+/** Unit and ticks of a time axis, in customary divisions of time. */
 final class TimeScale {
 
     private static final int[] SECONDS = {1, 2, 5, 10, 15, 30, 60};

@@ -2,7 +2,7 @@ package io.github.heatswell.charts;
 
 import io.github.heatswell.charts.picture.Axis;
 
-/** A scale for values that ends on round numbers and leaves the curves some air. */
+/** A value scale that ends on round numbers and leaves a margin around the curves. */
 final class ValueScale {
 
     private static final int TICKS = 6;

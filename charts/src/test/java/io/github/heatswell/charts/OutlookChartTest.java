@@ -186,7 +186,7 @@ class OutlookChartTest {
         assertTrue(image.getWidth() == 1520 && Pictures.rimIsFree(image));
         StringBuilder svg = new StringBuilder();
         chart.writeSvg(svg);
-        assertTrue(Pictures.words(Pictures.svg(svg.toString())).contains("charge left"));
+        assertTrue(Pictures.words(Pictures.svg(svg.toString())).contains("precharge left"));
         assertThrows(
                 IllegalArgumentException.class, () -> chart.withSize(100, 620).writePng(png));
     }

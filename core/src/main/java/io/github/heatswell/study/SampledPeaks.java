@@ -35,11 +35,11 @@ public final class SampledPeaks {
     }
 
     /**
-     * How much an input has to do with the peak.
+     * Influence of an input on the peak.
      *
      * @param name what the input is called
-     * @param rankCorrelation the correlation of its rank with that of the peak (-), -1 to 1: above 0 if more of it raises
-     *     the peak
+     * @param rankCorrelation the correlation of its rank with that of the peak (-), -1 to 1: above 0 if more of it
+     *     raises the peak
      */
     public record Influence(String name, double rankCorrelation) {
 

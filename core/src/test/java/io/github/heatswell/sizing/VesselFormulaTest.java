@@ -217,11 +217,11 @@ class VesselFormulaTest {
                 refused("t: 363 K", () -> VesselFormula.dinDrinkingWater(0.1, 363, 3e5, 6e5)),
                 refused("psv: ", () -> VesselFormula.dinDrinkingWater(0.1, 333, 3e5, 26e5)),
                 refused("pa: 0 Pa", () -> VesselFormula.dinDrinkingWater(0.1, 333, 0, 6e5)),
-                refused("pa: 5 bar must lie below", () -> VesselFormula.dinDrinkingWater(0.1, 333, 5e5, 6e5)),
+                refused("pa: 5 bar must be below", () -> VesselFormula.dinDrinkingWater(0.1, 333, 5e5, 6e5)),
                 refused("Vs: ", () -> VesselFormula.enHeating(0, 333, 1e5, 3e5)),
                 refused("t: ", () -> VesselFormula.enHeating(0.5, 293, 1e5, 3e5)),
                 refused("p0: ", () -> VesselFormula.enHeating(0.5, 333, -1, 3e5)),
-                refused("p0: 2.6 bar must lie below", () -> VesselFormula.enHeating(0.5, 333, 2.6e5, 3e5)),
+                refused("p0: 2.6 bar must be below", () -> VesselFormula.enHeating(0.5, 333, 2.6e5, 3e5)),
                 refused("psv: ", () -> VesselFormula.enHeating(0.5, 333, 0, 0)),
                 refused("P1: ", () -> VesselFormula.acceptanceFactor(0, 5e5)),
                 refused("P1: ", () -> VesselFormula.acceptanceFactor(5e5, 4e5)));

@@ -12,19 +12,19 @@ import java.io.Reader;
 import java.nio.charset.Charset;
 
 /**
- * The program.
+ * The entry point of the program {@code heatswell}.
  */
 public final class Heatswell {
 
-    /** {@link ExitStatus#FAILED}, written out since that class may be what is damaged. */
+    /** Same as {@link ExitStatus#FAILED}, repeated because loading that class may be what fails. */
     private static final int STATUS_FAILED = 5;
 
     private Heatswell() {}
 
     /**
-     * Runs the command line and ends the Java machine.
+     * Runs the command line and exits the JVM.
      *
-     * @param arguments the words behind the program's name; {@code --help} explains them
+     * @param arguments the command-line arguments; {@code --help} explains them
      */
     public static void main(String[] arguments) {
         // Charts are drawn into files; without this, Java would ask for a screen.
@@ -43,7 +43,7 @@ public final class Heatswell {
         System.exit(status);
     }
 
-    /** Runs the command line; what fails even before it can be put together, such as a damaged jar, is one line too. */
+    /** Runs the command line; a failure before it is set up, such as a damaged jar, is reported in one line too. */
     private static int execute(String[] arguments, PrintWriter out, PrintWriter err) {
         try {
             return CommandFactory.heatswell(out, err, reader(System.in)).execute(arguments);
@@ -55,7 +55,7 @@ public final class Heatswell {
         }
     }
 
-    /** A reader in the encoding of the terminal. It takes nothing until it is asked to. */
+    /** A reader in the encoding of the terminal. It reads nothing until asked. */
     private static Reader reader(InputStream stream) {
         String terminal =
                 System.getProperty("stdout.encoding", Charset.defaultCharset().name());
@@ -63,7 +63,7 @@ public final class Heatswell {
         return new BufferedReader(new InputStreamReader(stream, Charset.forName(encoding)));
     }
 
-    /** A writer in the encoding of the terminal, which newer versions of Java tell apart from that of files. */
+    /** A writer in the encoding of the terminal, which may differ from that of files. */
     private static PrintWriter writer(OutputStream stream, String property) {
         String encoding = System.getProperty(property, Charset.defaultCharset().name());
         return new PrintWriter(new OutputStreamWriter(stream, Charset.forName(encoding)), true);

@@ -10,12 +10,11 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * Standard output. It remembers why it could not be written, which the writers on it do not tell, and from then on takes
- * everything in silence.
+ * Standard output. It records the first write failure, which writers swallow, and then discards further output.
  */
 final class StandardOutput extends OutputStream {
 
-    /** Kinds of files by the system's own numbers: pipes, and sockets, which some shells use for them. */
+    /** POSIX file types: pipes, and sockets, which some shells use instead. */
     private static final int KIND = 0170000;
 
     private static final int PIPE = 0010000;
@@ -50,15 +49,14 @@ final class StandardOutput extends OutputStream {
     }
 
     /**
-     * Why a part of the output is lost; empty if nothing is, or if it went to a program that had read enough, such as
-     * {@code head}: that is no trouble.
+     * Why part of the output was lost; empty if none was, or if the reader closed the pipe early, as {@code head} does.
      */
     Optional<String> trouble() {
         return Optional.ofNullable(trouble)
                 .filter(said -> !said.toLowerCase(Locale.ROOT).contains("pipe") && !isPipe());
     }
 
-    /** Whether the output is a pipe, whatever the language in which the system says that it is broken. */
+    /** Whether the output is a pipe; independent of the language of the system's error message. */
     private static boolean isPipe() {
         try {
             Object mode = Files.getAttribute(Path.of("/dev/fd/1"), "unix:mode");

@@ -8,8 +8,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Draws stretches of time as bars in lanes along the foot of a panel. What was on is told by the lane's name beside the
- * plot and by how its bars are drawn: full, as ticks on a line, hollow, split or hatched.
+ * Draws time spans as bars in lanes along the bottom of a panel. The lane's name and the style of its bars (solid,
+ * ticks on a line, hollow, split or hatched) tell what was on.
  */
 final class BandBars {
 

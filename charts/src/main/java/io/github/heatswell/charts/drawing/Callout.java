@@ -9,9 +9,9 @@ import java.awt.geom.Path2D;
 import java.util.Optional;
 
 /**
- * A line's name beside the plot. A thin grey leader runs from a dot where the line ends to the name; an upright sample of the
- * line stands before the name of a curve. Nothing beside the plot goes on in a curve's colour, width or direction, so that
- * nobody takes a leader for the curve.
+ * A line's name beside the plot. A thin grey leader runs from a dot where the line ends to the name; an upright sample
+ * of the line stands before the name of a curve. Nothing beside the plot continues in a curve's colour, width or
+ * direction, so that no leader is mistaken for the curve.
  *
  * @param at the height (logical pixels) at which the line meets the edge of the plot
  * @param side whether the line lies on the scale or beyond one of its ends

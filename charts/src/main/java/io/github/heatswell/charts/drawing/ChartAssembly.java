@@ -29,7 +29,7 @@ import org.jfree.data.xy.DefaultXYDataset;
 
 /**
  * Builds scales, grids, patches, curves and levels of a picture. Everything visible is set here, so that no theme set
- * elsewhere in the same program changes the result.
+ * elsewhere in the program changes the result.
  */
 final class ChartAssembly {
 

@@ -11,7 +11,7 @@ import io.github.heatswell.charts.picture.Picture;
 import java.util.ArrayList;
 import java.util.List;
 
-/** A picture in words, for those who cannot see it. */
+/** A text description of a picture, for screen readers. */
 final class Description {
 
     private Description() {}

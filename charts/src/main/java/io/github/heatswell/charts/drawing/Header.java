@@ -6,7 +6,7 @@ import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.Optional;
 
-/** The words above the panels. A hazard stands first, light on dark behind its mark. */
+/** The text above the panels. A hazard comes first, light on dark, after its symbol. */
 final class Header {
 
     private static final double PADDING = 11;

@@ -11,7 +11,7 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 
-/** The shapes of marks: what happened is told by the shape, whatever the print. */
+/** Shapes of marks: the shape tells what happened, even in a grey print. */
 final class MarkShapes {
 
     private static final BasicStroke RIM = new BasicStroke(1.6f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Puts blocks above each other without overlap, each as near as can be to where it is wanted: blocks that would overlap
- * form a pile whose middle lies where its members want it on average.
+ * Stacks blocks without overlap, each as near as possible to its wanted place: overlapping blocks form a pile centred
+ * on the average of their wanted places.
  */
 final class Spread {
 

@@ -4,7 +4,7 @@ import java.awt.Font;
 import java.awt.font.FontRenderContext;
 import java.io.IOException;
 
-/** The type: one sans-serif family in a few sizes, and how its extent is measured. */
+/** Typefaces: one sans-serif family in a few sizes, and its metrics. */
 final class Type {
 
     static final Font TITLE = new Font(Font.SANS_SERIF, Font.BOLD, 20);

@@ -1,8 +1,8 @@
 /**
- * Makes a {@link io.github.heatswell.charts.picture.Picture} visible. The drawing libraries are known here and nowhere
- * else, and none of their types leaves.
+ * Draws a {@link io.github.heatswell.charts.picture.Picture}. Only this package uses the drawing libraries, and none of
+ * their types leave it.
  *
- * <p>JFreeChart draws scales, grids, curves and levels; words, marks and bars are laid over them by the classes here, which
- * know where the data lie ({@code Frame}) and look for room that is still free ({@code Spread}, {@code FreeSpots}).
+ * <p>JFreeChart draws scales, grids, curves and levels; labels, marks and bars are drawn over them by the classes here,
+ * which map data to the sheet ({@code Frame}) and find free space ({@code Spread}, {@code FreeSpots}).
  */
 package io.github.heatswell.charts.drawing;

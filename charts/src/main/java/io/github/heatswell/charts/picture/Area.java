@@ -6,7 +6,7 @@ import java.util.Objects;
 /**
  * Patches that are filled alike.
  *
- * @param role what they are, which settles how they look
+ * @param role what they are, which determines their look
  * @param shade how dark a band is (-), 0 to 1; of no account for other roles
  * @param name what it is called beside the plot or in the key, or empty
  * @param label what stands on the patches, or empty
@@ -17,7 +17,7 @@ public record Area(Role role, double shade, String name, String label, List<Poin
     /**
      * Copies the rims and makes the words printable.
      *
-     * @param role what they are, which settles how they look
+     * @param role what they are, which determines their look
      * @param shade how dark a band is (-), 0 to 1; of no account for other roles
      * @param name what it is called beside the plot or in the key, or empty
      * @param label what stands on the patches, or empty
@@ -33,7 +33,7 @@ public record Area(Role role, double shade, String name, String label, List<Poin
     /**
      * The one patch between two lines over time.
      *
-     * @param role what it is, which settles how it looks
+     * @param role what it is, which determines its look
      * @param name what it is called, or empty if the axis says it
      * @param low its lower edge
      * @param high its upper edge, over the same time
@@ -75,7 +75,7 @@ public record Area(Role role, double shade, String name, String label, List<Poin
         LAYERS,
         /** From the lowest to the highest pressure of each day. */
         PRESSURE_RANGE,
-        /** What was discharged each day. */
+        /** Discharge of each day. */
         GIVEN_OFF,
         /** What was drawn each day. */
         DRAWN,

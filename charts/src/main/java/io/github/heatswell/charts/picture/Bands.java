@@ -6,7 +6,7 @@ import java.util.Objects;
 /**
  * Stretches of time in which something was on, drawn as bars in a lane of their own at the foot of a panel.
  *
- * @param kind what was on, which settles how it looks
+ * @param kind what was on, which determines its look
  * @param label the same in words
  * @param spans the stretches, in the order of time
  */
@@ -15,7 +15,7 @@ public record Bands(Kind kind, String label, List<Span> spans) {
     /**
      * Copies the stretches and makes the label printable.
      *
-     * @param kind what was on, which settles how it looks
+     * @param kind what was on, which determines its look
      * @param label the same in words
      * @param spans the stretches, in the order of time
      */

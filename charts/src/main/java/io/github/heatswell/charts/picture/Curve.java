@@ -5,7 +5,7 @@ import java.util.Objects;
 /**
  * A line that is drawn, with the words that stand at its end.
  *
- * @param role what the line is, which settles how it looks
+ * @param role what the line is, which determines its look
  * @param name what it is called, or empty if the axis says it
  * @param label what is said of it after its name or on the line, or empty
  * @param points where it runs
@@ -15,7 +15,7 @@ public record Curve(Role role, String name, String label, Points points) {
     /**
      * Makes the words printable.
      *
-     * @param role what the line is, which settles how it looks
+     * @param role what the line is, which determines its look
      * @param name what it is called, or empty if the axis says it
      * @param label what is said of it after its name or on the line, or empty
      * @param points where it runs
@@ -37,9 +37,9 @@ public record Curve(Role role, String name, String label, Points points) {
         MAINS,
         /** The lower or upper edge of each day's pressure. */
         DAY_EDGE,
-        /** What comes if a charge fades as slowly as may be. */
+        /** Result at the slowest precharge loss. */
         SLOW_FADING,
-        /** What comes if a charge fades as fast as may be. */
+        /** Result at the fastest precharge loss. */
         FAST_FADING,
         /** Where a value is the same. */
         CONTOUR,

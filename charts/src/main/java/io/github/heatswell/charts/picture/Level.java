@@ -6,7 +6,7 @@ import java.util.Objects;
  * A value that does not change during the run and is drawn as a line across the panel, with its name on it. A level off
  * the scale is named at the edge it lies beyond.
  *
- * @param kind what it is, which settles how it looks
+ * @param kind what it is, which determines its look
  * @param value where it lies, in the unit of the panel's axis
  * @param amount the value with its unit, such as {@code 7.0 bar}
  * @param name what it is called
@@ -16,7 +16,7 @@ public record Level(Kind kind, double value, String amount, String name) {
     /**
      * Makes the words printable.
      *
-     * @param kind what it is, which settles how it looks
+     * @param kind what it is, which determines its look
      * @param value where it lies, in the unit of the panel's axis
      * @param amount the value with its unit, such as {@code 7.0 bar}
      * @param name what it is called

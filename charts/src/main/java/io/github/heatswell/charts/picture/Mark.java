@@ -5,7 +5,7 @@ import java.util.Objects;
 /**
  * A moment marked on a curve.
  *
- * @param kind what happened, which settles the shape
+ * @param kind what happened, which determines the shape
  * @param across where it lies, or when, in the unit of the axis to the right
  * @param up where it lies, in the unit of the axis upwards
  * @param label what is said about it, or empty
@@ -16,7 +16,7 @@ public record Mark(Kind kind, double across, double up, String label, int device
     /**
      * Makes the label printable.
      *
-     * @param kind what happened, which settles the shape
+     * @param kind what happened, which determines the shape
      * @param across where it lies, or when, in the unit of the axis to the right
      * @param up where it lies, in the unit of the axis upwards
      * @param label what is said about it, or empty
@@ -30,7 +30,7 @@ public record Mark(Kind kind, double across, double up, String label, int device
     /**
      * A mark of the only device of its kind, or of none.
      *
-     * @param kind what happened, which settles the shape
+     * @param kind what happened, which determines the shape
      * @param across where it lies, or when, in the unit of the axis to the right
      * @param up where it lies, in the unit of the axis upwards
      * @param label what is said about it, or empty

@@ -1,7 +1,7 @@
 package io.github.heatswell.charts.picture;
 
 /**
- * Text that can be drawn on one line and written to any XML file. Names come from the user and may hold anything.
+ * Text that can be drawn on one line and written to any XML file. Names come from the user and may contain anything.
  */
 final class PlainText {
 

@@ -3,7 +3,7 @@ package io.github.heatswell.charts.picture;
 import java.util.Arrays;
 
 /**
- * Gathers the corners of a line and keeps no more of them than can be seen. The width is cut into columns; of each column
+ * Collects the corners of a line and keeps only as many as can be seen. The width is cut into columns; of each column
  * the first, the lowest, the highest and the last corner are kept, in their order, so that no peak is lost however long
  * the run was.
  */

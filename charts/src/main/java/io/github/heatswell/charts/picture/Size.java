@@ -1,8 +1,8 @@
 package io.github.heatswell.charts.picture;
 
 /**
- * The room a picture takes, in logical pixels. A picture whose words need more lines than usual grows taller, so that
- * nothing is clipped.
+ * Size of a picture, in logical pixels. A picture whose words need more lines than usual grows taller, so that nothing
+ * is clipped.
  *
  * @param width the width, 720 to 2400
  * @param height the least height, 520 to 2400

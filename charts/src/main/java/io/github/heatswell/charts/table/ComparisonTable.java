@@ -23,9 +23,10 @@ import java.util.Optional;
  * {@code working_pressure_exceeded_s}, {@code relief_opened_s}, {@code relief_openings}, {@code relieved_total_L},
  * {@code vessel_most_water_L}, {@code vessel_full_s}, {@code highest_water_mean_degC}, {@code inflow_total_L},
  * {@code draws}, {@code drawn_total_L}, {@code returned_total_L} (to the mains), {@code leaked_total_L},
- * {@code bypass_opened_s}, {@code bypass_openings}, {@code relief_opened_by_temperature_s}, {@code cut_out_tripped_s} and
- * {@code supply_shut_off_s}; in US units with {@code psi}, {@code gal} and {@code degF}. Columns that end in {@code _s} hold times since the start, of the
- * first occurrence; they are empty if it never came to that. The vessel's water is empty without a vessel.
+ * {@code bypass_opened_s}, {@code bypass_openings}, {@code relief_opened_by_temperature_s}, {@code cut_out_tripped_s}
+ * and {@code supply_shut_off_s}; in US units with {@code psi}, {@code gal} and {@code degF}. Columns that end in
+ * {@code _s} hold times since the start, of the first occurrence; they are empty if it never happened. The vessel's
+ * water is empty without a vessel.
  *
  * <p>A run's name that begins like a formula ({@code = + - @}, a tab or a line break) gets an apostrophe before it, so
  * that a spreadsheet shows it instead of running it.

@@ -4,9 +4,9 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 
 /**
- * Numbers with a fixed number of decimals and a full stop, whatever the language of the machine: no exponent, no
- * grouping, no negative zero, and nothing at all for a value that is missing. Rounded half up from the exact value of the
- * double, as {@link BigDecimal} would, but without making one for each cell.
+ * Numbers with a fixed number of decimals and a decimal point in every locale: no exponent, no grouping, no negative
+ * zero, and an empty text for a missing value. Rounded half up from the exact value of the double, as
+ * {@link BigDecimal} would, but without making one for each cell.
  */
 final class FixedDecimals {
 

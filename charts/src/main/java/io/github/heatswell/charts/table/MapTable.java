@@ -8,11 +8,11 @@ import java.util.Objects;
 /**
  * A map of peaks as CSV, one row for each vessel: the smallest volume with every precharge first.
  *
- * <p>The form is that of {@link TraceTable}. The columns are {@code volume_L}, {@code precharge_gauge_bar} (read at room
- * temperature), {@code peak_gauge_bar}, {@code relief_drips} ({@code yes} where the peak reaches the lowest set pressure of
- * a relief valve, else {@code no}; empty where the run ended before that, so that nobody knows) and {@code peak_at_least}
- * ({@code yes} where the run ended at the test pressure of the tank, which is then given as the peak, else {@code no}); in
- * US units with {@code gal} and {@code psi}.
+ * <p>The form is that of {@link TraceTable}. The columns are {@code volume_L}, {@code precharge_gauge_bar} (read at
+ * room temperature), {@code peak_gauge_bar}, {@code relief_drips} ({@code yes} where the peak reaches the lowest set
+ * pressure of a relief valve, else {@code no}; empty where the run ended before that, so that it is unknown) and
+ * {@code peak_at_least} ({@code yes} where the run ended at the test pressure of the tank, which is then given as the
+ * peak, else {@code no}); in US units with {@code gal} and {@code psi}.
  */
 public final class MapTable {
 

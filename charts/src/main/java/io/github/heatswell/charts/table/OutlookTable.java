@@ -9,8 +9,8 @@ import java.util.Locale;
 import java.util.Objects;
 
 /**
- * What the years will do as CSV, one row for each month of each course: first the present vessel by the expected, the
- * slowest and the fastest fading, then larger vessels by the expected.
+ * What the years will do as CSV, one row for each month of each course: first the present vessel at the expected,
+ * slowest and fastest precharge loss, then larger vessels at the expected rate.
  *
  * <p>The form is that of {@link TraceTable}. The columns are {@code course} (expected, slow, fast or larger),
  * {@code vessel_L}, {@code month} (counted from 1), {@code years} (from now to the worst day of the month),

@@ -8,10 +8,10 @@ import java.util.List;
 import java.util.Objects;
 
 /**
- * Readings and the runs that are to explain them as CSV, one row for each reading.
+ * Readings and the runs that may explain them as CSV, one row for each reading.
  *
- * <p>The form is that of {@link TraceTable}. The columns are {@code time_s}, {@code reading_gauge_bar} and one for each run,
- * named after it, in the same unit; in US units {@code psi}.
+ * <p>The form is that of {@link TraceTable}. The columns are {@code time_s}, {@code reading_gauge_bar} and one for each
+ * run, named after it, in the same unit; in US units {@code psi}.
  */
 public final class ReadingsTable {
 

@@ -12,7 +12,7 @@ import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
 /**
- * Reads rows of delimited text one by one, as RFC 4180 has them but with any delimiter, without keeping them.
+ * Reads rows of delimited text one by one, as in RFC 4180 but with any delimiter.
  */
 public final class RowReader implements AutoCloseable {
 

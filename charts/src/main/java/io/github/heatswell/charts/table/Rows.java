@@ -7,7 +7,7 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import org.apache.commons.csv.QuoteMode;
 
-/** Writes rows as RFC 4180 has them, but for lines that end in LF alone. */
+/** Writes rows as in RFC 4180, except that lines end in LF. */
 final class Rows {
 
     private static final CSVFormat FORMAT = CSVFormat.RFC4180
@@ -29,7 +29,7 @@ final class Rows {
         printer.printRecord((Object[]) cells);
     }
 
-    /** Passes on what is still held back; the target stays open. */
+    /** Flushes what is buffered; the target stays open. */
     void end() throws IOException {
         printer.flush();
     }

@@ -71,7 +71,7 @@ public final class SampleWriter {
     }
 
     /**
-     * Passes on what is still held back; the target stays open.
+     * Flushes what is buffered; the target stays open.
      *
      * @throws IOException if it cannot be written
      */

@@ -12,11 +12,11 @@ import java.util.Optional;
  * What each size of vessel on sale would do as CSV, one row for each size, in the order of the sizing.
  *
  * <p>The form is that of {@link TraceTable}. The columns are {@code volume_L}, {@code precharge_gauge_bar},
- * {@code peak_pressure_gauge_bar} (of the worst heat-up, at the drain cock), {@code or_higher} (yes if the heat-up was
- * given up at the tank's test pressure, else no), {@code margin_bar} (the target less the peak, below 0 if the size is too
- * small), {@code enough} (yes if by the best estimates the target is kept, else no: what is uncertain is not in it), {@code price}
- * and {@code currency}, which are empty where no price is known, and {@code recommended} (yes for the size to take, else no); in US
- * units with {@code gal} and {@code psi}.
+ * {@code peak_pressure_gauge_bar} (of the worst heat-up, at the drain cock), {@code or_higher} (yes if the heat-up
+ * ended at the tank's test pressure, else no), {@code margin_bar} (the target less the peak, below 0 if the size is too
+ * small), {@code enough} (yes if by the best estimates the target is kept, else no: what is uncertain is not in it),
+ * {@code price} and {@code currency}, which are empty where no price is known, and {@code recommended} (yes for the
+ * size to take, else no); in US units with {@code gal} and {@code psi}.
  */
 public final class SizeTable {
 

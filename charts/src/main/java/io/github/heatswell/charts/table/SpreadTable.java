@@ -8,9 +8,9 @@ import java.util.Objects;
 /**
  * What many samples found as CSV, one row for each share of them.
  *
- * <p>The form is that of {@link TraceTable}. The columns are {@code share_percent} (0, 1, 5, 10, 25, 50, 75, 90, 95, 99 and
- * 100), {@code peak_gauge_bar} and {@code relieved_total_L}, in US units {@code psi} and {@code gal}: what so many of the
- * samples do not exceed, as {@link OutputSpread#quantile} defines it. Each column is sorted for itself.
+ * <p>The form is that of {@link TraceTable}. The columns are {@code share_percent} (0, 1, 5, 10, 25, 50, 75, 90, 95, 99
+ * and 100), {@code peak_gauge_bar} and {@code relieved_total_L}, in US units {@code psi} and {@code gal}: what so many
+ * of the samples do not exceed, as {@link OutputSpread#quantile} defines it. Each column is sorted on its own.
  */
 public final class SpreadTable {
 

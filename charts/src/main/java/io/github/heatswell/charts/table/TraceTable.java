@@ -11,9 +11,9 @@ import java.util.Objects;
 /**
  * The course of a run as CSV, one row for each sample.
  *
- * <p>RFC 4180 with lines that end in LF; the first line names the columns with their units, the first column is the time
- * since the start. Numbers have a full stop and fixed decimals in any language, without exponents; a missing value is an
- * empty cell. A vessel's water is 0 where there is no vessel.
+ * <p>RFC 4180 with lines that end in LF; the first line names the columns with their units, the first column is the
+ * time since the start. Numbers have a decimal point and fixed decimals in every locale, without exponents; a missing
+ * value is an empty cell. A vessel's water is 0 where there is no vessel.
  *
  * <p>In SI units the columns are {@code time_s}, {@code water_mean_degC}, {@code pressure_gauge_bar},
  * {@code pressure_absolute_bar}, {@code vessel_water_L}, {@code relief_flow_L_per_min}, {@code relieved_total_L},
@@ -22,8 +22,7 @@ import java.util.Objects;
  * {@code gauge_reading_bar} (what the owner's gauge shows where it sits); in US units {@code degF}, {@code psi},
  * {@code gal}, {@code gal_per_min} and {@code Btu_per_h} take the places of the units.
  *
- * <p>The order of the columns is fixed. New ones come behind all others, so that a script that counts columns goes on
- * working.
+ * <p>The order of the columns is fixed. New ones are added at the end, so that scripts that count columns keep working.
  */
 public final class TraceTable {
 

@@ -77,14 +77,14 @@ public final class Catalogue {
      * Scenarios that belong to one question.
      *
      * @param question what they are about
-     * @param names their names, in the order in which they are best looked at
+     * @param names their names, in the recommended order
      */
     public record Topic(String question, List<String> names) {
         /**
          * Copies the names.
          *
          * @param question what they are about
-         * @param names their names, in the order in which they are best looked at
+         * @param names their names, in the recommended order
          */
         public Topic {
             names = List.copyOf(names);
@@ -112,7 +112,7 @@ public final class Catalogue {
     /**
      * The names of all bundled scenarios.
      *
-     * @return the names, in the order in which they are best looked at
+     * @return the names, in the recommended order
      */
     public static List<String> names() {
         return List.copyOf(NAMES);
@@ -130,7 +130,7 @@ public final class Catalogue {
     }
 
     /**
-     * The text of a bundled scenario, to start one's own from.
+     * The text of a bundled scenario, as a start for a new one.
      *
      * @param name its name
      * @return the text in YAML

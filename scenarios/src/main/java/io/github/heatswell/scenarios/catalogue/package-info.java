@@ -1,5 +1,5 @@
 /**
- * The scenarios that come with Heatswell. Each is a file like any other, with the question it answers and the outcome it
- * expects; houses and places are invented.
+ * The bundled scenarios. Each is an ordinary scenario file with its question and expected outcome; houses and places
+ * are invented.
  */
 package io.github.heatswell.scenarios.catalogue;

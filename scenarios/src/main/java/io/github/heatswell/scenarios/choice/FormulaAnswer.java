@@ -6,11 +6,11 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * What a published formula says of a house.
+ * Result of a published formula for a house.
  *
  * @param name what the formula is called
  * @param result what it says; empty if it does not apply
- * @param differences why the simulation asks for another volume, effect by effect; empty where that is not known
+ * @param differences why the simulated volume differs, effect by effect; empty if unknown
  * @param remark why the formula does not apply, or what to bear in mind; may be empty
  */
 public record FormulaAnswer(
@@ -21,7 +21,7 @@ public record FormulaAnswer(
      *
      * @param name what the formula is called
      * @param result what it says; empty if it does not apply
-     * @param differences why the simulation asks for another volume, effect by effect; empty where that is not known
+     * @param differences why the simulated volume differs, effect by effect; empty if unknown
      * @param remark why the formula does not apply, or what to bear in mind; may be empty
      */
     public FormulaAnswer {

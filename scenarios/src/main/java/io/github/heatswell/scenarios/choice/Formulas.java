@@ -85,7 +85,7 @@ final class Formulas {
                 .min(Comparator.comparingDouble(valve -> valve.setPressure().gauge(atmosphere)));
     }
 
-    /** What is outside a formula's range is said, not hidden. */
+    /** Reports inputs outside a formula's range instead of hiding them. */
     private static FormulaAnswer guarded(String name, Supplier<FormulaAnswer> answer) {
         try {
             return answer.get();

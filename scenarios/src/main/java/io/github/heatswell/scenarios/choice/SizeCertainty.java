@@ -14,9 +14,8 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * In how many houses that differ from the described one within what is uncertain the worst heat-up goes above the limit: with
- * what the best estimates call for, and if that is not within {@link #HOLDS}, with larger vessels on sale until the smallest
- * that is has been found.
+ * Share of uncertain houses whose worst heat-up exceeds the limit: with the vessel that the best estimates call for
+ * and, if that share exceeds {@link #HOLDS}, with larger vessels on sale until the smallest that passes is found.
  *
  * @param usual whether the description gives no uncertain value, so that the usual ones were taken
  * @param tried the vessels looked at, the smallest first; a volume of 0 stands for none
@@ -24,7 +23,7 @@ import java.util.Optional;
  */
 public record SizeCertainty(boolean usual, List<Tried> tried, Balances balances) {
 
-    /** A vessel holds if no more than this share (-) of the houses goes above the limit; own judgement. */
+    /** A vessel passes if at most this share (-) of the houses exceeds the limit; own judgement. */
     public static final double HOLDS = 0.1;
 
     /** Enough to tell one in ten from three in ten; each is one heat-up. */

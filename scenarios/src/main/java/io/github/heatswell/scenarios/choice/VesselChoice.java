@@ -29,13 +29,13 @@ import java.util.function.Function;
  * The question which vessel to buy for the house of a scenario.
  *
  * <p>The target is the lowest of: the reseat pressure of each relief valve less its margin, 80 psi in the building, the
- * rating of the vessel, the working pressure of the tank, and a limit of the asker's own. The vessel is like that of the
- * house where it has one; otherwise its diaphragm takes 60 % of its volume, which is common practice. Beside the heat-up
- * from a cold fill the first week of the scenario's own run counts.
+ * rating of the vessel, the working pressure of the tank, and a custom limit. The vessel is like that of the house
+ * where it has one; otherwise its diaphragm takes 60 % of its volume, which is common practice. Beside the heat-up from
+ * a cold fill the first week of the scenario's own run counts.
  */
 public final class VesselChoice {
 
-    /** What a run takes to be simulated for every trial grows with its length, and a week holds every draw of a day. */
+    /** The cost of every trial grows with the run's length, and a week contains every draw of a day. */
     private static final Duration MAX_COUNTED = Duration.ofDays(7);
 
     private static final Pressure USUAL_RATING = Pressure.gauge(10, PressureUnit.BAR);
@@ -250,7 +250,7 @@ public final class VesselChoice {
         }
 
         /**
-         * Sets a limit of the asker's own, which rules if it is the lowest.
+         * Sets a custom limit, which governs if it is the lowest.
          *
          * @param value the pressure the peak must stay below, 1 Pa to 25 bar (gauge), or empty for none
          * @return this builder
@@ -271,7 +271,7 @@ public final class VesselChoice {
         }
 
         /**
-         * Ends the question.
+         * Builds the question.
          *
          * @return the question, ready to be answered
          */

@@ -12,8 +12,8 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * The scenarios of one command line. All of them are read before the first is run, so that a slip in the last does not
- * waste the others.
+ * The scenarios of one command line. All of them are read before the first is run, so that a mistake in the last does
+ * not waste the others.
  */
 final class Batch {
 
@@ -38,7 +38,7 @@ final class Batch {
         return read(request.words(), List.of(), null, request.console());
     }
 
-    /** Reads one file, whose name must look like that of one. */
+    /** Reads one scenario file. */
     static Optional<Batch> read(Path file, Request request) {
         return read(List.of(file.toString()), List.of(), null, request.console());
     }
@@ -65,7 +65,7 @@ final class Batch {
         }
     }
 
-    /** The name, with a number if it was used before in any case of letters: some file systems see no difference. */
+    /** The name, numbered if already used in any letter case, since some file systems ignore case. */
     private String distinct(String name) {
         Set<String> used = new HashSet<>();
         names.forEach(other -> used.add(folded(other)));

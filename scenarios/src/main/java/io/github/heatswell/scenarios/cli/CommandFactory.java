@@ -11,7 +11,7 @@ import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
 
 /**
- * Puts the command line together.
+ * Builds the command line.
  */
 public final class CommandFactory {
 
@@ -23,7 +23,7 @@ public final class CommandFactory {
     private CommandFactory() {}
 
     /**
-     * The command {@code heatswell} where nobody answers questions.
+     * The command {@code heatswell} without interactive input.
      *
      * @param out takes reports, questions and help
      * @param err takes complaints
@@ -34,7 +34,7 @@ public final class CommandFactory {
     }
 
     /**
-     * The command {@code heatswell}. What it executes is looked at before the commands are made: one that is named is made alone.
+     * The command {@code heatswell}. Only the subcommand named in the arguments is created.
      *
      * @param out takes reports, questions and help
      * @param err takes complaints
@@ -107,7 +107,7 @@ public final class CommandFactory {
         }
     }
 
-    /** A command line that makes the commands it needs, and answers whatever fails below it in one line. */
+    /** A command line that creates only the subcommands it needs, and reports any failure in one line. */
     private static final class Lazy extends CommandLine {
 
         private final PrintWriter out;
@@ -132,7 +132,7 @@ public final class CommandFactory {
             }
         }
 
-        /** Makes commands; settings hold for those that are there when they are made. */
+        /** Creates subcommands; settings apply only to those that exist when they are set. */
         private void prepare(List<String> needed) {
             NAMES.forEach(getCommandSpec()::removeSubcommand);
             needed.forEach(name -> addSubcommand(name, Specs.command(question(name))));

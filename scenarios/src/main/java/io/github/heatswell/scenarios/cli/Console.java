@@ -6,16 +6,16 @@ import java.io.Reader;
 import java.io.Writer;
 
 /**
- * Where a command prints, and where it listens. Nobody listening any more is no reason to fail: a report piped into a program that has read
- * enough ends quietly.
+ * Output and input of a command. A closed reader is not a failure: a report piped into a program that stops reading
+ * ends quietly.
  *
  * @param out takes reports
  * @param err takes complaints
- * @param in gives the answers to what a command asks; never closed here
+ * @param in the source of answers; never closed here
  */
 record Console(PrintWriter out, PrintWriter err, Reader in) {
 
-    /** A console on which nobody says anything. */
+    /** A console without input. */
     static Console silent(PrintWriter out, PrintWriter err) {
         return new Console(out, err, Reader.nullReader());
     }
@@ -37,12 +37,12 @@ record Console(PrintWriter out, PrintWriter err, Reader in) {
         return silent(nowhere, nowhere);
     }
 
-    /** Whether somebody watches a terminal; the starting script knows, and where it does not say, nobody does. */
+    /** Whether output goes to an interactive terminal, as set by the launcher script; false if unset. */
     boolean watched() {
         return Boolean.getBoolean("heatswell.terminal");
     }
 
-    /** Writes over the line in which the terminal's cursor stands. */
+    /** Overwrites the terminal's current line. */
     void overwrite(String line) {
         err.print("\r" + line);
         err.flush();

@@ -12,7 +12,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
-/** What is said when a command cannot do its work: one line, and what it leaves behind. */
+/** Error messages of commands: one line that also states what was written. */
 final class ErrorMessages {
 
     private static final String NOTHING_WRITTEN = "nothing was written: ";
@@ -23,7 +23,7 @@ final class ErrorMessages {
 
     private ErrorMessages() {}
 
-    /** A command line that makes no sense. */
+    /** Reports an invalid command line. */
     static int badCommandLine(ParameterException failure, String[] arguments) {
         CommandLine line = failure.getCommandLine();
         String name = line.getCommandSpec().qualifiedName();
@@ -48,7 +48,7 @@ final class ErrorMessages {
         return failure.getMessage();
     }
 
-    /** The faults of a file as lines; a file that is wrong throughout does not flood the screen. */
+    /** The faults of a file as lines, limited in number. */
     static String faults(InvalidScenarioException failure) {
         List<String> lines = failure.getMessage().lines().toList();
         return lines.size() <= MAX_FAULTS
@@ -58,7 +58,7 @@ final class ErrorMessages {
     }
 
     /**
-     * Something that ended the work on one scenario before anything was written.
+     * A failure that ended the work on one scenario before anything was written.
      *
      * @param failure what was thrown
      * @return one line
@@ -89,7 +89,7 @@ final class ErrorMessages {
         return false;
     }
 
-    /** A fault of the program in one line, since its user can do nothing with more, with what its makers need to find it. */
+    /** A bug of the program in one line, with what its developers need to find it. */
     static String unexpected(Throwable failure) {
         StackTraceElement[] trace = failure.getStackTrace();
         String where = trace.length == 0 ? "" : " at " + trace[0].getClassName() + ":" + trace[0].getLineNumber();
@@ -98,7 +98,7 @@ final class ErrorMessages {
                 + Printable.line(Objects.requireNonNullElse(failure.getMessage(), "no message"));
     }
 
-    /** The last resort: says that the program failed, where nothing can be said about why. */
+    /** Last resort: reports a failure outside any command's own handling. */
     static int failed(CommandLine line, Throwable failure) {
         try {
             String said = isOutOfMemory(failure) ? NO_MEMORY : unexpected(failure);

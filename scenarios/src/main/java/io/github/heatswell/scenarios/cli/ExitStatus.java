@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
- * What the exit status of the program says. Where several apply, the highest is returned.
+ * Exit statuses of the program. Where several apply, the highest is returned.
  */
 public enum ExitStatus {
     /** Everything ran. */

@@ -6,8 +6,7 @@ import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.BooleanSupplier;
 
 /**
- * Lets long work end in good order when the user interrupts the program: the work is asked to stop, and the program waits
- * until its results are written.
+ * Stops long work in an orderly way when the user interrupts the program, and waits until its results are written.
  */
 final class Interruption implements AutoCloseable, BooleanSupplier {
 

@@ -10,8 +10,8 @@ final class NoAnswerException extends Exception {
     /**
      * Creates the exception.
      *
-     * @param complaints why, one reason in a line, each with what it is about in front
-     * @param hazards what may hurt somebody, and is said first: paragraphs of a terminal, possibly none
+     * @param complaints the reasons, one per line, each prefixed with its subject
+     * @param hazards hazards, reported first: paragraphs for a terminal, possibly none
      */
     NoAnswerException(String complaints, String hazards) {
         super(complaints);

@@ -3,7 +3,7 @@ package io.github.heatswell.scenarios.cli;
 import io.github.heatswell.simulation.Progress;
 import java.util.function.LongSupplier;
 
-/** Says how far long work has come and how long it will still take, in one line that is written over and over. */
+/** Shows progress and remaining time in one line that is overwritten. */
 final class ProgressLine implements Progress, AutoCloseable {
 
     private static final int CELLS = 30;

@@ -2,7 +2,7 @@ package io.github.heatswell.scenarios.cli;
 
 import picocli.CommandLine.Model.CommandSpec;
 
-/** What a command asks. A new command is one class, and its name in {@link CommandFactory}. */
+/** A command. A new one needs a class and its name in {@link CommandFactory}. */
 interface Question {
 
     /**
@@ -15,7 +15,7 @@ interface Question {
     /**
      * Finds the answer and shows it.
      *
-     * @param request what stood on the command line
+     * @param request the parsed command line
      */
     ExitStatus ask(Request request);
 }

@@ -9,7 +9,7 @@ import java.util.function.BooleanSupplier;
 import picocli.CommandLine.ParseResult;
 
 /**
- * What stood on the command line, and where to answer.
+ * A parsed command line with its console.
  *
  * @param arguments the command line
  * @param console takes reports and complaints
@@ -43,12 +43,12 @@ record Request(ParseResult arguments, Console console, BooleanSupplier interrupt
         return new NoAnswerException(name + ": " + why, hazards);
     }
 
-    /** The value of an option, or what stands for it where it was not given. */
+    /** The value of an option, or its default. */
     <T> T option(String name, T fallback) {
         return arguments.matchedOptionValue(name, fallback);
     }
 
-    /** The words that are no options. */
+    /** The positional arguments. */
     List<String> words() {
         return arguments.matchedPositionalValue(0, List.of());
     }

@@ -4,7 +4,7 @@ import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.report.Answer;
 import io.github.heatswell.scenarios.report.ResultFolder;
 
-/** A question about a scenario, which may be asked of several, one after the other. */
+/** A command that runs on one scenario at a time. */
 interface ScenarioQuestion extends Question {
 
     /** What the name of the folder with the files ends in. */
@@ -14,7 +14,7 @@ interface ScenarioQuestion extends Question {
      * Answers. Everything is computed here: what is left to do is to write and to print.
      *
      * @param scenario the scenario
-     * @param request what stood on the command line
+     * @param request the parsed command line
      * @throws NoAnswerException if the question makes no sense for this scenario
      */
     Answer answer(Scenario scenario, Request request) throws NoAnswerException;

@@ -6,9 +6,8 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 
 /**
- * A number with a decimal comma inside braces. YAML takes the comma for the end of the value, so that
- * <code>{ pressure: 4,2 bar }</code> has the keys {@code pressure} and {@code 2 bar}. Put together again, it gets the
- * message it deserves.
+ * A number with a decimal comma inside braces. YAML treats the comma as the end of the value, so that <code>{ pressure:
+ * 4,2 bar }</code> has the keys {@code pressure} and {@code 2 bar}. Rejoined, it gets the proper error message.
  */
 final class DecimalComma {
 

@@ -11,7 +11,7 @@ import java.util.List;
  */
 public final class Faults {
 
-    /** Nobody mends more at a time; a file that is something else altogether has thousands. */
+    /** More faults than anyone corrects at a time; a file of another kind has thousands. */
     private static final int MOST = 50;
 
     private final List<Fault> found = new ArrayList<>();

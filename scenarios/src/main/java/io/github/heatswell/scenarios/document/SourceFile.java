@@ -15,8 +15,8 @@ public final class SourceFile {
     private SourceFile() {}
 
     /**
-     * Lets files pass, and what a shell hands over as {@code /dev/stdin} or {@code /dev/fd/63}. A named pipe would be waited for, perhaps
-     * for ever.
+     * Accepts files, {@code /dev/stdin} and shell substitutions such as {@code /dev/fd/63}. A named pipe could block
+     * forever.
      *
      * @param file the file
      * @throws NoSuchFileException if nothing is there

@@ -19,7 +19,7 @@ import java.util.OptionalInt;
 import java.util.stream.IntStream;
 
 /**
- * Gets the text out of a file, without trusting its size or its encoding.
+ * Reads the text of a file, checking its size and encoding.
  */
 public final class SourceText {
 
@@ -79,7 +79,7 @@ public final class SourceText {
     }
 
     /**
-     * Control characters in a text, which no editor shows: signs of a wrong encoding or of a file that is no text at all.
+     * Invisible control characters in a text: signs of a wrong encoding or a binary file.
      */
     static final class HiddenCharacters {
 

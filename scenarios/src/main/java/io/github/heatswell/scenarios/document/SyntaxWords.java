@@ -8,7 +8,7 @@ import org.snakeyaml.engine.v2.exceptions.Mark;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 
 /**
- * Says what is wrong with a text that is not YAML, in words for somebody who does not know YAML's own.
+ * Explains YAML syntax errors to readers who do not know YAML.
  */
 final class SyntaxWords {
 

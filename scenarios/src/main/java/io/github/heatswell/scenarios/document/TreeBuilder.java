@@ -20,8 +20,8 @@ import org.snakeyaml.engine.v2.exceptions.Mark;
 import org.snakeyaml.engine.v2.parser.Parser;
 
 /**
- * Builds the tree from the parser's events. It takes the events itself, rather than the library's finished tree, to
- * refuse what is not wanted before any memory is spent on it.
+ * Builds the tree from the parser's events. It works on events, rather than the library's finished tree, to refuse
+ * unsupported constructs before spending memory on them.
  */
 final class TreeBuilder {
 

@@ -4,7 +4,7 @@ import java.io.Serializable;
 import java.util.Objects;
 
 /**
- * One thing wrong with a text.
+ * One fault in a text.
  *
  * @param at where
  * @param message what, in one line

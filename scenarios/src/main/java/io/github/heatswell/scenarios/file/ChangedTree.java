@@ -15,7 +15,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Puts other values into the tree of a file. Everything a change brings stands at a place of its own, outside the text. */
+/** Applies changes to the tree of a file. Everything a change adds has a location outside the text. */
 final class ChangedTree {
 
     private final Location at;

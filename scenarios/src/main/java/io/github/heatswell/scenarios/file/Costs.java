@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.Objects;
 
 /**
- * What water and vessels cost. Whatever a scenario does not say is filled in with invented prices, which serve to show the
- * arithmetic and are no market survey.
+ * What water and vessels cost. Missing prices are filled in with invented ones, which illustrate the arithmetic and are
+ * not a market survey.
  *
  * @param currency what the prices are in, as the scenario writes it
  * @param water the price of a cubic metre of cold water with its waste water (currency/m3), 0 or more

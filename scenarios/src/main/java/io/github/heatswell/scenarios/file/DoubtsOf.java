@@ -9,7 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
-/** What nobody has read of a scenario: what was filled in, and what is given as a range. A reading with its accuracy is known. */
+/** Unknowns of a scenario: values that were filled in or given as a range. A reading with an accuracy counts as known. */
 final class DoubtsOf {
 
     /** How far usual values lie apart: lock-up rises from none to twice the usual, and what diaphragms let in; own judgement. */

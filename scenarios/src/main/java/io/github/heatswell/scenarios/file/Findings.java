@@ -11,8 +11,7 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * What is known about a file while it is being bound: where each field stands, which fields are no good, and what had to
- * be assumed.
+ * State of a file while it is being bound: where each field is, which fields are invalid, and what was assumed.
  */
 final class Findings {
 

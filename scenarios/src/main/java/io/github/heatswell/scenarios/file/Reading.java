@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.function.Function;
 
 /**
- * What was found out while a scenario was read.
+ * What was learned while reading a scenario.
  *
  * @param origin where it comes from
  * @param tree what its text says once all changes are made

@@ -68,7 +68,7 @@ public final class Scenario {
      *
      * @param changes the changes, made in order
      * @return the changed scenario
-     * @throws InvalidScenarioException if the scenario makes no sense with these changes; it lists everything that is wrong
+     * @throws InvalidScenarioException if the scenario is invalid with these changes; it lists everything that is wrong
      * @throws IllegalStateException if a program made the scenario: then there is no text to change
      */
     public Scenario with(List<Change> changes) {
@@ -85,7 +85,7 @@ public final class Scenario {
      *
      * @param values a value for each of {@link #uncertain()}, in the unit it was written in
      * @return the house
-     * @throws InvalidScenarioException if the house makes no sense with these values
+     * @throws InvalidScenarioException if the house is invalid with these values
      * @throws IllegalArgumentException if there are more or fewer values than uncertain fields
      */
     public HotWaterSystem drawn(double... values) {
@@ -212,7 +212,7 @@ public final class Scenario {
     }
 
     /**
-     * Everything that is known only so well. The run of the scenario itself takes the best estimates.
+     * All uncertain fields. The scenario's own run uses the best estimates.
      *
      * @return the uncertain fields, in the order of the format
      */
@@ -221,9 +221,9 @@ public final class Scenario {
     }
 
     /**
-     * What nobody has read of the house: what was filled in, and what is given as a range.
+     * Unknowns of the house: values that were filled in or given as a range.
      *
-     * @return what findings on the house must not take for known
+     * @return what findings must not assume to be known
      */
     public Doubts doubts() {
         return DoubtsOf.scenario(this);

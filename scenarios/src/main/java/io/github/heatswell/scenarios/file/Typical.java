@@ -17,8 +17,8 @@ import java.util.Optional;
 import java.util.function.Function;
 
 /**
- * A value that a file may leave out because a usual one is known. It is common practice, not taken from any standard or
- * maker; whoever knows the real value should give it.
+ * A value that a file may omit because a typical one is known. It is common practice, not from any standard or maker;
+ * give the real value if you know it.
  */
 final class Typical {
 

@@ -6,7 +6,7 @@ import io.github.heatswell.study.UncertainInput;
 import java.util.Objects;
 
 /**
- * A field of a scenario whose value is known only so well.
+ * An uncertain field of a scenario.
  *
  * @param field the field, such as {@code supply.pressure}
  * @param text the value as it was written

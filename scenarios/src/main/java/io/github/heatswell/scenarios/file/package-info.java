@@ -4,10 +4,9 @@
  * <p>{@link io.github.heatswell.scenarios.file.ScenarioReader} turns a file into a
  * {@link io.github.heatswell.scenarios.file.Scenario} or reports everything that is wrong with it, each with line and
  * column. The rules of physics are not repeated here: every value goes through the builders of the description, and
- * what they refuse is traced back to where it stands in the file.
+ * what they refuse is traced back to its place in the file.
  *
- * <p>What a file leaves out and may leave out is taken from {@code Typical}, passes
- * through the same builders, and is listed with the scenario as an
- * {@link io.github.heatswell.scenarios.file.Assumption}.
+ * <p>Values that a file may omit are taken from {@code Typical}, pass through the same builders, and are listed with
+ * the scenario as an {@link io.github.heatswell.scenarios.file.Assumption}.
  */
 package io.github.heatswell.scenarios.file;

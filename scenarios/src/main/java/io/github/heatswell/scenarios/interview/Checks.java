@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.regex.Pattern;
 
 /**
- * Shows answers to the reader of files, so that an interview accepts what a file may say and nothing else, in the same
- * words.
+ * Checks answers with the scenario reader, so that an interview accepts exactly what a file may say, with the same
+ * messages.
  */
 final class Checks {
 
@@ -23,8 +23,8 @@ final class Checks {
     }
 
     /**
-     * What the reader of files says against the answers, also where all that is uncertain is as low or as high as a study
-     * may take it. That others are still missing is no matter.
+     * What the reader of files says against the answers, also where all that is uncertain is as low or as high as a
+     * study may take it. Missing answers are ignored.
      *
      * @param answers answers to any of the questions
      * @param asked the question to which the last answer belongs

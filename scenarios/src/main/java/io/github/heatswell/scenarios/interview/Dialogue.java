@@ -10,10 +10,10 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
-/** Both ends of a conversation: plain lines out, plain lines in. Closes neither. */
+/** A line-based dialogue: output and input. Closes neither. */
 final class Dialogue {
 
-    /** No answer is longer; what is beyond is not kept. */
+    /** Longest answer; the rest is discarded. */
     private static final int LONGEST = 1000;
 
     private static final Set<String> GO_ON = Set.of("yes", "y", "no", "n", "quit", "exit", "q");
@@ -71,7 +71,7 @@ final class Dialogue {
                 }
             }
         } catch (IOException e) {
-            // Whoever was speaking cannot be heard any more, which is the same as having left.
+            // Input failed, which counts as leaving.
             return Optional.empty();
         }
         return Optional.of(line.toString().strip());

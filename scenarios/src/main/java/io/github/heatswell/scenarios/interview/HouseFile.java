@@ -82,7 +82,7 @@ record HouseFile(Path path) {
         try {
             Files.deleteIfExists(path);
         } catch (IOException e) {
-            // It stays, and the next interview offers to go on from it, which can be declined.
+            // The file stays; the next interview offers to continue from it, which can be declined.
             return;
         }
     }

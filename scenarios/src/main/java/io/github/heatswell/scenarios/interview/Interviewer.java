@@ -9,7 +9,10 @@ import java.util.Set;
 /** Asks the questions one by one until all are answered or the other side leaves. */
 final class Interviewer {
 
-    /** Nobody answers one question wrongly so often; a program that talks at random would for ever. */
+    /**
+     * Wrong answers to one question before the interview ends: no person gives so many, but a random program never
+     * stops.
+     */
     static final int PATIENCE = 20;
 
     private static final String INDENT = "   ";
@@ -43,9 +46,9 @@ final class Interviewer {
     enum Ending {
         /** With an answer, or with the wish to go back. */
         FINISHED,
-        /** The other side wanted to leave. */
+        /** The user chose to quit. */
         LEFT,
-        /** There was no more to hear. */
+        /** The input ended. */
         ENDED
     }
 
@@ -53,7 +56,7 @@ final class Interviewer {
         return answers;
     }
 
-    /** Takes over answers of an earlier interview, up to the first that does not hold any more. */
+    /** Restores answers of an earlier interview, up to the first that is no longer valid. */
     void resume(Notes notes) {
         Optional<Question> question = Questions.next(answers);
         while (question.isPresent() && notes.has(question.get())) {

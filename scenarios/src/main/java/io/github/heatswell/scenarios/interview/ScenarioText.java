@@ -154,12 +154,12 @@ final class ScenarioText {
         text.append(Wrapped.lines(sentence, indent + "# ", indent + "# "));
     }
 
-    /** A text in quotes, in which nothing means anything but itself. */
+    /** A quoted text without special characters. */
     private static String quoted(String value) {
         return '"' + value.replace("\\", "\\\\").replace("\"", "\\\"") + '"';
     }
 
-    /** What the owner sees, as the question that the run is to answer. */
+    /** The owner's observation, as the question for the run. */
     private static String question(Answer answer) {
         return switch (answer.value()) {
             case "no" -> "The relief valve is dry. Does the simulation agree?";

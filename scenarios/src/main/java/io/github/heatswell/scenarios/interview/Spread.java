@@ -11,8 +11,7 @@ import io.github.heatswell.units.Unit;
 import java.util.function.UnaryOperator;
 
 /**
- * How far a reading may be off, so that 95 of 100 such readings are within. Common practice of the trade, from no
- * standard and no maker.
+ * Uncertainty of a reading, at 95 % confidence. Common practice of the trade, not from any standard or maker.
  */
 final class Spread {
 

@@ -2,7 +2,7 @@ package io.github.heatswell.scenarios.interview;
 
 import io.github.heatswell.units.UnitSystem;
 
-/** What was understood, in short. */
+/** Summary of the answers as understood. */
 final class Summary {
 
     private static final int LABEL = 30;

@@ -3,7 +3,7 @@ package io.github.heatswell.scenarios.interview;
 import io.github.heatswell.units.UnitSystem;
 
 /**
- * What takes the place of an answer that nobody knows.
+ * Substitute for an unknown answer.
  *
  * @param value what the file gives instead, empty if it leaves the field out
  * @param reason why, as a comment of the file

@@ -1,6 +1,6 @@
 /**
- * The interview: plain questions about a house, one at a time, whose answers become a scenario file. What a file may
- * say is decided by {@code file}; this package only asks, and shows every answer to the reader of files before it takes
- * it.
+ * The interview: plain questions about a house, one at a time, whose answers become a scenario file. Package
+ * {@code file} decides what a file may say; this package only asks, and validates every answer with the scenario
+ * reader.
  */
 package io.github.heatswell.scenarios.interview;

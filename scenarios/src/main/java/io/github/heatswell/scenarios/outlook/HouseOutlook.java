@@ -12,7 +12,7 @@ import java.util.Objects;
 import java.util.function.UnaryOperator;
 
 /**
- * The question what the years will do to the house of a scenario.
+ * Looks ahead over the years for the house of a scenario.
  */
 public final class HouseOutlook {
 
@@ -111,7 +111,7 @@ public final class HouseOutlook {
         }
 
         /**
-         * Ends the question.
+         * Builds the question.
          *
          * @return the question, ready to be answered
          * @throws IllegalArgumentException if there is no sound vessel, or a number is outside its range

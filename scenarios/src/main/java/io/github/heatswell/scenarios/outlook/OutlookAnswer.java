@@ -8,7 +8,7 @@ import io.github.heatswell.scenarios.spread.VariedHouse;
 import java.util.Objects;
 
 /**
- * What the years will do to the house of a scenario.
+ * Outlook for the house of a scenario.
  *
  * @param scenario the house, its run and its prices
  * @param house what is uncertain about it

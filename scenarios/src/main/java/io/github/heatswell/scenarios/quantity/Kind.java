@@ -19,7 +19,7 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 
 /**
- * A kind of quantity and the units it may be written in.
+ * A kind of quantity and its permitted units.
  *
  * @param <U> its units
  */
@@ -68,7 +68,7 @@ public final class Kind<U extends Unit> {
             new Kind<>("heat loss per degree", List.of(ConductanceUnit.values()));
     /** Elapsed times. */
     public static final Kind<DurationUnit> DURATION = new Kind<>("time", List.of(DurationUnit.values()));
-    /** Pure ratios. A bare number is not taken for one: 78 and 0.78 both look right, and only one is. */
+    /** Pure ratios. They need a percent sign: of 78 and 0.78 both look right, and only one is. */
     public static final Kind<RatioUnit> RATIO = new Kind<>("ratio", List.of(RatioUnit.PERCENT));
 
     private static final List<Kind<?>> ALL = List.of(
@@ -137,8 +137,7 @@ public final class Kind<U extends Unit> {
     }
 
     /**
-     * Finds a unit by one of its spellings: exactly as it stands, and otherwise without regard to case and blanks if that
-     * leaves but one unit.
+     * Finds a unit by its spelling: exactly as written, or ignoring case and spaces if that is unambiguous.
      */
     static final class Spelling {
 

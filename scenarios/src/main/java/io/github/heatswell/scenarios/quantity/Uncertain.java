@@ -12,8 +12,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * A quantity that is known only so well: {@code 4.2 bar +- 0.2 bar}, which means that the true value lies within with a
- * probability of 95 %, or {@code 4.0 bar to 4.6 bar}, in which every value is equally likely.
+ * An uncertain quantity: {@code 4.2 bar +- 0.2 bar}, which means that the true value lies within with a probability of
+ * 95 %, or {@code 4.0 bar to 4.6 bar}, in which every value is equally likely.
  *
  * @param distribution how its values are spread, in the unit
  * @param unit the unit as it was written, with the reference of a pressure if that was said
@@ -23,7 +23,7 @@ public record Uncertain(Distribution distribution, String unit) {
     private static final Pattern PLUS_MINUS = Pattern.compile("(.+?)\\s*(?:\\+-|\\+/-|\u00b1)\\s*(.+)");
     private static final Pattern RANGE = Pattern.compile("(.+?)\\s+to\\s+(.+)", Pattern.CASE_INSENSITIVE);
     private static final int DIGITS = 12;
-    /** Two quantities do not come near this length; the patterns would try a longer text in ever more ways. */
+    /** Longer than any two quantities; bounds the backtracking of the patterns. */
     private static final int LONGEST = 200;
 
     /**

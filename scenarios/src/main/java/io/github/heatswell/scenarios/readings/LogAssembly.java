@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
 
-/** Puts the rows of a file together to a log, and notes what is strange about them. */
+/** Assembles the rows of a file into a log, and notes oddities. */
 final class LogAssembly {
 
     /** Remarks are read on screens and pages, by owners with either kind of gauge. */
@@ -20,7 +20,7 @@ final class LogAssembly {
     /** What a diagnosis uses of a log (s): its first two days. */
     private static final double USED = 2 * 86_400.0;
 
-    /** So often a clock may be set back, and once for so many readings, before the rows are taken to be out of order. */
+    /** How often a clock may be set back, and at most once per this many readings, before the rows count as unsorted. */
     private static final int MAX_SET_BACK = 3;
 
     private static final int ORDERLY = 10;

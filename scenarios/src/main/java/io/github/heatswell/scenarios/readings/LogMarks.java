@@ -8,8 +8,8 @@ import java.util.function.DoubleUnaryOperator;
 import java.util.regex.Pattern;
 
 /**
- * What the numbers of a whole log say about the marks in them. A spreadsheet of another country takes the mark of the decimals for
- * that of thousands, and the other way round; every number is then a thousand times too large or too small.
+ * Detects confused decimal and thousands separators from all numbers of a log. A spreadsheet with another locale may
+ * swap them, making every number a thousand times too large or too small.
  */
 final class LogMarks {
 

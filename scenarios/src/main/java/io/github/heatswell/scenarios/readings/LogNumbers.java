@@ -5,8 +5,8 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 
 /**
- * Reads the numbers of a column as they are written, and sees to it that the marks in them mean one thing: a decimal point or comma,
- * never a mark of thousands, which would turn 1020 into 1.02.
+ * Reads the numbers of a column, and ensures that their marks are decimal points or commas throughout, never thousands
+ * separators, which would turn 1020 into 1.02.
  */
 final class LogNumbers {
 

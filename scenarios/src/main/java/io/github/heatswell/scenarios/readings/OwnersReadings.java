@@ -14,7 +14,7 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * Everything an owner has read.
+ * All readings of an owner.
  *
  * @param log the log of a gauge, if there is one
  * @param spots readings on site, possibly none

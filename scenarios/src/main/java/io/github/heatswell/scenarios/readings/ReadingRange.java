@@ -8,8 +8,8 @@ import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.Unit;
 
 /**
- * What a number in a file of readings can be, and how it is refused where it stands. The ranges of readings on site are those of
- * {@link SiteCheck}; those of loggers only keep out the numbers that a broken sensor sends, no source.
+ * Plausible range of a number in a file of readings. The ranges of readings on site are those of {@link SiteCheck};
+ * those of loggers only reject the output of broken sensors; no source.
  *
  * @param limits the range; pressures are gauge
  * @param unit the unit in which it is told

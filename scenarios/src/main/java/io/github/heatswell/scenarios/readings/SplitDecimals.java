@@ -6,10 +6,10 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 
 /**
- * Looks for decimals of the pressure that a decimal comma has put into the next column, which has a name for something else. It goes
- * by how decimals look: they wrap round when the whole number changes by one, jump about, begin with zeros, and are no temperature of
- * water. A temperature, a counter or the number of a device does none of that. Where pressures are in a unit as large as a bar, whole
- * numbers throughout are odd in themselves, and less is asked for.
+ * Detects pressure decimals that a decimal comma has moved into the next column. Decimals are recognised by how they
+ * look: they wrap around when the whole number changes by one, jump about, start with zeros, and are not plausible
+ * water temperatures. A temperature, a counter or the number of a device does none of that. Where pressures are in a
+ * unit as large as a bar, whole numbers throughout are odd in themselves, and less is asked for.
  */
 final class SplitDecimals {
 

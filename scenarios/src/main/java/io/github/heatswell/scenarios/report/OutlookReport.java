@@ -109,8 +109,8 @@ public final class OutlookReport {
         String present = shown.volume(result.expected().vesselVolume());
         rows.add(vessel(present + ", expected fading", result.expected(), words, shown));
         if (!result.slow().loss().equals(result.fast().loss())) {
-            rows.add(vessel(present + ", slowest fading", result.slow(), words, shown));
-            rows.add(vessel(present + ", fastest fading", result.fast(), words, shown));
+            rows.add(vessel(present + ", slowest loss", result.slow(), words, shown));
+            rows.add(vessel(present + ", fastest loss", result.fast(), words, shown));
         }
         result.larger()
                 .forEach(course -> rows.add(

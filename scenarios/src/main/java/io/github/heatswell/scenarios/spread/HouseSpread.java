@@ -8,7 +8,7 @@ import java.util.Objects;
 import java.util.function.BooleanSupplier;
 
 /**
- * The question how far the answer of a scenario may be off.
+ * Estimates how far off the answer of a scenario may be.
  */
 public final class HouseSpread {
 
@@ -113,7 +113,7 @@ public final class HouseSpread {
         }
 
         /**
-         * Ends the question.
+         * Builds the question.
          *
          * @return the question, ready to be answered
          * @throws IllegalArgumentException if more than 20 values are uncertain

@@ -9,7 +9,7 @@ import io.github.heatswell.study.StudyResult;
 import java.util.Objects;
 
 /**
- * How far the answer of a scenario may be off.
+ * Uncertainty of the answer of a scenario.
  *
  * @param scenario the house and its run
  * @param house what differed from sample to sample
@@ -40,7 +40,7 @@ public record SpreadAnswer(Scenario scenario, VariedHouse house, StudyResult res
     }
 
     /**
-     * What the relief valves gave off in the runs.
+     * Discharge of the relief valves in the runs.
      *
      * @return its spread (m3 of cold water)
      */
@@ -49,7 +49,7 @@ public record SpreadAnswer(Scenario scenario, VariedHouse house, StudyResult res
     }
 
     /**
-     * In how many of the samples a relief valve gave off water.
+     * Samples in which a relief valve discharged.
      *
      * @return the share of the samples that could be simulated
      */
@@ -86,7 +86,7 @@ public record SpreadAnswer(Scenario scenario, VariedHouse house, StudyResult res
     }
 
     /**
-     * How much an input has to do with the peak.
+     * Influence of an input on the peak.
      *
      * @param input its number, in the order of the inputs
      * @return the rank correlation (-), -1 to 1: above 0 if more of it raises the peak
@@ -96,10 +96,10 @@ public record SpreadAnswer(Scenario scenario, VariedHouse house, StudyResult res
     }
 
     /**
-     * How much an input has to do with the water given off.
+     * Influence of an input on the discharge.
      *
      * @param input its number, in the order of the inputs
-     * @return the rank correlation (-), -1 to 1: above 0 if more of it lets more water out
+     * @return the rank correlation (-), -1 to 1: above 0 if more of it increases the discharge
      */
     public double onRelieved(int input) {
         return result.importance(input, Answer.RELIEVED.ordinal());

@@ -1,5 +1,5 @@
 /**
- * How far the answer may be off: many houses are simulated that differ in what a scenario knows only so well.
+ * Uncertainty of an answer: many houses are simulated that differ in the scenario's uncertain values.
  * {@link io.github.heatswell.scenarios.spread.HouseSpread} is where to begin.
  */
 package io.github.heatswell.scenarios.spread;

@@ -13,7 +13,7 @@ import java.util.stream.Collectors;
  */
 public final class Combinations {
 
-    /** More runs than this make no table that anybody reads. */
+    /** Longer tables are not readable. */
     public static final int MAX_RUNS = 60;
 
     private final List<Variation> variations;

@@ -107,7 +107,7 @@ public record VariantRuns(List<Variant> variants, List<RunSummary> summaries, Li
     }
 
     /**
-     * Chooses a few of many that stand for all: the lowest, the highest, and others evenly between by rank.
+     * Chooses representatives: the lowest, the highest, and others spaced evenly by rank.
      *
      * @param values what they are ranked by; of equal ones the earlier counts as lower
      * @param count how many to choose, at least 2 and no more than there are

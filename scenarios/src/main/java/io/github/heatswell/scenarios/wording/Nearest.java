@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 
 /**
- * The known word a misspelt one most likely stands for.
+ * Finds the known word that a misspelt one most likely means.
  */
 public final class Nearest {
 

@@ -3,8 +3,8 @@ package io.github.heatswell.scenarios.wording;
 import java.util.stream.Collectors;
 
 /**
- * Text from outside, made fit for a terminal: control characters could move the cursor or recolour the screen, and a
- * text that never ends would bury the message around it.
+ * Makes external text safe for a terminal: control characters could move the cursor or recolour the screen, and an
+ * endless text would bury the message around it.
  */
 public final class Printable {
 
@@ -14,7 +14,7 @@ public final class Printable {
     private Printable() {}
 
     /**
-     * Tells whether a text holds nothing but characters that show.
+     * Whether a text contains only visible characters.
      *
      * @param text the text
      * @return true if it has no control, formatting or unassigned characters
@@ -24,7 +24,7 @@ public final class Printable {
     }
 
     /**
-     * The text with every character that does not show replaced by a question mark.
+     * The text with every invisible character replaced by a question mark.
      *
      * @param text the text
      * @return the text, in one line

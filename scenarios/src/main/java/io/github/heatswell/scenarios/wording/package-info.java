@@ -1,5 +1,4 @@
 /**
- * Small matters of wording that messages and tables share: the nearest known word to a misspelt one, and text from
- * outside made fit to be printed.
+ * Wording helpers for messages and tables: the nearest known word to a misspelt one, and external text made printable.
  */
 package io.github.heatswell.scenarios.wording;
