@@ -55,7 +55,7 @@ public record Axis(String label, double from, double to, List<Tick> ticks) {
      *
      * @param label the quantity with its unit
      * @param from the decimal logarithm of the value at the start of the scale, in the unit of the label
-     * @param to the decimal logarithm of the value at its end, above {@code from}
+     * @param to the decimal logarithm of the value at its end, in the unit of the label, above {@code from}
      * @return the scale, whose places are decimal logarithms
      * @throws IllegalArgumentException if it does not run forward
      */
