@@ -6,13 +6,13 @@ import java.util.OptionalDouble;
 /**
  * How low the precharge may fall.
  *
- * @param lowestGauge the lowest precharge with which on the worst day of the year no relief valve gives off water and
- *     the tank's working pressure is kept (Pa, gauge): 0 if any charge will do, empty if that of today does not
+ * @param lowestGauge the lowest precharge with which on the worst day of the year no relief valve discharges and the
+ *     tank's working pressure is kept (Pa, gauge): 0 if any charge will do, empty if that of today does not
  * @param rechargeBelowGauge the reading of the drained vessel that calls for the pump (Pa, gauge): what the findings
  *     call too low, or the lowest precharge with a margin for the tyre gauge if that is more; empty as the other, or if
  *     the plate of vessel or tank forbids to charge it as the supply stands: then the supply has to come down
  * @param pumpToGauge what to pump it to then, as the findings say (Pa, gauge); empty as the other
- * @param rechargeAfter when the expected fading comes to it (years), infinite if never; empty as the others
+ * @param rechargeAfter when it is reached at the expected loss (years), infinite if never; empty as the others
  */
 public record ChargeLimit(
         OptionalDouble lowestGauge,

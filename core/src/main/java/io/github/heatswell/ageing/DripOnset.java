@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
 
 /**
  * When dripping begins, as far as it can be said: the house is followed through the years many times, each time with
- * numbers as they may really be, and with a rate of fading that may be. Immutable.
+ * other plausible values and another plausible rate of precharge loss. Immutable.
  */
 public final class DripOnset {
 

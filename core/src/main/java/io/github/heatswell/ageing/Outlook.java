@@ -26,10 +26,10 @@ import java.util.stream.IntStream;
  * Looks years ahead: month by month the vessel loses precharge, the supply follows the seasons, and the worst day is
  * simulated.
  *
- * <p>Three courses are followed with the numbers of the house as described: with the rate of fading that is expected,
- * and with the lowest and the highest that may be. When dripping begins is also asked of many houses that deviate from
- * it as its numbers are uncertain, each with a rate of fading of its own. Months are twelfths of a year of 365 days;
- * the first begins on the house's day of the year, on which the vessel holds the charge of its description. Immutable.
+ * <p>Three courses are followed with the numbers of the house as described: at the expected, the lowest and the highest
+ * rate of precharge loss. When dripping begins is also asked of many houses that deviate from it as its numbers are
+ * uncertain, each with its own rate of precharge loss. Months are twelfths of a year of 365 days; the first begins on
+ * the house's day of the year, on which the vessel holds the charge of its description. Immutable.
  */
 public final class Outlook {
 
@@ -67,8 +67,8 @@ public final class Outlook {
      *
      * @param house the house, with a sound vessel
      * @param run how long its run is, above 0; of runs above three days the first three are taken
-     * @return a builder for ten years, the usual rates of fading, a mains without seasons, no larger vessel, and the usual
-     *     uncertainty of the house
+     * @return a builder for ten years, the usual rates of precharge loss, mains without seasons, no larger vessel, and
+     *     the usual uncertainty of the house
      */
     public static Builder builder(HotWaterSystem house, Duration run) {
         return new Builder(house, run);
@@ -119,7 +119,7 @@ public final class Outlook {
         Study.Builder study = Study.builder()
                 .samples(128)
                 .inputs(inputs)
-                .input("fading of the charge (share of all vessels)", Distribution.between(0, 1))
+                .input("precharge loss (share of all vessels)", Distribution.between(0, 1))
                 .outputs(DripOnset.OUTPUTS)
                 .model(values -> firstDripping(values, count));
         return studied.apply(study).build();

@@ -26,7 +26,7 @@ public record OutlookCourse(double vesselVolume, PrechargeLoss loss, List<Outloo
     }
 
     /**
-     * The first month in which a relief valve gives off water.
+     * The first month in which a relief valve discharges.
      *
      * @return the month, or empty if all stay shut all the years
      */
@@ -73,7 +73,7 @@ public record OutlookCourse(double vesselVolume, PrechargeLoss loss, List<Outloo
     }
 
     /**
-     * What the relief valves give off in one of the years, if every day were like the worst of its month.
+     * Discharge of the relief valves in one of the years, if every day were like the worst of its month.
      *
      * @param year the year, counted from 0
      * @return the volume (m3), 0 or more
@@ -101,7 +101,7 @@ public record OutlookCourse(double vesselVolume, PrechargeLoss loss, List<Outloo
     }
 
     /**
-     * What the relief valves give off in all the years.
+     * Discharge of the relief valves in all the years.
      *
      * @return the volume (m3), 0 or more
      */

@@ -12,7 +12,7 @@ import java.util.Optional;
  * @param dayOfYear the day, 1 to 365
  * @param prechargeGauge the precharge left (Pa, gauge), 0 or more
  * @param peakGauge the highest pressure of the run of that day, at the drain cock (Pa, gauge)
- * @param relievedDaily what the relief valves give off on such a day (m3), 0 or more
+ * @param relievedDaily discharge of the relief valves on such a day (m3), 0 or more
  * @param alarm the hazard that ended the run, or that the tank's working pressure was exceeded, or empty
  */
 public record OutlookMonth(
@@ -37,7 +37,7 @@ public record OutlookMonth(
      * @param dayOfYear the day, 1 to 365
      * @param prechargeGauge the precharge left (Pa, gauge), 0 or more
      * @param peakGauge the highest pressure of the run of that day, at the drain cock (Pa, gauge)
-     * @param relievedDaily what the relief valves give off on such a day (m3), 0 or more
+     * @param relievedDaily discharge of the relief valves on such a day (m3), 0 or more
      * @param alarm the hazard that ended the run, or that the tank's working pressure was exceeded, or empty
      */
     public OutlookMonth {
@@ -45,7 +45,7 @@ public record OutlookMonth(
     }
 
     /**
-     * Whether a relief valve gives off water.
+     * Whether a relief valve discharges.
      *
      * @return true if any
      */
@@ -63,7 +63,7 @@ public record OutlookMonth(
     }
 
     /**
-     * What the relief valves would give off if every day of the month were like this one, which is more than they do.
+     * Discharge of the relief valves if every day of the month were like this one: an upper bound.
      *
      * @return the volume (m3), 0 or more
      */

@@ -12,12 +12,12 @@ import java.util.stream.Stream;
  * Result of the look ahead.
  *
  * @param years how many
- * @param expected the course by the rate of fading that is expected
- * @param slow the course if the charge fades as slowly as may be
- * @param fast the course if it fades as fast as may be
+ * @param expected the course at the expected rate of precharge loss
+ * @param slow the course at the slowest rate
+ * @param fast the course at the fastest rate
  * @param larger the expected course with larger vessels, charged as the present one is today, the smallest first
  * @param onset when dripping begins with the present vessel, with its uncertainty
- * @param limit how low the charge of the present vessel may fade
+ * @param limit how low the precharge of the present vessel may fall
  * @param balances those of all runs behind it
  */
 public record OutlookResult(
@@ -37,12 +37,12 @@ public record OutlookResult(
      * Checks that everything is there and copies the list.
      *
      * @param years how many
-     * @param expected the course by the rate of fading that is expected
-     * @param slow the course if the charge fades as slowly as may be
-     * @param fast the course if it fades as fast as may be
+     * @param expected the course at the expected rate of precharge loss
+     * @param slow the course at the slowest rate
+     * @param fast the course at the fastest rate
      * @param larger the expected course with larger vessels, charged as the present one is today, the smallest first
      * @param onset when dripping begins with the present vessel, with its uncertainty
-     * @param limit how low the charge of the present vessel may fade
+     * @param limit how low the precharge of the present vessel may fall
      * @param balances those of all runs behind it
      */
     public OutlookResult {
@@ -56,11 +56,12 @@ public record OutlookResult(
     }
 
     /**
-     * How long the charge may go unchecked: a year, which is common practice, or half of the time to the earliest dripping
-     * that must be reckoned with ({@link DripOnset#early}, or all the time looked at if it is later) if that is shorter, but not
+     * How long the charge may go unchecked: a year, which is common practice, or half of the time to the earliest
+     * likely dripping ({@link DripOnset#early}, or all the time looked at if it is later) if that is shorter, but not
      * less than a month.
      *
-     * @return the time between two checks (years); empty if today's charge is no good, so that there is nothing to wait for
+     * @return the time between two checks (years); empty if today's charge is no good, so that there is nothing to wait
+     *     for
      */
     public OptionalDouble checkEvery() {
         if (limit.lowestGauge().isEmpty()) {

@@ -51,10 +51,10 @@ public record PrechargeLossRange(PrechargeLoss expected, PrechargeLoss slow, Pre
     }
 
     /**
-     * The rate that a share of all vessels does not exceed: even in the logarithm of the rate between the slowest and the
-     * expected, and between the expected and the fastest; even in the rate itself where the slowest is none at all.
+     * The rate that a share of all vessels does not exceed: even in the logarithm of the rate between the slowest and
+     * the expected, and between the expected and the fastest; even in the rate itself where the slowest is none at all.
      *
-     * @param share the share (-), 0 to 1; half of the vessels fade more slowly than expected
+     * @param share the share (-), 0 to 1; half of the vessels lose precharge more slowly than expected
      * @return the rate
      */
     PrechargeLoss quantile(double share) {

@@ -13,7 +13,7 @@ import java.util.OptionalDouble;
  * @param procedure the procedure
  * @param readings what the gauge should show, in the order of the procedure; those that a hazard prevented are missing
  * @param heatUp how the heat-up ends
- * @param drips whether a relief valve is expected to give off water, and how much
+ * @param drips whether a relief valve is expected to discharge, and how much
  * @param hazard the hazard at which the procedure ends, with the time since the run it happened in began (s), or empty
  * @param balances those of the runs behind it
  */
@@ -29,10 +29,12 @@ public record CheckSheet(
      * Copies the readings and checks that everything is there.
      *
      * @param procedure the procedure
-     * @param readings what the gauge should show, in the order of the procedure; those that a hazard prevented are missing
+     * @param readings what the gauge should show, in the order of the procedure; those that a hazard prevented are
+     *     missing
      * @param heatUp how the heat-up ends
-     * @param drips whether a relief valve is expected to give off water, and how much
-     * @param hazard the hazard at which the procedure ends, with the time since the run it happened in began (s), or empty
+     * @param drips whether a relief valve is expected to discharge, and how much
+     * @param hazard the hazard at which the procedure ends, with the time since the run it happened in began (s), or
+     *     empty
      * @param balances those of the runs behind it
      */
     public CheckSheet {
@@ -54,7 +56,7 @@ public record CheckSheet(
     public record HeatUp(boolean finished, double hottest) {}
 
     /**
-     * What relief valves are expected to give off, all together.
+     * Expected total discharge of the relief valves.
      *
      * @param volume from closing the taps to the next morning or the hazard (m3), as cold water
      * @param whenCold the flow while the house is cold and at rest (m3/s), as cold water: a valve that runs then is not

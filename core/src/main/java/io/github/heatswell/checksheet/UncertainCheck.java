@@ -166,7 +166,7 @@ public record UncertainCheck(CheckSheet sheet, PressureGauge gauge, StudyResult 
     }
 
     /**
-     * How many of the samples let a relief valve give off water between the closing of the taps and the next morning.
+     * Samples in which a relief valve discharges between the closing of the taps and the next morning.
      *
      * @return the share, an estimate of the probability
      */

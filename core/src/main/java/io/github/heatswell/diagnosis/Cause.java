@@ -18,7 +18,7 @@ public enum Cause {
     VESSEL_ISOLATED("the vessel is behind a closed isolating valve"),
     /** There is air in the piping. */
     TRAPPED_AIR("air is trapped in the piping"),
-    /** Mains or reducing valve stand at another pressure than described. */
+    /** The pressure of mains or reducing valve differs from the description. */
     SUPPLY_PRESSURE("the supply pressure differs from the description"),
     /** The seat of the reducing valve lets the mains' pressure creep in. */
     REDUCING_VALVE_CREEPS("the reducing valve does not close tight, so the mains pressure creeps in"),
@@ -28,7 +28,7 @@ public enum Cause {
     RELIEF_OPENS_LOW("the relief valve opens at a lower pressure than described"),
     /** A relief valve opens above its set pressure, or not at all as far as readings show. A hazard. */
     RELIEF_OPENS_HIGH("the relief valve opens at a higher pressure than described"),
-    /** A relief valve lets water by while it is closed. */
+    /** The closed seat of a relief valve leaks. */
     RELIEF_SEAT_WEEPS("the seat of the relief valve leaks"),
     /** A relief valve does not close. */
     RELIEF_STUCK_OPEN("the relief valve is stuck open a little"),

@@ -54,7 +54,7 @@ public enum Parameter {
             Scale.RATIO,
             SiteCheck.CAUGHT_VOLUME,
             SuspectHouse::seatWeep),
-    /** The pressure above which the seat of a relief valve lets water by (Pa, gauge). */
+    /** Pressure above which the seat of a relief valve leaks (Pa, gauge). */
     WEEPS_FROM(
             "pressure above which the seat of the relief valve leaks",
             "Pa",

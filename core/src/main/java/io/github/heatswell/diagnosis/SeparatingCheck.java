@@ -25,7 +25,7 @@ public record SeparatingCheck(
     /** So many uncertainties apart, a reading leaves no doubt. */
     private static final double CLEAR = 4;
 
-    /** Water hotter than this (K), 60 degC and what a float loses, burns within seconds and is caught by nobody. */
+    /** Water hotter than this (K), 60 degC plus rounding, burns within seconds and must not be caught. */
     private static final double TOO_HOT = 333.151;
 
     /**

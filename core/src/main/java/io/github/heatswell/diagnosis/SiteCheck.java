@@ -25,7 +25,7 @@ public enum SiteCheck {
             0.1e5,
             3,
             Range.HEATED),
-    /** What the relief pipe gives off while the tank is heated from cold and in the twelve hours from then (m3). */
+    /** Discharge of the relief pipe while the tank is heated from cold, up to twelve hours after the start (m3). */
     CAUGHT_VOLUME("the water that came out of the relief pipe in these twelve hours", "m3", 0.1e-3, 3, Range.CAUGHT),
     /** The temperature of the water at the nearest hot tap after a heat-up, behind the mixing valve if there is one (K). */
     HOT_TAP("the temperature of the water at the nearest hot tap after a heat-up", "K", 2, 1, Range.TEMPERATURE),

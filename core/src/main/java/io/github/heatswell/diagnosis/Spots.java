@@ -54,7 +54,7 @@ final class Spots {
         };
     }
 
-    /** A cold fill stands at supply pressure, so that its first reading shows how far the gauge sits above the drain cock. */
+    /** A cold fill is at supply pressure, so its first reading shows the gauge's height above the drain cock. */
     private Heating heating() {
         if (heating == null) {
             Duration duration = Forecaster.millis(SpotReadings.UNTIL_MORNING);
@@ -73,7 +73,7 @@ final class Spots {
         return heating;
     }
 
-    /** The same house from a cold fill, in which nobody opens a tap. */
+    /** The same house from a cold fill, without draws. */
     private HotWaterSystem undrawn(Heater heater) {
         Start cold = Start.builder()
                 .timeOfDay(house.start().timeOfDay(), DurationUnit.SECOND)

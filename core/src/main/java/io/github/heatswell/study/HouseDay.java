@@ -48,7 +48,7 @@ public final class HouseDay implements UncertainModel {
         PEAK("peak pressure (Pa gauge)"),
         /** The lowest pressure at the drain cock (Pa, gauge); at a hazard, the lowest until then. */
         LOWEST("lowest pressure (Pa gauge)"),
-        /** What all relief valves gave off together (m3), as cold water; at a hazard, until then. */
+        /** Total discharge of all relief valves (m3), as cold water; at a hazard, until then. */
         RELIEVED("relieved volume (m3)"),
         /** 1 if a hazard ended the run before its time, else 0. */
         HAZARD("ended by a hazard"),

@@ -13,7 +13,7 @@ import java.util.Objects;
 import java.util.function.Predicate;
 
 /**
- * How well the numbers of a house are usually known, where nobody has measured better. Each is a deviation from what the
+ * Usual uncertainty of the values of a house that were not measured better. Each is a deviation from what the
  * description says, in the unit named by {@link #unit()}, spread as {@link Distribution#around} says. The figures are
  * common practice without a source, except where noted.
  */

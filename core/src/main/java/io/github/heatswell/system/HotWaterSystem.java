@@ -118,7 +118,7 @@ public final class HotWaterSystem {
         return Optional.ofNullable(vessel);
     }
 
-    /** {@return the volume (m3) of air caught in the piping, at the pressure the run starts from, or empty if there is none} */
+    /** {@return the volume (m3) of air trapped in the piping, at the starting pressure, or empty if there is none} */
     public OptionalDouble trappedAir() {
         return trappedAir == null ? OptionalDouble.empty() : OptionalDouble.of(trappedAir);
     }
@@ -143,7 +143,7 @@ public final class HotWaterSystem {
         return start;
     }
 
-    /** {@return the pressure the supply stands at when a run starts: that of the mains, or what a reducing valve locks up at} */
+    /** {@return the static supply pressure at the start of a run: that of the mains, or the reducing valve's lock-up pressure} */
     public Pressure supplyAtStart() {
         double atmosphere = site.atmosphere();
         return Pressure.gauge(supply.staticAbsolute(start.timeOfDay(), atmosphere) - atmosphere, PressureUnit.PASCAL);

@@ -141,14 +141,13 @@ public final class ReliefValve {
     }
 
     /**
-     * {@return the volume flow (m3/s) of the fully lifted valve at its full-lift pressure; elsewhere it goes with the square root
-     * of the pressure above the air, as through any orifice}
+     * {@return the volume flow (m3/s) of the fully lifted valve at its full-lift pressure; elsewhere it varies with the square root of the pressure difference to the air, as for any orifice}
      */
     public double fullFlow() {
         return fullFlow;
     }
 
-    /** {@return how the lift follows the pressure} */
+    /** {@return how the lift depends on pressure} */
     public LiftCharacteristic liftCharacteristic() {
         return liftCharacteristic;
     }
@@ -158,7 +157,7 @@ public final class ReliefValve {
         return location;
     }
 
-    /** {@return the height (m) above the tank's drain cock, negative below it: so much higher a valve sees so much less pressure} */
+    /** {@return the height (m) above the tank's drain cock, negative below it; a higher valve sees less pressure} */
     public double height() {
         return height;
     }

@@ -33,7 +33,7 @@ final class Requirements {
         }
     }
 
-    /** Whether a name shows as it is: without line breaks, control characters and others that have no shape. */
+    /** Whether a name has only visible characters: no line breaks, control or other invisible characters. */
     static boolean shows(String text) {
         return text.codePoints().noneMatch(point -> switch (Character.getType(point)) {
             case Character.CONTROL,

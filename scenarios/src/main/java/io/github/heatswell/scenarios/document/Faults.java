@@ -21,7 +21,7 @@ public final class Faults {
     public Faults() {}
 
     /**
-     * Notes a fault, or counts it alone when there are many already.
+     * Adds a fault, or only counts it if there are already many.
      *
      * @param at where
      * @param message what, in one line
@@ -35,7 +35,7 @@ public final class Faults {
     }
 
     /**
-     * Whether more faults are counted alone, so that nobody will read what is said of them.
+     * Whether further faults are only counted, because there are already many.
      *
      * @return true if there are many already
      */

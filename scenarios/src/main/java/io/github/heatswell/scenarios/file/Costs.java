@@ -14,9 +14,9 @@ import java.util.Objects;
  *
  * @param currency what the prices are in, as the scenario writes it
  * @param water the price of a cubic metre of cold water with its waste water (currency/m3), 0 or more
- * @param waterInvented whether nobody gave that price
+ * @param waterInvented whether that price is invented
  * @param vessels the sizes on sale with their prices, the smallest first
- * @param vesselsInvented whether nobody gave these sizes and prices
+ * @param vesselsInvented whether these sizes and prices are invented
  */
 public record Costs(
         String currency, BigDecimal water, boolean waterInvented, List<NominalSize> vessels, boolean vesselsInvented) {
@@ -33,9 +33,9 @@ public record Costs(
      *
      * @param currency what the prices are in, as the scenario writes it
      * @param water the price of a cubic metre of cold water with its waste water (currency/m3), 0 or more
-     * @param waterInvented whether nobody gave that price
+     * @param waterInvented whether that price is invented
      * @param vessels the sizes on sale with their prices, the smallest first
-     * @param vesselsInvented whether nobody gave these sizes and prices
+     * @param vesselsInvented whether these sizes and prices are invented
      */
     public Costs {
         Objects.requireNonNull(currency, "currency");
@@ -44,7 +44,7 @@ public record Costs(
     }
 
     /**
-     * Prices nobody gave: 4.50 EUR for a cubic metre of water; for vessels of the common sizes 28 EUR and 2 EUR for every
+     * Invented prices: 4.50 EUR for a cubic metre of water; for vessels of the common sizes 28 EUR and 2 EUR for every
      * litre.
      *
      * @return the invented prices

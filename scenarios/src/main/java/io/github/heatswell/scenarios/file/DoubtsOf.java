@@ -12,7 +12,10 @@ import java.util.Optional;
 /** Unknowns of a scenario: values that were filled in or given as a range. A reading with an accuracy counts as known. */
 final class DoubtsOf {
 
-    /** How far usual values lie apart: lock-up rises from none to twice the usual, and what diaphragms let in; own judgement. */
+    /**
+     * Ranges of usual values: lock-up rise from zero to twice the usual, and the acceptance of diaphragms; own
+     * judgement.
+     */
     private static final Map<String, List<String>> USUAL = Map.of(
             "supply.reducing-valve.lock-up-rise", List.of("0 bar", "0.6 bar"),
             "vessel.acceptance", List.of("40 %", "90 %"));

@@ -8,7 +8,7 @@ import io.github.heatswell.system.Element;
 import io.github.heatswell.system.Heater;
 import java.util.List;
 
-/** What heats the water: its keys, and those of a second element. */
+/** Heater: its keys, and those of a second element. */
 final class HeaterSections {
 
     private static final Section<Element.Builder, Element> UPPER = new Section<>(

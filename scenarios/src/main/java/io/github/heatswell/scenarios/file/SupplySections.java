@@ -16,7 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
-/** The cold feed: its keys, and those of its parts. */
+/** Cold feed: its keys, and those of its parts. */
 final class SupplySections {
 
     /** One every five minutes, and some more. */

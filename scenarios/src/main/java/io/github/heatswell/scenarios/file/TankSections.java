@@ -11,7 +11,7 @@ import io.github.heatswell.system.Tank;
 import java.util.List;
 import java.util.Optional;
 
-/** What holds water and always did: tank and piping. */
+/** Tank and piping. */
 final class TankSections {
 
     /** As many runs of pipe as a file may describe. */

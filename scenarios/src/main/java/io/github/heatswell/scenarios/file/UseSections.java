@@ -12,7 +12,7 @@ import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.VolumeUnit;
 import java.util.List;
 
-/** What stands at the top of a file and belongs to the system as a whole: air, leaks, draws and the gauge. */
+/** Top-level keys for the system as a whole: air, leaks, draws and the gauge. */
 final class UseSections {
 
     private static final int MAX_LEAKS = 50;

@@ -9,7 +9,7 @@ import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.VesselBody;
 import java.util.List;
 
-/** The expansion vessel: its gas and water, and what stands on its plate. */
+/** Expansion vessel: gas, water and plate data. */
 final class VesselSections {
 
     static final Section<ExpansionVessel.Builder, ExpansionVessel> VESSEL = new Section<>(

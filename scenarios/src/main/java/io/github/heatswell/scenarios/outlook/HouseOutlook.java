@@ -37,7 +37,8 @@ public final class HouseOutlook {
      * Starts the question.
      *
      * @param scenario the house with its vessel, its run, its uncertain values and the sizes on sale
-     * @return a builder for ten years, the usual rates of fading, a mains without seasons and the next two larger sizes
+     * @return a builder for ten years, the usual rates of precharge loss, mains without seasons and the next two larger
+     *     sizes
      */
     public static Builder of(Scenario scenario) {
         return new Builder(scenario);

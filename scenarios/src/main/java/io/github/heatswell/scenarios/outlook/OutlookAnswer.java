@@ -12,7 +12,7 @@ import java.util.Objects;
  *
  * @param scenario the house, its run and its prices
  * @param house what is uncertain about it
- * @param fading how fast its charge fades
+ * @param fading its rate of precharge loss
  * @param mainsSwing the highest less the lowest pressure of the mains in a year (Pa, difference), 0 or more
  * @param result what was found
  */
@@ -24,7 +24,7 @@ public record OutlookAnswer(
      *
      * @param scenario the house, its run and its prices
      * @param house what is uncertain about it
-     * @param fading how fast its charge fades
+     * @param fading its rate of precharge loss
      * @param mainsSwing the highest less the lowest pressure of the mains in a year (Pa, difference), 0 or more
      * @param result what was found
      */
@@ -36,7 +36,7 @@ public record OutlookAnswer(
     }
 
     /**
-     * What the water given off in one of the years costs.
+     * Cost of the water discharged in one of the years.
      *
      * @param course the course
      * @param year the year, counted from 0
@@ -47,7 +47,7 @@ public record OutlookAnswer(
     }
 
     /**
-     * What the water given off in all the years costs.
+     * Cost of the water discharged in all the years.
      *
      * @param course the course
      * @return the price (-), in the scenario's currency, not rounded
