@@ -162,7 +162,7 @@ final class Balance {
         column.prepare(y, vector, modes);
         branch.prepare(y, modes.diaphragm, cold, conditions.coldRate());
         relief.prepare(p, modes, cold.density(), column.topDensity());
-        prepareSeat(p, y[StateVector.MAINS], modes.rule);
+        prepareSeat(p, y[StateVector.MAINS]);
         leakFlow = 0;
         leakSlope = 0;
         if (plant.leakage > 0 && p > plant.atmosphere) {
@@ -180,10 +180,10 @@ final class Balance {
                         : 0);
     }
 
-    private void prepareSeat(double p, double mains, PressureRule rule) {
+    private void prepareSeat(double p, double mains) {
         seatFlow = 0;
         seatSlope = 0;
-        if (plant.feed.leaks() && conditions.supplyOpen() && rule != PressureRule.RETURNING) {
+        if (plant.feed.leaks() && conditions.supplyOpen()) {
             seatFlow = cold.density() * plant.feed.throughSeat(p, mains);
             seatSlope = cold.density() * plant.feed.seatSlope(p, mains);
         }
@@ -510,7 +510,8 @@ final class Balance {
 
     /**
      * Steps the pressure at once, with all other flows at rest: water is pressed from the branch into the tank, or out
-     * of it, with its enthalpy.
+     * of it, with its enthalpy. A step may be some bars, over which work and enthalpy change: the midpoint rule follows
+     * them.
      *
      * @param y the state, with the pressure before; temperatures and carried energy are changed with the pressure
      * @param modes the modes
@@ -518,9 +519,16 @@ final class Balance {
      */
     void press(double[] y, Modes modes, double step) {
         lastModes = null;
-        double p = y[StateVector.PRESSURE];
-        column.prepare(y, vector, modes);
-        prepareCold(y[StateVector.COLD], p);
+        double[] halfway = y.clone();
+        pressFrom(y, halfway, modes, step / 2);
+        pressFrom(halfway, y, modes, step);
+    }
+
+    /** Moves a state by a step (Pa) as it would move at another one. */
+    private void pressFrom(double[] at, double[] y, Modes modes, double step) {
+        double p = at[StateVector.PRESSURE];
+        column.prepare(at, vector, modes);
+        prepareCold(at[StateVector.COLD], p);
         double port = (step > 0 ? cold.enthalpy() : column.bottomEnthalpy()) - referenceEnthalpy;
         double[] warmer = probe;
         double in = column.press(step, cold.enthalpy(), warmer, vector.lowest);
@@ -528,7 +536,7 @@ final class Balance {
             y[i] += warmer[i];
         }
         y[StateVector.CARRIED] += in * port - p * column.shellRate(step);
-        y[StateVector.PRESSURE] = p + step;
+        y[StateVector.PRESSURE] += step;
     }
 
     /** All water in the system (kg). */

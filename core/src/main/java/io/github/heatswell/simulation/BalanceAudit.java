@@ -49,18 +49,20 @@ final class BalanceAudit {
 
     /**
      * Adds the water that came in, or went back, when the pressure was set exactly to the feed's: the last pascals of
-     * an asymptotic approach. Nothing else that changes with the modes is added, so it would show in the audit.
+     * an asymptotic approach. If they move the diaphragm off its seat or limit, the vessel takes its share. Nothing else
+     * that changes with the modes is added, so it would show in the audit.
      *
      * @param y the state, with its new pressure; the tank's temperatures follow
-     * @param modes the modes from now on
+     * @param modes the modes from now on, with the diaphragm where it was
+     * @param moved the modes with the diaphragm where the new pressure moves it
      * @param pressure the pressure (Pa, absolute) before it
      */
-    void adjust(double[] y, Modes modes, double pressure) {
+    void adjust(double[] y, Modes modes, Modes moved, double pressure) {
         double step = y[StateVector.PRESSURE] - pressure;
         y[StateVector.PRESSURE] = pressure;
         double before = balance.inventory(y, modes);
         balance.press(y, modes, step);
-        double gained = balance.inventory(y, modes) - before;
+        double gained = balance.inventory(y, moved) - before;
         y[StateVector.LET_IN] += Math.max(gained, 0);
         y[StateVector.RETURNED] += Math.max(-gained, 0);
     }

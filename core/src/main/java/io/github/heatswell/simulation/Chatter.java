@@ -11,8 +11,13 @@ final class Chatter {
 
     /** This many openings in a row */
     private static final int OPENINGS = 500;
-    /** within this average time (s) each are chatter. */
+    /** within this average time (s) each are chatter, */
     private static final double SHORTEST_CYCLE = 1;
+    /**
+     * or within this (s) where the feed stands above the reseat pressure: the feed drives the valve then, not
+     * expansion, as long as the supply is open.
+     */
+    private static final double SHORTEST_CYCLE_FED = 5;
 
     private final Map<String, Row> rows = new HashMap<>();
 
@@ -21,10 +26,17 @@ final class Chatter {
         private int openings;
     }
 
-    /** Records an opening; returns whether the valve chatters. */
-    boolean seen(double time, String valve) {
+    /**
+     * Records an opening.
+     *
+     * @param time when (s)
+     * @param valve the name of the valve
+     * @param fed whether the feed stands above its reseat pressure
+     * @return whether the valve chatters
+     */
+    boolean seen(double time, String valve, boolean fed) {
         Row row = rows.computeIfAbsent(valve, name -> new Row());
-        if (time - row.began > row.openings * SHORTEST_CYCLE) {
+        if (time - row.began > row.openings * (fed ? SHORTEST_CYCLE_FED : SHORTEST_CYCLE)) {
             row.began = time;
             row.openings = 0;
         }

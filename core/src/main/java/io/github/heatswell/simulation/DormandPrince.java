@@ -33,6 +33,15 @@ final class DormandPrince {
     /** Takes the finished steps. */
     interface Reader {
         /**
+         * Looks at a step before it is taken, and cuts it where the integration ends.
+         *
+         * @param step the step, valid during the call
+         */
+        default void cut(DenseOutput step) {
+            // it is taken as it is
+        }
+
+        /**
          * Takes a step.
          *
          * @param step the step, valid during the call
@@ -48,6 +57,12 @@ final class DormandPrince {
     private static final double MAX_REDUCTION = 0.2;
 
     private static final double MAX_GROWTH = 10;
+    /** A step cut before this fraction (-) of it is repeated if the solution there is coarse, */
+    private static final double CUT_EARLY = 0.3;
+    /** that is, if its rates are off by this many times the tolerance over the time so far, */
+    private static final double COARSE = 10;
+    /** with a step this much (-) longer than the cut one, so that the event falls near its end. */
+    private static final double LITTLE_LONGER = 1.1;
     /** Error (1 is acceptable) assigned to a trial step that left the computable range. */
     private static final double BEYOND_ALL = 1e12;
 
@@ -69,6 +84,7 @@ final class DormandPrince {
     private final double[] relative;
     private final int alike;
     private final double[][] rates;
+    private final double[] found;
     private final DenseOutput step;
     private double[] y;
     private double[] next;
@@ -89,6 +105,7 @@ final class DormandPrince {
         this.relative = relative.clone();
         this.alike = alike;
         rates = new double[STAGES.length + 1][absolute.length];
+        found = new double[absolute.length];
         y = new double[absolute.length];
         next = new double[absolute.length];
         step = new DenseOutput(absolute.length);
@@ -126,6 +143,11 @@ final class DormandPrince {
             }
             double until = reachesEnd ? end : time + length;
             step.load(time, y, until, next, rates);
+            reader.cut(step);
+            if (step.to() - time < CUT_EARLY * length && isCoarse(equations)) {
+                wanted = LITTLE_LONGER * (step.to() - time);
+                continue;
+            }
             if (!reader.read(step) || until >= end) {
                 return step;
             }
@@ -173,6 +195,23 @@ final class DormandPrince {
         double squares = errors(length, 0, alike) + (others > 0 ? errors(length, alike, y.length) / others : 0);
         double error = Math.sqrt(squares / (others > 0 ? alike + 1 : alike));
         return Double.isNaN(error) ? BEYOND_ALL : error;
+    }
+
+    /**
+     * Whether the continuous solution is off where it was cut, judged by its rates. It is of a lower order than the
+     * step, whose error estimate says nothing about it.
+     */
+    private boolean isCoarse(Equations equations) {
+        double[] there = step.last();
+        evaluate(equations, step.to(), there, found);
+        double elapsed = step.to() - step.from();
+        for (int k = 0; k < there.length; k++) {
+            double off = elapsed * Math.abs(found[k] - step.rate(k, step.to()));
+            if (off > COARSE * tolerance(k, Math.abs(there[k]))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** The sum of the squares of the errors of neighbouring components, each in units of its tolerance. */

@@ -26,8 +26,10 @@ final class Engine {
     private static final double SHORTEST_SEGMENT = 1e-6;
     /** This many mode changes at one instant mean that two rules contradict each other. */
     private static final int MAX_CHANGES_AT_ONCE = 500;
-    /** After this many, a pressure that seems settled is integrated instead. */
+    /** After this many, a pressure that seems settled is integrated instead, */
     private static final int MAX_SETTLING_AT_ONCE = 50;
+    /** for this many of its time constants; then it may have settled after all. */
+    private static final double INTEGRATED_FOR = 1_000;
 
     private final HotWaterSystem system;
     private final double end;
@@ -163,6 +165,7 @@ final class Engine {
             now.removeIf(EventDetector::settles);
         } else if (modes.rule == PressureRule.FILLING && plant.feed.droop > 0) {
             state = approach.from(state, modes, now);
+            balance.evaluate(state, modes, rates);
         }
         for (EventDetector watch : now) {
             if (watch.distance().from(state) <= 0) {
@@ -170,6 +173,9 @@ final class Engine {
             }
         }
         double until = Math.min(Math.min(end, conditions.until()), pauses.nextEnd(time));
+        if (!maySettle) {
+            until = Math.min(until, time + INTEGRATED_FOR * balance.settlingTime());
+        }
         if (until - time <= SHORTEST_SEGMENT) {
             time = until;
             return Optional.empty();
@@ -248,7 +254,7 @@ final class Engine {
             world();
         } else if (kind != null) {
             recorder.event(time, due, state);
-            if (kind == EventKind.RELIEF_OPENED && chatter.seen(time, due.device())) {
+            if (kind == EventKind.RELIEF_OPENED && chatter.seen(time, due.device(), fedAboveReseat(due.device()))) {
                 recorder.event(time, EventKind.RELIEF_CHATTERS, due.device(), state);
                 return true;
             }
@@ -267,13 +273,19 @@ final class Engine {
         return false;
     }
 
+    private boolean fedAboveReseat(String valve) {
+        double standing = plant.feed.standing(state[StateVector.MAINS]);
+        return conditions.supplyOpen()
+                && Arrays.stream(plant.valves).anyMatch(v -> v.name.equals(valve) && v.reseatPressure < standing);
+    }
+
     /** Selects the modes that follow from the state, and reports the changes an owner would notice. */
     private void choose(Modes candidate) {
         Modes before = modes;
         double pressure = state[StateVector.PRESSURE];
         modes = chooser.choose(candidate, conditions, state, maySettle);
         if (state[StateVector.PRESSURE] != pressure) {
-            ledger.adjust(state, modes, pressure);
+            ledger.adjust(state, modes, chooser.withDiaphragm(modes, state), pressure);
         }
         reportSupply(before.rule, modes.rule);
         reportHeater();

@@ -22,12 +22,8 @@ import java.util.function.UnaryOperator;
  */
 final class EventDetectors {
 
-    /** Half the gap (Pa) between the two thresholds of a check valve, and at most that of a diaphragm. */
+    /** Half the gap (Pa) between the two thresholds of a check valve. */
     private static final double PRESSURE_GAP = 1e-4;
-    /** The gap of a diaphragm is at most this fraction (-) of its seat pressure, with which rounding scales. */
-    private static final double PART_GAP = 2e-10;
-    /** Nor may a diaphragm's two modes differ by more water (m3) than this: with a large vessel a gap holds milligrams. */
-    private static final double WATER_GAP = 1e-11;
     /**
      * A modulating valve this close (Pa) to its reseat pressure passes a drop an hour and counts as closed; otherwise
      * it would approach the reseat pressure forever.
@@ -70,18 +66,11 @@ final class EventDetectors {
     private final CompiledSystem plant;
     private final StateVector vector;
     private final Balance balance;
-    private final double diaphragmGap;
 
     EventDetectors(CompiledSystem plant, StateVector vector, Balance balance) {
         this.plant = plant;
         this.vector = vector;
         this.balance = balance;
-        diaphragmGap = plant.vessel == null ? 0 : gap(plant.vessel);
-    }
-
-    private static double gap(GasCushion vessel) {
-        double seat = vessel.pressureWith(0, vessel.temperature);
-        return Math.min(PRESSURE_GAP, Math.min(PART_GAP * Math.abs(seat), vessel.pressureOf(WATER_GAP)));
     }
 
     /**
@@ -278,24 +267,24 @@ final class EventDetectors {
                 watches.add(EventDetector.of(
                         EventKind.VESSEL_LIFTED,
                         floating,
-                        y -> vessel.pressureWith(0, y[GAS]) - y[PRESSURE] + diaphragmGap));
+                        y -> vessel.pressureWith(0, y[GAS]) - y[PRESSURE] + vessel.gap));
             case FLOATING -> {
                 watches.add(EventDetector.of(
                         EventKind.VESSEL_SEATED,
                         now -> now.withDiaphragm(Diaphragm.SEATED),
-                        y -> y[PRESSURE] - vessel.pressureWith(0, y[GAS]) + diaphragmGap));
+                        y -> y[PRESSURE] - vessel.pressureWith(0, y[GAS]) + vessel.gap));
                 if (vessel.largestWater < vessel.volume) {
                     watches.add(EventDetector.of(
                             EventKind.VESSEL_BOTTOMED_OUT,
                             now -> now.withDiaphragm(Diaphragm.BOTTOMED_OUT),
-                            y -> vessel.pressureWith(vessel.largestWater, y[GAS]) - y[PRESSURE] + diaphragmGap));
+                            y -> vessel.pressureWith(vessel.largestWater, y[GAS]) - y[PRESSURE] + vessel.gap));
                 }
             }
             case BOTTOMED_OUT ->
                 watches.add(EventDetector.of(
                         EventKind.VESSEL_FREED,
                         floating,
-                        y -> y[PRESSURE] - vessel.pressureWith(vessel.largestWater, y[GAS]) + diaphragmGap));
+                        y -> y[PRESSURE] - vessel.pressureWith(vessel.largestWater, y[GAS]) + vessel.gap));
         }
     }
 

@@ -56,11 +56,11 @@ final class EventLocator {
     }
 
     /**
-     * Cuts a step at its first event; returns whether there is one. The balance must have been evaluated last at the
-     * end of the step, where the method takes its last stage. A threshold crossed and re-crossed by a pressure that
-     * turns within the step is not missed.
+     * Cuts a step at its first event. The balance must have been evaluated last at the end of the step, where the method
+     * takes its last stage. A threshold crossed and re-crossed by a pressure that turns within the step is not missed.
      */
-    boolean isIn(DenseOutput step) {
+    void lookAt(DenseOutput step) {
+        due = null;
         double[] end = step.last();
         DenseOutput.Rate pressure = time -> step.rate(StateVector.PRESSURE, time);
         if (step.turns(pressure)) {
@@ -71,13 +71,13 @@ final class EventLocator {
                 balance.evaluate(there, modes, rates);
             }
             if (isDueBy(turn, there, step)) {
-                return true;
+                return;
             }
             if (flowsMatter) {
                 balance.evaluate(end, modes, rates);
             }
         }
-        return isDueBy(step.to(), end, step);
+        isDueBy(step.to(), end, step);
     }
 
     private boolean isDueBy(double time, double[] then, DenseOutput step) {

@@ -1,5 +1,6 @@
 package io.github.heatswell.simulation;
 
+import io.github.heatswell.simulation.Modes.Diaphragm;
 import io.github.heatswell.system.ExpansionVessel;
 
 /**
@@ -10,6 +11,12 @@ final class GasCushion {
 
     /** Ratio of heat capacities cv/cp of a diatomic gas (-). */
     private static final double CV_OVER_CP = 2.5 / 3.5;
+    /** The gap of the diaphragm (Pa) is at most this, */
+    private static final double MAX_GAP = 1e-4;
+    /** and this fraction (-) of its seat pressure, with which rounding scales. */
+    private static final double PART_GAP = 2e-10;
+    /** Nor may the two positions differ by more water (m3) than this: with a large vessel a gap holds milligrams. */
+    private static final double WATER_GAP = 1e-11;
 
     final double volume;
     final double largestWater;
@@ -19,6 +26,12 @@ final class GasCushion {
     final double timeConstant;
     /** Temperature around the vessel (K). */
     final double temperature;
+
+    /**
+     * How far (Pa) beyond its seat or limit the pressure moves the diaphragm. Physics has one threshold there; two, a hair
+     * apart, keep rounding from reversing a change just made.
+     */
+    final double gap;
 
     private final double offset;
 
@@ -30,6 +43,29 @@ final class GasCushion {
         timeConstant = described.gasTimeConstant().orElse(0);
         temperature = described.temperature().orElse(roomTemperature);
         this.offset = offset;
+        double seat = pressureWith(0, temperature);
+        gap = Math.min(MAX_GAP, Math.min(PART_GAP * Math.abs(seat), pressureOf(WATER_GAP)));
+    }
+
+    /**
+     * Where the diaphragm is once the pressure has moved it.
+     *
+     * @param before where it was
+     * @param pressure the pressure (Pa, absolute)
+     * @param gasTemperature the temperature of the gas (K)
+     */
+    Diaphragm moved(Diaphragm before, double pressure, double gasTemperature) {
+        double seat = pressureWith(0, gasTemperature)
+                + (before == Diaphragm.FLOATING || before == Diaphragm.BOTTOMED_OUT ? -gap : gap);
+        // high above the tank the gas pressure may exceed the water's, whatever volume its law then gives
+        if (pressure <= seat) {
+            return Diaphragm.SEATED;
+        }
+        if (largestWater >= volume) {
+            return Diaphragm.FLOATING;
+        }
+        double limit = pressureWith(largestWater, gasTemperature) + (before == Diaphragm.BOTTOMED_OUT ? -gap : gap);
+        return pressure >= limit ? Diaphragm.BOTTOMED_OUT : Diaphragm.FLOATING;
     }
 
     /**

@@ -1,6 +1,5 @@
 package io.github.heatswell.simulation;
 
-import io.github.heatswell.simulation.Modes.Diaphragm;
 import io.github.heatswell.simulation.Modes.PressureRule;
 
 /**
@@ -49,7 +48,7 @@ final class RegimeSelector {
 
     /** The modes a state starts with, before any rule is chosen. */
     Modes atStart(double[] y) {
-        Modes modes = Modes.resting(plant).withDiaphragm(diaphragm(y));
+        Modes modes = withDiaphragm(Modes.resting(plant), y);
         for (int i = 0; i < plant.valves.length; i++) {
             if (plant.valves[i].stuckOpen) {
                 modes = modes.withLift(i, Valve.Lift.PRESSURE);
@@ -64,18 +63,11 @@ final class RegimeSelector {
         return modes;
     }
 
-    private Diaphragm diaphragm(double[] y) {
-        if (plant.vessel == null) {
-            return Diaphragm.ABSENT;
-        }
-        double p = y[StateVector.PRESSURE];
-        double gas = y[StateVector.GAS];
-        // high above the tank the gas pressure may exceed the water's, whatever volume its law then gives
-        if (p <= plant.vessel.pressureWith(0, gas)) {
-            return Diaphragm.SEATED;
-        }
-        boolean full = p >= plant.vessel.pressureWith(plant.vessel.largestWater, gas);
-        return full ? Diaphragm.BOTTOMED_OUT : Diaphragm.FLOATING;
+    /** The modes with the diaphragm where the pressure of a state moves it. */
+    Modes withDiaphragm(Modes modes, double[] y) {
+        return plant.vessel == null
+                ? modes
+                : modes.withDiaphragm(plant.vessel.moved(modes.diaphragm, y[StateVector.PRESSURE], y[StateVector.GAS]));
     }
 
     /**

@@ -79,7 +79,8 @@ final class SegmentSolver {
      */
     private double pressureTolerance(CompiledSystem plant) {
         double vessel = plant.vessel == null ? 0 : plant.vessel.volume / plant.startPressure;
-        double give = plant.tankVolume * (5e-10 + plant.shellCompliance) + plant.pipeGrowth + vessel;
+        double air = plant.airConstant / (plant.startPressure * plant.startPressure);
+        double give = plant.tankVolume * (5e-10 + plant.shellCompliance) + plant.pipeGrowth + vessel + air;
         return relativeTolerance * Math.min(plant.startPressure, moved(plant) / give);
     }
 
@@ -135,12 +136,19 @@ final class SegmentSolver {
                 length,
                 longest,
                 Math.min(guess.under(drawn), longest),
-                step -> {
-                    steps++;
-                    boolean due = first.isIn(step);
-                    reader.read(step);
-                    tooMuch = effort.isTooMuch(steps, begins + step.to());
-                    return !due && !tooMuch;
+                new DormandPrince.Reader() {
+                    @Override
+                    public void cut(DenseOutput step) {
+                        first.lookAt(step);
+                    }
+
+                    @Override
+                    public boolean read(DenseOutput step) {
+                        steps++;
+                        reader.read(step);
+                        tooMuch = effort.isTooMuch(steps, begins + step.to());
+                        return first.due() == null && !tooMuch;
+                    }
                 });
         guess.goingOnWith(stepper.comfortableStep());
         segments++;

@@ -40,6 +40,8 @@ final class StiffApproach {
      */
     double[] from(double[] start, Modes modes, List<EventDetector> watches) {
         double[] y = start.clone();
+        double[] before = null;
+        double step = 0;
         for (int i = 0; i < MAX_ITERATIONS; i++) {
             balance.evaluate(y, modes, rates);
             if (balance.settlingTime() > AT_ONCE || isDue(watches, y)) {
@@ -49,10 +51,17 @@ final class StiffApproach {
             if (Math.abs(distance) < THERE) {
                 return y;
             }
-            if (distance < 0 && leaving() <= 0) {
+            if (distance >= 0 || leaving() > 0) {
+                before = y.clone();
+                step = distance;
+            } else if (before != null) {
+                // a seat gives way the more the nearer the pressure is to the mains: the step was too long
+                System.arraycopy(before, 0, y, 0, y.length);
+                step /= 2;
+            } else {
                 return start;
             }
-            move(y, modes, distance);
+            move(y, modes, step);
         }
         return start;
     }

@@ -72,11 +72,11 @@ final class MainsPort {
         if (mode.day().cutOff()) {
             return 0;
         }
+        double seat = density * leakage(supply.mains().absolute(clock + time, air) - p);
         return switch (mode.mains()) {
-            case IN ->
-                inward * (feed(time) - p) + density * leakage(supply.mains().absolute(clock + time, air) - p);
-            case BACK -> piping * (back(time) - p);
-            case SHUT -> density * leakage(supply.mains().absolute(clock + time, air) - p);
+            case IN -> inward * (feed(time) - p) + seat;
+            case BACK -> piping * (back(time) - p) + seat;
+            case SHUT -> seat;
         };
     }
 

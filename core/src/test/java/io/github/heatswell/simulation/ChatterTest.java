@@ -17,7 +17,7 @@ import io.github.heatswell.units.Pressure;
 import java.time.Duration;
 import org.junit.jupiter.api.Test;
 
-/** Regression: what counts as chatter, more than 500 openings that take a second or less each. */
+/** Regression: what counts as chatter, more than 500 openings that take a second or less each, or five where the feed drives them. */
 class ChatterTest {
 
     /** Whether a valve that opens every so many seconds is ever said to chatter. */
@@ -25,7 +25,7 @@ class ChatterTest {
         Chatter chatter = new Chatter();
         boolean seen = false;
         for (int i = 0; i < openings; i++) {
-            seen |= chatter.seen(first + i * cycle, "valve");
+            seen |= chatter.seen(first + i * cycle, "valve", false);
         }
         return seen;
     }
@@ -46,8 +46,8 @@ class ChatterTest {
     void eachValveCountsForItself() {
         Chatter chatter = new Chatter();
         for (int i = 0; i < 400; i++) {
-            assertFalse(chatter.seen(0.1 * i, "one"));
-            assertFalse(chatter.seen(0.1 * i, "other"));
+            assertFalse(chatter.seen(0.1 * i, "one", false));
+            assertFalse(chatter.seen(0.1 * i, "other", false));
         }
     }
 
@@ -55,10 +55,22 @@ class ChatterTest {
     void aPauseBeginsTheCountAnew() {
         Chatter chatter = new Chatter();
         for (int i = 0; i < 400; i++) {
-            assertFalse(chatter.seen(0.1 * i, "valve"));
+            assertFalse(chatter.seen(0.1 * i, "valve", false));
         }
         for (int i = 0; i < 400; i++) {
-            assertFalse(chatter.seen(1_000 + 0.1 * i, "valve"), "opening " + i + " after the pause");
+            assertFalse(chatter.seen(1_000 + 0.1 * i, "valve", false), "opening " + i + " after the pause");
+        }
+    }
+
+    @Test
+    void theFeedDrivesSlowerChatter() {
+        Chatter chatter = new Chatter();
+        for (int i = 0; i < 500; i++) {
+            assertFalse(chatter.seen(4 * i, "valve", true));
+        }
+        assertTrue(chatter.seen(2_000, "valve", true));
+        for (int i = 0; i < 5_000; i++) {
+            assertFalse(chatter.seen(6 * i, "slower", true));
         }
     }
 
