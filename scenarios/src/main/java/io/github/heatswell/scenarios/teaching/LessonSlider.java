@@ -3,9 +3,8 @@ package io.github.heatswell.scenarios.teaching;
 import io.github.heatswell.assessment.Measure;
 import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.units.Decimals;
 import io.github.heatswell.units.UnitSystem;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -69,15 +68,11 @@ record LessonSlider(Lesson.House house, String label, List<String> fields, List<
     private List<String> between(int parts) {
         List<String> refined = new ArrayList<>();
         for (int i = 0; i + 1 < values.size(); i++) {
-            BigDecimal low = new BigDecimal(values.get(i));
-            BigDecimal step = new BigDecimal(values.get(i + 1)).subtract(low);
+            double low = Double.parseDouble(values.get(i));
+            double step = Double.parseDouble(values.get(i + 1)) - low;
             refined.add(values.get(i));
             for (int part = 1; part < parts; part++) {
-                BigDecimal exact =
-                        low.add(step.multiply(BigDecimal.valueOf(part)).divide(BigDecimal.valueOf(parts)));
-                String value = exact.setScale(DECIMALS, RoundingMode.HALF_UP)
-                        .stripTrailingZeros()
-                        .toPlainString();
+                String value = Decimals.atMost(low + step * part / parts, DECIMALS);
                 if (!refined.contains(value) && !values.contains(value)) {
                     refined.add(value);
                 }

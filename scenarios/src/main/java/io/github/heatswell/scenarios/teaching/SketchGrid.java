@@ -6,10 +6,9 @@ import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.report.Svg;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.units.Decimals;
 import io.github.heatswell.units.Unit;
 import io.github.heatswell.units.UnitSystem;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -180,23 +179,17 @@ final class SketchGrid {
     }
 
     private void line(double x1, double y1, double x2, double y2) {
-        svg.append(String.format(
-                Locale.ROOT,
-                "<line x1=\"%.1f\" y1=\"%.1f\" x2=\"%.1f\" y2=\"%.1f\" stroke=\"#9aa7ad\" stroke-width=\"1\"/>",
-                x1,
-                y1,
-                x2,
-                y2));
+        svg.append("<line x1=\"" + at(x1) + "\" y1=\"" + at(y1) + "\" x2=\"" + at(x2) + "\" y2=\"" + at(y2)
+                + "\" stroke=\"#9aa7ad\" stroke-width=\"1\"/>");
     }
 
     private void text(double x, double y, String anchor, String words) {
-        svg.append(String.format(
-                Locale.ROOT,
-                "<text x=\"%.1f\" y=\"%.1f\" text-anchor=\"%s\" font-size=\"13\" font-family=\"sans-serif\">%s</text>",
-                x,
-                y,
-                anchor,
-                words));
+        svg.append("<text x=\"" + at(x) + "\" y=\"" + at(y) + "\" text-anchor=\"" + anchor
+                + "\" font-size=\"13\" font-family=\"sans-serif\">" + words + "</text>");
+    }
+
+    private static String at(double place) {
+        return Decimals.atMost(place, 1);
     }
 
     /**
@@ -241,8 +234,8 @@ final class SketchGrid {
         /** What stands at a line. */
         String label(int line) {
             int decimals = Math.max(0, -(int) Math.floor(Math.log10(step) + 1e-9));
-            BigDecimal value = BigDecimal.valueOf(from + line * step).setScale(decimals, RoundingMode.HALF_UP);
-            return value.signum() == 0 ? "0" : value.toPlainString();
+            double value = from + line * step;
+            return value == 0 ? "0" : Decimals.fixed(value, decimals);
         }
 
         /** A distance of 1, 2 or 5 times a power of ten, at most eight of which make a span. */

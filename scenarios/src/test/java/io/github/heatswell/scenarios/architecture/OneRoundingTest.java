@@ -29,10 +29,7 @@ class OneRoundingTest {
             "FixedDecimals.java",
             "Axis.java",
             "SvgWriter.java",
-            "SketchGrid.java",
-            "SketchScale.java",
             "Effort.java",
-            "SliderValues.java",
             "PageMethods.java");
 
     @Test
