@@ -64,7 +64,7 @@ final class Marks {
                 .map(event -> onTemperature(
                         Mark.Kind.CUT_OUT_TRIPPED,
                         event,
-                        "cut-out trips " + at(event.time()) + ", heater off for good",
+                        "cut-out trips " + at(event.time()) + ", heater off until reset",
                         0))
                 .forEach(marks::add);
         List<ReliefValve> valves = result.system().reliefValves();

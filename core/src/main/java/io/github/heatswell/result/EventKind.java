@@ -41,7 +41,7 @@ public enum EventKind {
     DRAW_STARTED("draw started"),
     /** The tap was closed. */
     DRAW_ENDED("draw ended"),
-    /** The high-limit cut-out switched the heater off for good. */
+    /** The high-limit cut-out switched the heater off, until somebody resets it. */
     CUT_OUT_TRIPPED("high-limit cut-out tripped"),
     /** The tank's working pressure was exceeded. */
     WORKING_PRESSURE_EXCEEDED("working pressure exceeded"),

@@ -43,7 +43,7 @@ public record Mark(Kind kind, double across, double up, String label, int device
     public enum Kind {
         /** The run ended here. */
         HAZARD,
-        /** The high-limit cut-out switched the heater off for good. */
+        /** The high-limit cut-out switched the heater off, until somebody resets it. */
         CUT_OUT_TRIPPED,
         /** The tank's working pressure was exceeded. */
         WORKING_PRESSURE_EXCEEDED,

@@ -108,7 +108,7 @@ final class HeaterSections {
                     amount(
                                     "cut-out",
                                     "temperature of the hottest water at which the cut-out switches everything off"
-                                            + " for good; if left out, there is no cut-out",
+                                            + " until somebody resets it; if left out, there is no cut-out",
                                     "85 degC",
                                     Kind.TEMPERATURE,
                                     Heater.Builder::cutOut)
