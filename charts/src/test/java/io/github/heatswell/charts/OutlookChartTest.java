@@ -74,11 +74,11 @@ class OutlookChartTest {
     void otherEndingsHaveOtherTitles() {
         HotWaterSystem dry = house(35, 4.2);
         assertEquals(
-                "No relief valve drips in a year of fading charge",
+                "No relief valve drips in a year of precharge loss",
                 Chart.of(years(dry, 1), dry, UnitSystem.SI).headline());
         HotWaterSystem small = house(3, 4.2);
         assertEquals(
-                "A relief valve drips with the charge of today; fading is not the cause",
+                "A relief valve drips with today's precharge; loss of precharge is not the cause",
                 Chart.of(years(small, 2), small, UnitSystem.SI).headline());
         HotWaterSystem over = house(35, 6.8);
         assertTrue(Chart.of(years(over, 20), over, UnitSystem.SI)
@@ -88,7 +88,7 @@ class OutlookChartTest {
         OutlookResult found = years(closed, 20);
         Chart hazard = Chart.of(found, closed, UnitSystem.SI);
         assertTrue(
-                hazard.headline().startsWith("By the expected fading: test pressure reached in "), hazard.headline());
+                hazard.headline().startsWith("At the expected loss: test pressure reached in "), hazard.headline());
         assertTrue(
                 hazard.picture().caption().hazard().startsWith("Hazard: test pressure reached on the worst day of "));
         int earliest = found.fast().gravest().orElseThrow().year() + 1;
@@ -97,7 +97,7 @@ class OutlookChartTest {
                 hazard.picture()
                         .caption()
                         .hazard()
-                        .endsWith(" of year " + earliest + ", by the fastest fading. What follows is not modelled."),
+                        .endsWith(" of year " + earliest + ", at the fastest loss. What follows is not modelled."),
                 "the earliest hazard goes first");
         List<Mark> marks = hazard.picture().upper().marks();
         assertEquals(2, marks.size());
@@ -160,7 +160,7 @@ class OutlookChartTest {
         assertEquals(
                 4,
                 lower.curves().stream().map(Curve::role).distinct().count(),
-                "two larger vessels, fastest and slowest fading");
+                "two larger vessels, fastest and slowest loss");
         double sum = 0;
         for (int year = 0; year < 12; year++) {
             sum += high(lower.areas().get(0), 2 * year);

@@ -23,12 +23,12 @@ public final class OutlookHeadline {
         OutlookCourse course = result.expected();
         Optional<OutlookMonth> hazard = course.gravest().filter(OutlookMonth::isHazard);
         if (hazard.isPresent()) {
-            return "By the expected fading: "
+            return "At the expected loss: "
                     + hazard.get().alarm().orElseThrow().description() + " in " + when(hazard.get());
         }
         Optional<OutlookMonth> first = course.firstDripping();
         if (first.isEmpty()) {
-            return "No relief valve drips in " + years() + " of fading charge" + early(result.years());
+            return "No relief valve drips in " + years() + " of precharge loss" + early(result.years());
         }
         if (first.get().number() > 0) {
             return "A relief valve drips from " + when(first.get()) + ", once the charge is down to "
@@ -37,7 +37,7 @@ public final class OutlookHeadline {
         }
         return course.drippingAgain()
                 .map(again -> "Too much charge makes a relief valve drip now, too little from " + when(again))
-                .orElse("A relief valve drips with the charge of today; fading is not the cause");
+                .orElse("A relief valve drips with today's precharge; loss of precharge is not the cause");
     }
 
     /** By when it drips in one of twenty houses that differ as this one is uncertain, if that is in an earlier year. */
@@ -63,7 +63,7 @@ public final class OutlookHeadline {
         if (result.expected().months().contains(month)) {
             return "";
         }
-        return result.fast().months().contains(month) ? ", by the fastest fading" : ", by the slowest fading";
+        return result.fast().months().contains(month) ? ", at the fastest loss" : ", at the slowest loss";
     }
 
     /** The vessel and its loss of precharge. */

@@ -107,14 +107,14 @@ public final class OutlookReport {
     private Grid vessels(OutlookWords words, QuantityFormat shown) {
         List<List<String>> rows = new ArrayList<>();
         String present = shown.volume(result.expected().vesselVolume());
-        rows.add(vessel(present + ", expected fading", result.expected(), words, shown));
+        rows.add(vessel(present + ", expected loss", result.expected(), words, shown));
         if (!result.slow().loss().equals(result.fast().loss())) {
             rows.add(vessel(present + ", slowest loss", result.slow(), words, shown));
             rows.add(vessel(present + ", fastest loss", result.fast(), words, shown));
         }
         result.larger()
                 .forEach(course -> rows.add(
-                        vessel(shown.volume(course.vesselVolume()) + ", expected fading", course, words, shown)));
+                        vessel(shown.volume(course.vesselVolume()) + ", expected loss", course, words, shown)));
         return new Grid(
                 "What a larger vessel with the same precharge would change. Water costs "
                         + PageCosts.money(costs().ofWater(1), costs().currency()) + " a cubic metre"

@@ -40,7 +40,7 @@ final class OutlookWords {
     Optional<String> alarm() {
         return result.gravest()
                 .map(month -> month.alarm().orElseThrow().description() + " on the worst day of " + month(month)
-                        + fading(month) + ", with " + shown.pressure(month.prechargeGauge()) + " of charge left. "
+                        + fading(month) + ", with " + shown.pressure(month.prechargeGauge()) + " of precharge left. "
                         + meaning(month.alarm().orElseThrow()));
     }
 
@@ -56,7 +56,7 @@ final class OutlookWords {
         if (result.expected().months().contains(month)) {
             return "";
         }
-        return result.fast().months().contains(month) ? ", by the fastest fading" : ", by the slowest fading";
+        return result.fast().months().contains(month) ? ", at the fastest loss" : ", at the slowest loss";
     }
 
     /** Whether the worst that happens is a hazard and not only a limit passed. */
@@ -69,23 +69,24 @@ final class OutlookWords {
         OutlookCourse course = result.expected();
         Optional<OutlookMonth> hazard = course.gravest().filter(OutlookMonth::isHazard);
         if (hazard.isPresent()) {
-            return "By the expected fading of the charge, the worst day of " + month(hazard.get())
+            return "At the expected loss of precharge, the worst day of " + month(hazard.get())
                     + " ends in a hazard: " + hazard.get().alarm().orElseThrow().description() + ".";
         }
         Optional<OutlookMonth> first = course.firstDripping();
         if (first.isEmpty()) {
-            return "By the expected fading of the charge, no relief valve drips within " + years(result.years()) + ".";
+            return "At the expected loss of precharge, no relief valve drips within " + years(result.years()) + ".";
         }
         if (first.get().number() > 0) {
-            return "By the expected fading of the charge, a relief valve begins to drip in " + month(first.get())
-                    + ", with " + shown.pressure(first.get().prechargeGauge()) + " of charge left.";
+            return "At the expected loss of precharge, a relief valve begins to drip in " + month(first.get())
+                    + ", with " + shown.pressure(first.get().prechargeGauge()) + " of precharge left.";
         }
         return course.drippingAgain()
                 .map(again ->
-                        "A relief valve drips from the start, stops when the charge has faded, and drips again from "
-                                + month(again) + ": there is too much charge now, and too little later.")
-                .orElse("A relief valve drips already with the charge of today, on the worst day of the first month: it"
-                        + " is not the fading that makes it drip.");
+                        "A relief valve drips from the start, stops when the vessel has lost some precharge, and"
+                                + " drips again from "
+                                + month(again) + ": the precharge is too high now, and too low later.")
+                .orElse("A relief valve drips already with today's precharge, on the worst day of the first month:"
+                        + " it is not the loss of precharge that makes it drip.");
     }
 
     /** How sure that is. */
@@ -94,18 +95,18 @@ final class OutlookWords {
         if (answer.scenario().system().reliefValves().stream().noneMatch(ReliefValve::relieves)) {
             return "There is no working relief valve that could drip, and none that could save the tank.";
         }
-        String reckoned = "Reckoned " + onset.withinYears().of() + " times with what is uncertain, ";
+        String sampled = "Of " + onset.withinYears().of() + " simulated houses within the uncertainties, ";
         if (onset.withinYears().count() == 0) {
-            return reckoned + "no house drips within " + years(result.years()) + ".";
+            return sampled + "none drips within " + years(result.years()) + ".";
         }
         int percent = (int) Math.round(PERCENT * onset.withinYears().value());
-        return reckoned + "dripping begins in " + percent + " % of the houses within " + years(result.years()) + ": "
-                + by("in one of twenty", onset.early()) + ", " + by("in half", onset.middle()) + ", "
+        return sampled + percent + " % start to drip within " + years(result.years()) + ": "
+                + by("one in twenty", onset.early()) + ", " + by("half", onset.middle()) + ", "
                 + last(onset.late()) + ".";
     }
 
     private String last(OptionalDouble time) {
-        return time.isEmpty() ? "in more than one of twenty not by then" : by("in all but one of twenty", time);
+        return time.isEmpty() ? "more than one in twenty not by then" : by("all but one in twenty", time);
     }
 
     private String by(String share, OptionalDouble time) {
@@ -153,13 +154,13 @@ final class OutlookWords {
         PrechargeLossRange fading = answer.fading();
         String rate = fading.slow().equals(fading.fast())
                 ? rate(fading.expected()) + " of its gauge pressure a year"
-                : rate(fading.expected()) + " of its gauge pressure a year, and anything from " + rate(fading.slow())
-                        + " to " + rate(fading.fast());
-        return "The charge is taken to fade by " + rate + ". "
+                : rate(fading.expected()) + " of its gauge pressure a year (possible range " + rate(fading.slow())
+                        + " to " + rate(fading.fast()) + ")";
+        return "The vessel is assumed to lose " + rate + ". "
                 + (fading.equals(PrechargeLossRange.usual())
-                        ? "This rests on little: " + PrechargeLoss.SOURCE.text()
+                        ? "The basis is weak: " + PrechargeLoss.SOURCE.text()
                                 + ", from memory. Two readings of the drained"
-                                + " vessel, a year apart, are better; give what they say with --fade."
+                                + " vessel, a year apart, are better; give their result with --fade."
                         : "This rate was given.");
     }
 

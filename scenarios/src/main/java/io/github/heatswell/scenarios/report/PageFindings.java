@@ -94,7 +94,7 @@ final class PageFindings {
         return switch (authority.basis()) {
             case CODE -> "Code or standard: ";
             case PRACTICE -> "Practice of the trade: ";
-            case COMPUTATION -> "Reckoned: ";
+            case COMPUTATION -> "Calculated: ";
         };
     }
 

@@ -40,7 +40,7 @@ final class PageMethods {
     /** Of runs through the years. */
     static Document.Section ofYears(String fading) {
         List<List<String>> notes = new ArrayList<>(model());
-        notes.add(List.of("Fading", fading));
+        notes.add(List.of("Loss of precharge", fading));
         notes.add(List.of(
                 "Years",
                 "For every month the day with the coldest supply is simulated, with the charge left on that day. The"

@@ -67,7 +67,7 @@ class OutlookCommandTest {
         Outcome outcome = Outcome.execute("outlook", "mill-cottage-small-vessel", "-y", "1", "-o", folder.toString());
         assertEquals(0, outcome.status(), outcome.err());
         String out = outcome.out().replaceAll("\\s+", " ");
-        assertTrue(out.contains("it is not the fading that makes it drip"), out);
+        assertTrue(out.contains("it is not the loss of precharge that makes it drip"), out);
         assertTrue(out.contains("'heatswell size' proposes them"), out);
     }
 
@@ -79,7 +79,7 @@ class OutlookCommandTest {
         String out = outcome.out().replaceAll("\\s+", " ");
         assertTrue(out.startsWith("HAZARD: No relief valve is described: "), out);
         assertTrue(out.contains(" HAZARD: test pressure reached on the worst day of "), out);
-        assertTrue(out.contains("year 2, by the fastest fading, with "), out);
+        assertTrue(out.contains("year 2, at the fastest loss, with "), out);
         assertTrue(out.contains("no working relief valve that could drip") && !out.contains("no house drips"), out);
         String shouted = "No relief valve is described";
         assertEquals(out.indexOf(shouted), out.lastIndexOf(shouted), "a hazard is shouted once: " + out);
