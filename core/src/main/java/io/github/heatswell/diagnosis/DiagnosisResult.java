@@ -22,10 +22,13 @@ public record DiagnosisResult(
         Balances balances,
         Optional<SeparatingCheck> check) {
 
-    /** Causes whose criterion lies within this (-) of the best explain the readings about as well: twenty to one. */
+    /**
+     * Causes within this criterion difference (-) of the best explain the readings about as well; it corresponds to
+     * odds of twenty to one.
+     */
     public static final double ALIKE = 6;
 
-    /** A cause that lowers the sum of squares by less than this (-) explains nothing that the description does not. */
+    /** A cause that lowers the sum of squares by less than this (-) is no better than the description. */
     private static final double NO_BETTER = 1;
 
     /**
@@ -57,7 +60,7 @@ public record DiagnosisResult(
     }
 
     /**
-     * The best explanation and every other that these readings cannot tell from it.
+     * The best explanation and all that these readings cannot distinguish from it.
      *
      * @return at least one fit
      */
@@ -66,8 +69,8 @@ public record DiagnosisResult(
     }
 
     /**
-     * The causes that these readings do not test: almost any value of their numbers would give the same readings, as where a log
-     * never comes near the pressure at which a relief valve opens. Nothing is known of them.
+     * Causes that these readings do not test: almost any parameter values would give the same readings, for example if
+     * a log never comes near a relief valve's set pressure. Nothing is known about them.
      *
      * @return some of those that are {@link #alike()}, never the best
      */
@@ -84,10 +87,10 @@ public record DiagnosisResult(
     }
 
     /**
-     * The causes by which people may be hurt and for which the readings speak: the best explains the readings, and every cause
-     * that they test and cannot tell from it is one by which people may be hurt too.
+     * Hazardous causes that the readings support: the best explains the readings, and so does no harmless cause that
+     * they test.
      *
-     * @return the causes, the likeliest first; empty if there is no evidence of a hazard, which does not mean that there is none
+     * @return the causes, most likely first; empty if there is no evidence of a hazard, which does not rule one out
      */
     public List<HypothesisFit> hazards() {
         List<HypothesisFit> untested = untested();
@@ -98,8 +101,8 @@ public record DiagnosisResult(
     }
 
     /**
-     * The causes by which people may be hurt that the readings neither speak for nor rule out. Where the readings are not
-     * explained at all, these are the ones that come about as close as the best.
+     * Hazardous causes that the readings neither support nor rule out. If nothing explains the readings, these are the
+     * hazardous causes about as close as the best.
      *
      * @return the causes, the likeliest first
      */
@@ -111,9 +114,9 @@ public record DiagnosisResult(
     }
 
     /**
-     * Whether the readings single out one cause. A fault too slight to show in the readings is never singled out and not ruled
-     * out either: that everything is as described then explains them as well, with fewer numbers. Readings that even the best
-     * does not explain single out nothing.
+     * Whether the readings single out one cause. A fault too small to show is neither singled out nor ruled out,
+     * because the description then explains the readings as well with fewer parameters. Readings that even the best
+     * cause does not explain single out none.
      *
      * @return true if one cause explains them and no other about as well
      */
@@ -122,8 +125,8 @@ public record DiagnosisResult(
     }
 
     /**
-     * Whether even the best explanation leaves something unexplained that is more than the uncertainty of the readings. Then none of
-     * the causes looked at is the whole story.
+     * Whether even the best explanation misses the readings by more than their uncertainty. Then none of the causes
+     * examined is the full explanation.
      *
      * @return true if the readings are not explained
      */

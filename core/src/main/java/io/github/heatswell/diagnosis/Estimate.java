@@ -4,26 +4,26 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * Estimate of one number of the house from the readings. On simulated logs, with the true cause known, the 95 %
- * intervals held the truth in 162 of 166 estimates; where another cause is the true one, an interval says nothing.
+ * Estimate of one number of the house from the readings. On simulated logs with a known cause, the 95 % intervals
+ * contained the true value in 162 of 166 estimates; if another cause is true, an interval means nothing.
  *
  * @param parameter the number
- * @param value the value with which the readings are met best, in the SI unit of the parameter
+ * @param value the best-fitting value, in the SI unit of the parameter
  * @param low the lower end of the 95 % interval, in the unit of the parameter
  * @param high the upper end of the 95 % interval, in the unit of the parameter
- * @param standing how far the readings carry the value
+ * @param standing how well the readings determine the value
  * @param settledBy the check on site that would fix the number, or empty if there is no simple one
  */
 public record Estimate(
         Parameter parameter, double value, double low, double high, Standing standing, Optional<SiteCheck> settledBy) {
 
-    /** How far readings carry an estimate. */
+    /** How well readings determine an estimate. */
     public enum Standing {
         /** The readings determine the number, within its interval. */
         CARRIED,
-        /** The readings say little more than the description did, whose value lies within the interval. */
+        /** The readings add little to the description, whose value lies within the interval. */
         AS_DESCRIBED,
-        /** The readings do not carry the number: almost any value would do. */
+        /** The readings do not determine the number: almost any value would fit. */
         NOT_CARRIED
     }
 
@@ -31,10 +31,10 @@ public record Estimate(
      * Checks that everything is there.
      *
      * @param parameter the number
-     * @param value the value with which the readings are met best, in the SI unit of the parameter
+     * @param value the best-fitting value, in the SI unit of the parameter
      * @param low the lower end of the 95 % interval, in the unit of the parameter
      * @param high the upper end of the 95 % interval, in the unit of the parameter
-     * @param standing how far the readings carry the value
+     * @param standing how well the readings determine the value
      * @param settledBy the check on site that would fix the number, or empty if there is no simple one
      */
     public Estimate {

@@ -6,14 +6,14 @@ import java.util.List;
 import java.util.Objects;
 
 /**
- * What one part of the log says about a hypothesis, against the one that explains the log best.
+ * Evidence of one part of the log about a hypothesis, relative to the best one.
  *
  * @param part which part
  * @param from when it is first met (s)
  * @param count how many readings it has
- * @param meanDifference forecast less log, in the mean of the part (Pa)
- * @param excess by how much the part's sum of squares is larger than with the best hypothesis (-); each such unit makes the
- *     hypothesis less likely by a factor of 1.6
+ * @param meanDifference mean of forecast minus log over the part (Pa)
+ * @param excess excess of the part's sum of squares over the best hypothesis (-); each unit makes the hypothesis less
+ *     likely by a factor of 1.6
  */
 public record Evidence(Part part, double from, int count, double meanDifference, double excess) {
 
@@ -25,8 +25,8 @@ public record Evidence(Part part, double from, int count, double meanDifference,
      * @param part which part
      * @param from when it is first met (s)
      * @param count how many readings it has
-     * @param meanDifference forecast less log, in the mean of the part (Pa)
-     * @param excess by how much the part's sum of squares is larger than with the best hypothesis (-)
+     * @param meanDifference mean of forecast minus log over the part (Pa)
+     * @param excess excess of the part's sum of squares over the best hypothesis (-)
      */
     public Evidence {
         Objects.requireNonNull(part, "part");

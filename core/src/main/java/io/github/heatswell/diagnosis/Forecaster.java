@@ -128,7 +128,7 @@ final class Forecaster {
     }
 
     /**
-     * What a house would have let us read.
+     * Predicted readings of a house.
      *
      * @param gauge the gauge at the times of the log (Pa, gauge)
      * @param temperature the water at the top of the tank at these times (K)

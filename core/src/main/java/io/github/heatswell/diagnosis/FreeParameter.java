@@ -17,7 +17,7 @@ record FreeParameter(Parameter parameter, double low, double high, List<Double> 
     /** One step of the search when nothing is known, as a share of the range. */
     private static final double PART = 0.1;
 
-    /** A number of which the description holds the value, more or less. */
+    /** A parameter with an approximate described value. */
     static FreeParameter known(Parameter parameter, double value, double spread) {
         double centre = parameter.toScale(value);
         double low = parameter.fromScale(centre - 5 * spread);
@@ -25,7 +25,7 @@ record FreeParameter(Parameter parameter, double low, double high, List<Double> 
         return new FreeParameter(parameter, low, high, List.of(value), spread);
     }
 
-    /** A number of which nothing is known but its range. */
+    /** A parameter of which only the range is known. */
     static FreeParameter open(Parameter parameter, double low, double high, double... shares) {
         double from = parameter.toScale(low);
         double width = parameter.toScale(high) - from;

@@ -24,13 +24,13 @@ import io.github.heatswell.system.Supply;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Every cause that can be the matter with a house, as data. */
+/** All possible causes for a house, as data. */
 final class Hypotheses {
 
     private static final double MILLILITRE_PER_MINUTE = 1e-6 / 60;
-    /** Boiling is not far; beyond, a described run would end there (K). */
+    /** Highest set point tried (K): close to boiling, beyond which a run would end. */
     private static final double HOTTEST = 368.15;
-    /** So much (K) below its cut-out a heater may be set. */
+    /** Smallest distance (K) of a set point below the cut-out. */
     private static final double BEFORE_CUT_OUT = 0.5;
     /** The usual ends of a range that begins or ends at the described value. */
     private static final double JUST_BELOW = 0.98;

@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.function.Consumer;
 
 /**
- * One cause as a change of the described house: what is different for certain, and the numbers that are open.
+ * One cause as a change of the described house: its fixed part and its free parameters.
  *
  * @param cause what is wrong
  * @param device the name of the valve it is about, empty if there is but one such thing
- * @param change what is different whatever the numbers are
- * @param open the numbers that say how much is wrong, possibly none
+ * @param change the fixed part of the change
+ * @param open the free parameters, possibly none
  */
 record Hypothesis(Cause cause, String device, Consumer<SuspectHouse> change, List<FreeParameter> open) {
 
@@ -18,7 +18,7 @@ record Hypothesis(Cause cause, String device, Consumer<SuspectHouse> change, Lis
         open = List.copyOf(open);
     }
 
-    /** The house as this hypothesis sees it, with the parameters put to their values. */
+    /** The house under this hypothesis, with given parameter values. */
     HotWaterSystem house(HotWaterSystem described, List<FreeParameter> parameters, double[] values) {
         SuspectHouse house = new SuspectHouse(described, device);
         change.accept(house);

@@ -6,7 +6,7 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * How well one cause explains the readings.
+ * Fit of one cause to the readings.
  *
  * @param cause the cause
  * @param device the name of the valve it is about, empty if there is no choice
@@ -14,11 +14,12 @@ import java.util.Optional;
  *     beforehand (-)
  * @param criterion the Bayesian information criterion less that of the best hypothesis (-); 0 for the best
  * @param weight the share of this hypothesis among all, by the criterion (-)
- * @param estimates the numbers of the house: those of the cause first, then the circumstances every hypothesis leaves open
+ * @param estimates the numbers of the house: those of the cause first, then the circumstances every hypothesis leaves
+ *     open
  * @param ownNumbers how many of the estimates belong to the cause
  * @param misfit what is left unexplained of the log, or empty without a log
  * @param evidence what each part of the log says; empty without a log
- * @param house the house with which the readings are met best
+ * @param house the best-fitting house
  * @param gauge what the gauge shows in that house at the times of the log (Pa, gauge)
  */
 public record HypothesisFit(
@@ -46,7 +47,7 @@ public record HypothesisFit(
      * @param ownNumbers how many of the estimates belong to the cause
      * @param misfit what is left unexplained of the log, or empty without a log
      * @param evidence what each part of the log says; empty without a log
-     * @param house the house with which the readings are met best
+     * @param house the best-fitting house
      * @param gauge what the gauge shows in that house at the times of the log (Pa, gauge)
      */
     public HypothesisFit {

@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.Objects;
 
 /**
- * After the work is done: do the readings of the check sheet agree with what the plan says they should be?
+ * Check after installation: do the readings agree with the plan?
  *
  * @param lines one line for each reading, in the order of {@link SiteCheck}
  * @param balances those of the runs behind it
@@ -39,9 +39,9 @@ public record InstalledCheck(List<Line> lines, Balances balances) {
      */
     public record Line(SiteCheck check, double planned, SpotReading reading) {
         /**
-         * How far reading and plan lie apart.
+         * Deviation of the reading from the plan.
          *
-         * @return reading less plan, in the uncertainty of the reading (-)
+         * @return reading minus plan, in units of the reading's uncertainty (-)
          */
         public double deviation() {
             return (reading.value() - planned) / reading.uncertainty();
@@ -80,7 +80,7 @@ public record InstalledCheck(List<Line> lines, Balances balances) {
     }
 
     /**
-     * Whether the system is installed as planned, as far as it was read.
+     * Whether the system is installed as planned, as far as the readings show.
      *
      * @return true if every reading agrees
      */

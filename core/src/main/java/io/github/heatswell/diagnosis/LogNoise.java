@@ -3,9 +3,9 @@ package io.github.heatswell.diagnosis;
 import java.util.Arrays;
 
 /**
- * How far the readings of a log scatter, found from the log itself: each reading is compared with the straight line between its
- * neighbours, so that slow changes drop out. The largest tenth is left out, in which jumps and outliers sit; for normal scatter
- * the rest has 0.789 of the standard deviation of the whole (truncated normal distribution).
+ * Scatter of a log's readings, estimated from the log itself: each reading is compared with the line between its
+ * neighbours, which removes slow changes. The largest tenth, which holds jumps and outliers, is dropped; for normal
+ * scatter the rest has 0.789 of the full standard deviation (truncated normal distribution).
  *
  * @param scatter the standard deviation of a reading (Pa)
  * @param step the distance of the marks or digits the readings fall on (Pa), 0 if none shows

@@ -11,7 +11,7 @@ import java.util.OptionalDouble;
 public final class PressureLog {
 
     private static final int FEWEST = 3;
-    /** A log in which no pressure reaches this (Pa, gauge) is of a system without pressure, or not in pascal. */
+    /** A log in which no pressure reaches this (Pa, gauge) is from an unpressurised system, or not in pascal. */
     private static final double LEAST_PRESSURE = 1e3;
     /** A log in which no temperature reaches this (K) is in degC: a single reading may be a fault of the thermometer. */
     private static final double COLD = 200;

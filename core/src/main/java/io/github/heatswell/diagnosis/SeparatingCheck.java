@@ -10,19 +10,19 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * A reading on site that tells two causes apart.
+ * A site check that separates two causes.
  *
  * @param check what to read
  * @param first the cause that explains the readings best
  * @param expectedFirst what the check shows if that is the cause (in the SI unit of the check, pressures gauge)
  * @param second the other cause
  * @param expectedSecond what it shows if it is the other (in the SI unit of the check, pressures gauge)
- * @param separation how far both lie apart, in the usual uncertainty of the check (-)
+ * @param separation difference of both, in units of the check's usual uncertainty (-)
  */
 public record SeparatingCheck(
         SiteCheck check, Cause first, double expectedFirst, Cause second, double expectedSecond, double separation) {
 
-    /** So many uncertainties apart, a reading leaves no doubt. */
+    /** Separation, in uncertainties, at which a reading is decisive. */
     private static final double CLEAR = 4;
 
     /** Water hotter than this (K), 60 degC plus rounding, burns within seconds and must not be caught. */
@@ -36,7 +36,7 @@ public record SeparatingCheck(
      * @param expectedFirst what the check shows if that is the cause (in the SI unit of the check, pressures gauge)
      * @param second the other cause
      * @param expectedSecond what it shows if it is the other (in the SI unit of the check, pressures gauge)
-     * @param separation how far both lie apart, in the usual uncertainty of the check (-)
+     * @param separation difference of both, in units of the check's usual uncertainty (-)
      */
     public SeparatingCheck {
         Objects.requireNonNull(check, "check");

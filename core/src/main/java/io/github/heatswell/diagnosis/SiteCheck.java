@@ -8,8 +8,8 @@ import io.github.heatswell.units.VolumeUnit;
 import java.util.Locale;
 
 /**
- * A reading that can be taken on site with simple means. All but the last two need nothing that is not found in a
- * household; none needs more than a gauge, a measuring jug and a watch.
+ * A reading that can be taken on site with simple means: a gauge, a measuring jug and a watch. All but the last two
+ * need only household items.
  */
 public enum SiteCheck {
     /** What the gauge shows right after water was drawn, with the heater off (Pa, gauge). */

@@ -11,7 +11,7 @@ import java.util.Map;
 import java.util.Objects;
 
 /**
- * What was read on site without a logger; any of it may be missing. Immutable.
+ * Readings taken on site without a logger; any may be missing. Immutable.
  */
 public final class SpotReadings {
 

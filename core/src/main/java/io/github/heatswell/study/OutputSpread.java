@@ -2,7 +2,7 @@ package io.github.heatswell.study;
 
 import java.util.Arrays;
 
-/** How one output is spread over the samples that have an answer. Immutable. */
+/** Distribution of one output over the samples that have an answer. Immutable. */
 public final class OutputSpread {
 
     private final double[] sorted;

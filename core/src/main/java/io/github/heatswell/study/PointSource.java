@@ -28,8 +28,8 @@ interface PointSource {
     }
 
     /**
-     * The runs that variance shares need: of every two independent points A and B come A, B, and A with one number after
-     * the other taken from B, so many in sequence as there are inputs and two more.
+     * Runs for variance shares: for each pair of independent points A and B, the points A, B, and A with one coordinate
+     * at a time taken from B; the number of inputs plus two in sequence.
      */
     static PointSource crossed(List<UncertainInput> inputs, long seed) {
         int count = inputs.size();

@@ -7,8 +7,8 @@ import java.util.function.IntConsumer;
 import java.util.function.Supplier;
 
 /**
- * Runs a model again and again on a fixed number of threads. The outcome does not depend on which thread came first, and a
- * study that is stopped ends without a gap.
+ * Runs a model repeatedly on a fixed number of threads. The outcome does not depend on thread timing, and a stopped
+ * study has no gaps.
  */
 final class Runner {
 

@@ -1,8 +1,8 @@
 package io.github.heatswell.study;
 
 /**
- * One sample of a study has no answer: its numbers describe nothing that can be calculated. The study goes on, counts the
- * sample and reports the first such message.
+ * A sample of a study failed: its values describe no valid system. The study continues, counts the sample and reports
+ * the first such message.
  */
 public final class SampleFailedException extends RuntimeException {
 

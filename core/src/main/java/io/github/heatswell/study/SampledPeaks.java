@@ -9,8 +9,8 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
 /**
- * The peaks of many houses that differ in what is not known for sure, and how much each input has to do with them. Shares
- * are those of the samples, no more. Immutable.
+ * Peaks of many houses within the uncertainties, and the influence of each input. Shares refer to the samples only.
+ * Immutable.
  */
 public final class SampledPeaks {
 

@@ -18,9 +18,9 @@ public record Share(int count, int of) {
     }
 
     /**
-     * The standard error of the share, {@code sqrt(p (1 - p) / n)} as for independent samples. The evenly strewn samples
-     * of a study do better, so it errs on the safe side; but it is 0 where no sample, or every one, has the property:
-     * there {@link #furthest} says more.
+     * The standard error of the share, {@code sqrt(p (1 - p) / n)} as for independent samples. The low-discrepancy
+     * samples of a study do better, so this is conservative; but it is 0 where no sample, or every one, has the
+     * property: there {@link #furthest} says more.
      *
      * @return the standard error (-); NaN of no samples
      */

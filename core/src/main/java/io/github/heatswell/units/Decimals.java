@@ -13,7 +13,7 @@ import java.math.RoundingMode;
  */
 public final class Decimals {
 
-    /** As many digits survive the arithmetic of a run in doubles. */
+    /** Digits that survive a run's arithmetic in doubles. */
     private static final int NOISE_DIGITS = 12;
 
     private static final MathContext WITHOUT_NOISE = new MathContext(NOISE_DIGITS, RoundingMode.HALF_UP);

@@ -133,7 +133,7 @@ public record Limits(String field, double low, boolean lowAllowed, double high) 
         return withUnit(rounded(value, digits, RoundingMode.HALF_UP), unit);
     }
 
-    /** What is shown of a limit is rounded towards the range, so that it is allowed when it is written down. */
+    /** A displayed limit is rounded towards the range, so that it is itself allowed. */
     private BigDecimal lowest(Unit unit) {
         return rounded(sound(unit.fromSi(low)), SHOWN_DIGITS, RoundingMode.CEILING);
     }

@@ -5,22 +5,22 @@ import java.util.Objects;
 import java.util.function.Function;
 
 /**
- * Quantities as people read them, on a screen, on a page and in a picture alike. The digits depend on the quantity and its
- * unit alone; only the characters of the units differ ({@link Symbols}). Immutable.
+ * Quantities as people read them, on a screen, on a page and in a picture alike. The digits depend on the quantity and
+ * its unit alone; only the characters of the units differ ({@link Symbols}). Immutable.
  *
  * <p>Every number is rounded half up ({@link Decimals}) and has no zeros behind its last digit:
  *
  * <ul>
- *   <li>pressures and their differences: at most two decimals in bar, one in psi;
- *   <li>temperatures and their differences, masses and moments: at most one decimal;
- *   <li>volumes and energies: three significant digits and at most two decimals;
- *   <li>flows, powers and lengths: three significant digits;
- *   <li>shares: whole percents, two digits below 10 %, and at most two decimals;
- *   <li>times: the two largest units.
+ * <li>pressures and their differences: at most two decimals in bar, one in psi;
+ * <li>temperatures and their differences, masses and moments: at most one decimal;
+ * <li>volumes and energies: three significant digits and at most two decimals;
+ * <li>flows, powers and lengths: three significant digits;
+ * <li>shares: whole percents, two digits below 10 %, and at most two decimals;
+ * <li>times: the two largest units.
  * </ul>
  *
- * <p>From 10 000 on, digits stand in groups of three. A volume, a share or a difference of pressures too small to show is
- * called "under 0.01 L", or "above -0.01 L" below zero, so that a little never reads as nothing.
+ * <p>From 10 000 on, digits stand in groups of three. A volume, a share or a difference of pressures too small to show
+ * is called "under 0.01 L", or "above -0.01 L" below zero, so that a small value never reads as zero.
  *
  * @param units the unit system, or the one that comes first
  * @param symbols which characters units are written in
@@ -282,7 +282,7 @@ public record QuantityFormat(UnitSystem units, Symbols symbols, boolean both) {
     }
 
     /**
-     * A time that passes, in the two largest units that are worth saying.
+     * A duration, in its two largest useful units.
      *
      * @param seconds the time (s)
      * @return such as {@code 8.4 s}, {@code 10 min 16 s}, {@code 3 d 2 h} or {@code 2.3 years} of 365.25 days
@@ -363,7 +363,7 @@ public record QuantityFormat(UnitSystem units, Symbols symbols, boolean both) {
         return small(Decimals.exact(unit.fromSi(si)), decimals, significant) + with(unit.symbol());
     }
 
-    /** A number that never reads as nothing while it is something. */
+    /** A number that never reads as zero unless it is zero. */
     private String small(BigDecimal exact, int decimals, int significant) {
         BigDecimal rounded = Decimals.rounded(exact, decimals, significant);
         if (exact.signum() == 0 || rounded.signum() != 0) {

@@ -1,6 +1,6 @@
 package io.github.heatswell.units;
 
-/** Times that pass, in the two largest units that are worth saying. */
+/** Durations, in their two largest useful units. */
 final class Spans {
 
     private static final int MINUTE = 60;

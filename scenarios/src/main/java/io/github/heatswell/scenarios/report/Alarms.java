@@ -8,7 +8,7 @@ import io.github.heatswell.scenarios.wording.Wrapped;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.List;
 
-/** What stands above everything else a report says: hazards with what to do, then limits passed. */
+/** Top of every report: hazards with what to do, then limits exceeded. */
 final class Alarms {
 
     private Alarms() {}

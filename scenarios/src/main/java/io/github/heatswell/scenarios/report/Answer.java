@@ -11,8 +11,8 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 
 /**
- * What a question came to. Whoever makes one has computed everything; writing its files only puts it in writing. The one
- * exception is a run too long to be held: it goes on while its trace is written, and its report is known after that.
+ * Result of a command. Everything is computed before it is created; writing its files only formats it. The one
+ * exception is a run too long for memory, which runs while its trace is written and whose report follows.
  *
  * @param files what is written, in this order
  * @param report what is shown, once the files are complete

@@ -2,7 +2,7 @@ package io.github.heatswell.scenarios.report;
 
 import java.util.List;
 
-/** A part of a document: a value, which each renderer puts in its own form. Texts are shown as they are, whatever they hold. */
+/** A part of a document: a value that each renderer formats. Texts are shown literally. */
 interface Block {
 
     /** Has a renderer show this part. */

@@ -23,7 +23,7 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
 /**
- * What is said of several runs side by side.
+ * Report on several runs side by side.
  */
 public final class ComparisonReport {
 

@@ -10,7 +10,7 @@ import java.io.OutputStream;
 import java.util.List;
 import java.util.Locale;
 
-/** What readings say of a house, for other programs: {@code diagnosis.json}, in SI units. */
+/** Diagnosis for other programs: {@code diagnosis.json}, in SI units. */
 final class DiagnosisJson {
 
     private final DiagnosisAnswer answer;

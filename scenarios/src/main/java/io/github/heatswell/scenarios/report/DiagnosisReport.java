@@ -17,7 +17,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * What is said of a house by readings. What may hurt somebody comes first.
+ * Report on the readings of a house. Hazards come first.
  */
 public final class DiagnosisReport {
 

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Objects;
 
 /**
- * Everything an answer says, in plain values. {@link HtmlPage} and {@link TextPage} show it: what can hurt somebody first, the
- * words of caution always.
+ * Contents of an answer as plain values. {@link HtmlPage} and {@link TextPage} render it: hazards first, cautions
+ * always.
  *
  * @param title the title, not blank
  * @param names the short names of its scenarios, possibly nothing

@@ -5,7 +5,7 @@ import io.github.heatswell.scenarios.file.Scenario;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** What is not known of a house, said before any answer that takes a value for it. */
+/** Unknowns of a house, stated before any answer that assumes a value for them. */
 final class Doubtful {
 
     private static final int MAX_RUNS = 6;

@@ -12,7 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * What is said of peaks over volume and precharge.
+ * Report on a map of peaks.
  */
 public final class MapReport {
 

@@ -7,7 +7,7 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
 
-/** Says that the balance of a run does not close, so that nobody relies on it. */
+/** Warning that the balance of a run does not close. */
 public final class OpenBalance {
 
     /** The word in front of the sentence. */

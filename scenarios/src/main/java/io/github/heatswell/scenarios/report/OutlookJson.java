@@ -11,7 +11,7 @@ import java.io.OutputStream;
 import java.util.Locale;
 import java.util.OptionalDouble;
 
-/** What the years will do, for other programs: {@code outlook.json}. */
+/** Outlook for other programs: {@code outlook.json}. */
 final class OutlookJson {
 
     private final OutlookAnswer answer;

@@ -15,7 +15,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * What is said of the years ahead.
+ * Report on the years ahead.
  */
 public final class OutlookReport {
 

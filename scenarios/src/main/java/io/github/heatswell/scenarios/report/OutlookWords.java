@@ -19,7 +19,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** What the years will do, in sentences that the reports have in common. */
+/** Sentences about the years ahead, shared by the reports. */
 final class OutlookWords {
 
     private static final int MONTHS = OutlookMonth.MONTHS_OF_YEAR;
