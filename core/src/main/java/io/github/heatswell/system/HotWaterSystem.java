@@ -8,6 +8,7 @@ import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.VolumeUnit;
 import io.github.heatswell.water.GibbsPolynomialWater;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -24,32 +25,11 @@ public final class HotWaterSystem {
     private static final Limits TRAPPED_AIR = Limits.above("trapped-air", 0, 0.1);
     private static final Limits GAUGE_HEIGHT = Limits.between("height", -30, 30);
 
-    private final Site site;
-    private final Supply supply;
-    private final Tank tank;
-    private final Heater heater;
-    private final List<PipeRun> piping;
-    private final List<ReliefValve> reliefValves;
-    private final ExpansionVessel vessel;
-    private final Double trappedAir;
-    private final List<Leak> leaks;
-    private final DrawProfile draws;
-    private final double gaugeHeight;
-    private final Start start;
+    /** What it consists of: a copy that nobody else has and nothing changes. */
+    private final Builder parts;
 
     private HotWaterSystem(Builder from) {
-        site = from.site;
-        supply = from.supply;
-        tank = from.tank;
-        heater = from.heater;
-        piping = List.copyOf(from.piping);
-        reliefValves = List.copyOf(from.reliefValves);
-        vessel = from.vessel;
-        trappedAir = from.trappedAir;
-        leaks = List.copyOf(from.leaks);
-        draws = from.draws;
-        gaugeHeight = from.gaugeHeight;
-        start = from.start;
+        parts = new Builder(from);
     }
 
     /**
@@ -67,91 +47,79 @@ public final class HotWaterSystem {
      * @return a builder that holds everything this system holds
      */
     public Builder toBuilder() {
-        Builder builder = new Builder()
-                .site(site)
-                .supply(supply)
-                .tank(tank)
-                .heater(heater)
-                .start(start);
-        builder.piping.addAll(piping);
-        builder.reliefValves.addAll(reliefValves);
-        builder.vessel = vessel;
-        builder.trappedAir = trappedAir;
-        builder.leaks.addAll(leaks);
-        builder.draws = draws;
-        builder.gaugeHeight = gaugeHeight;
-        return builder;
+        return new Builder(parts);
     }
 
     /** {@return where the heater stands} */
     public Site site() {
-        return site;
+        return parts.site;
     }
 
     /** {@return the cold feed} */
     public Supply supply() {
-        return supply;
+        return parts.supply;
     }
 
     /** {@return the storage tank} */
     public Tank tank() {
-        return tank;
+        return parts.tank;
     }
 
     /** {@return what heats the tank} */
     public Heater heater() {
-        return heater;
+        return parts.heater;
     }
 
     /** {@return the runs of pipe that share the tank's pressure, possibly none} */
     public List<PipeRun> piping() {
-        return piping;
+        return Collections.unmodifiableList(parts.piping);
     }
 
     /** {@return the relief valves, possibly none, in the order they were added} */
     public List<ReliefValve> reliefValves() {
-        return reliefValves;
+        return Collections.unmodifiableList(parts.reliefValves);
     }
 
     /** {@return the expansion vessel, or empty if there is none} */
     public Optional<ExpansionVessel> vessel() {
-        return Optional.ofNullable(vessel);
+        return Optional.ofNullable(parts.vessel);
     }
 
     /** {@return the volume (m3) of air trapped in the piping, at the starting pressure, or empty if there is none} */
     public OptionalDouble trappedAir() {
-        return trappedAir == null ? OptionalDouble.empty() : OptionalDouble.of(trappedAir);
+        return parts.trappedAir == null ? OptionalDouble.empty() : OptionalDouble.of(parts.trappedAir);
     }
 
     /** {@return taps that drip and other small holes, possibly none} */
     public List<Leak> leaks() {
-        return leaks;
+        return Collections.unmodifiableList(parts.leaks);
     }
 
     /** {@return the hot-water draws of every day, possibly none} */
     public DrawProfile draws() {
-        return draws;
+        return parts.draws;
     }
 
     /** {@return the height (m) of the owner's gauge above the tank's drain cock, negative below it} */
     public double gaugeHeight() {
-        return gaugeHeight;
+        return parts.gaugeHeight;
     }
 
     /** {@return where a run starts} */
     public Start start() {
-        return start;
+        return parts.start;
     }
 
     /** {@return the static supply pressure at the start of a run: that of the mains, or the reducing valve's lock-up pressure} */
     public Pressure supplyAtStart() {
-        double atmosphere = site.atmosphere();
-        return Pressure.gauge(supply.staticAbsolute(start.timeOfDay(), atmosphere) - atmosphere, PressureUnit.PASCAL);
+        double atmosphere = parts.site.atmosphere();
+        return Pressure.gauge(
+                parts.supply.staticAbsolute(parts.start.timeOfDay(), atmosphere) - atmosphere, PressureUnit.PASCAL);
     }
 
     /** {@return the temperature (K) of the cold water when a run starts} */
     public double coldAtStart() {
-        return supply.water().on(start.dayOfYear());
+        return parts.supply.water().on(parts.start.dayOfYear());
     }
 
     /**
@@ -163,7 +131,9 @@ public final class HotWaterSystem {
      * @return the difference of pressure (Pa), negative below the drain cock
      */
     public double head(double height) {
-        return GibbsPolynomialWater.instance().density(coldAtStart(), site.atmosphere()) * Gravity.STANDARD * height;
+        return GibbsPolynomialWater.instance().density(coldAtStart(), parts.site.atmosphere())
+                * Gravity.STANDARD
+                * height;
     }
 
     /**
@@ -175,7 +145,8 @@ public final class HotWaterSystem {
      */
     public Pressure atDrainCock(Pressure seen, double height) {
         return Pressure.gauge(
-                Objects.requireNonNull(seen, "seen").gauge(site.atmosphere()) + head(height), PressureUnit.PASCAL);
+                Objects.requireNonNull(seen, "seen").gauge(parts.site.atmosphere()) + head(height),
+                PressureUnit.PASCAL);
     }
 
     /** Builds a {@link HotWaterSystem}. */
@@ -194,6 +165,21 @@ public final class HotWaterSystem {
         private Start start = Start.coldFill();
 
         private Builder() {}
+
+        private Builder(Builder from) {
+            site = from.site;
+            supply = from.supply;
+            tank = from.tank;
+            heater = from.heater;
+            piping.addAll(from.piping);
+            reliefValves.addAll(from.reliefValves);
+            vessel = from.vessel;
+            trappedAir = from.trappedAir;
+            leaks.addAll(from.leaks);
+            draws = from.draws;
+            gaugeHeight = from.gaugeHeight;
+            start = from.start;
+        }
 
         /**
          * Sets where the heater stands.
@@ -419,13 +405,7 @@ public final class HotWaterSystem {
          * @return this builder
          */
         public Builder followSupply() {
-            double atmosphere = site.atmosphere();
-            double feed = supply.staticAbsolute(start.timeOfDay(), atmosphere);
-            boolean held = start.pressure()
-                    .filter(pressure ->
-                            pressure.absolute(atmosphere) >= feed && supply.arrangement() != Supply.Arrangement.DIRECT)
-                    .isPresent();
-            return held ? this : start(start.toBuilder().atSupplyPressure().build());
+            return start(start.following(supply, site.atmosphere()));
         }
 
         /**

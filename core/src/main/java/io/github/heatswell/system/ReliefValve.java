@@ -26,32 +26,11 @@ public final class ReliefValve {
     private static final Limits RATED_INPUT = Limits.above("rated-input", 0, 2e6);
     private static final Limits FULL_FLOW = Limits.between("full-flow", 0.1e-3 / 60, 1_000e-3 / 60);
 
-    private final String name;
-    private final Pressure setPressure;
-    private final Pressure fullLiftPressure;
-    private final Pressure reseatPressure;
-    private final double fullFlow;
-    private final LiftCharacteristic liftCharacteristic;
-    private final Location location;
-    private final double height;
-    private final Double setTemperature;
-    private final Double reseatTemperature;
-    private final Double ratedInput;
-    private final ReliefFault fault;
+    /** What it consists of: a copy that nobody else has and nothing changes. */
+    private final Builder parts;
 
     private ReliefValve(Builder from) {
-        name = from.name;
-        setPressure = from.setPressure;
-        fullLiftPressure = from.fullLiftPressure;
-        reseatPressure = from.reseatPressure;
-        fullFlow = from.fullFlow;
-        liftCharacteristic = from.liftCharacteristic;
-        location = from.location;
-        height = from.height;
-        setTemperature = from.setTemperature;
-        reseatTemperature = from.reseatTemperature;
-        ratedInput = from.ratedInput;
-        fault = from.fault;
+        parts = new Builder(from);
     }
 
     /**
@@ -69,20 +48,7 @@ public final class ReliefValve {
      * @return a builder that holds everything this valve holds
      */
     public Builder toBuilder() {
-        Builder builder = new Builder();
-        builder.name = name;
-        builder.setPressure = setPressure;
-        builder.fullLiftPressure = fullLiftPressure;
-        builder.reseatPressure = reseatPressure;
-        builder.fullFlow = fullFlow;
-        builder.liftCharacteristic = liftCharacteristic;
-        builder.location = location;
-        builder.height = height;
-        builder.setTemperature = setTemperature;
-        builder.reseatTemperature = reseatTemperature;
-        builder.fault = fault;
-        builder.ratedInput = ratedInput;
-        return builder;
+        return new Builder(parts);
     }
 
     /**
@@ -98,9 +64,9 @@ public final class ReliefValve {
         UnaryOperator<Pressure> scale =
                 pressure -> Pressure.gauge(factor * pressure.gauge(atmosphere), PressureUnit.PASCAL);
         return toBuilder()
-                .setPressure(scale.apply(setPressure))
-                .fullLiftPressure(scale.apply(fullLiftPressure))
-                .reseatPressure(scale.apply(reseatPressure))
+                .setPressure(scale.apply(parts.setPressure))
+                .fullLiftPressure(scale.apply(parts.fullLiftPressure))
+                .reseatPressure(scale.apply(parts.reseatPressure))
                 .build();
     }
 
@@ -122,56 +88,56 @@ public final class ReliefValve {
 
     /** {@return what this valve is called, not blank} */
     public String name() {
-        return name;
+        return parts.name;
     }
 
     /** {@return the set pressure, at which a closed valve opens} */
     public Pressure setPressure() {
-        return setPressure;
+        return parts.setPressure;
     }
 
     /** {@return the full-lift pressure, at or above the set pressure} */
     public Pressure fullLiftPressure() {
-        return fullLiftPressure;
+        return parts.fullLiftPressure;
     }
 
     /** {@return the reseat pressure, below the set pressure, at which an open valve closes} */
     public Pressure reseatPressure() {
-        return reseatPressure;
+        return parts.reseatPressure;
     }
 
     /**
      * {@return the volume flow (m3/s) of the fully lifted valve at its full-lift pressure; elsewhere it varies with the square root of the pressure difference to the air, as for any orifice}
      */
     public double fullFlow() {
-        return fullFlow;
+        return parts.fullFlow;
     }
 
     /** {@return how the lift depends on pressure} */
     public LiftCharacteristic liftCharacteristic() {
-        return liftCharacteristic;
+        return parts.liftCharacteristic;
     }
 
     /** {@return where the valve sits} */
     public Location location() {
-        return location;
+        return parts.location;
     }
 
     /** {@return the height (m) above the tank's drain cock, negative below it; a higher valve sees less pressure} */
     public double height() {
-        return height;
+        return parts.height;
     }
 
     /**
      * {@return the water temperature (K) at which a combined temperature and pressure device opens as well, or empty for a valve that responds to pressure only}
      */
     public OptionalDouble setTemperature() {
-        return setTemperature == null ? OptionalDouble.empty() : OptionalDouble.of(setTemperature);
+        return parts.setTemperature == null ? OptionalDouble.empty() : OptionalDouble.of(parts.setTemperature);
     }
 
     /** {@return the water temperature (K) below which the device closes again, or empty for a valve that responds to pressure only} */
     public OptionalDouble reseatTemperature() {
-        return reseatTemperature == null ? OptionalDouble.empty() : OptionalDouble.of(reseatTemperature);
+        return parts.reseatTemperature == null ? OptionalDouble.empty() : OptionalDouble.of(parts.reseatTemperature);
     }
 
     /**
@@ -179,17 +145,17 @@ public final class ReliefValve {
      * unknown}
      */
     public OptionalDouble ratedInput() {
-        return ratedInput == null ? OptionalDouble.empty() : OptionalDouble.of(ratedInput);
+        return parts.ratedInput == null ? OptionalDouble.empty() : OptionalDouble.of(parts.ratedInput);
     }
 
     /** {@return what is wrong with the valve; {@link ReliefFault#none()} if it is sound} */
     public ReliefFault fault() {
-        return fault;
+        return parts.fault;
     }
 
     /** {@return the state its fault leaves the valve in} */
     public ReliefFault.Condition condition() {
-        return fault.condition();
+        return parts.fault.condition();
     }
 
     /**
@@ -204,7 +170,8 @@ public final class ReliefValve {
 
     /** What its pressures must agree on. */
     ReliefRules rules() {
-        return new ReliefRules(setPressure, fullLiftPressure, reseatPressure, fault.leaksFrom());
+        return new ReliefRules(
+                parts.setPressure, parts.fullLiftPressure, parts.reseatPressure, parts.fault.leaksFrom());
     }
 
     /** Builds a {@link ReliefValve}. */
@@ -223,6 +190,21 @@ public final class ReliefValve {
         private ReliefFault fault = ReliefFault.none();
 
         private Builder() {}
+
+        private Builder(Builder from) {
+            name = from.name;
+            setPressure = from.setPressure;
+            fullLiftPressure = from.fullLiftPressure;
+            reseatPressure = from.reseatPressure;
+            fullFlow = from.fullFlow;
+            liftCharacteristic = from.liftCharacteristic;
+            location = from.location;
+            height = from.height;
+            setTemperature = from.setTemperature;
+            reseatTemperature = from.reseatTemperature;
+            ratedInput = from.ratedInput;
+            fault = from.fault;
+        }
 
         /**
          * Sets what the valve is called.

@@ -99,6 +99,15 @@ public final class Start {
         return dayOfYear;
     }
 
+    /** The same, or a start at the pressure of a supply that would fill the system at once or cannot hold the one described. */
+    Start following(Supply supply, double atmosphere) {
+        double feed = supply.staticAbsolute(timeOfDay, atmosphere);
+        boolean held = pressure != null
+                && pressure.absolute(atmosphere) >= feed
+                && supply.arrangement() != Supply.Arrangement.DIRECT;
+        return held ? this : toBuilder().atSupplyPressure().build();
+    }
+
     /** Builds a {@link Start}. */
     public static final class Builder {
         private Double waterTemperature;
