@@ -11,8 +11,9 @@ record DinDrinkingWater(double heaterVolume, double hotTemperature, double suppl
 
     static final double HOTTEST = 353.15;
     private static final double RELIEF_SHARE = 0.8;
-    private static final Citation SOURCE = new Citation(
-            "DIN 4807-5:1997, as quoted by haustechnikdialog.de, SHKwissen 1146", Citation.Standing.SECOND_HAND);
+    /** The lexicon is haustechnikdialog.de, SHKwissen 1146. */
+    private static final Citation SOURCE =
+            new Citation("DIN 4807-5:1997, as quoted in a trade lexicon", Citation.Standing.SECOND_HAND);
 
     DinDrinkingWater {
         Ranges.check("Vsp", heaterVolume, " m3", 1e-3, 20);

@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.report;
 
+import io.github.heatswell.narrative.Alarm;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,7 +25,6 @@ record Document(
         List<String> cautions,
         List<Section> sections) {
 
-    private static final String HAZARD = "HAZARD";
     private static final String ONLY_A_MODEL = " That is said of the model; whether the house is safe it cannot say.";
 
     Document {
@@ -77,7 +77,7 @@ record Document(
 
     /** Whether people may be hurt: then that stands first, and the exit status says so. */
     boolean isHazard() {
-        return alarms.stream().anyMatch(alarm -> alarm.word().startsWith(HAZARD));
+        return alarms.stream().anyMatch(alarm -> alarm.word().startsWith(Alarm.Level.HAZARD.word()));
     }
 
     /** Where a section is shown. */

@@ -167,7 +167,7 @@ public final class SpreadReport {
                     input.words()));
         }
         return new Grid(
-                "Rank correlation of each input with the peak and with the discharge, from -1 to 1",
+                "Rank correlation (-1 to 1) of each input with peak and discharge",
                 List.of("Input", "Peak", "Discharge", "Value"),
                 rows);
     }
