@@ -161,31 +161,18 @@ public final class Chart {
     /**
      * The picture of a sizing: the peak over the size of the vessel, what it must stay below, and the size to take.
      *
-     * @param result the sizing
-     * @param advice which size to take, and why
+     * @param advice the sizing, and how sure it is
      * @param units the units to show it in
      * @return the picture
      * @throws IllegalArgumentException if no vessel can keep the target
      */
-    public static Chart of(SizingResult result, SizeAdvice advice, UnitSystem units) {
+    public static Chart of(SizeAdvice advice, UnitSystem units) {
         Objects.requireNonNull(units, "units");
-        Objects.requireNonNull(advice, "advice");
-        if (Objects.requireNonNull(result, "result").outcome() == SizingResult.Outcome.NO_VESSEL_CAN) {
+        SizingResult result = Objects.requireNonNull(advice, "advice").sizing();
+        if (result.outcome() == SizingResult.Outcome.NO_VESSEL_CAN) {
             throw new IllegalArgumentException("result: there is no vessel to draw. " + result.reason());
         }
-        return new Chart(640, size -> new SizingPicture(result, advice, units).compose(size));
-    }
-
-    /**
-     * The picture of a sizing that recommends the smallest sufficient size.
-     *
-     * @param result the sizing
-     * @param units the units to show it in
-     * @return the picture
-     * @throws IllegalArgumentException if no vessel can keep the target
-     */
-    public static Chart of(SizingResult result, UnitSystem units) {
-        return of(result, SizeAdvice.of(Objects.requireNonNull(result, "result")), units);
+        return new Chart(640, size -> new SizingPicture(advice, units).compose(size));
     }
 
     /**

@@ -8,7 +8,7 @@ import io.github.heatswell.charts.picture.Panel;
 import io.github.heatswell.charts.picture.Picture;
 import io.github.heatswell.charts.picture.Points;
 import io.github.heatswell.charts.picture.Size;
-import io.github.heatswell.narrative.MapHeadline;
+import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.sizing.PeakMap;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
@@ -37,8 +37,7 @@ final class MapPicture {
     }
 
     Picture compose(Size size) {
-        MapHeadline headline = new MapHeadline(map, amounts);
-        Caption caption = new Caption(headline.hazard(), headline.sentence(), headline.facts());
+        Caption caption = Caption.of(Narrative.of(map), amounts);
         Panel panel = new Panel(grid.volumes(), areas(), lines(), List.of(), marks(), List.of());
         Picture.Key key = new Picture.Key("peak pressure (gauge)", Optional.empty());
         return new Picture(size, caption, grid.precharges(), panel, key);
@@ -121,7 +120,8 @@ final class MapPicture {
             double x = grid.pressure(point.prechargeGauge());
             double y = grid.height(point.volume());
             if (grid.holds(x, y)) {
-                String label = "as it is: peak " + MapHeadline.peak(point, amounts);
+                String label =
+                        "as it is: peak " + (point.atLeast() ? "at least " : "") + amounts.pressure(point.peakGauge());
                 marks.add(new Mark(Mark.Kind.CHIEF, x, y, label));
             }
         });

@@ -13,7 +13,7 @@ import io.github.heatswell.charts.picture.Panel;
 import io.github.heatswell.charts.picture.Picture;
 import io.github.heatswell.charts.picture.Points;
 import io.github.heatswell.charts.picture.Size;
-import io.github.heatswell.narrative.OutlookHeadline;
+import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
@@ -36,18 +36,16 @@ final class OutlookPicture {
     private final HotWaterSystem house;
     private final QuantityFormat amounts;
     private final Size size;
-    private final OutlookHeadline words;
 
     OutlookPicture(OutlookResult result, HotWaterSystem house, UnitSystem units, Size size) {
         this.result = result;
         this.house = house;
         this.amounts = QuantityFormat.unicode(units);
         this.size = size;
-        this.words = new OutlookHeadline(result, amounts);
     }
 
     Picture compose() {
-        Caption caption = new Caption(words.hazard(), words.sentence(), words.facts());
+        Caption caption = Caption.of(Narrative.of(result, house), amounts);
         return new Picture(size, caption, time(), OptionalDouble.empty(), pressures(), givenOff());
     }
 
@@ -135,7 +133,7 @@ final class OutlookPicture {
 
     private Mark mark(Mark.Kind kind, OutlookMonth month, String what) {
         double peak = amounts.units().pressure().fromSi(month.peakGauge());
-        return new Mark(kind, month.years(), peak, what + OutlookHeadline.when(month) + words.fading(month));
+        return new Mark(kind, month.years(), peak, what + Narrative.month(month) + Narrative.loss(result, month));
     }
 
     private Panel givenOff() {

@@ -8,8 +8,8 @@ import io.github.heatswell.charts.picture.Panel;
 import io.github.heatswell.charts.picture.Picture;
 import io.github.heatswell.charts.picture.Points;
 import io.github.heatswell.charts.picture.Size;
+import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.narrative.SizeAdvice;
-import io.github.heatswell.narrative.SizingWords;
 import io.github.heatswell.sizing.SizedVessel;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.units.QuantityFormat;
@@ -29,15 +29,13 @@ final class SizingPicture {
     private final SizingResult result;
     private final SizeAdvice advice;
     private final QuantityFormat amounts;
-    private final SizingWords words;
     private final List<SizedVessel> vessels;
     private final double atmosphere;
 
-    SizingPicture(SizingResult result, SizeAdvice advice, UnitSystem units) {
-        this.result = result;
+    SizingPicture(SizeAdvice advice, UnitSystem units) {
+        this.result = advice.sizing();
         this.advice = advice;
         this.amounts = QuantityFormat.unicode(units);
-        this.words = new SizingWords(result, advice, amounts);
         this.atmosphere = result.target().absolute() - result.target().gauge();
         this.vessels = Stream.concat(result.nominal().stream(), result.smallest().stream())
                 .sorted(Comparator.comparingDouble(SizedVessel::volume))
@@ -61,7 +59,8 @@ final class SizingPicture {
         String above = vessels.stream().anyMatch(vessel -> peak(vessel) > up.to())
                 ? " Smaller vessels peak above the top of the picture."
                 : "";
-        Caption caption = new Caption("", words.sentence(), words.facts() + above);
+        Caption told = Caption.of(Narrative.of(advice), amounts);
+        Caption caption = new Caption(told.hazard(), told.title(), told.subtitle() + above);
         return new Picture(size, caption, across, panel, new Picture.Key("", Optional.empty()));
     }
 
@@ -84,7 +83,7 @@ final class SizingPicture {
                         Points.straight(place(vessel), peak(vessel), place(vessel), target))));
         lines.add(new Curve(
                 Curve.Role.TARGET,
-                "target, " + words.target(),
+                "target, " + amounts.pressure(result.target().gauge()),
                 "",
                 Points.straight(across.from(), target, across.to(), target)));
         if (up.holds(fill)) {
@@ -124,8 +123,7 @@ final class SizingPicture {
     private List<Mark> marks(Axis up) {
         List<Mark> marks = new ArrayList<>();
         Optional<SizedVessel> chosen = advice.recommended();
-        chosen.ifPresent(
-                vessel -> marks.add(new Mark(Mark.Kind.CHIEF, place(vessel), peak(vessel), words.label(vessel))));
+        chosen.ifPresent(vessel -> marks.add(new Mark(Mark.Kind.CHIEF, place(vessel), peak(vessel), label(vessel))));
         result.smallest()
                 .ifPresent(vessel -> marks.add(new Mark(
                         Mark.Kind.READING,
@@ -146,10 +144,15 @@ final class SizingPicture {
     }
 
     private double peak(SizedVessel vessel) {
-        return shown(words.peakGauge(vessel));
+        return shown(vessel.peakAbsolute() - atmosphere);
     }
 
     private double shown(double pascal) {
         return amounts.units().pressure().fromSi(pascal);
+    }
+
+    private String label(SizedVessel vessel) {
+        return amounts.volume(vessel.volume()) + ": peak " + amounts.pressure(vessel.peakAbsolute() - atmosphere) + ", "
+                + amounts.pressureDifference(vessel.margin()) + " below the target";
     }
 }

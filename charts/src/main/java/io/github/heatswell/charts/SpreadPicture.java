@@ -9,7 +9,7 @@ import io.github.heatswell.charts.picture.Panel;
 import io.github.heatswell.charts.picture.Picture;
 import io.github.heatswell.charts.picture.Points;
 import io.github.heatswell.charts.picture.Size;
-import io.github.heatswell.narrative.SpreadWords;
+import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.study.SampledPeaks;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
@@ -34,20 +34,18 @@ final class SpreadPicture {
 
     private final SampledPeaks sampled;
     private final QuantityFormat amounts;
-    private final SpreadWords words;
     private final Axis pressure;
 
     SpreadPicture(SampledPeaks sampled, UnitSystem units) {
         this.sampled = sampled;
         this.amounts = QuantityFormat.unicode(units);
-        this.words = new SpreadWords(sampled, amounts);
         this.pressure = axis();
     }
 
     Picture compose(Size size) {
         Axis share = new Axis("share of the houses sampled (%)", 0, PERCENT, 10);
         Panel panel = new Panel(share, lines(), List.of(), marks());
-        Caption caption = new Caption(words.hazard(), words.sentence(), words.facts());
+        Caption caption = Caption.of(Narrative.of(sampled), amounts);
         return new Picture(size, caption, pressure, panel, new Picture.Key("", bars()));
     }
 
@@ -90,7 +88,7 @@ final class SpreadPicture {
             return;
         }
         boolean relief = role == Curve.Role.RELIEF_SET;
-        String label = relief ? words.reliefLine(gauge) : words.workingLine(gauge);
+        String label = relief ? reliefLine(gauge.getAsDouble()) : workingLine(gauge.getAsDouble());
         double at = shown(gauge.getAsDouble());
         boolean off = !pressure.holds(at);
         double x = Math.max(pressure.from(), Math.min(at, pressure.to()));
@@ -142,5 +140,27 @@ final class SpreadPicture {
         String note = "Rank correlation with the peak. Full bar, +: more of it goes with a higher peak. Hatched bar, "
                 + "\u2212: with a lower one." + rest;
         return Optional.of(new Bars("What moves the peak most", note, bars));
+    }
+
+    private String reliefLine(double set) {
+        return "relief valve set, " + amounts.pressure(set) + ": reached by "
+                + percent(sampled.count() - sampled.countBelow(set));
+    }
+
+    private String workingLine(double limit) {
+        int above = 0;
+        for (int i = sampled.count() - 1; i >= 0 && sampled.peakGauge(i) > limit; i--) {
+            above++;
+        }
+        return "working pressure, " + amounts.pressure(limit) + ": exceeded by " + percent(above);
+    }
+
+    /** So many samples, in whole percents that hide neither few nor nearly all. */
+    private String percent(int samples) {
+        long rounded = Math.round(PERCENT * samples / sampled.count());
+        if (samples > 0 && rounded == 0) {
+            return "less than 1 %";
+        }
+        return samples < sampled.count() && rounded == PERCENT ? "more than 99 %" : rounded + " %";
     }
 }

@@ -67,7 +67,9 @@ class MapChartTest {
     @Test
     void warnsFirstWhereNothingLimitsThePressure() {
         Picture picture = Chart.of(Maps.unguarded(), UnitSystem.SI).picture();
-        assertTrue(picture.caption().hazard().startsWith("Hazard: this house has no relief valve"));
+        assertTrue(picture.caption()
+                .hazard()
+                .startsWith("Hazard: No relief valve is described: nothing keeps the tank from bursting"));
         assertFalse(picture.caption().subtitle().contains("taken out"));
         assertTrue(picture.upper().curves().stream().noneMatch(line -> line.role() == Curve.Role.DRIP));
         assertEquals(

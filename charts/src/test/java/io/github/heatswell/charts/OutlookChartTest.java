@@ -61,7 +61,7 @@ class OutlookChartTest {
         assertTrue(
                 chart.headline()
                         .matches("A relief valve drips from [A-Z][a-z]+ of year " + (first.year() + 1)
-                                + ", once the charge is down to \\d(\\.\\d\\d?)? bar; in one house of twenty already in year "
+                                + ", once the precharge is down to \\d(\\.\\d\\d?)? bar; in one house of twenty already in year "
                                 + (1 + (int) found.onset().early().orElseThrow())),
                 chart.headline());
         Mark mark = chart.picture().upper().marks().get(0);
@@ -74,7 +74,7 @@ class OutlookChartTest {
     void otherEndingsHaveOtherTitles() {
         HotWaterSystem dry = house(35, 4.2);
         assertEquals(
-                "No relief valve drips in a year of precharge loss",
+                "No relief valve drips within a year",
                 Chart.of(years(dry, 1), dry, UnitSystem.SI).headline());
         HotWaterSystem small = house(3, 4.2);
         assertEquals(
@@ -83,21 +83,21 @@ class OutlookChartTest {
         HotWaterSystem over = house(35, 6.8);
         assertTrue(Chart.of(years(over, 20), over, UnitSystem.SI)
                 .headline()
-                .startsWith("Too much charge makes a relief valve drip now, too little from "));
+                .startsWith("Too much precharge makes a relief valve drip now, too little from "));
         HotWaterSystem closed = Plants.bare().vessel(Plants.vessel(18, 4.2)).build();
         OutlookResult found = years(closed, 20);
         Chart hazard = Chart.of(found, closed, UnitSystem.SI);
         assertTrue(
                 hazard.headline().startsWith("At the expected loss: test pressure reached in "), hazard.headline());
         assertTrue(
-                hazard.picture().caption().hazard().startsWith("Hazard: test pressure reached on the worst day of "));
+                hazard.picture().caption().hazard().startsWith("Hazard: Test pressure reached on the worst day of "));
         int earliest = found.fast().gravest().orElseThrow().year() + 1;
         assertTrue(earliest < found.expected().gravest().orElseThrow().year() + 1);
         assertTrue(
                 hazard.picture()
                         .caption()
                         .hazard()
-                        .endsWith(" of year " + earliest + ", at the fastest loss. What follows is not modelled."),
+                        .contains(" of year " + earliest + ", at the fastest loss, with "),
                 "the earliest hazard goes first");
         List<Mark> marks = hazard.picture().upper().marks();
         assertEquals(2, marks.size());

@@ -9,6 +9,7 @@ import io.github.heatswell.charts.picture.Curve;
 import io.github.heatswell.charts.picture.Mark;
 import io.github.heatswell.charts.picture.Panel;
 import io.github.heatswell.charts.picture.Picture;
+import io.github.heatswell.narrative.SizeAdvice;
 import io.github.heatswell.sizing.NominalSize;
 import io.github.heatswell.sizing.PrechargeRule;
 import io.github.heatswell.sizing.SizedVessel;
@@ -23,13 +24,14 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
 
 /** What the picture of a sizing says. */
 class SizingChartTest {
 
-    private static SizingResult sized(Supply supply, double... litres) {
+    private static SizeAdvice advice(Supply supply, double... litres) {
         HotWaterSystem house =
                 Maps.house().supply(supply).vessel(Plants.vessel(12, 3)).build();
         SizingTarget target =
@@ -40,7 +42,7 @@ class SizingChartTest {
                     .mapToObj(each -> NominalSize.of(each, VolumeUnit.LITRE))
                     .toList());
         }
-        return sizing.build().size();
+        return new SizeAdvice(sizing.build().size(), house, Optional.empty());
     }
 
     private static Supply behindCheckValve(double bar) {
@@ -49,8 +51,9 @@ class SizingChartTest {
 
     @Test
     void showsWhatTheSizingFound() {
-        SizingResult result = sized(behindCheckValve(4.2));
-        Picture picture = Chart.of(result, UnitSystem.SI).picture();
+        SizeAdvice advice = advice(behindCheckValve(4.2));
+        SizingResult result = advice.sizing();
+        Picture picture = Chart.of(advice, UnitSystem.SI).picture();
         Panel plane = picture.upper();
         SizedVessel chosen = result.smallestOnSale().orElseThrow();
         Mark chief = plane.marks().get(0);
@@ -69,26 +72,30 @@ class SizingChartTest {
                     spot.up() > target.points().up(0) + 1e-6, // bar; the smallest lies on the line
                     "at " + spot.across());
         }
-        assertTrue(picture.caption().title().startsWith("A vessel of 18 L precharged to 4.2 bar keeps the peak at "));
+        assertTrue(picture.caption()
+                .title()
+                .startsWith("A vessel of 18 L, precharged to 4.2 bar, keeps the peak of the worst heat-up at "));
         assertTrue(picture.caption().subtitle().contains("above the top of the picture"));
     }
 
     @Test
     void saysWhenNoSizeIsEnough() {
-        Chart chart = Chart.of(sized(behindCheckValve(4.2), 4, 8, 12), UnitSystem.SI);
-        assertTrue(chart.headline().startsWith("None of the sizes is enough: it takes 13.6 L or more"));
+        Chart chart = Chart.of(advice(behindCheckValve(4.2), 4, 8, 12), UnitSystem.SI);
+        assertTrue(chart.headline().startsWith("It takes a vessel of at least 13.6 L, precharged to 4.2 bar"));
         assertTrue(chart.picture().upper().marks().stream().noneMatch(spot -> spot.kind() == Mark.Kind.CHIEF));
     }
 
     @Test
     void saysWhenNoneIsNeeded() {
-        Chart chart = Chart.of(sized(Plants.supply(Supply.Arrangement.DIRECT, 4.2)), UnitSystem.SI);
-        assertEquals("No vessel is needed: the peak stays within the target of 5.52 bar without one", chart.headline());
+        Chart chart = Chart.of(advice(Plants.supply(Supply.Arrangement.DIRECT, 4.2)), UnitSystem.SI);
+        assertEquals(
+                "No vessel is needed: without one the peak of the worst heat-up stays within the limit of 5.52 bar",
+                chart.headline());
     }
 
     @Test
     void refusesASizingWithoutAnyVessel() {
-        SizingResult result = sized(behindCheckValve(6));
+        SizeAdvice result = advice(behindCheckValve(6));
         String message = assertThrows(IllegalArgumentException.class, () -> Chart.of(result, UnitSystem.SI))
                 .getMessage();
         assertTrue(message.startsWith("result: there is no vessel to draw. No vessel can"), message);
@@ -96,13 +103,13 @@ class SizingChartTest {
 
     @Test
     void drawsEveryOutcome() throws Exception {
-        List<SizingResult> results = List.of(
-                sized(behindCheckValve(4.2)),
-                sized(behindCheckValve(4.2), 4),
-                sized(behindCheckValve(5.3)),
-                sized(Plants.supply(Supply.Arrangement.DIRECT, 4.2)));
+        List<SizeAdvice> results = List.of(
+                advice(behindCheckValve(4.2)),
+                advice(behindCheckValve(4.2), 4),
+                advice(behindCheckValve(5.3)),
+                advice(Plants.supply(Supply.Arrangement.DIRECT, 4.2)));
         for (UnitSystem units : UnitSystem.values()) {
-            for (SizingResult result : results) {
+            for (SizeAdvice result : results) {
                 Chart chart = Chart.of(result, units);
                 for (Chart each : List.of(chart, chart.withSize(720, 520))) {
                     ByteArrayOutputStream out = new ByteArrayOutputStream();

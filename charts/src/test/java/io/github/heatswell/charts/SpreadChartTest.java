@@ -52,18 +52,19 @@ class SpreadChartTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "400 | 200 | 50 of 100 such houses (200 of the 400 sampled)",
-                "400 | 0 | none of the 400 houses sampled",
-                "400 | 400 | all 400 houses sampled",
-                "400 | 1 | 1 of the 400 houses sampled",
-                "400 | 399 | 399 of the 400 houses sampled",
-                "100 | 62 | 62 of the 100 houses sampled",
-                "20 | 1 | 1 of the 20 houses sampled"
+                "400 | 200 | 200 of 400 samples (50 %, give or take 2.5 %)",
+                "400 | 0 | none of 400 samples (at most about 0.75 %)",
+                "400 | 400 | all of 400 samples (at least about 99 %)",
+                "400 | 1 | 1 of 400 samples (0.25 %, give or take 0.25 %)",
+                "400 | 399 | 399 of 400 samples (over 99 %, give or take 0.25 %)",
+                "100 | 62 | 62 of 100 samples (62 %, give or take 4.9 %)",
+                "20 | 1 | 1 of 20 samples (5 %, give or take 4.9 %)"
             })
     void saysInHowManyTheValveDrips(int count, int dripping, String words) {
         SampledPeaks sampled = even(count).dripping(dripping).reliefSet(7e5).build();
         assertEquals(
-                "The valve drips in " + words, Chart.of(sampled, UnitSystem.SI).headline());
+                "A relief valve discharges in " + words,
+                Chart.of(sampled, UnitSystem.SI).headline());
     }
 
     @Test
@@ -152,7 +153,9 @@ class SpreadChartTest {
     void warnsFirstOfATankThatMayBurst() {
         Picture picture =
                 Chart.of(even(400).endedEarly(3).build(), UnitSystem.SI).picture();
-        assertTrue(picture.caption().hazard().startsWith("Hazard: in 1 of 100 such houses (3 of the 400 sampled)"));
+        assertTrue(picture.caption()
+                .hazard()
+                .startsWith("Hazard: In 3 of 400 samples (0.75 %, give or take 0.43 %) the run ends"));
         assertEquals("", Chart.of(whole(), UnitSystem.SI).picture().caption().hazard());
     }
 

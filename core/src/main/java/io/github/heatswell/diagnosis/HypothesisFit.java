@@ -79,4 +79,13 @@ public record HypothesisFit(
     public List<Estimate> own() {
         return estimates.subList(0, ownNumbers);
     }
+
+    /**
+     * The cause, with the device it is about.
+     *
+     * @return such as {@code the relief valve opens at a lower pressure ('T&P valve')}
+     */
+    public String inWords() {
+        return cause.words() + (device.isEmpty() ? "" : " ('" + device + "')");
+    }
 }

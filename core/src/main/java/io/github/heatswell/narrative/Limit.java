@@ -21,6 +21,9 @@ public record Limit(String name, double gauge, double margin) {
     /**
      * The set pressure of the working relief valve that opens first, as it stands at the drain cock; empty without one: a blocked
      * valve limits nothing.
+     *
+     * @param result the run
+     * @return the limit
      */
     public static Optional<Limit> reliefSet(RunSummary result) {
         return result.system().reliefValves().stream()
@@ -35,13 +38,23 @@ public record Limit(String name, double gauge, double margin) {
                 .gauge(system.site().atmosphere());
     }
 
-    /** The working pressure of the tank. */
+    /**
+     * The working pressure of the tank.
+     *
+     * @param result the run
+     * @return the limit
+     */
     public static Limit workingPressure(RunSummary result) {
         double air = result.system().site().atmosphere();
         return of("tank", result.system().tank().workingPressure().gauge(air), result);
     }
 
-    /** The test pressure of the tank, where the model ends. */
+    /**
+     * The test pressure of the tank, where the model ends.
+     *
+     * @param result the run
+     * @return the limit
+     */
     public static Limit testPressure(RunSummary result) {
         double air = result.system().site().atmosphere();
         return of("tank", result.system().tank().testPressureAbsolute(air) - air, result);
@@ -52,12 +65,20 @@ public record Limit(String name, double gauge, double margin) {
         return new Limit(name, gauge, gauge - peak);
     }
 
-    /** Whether the run came up to the limit. */
+    /**
+     * Whether the run came up to the limit.
+     *
+     * @return true if it did, and if it went beyond it
+     */
     public boolean reached() {
         return margin <= SAME;
     }
 
-    /** Whether the run went beyond the limit. */
+    /**
+     * Whether the run went beyond the limit.
+     *
+     * @return true if it did
+     */
     public boolean passed() {
         return margin < -SAME;
     }

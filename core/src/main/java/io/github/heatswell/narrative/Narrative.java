@@ -2,15 +2,23 @@ package io.github.heatswell.narrative;
 
 import static io.github.heatswell.assessment.Statement.plain;
 
+import io.github.heatswell.ageing.OutlookMonth;
+import io.github.heatswell.ageing.OutlookResult;
+import io.github.heatswell.ageing.PrechargeLossRange;
 import io.github.heatswell.assessment.Doubts;
 import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.sizing.PeakMap;
+import io.github.heatswell.study.SampledPeaks;
+import io.github.heatswell.study.Share;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.units.QuantityFormat;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What was found, in sentences, the same for screen, page, picture, lesson and program. Immutable; its quantities are written
@@ -139,6 +147,131 @@ public record Narrative(
     }
 
     /**
+     * Yes or no to a question whether the vessel of a house is good enough.
+     *
+     * @param question the question
+     * @param house the house
+     * @param found the findings of a run of it
+     * @return whole sentences, such as {@code No: its precharge is too low.}; empty if something else is asked
+     */
+    public static Optional<String> verdict(String question, HotWaterSystem house, List<Finding> found) {
+        return VesselVerdict.of(question, house, found);
+    }
+
+    /**
+     * Whether the vessel that is there will do, before a sizing names another.
+     *
+     * @param question what is asked; if it is just that, the answer begins with yes or no
+     * @param advice the sizing
+     * @return a sentence; empty if there is no vessel that works
+     */
+    public static Optional<Statement> verdict(String question, SizeAdvice advice) {
+        return VesselVerdict.of(question, advice);
+    }
+
+    /**
+     * What a map of peaks found: where the house stands, and where the valve drips.
+     *
+     * @param map the peaks
+     * @return the narrative; its alarms are those of a closed house in which no relief valve works
+     */
+    public static Narrative of(PeakMap map) {
+        MapStory story = new MapStory(Objects.requireNonNull(map, "map"));
+        return new Narrative(story.alarms(), story.headline(), List.of(), story.facts(), List.of());
+    }
+
+    /**
+     * What many samples of a house found.
+     *
+     * @param sampled the peaks
+     * @return the narrative; its shares are those of the samples
+     */
+    public static Narrative of(SampledPeaks sampled) {
+        SpreadStory story = new SpreadStory(Objects.requireNonNull(sampled, "sampled"));
+        return new Narrative(story.alarms(), story.headline(), List.of(), story.facts(), List.of());
+    }
+
+    /**
+     * In how many samples a relief valve discharges.
+     *
+     * @param share how many they are
+     * @return a sentence without a full stop
+     */
+    public static Statement dripping(Share share) {
+        return SpreadStory.dripping(share);
+    }
+
+    /**
+     * So many samples, and how sure that share is.
+     *
+     * @param share how many they are
+     * @return such as {@code 12 of 32 samples (38 %, give or take 9 %)}
+     */
+    public static Statement inWords(Share share) {
+        return SpreadStory.inWords(share);
+    }
+
+    /**
+     * Which vessel a house needs, how sure that is, and what to do where none will do.
+     *
+     * @param advice the sizing
+     * @return the narrative; its alarms and findings are none
+     */
+    public static Narrative of(SizeAdvice advice) {
+        SizingStory story = new SizingStory(Objects.requireNonNull(advice, "advice"));
+        List<Statement> said = story.sentences();
+        return new Narrative(List.of(), said.get(0), said.subList(1, said.size()), story.facts(), List.of());
+    }
+
+    /**
+     * What the years will do to a house: when dripping begins, how sure that is, and when to check and pump.
+     *
+     * @param outlook the years ahead
+     * @param house the house as it is today
+     * @return the narrative; its findings are none
+     */
+    public static Narrative of(OutlookResult outlook, HotWaterSystem house) {
+        OutlookStory story = new OutlookStory(Objects.requireNonNull(outlook, "outlook"), house);
+        return new Narrative(
+                story.alarm().stream().toList(),
+                story.headline(),
+                List.of(story.interval(), story.care()),
+                story.facts(),
+                List.of());
+    }
+
+    /**
+     * On what the loss of precharge in an outlook rests.
+     *
+     * @param range how much is lost
+     * @return whole sentences
+     */
+    public static Statement basis(PrechargeLossRange range) {
+        return OutlookStory.basis(range);
+    }
+
+    /**
+     * A month of an outlook.
+     *
+     * @param month the month
+     * @return such as {@code November of year 7}
+     */
+    public static String month(OutlookMonth month) {
+        return OutlookStory.month(month);
+    }
+
+    /**
+     * By which loss of precharge a month of an outlook came about.
+     *
+     * @param outlook the years ahead
+     * @param month one of its months
+     * @return such as {@code , at the fastest loss}; empty for the expected one
+     */
+    public static String loss(OutlookResult outlook, OutlookMonth month) {
+        return OutlookStory.loss(outlook, month);
+    }
+
+    /**
      * What can be said of a house without running it.
      *
      * @param house the house
@@ -156,6 +289,27 @@ public record Narrative(
      */
     public boolean isHazard() {
         return hazard().isPresent();
+    }
+
+    /**
+     * The remarks with their quantities written out.
+     *
+     * @param format the units and their characters
+     * @return whole sentences
+     */
+    public List<String> texts(QuantityFormat format) {
+        return remarks.stream().map(remark -> remark.text(format)).toList();
+    }
+
+    /**
+     * The answer with all its remarks.
+     *
+     * @return whole sentences
+     */
+    public Statement answer() {
+        return Statement.joined(
+                " ",
+                Stream.concat(Stream.of(headline.then(".")), remarks.stream()).toList());
     }
 
     /**

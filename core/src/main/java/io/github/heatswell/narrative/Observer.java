@@ -27,6 +27,11 @@ public final class Observer implements SampleListener {
     private double lastCoolDraw = Double.NEGATIVE_INFINITY;
     private long coolDraws;
 
+    /**
+     * Begins to watch.
+     *
+     * @param system what is going to run
+     */
     public Observer(HotWaterSystem system) {
         this.draws = system.draws().draws();
         this.clockAtStart = system.start().timeOfDay();
@@ -45,6 +50,11 @@ public final class Observer implements SampleListener {
         }
     }
 
+    /**
+     * What the samples showed so far.
+     *
+     * @return the notes
+     */
     public Observed observed() {
         return new Observed(samples, startPressure, startTemperature, relievedWhileFed, coolDraws);
     }

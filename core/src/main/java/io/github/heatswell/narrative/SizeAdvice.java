@@ -2,30 +2,78 @@ package io.github.heatswell.narrative;
 
 import io.github.heatswell.sizing.SizedVessel;
 import io.github.heatswell.sizing.SizingResult;
+import io.github.heatswell.sizing.SizingTarget;
+import io.github.heatswell.study.SizeCertainty;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefFault;
+import io.github.heatswell.system.ReliefValve;
 import java.util.Objects;
 import java.util.Optional;
 
 /**
- * Which of the sizes on sale to take, by whoever knows how sure the numbers of a sizing are.
+ * A sizing, and how sure its numbers are: which of the sizes on sale to take.
  *
- * @param recommended the size to take, or empty if none is to be recommended
- * @param why what speaks for it and against smaller ones, in whole sentences; may be empty
+ * @param sizing the answer of the simulation
+ * @param house the house as it is
+ * @param certainty in how many houses within what is uncertain the limit is kept; empty if nothing is uncertain
  */
-public record SizeAdvice(Optional<SizedVessel> recommended, String why) {
+public record SizeAdvice(SizingResult sizing, HotWaterSystem house, Optional<SizeCertainty> certainty) {
 
     /**
      * Checks that everything is there.
      *
-     * @param recommended the size to take, or empty if none is to be recommended
-     * @param why what speaks for it and against smaller ones; may be empty
+     * @param sizing the answer of the simulation
+     * @param house the house as it is
+     * @param certainty in how many houses within what is uncertain the limit is kept
      */
     public SizeAdvice {
-        Objects.requireNonNull(recommended, "recommended");
-        Objects.requireNonNull(why, "why");
+        Objects.requireNonNull(sizing, "sizing");
+        Objects.requireNonNull(house, "house");
+        Objects.requireNonNull(certainty, "certainty");
     }
 
-    /** The smallest size that is enough by the numbers given, where nothing is known of how sure they are. */
-    public static SizeAdvice of(SizingResult result) {
-        return new SizeAdvice(result.smallestOnSale(), "");
+    /**
+     * The size to take, the same in every report, file and picture: the smallest on sale that keeps the limit in nine of ten houses
+     * within what is uncertain, or, where nothing is uncertain, the smallest that keeps it.
+     *
+     * @return the vessel, or empty if none is needed, or none on sale is enough or sure enough
+     */
+    public Optional<SizedVessel> recommended() {
+        return certainty
+                .map(found -> found.advised()
+                        .flatMap(advised -> sizing.nominal().stream()
+                                .filter(size -> size.volume() == advised.volume())
+                                .findFirst()))
+                .orElseGet(sizing::smallestOnSale);
+    }
+
+    /**
+     * A relief valve that runs whatever the vessel.
+     *
+     * @return the first that is stuck open, or empty if none is
+     */
+    public Optional<ReliefValve> stuckOpen() {
+        return house.reliefValves().stream()
+                .filter(valve -> valve.condition() == ReliefFault.Condition.STUCK_OPEN)
+                .findFirst();
+    }
+
+    /**
+     * What a bound of the target is.
+     *
+     * @param bound the bound
+     * @return such as {@code working pressure of the tank}
+     */
+    public String name(SizingTarget.Bound bound) {
+        return switch (bound.rule()) {
+            case RELIEF_RESEAT -> "reseat pressure of '" + bound.device() + "', less 3 % of its set pressure";
+            case CODE_CAP -> "80 psi, the cap of a model code (UPC 608.2)";
+            case VESSEL_RATING -> "rating of the vessel";
+            case WORKING_PRESSURE ->
+                house.tank().workingPressureGiven()
+                        ? "working pressure of the tank"
+                        : "working pressure assumed for the tank: read its plate";
+            case OWN -> "limit asked for";
+        };
     }
 }

@@ -86,6 +86,17 @@ public record RunSummary(
     }
 
     /**
+     * How often something happened.
+     *
+     * @param kind what to look for
+     * @return the number of its events, 0 or more
+     */
+    public long count(EventKind kind) {
+        Objects.requireNonNull(kind, "kind");
+        return events.stream().filter(event -> event.kind() == kind).count();
+    }
+
+    /**
      * When and why a relief valve opened, as {@link ReliefTotal#openings()} counts it: each time it left its seat.
      *
      * @param valve its name

@@ -148,7 +148,7 @@ public final class SampledPeaks {
     }
 
     /**
-     * How many runs ended at the test pressure, so that their peak is at least what is given.
+     * How many runs ended in a hazard, so that their peak is at least what is given.
      *
      * @return the number of samples
      */
@@ -231,7 +231,7 @@ public final class SampledPeaks {
         }
 
         /**
-         * Sets how many runs ended at the test pressure.
+         * Sets how many runs ended in a hazard.
          *
          * @param samples the number of samples, 0 to all
          * @return this builder

@@ -1,6 +1,5 @@
 package io.github.heatswell.charts.picture;
 
-import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.Objects;
@@ -35,12 +34,8 @@ public record Caption(String hazard, String title, String subtitle) {
      * @param amounts how quantities are written
      */
     public static Caption of(Narrative narrative, QuantityFormat amounts) {
-        Statement hazard = narrative
-                .hazard()
-                .map(what -> Statement.plain("Hazard: ").then(what))
-                .orElse(Statement.plain(""));
         return new Caption(
-                hazard.text(amounts),
+                narrative.hazard().map(what -> "Hazard: " + what.text(amounts)).orElse(""),
                 narrative.headline().text(amounts),
                 narrative.facts().text(amounts));
     }

@@ -1,13 +1,13 @@
 package io.github.heatswell.scenarios.choice;
 
+import io.github.heatswell.narrative.SizeAdvice;
 import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.sizing.SizedVessel;
 import io.github.heatswell.sizing.SizingResult;
-import io.github.heatswell.system.ReliefFault;
-import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.study.SizeCertainty;
 import java.time.Duration;
 import java.util.List;
 import java.util.Objects;
@@ -61,16 +61,16 @@ public record VesselAnswer(
      * @return the vessel, or empty if none is needed, or none on sale is enough or sure enough
      */
     public Optional<SizedVessel> recommended() {
-        return recommended(sizing, certainty);
+        return advice().recommended();
     }
 
-    static Optional<SizedVessel> recommended(SizingResult sizing, Optional<SizeCertainty> certainty) {
-        return certainty
-                .map(found -> found.advised()
-                        .flatMap(advised -> sizing.nominal().stream()
-                                .filter(size -> size.volume() == advised.volume())
-                                .findFirst()))
-                .orElseGet(sizing::smallestOnSale);
+    /**
+     * Which size to take, for whoever tells or draws it.
+     *
+     * @return the sizing, and how sure it is
+     */
+    public SizeAdvice advice() {
+        return new SizeAdvice(sizing, scenario.system(), certainty);
     }
 
     /**
@@ -89,21 +89,10 @@ public record VesselAnswer(
      *     which no vessel changes
      */
     public Optional<YearlyWater> waterProposed() {
-        return stuckOpen().isPresent()
+        return advice().stuckOpen().isPresent()
                 ? Optional.empty()
                 : proposed.flatMap(run -> YearlyWater.ofNormalLife(
                         run.summary(), scenario.doubts().without("vessel")));
-    }
-
-    /**
-     * A relief valve that runs whatever the vessel.
-     *
-     * @return the first that is stuck open, or empty if none is
-     */
-    public Optional<ReliefValve> stuckOpen() {
-        return scenario.system().reliefValves().stream()
-                .filter(valve -> valve.condition() == ReliefFault.Condition.STUCK_OPEN)
-                .findFirst();
     }
 
     /**

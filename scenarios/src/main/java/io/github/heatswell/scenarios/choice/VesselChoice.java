@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.choice;
 
+import io.github.heatswell.narrative.SizeAdvice;
 import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.file.Scenario;
@@ -10,7 +11,10 @@ import io.github.heatswell.sizing.SizedVessel;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.sizing.SizingTarget;
 import io.github.heatswell.sizing.VesselSizing;
+import io.github.heatswell.study.SampleFailedException;
+import io.github.heatswell.study.SizeCertainty;
 import io.github.heatswell.study.Study;
+import io.github.heatswell.study.StudyResult;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.Pressure;
@@ -34,6 +38,9 @@ import java.util.function.Function;
  * a cold fill the first week of the scenario's own run counts.
  */
 public final class VesselChoice {
+
+    /** Enough to tell one in ten from three in ten; each is one heat-up. */
+    private static final int SAMPLES = 64;
 
     /** The cost of every trial grows with the run's length, and a week contains every draw of a day. */
     private static final Duration MAX_COUNTED = Duration.ofDays(7);
@@ -90,7 +97,8 @@ public final class VesselChoice {
                 counted,
                 new Formulas(house, sizing, found).all(),
                 run(house),
-                VesselAnswer.recommended(found, certainty)
+                new SizeAdvice(found, house, certainty)
+                        .recommended()
                         .map(vessel -> run(
                                 house.toBuilder().vessel(sizing.vessel(vessel)).build())),
                 certainty);
@@ -113,19 +121,35 @@ public final class VesselChoice {
                     bare.usual(),
                     bare.house()
                             .andThen(house -> house.toBuilder().withoutVessel().build()));
-            tried.add(SizeCertainty.look(none, 0, limit, count));
+            tried.add(tried(none, 0, limit, count));
         }
         double from = least;
         List<SizedVessel> sizes = found.nominal().stream()
                 .filter(size -> size.volume() >= from)
                 .sorted(Comparator.comparingDouble(SizedVessel::volume))
                 .toList();
-        look(
-                sizes,
-                size -> SizeCertainty.look(
-                        VariedHouse.with(scenario, sizing.vessel(size)), size.volume(), limit, count),
-                tried);
+        look(sizes, size -> tried(VariedHouse.with(scenario, sizing.vessel(size)), size.volume(), limit, count), tried);
         return tried.isEmpty() ? Optional.empty() : Optional.of(new SizeCertainty(bare.usual(), tried, count.sum()));
+    }
+
+    /** Looks at one vessel; the same samples for each. */
+    private static SizeCertainty.Tried tried(VariedHouse varied, double volume, double limit, BalanceCount count) {
+        Study.Builder study = Study.builder()
+                .outputs(List.of("peak of the worst heat-up (Pa gauge)"))
+                .model(values -> new double[] {peak(varied, values, count)})
+                .samples(SAMPLES);
+        varied.inputs().forEach(input -> study.input(input.name(), input.input().distribution()));
+        StudyResult result = study.build().run();
+        return new SizeCertainty.Tried(volume, result.spread(0).above(limit));
+    }
+
+    private static double peak(VariedHouse varied, double[] values, BalanceCount count) {
+        try {
+            HotWaterSystem house = varied.house().apply(values);
+            return VesselSizing.worstPeak(house, count);
+        } catch (IllegalArgumentException refused) {
+            throw new SampleFailedException(refused.getMessage(), refused);
+        }
     }
 
     /**

@@ -87,7 +87,7 @@ public final class ComparisonReport {
         Narrative narrative = Narrative.comparing(runs, drawn.size());
         String answer = narrative.headline().text(shown) + ".";
         List<String> remarks = new ArrayList<>(Doubtful.remarks(runs));
-        narrative.remarks().forEach(remark -> remarks.add(remark.text(shown)));
+        remarks.addAll(narrative.texts(shown));
         boolean vessel =
                 runs.stream().anyMatch(run -> run.summary().system().vessel().isPresent());
         List<Document.Section> sections = new ArrayList<>();

@@ -3,6 +3,7 @@ package io.github.heatswell.scenarios.report;
 import io.github.heatswell.diagnosis.DiagnosisResult;
 import io.github.heatswell.diagnosis.InstalledCheck;
 import io.github.heatswell.diagnosis.PressureLog;
+import io.github.heatswell.narrative.DiagnosisStory;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.readings.OwnersReadings;
@@ -51,11 +52,13 @@ public record DiagnosisAnswer(
         return result.balances().and(installed.map(InstalledCheck::balances).orElse(Balances.NONE));
     }
 
-    /** What was taken for granted of the beginning of a log, and what to do where it is not so; empty if it is known. */
-    Optional<String> startRemark() {
-        boolean told = scenario.system().start().waterTemperature().isPresent();
-        return log.filter(one -> !told && !one.hasTemperature())
-                .map(one -> "The tank was taken as cold at the first reading. If it was warm, give start.water and run"
-                        + " again: the answer may change.");
+    /** What the readings say, in sentences. */
+    DiagnosisStory story() {
+        return new DiagnosisStory(
+                result,
+                scenario.system(),
+                scenario.doubts(),
+                log,
+                readings.spots().all().keySet());
     }
 }

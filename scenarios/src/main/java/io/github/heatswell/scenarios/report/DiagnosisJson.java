@@ -34,7 +34,7 @@ final class DiagnosisJson {
             json.flag("hazard", !result.hazards().isEmpty());
             json.text("scenario", answer.scenario().name()).text("heatswell_version", Version.number());
             json.flag("decided", result.isDecided()).flag("misfit", result.misfit());
-            json.text("start_remark", answer.startRemark().orElse(""));
+            json.text("start_remark", answer.story().start().orElse(""));
             json.count("readings", result.readings());
             number("uncertainty_pa", result.uncertainty());
             OpenBalance.write(answer.balances(), json);

@@ -8,6 +8,7 @@ import io.github.heatswell.charts.table.ReadingsTable;
 import io.github.heatswell.diagnosis.DiagnosisResult;
 import io.github.heatswell.diagnosis.HypothesisFit;
 import io.github.heatswell.diagnosis.PressureLog;
+import io.github.heatswell.narrative.DiagnosisStory;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
@@ -66,7 +67,7 @@ public final class DiagnosisReport {
                 .limit(MAX_RUNS)
                 .map(DiagnosisReport::run)
                 .toList();
-        String title = new DiagnosisWords(answer, Answer.onScreen(units)).answer();
+        String title = answer.story().answer();
         return new LoggedRuns(
                 title.substring(0, title.length() - 1),
                 answer.scenario().title() + ". Above the readings and the likeliest causes, below what each leaves"
@@ -82,16 +83,16 @@ public final class DiagnosisReport {
 
     /** What is said, with the log and the likeliest causes as a picture where there is a log. */
     Document content(QuantityFormat shown) {
-        DiagnosisWords words = new DiagnosisWords(answer, shown);
+        DiagnosisStory story = answer.story();
         Scenario scenario = answer.scenario();
-        List<Block.Picture> pictures = chart.map(drawn -> PagePicture.ofDiagnosis(drawn, words.answer())).stream()
+        List<Block.Picture> pictures = chart.map(drawn -> PagePicture.ofDiagnosis(drawn, story.answer())).stream()
                 .toList();
         return Document.of(
                         scenario.title() + ": what do the readings say?",
                         scenario.name(),
-                        alarms(words, shown),
+                        alarms(story, shown),
                         List.of(
-                                answer(words),
+                                answer(story, shown),
                                 Document.pictures(pictures, figures(shown)),
                                 PageFindings.section(Findings.of(scenario.system(), scenario.doubts()), shown)
                                         .onPage(),
@@ -101,22 +102,22 @@ public final class DiagnosisReport {
                 .calm("The readings show no hazard. Whether the house is safe, readings of a gauge cannot say.");
     }
 
-    private Document.Section answer(DiagnosisWords words) {
+    private Document.Section answer(DiagnosisStory story, QuantityFormat shown) {
         List<String> remarks = Stream.of(
                         answer.scenario().doubts().sentence(),
-                        words.start(),
-                        result.check().map(words::check))
+                        story.start(),
+                        result.check().map(check -> story.check(check).text(shown)))
                 .flatMap(Optional::stream)
                 .toList();
         List<Block> blocks =
-                new ArrayList<>(Document.answer("", words.answer(), remarks, "").blocks());
-        words.notRuledOut().ifPresent(left -> blocks.add(new AlarmNote("CAUTION", left)));
+                new ArrayList<>(Document.answer("", story.answer(), remarks, "").blocks());
+        story.notRuledOut().ifPresent(left -> blocks.add(new AlarmNote("CAUTION", left)));
         return new Document.Section("The answer", blocks);
     }
 
-    private List<AlarmNote> alarms(DiagnosisWords words, QuantityFormat shown) {
+    private List<AlarmNote> alarms(DiagnosisStory story, QuantityFormat shown) {
         List<AlarmNote> alarms = new ArrayList<>();
-        words.hazard().ifPresent(text -> alarms.add(new AlarmNote("HAZARD", PageWords.capitalised(text))));
+        story.hazard().ifPresent(text -> alarms.add(new AlarmNote("HAZARD", text)));
         Alarms.of(answer.scenario(), shown)
                 .forEach(note -> alarms.add(new AlarmNote(note.word() + " as described", note.text())));
         alarms.addAll(OpenBalance.notes(answer.balances()));

@@ -5,6 +5,7 @@ import io.github.heatswell.diagnosis.Estimate;
 import io.github.heatswell.diagnosis.Evidence;
 import io.github.heatswell.diagnosis.HypothesisFit;
 import io.github.heatswell.diagnosis.InstalledCheck;
+import io.github.heatswell.narrative.DiagnosisStory;
 import io.github.heatswell.units.Decimals;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
@@ -22,13 +23,15 @@ final class DiagnosisTables {
     private final DiagnosisAnswer answer;
     private final DiagnosisResult result;
     private final QuantityFormat shown;
-    private final DiagnosisWords words;
+    private final DiagnosisStory story;
+    private final DiagnosisCells cells;
 
     DiagnosisTables(DiagnosisAnswer answer, QuantityFormat shown) {
         this.answer = answer;
         this.result = answer.result();
         this.shown = shown;
-        this.words = new DiagnosisWords(answer, shown);
+        this.story = answer.story();
+        this.cells = new DiagnosisCells(result, shown);
     }
 
     /** The causes with how well each explains the readings. */
@@ -39,8 +42,8 @@ final class DiagnosisTables {
                 List.of("Cause", "Weight", "Misfit"),
                 ranked().stream()
                         .map(fit -> List.of(
-                                PageWords.capitalised(DiagnosisWords.cause(fit) + words.standing(fit)),
-                                words.weight(fit),
+                                PageWords.capitalised(fit.inWords() + cells.standing(fit)),
+                                cells.weight(fit),
                                 Decimals.fixed(Math.sqrt(fit.sumOfSquares() / result.readings()), 1)))
                         .toList());
     }
@@ -50,7 +53,7 @@ final class DiagnosisTables {
         List<List<String>> rows = ranked().stream()
                 .filter(fit -> !fit.evidence().isEmpty())
                 .map(fit -> List.of(
-                        PageWords.capitalised(DiagnosisWords.cause(fit)),
+                        PageWords.capitalised(fit.inWords()),
                         "For it: " + parts(fit, false) + ". Against it: " + parts(fit, true) + "."))
                 .toList();
         return rows.isEmpty()
@@ -68,7 +71,7 @@ final class DiagnosisTables {
         List<String> others = ranked().stream()
                 .skip(1)
                 .filter(fit -> fit.evidence().stream().anyMatch(Evidence::against))
-                .map(fit -> DiagnosisWords.cause(fit) + ": " + parts(fit, true))
+                .map(fit -> fit.inWords() + ": " + parts(fit, true))
                 .toList();
         return others.isEmpty() ? Optional.empty() : Optional.of(new Block.Items(others, Block.ListKind.BULLETS));
     }
@@ -94,7 +97,7 @@ final class DiagnosisTables {
                 .limit(MOST_ALIKE)
                 .filter(fit -> !fit.estimates().isEmpty())
                 .map(fit -> new Grid(
-                        "The numbers, if " + DiagnosisWords.cause(fit) + ". Pressures are gauge readings.",
+                        "The numbers, if " + fit.inWords() + ". Pressures are gauge readings.",
                         List.of("Number", "Best value", "95 % interval"),
                         fit.estimates().stream().map(this::estimate).toList()));
     }
@@ -102,7 +105,7 @@ final class DiagnosisTables {
     /** Those of the likeliest in short; empty if there are none. */
     Optional<Block.Items> numbers() {
         List<String> numbers =
-                result.best().estimates().stream().map(words::estimate).toList();
+                result.best().estimates().stream().map(cells::estimate).toList();
         return numbers.isEmpty() ? Optional.empty() : Optional.of(new Block.Items(numbers, Block.ListKind.BULLETS));
     }
 
@@ -115,13 +118,13 @@ final class DiagnosisTables {
             case CARRIED ->
                 List.of(
                         name,
-                        words.value(estimate, estimate.value()),
-                        words.value(estimate, estimate.low()) + " to " + words.value(estimate, estimate.high()));
+                        cells.value(estimate, estimate.value()),
+                        cells.value(estimate, estimate.low()) + " to " + cells.value(estimate, estimate.high()));
             case AS_DESCRIBED ->
                 List.of(
                         name,
                         "not told by these readings",
-                        words.value(estimate, estimate.low()) + " to " + words.value(estimate, estimate.high())
+                        cells.value(estimate, estimate.low()) + " to " + cells.value(estimate, estimate.high())
                                 + ", little better than the description");
             case NOT_CARRIED -> List.of(name, "not known", "these readings do not say" + settled);
         };
@@ -134,15 +137,15 @@ final class DiagnosisTables {
                         (result.isDecided()
                                         ? "The check on site that makes sure: "
                                         : "The check on site that tells them apart: ")
-                                + check.check().words() + "." + words.heating(check),
+                                + check.check().words() + "." + story.heating(check),
                         List.of("If this is the cause", "It reads"),
                         List.of(
                                 List.of(
                                         PageWords.capitalised(check.first().words()),
-                                        words.value(check.check(), check.expectedFirst())),
+                                        cells.value(check.check(), check.expectedFirst())),
                                 List.of(
                                         PageWords.capitalised(check.second().words()),
-                                        words.value(check.check(), check.expectedSecond())))));
+                                        cells.value(check.check(), check.expectedSecond())))));
     }
 
     /** The readings on site against the house as described. */
@@ -159,8 +162,8 @@ final class DiagnosisTables {
     private List<String> line(InstalledCheck.Line line) {
         return List.of(
                 PageWords.capitalised(line.check().words()),
-                words.value(line.check(), line.planned()),
-                words.value(line.check(), line.reading().value()) + (line.agrees() ? ", agrees" : ", DIFFERS"));
+                cells.value(line.check(), line.planned()),
+                cells.value(line.check(), line.reading().value()) + (line.agrees() ? ", agrees" : ", DIFFERS"));
     }
 
     /** What was found about the readings themselves. */

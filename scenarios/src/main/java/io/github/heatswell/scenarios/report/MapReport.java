@@ -3,7 +3,7 @@ package io.github.heatswell.scenarios.report;
 import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.charts.Chart;
 import io.github.heatswell.charts.table.MapTable;
-import io.github.heatswell.narrative.MapHeadline;
+import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.sizing.PeakMap;
 import io.github.heatswell.units.QuantityFormat;
@@ -39,7 +39,7 @@ public final class MapReport {
     private static Document content(Scenario scenario, PeakMap map, Chart chart, QuantityFormat shown) {
         List<AlarmNote> alarms = new ArrayList<>(Alarms.of(scenario, shown));
         alarms.addAll(OpenBalance.notes(map.balances()));
-        MapHeadline words = new MapHeadline(map, shown);
+        Narrative narrative = Narrative.of(map);
         return Document.of(
                         scenario.title() + ": which volume, which precharge?",
                         scenario.name(),
@@ -47,8 +47,10 @@ public final class MapReport {
                         List.of(
                                 Document.answer(
                                         "",
-                                        words.sentence() + ".",
-                                        Doubtful.before(scenario, List.of(words.facts())),
+                                        narrative.headline().text(shown) + ".",
+                                        Doubtful.before(
+                                                scenario,
+                                                List.of(narrative.facts().text(shown))),
                                         ""),
                                 Document.pictures(List.of(PagePicture.ofMap(chart)), List.of()),
                                 PageFindings.section(Findings.of(scenario.system(), scenario.doubts()), shown)

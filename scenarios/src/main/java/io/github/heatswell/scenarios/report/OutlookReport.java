@@ -7,6 +7,7 @@ import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.charts.Chart;
 import io.github.heatswell.charts.table.OutlookTable;
+import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.scenarios.file.Costs;
 import io.github.heatswell.scenarios.outlook.OutlookAnswer;
 import io.github.heatswell.units.QuantityFormat;
@@ -21,11 +22,13 @@ public final class OutlookReport {
 
     private final OutlookAnswer answer;
     private final OutlookResult result;
+    private final Narrative narrative;
     private final Chart chart;
 
     private OutlookReport(OutlookAnswer answer, UnitSystem units) {
         this.answer = answer;
         this.result = answer.result();
+        this.narrative = Narrative.of(result, answer.scenario().system());
         this.chart = Chart.of(result, answer.scenario().system(), units);
     }
 
@@ -49,7 +52,7 @@ public final class OutlookReport {
     }
 
     private Document content(QuantityFormat shown) {
-        OutlookWords words = new OutlookWords(answer, shown);
+        String basis = Narrative.basis(answer.fading()).text(shown);
         List<Finding> found =
                 Findings.of(answer.scenario().system(), answer.scenario().doubts());
         String title =
@@ -57,30 +60,28 @@ public final class OutlookReport {
         return Document.of(
                 title,
                 answer.scenario().name(),
-                alarms(words, shown),
+                alarms(shown),
                 List.of(
                         Document.answer(
                                 "",
-                                words.headline(),
-                                Doubtful.before(answer.scenario(), List.of(words.interval(), words.care())),
+                                narrative.headline().text(shown) + ".",
+                                Doubtful.before(answer.scenario(), narrative.texts(shown)),
                                 ""),
                         Document.pictures(
                                 List.of(PagePicture.ofYears(chart)),
                                 List.of(
                                         years(shown),
-                                        vessels(words, shown),
-                                        new Block.Paragraph(words.basis(), Block.Tone.PLAIN).onScreen())),
+                                        vessels(shown),
+                                        new Block.Paragraph(basis, Block.Tone.PLAIN).onScreen())),
                         PageFindings.section(found, shown).onPage(),
                         PageBasis.ofYears(answer.scenario(), shown).onPage(),
-                        PageMethods.ofYears(words.basis())),
+                        PageMethods.ofYears(basis)),
                 shown);
     }
 
-    private List<AlarmNote> alarms(OutlookWords words, QuantityFormat shown) {
+    private List<AlarmNote> alarms(QuantityFormat shown) {
         List<AlarmNote> alarms = new ArrayList<>(Alarms.of(answer.scenario(), shown));
-        words.alarm()
-                .ifPresent(alarm -> alarms.add(
-                        new AlarmNote(words.isHazard() ? "HAZARD" : "WARNING", PageWords.capitalised(alarm))));
+        alarms.addAll(Alarms.notes(narrative.alarms(), "", shown));
         alarms.addAll(OpenBalance.notes(result.balances()));
         return alarms;
     }
@@ -104,17 +105,17 @@ public final class OutlookReport {
                 rows);
     }
 
-    private Grid vessels(OutlookWords words, QuantityFormat shown) {
+    private Grid vessels(QuantityFormat shown) {
         List<List<String>> rows = new ArrayList<>();
         String present = shown.volume(result.expected().vesselVolume());
-        rows.add(vessel(present + ", expected loss", result.expected(), words, shown));
+        rows.add(vessel(present + ", expected loss", result.expected(), shown));
         if (!result.slow().loss().equals(result.fast().loss())) {
-            rows.add(vessel(present + ", slowest loss", result.slow(), words, shown));
-            rows.add(vessel(present + ", fastest loss", result.fast(), words, shown));
+            rows.add(vessel(present + ", slowest loss", result.slow(), shown));
+            rows.add(vessel(present + ", fastest loss", result.fast(), shown));
         }
         result.larger()
-                .forEach(course -> rows.add(
-                        vessel(shown.volume(course.vesselVolume()) + ", expected loss", course, words, shown)));
+                .forEach(course ->
+                        rows.add(vessel(shown.volume(course.vesselVolume()) + ", expected loss", course, shown)));
         return new Grid(
                 "What a larger vessel with the same precharge would change. Water costs "
                         + PageCosts.money(costs().ofWater(1), costs().currency()) + " a cubic metre"
@@ -123,10 +124,10 @@ public final class OutlookReport {
                 rows);
     }
 
-    private List<String> vessel(String name, OutlookCourse course, OutlookWords words, QuantityFormat shown) {
+    private List<String> vessel(String name, OutlookCourse course, QuantityFormat shown) {
         return List.of(
                 name,
-                words.begins(course),
+                course.firstDripping().map(Narrative::month).orElse("never"),
                 shown.volume(course.relieved()),
                 PageCosts.money(answer.cost(course), costs().currency()));
     }

@@ -23,7 +23,8 @@ final class PageCosts {
 
     /** What is to be said of a bill that no vessel changes. */
     static String whatever(VesselAnswer answer) {
-        return answer.stuckOpen()
+        return answer.advice()
+                .stuckOpen()
                 .map(valve -> ", with any vessel, until '" + valve.name() + "' is replaced")
                 .orElse("");
     }

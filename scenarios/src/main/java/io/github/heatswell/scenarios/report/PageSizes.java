@@ -1,13 +1,13 @@
 package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.result.BalanceCount;
-import io.github.heatswell.scenarios.choice.SizeCertainty;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.scenarios.choice.VesselChoice;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.simulation.SimulationException;
 import io.github.heatswell.sizing.SizedVessel;
 import io.github.heatswell.sizing.SizingResult;
+import io.github.heatswell.study.SizeCertainty;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;

@@ -43,9 +43,10 @@ final class RunReport {
 
     Document content(QuantityFormat shown) {
         String answer = narrative.headline().text(shown) + ".";
-        String asked = VesselVerdict.of(scenario, found).map(said -> said + " ").orElse("");
-        List<String> remarks =
-                narrative.remarks().stream().map(remark -> remark.text(shown)).toList();
+        String asked = Narrative.verdict(scenario.question(), scenario.system(), found)
+                .map(said -> said + " ")
+                .orElse("");
+        List<String> remarks = narrative.texts(shown);
         List<AlarmNote> alarms = new ArrayList<>(Alarms.notes(narrative.alarms(), "", shown));
         alarms.addAll(OpenBalance.ofAdvice(advice.balances()));
         List<Document.Section> sections = new ArrayList<>();

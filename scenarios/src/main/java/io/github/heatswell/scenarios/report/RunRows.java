@@ -1,7 +1,7 @@
 package io.github.heatswell.scenarios.report;
 
-import io.github.heatswell.narrative.DrawCount;
 import io.github.heatswell.narrative.Limit;
+import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.Extreme;
 import io.github.heatswell.result.ReliefTotal;
 import io.github.heatswell.result.RunSummary;
@@ -124,7 +124,7 @@ final class RunRows {
     private void others() {
         Totals totals = result.totals();
         if (!result.system().draws().draws().isEmpty()) {
-            long draws = DrawCount.started(result.events());
+            long draws = result.count(EventKind.DRAW_STARTED);
             add("drawn", totals.drawn(), "hot water, " + draws + (draws == 1 ? " draw" : " draws"));
             row("delivered", shown.energy(totals.heatDelivered()), "heat at the taps, above cold water");
         }

@@ -47,7 +47,8 @@ final class SampleFiles {
         return Chart.of(sampled(answer), units);
     }
 
-    private static SampledPeaks sampled(SpreadAnswer answer) {
+    /** What the picture shows, of two samples or more. */
+    static SampledPeaks sampled(SpreadAnswer answer) {
         HotWaterSystem house = answer.scenario().system();
         double air = house.site().atmosphere();
         SampledPeaks.Builder sampled = SampledPeaks.builder(peaks(answer))

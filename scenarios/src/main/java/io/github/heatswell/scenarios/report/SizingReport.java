@@ -6,9 +6,7 @@ import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.charts.Chart;
 import io.github.heatswell.charts.NamedRun;
 import io.github.heatswell.charts.table.SizeTable;
-import io.github.heatswell.narrative.Bounds;
 import io.github.heatswell.narrative.Narrative;
-import io.github.heatswell.narrative.SizeAdvice;
 import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.RunResult;
@@ -27,6 +25,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What is said of which vessel to buy.
@@ -103,8 +103,7 @@ public final class SizingReport {
 
     /** The peaks over the sizes, with the one to take. */
     private Chart sizes(UnitSystem units) {
-        String why = new SizingWords(answer, QuantityFormat.unicode(units)).why();
-        return Chart.of(sizing, new SizeAdvice(answer.recommended(), why), units);
+        return Chart.of(answer.advice(), units);
     }
 
     /** The run as it is, and with the vessel if one is proposed. */
@@ -124,7 +123,11 @@ public final class SizingReport {
 
     Document content(QuantityFormat shown) {
         Scenario scenario = answer.scenario();
-        String sentence = new SizingWords(answer, shown).answer();
+        String sentence = Stream.concat(
+                        Narrative.verdict(scenario.question(), answer.advice()).stream(),
+                        Stream.of(Narrative.of(answer.advice()).answer()))
+                .map(said -> said.text(shown))
+                .collect(Collectors.joining(" "));
         List<Document.Section> sections = new ArrayList<>();
         List<Block> said = new ArrayList<>(Document.answer("", sentence, Doubtful.before(scenario, List.of()), "")
                 .blocks());
@@ -191,7 +194,7 @@ public final class SizingReport {
             rows.add(List.of(
                     "Limit",
                     shown.pressure(bound.absolute() - atmosphere),
-                    Bounds.name(bound, answer.scenario().system())));
+                    answer.advice().name(bound)));
         }
         sizing.smallest()
                 .ifPresent(least -> rows.add(

@@ -1,13 +1,14 @@
 package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.assessment.Findings;
+import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.charts.Chart;
 import io.github.heatswell.charts.table.SpreadTable;
+import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.spread.SpreadAnswer;
 import io.github.heatswell.scenarios.spread.VariedHouse;
 import io.github.heatswell.study.OutputSpread;
-import io.github.heatswell.study.Share;
 import io.github.heatswell.study.StudyResult;
 import io.github.heatswell.units.Decimals;
 import io.github.heatswell.units.QuantityFormat;
@@ -67,11 +68,7 @@ public final class SpreadReport {
                         scenario.name(),
                         alarms(shown),
                         List.of(
-                                Document.answer(
-                                        "",
-                                        "A relief valve discharges in " + inWords(answer.dripping(), shown) + ".",
-                                        stopped(),
-                                        ""),
+                                Document.answer("", headline().text(shown) + ".", stopped(), ""),
                                 Document.pictures(
                                         chart.map(PagePicture::ofSamples).stream()
                                                 .toList(),
@@ -91,7 +88,8 @@ public final class SpreadReport {
                     ? answer.hazardous().count() + " of the runs end in it."
                     : "no run ends in it.";
             alarms.add(new AlarmNote(
-                    "HAZARD in " + inWords(answer.hazardFound(), shown), "Each is judged by its own values; " + ended));
+                    "HAZARD in " + Narrative.inWords(answer.hazardFound()).text(shown),
+                    "Each is judged by its own values; " + ended));
         }
         alarms.addAll(OpenBalance.notes(answer.balances()));
         return alarms;
@@ -103,15 +101,11 @@ public final class SpreadReport {
                 : List.of();
     }
 
-    private static String inWords(Share share, QuantityFormat shown) {
-        if (share.of() > 0 && (share.count() == 0 || share.count() == share.of())) {
-            double bound = share.furthest();
-            return share.count() == 0
-                    ? "none of " + share.of() + " samples (at most about " + shown.share(bound) + ")"
-                    : "all of " + share.of() + " samples (at least about " + shown.share(bound) + ")";
-        }
-        return share.count() + " of " + share.of() + " samples (" + shown.share(share.value()) + ", give or take "
-                + shown.share(share.standardError()) + ")";
+    /** The same as that of the picture, which takes two samples. */
+    private Statement headline() {
+        return chart.isPresent()
+                ? Narrative.of(SampleFiles.sampled(answer)).headline()
+                : Narrative.dripping(answer.dripping());
     }
 
     private List<Block> figures(QuantityFormat shown) {

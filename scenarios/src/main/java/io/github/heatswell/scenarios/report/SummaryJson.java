@@ -1,10 +1,10 @@
 package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.narrative.Alarm;
-import io.github.heatswell.narrative.DrawCount;
 import io.github.heatswell.narrative.Limit;
 import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.result.Event;
+import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.Extreme;
 import io.github.heatswell.result.Extremes;
 import io.github.heatswell.result.ReliefTotal;
@@ -172,7 +172,7 @@ final class SummaryJson {
     private void draws() throws IOException {
         json.object(
                 "draws",
-                () -> json.count("started", DrawCount.started(result.events()))
+                () -> json.count("started", result.count(EventKind.DRAW_STARTED))
                         .count("cut_short", result.totals().drawsCutShort())
                         .count("too_cool", findings.observed().drawsTooCool()));
     }

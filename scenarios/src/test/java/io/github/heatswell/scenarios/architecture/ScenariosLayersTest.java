@@ -1,5 +1,9 @@
 package io.github.heatswell.scenarios.architecture;
 
+import static com.tngtech.archunit.core.domain.JavaAccess.Predicates.target;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.type;
+import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.nameMatching;
+import static com.tngtech.archunit.core.domain.properties.HasOwner.Predicates.With.owner;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
@@ -7,6 +11,8 @@ import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
+import io.github.heatswell.assessment.Statement;
+import io.github.heatswell.result.EventKind;
 
 @AnalyzeClasses(packages = "io.github.heatswell", importOptions = DoNotIncludeTests.class)
 class ScenariosLayersTest {
@@ -47,4 +53,41 @@ class ScenariosLayersTest {
             .dependOnClassesThat()
             .resideInAPackage("io.github.heatswell.scenarios.teaching..")
             .because("the course can be taken away, and the tool works as before");
+
+    @ArchTest
+    static final ArchRule onlyTheNarrativeMakesStatements = noClasses()
+            .that()
+            .resideInAnyPackage("io.github.heatswell.charts..", "io.github.heatswell.scenarios..")
+            .and()
+            .resideOutsideOfPackage("io.github.heatswell.scenarios.teaching..")
+            .should()
+            .callMethodWhere(
+                    target(owner(type(Statement.class))).and(target(nameMatching("of|plain|joined|then|capitalised"))))
+            .orShould()
+            .callConstructorWhere(target(owner(type(Statement.class))))
+            .because("what was found is put into sentences once, in core; pictures and reports only say in which units."
+                    + " Lessons make statements from the texts of the course");
+
+    @ArchTest
+    static final ArchRule onlyTheNarrativeSaysWhatAnEventMeans = noClasses()
+            .that()
+            .resideInAnyPackage("io.github.heatswell.charts..", "io.github.heatswell.scenarios..")
+            .and()
+            .doNotHaveFullyQualifiedName("io.github.heatswell.scenarios.report.SummaryJson")
+            .should()
+            .callMethod(EventKind.class, "meaning")
+            .because(
+                    "a hazard is told by its finding, everywhere; the summary gives the meaning as a field of its own");
+
+    @ArchTest
+    static final ArchRule headlinesAndVerdictsAreOfTheNarrative = noClasses()
+            .that()
+            .resideInAnyPackage("io.github.heatswell.charts..", "io.github.heatswell.scenarios..")
+            .should()
+            .haveSimpleNameEndingWith("Headline")
+            .orShould()
+            .haveSimpleNameEndingWith("Verdict")
+            .orShould()
+            .haveSimpleNameEndingWith("Remarks")
+            .because("what was found is put into sentences once, in core");
 }

@@ -10,6 +10,7 @@ import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.report.SizingReport;
 import io.github.heatswell.sizing.VesselSizing;
+import io.github.heatswell.study.SizeCertainty;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.UnitSystem;
 import java.util.List;

@@ -5,10 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.scenarios.catalogue.Catalogue;
-import io.github.heatswell.scenarios.choice.SizeCertainty;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.scenarios.choice.VesselChoice;
 import io.github.heatswell.scenarios.file.Change;
+import io.github.heatswell.study.SizeCertainty;
 import io.github.heatswell.units.UnitSystem;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;

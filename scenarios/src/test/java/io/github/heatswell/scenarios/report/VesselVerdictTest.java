@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.assessment.Findings;
+import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.choice.VesselChoice;
 import io.github.heatswell.scenarios.file.Change;
@@ -39,12 +40,18 @@ class VesselVerdictTest {
                 "Why does it drip?                                           | false"
             })
     void onlyThePlainQuestionIsUnderstood(String question, boolean asked) {
-        assertEquals(asked, VesselVerdict.isAsked(asking(question)));
+        Scenario scenario = asking(question);
+        assertEquals(
+                asked,
+                Narrative.verdict(scenario.question(), scenario.system(), List.of())
+                        .isPresent());
     }
 
     private static Optional<String> verdict(Scenario scenario) {
-        return VesselVerdict.of(
-                scenario, Findings.of(scenario.simulation().run().summary(), scenario.doubts()));
+        return Narrative.verdict(
+                scenario.question(),
+                scenario.system(),
+                Findings.of(scenario.simulation().run().summary(), scenario.doubts()));
     }
 
     @Test
@@ -69,8 +76,11 @@ class VesselVerdictTest {
     })
     void theSizingAnswersToo(String volume, String begins) {
         Scenario scenario = asking("Is the vessel large enough?", new Change("vessel.volume", volume));
-        String answer = new SizingWords(VesselChoice.of(scenario).build().answer(), QuantityFormat.ascii(UnitSystem.SI))
-                .answer();
+        String answer = Narrative.verdict(
+                        scenario.question(),
+                        VesselChoice.of(scenario).build().answer().advice())
+                .orElseThrow()
+                .text(QuantityFormat.ascii(UnitSystem.SI));
         assertTrue(answer.startsWith(begins), answer);
     }
 }

@@ -1,33 +1,33 @@
-package io.github.heatswell.scenarios.report;
+package io.github.heatswell.narrative;
 
+import static io.github.heatswell.assessment.Statement.plain;
+
+import io.github.heatswell.assessment.Doubts;
 import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.assessment.Findings;
+import io.github.heatswell.assessment.Measure;
+import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.diagnosis.Cause;
 import io.github.heatswell.diagnosis.DiagnosisResult;
-import io.github.heatswell.diagnosis.Estimate;
 import io.github.heatswell.diagnosis.HypothesisFit;
 import io.github.heatswell.diagnosis.PressureLog;
 import io.github.heatswell.diagnosis.SeparatingCheck;
 import io.github.heatswell.diagnosis.SiteCheck;
-import io.github.heatswell.units.QuantityFormat;
+import io.github.heatswell.system.HotWaterSystem;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
-/** A diagnosis in sentences. */
-final class DiagnosisWords {
+/** What readings say of a house, what they cannot say, and what to check next. Immutable. */
+public final class DiagnosisStory {
 
     private static final int MAX_NAMED = 4;
     private static final Set<SiteCheck> HEATED =
             Set.of(SiteCheck.HEAT_UP_MAXIMUM, SiteCheck.NEXT_MORNING, SiteCheck.CAUGHT_VOLUME, SiteCheck.HOT_TAP);
-
-    /** From this weight on a cause is as good as sure, and below the other as good as out; nothing finer is claimed. */
-    private static final double SURE = 0.95;
-
-    private static final double HARDLY = 0.05;
 
     /** The findings that say why heated water has nowhere to go, of a house without any vessel and of one with. */
     private static final Set<String> NO_VESSEL = Set.of("expansion-control-missing", "bypass-opens-too-late");
@@ -38,18 +38,40 @@ final class DiagnosisWords {
     /** A log that rises by this (Pa) shows a heat-up; own judgement. */
     private static final double HEAT_UP = 0.5e5;
 
-    private final DiagnosisAnswer answer;
     private final DiagnosisResult result;
-    private final QuantityFormat shown;
+    private final HotWaterSystem house;
+    private final Doubts doubts;
+    private final Optional<PressureLog> log;
+    private final Set<SiteCheck> read;
 
-    DiagnosisWords(DiagnosisAnswer answer, QuantityFormat shown) {
-        this.answer = answer;
-        this.result = answer.result();
-        this.shown = shown;
+    /**
+     * The story of a diagnosis.
+     *
+     * @param result what was found
+     * @param house the house as described
+     * @param doubts what is not known of it
+     * @param log the log as far as it was used
+     * @param read what was read on site
+     */
+    public DiagnosisStory(
+            DiagnosisResult result,
+            HotWaterSystem house,
+            Doubts doubts,
+            Optional<PressureLog> log,
+            Set<SiteCheck> read) {
+        this.result = Objects.requireNonNull(result, "result");
+        this.house = Objects.requireNonNull(house, "house");
+        this.doubts = Objects.requireNonNull(doubts, "doubts");
+        this.log = Objects.requireNonNull(log, "log");
+        this.read = Set.copyOf(read);
     }
 
-    /** What the readings say, with what they cannot say. */
-    String answer() {
+    /**
+     * What the readings say, with what they cannot say.
+     *
+     * @return whole sentences
+     */
+    public String answer() {
         List<HypothesisFit> tested = tested();
         if (result.misfit()) {
             return "These readings don't settle it: none of the causes looked at explains them within their uncertainty. "
@@ -66,18 +88,14 @@ final class DiagnosisWords {
             return ordinary() + "The readings agree with the house as described." + slight + notTested();
         }
         if (tested.size() == 1) {
-            return "The readings are explained best by this: " + cause(result.best()) + "." + notTested();
+            return "The readings are explained best by this: " + result.best().inWords() + "." + notTested();
         }
         return "The readings cannot tell between these: " + named(tested) + "." + notTested();
     }
 
     /** Why the valve drips where nothing is wrong but that no vessel takes up the water; nothing where that is not so. */
     private String ordinary() {
-        Set<String> found = Findings.of(
-                        answer.scenario().system(), answer.scenario().doubts())
-                .stream()
-                .map(Finding::id)
-                .collect(Collectors.toSet());
+        Set<String> found = Findings.of(house, doubts).stream().map(Finding::id).collect(Collectors.toSet());
         if (!heated() || Stream.concat(NO_VESSEL.stream(), IDLE_VESSEL.stream()).noneMatch(found::contains)) {
             return "";
         }
@@ -89,28 +107,25 @@ final class DiagnosisWords {
 
     /** Whether the readings show a heat-up. */
     private boolean heated() {
-        boolean rose = answer.log()
-                .filter(log -> IntStream.range(0, log.count())
+        boolean rose = log.filter(log -> IntStream.range(0, log.count())
                                 .mapToDouble(log::gauge)
                                 .max()
                                 .orElseThrow()
                         > log.gauge(0) + HEAT_UP)
                 .isPresent();
-        Set<SiteCheck> read = answer.readings().spots().all().keySet();
         return rose || read.contains(SiteCheck.HEAT_UP_MAXIMUM) || read.contains(SiteCheck.CAUGHT_VOLUME);
     }
 
-    /** What was taken for granted of the beginning of the log; empty if it is known. */
-    Optional<String> start() {
-        return answer.startRemark();
-    }
-
-    /** How likely a cause is among those looked at. */
-    String weight(HypothesisFit fit) {
-        double weight = fit.weight();
-        return weight > SURE
-                ? "over " + shown.share(SURE)
-                : weight < HARDLY ? "under " + shown.share(HARDLY) : shown.share(weight);
+    /**
+     * What was taken for granted of the beginning of the log, and what to do where it is not so.
+     *
+     * @return whole sentences; empty if it is known
+     */
+    public Optional<String> start() {
+        boolean told = house.start().waterTemperature().isPresent();
+        return log.filter(one -> !told && !one.hasTemperature())
+                .map(one -> "The tank was taken as cold at the first reading. If it was warm, give start.water and run"
+                        + " again: the answer may change.");
     }
 
     /** The likeliest, and those that the readings test but cannot tell from it. */
@@ -126,69 +141,86 @@ final class DiagnosisWords {
 
     private static String named(List<HypothesisFit> fits) {
         String causes =
-                fits.stream().limit(MAX_NAMED).map(DiagnosisWords::cause).collect(Collectors.joining("; "));
+                fits.stream().limit(MAX_NAMED).map(HypothesisFit::inWords).collect(Collectors.joining("; "));
         int others = fits.size() - MAX_NAMED;
         return causes + (others > 0 ? "; " + (others == 1 ? "one other cause" : others + " other causes") : "");
     }
 
-    /** What stands behind a cause in a list: whether the readings say anything of it. */
-    String standing(HypothesisFit fit) {
-        return result.untested().contains(fit) ? ", not tested by these readings" : "";
+    /**
+     * What a check on site would show for each of the causes it separates.
+     *
+     * @param check the check
+     * @return a sentence, and who is to do it
+     */
+    public Statement check(SeparatingCheck check) {
+        return plain((tested().size() == 1 ? "To make sure, read " : "To tell them apart, read ")
+                        + check.check().words() + ": ")
+                .then(reading(check.check(), check.expectedFirst()))
+                .then(" if " + check.first().words() + ", ")
+                .then(reading(check.check(), check.expectedSecond()))
+                .then(" if " + check.second().words() + "." + heating(check));
     }
 
-    static String cause(HypothesisFit fit) {
-        return fit.cause().words() + (fit.device().isEmpty() ? "" : " ('" + fit.device() + "')");
+    private static Measure reading(SiteCheck check, double value) {
+        return switch (check.unit()) {
+            case "Pa" -> Measure.gauge(value);
+            case "K" -> Measure.temperature(value);
+            default -> Measure.volume(value);
+        };
     }
 
-    /** What a check on site would show for each of the causes it separates. */
-    String check(SeparatingCheck check) {
-        return (tested().size() == 1 ? "To make sure, read " : "To tell them apart, read ")
-                + check.check().words() + ": "
-                + value(check.check(), check.expectedFirst()) + " if "
-                + check.first().words() + ", "
-                + value(check.check(), check.expectedSecond()) + " if "
-                + check.second().words() + "." + heating(check);
-    }
-
-    /** Who is to do a check that takes heating while somebody may come to harm by it; nothing otherwise. */
-    String heating(SeparatingCheck check) {
+    /**
+     * Who is to do a check that takes heating while somebody may come to harm by it.
+     *
+     * @param check the check
+     * @return a sentence with a space before it; empty if anybody may do it
+     */
+    public String heating(SeparatingCheck check) {
         return HEATED.contains(check.check()) && hazard().isPresent()
                 ? " This takes heating, and there is a hazard: leave it to a licensed professional."
                 : "";
     }
 
-    /** What the readings say may hurt somebody, and what to do; empty if they speak for no hazard. */
-    Optional<String> hazard() {
+    /**
+     * What the readings say may hurt somebody, and what to do.
+     *
+     * @return whole sentences; empty if they speak for no hazard
+     */
+    public Optional<String> hazard() {
         List<HypothesisFit> hazards = result.hazards();
         return hazards.isEmpty()
                 ? Optional.empty()
-                : Optional.of("the readings speak for this: " + among(hazards)
+                : Optional.of("The readings speak for this: " + among(hazards)
                         + ". Turn the heater off until a licensed professional has looked at it.");
     }
 
-    /** What could hurt somebody and is not ruled out, with what to check; empty if nothing is left. */
-    Optional<String> notRuledOut() {
+    /**
+     * What could hurt somebody and is not ruled out, with what to check.
+     *
+     * @return whole sentences; empty if nothing is left
+     */
+    public Optional<String> notRuledOut() {
         List<HypothesisFit> left = result.notRuledOut();
         return left.isEmpty()
                 ? Optional.empty()
                 : Optional.of("Not ruled out by these readings: " + among(left) + ". "
                         + left.stream()
                                 .map(HypothesisFit::cause)
-                                .map(DiagnosisWords::toCheck)
+                                .map(DiagnosisStory::toCheck)
                                 .distinct()
                                 .collect(Collectors.joining(" ")));
     }
 
     private String among(List<HypothesisFit> fits) {
         return fits.stream()
-                .map(fit -> cause(fit) + (mayNotOpen(fit) ? ", or not at all" : ""))
+                .map(fit -> fit.inWords() + (mayNotOpen(fit) ? ", or not at all" : ""))
                 .collect(Collectors.joining("; or "));
     }
 
     /** A pressure that fell under heating has shown that a valve opens. */
     private boolean mayNotOpen(HypothesisFit fit) {
         return fit.cause() == Cause.RELIEF_OPENS_HIGH
-                && answer.log().filter(PressureLog::fellWhileHeating).isEmpty();
+                && log.filter(PressureLog::fellWhileHeating).isEmpty();
     }
 
     private static String toCheck(Cause cause) {
@@ -202,42 +234,6 @@ final class DiagnosisWords {
             default ->
                 "Hold a thermometer, not a hand, under the mixed tap: if the water is hotter than the mixing valve is set"
                         + " to, have the valve checked before anyone bathes.";
-        };
-    }
-
-    String value(SiteCheck check, double value) {
-        return switch (check.unit()) {
-            case "Pa" -> shown.pressure(value);
-            case "K" -> shown.temperature(value);
-            default -> shown.volume(value);
-        };
-    }
-
-    /** An estimate with its interval, or why there is none. */
-    String estimate(Estimate estimate) {
-        String words = estimate.parameter().words() + ": ";
-        String settled = estimate.settledBy()
-                .map(check -> "; to be settled by reading " + check.words())
-                .orElse("");
-        return switch (estimate.standing()) {
-            case CARRIED ->
-                words + value(estimate, estimate.value()) + ", between " + value(estimate, estimate.low()) + " and "
-                        + value(estimate, estimate.high()) + " (95 %)";
-            case AS_DESCRIBED ->
-                words + "between " + value(estimate, estimate.low()) + " and " + value(estimate, estimate.high())
-                        + ", little better than the description";
-            case NOT_CARRIED -> words + "these readings do not say" + settled;
-        };
-    }
-
-    String value(Estimate estimate, double value) {
-        return switch (estimate.parameter().unit()) {
-            case "Pa" -> shown.pressure(value);
-            case "K" -> shown.temperature(value);
-            case "m3" -> shown.volume(value);
-            case "m3/s" -> shown.flow(value);
-            case "s" -> shown.time(value);
-            default -> shown.share(value);
         };
     }
 }

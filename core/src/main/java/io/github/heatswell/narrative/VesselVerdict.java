@@ -1,8 +1,10 @@
-package io.github.heatswell.scenarios.report;
+package io.github.heatswell.narrative;
 
 import io.github.heatswell.assessment.Finding;
+import io.github.heatswell.assessment.Measure;
 import io.github.heatswell.assessment.Severity;
-import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.assessment.Statement;
+import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import java.util.LinkedHashMap;
@@ -12,7 +14,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 
 /**
- * Yes or no to a scenario's question, where it asks whether the vessel of the house is good enough: questions of that one kind begin
+ * Yes or no to a question that asks whether the vessel of the house is good enough: questions of that one kind begin
  * with their answer. Others have too many forms to be understood for sure, and the headline answers them.
  */
 final class VesselVerdict {
@@ -44,17 +46,16 @@ final class VesselVerdict {
 
     private VesselVerdict() {}
 
-    /** Whether a scenario asks if the vessel of its house is good enough. */
-    static boolean isAsked(Scenario scenario) {
-        String question = scenario.question();
-        return scenario.system().vessel().isPresent()
+    /** Whether somebody asks if the vessel of a house is good enough. */
+    private static boolean isAsked(String question, HotWaterSystem house) {
+        return house.vessel().isPresent()
                 && ASKED.matcher(question).matches()
                 && !TURNED.matcher(question).matches();
     }
 
     /** The answer that a run gives, such as {@code No: its precharge is too low.}; empty if that was not asked. */
-    static Optional<String> of(Scenario scenario, List<Finding> found) {
-        if (!isAsked(scenario)) {
+    static Optional<String> of(String question, HotWaterSystem house, List<Finding> found) {
+        if (!isAsked(question, house)) {
             return Optional.empty();
         }
         List<String> against = AGAINST.entrySet().stream()
@@ -65,14 +66,34 @@ final class VesselVerdict {
             return Optional.of("No: " + String.join(", and ", against) + ".");
         }
         boolean hazard = found.stream().anyMatch(finding -> finding.severity() == Severity.HAZARD);
-        return hazard || !works(scenario.system())
+        return hazard || sound(house).isEmpty()
                 ? Optional.of("That cannot be said before the hazard above is dealt with.")
                 : Optional.of("Yes: in this run it keeps the pressure within every limit looked at.");
     }
 
-    private static boolean works(HotWaterSystem house) {
-        return house.vessel()
-                .filter(vessel -> vessel.condition() == ExpansionVessel.Condition.SOUND)
-                .isPresent();
+    /** The answer of a sizing, also unasked: whether the vessel that is there will do; empty for one that does not work. */
+    static Optional<Statement> of(String question, SizeAdvice advice) {
+        if (advice.stuckOpen().isPresent() || advice.sizing().outcome() != SizingResult.Outcome.SIZED) {
+            return Optional.empty();
+        }
+        return sound(advice.house()).map(vessel -> {
+            boolean enough = advice.sizing()
+                    .smallest()
+                    .filter(least -> least.volume() <= vessel.volume())
+                    .isPresent();
+            boolean sure = advice.recommended()
+                    .filter(wanted -> wanted.volume() <= vessel.volume() * (1 + 1e-9))
+                    .isPresent();
+            String word = isAsked(question, advice.house()) ? enough ? "Yes: the " : "No: the " : "The ";
+            String how = sure ? "large enough" : "just large enough by the best estimates";
+            return Statement.plain(word)
+                    .then(Measure.volume(vessel.volume()))
+                    .then(" vessel of this house is "
+                            + (enough ? how + ", once its precharge is right." : "too small."));
+        });
+    }
+
+    private static Optional<ExpansionVessel> sound(HotWaterSystem house) {
+        return house.vessel().filter(vessel -> vessel.condition() == ExpansionVessel.Condition.SOUND);
     }
 }

@@ -1,14 +1,6 @@
-package io.github.heatswell.scenarios.choice;
+package io.github.heatswell.study;
 
-import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.result.Balances;
-import io.github.heatswell.scenarios.spread.VariedHouse;
-import io.github.heatswell.sizing.VesselSizing;
-import io.github.heatswell.study.SampleFailedException;
-import io.github.heatswell.study.Share;
-import io.github.heatswell.study.Study;
-import io.github.heatswell.study.StudyResult;
-import io.github.heatswell.system.HotWaterSystem;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -25,9 +17,6 @@ public record SizeCertainty(boolean usual, List<Tried> tried, Balances balances)
 
     /** A vessel passes if at most this share (-) of the houses exceeds the limit; own judgement. */
     public static final double HOLDS = 0.1;
-
-    /** Enough to tell one in ten from three in ten; each is one heat-up. */
-    private static final int SAMPLES = 64;
 
     /**
      * One vessel.
@@ -85,25 +74,5 @@ public record SizeCertainty(boolean usual, List<Tried> tried, Balances balances)
      */
     public Optional<Tried> at(double volume) {
         return tried.stream().filter(one -> one.volume() == volume).findFirst();
-    }
-
-    /** Looks at one vessel; the same samples for each. */
-    static Tried look(VariedHouse varied, double volume, double limit, BalanceCount count) {
-        Study.Builder study = Study.builder()
-                .outputs(List.of("peak of the worst heat-up (Pa gauge)"))
-                .model(values -> new double[] {peak(varied, values, count)})
-                .samples(SAMPLES);
-        varied.inputs().forEach(input -> study.input(input.name(), input.input().distribution()));
-        StudyResult result = study.build().run();
-        return new Tried(volume, result.spread(0).above(limit));
-    }
-
-    private static double peak(VariedHouse varied, double[] values, BalanceCount count) {
-        try {
-            HotWaterSystem house = varied.house().apply(values);
-            return VesselSizing.worstPeak(house, count);
-        } catch (IllegalArgumentException refused) {
-            throw new SampleFailedException(refused.getMessage(), refused);
-        }
     }
 }

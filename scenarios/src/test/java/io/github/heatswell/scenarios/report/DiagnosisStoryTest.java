@@ -11,6 +11,7 @@ import io.github.heatswell.diagnosis.HypothesisFit;
 import io.github.heatswell.diagnosis.Misfit;
 import io.github.heatswell.diagnosis.Parameter;
 import io.github.heatswell.diagnosis.PressureLog;
+import io.github.heatswell.narrative.DiagnosisStory;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.file.Change;
@@ -26,7 +27,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** Regression: what a diagnosis says and what it leaves unsaid, for results made by hand. */
-class DiagnosisWordsTest {
+class DiagnosisStoryTest {
 
     private static final Scenario OPEN_ENDED = Catalogue.read("orchard-lodge");
     private static final Misfit SERIOUS = new Misfit(3, 0, 0, 0, 1);
@@ -72,8 +73,8 @@ class DiagnosisWordsTest {
         return Report.of(new DiagnosisReport(answer, Optional.empty()).content(shown), answer.balances());
     }
 
-    private static DiagnosisWords words(DiagnosisAnswer answer) {
-        return new DiagnosisWords(answer, QuantityFormat.ascii(UnitSystem.SI));
+    private static DiagnosisStory words(DiagnosisAnswer answer) {
+        return answer.story();
     }
 
     @Test
@@ -162,7 +163,10 @@ class DiagnosisWordsTest {
         assertEquals(
                 "heating rate relative to the described one: between 70 % and 160 %, little better than the"
                         + " description",
-                words(answer(OPEN_ENDED, log().build(), fit(Cause.LEAK, 0, 0.5, NONE)))
+                new DiagnosisCells(
+                                answer(OPEN_ENDED, log().build(), fit(Cause.LEAK, 0, 0.5, NONE))
+                                        .result(),
+                                QuantityFormat.ascii(UnitSystem.SI))
                         .estimate(rate));
     }
 }

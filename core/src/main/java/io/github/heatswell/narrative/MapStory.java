@@ -1,0 +1,113 @@
+package io.github.heatswell.narrative;
+
+import static io.github.heatswell.assessment.Measure.gauge;
+import static io.github.heatswell.assessment.Measure.volume;
+import static io.github.heatswell.assessment.Statement.plain;
+
+import io.github.heatswell.assessment.Doubts;
+import io.github.heatswell.assessment.Statement;
+import io.github.heatswell.sizing.PeakMap;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Supply;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+
+/** What a map of peaks found: where the house stands, and where the valve drips. */
+final class MapStory {
+
+    private final PeakMap map;
+    private final HotWaterSystem house;
+    private final boolean open;
+
+    MapStory(PeakMap map) {
+        this.map = map;
+        this.house = map.setting().system();
+        this.open = house.supply().arrangement() == Supply.Arrangement.DIRECT;
+    }
+
+    /** The alarms of a closed house in which nothing limits the pressure, else none. */
+    List<Alarm> alarms() {
+        return open || map.setting().reliefSetGauge().isPresent() ? List.of() : Narrative.alarms(house, Doubts.NONE);
+    }
+
+    Statement headline() {
+        if (open) {
+            return plain("The peak is ")
+                    .then(gauge(map.peakGauge(0, 0)))
+                    .then(" with every vessel: the house is open to the mains"
+                            + (anyDrips() ? ", and the valve drips" : ""));
+        }
+        Optional<Statement> valve = valve();
+        return map.present()
+                .map(point -> plain("With ")
+                        .then(volume(point.volume()))
+                        .then(" at ")
+                        .then(gauge(point.prechargeGauge()))
+                        .then(finding(point))
+                        .then(valve.map(plain("; ")::then).orElse(plain(""))))
+                .or(() -> valve.map(Statement::capitalised))
+                .orElse(plain("Peaks of the worst heat-up over vessel and precharge"));
+    }
+
+    /** The facts of the house, and what was run. */
+    Statement facts() {
+        boolean faulty = house.vessel()
+                .filter(vessel -> vessel.condition() != ExpansionVessel.Condition.SOUND)
+                .isPresent();
+        return Facts.of(house)
+                .then(" Worst heat-up from a cold fill with every tap closed"
+                        + (house.reliefValves().isEmpty() ? "" : ", relief valves taken out so that none hides a peak")
+                        + ". Precharges are read at room temperature."
+                        + (faulty ? " The present vessel is taken as sound here, which it is not." : ""));
+    }
+
+    private Statement finding(PeakMap.Point point) {
+        OptionalDouble set = map.setting().reliefSetGauge();
+        boolean drips = set.isPresent() && point.peakGauge() >= set.getAsDouble();
+        return plain(drips ? " the relief valve drips, and without it the peak would be " : " the peak is ")
+                .then(point.atLeast() ? "at least " : "")
+                .then(gauge(point.peakGauge()));
+    }
+
+    private Optional<Statement> valve() {
+        OptionalDouble set = map.setting().reliefSetGauge();
+        if (set.isEmpty()) {
+            return Optional.empty();
+        }
+        if (map.setting().staticGauge() >= set.getAsDouble()) {
+            return Optional.of(plain("the supply alone, ")
+                    .then(gauge(map.setting().staticGauge()))
+                    .then(", opens the relief valve set at ")
+                    .then(gauge(set.getAsDouble())));
+        }
+        OptionalDouble least = IntStream.range(0, map.prechargeCount())
+                .mapToObj(map::dripVolume)
+                .flatMapToDouble(OptionalDouble::stream)
+                .min();
+        if (least.isEmpty() || least.getAsDouble() > map.volume(0)) {
+            double bound = least.orElse(map.volume(map.volumeCount() - 1));
+            return Optional.of(plain(least.isEmpty() ? "up to " : "below ")
+                    .then(volume(bound))
+                    .then(" the valve drips " + everyPrecharge()));
+        }
+        return Optional.of(plain(
+                anyDrips()
+                        ? "whether the valve drips depends on the precharge"
+                        : "the valve stays shut with every vessel shown"));
+    }
+
+    /** The best precharge lies at the static pressure; where that is on the map, no other could do better. */
+    private String everyPrecharge() {
+        double fill = map.setting().staticAtVesselGauge();
+        boolean holdsBest = map.prechargeGauge(0) <= fill && map.prechargeGauge(map.prechargeCount() - 1) >= fill;
+        return holdsBest ? "at every precharge" : "at every precharge shown";
+    }
+
+    private boolean anyDrips() {
+        return IntStream.range(0, map.volumeCount())
+                .anyMatch(i -> IntStream.range(0, map.prechargeCount()).anyMatch(j -> map.drips(i, j)));
+    }
+}

@@ -1,0 +1,218 @@
+package io.github.heatswell.narrative;
+
+import static io.github.heatswell.assessment.Measure.gauge;
+import static io.github.heatswell.assessment.Measure.share;
+import static io.github.heatswell.assessment.Measure.volume;
+import static io.github.heatswell.assessment.Statement.plain;
+
+import io.github.heatswell.ageing.ChargeLimit;
+import io.github.heatswell.ageing.DripOnset;
+import io.github.heatswell.ageing.OutlookCourse;
+import io.github.heatswell.ageing.OutlookMonth;
+import io.github.heatswell.ageing.OutlookResult;
+import io.github.heatswell.ageing.PrechargeLoss;
+import io.github.heatswell.ageing.PrechargeLossRange;
+import io.github.heatswell.assessment.PrechargeTarget;
+import io.github.heatswell.assessment.Statement;
+import io.github.heatswell.result.EventKind;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.units.Decimals;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** What the years will do: when dripping begins, how sure that is, and when to check and pump. */
+final class OutlookStory {
+
+    private static final int MONTHS = OutlookMonth.MONTHS_OF_YEAR;
+    private static final double PERCENT = 100;
+
+    private final OutlookResult result;
+    private final HotWaterSystem house;
+
+    OutlookStory(OutlookResult result, HotWaterSystem house) {
+        this.result = result;
+        this.house = house;
+    }
+
+    /** When the valve begins to drip, as expected. */
+    Statement headline() {
+        OutlookCourse course = result.expected();
+        Optional<OutlookMonth> hazard = course.gravest().filter(OutlookMonth::isHazard);
+        if (hazard.isPresent()) {
+            return plain("At the expected loss: "
+                    + hazard.get().alarm().orElseThrow().description() + " in " + month(hazard.get()));
+        }
+        Optional<OutlookMonth> first = course.firstDripping();
+        if (first.isEmpty()) {
+            return plain("No relief valve drips within " + years() + early(result.years()));
+        }
+        if (first.get().number() > 0) {
+            return plain("A relief valve drips from " + month(first.get()) + ", once the precharge is down to ")
+                    .then(gauge(first.get().prechargeGauge()))
+                    .then(early(first.get().year()));
+        }
+        return plain(course.drippingAgain()
+                .map(again -> "Too much precharge makes a relief valve drip now, too little from " + month(again))
+                .orElse("A relief valve drips with today's precharge; loss of precharge is not the cause"));
+    }
+
+    /** By when it drips in one of twenty houses that differ as this one is uncertain, if that is in an earlier year. */
+    private String early(int beforeYear) {
+        OptionalDouble early = result.onset().early();
+        if (early.isEmpty() || (int) early.getAsDouble() >= beforeYear) {
+            return "";
+        }
+        return "; in one house of twenty already in year " + ((int) early.getAsDouble() + 1);
+    }
+
+    /** The worst that happens in any of the courses of the present vessel, or nothing. */
+    Optional<Alarm> alarm() {
+        return result.gravest().map(month -> {
+            EventKind kind = month.alarm().orElseThrow();
+            boolean assumed =
+                    kind == EventKind.WORKING_PRESSURE_EXCEEDED && !house.tank().workingPressureGiven();
+            return Alarm.of(
+                    month.isHazard() ? Alarm.Level.HAZARD : Alarm.Level.WARNING,
+                    plain(kind.description() + " on the worst day of " + month(month) + loss(result, month) + ", with ")
+                            .then(gauge(month.prechargeGauge()))
+                            .then(" of precharge left. "
+                                    + (assumed ? "That pressure is assumed: read the tank's plate." : kind.meaning()))
+                            .capitalised());
+        });
+    }
+
+    /** By which loss of precharge a month comes to what it comes to, if not by the expected one. */
+    static String loss(OutlookResult result, OutlookMonth month) {
+        if (result.expected().months().contains(month)) {
+            return "";
+        }
+        return result.fast().months().contains(month) ? ", at the fastest loss" : ", at the slowest loss";
+    }
+
+    /** How sure that is. */
+    Statement interval() {
+        DripOnset onset = result.onset();
+        if (house.reliefValves().stream().noneMatch(ReliefValve::relieves)) {
+            return plain("There is no working relief valve that could drip, and none that could save the tank.");
+        }
+        String sampled = "Of " + onset.withinYears().of() + " simulated houses within the uncertainties, ";
+        if (onset.withinYears().count() == 0) {
+            return plain(sampled + "none drips within " + years() + ".");
+        }
+        int percent = (int) Math.round(PERCENT * onset.withinYears().value());
+        return plain(sampled + percent + " % start to drip within " + years() + ": " + by("one in twenty", onset.early())
+                + ", " + by("half", onset.middle()) + ", "
+                + last(onset.late()) + ".");
+    }
+
+    private static String last(OptionalDouble time) {
+        return time.isEmpty() ? "more than one in twenty not by then" : by("all but one in twenty", time);
+    }
+
+    private static String by(String share, OptionalDouble time) {
+        if (time.isEmpty()) {
+            return share + " later than that";
+        }
+        return share + (time.getAsDouble() * MONTHS < 1 ? " at once" : " by " + after(time.getAsDouble()));
+    }
+
+    /** When to check and when to pump. */
+    Statement care() {
+        ChargeLimit limit = result.limit();
+        PrechargeTarget target = PrechargeTarget.of(house).orElseThrow();
+        if (!target.isAllowed()) {
+            return plain("Do not pump it up to the ")
+                    .then(gauge(target.pumpToGauge()))
+                    .then(" the supply stands at there: the vessel or the tank is made for ")
+                    .then(gauge(target.mostGauge()))
+                    .then(" only. Have the supply pressure lowered by a reducing valve first,"
+                            + " then the charge set to match it.");
+        }
+        if (limit.rechargeBelowGauge().isEmpty()) {
+            return plain("Pumping at intervals does not help here: first find the vessel and charge that do ('heatswell"
+                    + " size' proposes them).");
+        }
+        double after = limit.rechargeAfter().getAsDouble();
+        double lowest = limit.lowestGauge().getAsDouble();
+        String expected = after > 0 && after <= result.years() ? ", which is expected after " + after(after) : "";
+        Statement care = plain("Check the charge every "
+                        + every(result.checkEvery().orElseThrow()) + ", with the vessel drained. Pump it up to ")
+                .then(gauge(limit.pumpToGauge().getAsDouble()))
+                .then(" when it reads less than ")
+                .then(gauge(limit.rechargeBelowGauge().getAsDouble()))
+                .then((after == 0 ? ", as it does now" : expected) + ".");
+        if (lowest == 0) {
+            return care.then(" Even without any charge the worst day stays dry.");
+        }
+        return care.then(" Below ")
+                .then(gauge(lowest))
+                .then(
+                        result.gravest().isPresent()
+                                ? " the worst day is no longer dry and within the tank's working pressure."
+                                : " the valve drips on the worst day.");
+    }
+
+    /** On what the loss of precharge rests. */
+    static Statement basis(PrechargeLossRange range) {
+        Statement rate = plain("The vessel is assumed to lose ")
+                .then(share(range.expected().yearly()))
+                .then(" of its gauge pressure a year");
+        Statement between = range.slow().equals(range.fast())
+                ? rate
+                : rate.then(" (possible range ")
+                        .then(share(range.slow().yearly()))
+                        .then(" to ")
+                        .then(share(range.fast().yearly()))
+                        .then(")");
+        return between.then(
+                range.equals(PrechargeLossRange.usual())
+                        ? ". The basis is weak: " + PrechargeLoss.SOURCE.text()
+                                + ", from memory. Two readings of the drained vessel, a year apart, are better; give their"
+                                + " result with --fade."
+                        : ". This rate was given.");
+    }
+
+    /** The vessel and how it loses precharge. */
+    Statement facts() {
+        OutlookCourse course = result.expected();
+        Statement loses = plain("")
+                .then(volume(course.vesselVolume()))
+                .then(" vessel, charged to ")
+                .then(gauge(course.months().get(0).prechargeGauge()))
+                .then(", losing ")
+                .then(share(course.loss().yearly()))
+                .then(" of its gauge pressure a year");
+        Statement band = result.slow().loss().equals(result.fast().loss())
+                ? loses
+                : loses.then(" (band: ")
+                        .then(share(result.slow().loss().yearly()))
+                        .then(" to ")
+                        .then(share(result.fast().loss().yearly()))
+                        .then(")");
+        return band.then(". Each point is the worst day of its month.");
+    }
+
+    /** A month by its name and its year from now. */
+    static String month(OutlookMonth month) {
+        return Moments.monthOf(month.dayOfYear()) + " of year " + (month.year() + 1);
+    }
+
+    private String years() {
+        return result.years() == 1 ? "a year" : result.years() + " years";
+    }
+
+    /** A time from now, to the month. */
+    private static String after(double years) {
+        long months = Math.round(years * MONTHS);
+        if (months < 2 * MONTHS) {
+            return months == 1 ? "a month" : months + " months";
+        }
+        return Decimals.atMost(years, 1) + " years";
+    }
+
+    private static String every(double years) {
+        long months = Math.max(1, (long) Math.floor(years * MONTHS));
+        return months >= MONTHS ? "year" : months == 1 ? "month" : months + " months";
+    }
+}

@@ -1,0 +1,250 @@
+package io.github.heatswell.narrative;
+
+import static io.github.heatswell.assessment.Measure.gauge;
+import static io.github.heatswell.assessment.Measure.volume;
+import static io.github.heatswell.assessment.Statement.plain;
+
+import io.github.heatswell.assessment.Measure;
+import io.github.heatswell.assessment.Statement;
+import io.github.heatswell.sizing.SizedVessel;
+import io.github.heatswell.sizing.SizingResult;
+import io.github.heatswell.study.Share;
+import io.github.heatswell.study.SizeCertainty;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefValve;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What a sizing found: the size to take, how sure that is, and what to do where no size will do. */
+final class SizingStory {
+
+    private static final String NONE_SURE = "No size on the list holds in nine of ten.";
+
+    private final SizeAdvice advice;
+    private final SizingResult sizing;
+    private final HotWaterSystem house;
+    private final Optional<SizeCertainty> certainty;
+    private final double atmosphere;
+
+    SizingStory(SizeAdvice advice) {
+        this.advice = advice;
+        this.sizing = advice.sizing();
+        this.house = advice.house();
+        this.certainty = advice.certainty();
+        this.atmosphere = house.site().atmosphere();
+    }
+
+    /** The answer in sentences, the first without its full stop; a valve that cannot close goes first, since no vessel cures it. */
+    List<Statement> sentences() {
+        List<Statement> said = new ArrayList<>();
+        Optional<ReliefValve> stuck = advice.stuckOpen();
+        if (stuck.isEmpty()) {
+            size(said);
+            return said;
+        }
+        said.add(plain(
+                "No vessel cures this: '" + stuck.get().name() + "' is stuck open and runs whatever the pressure"));
+        said.add(largeEnough()
+                .map(present -> plain("Have it replaced first. The ")
+                        .then(volume(present.volume()))
+                        .then(" vessel of this house is large enough, so none is to be bought. After that:"))
+                .orElse(plain("Have it replaced first; what follows holds after that.")));
+        int first = said.size();
+        size(said);
+        said.set(first, said.get(first).then("."));
+        return said;
+    }
+
+    /** The vessel of the house, if it is sound and no smaller than what it takes. */
+    private Optional<ExpansionVessel> largeEnough() {
+        return house.vessel()
+                .filter(present -> present.condition() == ExpansionVessel.Condition.SOUND)
+                .filter(present -> advice.recommended()
+                        .filter(wanted -> wanted.volume() <= present.volume() * (1 + 1e-9))
+                        .isPresent());
+    }
+
+    private void size(List<Statement> said) {
+        switch (sizing.outcome()) {
+            case NONE_NEEDED -> noneNeeded(said);
+            case NO_VESSEL_CAN -> noVesselCan(said);
+            default -> {
+                if (advice.recommended().isPresent()) {
+                    take(advice.recommended().get(), said);
+                } else if (sizing.smallestOnSale().isPresent()) {
+                    said.add(keeps(
+                            "By the best estimates a", sizing.smallestOnSale().get()));
+                    fails("But in ").ifPresent(said::add);
+                    said.add(instead());
+                } else {
+                    noneOnSale(said);
+                }
+            }
+        }
+    }
+
+    private void noneNeeded(List<Statement> said) {
+        said.add(plain((doubtful() ? "By the best estimates no" : "No")
+                        + " vessel is needed: without one the peak of the worst heat-up stays within the limit of ")
+                .then(limit()));
+        if (doubtful()) {
+            fails("But in ").ifPresent(said::add);
+            said.add(instead());
+        } else {
+            holds().ifPresent(said::add);
+        }
+        if (house.supply().reducingValve().isPresent()) {
+            said.add(plain(
+                    "That is the bypass of the reducing valve; model codes ask for expansion control behind it all the"
+                            + " same, so ask the local authority."));
+        }
+    }
+
+    private void take(SizedVessel vessel, List<Statement> said) {
+        said.add(keeps("A", vessel));
+        holds().ifPresent(said::add);
+        if (!doubtful()) {
+            return;
+        }
+        Share above = certainty.orElseThrow().bare().above();
+        String in = above.count() + " of the " + above.of() + " the pressure goes above the limit.";
+        said.add(sizing.smallestOnSale()
+                .map(bare -> plain("The smallest that is enough by the best estimates, ")
+                        .then(volume(bare.volume()))
+                        .then(", stays only ")
+                        .then(margin(bare))
+                        .then(" below it: in " + in))
+                .orElse(plain("In " + in)));
+    }
+
+    private Statement keeps(String article, SizedVessel vessel) {
+        return plain(article + " vessel of ")
+                .then(volume(vessel.volume()))
+                .then(", precharged to ")
+                .then(gauge(vessel.precharge(), atmosphere))
+                .then(", keeps the peak of the worst heat-up at ")
+                .then(gauge(vessel.peakAbsolute() - atmosphere))
+                .then(", ")
+                .then(margin(vessel))
+                .then(" below the limit of ")
+                .then(limit());
+    }
+
+    /** In how many houses the limit is kept with what is recommended. */
+    private Optional<Statement> holds() {
+        return certainty.flatMap(SizeCertainty::advised).map(advised -> plain("That" + held(advised) + houses() + "."));
+    }
+
+    private static String held(SizeCertainty.Tried tried) {
+        return " holds in " + (tried.above().of() - tried.above().count()) + " of "
+                + tried.above().of();
+    }
+
+    /** In how many houses it is not kept with what the best estimates call for. */
+    private Optional<Statement> fails(String in) {
+        return certainty
+                .map(found -> found.bare().above())
+                .map(above -> plain(
+                        in + above.count() + " of " + above.of() + houses() + " the pressure goes above that limit."));
+    }
+
+    private String houses() {
+        return certainty.filter(SizeCertainty::usual).isPresent()
+                ? " houses that differ from this one as is usual"
+                : " houses within what is known of this one";
+    }
+
+    /** What to do where the best estimates are not to be trusted. */
+    private Statement instead() {
+        return advice.recommended()
+                .map(vessel -> plain("A vessel of ")
+                        .then(volume(vessel.volume()))
+                        .then(", precharged to ")
+                        .then(gauge(vessel.precharge(), atmosphere))
+                        .then(","
+                                + certainty
+                                        .flatMap(SizeCertainty::advised)
+                                        .map(SizingStory::held)
+                                        .orElse("")
+                                + "."))
+                .orElse(plain(
+                        NONE_SURE + " Find out more about the house first, above all the supply pressure, or have it"
+                                + " lowered."));
+    }
+
+    /** Whether more than one in ten houses within what is uncertain goes above the limit. */
+    private boolean doubtful() {
+        return certainty.filter(found -> !found.bare().holds()).isPresent();
+    }
+
+    private void noneOnSale(List<Statement> said) {
+        SizedVessel least = sizing.smallest().orElseThrow();
+        said.add(plain("It takes a vessel of at least ")
+                .then(volume(least.volume()))
+                .then(", precharged to ")
+                .then(gauge(least.precharge(), atmosphere))
+                .then(", to stay within the limit of ")
+                .then(limit()));
+        said.add(plain(
+                "No size on the list is large enough. A lower supply pressure makes it smaller, and two vessels side by"
+                        + " side act as one of their joint volume."));
+    }
+
+    private void noVesselCan(List<Statement> said) {
+        said.add(plain("No vessel of any size can keep the peak within the limit of ")
+                .then(limit()));
+        said.add(plain("The supply stands at ")
+                .then(gauge(sizing.supplyStatic(), atmosphere))
+                .then(" and leaves no room for the water to swell into."));
+        said.add(sizing.lowerSupplyTo()
+                .map(lower -> plain("Lower the supply first, by a reducing valve, to ")
+                        .then(gauge(lower, atmosphere))
+                        .then(" or less; then the largest size on the list is enough."))
+                .orElse(plain("No lower supply pressure was found at which the largest size on the list is enough.")));
+    }
+
+    /** What the picture needs besides: the limit, the smallest vessel, and why the size to take is the one. */
+    Statement facts() {
+        Statement facts = plain("The peak of the worst heat-up must stay below ")
+                .then(limit())
+                .then(": " + advice.name(sizing.target().ruling()) + ". ");
+        if (sizing.smallest().isPresent()) {
+            facts = facts.then("The smallest vessel that does it has ")
+                    .then(volume(sizing.smallest().get().volume()))
+                    .then(", precharged to ")
+                    .then(gauge(sizing.smallest().get().precharge(), atmosphere))
+                    .then(". ");
+        }
+        return facts.then(why())
+                .then("Round marks are enough by the best estimates, hollow squares are not; each is one simulation.");
+    }
+
+    /** What speaks for the size to take, and against the smallest; empty where nothing is uncertain. */
+    private Statement why() {
+        if (!doubtful()) {
+            return holds().map(sure -> sure.then(" ")).orElse(plain(""));
+        }
+        Statement bare = sizing.smallestOnSale()
+                .map(vessel -> plain("").then(volume(vessel.volume())))
+                .orElse(plain("no vessel"));
+        Statement advised = certainty
+                .flatMap(SizeCertainty::advised)
+                .map(tried -> plain(" ").then(volume(tried.volume())).then(held(tried) + ". "))
+                .orElse(plain(" " + NONE_SURE + " "));
+        return plain("By the best estimates ")
+                .then(bare)
+                .then(" is enough; ")
+                .then(fails("but in ").orElseThrow())
+                .then(advised);
+    }
+
+    private static Measure margin(SizedVessel vessel) {
+        return new Measure(Measure.Kind.PRESSURE_DIFFERENCE, vessel.margin());
+    }
+
+    private Measure limit() {
+        return gauge(sizing.target().gauge());
+    }
+}

@@ -1,0 +1,82 @@
+package io.github.heatswell.narrative;
+
+import static io.github.heatswell.assessment.Measure.gauge;
+import static io.github.heatswell.assessment.Measure.share;
+import static io.github.heatswell.assessment.Statement.plain;
+
+import io.github.heatswell.assessment.Statement;
+import io.github.heatswell.study.SampledPeaks;
+import io.github.heatswell.study.Share;
+import java.util.List;
+
+/** What many samples found. A share is said to be one of the samples. */
+final class SpreadStory {
+
+    private static final int ENOUGH_FOR_TWENTIETHS = 40;
+
+    /** A share (-) above this would read as all. */
+    private static final double NEARLY_ALL = 0.995;
+
+    private final SampledPeaks sampled;
+
+    SpreadStory(SampledPeaks sampled) {
+        this.sampled = sampled;
+    }
+
+    /** In how many samples a run ends in a hazard, if in any. */
+    List<Alarm> alarms() {
+        int ended = sampled.endedEarly();
+        return ended == 0
+                ? List.of()
+                : List.of(Alarm.of(
+                        Alarm.Level.HAZARD,
+                        plain("In ")
+                                .then(inWords(new Share(ended, sampled.count())))
+                                .then(" the run ends in a hazard. What follows is not modelled.")));
+    }
+
+    Statement headline() {
+        if (sampled.reliefSetGauge().isEmpty() && sampled.dripping() == 0) {
+            return plain("Half of the peaks lie above ")
+                    .then(gauge(sampled.quantileGauge(0.5)))
+                    .then(", one in twenty above ")
+                    .then(gauge(sampled.quantileGauge(0.95)));
+        }
+        return dripping(new Share(sampled.dripping(), sampled.count()));
+    }
+
+    static Statement dripping(Share share) {
+        return plain("A relief valve discharges in ").then(inWords(share));
+    }
+
+    Statement facts() {
+        boolean many = sampled.count() >= ENOUGH_FOR_TWENTIETHS;
+        String subject = sampled.subject().strip();
+        return plain((subject.isEmpty() ? "" : subject + " ") + (many ? "Nine in ten of the " : "The ")
+                        + sampled.count() + " samples peak between ")
+                .then(gauge(sampled.quantileGauge(many ? 0.05 : 0)))
+                .then(" and ")
+                .then(gauge(sampled.quantileGauge(many ? 0.95 : 1)))
+                .then(". These are shares of the samples; they say as much about real houses as the ranges that were"
+                        + " assumed for the inputs.");
+    }
+
+    /** So many samples, and how sure that share is. */
+    static Statement inWords(Share share) {
+        if (share.of() > 0 && (share.count() == 0 || share.count() == share.of())) {
+            String samples = share.of() + " samples (at ";
+            return plain(share.count() == 0 ? "none of " + samples + "most" : "all of " + samples + "least")
+                    .then(" about ")
+                    .then(share(share.furthest()))
+                    .then(")");
+        }
+        return plain(share.count() + " of " + share.of() + " samples (")
+                .then(
+                        share.value() > NEARLY_ALL
+                                ? plain("over 99 %")
+                                : plain("").then(share(share.value())))
+                .then(", give or take ")
+                .then(share(share.standardError()))
+                .then(")");
+    }
+}

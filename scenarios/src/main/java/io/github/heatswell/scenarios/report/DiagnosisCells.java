@@ -1,0 +1,73 @@
+package io.github.heatswell.scenarios.report;
+
+import io.github.heatswell.diagnosis.DiagnosisResult;
+import io.github.heatswell.diagnosis.Estimate;
+import io.github.heatswell.diagnosis.HypothesisFit;
+import io.github.heatswell.diagnosis.SiteCheck;
+import io.github.heatswell.units.QuantityFormat;
+
+/** The numbers of a diagnosis as its lists and tables show them. */
+final class DiagnosisCells {
+
+    /** From this weight on a cause is as good as sure, and below the other as good as out; nothing finer is claimed. */
+    private static final double SURE = 0.95;
+
+    private static final double HARDLY = 0.05;
+
+    private final DiagnosisResult result;
+    private final QuantityFormat shown;
+
+    DiagnosisCells(DiagnosisResult result, QuantityFormat shown) {
+        this.result = result;
+        this.shown = shown;
+    }
+
+    /** How likely a cause is among those looked at. */
+    String weight(HypothesisFit fit) {
+        double weight = fit.weight();
+        return weight > SURE
+                ? "over " + shown.share(SURE)
+                : weight < HARDLY ? "under " + shown.share(HARDLY) : shown.share(weight);
+    }
+
+    /** What stands behind a cause in a list: whether the readings say anything of it. */
+    String standing(HypothesisFit fit) {
+        return result.untested().contains(fit) ? ", not tested by these readings" : "";
+    }
+
+    String value(SiteCheck check, double value) {
+        return switch (check.unit()) {
+            case "Pa" -> shown.pressure(value);
+            case "K" -> shown.temperature(value);
+            default -> shown.volume(value);
+        };
+    }
+
+    /** An estimate with its interval, or why there is none. */
+    String estimate(Estimate estimate) {
+        String words = estimate.parameter().words() + ": ";
+        String settled = estimate.settledBy()
+                .map(check -> "; to be settled by reading " + check.words())
+                .orElse("");
+        return switch (estimate.standing()) {
+            case CARRIED ->
+                words + value(estimate, estimate.value()) + ", between " + value(estimate, estimate.low()) + " and "
+                        + value(estimate, estimate.high()) + " (95 %)";
+            case AS_DESCRIBED ->
+                words + "between " + value(estimate, estimate.low()) + " and " + value(estimate, estimate.high())
+                        + ", little better than the description";
+            case NOT_CARRIED -> words + "these readings do not say" + settled;
+        };
+    }
+
+    String value(Estimate estimate, double value) {
+        return switch (estimate.parameter().unit()) {
+            case "Pa" -> shown.pressure(value);
+            case "K" -> shown.temperature(value);
+            case "m3" -> shown.volume(value);
+            case "m3/s" -> shown.flow(value);
+            case "s" -> shown.time(value);
+            default -> shown.share(value);
+        };
+    }
+}

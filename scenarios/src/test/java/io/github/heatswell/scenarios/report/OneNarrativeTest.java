@@ -1,0 +1,117 @@
+package io.github.heatswell.scenarios.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.charts.Chart;
+import io.github.heatswell.charts.NamedRun;
+import io.github.heatswell.narrative.NamedSummary;
+import io.github.heatswell.result.Balances;
+import io.github.heatswell.result.RunResult;
+import io.github.heatswell.scenarios.catalogue.Catalogue;
+import io.github.heatswell.scenarios.file.Change;
+import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.units.UnitSystem;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Regression: screen, page, picture and summary of the same runs say the same, each with its own characters and units. */
+class OneNarrativeTest {
+
+    static Stream<Scenario> scenarios() {
+        return Stream.of(
+                Catalogue.read("orchard-lodge"),
+                Catalogue.read("quarry-row"),
+                Catalogue.read("kiln-house-cut-out"),
+                Catalogue.read("mill-cottage-dripping-tap"),
+                // more than two weeks, which the picture shows day by day
+                Catalogue.read("heron-hill-year").with(List.of(Change.of("run.duration=20d"))));
+    }
+
+    @ParameterizedTest
+    @MethodSource("scenarios")
+    void aRunHasOneHeadline(Scenario scenario) throws IOException {
+        RunResult run = scenario.simulation().run();
+        RunFindings findings = RunFindings.of(run);
+        Chart chart = Chart.of(run, scenario.doubts(), UnitSystem.SI);
+        String picture = chart.headline();
+        RunReport report = report(scenario, findings, chart);
+        String screen = screen(report.content(Answer.onScreen(UnitSystem.SI)));
+        assertTrue(screen.contains(" " + ascii(picture) + ". "), picture + " is not on the screen: " + screen);
+        assertEquals(picture + ".", answer(report.content(Answer.onPage(UnitSystem.SI))));
+        assertTrue(summary(scenario, findings).contains("\"headline\" : \"" + picture + "\""), picture);
+    }
+
+    @Test
+    void aHazardIsToldInTheSameWords() throws IOException {
+        Scenario scenario = Catalogue.read("quarry-row");
+        RunResult run = scenario.simulation().run();
+        RunFindings findings = RunFindings.of(run);
+        String told =
+                findings.narrative(scenario.doubts()).hazard().orElseThrow().text(UnitSystem.SI);
+        StringBuilder svg = new StringBuilder();
+        Chart chart = Chart.of(run, scenario.doubts(), UnitSystem.SI);
+        chart.writeSvg(svg);
+        assertTrue(oneLine(svg.toString()).contains("Hazard: " + told), "the picture: " + told);
+        String screen = screen(report(scenario, findings, chart).content(Answer.onScreen(UnitSystem.SI)));
+        assertTrue(screen.startsWith("HAZARD: " + ascii(told)), screen);
+        assertTrue(summary(scenario, findings).contains("\"sentence\" : \"" + told + "\""), "the finding: " + told);
+    }
+
+    @Test
+    void aComparisonHasOneVerdict() throws IOException {
+        List<NamedRun> runs = Stream.of("orchard-lodge", "orchard-lodge-vessel", "quarry-row")
+                .map(name ->
+                        new NamedRun(name, Catalogue.read(name).simulation().run()))
+                .toList();
+        List<NamedSummary> all = runs.stream().map(NamedRun::summary).toList();
+        Chart chart = Chart.comparing(runs, all, UnitSystem.SI);
+        ComparisonReport report = new ComparisonReport(runs, all, chart);
+        String screen = screen(report.content(Answer.onScreen(UnitSystem.SI)));
+        assertTrue(screen.contains(ascii(chart.headline()) + "."), screen);
+        assertEquals(chart.headline() + ".", answer(report.content(Answer.onPage(UnitSystem.SI))));
+    }
+
+    private static RunReport report(Scenario scenario, RunFindings findings, Chart chart) {
+        Check nothing = new Check(List.of(), List.of(), List.of());
+        return new RunReport(scenario, findings, new Advice(nothing, Optional.empty(), Balances.NONE), chart);
+    }
+
+    private static String screen(Document content) {
+        return oneLine(Report.of(content, Balances.NONE).text());
+    }
+
+    private static String summary(Scenario scenario, RunFindings findings) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        SummaryJson.write(scenario, findings, out);
+        return out.toString(StandardCharsets.UTF_8);
+    }
+
+    /** The answer of a page, without the quantities in the other unit system. */
+    private static String answer(Document page) {
+        String answer = page.sections().stream()
+                .flatMap(section -> section.blocks().stream())
+                .filter(Block.Paragraph.class::isInstance)
+                .map(Block.Paragraph.class::cast)
+                .filter(paragraph -> paragraph.tone() == Block.Tone.ANSWER)
+                .map(Block.Paragraph::text)
+                .findFirst()
+                .orElseThrow();
+        return answer.replace('\u00a0', ' ').replaceAll(" \\(-?\\d[^()]*\\)", "");
+    }
+
+    private static String oneLine(String text) {
+        return text.replaceAll("<[^>]*>|\\s+", " ").replaceAll(" +", " ");
+    }
+
+    private static String ascii(String words) {
+        return words.replace("\u00b0", "deg").replace('\u201c', '"').replace('\u201d', '"');
+    }
+}
