@@ -1,6 +1,5 @@
 package io.github.heatswell.simulation;
 
-import io.github.heatswell.simulation.Modes.Diaphragm;
 import io.github.heatswell.simulation.Modes.PressureRule;
 import io.github.heatswell.water.LiquidWater;
 import io.github.heatswell.water.WaterState;
@@ -16,7 +15,9 @@ import java.util.Arrays;
  *   S_b dp/dt + s_b = supply - relief - leaks - j
  * </pre>
  *
- * with its mass stiffness S_b and its source s_b. Water that flows back out of the tank carries its own enthalpy and cools to branch temperature on the way. The {@link PressureRule} determines which unknown the last equation is solved for.
+ * with its mass stiffness S_b and its source s_b. Water that flows back out of the tank carries its own enthalpy and
+ * cools to branch temperature on the way. The {@link PressureRule} determines which unknown the last equation is solved
+ * for.
  *
  * <p>Holds working memory: one instance for one run, not thread-safe.
  */
@@ -52,6 +53,7 @@ final class Balance {
     private final TankColumn column;
     private final ColdBranch branch;
     private final ReliefFlows relief;
+    private final Tap tap;
     private final WaterState cold = new WaterState();
     private final WaterState hot = new WaterState();
     private final double referenceEnthalpy;
@@ -59,13 +61,12 @@ final class Balance {
 
     private double lastColdTemperature = Double.NaN;
     private double lastColdPressure = Double.NaN;
-    /** Last evaluation; modes are null if the working memory has been reused since. */
+    /** Last evaluation; modes are null if the conditions have changed since. */
     private Modes lastModes;
 
     private final double[] lastState;
     private final double[] lastRates;
     private Conditions conditions;
-    private double mixedDensity;
 
     private double seatFlow;
     private double seatSlope;
@@ -90,6 +91,7 @@ final class Balance {
         column = new TankColumn(plant, water);
         branch = new ColdBranch(plant);
         relief = new ReliefFlows(plant);
+        tap = new Tap(water, plant.coldPressure);
         probe = new double[vector.length];
         lastState = new double[vector.length];
         lastRates = new double[vector.length];
@@ -101,11 +103,7 @@ final class Balance {
     void under(Conditions now) {
         conditions = now;
         lastModes = null;
-        if (now.draw() != null && now.draw().mixedTemperature().isPresent()) {
-            WaterState mixed = new WaterState();
-            water.evaluate(now.draw().mixedTemperature().getAsDouble(), plant.coldPressure, mixed);
-            mixedDensity = mixed.density();
-        }
+        tap.serve(now.draw());
     }
 
     /** Whether any burner or element is on. */
@@ -120,7 +118,7 @@ final class Balance {
 
     /** Flow (m3/s) of the open tap, 0 if there is none. */
     double drawn() {
-        return conditions.draw() == null ? 0 : conditions.draw().flow();
+        return tap.flow();
     }
 
     /**
@@ -169,9 +167,7 @@ final class Balance {
             leakFlow = cold.density() * plant.leakage * Math.sqrt(p - plant.atmosphere);
             leakSlope = leakFlow / (2 * (p - plant.atmosphere));
         }
-        drawFlow = conditions.draw() == null
-                ? 0
-                : hotFlow(y[StateVector.COLD], column.topTemperature(), column.topDensity());
+        drawFlow = tap.isOpen() ? tap.hotFlow(y[StateVector.COLD], column.topTemperature(), column.topDensity()) : 0;
         slope = relief.slope() + relief.seatLeakageSlope() + leakSlope + seatSlope;
         beyond = 0;
         settlingSlope = slope
@@ -198,30 +194,17 @@ final class Balance {
         }
     }
 
-    /** Flow that the running draw takes from the top of the tank (kg/s). */
-    private double hotFlow(double coldTemperature, double top, double topDensity) {
-        double tap = conditions.draw().flow();
-        double wanted = conditions.draw().mixedTemperature().orElse(Double.POSITIVE_INFINITY);
-        if (wanted <= coldTemperature) {
-            // cold water alone is warmer than requested, so no hot water is drawn
-            return 0;
-        }
-        return top <= wanted
-                ? topDensity * tap
-                : mixedDensity * tap * (wanted - coldTemperature) / (top - coldTemperature);
-    }
-
     /**
      * Mass flow (kg/s) to the taps in a state, without the balance as a whole.
      *
      * @param y the state
      */
     double drawFlow(double[] y) {
-        if (conditions.draw() == null) {
+        if (!tap.isOpen()) {
             return 0;
         }
         water.evaluate(y[vector.highest], y[StateVector.PRESSURE], hot);
-        return hotFlow(y[StateVector.COLD], hot.temperature(), hot.density());
+        return tap.hotFlow(y[StateVector.COLD], hot.temperature(), hot.density());
     }
 
     /** Leakage out of the branch through holes and closed seats, minus leakage in through the feed's seat (kg/s). */
@@ -492,76 +475,6 @@ final class Balance {
             return "the seat leakage of the supply";
         }
         return valves >= leakSlope ? "a relief valve" : "a leak";
-    }
-
-    /** Water in the vessel (m3) at a pressure (Pa, absolute) and gas temperature (K). */
-    double vesselWater(double pressure, double gasTemperature, Diaphragm diaphragm) {
-        return branch.vesselWater(pressure, gasTemperature, diaphragm);
-    }
-
-    /** The same for several pressures and gas temperatures. */
-    void vesselWater(double[] pressures, double[] gasTemperatures, Diaphragm diaphragm, int count, double[] into) {
-        if (diaphragm == Diaphragm.FLOATING) {
-            plant.vessel.freeWater(pressures, gasTemperatures, count, into);
-        } else {
-            Arrays.fill(into, 0, count, branch.vesselWater(pressures[0], gasTemperatures[0], diaphragm));
-        }
-    }
-
-    /**
-     * Steps the pressure at once, with all other flows at rest: water is pressed from the branch into the tank, or out
-     * of it, with its enthalpy. A step may be some bars, over which work and enthalpy change: the midpoint rule follows
-     * them.
-     *
-     * @param y the state, with the pressure before; temperatures and carried energy are changed with the pressure
-     * @param modes the modes
-     * @param step pressure change (Pa)
-     */
-    void press(double[] y, Modes modes, double step) {
-        lastModes = null;
-        double[] halfway = y.clone();
-        pressFrom(y, halfway, modes, step / 2);
-        pressFrom(halfway, y, modes, step);
-    }
-
-    /** Moves a state by a step (Pa) as it would move at another one. */
-    private void pressFrom(double[] at, double[] y, Modes modes, double step) {
-        double p = at[StateVector.PRESSURE];
-        column.prepare(at, vector, modes);
-        prepareCold(at[StateVector.COLD], p);
-        double port = (step > 0 ? cold.enthalpy() : column.bottomEnthalpy()) - referenceEnthalpy;
-        double[] warmer = probe;
-        double in = column.press(step, cold.enthalpy(), warmer, vector.lowest);
-        for (int i = vector.lowest; i <= vector.highest; i++) {
-            y[i] += warmer[i];
-        }
-        y[StateVector.CARRIED] += in * port - p * column.shellRate(step);
-        y[StateVector.PRESSURE] += step;
-    }
-
-    /** All water in the system (kg). */
-    double inventory(double[] y, Modes modes) {
-        double p = y[StateVector.PRESSURE];
-        lastModes = null;
-        column.prepare(y, vector, modes);
-        prepareCold(y[StateVector.COLD], p);
-        return column.mass() + cold.density() * branch.volume(y, modes.diaphragm);
-    }
-
-    /** Energy of the tank water, relative to the cold water of the start (J). */
-    double tankEnergy(double[] y, Modes modes) {
-        lastModes = null;
-        column.prepare(y, vector, modes);
-        return column.energy(referenceEnthalpy);
-    }
-
-    /** Mass of the tank water at cold pressure (kg); it falls by the mass that warming displaces. */
-    double relaxedTankMass(double[] y, Modes modes) {
-        lastModes = null;
-        System.arraycopy(y, 0, probe, 0, y.length);
-        probe[StateVector.PRESSURE] = plant.coldPressure;
-        column.prepare(probe, vector, modes);
-        return column.mass();
     }
 
     /** Heat capacity (J/K) of one layer, as last prepared. */

@@ -13,7 +13,7 @@ final class BalanceAudit {
 
     private final CompiledSystem plant;
     private final StateVector vector;
-    private final Balance balance;
+    private final Inventory inventory;
     private double openingMass;
     private double openingEnergy;
     private double tankMass;
@@ -21,22 +21,22 @@ final class BalanceAudit {
     private double heaterInput;
     private double heatToWater;
 
-    BalanceAudit(CompiledSystem plant, StateVector vector, Balance balance) {
+    BalanceAudit(CompiledSystem plant, StateVector vector, Inventory inventory) {
         this.plant = plant;
         this.vector = vector;
-        this.balance = balance;
+        this.inventory = inventory;
     }
 
     /** Records the initial inventory. */
     void open(double[] y, Modes modes) {
-        openingMass = balance.inventory(y, modes);
-        openingEnergy = balance.tankEnergy(y, modes);
-        tankMass = balance.relaxedTankMass(y, modes);
+        openingMass = inventory.mass(y, modes);
+        openingEnergy = inventory.tankEnergy(y, modes);
+        tankMass = inventory.relaxedTankMass(y, modes);
     }
 
     /** Adds a segment of a length (s) that ended in a state. */
     void follow(double[] y, Modes modes, double length) {
-        double now = balance.relaxedTankMass(y, modes);
+        double now = inventory.relaxedTankMass(y, modes);
         displaced += Math.abs(now - tankMass);
         tankMass = now;
         for (int i = 0; i < plant.sources.length; i++) {
@@ -60,9 +60,9 @@ final class BalanceAudit {
     void adjust(double[] y, Modes modes, Modes moved, double pressure) {
         double step = y[StateVector.PRESSURE] - pressure;
         y[StateVector.PRESSURE] = pressure;
-        double before = balance.inventory(y, modes);
-        balance.press(y, modes, step);
-        double gained = balance.inventory(y, moved) - before;
+        double before = inventory.mass(y, modes);
+        inventory.press(y, modes, step);
+        double gained = inventory.mass(y, moved) - before;
         y[StateVector.LET_IN] += Math.max(gained, 0);
         y[StateVector.RETURNED] += Math.max(-gained, 0);
     }
@@ -100,9 +100,9 @@ final class BalanceAudit {
         double carried = y[StateVector.CARRIED];
         double lost = y[StateVector.HEAT_LOST];
         return new Audit(
-                in - out - (balance.inventory(y, modes) - openingMass),
+                in - out - (inventory.mass(y, modes) - openingMass),
                 in + out + displaced,
-                heatToWater - lost + carried - (balance.tankEnergy(y, modes) - openingEnergy),
+                heatToWater - lost + carried - (inventory.tankEnergy(y, modes) - openingEnergy),
                 heatToWater + Math.abs(lost) + Math.abs(carried) + y[StateVector.DELIVERED]);
     }
 }

@@ -2,6 +2,7 @@ package io.github.heatswell.simulation;
 
 import io.github.heatswell.simulation.Modes.Diaphragm;
 import io.github.heatswell.water.WaterState;
+import java.util.Arrays;
 
 /**
  * Water in the cold branch: piping, trapped air and the vessel. Its mass changes by {@code S dp/dt + s}, with the mass
@@ -64,6 +65,15 @@ final class ColdBranch {
             case FLOATING -> plant.vessel.freeWater(pressure, gasTemperature);
             case BOTTOMED_OUT -> plant.vessel.largestWater;
         };
+    }
+
+    /** The same for several pressures and gas temperatures. */
+    void vesselWater(double[] pressures, double[] gasTemperatures, Diaphragm diaphragm, int count, double[] into) {
+        if (diaphragm == Diaphragm.FLOATING) {
+            plant.vessel.freeWater(pressures, gasTemperatures, count, into);
+        } else {
+            Arrays.fill(into, 0, count, vesselWater(pressures[0], gasTemperatures[0], diaphragm));
+        }
     }
 
     /** Mass (kg) the branch takes up per pascal. */

@@ -77,12 +77,13 @@ final class Engine {
         solver = new SegmentSolver(plant, vector, balance, effort, relativeTolerance);
         pauses = new Pauses(plant.sources.length);
         recorder = new Recorder(plant, vector, balance, planned.step(), sink);
-        approach = new StiffApproach(vector, balance);
+        Inventory inventory = new Inventory(plant, vector, GibbsPolynomialWater.instance());
+        approach = new StiffApproach(vector, balance, inventory);
         rates = new double[vector.length];
         state = startState();
         modes = chooser.atStart(state);
         reported = Modes.resting(plant);
-        ledger = new BalanceAudit(plant, vector, balance);
+        ledger = new BalanceAudit(plant, vector, inventory);
         nextDraw = schedule.nextDraw(-SHORTEST_SEGMENT);
     }
 

@@ -26,6 +26,7 @@ final class Recorder {
     private final CompiledSystem plant;
     private final StateVector vector;
     private final Balance balance;
+    private final ColdBranch branch;
     private final double interval;
     private final double specificVolume;
     private final SampleSink sink;
@@ -53,6 +54,7 @@ final class Recorder {
         this.plant = plant;
         this.vector = vector;
         this.balance = balance;
+        branch = new ColdBranch(plant);
         this.interval = interval;
         this.sink = sink;
         specificVolume = 1 / plant.coldDensity;
@@ -169,7 +171,7 @@ final class Recorder {
         putFlows(step, count);
         step.fill(StateVector.GAS, StateVector.GAS, 1, parts, count, gas);
         double[] pressure = channel(Channel.PRESSURE_ABSOLUTE);
-        balance.vesselWater(pressure, gas, modes.diaphragm, count, channel(Channel.VESSEL_WATER));
+        branch.vesselWater(pressure, gas, modes.diaphragm, count, channel(Channel.VESSEL_WATER));
         double[] reading = channel(Channel.GAUGE_READING);
         double zero = plant.atmosphere + plant.gaugeOffset;
         for (int i = 0; i < count; i++) {
@@ -245,7 +247,7 @@ final class Recorder {
         highestPressure.see(y[StateVector.PRESSURE], time);
         lowestPressure.see(y[StateVector.PRESSURE], time);
         highestTemperature.see(y[vector.highest], time);
-        mostVesselWater.see(balance.vesselWater(y[StateVector.PRESSURE], y[StateVector.GAS], modes.diaphragm), time);
+        mostVesselWater.see(branch.vesselWater(y[StateVector.PRESSURE], y[StateVector.GAS], modes.diaphragm), time);
     }
 
     /** Finds turning points inside a step. */

@@ -22,11 +22,13 @@ final class StiffApproach {
 
     private final StateVector vector;
     private final Balance balance;
+    private final Inventory inventory;
     private final double[] rates;
 
-    StiffApproach(StateVector vector, Balance balance) {
+    StiffApproach(StateVector vector, Balance balance, Inventory inventory) {
         this.vector = vector;
         this.balance = balance;
+        this.inventory = inventory;
         rates = new double[vector.length];
     }
 
@@ -76,9 +78,9 @@ final class StiffApproach {
     }
 
     private void move(double[] y, Modes modes, double step) {
-        double before = balance.inventory(y, modes);
-        balance.press(y, modes, step);
-        double gained = balance.inventory(y, modes) - before;
+        double before = inventory.mass(y, modes);
+        inventory.press(y, modes, step);
+        double gained = inventory.mass(y, modes) - before;
         if (gained > 0) {
             y[StateVector.LET_IN] += gained;
             return;

@@ -29,6 +29,7 @@ final class Moment {
     final CompiledSystem plant;
     final StateVector vector;
     final Balance balance;
+    final Inventory inventory;
     final double[] y;
     Modes modes;
     Conditions conditions = new Conditions(1e9, 0, 0, true, null);
@@ -39,6 +40,7 @@ final class Moment {
         plant = new CompiledSystem(built);
         vector = new StateVector(plant);
         balance = new Balance(plant, vector, GibbsPolynomialWater.instance());
+        inventory = new Inventory(plant, vector, GibbsPolynomialWater.instance());
         y = new double[vector.length];
         y[StateVector.PRESSURE] = plant.atmosphere + BAR.toSi(gaugeBar);
         y[StateVector.GAS] = plant.roomTemperature + 6;

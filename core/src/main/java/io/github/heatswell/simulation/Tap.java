@@ -1,0 +1,60 @@
+package io.github.heatswell.simulation;
+
+import io.github.heatswell.system.Draw;
+import io.github.heatswell.water.LiquidWater;
+import io.github.heatswell.water.WaterState;
+
+/** The open tap, and its share of hot water. Working memory of one run, not thread-safe. */
+final class Tap {
+
+    private final LiquidWater water;
+    private final double pressure;
+    private final WaterState mixed = new WaterState();
+    private Draw draw;
+
+    /**
+     * A shut tap.
+     *
+     * @param water the properties of water
+     * @param pressure the pressure (Pa, absolute) at which the density of mixed water is taken
+     */
+    Tap(LiquidWater water, double pressure) {
+        this.water = water;
+        this.pressure = pressure;
+    }
+
+    /** Opens for a draw, or shuts for null. */
+    void serve(Draw running) {
+        draw = running;
+        if (draw != null && draw.mixedTemperature().isPresent()) {
+            water.evaluate(draw.mixedTemperature().getAsDouble(), pressure, mixed);
+        }
+    }
+
+    boolean isOpen() {
+        return draw != null;
+    }
+
+    /** Flow (m3/s) of the tap, 0 if it is shut. */
+    double flow() {
+        return draw == null ? 0 : draw.flow();
+    }
+
+    /**
+     * Flow that the running draw takes from the top of the tank (kg/s).
+     *
+     * @param coldTemperature temperature of the cold water (K)
+     * @param top temperature of the hottest water (K)
+     * @param topDensity its density (kg/m3)
+     */
+    double hotFlow(double coldTemperature, double top, double topDensity) {
+        double wanted = draw.mixedTemperature().orElse(Double.POSITIVE_INFINITY);
+        if (wanted <= coldTemperature) {
+            // cold water alone is warmer than requested, so no hot water is drawn
+            return 0;
+        }
+        return top <= wanted
+                ? topDensity * draw.flow()
+                : mixed.density() * draw.flow() * (wanted - coldTemperature) / (top - coldTemperature);
+    }
+}
