@@ -23,6 +23,9 @@ final class AssessmentContext {
     /** The tolerance of a relief valve's setting, as a share of it. */
     private static final double SET_TOLERANCE = 0.03;
 
+    /** The highest set pressure (Pa, gauge) of valves by EN 1488 and EN 1491, as their scopes say. */
+    private static final double MAX_EXPANSION_VALVE = 10e5;
+
     /** With what the names of the patterns of US regulation begin. */
     private static final String US_DRAWS = "us-";
 
@@ -147,11 +150,14 @@ final class AssessmentContext {
 
     /**
      * Whether what is known of the place leaves it open that a relief valve may discharge the expansion: it does so where the valve
-     * opens by pressure alone, as European safety valves on the cold feed do, and the hot-water use is not a US pattern. A
+     * opens by pressure alone and at no more than 10 bar, as European safety valves on the cold feed do, and the hot-water use is not a
+     * US pattern. A
      * temperature and pressure relief valve is nowhere meant for that.
      */
     boolean mayDischargeExpansion(ReliefValve valve) {
-        return valve.setTemperature().isEmpty() && !house.draws().name().startsWith(US_DRAWS);
+        return valve.setTemperature().isEmpty()
+                && valve.setPressure().gauge(atmosphere) <= MAX_EXPANSION_VALVE + Rule.SAME
+                && !house.draws().name().startsWith(US_DRAWS);
     }
 
     /** The same of the valve that would open first; false if there is none. */

@@ -28,9 +28,31 @@ public record Doubt(String field, String taken, String range, List<String> ends)
         ends = List.copyOf(Objects.requireNonNull(ends, "ends"));
     }
 
+    /** A choice that is made because nobody has looked. */
+    static final String NOT_LOOKED_AT = "nobody has looked";
+
+    /**
+     * A choice that nobody has looked at.
+     *
+     * @param field the field, such as {@code supply.arrangement}
+     * @param taken what is taken, such as {@code check-valve}
+     * @return the doubt
+     */
+    public static Doubt ofChoice(String field, String taken) {
+        return new Doubt(field, taken, NOT_LOOKED_AT, List.of());
+    }
+
+    /** The value as a condition names it: {@code the supply pressure is 4.25 bar}. */
+    String supposition() {
+        return Input.of(field).map(input -> input.words).orElse(field) + " is " + taken;
+    }
+
     /** The value as a sentence names it: {@code the supply pressure, taken as 4.25 bar (3 bar to 5.5 bar)}. */
     String words() {
         String name = Input.of(field).map(input -> input.words).orElse(field);
-        return range.isEmpty() ? name + ", assumed " + taken : name + ", taken as " + taken + " (" + range + ")";
+        if (range.isEmpty()) {
+            return name + ", assumed " + taken;
+        }
+        return name + ", taken as " + taken + (range.equals(NOT_LOOKED_AT) ? "" : " (" + range + ")");
     }
 }

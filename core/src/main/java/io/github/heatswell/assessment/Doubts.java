@@ -25,6 +25,12 @@ public final class Doubts {
     /** A finding on more ranges than these is not looked at in all their corners, and taken to be open. */
     private static final int MAX_RANGES = 4;
 
+    /** What stands behind an answer that rests on several values nobody knows. */
+    public static final String AS_TAKEN = ", if the values not known are as taken";
+
+    /** More values than these are not named behind an answer. */
+    private static final int MAX_NAMED = 2;
+
     private final List<Doubt> all;
     private final Function<Map<String, String>, Optional<HotWaterSystem>> houses;
 
@@ -57,7 +63,8 @@ public final class Doubts {
     public Doubts without(String section) {
         return new Doubts(
                 all.stream()
-                        .filter(doubt -> !doubt.field().startsWith(section + "."))
+                        .filter(doubt ->
+                                !doubt.field().equals(section) && !doubt.field().startsWith(section + "."))
                         .toList(),
                 houses);
     }
@@ -75,6 +82,21 @@ public final class Doubts {
                 ? Optional.empty()
                 : Optional.of("Not known: " + list(ranges)
                         + ". What follows takes these values; what it says may change with them.");
+    }
+
+    /**
+     * A few words behind an answer that rests on values given as a range, or on a choice that nobody has looked at.
+     *
+     * @return such as {@code , if the supply pressure is 4.25 bar}; empty if nothing of the kind could change the answer
+     */
+    public String caveat() {
+        List<Doubt> deciding =
+                of(Grounds.DECIDING).filter(doubt -> !doubt.range().isEmpty()).toList();
+        return deciding.size() > MAX_NAMED
+                ? AS_TAKEN
+                : deciding.isEmpty()
+                        ? ""
+                        : deciding.stream().map(Doubt::supposition).collect(Collectors.joining(" and ", ", if ", ""));
     }
 
     boolean has(Input input) {
@@ -95,8 +117,11 @@ public final class Doubts {
             return finding;
         }
         Statement sentence = finding.sentence().then(" This rests on what nobody has read: " + list(doubts) + ".");
-        boolean open = grounds.compared()
-                && finding.severity().compareTo(Severity.FAULT) <= 0
+        boolean decided = doubts.stream()
+                .noneMatch(
+                        doubt -> Input.of(doubt.field()).filter(Input::decides).isPresent());
+        boolean fault = finding.severity() == Severity.FAULT;
+        boolean open = (grounds.compared() && finding.severity().compareTo(Severity.FAULT) <= 0 || !decided && fault)
                 && !holdsThroughout(finding, doubts);
         return new Finding(
                 finding.id(),

@@ -1,10 +1,13 @@
 package io.github.heatswell.assessment;
 
 import static io.github.heatswell.assessment.Input.ACCEPTANCE;
+import static io.github.heatswell.assessment.Input.ARRANGEMENT;
 import static io.github.heatswell.assessment.Input.BYPASS;
 import static io.github.heatswell.assessment.Input.COLD;
 import static io.github.heatswell.assessment.Input.CUT_OUT;
+import static io.github.heatswell.assessment.Input.ENERGY;
 import static io.github.heatswell.assessment.Input.HEATER_INPUT;
+import static io.github.heatswell.assessment.Input.MATERIAL;
 import static io.github.heatswell.assessment.Input.MIXED_TO;
 import static io.github.heatswell.assessment.Input.PRECHARGE;
 import static io.github.heatswell.assessment.Input.RATED_INPUT;
@@ -16,6 +19,7 @@ import static io.github.heatswell.assessment.Input.STATIC;
 import static io.github.heatswell.assessment.Input.SUPPLY;
 import static io.github.heatswell.assessment.Input.TANK_VOLUME;
 import static io.github.heatswell.assessment.Input.UPPER_SET_POINT;
+import static io.github.heatswell.assessment.Input.VESSEL;
 import static io.github.heatswell.assessment.Input.VESSEL_RATING;
 import static io.github.heatswell.assessment.Input.VESSEL_VOLUME;
 import static io.github.heatswell.assessment.Input.WORKING_PRESSURE;
@@ -41,6 +45,21 @@ record Grounds(Set<Input> inputs, boolean compared) {
     private static final Set<String> FIRST_LIMIT = Set.of(
             "expansion-control-missing", "bypass-opens-too-late", "expansion-returns-to-street", "vessel-too-small");
 
+    /** What can turn the answer whether a relief valve opens, and how high the pressure climbs. */
+    static final Set<Input> DECIDING = EnumSet.of(
+            ARRANGEMENT,
+            SUPPLY,
+            Input.REDUCED,
+            COLD,
+            TANK_VOLUME,
+            SET_POINT,
+            UPPER_SET_POINT,
+            SET_PRESSURE,
+            SET_TEMPERATURE,
+            VESSEL,
+            VESSEL_VOLUME,
+            PRECHARGE);
+
     private static final Grounds NONE = new Grounds(Set.of(), false);
 
     private static final Map<String, Grounds> BY_FINDING = table();
@@ -55,25 +74,28 @@ record Grounds(Set<Input> inputs, boolean compared) {
         compares(all, List.of(RATED_INPUT, HEATER_INPUT), "tp-relief-rating-low");
         compares(
                 all,
-                List.of(SUPPLY, BYPASS, SET_PRESSURE, WORKING_PRESSURE),
+                List.of(ARRANGEMENT, VESSEL, SUPPLY, BYPASS, SET_PRESSURE, WORKING_PRESSURE),
                 "bypass-opens-too-late",
                 "expansion-returns-to-street");
         compares(all, List.of(SET_POINT, UPPER_SET_POINT, MIXED_TO), "stored-too-cool", "scald-without-mixing-valve");
         compares(all, List.of(MIXED_TO), "mixing-valve-set-high");
         compares(all, List.of(MIXED_TO, COLD), "mixing-valve-below-feed", "mixed-draw-below-feed");
         compares(all, with(STATIC, ACCEPTANCE), "precharge-above-static", "precharge-below-static");
-        rests(all, with(STATIC, SET_PRESSURE, WORKING_PRESSURE), "expansion-control-missing");
+        rests(all, with(STATIC, VESSEL, SET_PRESSURE, WORKING_PRESSURE), "expansion-control-missing");
         rests(all, List.of(SET_PRESSURE), "relief-valve-seat-leaks");
+        rests(all, List.of(ARRANGEMENT), "check-valve-leaks");
+        rests(all, List.of(SET_TEMPERATURE), "temperature-relief-missing");
         rests(all, List.of(VESSEL_VOLUME), "vessel-isolated", "vessel-waterlogged", "vessel-upstream-of-check");
         rests(all, STATIC, "reducing-valve-creeps");
-        List<Input> heatUp = with(STATIC, COLD, TANK_VOLUME, SET_POINT, UPPER_SET_POINT, SET_PRESSURE);
+        List<Input> heatUp =
+                with(STATIC, VESSEL, COLD, TANK_VOLUME, MATERIAL, SET_POINT, UPPER_SET_POINT, SET_PRESSURE);
         rests(all, heatUp, "relief-valve-controls-expansion", "relief-water-loss");
         List<Input> cushioned = with(heatUp, VESSEL_VOLUME, PRECHARGE, ACCEPTANCE);
         compares(all, with(cushioned, WORKING_PRESSURE), "vessel-too-small");
         rests(all, cushioned, "vessel-bottomed-out", "peak-above-code-limit", "peak-near-relief");
         rests(all, with(cushioned, VESSEL_RATING), "vessel-rating-exceeded");
         rests(all, with(cushioned, WORKING_PRESSURE), "working-pressure-exceeded");
-        List<Input> heat = with(heatUp, HEATER_INPUT, SET_TEMPERATURE, CUT_OUT, VESSEL_VOLUME, PRECHARGE);
+        List<Input> heat = with(heatUp, ENERGY, HEATER_INPUT, SET_TEMPERATURE, CUT_OUT, VESSEL_VOLUME, PRECHARGE);
         rests(
                 all,
                 heat,

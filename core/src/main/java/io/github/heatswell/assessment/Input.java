@@ -6,6 +6,10 @@ import java.util.Optional;
 
 /** The values of a description on which findings rest and which somebody could read or measure. */
 enum Input {
+    ARRANGEMENT(
+            "supply.arrangement",
+            "what sits in the cold feed",
+            "Look at the cold pipe between the water meter and the heater"),
     SUPPLY("supply.pressure", "the supply pressure", Ways.GAUGE),
     REDUCED("supply.reducing-valve.set", "the setting of the reducing valve", Ways.GAUGE),
     LOCK_UP("supply.reducing-valve.lock-up-rise", "the lock-up rise of the reducing valve", Ways.GAUGE),
@@ -16,6 +20,8 @@ enum Input {
     COLD("supply.water", "the temperature of the cold water", "Hold a thermometer under a cold tap"),
     TANK_VOLUME("tank.volume", "the volume of the tank", Ways.TANK),
     WORKING_PRESSURE("tank.working-pressure", "the working pressure of the tank", Ways.TANK),
+    MATERIAL("tank.material", "the material of the tank", Ways.TANK),
+    ENERGY("heater.energy", "what heats the water", "Look at the heater"),
     HEATER_INPUT("heater.input", "the input of the heater", "Read the heater's plate"),
     SET_POINT("heater.set-point", "the set point of the thermostat", Ways.HOT),
     UPPER_SET_POINT("heater.upper.set-point", "the set point of the upper thermostat", Ways.HOT),
@@ -25,6 +31,7 @@ enum Input {
     RESEAT_PRESSURE("relief.reseats", "the reseat pressure of a relief valve", "Watch a gauge as the valve closes"),
     SET_TEMPERATURE("relief.opens-at", "the set temperature of a relief valve", Ways.RELIEF),
     RATED_INPUT("relief.rated-input", "the rated input of a relief valve", Ways.RELIEF),
+    VESSEL("vessel", "the expansion vessel", "Look for a vessel on the cold pipe of the heater"),
     VESSEL_VOLUME("vessel.volume", "the volume of the vessel", Ways.VESSEL),
     PRECHARGE(Findings.PRECHARGE, "the precharge of the vessel", "Measure it with the vessel drained"),
     ACCEPTANCE("vessel.acceptance", "the share of the vessel that water can fill", Ways.VESSEL),
@@ -60,5 +67,10 @@ enum Input {
     }
 
     /** What decides how high the supply stands. */
-    static final List<Input> STATIC = List.of(SUPPLY, REDUCED, LOCK_UP);
+    static final List<Input> STATIC = List.of(ARRANGEMENT, SUPPLY, REDUCED, LOCK_UP);
+
+    /** Another house, not another number: whatever a run shows, it stays open with these. */
+    boolean decides() {
+        return this == ARRANGEMENT || this == VESSEL;
+    }
 }

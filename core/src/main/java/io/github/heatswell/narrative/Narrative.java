@@ -100,7 +100,8 @@ public record Narrative(
 
     private static Narrative of(RunSummary run, Doubts doubts, Statement headline) {
         List<Finding> findings = Findings.of(run, doubts);
-        return new Narrative(Alarms.of(run, findings), headline, List.of(), Facts.of(run), findings);
+        return new Narrative(
+                Alarms.of(run, findings), headline.then(doubts.caveat()), List.of(), Facts.of(run), findings);
     }
 
     /**

@@ -4,6 +4,7 @@ import static io.github.heatswell.assessment.Measure.gauge;
 import static io.github.heatswell.assessment.Measure.volume;
 import static io.github.heatswell.assessment.Statement.plain;
 
+import io.github.heatswell.assessment.Doubts;
 import io.github.heatswell.assessment.Measure;
 import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.result.Event;
@@ -56,7 +57,14 @@ final class Verdict {
         if (!sound.isEmpty()) {
             parts.addAll(reliefParts(sound));
         }
-        return Statement.joined("; ", parts);
+        return Statement.joined("; ", parts).then(caveat());
+    }
+
+    /** On what the answer rests that nobody knows, if it does in any of the runs. */
+    private String caveat() {
+        List<String> caveats =
+                runs.stream().map(run -> run.doubts().caveat()).distinct().toList();
+        return caveats.size() == 1 ? caveats.get(0) : Doubts.AS_TAKEN;
     }
 
     /** The runs that a hazard ended, with the moments; empty without one. */
@@ -79,7 +87,9 @@ final class Verdict {
     }
 
     private static Statement told(NamedSummary run, Event hazard, Moments moments) {
-        return plain(quoted(run) + ": " + hazard.kind().description() + " ").then(moments.at(hazard.time()));
+        return plain(quoted(run) + ": " + hazard.kind().description() + " ")
+                .then(moments.at(hazard.time()))
+                .then(run.doubts().caveat());
     }
 
     /** From which peak to which the runs go, how many of them reach a relief valve, and how many a picture shows. */

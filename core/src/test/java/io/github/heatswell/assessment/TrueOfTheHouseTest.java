@@ -98,6 +98,15 @@ class TrueOfTheHouseTest {
         }
     }
 
+    /** EN 1488 and EN 1491 end at 10 bar; a valve set higher is no European expansion valve. */
+    @Test
+    void aValveBeyondTheEuropeanRangeIsNone() {
+        HotWaterSystem.Builder american = bare(valve(10.34, 8)).tank(Sound.tank(10.4));
+        assertEquals(
+                Severity.FAULT,
+                find(Findings.of(american.build()), MISSING).orElseThrow().severity());
+    }
+
     /** A house that leaks is not said to drive its pressure up as it is, and one that gives way is not said to at all. */
     @Test
     void heatUpFromColdIsSaidToOpenTheValveOnlyWhereItDoes() {

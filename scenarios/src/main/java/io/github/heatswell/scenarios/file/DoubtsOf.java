@@ -2,12 +2,15 @@ package io.github.heatswell.scenarios.file;
 
 import io.github.heatswell.assessment.Doubt;
 import io.github.heatswell.assessment.Doubts;
+import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.HotWaterSystem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 
 /** Unknowns of a scenario: values that were filled in or given as a range. A reading with an accuracy counts as known. */
 final class DoubtsOf {
@@ -20,6 +23,15 @@ final class DoubtsOf {
             "supply.reducing-valve.lock-up-rise", List.of("0 bar", "0.6 bar"),
             "vessel.acceptance", List.of("40 %", "90 %"));
 
+    private static final String ARRANGEMENT = "supply.arrangement";
+    private static final String MATERIAL = "tank.material";
+    private static final String ENERGY = "heater.energy";
+    private static final String OPENS_AT = "relief.opens-at";
+    private static final String VESSEL = "vessel";
+
+    /** Choices that may be taken because nobody has looked. */
+    static final Set<String> CHOICES = new TreeSet<>(Set.of(ARRANGEMENT, MATERIAL, ENERGY, OPENS_AT, VESSEL));
+
     private DoubtsOf() {}
 
     static Doubts scenario(Scenario scenario) {
@@ -31,7 +43,28 @@ final class DoubtsOf {
         scenario.assumptions()
                 .forEach(assumed -> all.add(new Doubt(
                         assumed.field(), assumed.value(), "", USUAL.getOrDefault(assumed.field(), List.of()))));
+        scenario.notKnown().forEach(field -> all.add(Doubt.ofChoice(field, taken(field, scenario.system()))));
         return Doubts.of(all, values -> house(scenario, values));
+    }
+
+    /** What a house takes for a choice, as a sentence says it. */
+    private static String taken(String field, HotWaterSystem house) {
+        return switch (field) {
+            case ARRANGEMENT ->
+                switch (house.supply().arrangement()) {
+                    case CHECK_VALVE -> "a check valve";
+                    case REDUCING_VALVE -> "a reducing valve";
+                    default -> "an open connection";
+                };
+            case ENERGY -> house.heater().energy() == Heater.Energy.GAS ? "gas" : "electricity";
+            case VESSEL -> house.vessel().isPresent() ? "present" : "missing";
+            case OPENS_AT ->
+                house.reliefValves().stream()
+                                .anyMatch(valve -> valve.setTemperature().isPresent())
+                        ? "described"
+                        : "none";
+            default -> "described";
+        };
     }
 
     private static boolean isRange(UncertainField field) {

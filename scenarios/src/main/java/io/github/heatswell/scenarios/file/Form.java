@@ -12,10 +12,13 @@ import io.github.heatswell.system.StandardProfiles;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.Unit;
 import java.math.BigDecimal;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -172,6 +175,20 @@ interface Form<B> {
                 return kind.noun() + " in " + kind.symbols();
             }
         };
+    }
+
+    /** Some of a few words, with commas between them. */
+    static <B> Form<B> words(Set<String> words, BiConsumer<B, List<String>> setter) {
+        String choice = String.join(", ", words);
+        return form("one or more of " + choice + ", with commas between", text -> {
+            List<String> some =
+                    Arrays.stream(text.split(",")).map(String::strip).distinct().toList();
+            some.stream().filter(word -> !words.contains(word)).findFirst().ifPresent(word -> {
+                throw new IllegalArgumentException(
+                        Printable.quote(word) + " is not one of " + choice + Nearest.hint(word, words));
+            });
+            return target -> setter.accept(target, some);
+        });
     }
 
     private static <B> Form<B> form(String words, Function<String, Consumer<B>> reading) {

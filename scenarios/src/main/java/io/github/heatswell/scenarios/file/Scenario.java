@@ -17,6 +17,7 @@ public final class Scenario {
     private final String title;
     private final String question;
     private final String expectation;
+    private final List<String> notKnown;
     private final HotWaterSystem system;
     private final Run run;
     private final Costs costs;
@@ -35,6 +36,7 @@ public final class Scenario {
         title = from.title;
         question = from.question;
         expectation = from.expectation;
+        notKnown = from.notKnown;
         system = from.system();
         run = from.run;
         costs = from.costs;
@@ -115,6 +117,7 @@ public final class Scenario {
         builder.title(title);
         builder.question(question);
         builder.expectation(expectation);
+        builder.notKnown(notKnown);
         builder.system = system;
         builder.run(run.sampledEvery(sample));
         builder.costs(costs);
@@ -220,6 +223,11 @@ public final class Scenario {
         return reading.uncertain();
     }
 
+    /** The choices that nobody has looked at, by their fields. */
+    List<String> notKnown() {
+        return notKnown;
+    }
+
     /**
      * Unknowns of the house: values that were filled in or given as a range.
      *
@@ -262,6 +270,7 @@ public final class Scenario {
         private String title = "";
         private String question = "";
         private String expectation = "";
+        private List<String> notKnown = List.of();
         private Run run;
         private Costs costs = Costs.invented();
         private HotWaterSystem system;
@@ -276,6 +285,10 @@ public final class Scenario {
 
         void expectation(String value) {
             expectation = value;
+        }
+
+        void notKnown(List<String> fields) {
+            notKnown = List.copyOf(fields);
         }
 
         /** The house, whose keys stand among those of the scenario. */

@@ -41,7 +41,14 @@ final class Schema {
                             "what is expected to come out",
                             "The valve drips on every heat-up.",
                             1000,
-                            Scenario.Builder::expectation)));
+                            Scenario.Builder::expectation),
+                    new Field<Scenario.Builder>(
+                                    "not-known",
+                                    "choices that nobody has looked at: what the file says of them is only taken, and findings"
+                                            + " say so",
+                                    "vessel, tank.material",
+                                    Form.words(DoubtsOf.CHOICES, Scenario.Builder::notKnown))
+                            .leftOutFreely()));
 
     static final Section<Site.Builder, Site> SITE = new Section<>(
             "site",

@@ -3,12 +3,22 @@ package io.github.heatswell.scenarios.interview;
 import io.github.heatswell.scenarios.wording.Wrapped;
 import io.github.heatswell.units.UnitSystem;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /** Writes answers down as a scenario file, with a comment on every line. */
 final class ScenarioText {
 
     private static final String INDENT = "  ";
+    /** By the question, the choice of the file that is only taken while it is not answered. */
+    private static final Map<String, String> NOT_KNOWN = new TreeMap<>(Map.of(
+            SupplyQuestions.ARRANGEMENT, "supply.arrangement",
+            TankQuestions.MATERIAL, "tank.material",
+            TankQuestions.ENERGY, "heater.energy",
+            ReliefQuestions.OPENS_AT, "relief.opens-at",
+            ReliefQuestions.PRESENT, "vessel"));
+
     private static final List<String> SECTIONS = List.of("supply", "tank", "heater", "relief", "vessel");
 
     private final Answers answers;
@@ -45,6 +55,16 @@ final class ScenarioText {
     }
 
     private void top() {
+        List<String> notKnown = NOT_KNOWN.entrySet().stream()
+                .filter(entry -> answers.to(Questions.named(entry.getKey()))
+                        .filter(answer -> !answer.known())
+                        .isPresent())
+                .map(Map.Entry::getValue)
+                .toList();
+        if (!notKnown.isEmpty()) {
+            comment("", "Nobody has looked at these: what is said of them below is only taken.");
+            text.append("not-known: ").append(String.join(", ", notKnown)).append('\n');
+        }
         line(SupplyQuestions.TITLE).ifPresent(line -> {
             comment("", "Title of the results: " + line.comment() + ".");
             text.append("title: ").append(quoted(line.value())).append('\n');

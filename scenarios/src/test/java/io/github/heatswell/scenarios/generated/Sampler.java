@@ -108,6 +108,10 @@ final class Sampler {
         if (words.startsWith("amount of money")) {
             return new Plain(money());
         }
+        if (words.startsWith("one or more of ")) {
+            String some = words.substring("one or more of ".length(), words.indexOf(", with commas"));
+            return new Plain(chance.of(List.of(some.split(", "))));
+        }
         throw new IllegalStateException("nobody has said how to draw a " + words);
     }
 

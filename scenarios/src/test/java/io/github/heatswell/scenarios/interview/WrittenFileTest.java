@@ -149,6 +149,22 @@ class WrittenFileTest {
         assertFalse(text.contains("+-") && !text.contains("A +- B"), text);
     }
 
+    /** A "don't know" to a choice stays one: findings that rest on it say so; an answer to it does not. */
+    @Test
+    void choicesThatAreNotKnownStayDoubts() throws IOException {
+        String said =
+                scenario(UnitSystem.SI, Answering.nothing()).doubts().sentence().orElseThrow();
+        for (String choice : List.of(
+                "what sits in the cold feed, taken as a check valve",
+                "the expansion vessel, taken as missing",
+                "the material of the tank",
+                "what heats the water, taken as electricity",
+                "the set temperature of a relief valve, taken as none")) {
+            assertTrue(said.contains(choice), said);
+        }
+        assertFalse(text(UnitSystem.SI, Answering.si()).contains("not-known:"));
+    }
+
     /** The comment above a line. */
     private static String comment(List<String> lines, int at) {
         StringBuilder comment = new StringBuilder();

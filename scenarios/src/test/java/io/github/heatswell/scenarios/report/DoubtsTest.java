@@ -7,6 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.assessment.Severity;
+import io.github.heatswell.narrative.NamedSummary;
+import io.github.heatswell.narrative.Narrative;
+import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.file.Scenario;
@@ -74,6 +77,38 @@ class DoubtsTest {
         Finding high = finding(house("supply.pressure=5.75 bar +- 0.1 bar"), "static-pressure-high");
         assertEquals(Severity.FAULT, high.severity());
         assertFalse(high.sentence().text(UnitSystem.SI).contains("nobody has read"));
+    }
+
+    /** A choice that was made because nobody has looked is no fault, and headline, page and finding say so. */
+    @Test
+    void aChoiceThatNobodyHasLookedAtIsADoubt() {
+        Scenario lodge = Catalogue.read("ridge-house").with(List.of(Change.of("not-known=supply.arrangement, vessel")));
+        RunSummary run = lodge.simulation().run().summary();
+        Finding opened = Findings.of(run, lodge.doubts()).stream()
+                .filter(found -> found.id().equals("relief-valve-controls-expansion"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals(Severity.CAUTION, opened.severity());
+        String said = opened.sentence().text(UnitSystem.SI);
+        assertTrue(said.contains("what sits in the cold feed, taken as a check valve"), said);
+        assertTrue(said.contains("the expansion vessel, taken as missing"), said);
+        assertTrue(opened.advice().text(UnitSystem.SI).contains("Look for a vessel on the cold pipe"));
+        String headline = Narrative.of(run, lodge.doubts()).headline().text(UnitSystem.SI);
+        assertTrue(
+                headline.endsWith(
+                        ", if what sits in the cold feed is a check valve and the expansion vessel is missing"),
+                headline);
+        Scenario known = Catalogue.read("ridge-house");
+        assertEquals("", known.doubts().caveat());
+        String compared = Narrative.comparing(
+                        List.of(new NamedSummary("a", run, lodge.doubts()), new NamedSummary("b", run, known.doubts())))
+                .headline()
+                .text(UnitSystem.SI);
+        assertTrue(compared.endsWith(", if the values not known are as taken"), compared);
+        assertTrue(house("supply.pressure=3 bar to 5 bar")
+                .doubts()
+                .caveat()
+                .startsWith(", if the supply pressure is 4 bar"));
     }
 
     @Test
