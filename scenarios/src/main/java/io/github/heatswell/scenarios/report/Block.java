@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.report;
 
+import java.io.IOException;
 import java.util.List;
 
 /** A part of a document: a value that each renderer formats. Texts are shown literally. */
@@ -61,14 +62,21 @@ interface Block {
         }
     }
 
+    /** Draws a picture as SVG. */
+    @FunctionalInterface
+    interface Drawing {
+        /** Draws everything; fails where there are no fonts to draw with. */
+        void drawOn(Appendable out) throws IOException;
+    }
+
     /**
      * A picture.
      *
-     * @param svg writes its markup, one SVG element without scripts, style sheets and references to the outside
+     * @param svg draws its markup, one SVG element without scripts, style sheets and references to the outside
      * @param caption what is said below it
      * @param alternative what it shows, for those who cannot see it
      */
-    record Picture(ResultFile.Text svg, String caption, String alternative) implements Block {
+    record Picture(Drawing svg, String caption, String alternative) implements Block {
         @Override
         public void show(Renderer renderer) {
             renderer.picture(this);

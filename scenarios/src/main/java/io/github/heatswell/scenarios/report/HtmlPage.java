@@ -152,7 +152,7 @@ final class HtmlPage implements Block.Renderer {
         pictures++;
         StringBuilder svg = new StringBuilder();
         try {
-            picture.svg().writeTo(svg);
+            picture.svg().drawOn(svg);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -180,7 +180,9 @@ final class WorkFolder {
             return List.of();
         }
         try (Stream<Path> files = Files.list(inside(name))) {
-            return files.map(file -> file.getFileName().toString()).sorted().toList();
+            return files.map(file -> inside(name).relativize(file).toString())
+                    .sorted()
+                    .toList();
         }
     }
 
