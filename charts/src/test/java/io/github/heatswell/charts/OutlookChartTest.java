@@ -87,17 +87,13 @@ class OutlookChartTest {
         HotWaterSystem closed = Plants.bare().vessel(Plants.vessel(18, 4.2)).build();
         OutlookResult found = years(closed, 20);
         Chart hazard = Chart.of(found, closed, UnitSystem.SI);
-        assertTrue(
-                hazard.headline().startsWith("At the expected loss: test pressure reached in "), hazard.headline());
+        assertTrue(hazard.headline().startsWith("At the expected loss: test pressure reached in "), hazard.headline());
         assertTrue(
                 hazard.picture().caption().hazard().startsWith("Hazard: Test pressure reached on the worst day of "));
         int earliest = found.fast().gravest().orElseThrow().year() + 1;
         assertTrue(earliest < found.expected().gravest().orElseThrow().year() + 1);
         assertTrue(
-                hazard.picture()
-                        .caption()
-                        .hazard()
-                        .contains(" of year " + earliest + ", at the fastest loss, with "),
+                hazard.picture().caption().hazard().contains(" of year " + earliest + ", at the fastest loss, with "),
                 "the earliest hazard goes first");
         List<Mark> marks = hazard.picture().upper().marks();
         assertEquals(2, marks.size());

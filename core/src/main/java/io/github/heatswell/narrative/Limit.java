@@ -11,7 +11,8 @@ import java.util.Optional;
  *
  * @param name what sets the limit
  * @param gauge the limit (Pa, gauge)
- * @param margin the limit less the highest pressure of the run (Pa): what was left, or below 0 by how much it was passed
+ * @param margin the limit less the highest pressure of the run (Pa, difference): what was left, or below 0 by how much it was
+ *     passed
  */
 public record Limit(String name, double gauge, double margin) {
 

@@ -101,9 +101,10 @@ final class OutlookStory {
             return plain(sampled + "none drips within " + years() + ".");
         }
         int percent = (int) Math.round(PERCENT * onset.withinYears().value());
-        return plain(sampled + percent + " % start to drip within " + years() + ": " + by("one in twenty", onset.early())
-                + ", " + by("half", onset.middle()) + ", "
-                + last(onset.late()) + ".");
+        return plain(
+                sampled + percent + " % start to drip within " + years() + ": " + by("one in twenty", onset.early())
+                        + ", " + by("half", onset.middle()) + ", "
+                        + last(onset.late()) + ".");
     }
 
     private static String last(OptionalDouble time) {

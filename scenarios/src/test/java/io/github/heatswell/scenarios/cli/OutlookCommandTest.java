@@ -67,7 +67,8 @@ class OutlookCommandTest {
         Outcome outcome = Outcome.execute("outlook", "mill-cottage-small-vessel", "-y", "1", "-o", folder.toString());
         assertEquals(0, outcome.status(), outcome.err());
         String out = outcome.out().replaceAll("\\s+", " ");
-        assertTrue(out.contains("A relief valve drips with today's precharge; loss of precharge is not the cause."), out);
+        assertTrue(
+                out.contains("A relief valve drips with today's precharge; loss of precharge is not the cause."), out);
         assertTrue(out.contains("'heatswell size' proposes them"), out);
     }
 
