@@ -13,7 +13,7 @@ final class Emergency {
     /** For water that boils in the tank, and for pressure beyond what a tank is tested to. */
     static final String LET_NOTHING_IN = STAY_AWAY + " Let no cold water in.";
 
-    /** For hot water that is still held: the cold feed replaces what a valve lets out, and cools the tank. */
+    /** For hot water that is still held: the cold feed replaces what a valve discharges, and cools the tank. */
     static final String LEAVE_THE_FEED = STAY_AWAY + " Leave the cold feed as it is: what comes in cools the tank.";
 
     private Emergency() {}

@@ -51,7 +51,7 @@ final class FaultRule implements Rule {
                 found.accept(Finding.draft("relief-valve-seat-leaks", Severity.FAULT)
                         .says(
                                 "The seat of '" + valve.name()
-                                        + "' lets water by from {} on, long before the valve opens" + " at {}.",
+                                        + "' leaks from {} on, long before the valve opens at {}.",
                                 gauge(valve.fault().leaksFrom().orElseThrow(), subject.atmosphere),
                                 gauge(valve.setPressure(), subject.atmosphere))
                         .found(gauge(valve.fault().leaksFrom().orElseThrow(), subject.atmosphere))

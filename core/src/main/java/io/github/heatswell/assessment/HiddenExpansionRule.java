@@ -42,7 +42,7 @@ final class HiddenExpansionRule implements Rule {
             Measure flow = new Measure(Kind.FLOW, leaked);
             found.accept(Finding.draft("dripping-hides-expansion", Severity.CAUTION)
                     .says(
-                            "A tap or joint that drips, {} in all, lets out what the water gains and hides the expansion.",
+                            "A tap or joint that drips, {} in all, releases what the water gains and hides the expansion.",
                             flow)
                     .found(flow)
                     .advisesWork("Have the drip stopped, and expansion control provided first. " + WATCH)

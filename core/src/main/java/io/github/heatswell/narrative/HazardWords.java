@@ -99,7 +99,7 @@ final class HazardWords {
         return ": " + (blocked.isEmpty() ? "no relief valve opened" : blocked);
     }
 
-    /** Why the heat was neither switched off nor let out. */
+    /** Why the heat was neither switched off nor discharged. */
     private String notStopped() {
         List<String> causes = new ArrayList<>();
         if (system.heater().thermostatStuck()) {
