@@ -119,7 +119,7 @@ final class AssessmentContext {
     /** What happens at that pressure, with a place for it. */
     String givesWay() {
         return firstRelief()
-                .map(valve -> "'" + valve.name() + "' opens at {}")
+                .map(valve -> "'" + Statement.literal(valve.name()) + "' opens at {}")
                 .orElse("the tank's working pressure of {} is passed");
     }
 

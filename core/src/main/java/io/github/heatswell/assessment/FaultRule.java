@@ -30,7 +30,7 @@ final class FaultRule implements Rule {
         switch (valve.condition()) {
             case BLOCKED ->
                 found.accept(Finding.draft("relief-valve-blocked", Severity.HAZARD)
-                        .says("'" + valve.name() + "' never opens: the tank has lost that guard.")
+                        .says("'" + Statement.literal(valve.name()) + "' never opens: the tank has lost that guard.")
                         .advises(
                                 "Turn the heater off and leave it off until the valve has been replaced and its discharge pipe"
                                         + " found free. Never plug or cap a relief valve.")
@@ -39,7 +39,7 @@ final class FaultRule implements Rule {
             case STUCK_OPEN ->
                 found.accept(Finding.draft("relief-valve-stuck-open", Severity.FAULT)
                         .says(
-                                "'" + valve.name() + "' does not close: it is stuck at {} of its lift.",
+                                "'" + Statement.literal(valve.name()) + "' does not close: it is stuck at {} of its lift.",
                                 Measure.share(valve.fault().stuckLift()))
                         .advises((subject.overheats()
                                         ? "Turn the heater off. Leave the cold feed open until the water is cold: what comes"
@@ -50,7 +50,7 @@ final class FaultRule implements Rule {
             case LEAKING_SEAT ->
                 found.accept(Finding.draft("relief-valve-seat-leaks", Severity.FAULT)
                         .says(
-                                "The seat of '" + valve.name()
+                                "The seat of '" + Statement.literal(valve.name())
                                         + "' leaks from {} on, long before the valve opens at {}.",
                                 gauge(valve.fault().leaksFrom().orElseThrow(), subject.atmosphere),
                                 gauge(valve.setPressure(), subject.atmosphere))

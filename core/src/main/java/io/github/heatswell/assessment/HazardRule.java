@@ -52,7 +52,8 @@ final class HazardRule implements Rule {
                 draft(
                                 "relief-valve-chatters",
                                 event,
-                                "After {} '" + event.device() + "' opens and closes several times a second.",
+                                "After {} '" + Statement.literal(event.device())
+                                        + "' opens and closes several times a second.",
                                 when)
                         .by(Codes.RUN);
             case ATMOSPHERE_REACHED ->

@@ -109,7 +109,10 @@ final class OverheatGuardRule implements Rule {
 
     private static Finding setHigh(ReliefValve valve, Measure set, Measure highest) {
         return Finding.draft("tp-relief-set-high", Severity.FAULT)
-                .says("'" + valve.name() + "' is set to {}; {} is the most that suits this tank.", set, highest)
+                .says(
+                        "'" + Statement.literal(valve.name()) + "' is set to {}; {} is the most that suits this tank.",
+                        set,
+                        highest)
                 .found(set)
                 .limit(highest)
                 .advisesWork(
@@ -121,7 +124,10 @@ final class OverheatGuardRule implements Rule {
     private static Finding hot(ReliefValve valve, Measure opensAt) {
         Measure limit = temperature(MAX_TEMPERATURE);
         return Finding.draft("tp-relief-temperature-high", Severity.FAULT)
-                .says("'" + valve.name() + "' opens only at {}, above the {} at which it should.", opensAt, limit)
+                .says(
+                        "'" + Statement.literal(valve.name()) + "' opens only at {}, above the {} at which it should.",
+                        opensAt,
+                        limit)
                 .found(opensAt)
                 .limit(limit)
                 .advisesWork("Have the valve replaced by one that opens before water can boil in the open.")
@@ -134,7 +140,8 @@ final class OverheatGuardRule implements Rule {
         Measure input = new Measure(Measure.Kind.POWER, subject.heatInput());
         return Finding.draft("tp-relief-rating-low", Severity.HAZARD)
                 .says(
-                        "'" + valve.name() + "' is certified for heaters of up to {}, and this one takes in {}.",
+                        "'" + Statement.literal(valve.name())
+                                + "' is certified for heaters of up to {}, and this one takes in {}.",
                         rated,
                         input)
                 .found(rated)

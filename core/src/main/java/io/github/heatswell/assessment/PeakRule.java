@@ -99,7 +99,8 @@ final class PeakRule implements Rule {
         }
         Finding.Draft draft = Finding.draft("peak-near-relief", Severity.CAUTION)
                 .says(
-                        "The peak of {} leaves too little to '" + valve.name() + "', which opens at {} and closes only"
+                        "The peak of {} leaves too little to '" + Statement.literal(valve.name())
+                                + "', which opens at {} and closes only"
                                 + " at {}: with the tolerance of its setting, {} should be the highest.",
                         gauge(peak),
                         gauge(subject.setPressure(valve)),

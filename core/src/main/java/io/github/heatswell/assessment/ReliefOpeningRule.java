@@ -31,7 +31,8 @@ final class ReliefOpeningRule implements Rule {
         Measure limit = Measure.temperature(valve.setTemperature().orElseThrow());
         return Finding.draft("relief-valve-opened-by-heat", Severity.HAZARD)
                 .says(
-                        "'" + valve.name() + "' opened because the water had reached {}, where it is the last guard.",
+                        "'" + Statement.literal(valve.name())
+                                + "' opened because the water had reached {}, where it is the last guard.",
                         limit)
                 .limit(limit)
                 .advises(Emergency.advice(subject) + " Never plug or cap the valve.")
@@ -46,7 +47,7 @@ final class ReliefOpeningRule implements Rule {
         boolean may = subject.mayDischargeExpansion(valve);
         Finding.Draft draft = Finding.draft("relief-valve-controls-expansion", may ? Severity.CAUTION : Severity.FAULT)
                 .says(
-                        "'" + valve.name() + "', set to {}, opened " + often(times, openings)
+                        "'" + Statement.literal(valve.name()) + "', set to {}, opened " + often(times, openings)
                                 + " because the heated water had nowhere else to go.",
                         set)
                 .found(gauge(subject.peak()))

@@ -36,7 +36,7 @@ final class ReliefSettingRule implements Rule {
     private static Finding runs(ReliefValve valve, Measure supply, Measure set) {
         return Finding.draft("supply-opens-relief-valve", Severity.FAULT)
                 .says(
-                        "The supply stands at up to {} at '" + valve.name()
+                        "The supply stands at up to {} at '" + Statement.literal(valve.name())
                                 + "', which opens at {}: it runs without any" + " heating.",
                         supply,
                         set)
@@ -51,7 +51,7 @@ final class ReliefSettingRule implements Rule {
     private static Finding keepsRunning(ReliefValve valve, Measure supply, Measure reseatPressure) {
         return Finding.draft("relief-reseats-below-supply", Severity.FAULT)
                 .says(
-                        "Once open, '" + valve.name()
+                        "Once open, '" + Statement.literal(valve.name())
                                 + "' closes only at {}, and the supply stands at up to {}: it then"
                                 + " keeps running on water from the mains.",
                         reseatPressure,
@@ -67,7 +67,7 @@ final class ReliefSettingRule implements Rule {
     private static Finding close(ReliefValve valve, Measure supply, Measure set, Measure limit) {
         return Finding.draft("supply-near-relief-set", Severity.CAUTION)
                 .says(
-                        "The supply stands at up to {} at '" + valve.name()
+                        "The supply stands at up to {} at '" + Statement.literal(valve.name())
                                 + "', which opens at {}: above {} too little is left for the water to expand into.",
                         supply,
                         set,

@@ -17,6 +17,9 @@ public record Statement(List<String> parts, List<Measure> measures) {
 
     private static final String PLACE = "{}";
 
+    /** Stands for a place in a text that is none; no name may have this character. */
+    private static final String NO_PLACE = "\uE000";
+
     /**
      * Checks that parts and measures fit together.
      *
@@ -33,6 +36,11 @@ public record Statement(List<String> parts, List<Measure> measures) {
         }
     }
 
+    /** A text such as a name as part of a pattern, in which braces are no places. */
+    static String literal(String text) {
+        return text.replace(PLACE, NO_PLACE);
+    }
+
     /**
      * A statement from a pattern.
      *
@@ -46,10 +54,10 @@ public record Statement(List<String> parts, List<Measure> measures) {
         List<String> parts = new ArrayList<>();
         int from = 0;
         for (int at = pattern.indexOf(PLACE); at >= 0; at = pattern.indexOf(PLACE, from)) {
-            parts.add(pattern.substring(from, at));
+            parts.add(pattern.substring(from, at).replace(NO_PLACE, PLACE));
             from = at + PLACE.length();
         }
-        parts.add(pattern.substring(from));
+        parts.add(pattern.substring(from).replace(NO_PLACE, PLACE));
         return new Statement(parts, List.of(Objects.requireNonNull(measures, "measures")));
     }
 

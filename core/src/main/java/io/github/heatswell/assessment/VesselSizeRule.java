@@ -130,7 +130,8 @@ final class VesselSizeRule implements Rule {
         return Finding.draft("vessel-too-small", Severity.FAULT)
                 .says(
                         "The {} vessel could not hold the pressure below the {} at which '"
-                                + subject.firstRelief().orElseThrow().name() + "' opens.",
+                                + Statement.literal(
+                                        subject.firstRelief().orElseThrow().name()) + "' opens.",
                         volume(vessel.volume()),
                         gauge(subject.firstLimit()))
                 .found(gauge(subject.peak()))

@@ -8,6 +8,7 @@ import io.github.heatswell.charts.Chart;
 import io.github.heatswell.charts.NamedRun;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
+import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.file.ScenarioReader;
 import io.github.heatswell.units.UnitSystem;
@@ -142,6 +143,15 @@ class ReportTest {
                 "  orchard-lodge            7 bar  10 min 16 s    3.14 L  reached",
                 "  orchard-lodge-vessel  6.02 bar   1 h 30 min       0 L  0.98 bar left",
                 "  quarry-row              16 bar  27 min 12 s       0 L  no relief valve");
+    }
+
+    /** Braces mark the places of quantities in findings; a name may have them too. */
+    @Test
+    void aNameMayHaveBraces() {
+        Scenario scenario = Catalogue.read("orchard-lodge").with(List.of(new Change("relief[0].name", "a {} b")));
+        String report = Pages.onScreen(scenario, scenario.simulation().run(), UnitSystem.SI)
+                .text();
+        assertTrue(report.contains("'a {} b', set to 7 bar, opened once"), report);
     }
 
     @ParameterizedTest
