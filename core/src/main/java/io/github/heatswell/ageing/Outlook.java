@@ -249,8 +249,8 @@ public final class Outlook {
             if (house.vessel()
                     .filter(vessel -> vessel.condition() == ExpansionVessel.Condition.SOUND)
                     .isEmpty()) {
-                throw new IllegalArgumentException("vessel: the house has no intact expansion vessel, so there is no"
-                        + " precharge to lose");
+                throw new IllegalArgumentException(
+                        "vessel: the house has no intact expansion vessel, so there is no" + " precharge to lose");
             }
             if (PrechargeTarget.of(house).isEmpty()) {
                 throw new IllegalArgumentException("vessel: the supply does not rise to it, so no charge matches it");

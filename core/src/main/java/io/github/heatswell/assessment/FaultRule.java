@@ -39,7 +39,8 @@ final class FaultRule implements Rule {
             case STUCK_OPEN ->
                 found.accept(Finding.draft("relief-valve-stuck-open", Severity.FAULT)
                         .says(
-                                "'" + Statement.literal(valve.name()) + "' does not close: it is stuck at {} of its lift.",
+                                "'" + Statement.literal(valve.name())
+                                        + "' does not close: it is stuck at {} of its lift.",
                                 Measure.share(valve.fault().stuckLift()))
                         .advises((subject.overheats()
                                         ? "Turn the heater off. Leave the cold feed open until the water is cold: what comes"

@@ -19,11 +19,7 @@ public enum Parameter {
     PRECHARGE("precharge of the vessel", "Pa", Scale.RATIO, SiteCheck.TYRE_GAUGE, SuspectHouse::precharge),
     /** The room of the vessel, gas and water together, that takes part (m3). */
     VESSEL_VOLUME(
-            "effective volume of the vessel",
-            "m3",
-            Scale.RATIO,
-            SiteCheck.TYRE_GAUGE,
-            SuspectHouse::vesselVolume),
+            "effective volume of the vessel", "m3", Scale.RATIO, SiteCheck.TYRE_GAUGE, SuspectHouse::vesselVolume),
     /** Air in the piping, at the pressure the run starts from (m3). */
     TRAPPED_AIR("air in the piping", "m3", Scale.RATIO, SiteCheck.COLD_STATIC, SuspectHouse::trappedAir),
     /** Leakage of the closed check valve or reducing valve at a pressure difference of 1 bar (m3/s). */

@@ -190,12 +190,11 @@ public final class PeakSurvey {
          */
         public PeakSurvey build() {
             if (pattern == null) {
-                throw new IllegalArgumentException(
-                        "vessel: is missing; give a vessel type with its acceptance limit");
+                throw new IllegalArgumentException("vessel: is missing; give a vessel type with its acceptance limit");
             }
             if (system.heater().thermostatStuck()) {
-                throw new IllegalArgumentException("thermostat: is stuck; repair it, since no vessel helps against"
-                        + " that");
+                throw new IllegalArgumentException(
+                        "thermostat: is stuck; repair it, since no vessel helps against" + " that");
             }
             return new PeakSurvey(this);
         }

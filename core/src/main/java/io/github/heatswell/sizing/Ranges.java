@@ -29,8 +29,8 @@ final class Ranges {
      */
     static void rising(String low, double lowPascal, String high, double highPascal) {
         if (!(lowPascal < highPascal)) {
-            throw new IllegalArgumentException(low + ": " + plain(lowPascal / 1e5) + " bar must be below " + high
-                    + ", " + plain(highPascal / 1e5) + " bar");
+            throw new IllegalArgumentException(low + ": " + plain(lowPascal / 1e5) + " bar must be below " + high + ", "
+                    + plain(highPascal / 1e5) + " bar");
         }
     }
 

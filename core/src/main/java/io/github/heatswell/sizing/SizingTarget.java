@@ -35,7 +35,8 @@ public final class SizingTarget {
     private static final double RELIEF_MARGIN = 0.03;
     private static final double HIGHEST = 25e5;
     private static final Citation CODE = new Citation(
-            "UPC 608.2 (2024): no more than 80 psi in the building, including thermal expansion", Citation.Standing.SEEN);
+            "UPC 608.2 (2024): no more than 80 psi in the building, including thermal expansion",
+            Citation.Standing.SEEN);
     private static final Citation TOLERANCE = new Citation(
             "reseat as given; tolerance of the setting taken as 3 %; no standard for these valves was read",
             Citation.Standing.FROM_MEMORY);

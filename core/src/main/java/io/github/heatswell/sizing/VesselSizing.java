@@ -220,12 +220,11 @@ public final class VesselSizing {
                         "precharge: is missing; give the rule it is set by, such as PrechargeRule.STATIC");
             }
             if (pattern == null) {
-                throw new IllegalArgumentException(
-                        "vessel: is missing; give a vessel type with its acceptance limit");
+                throw new IllegalArgumentException("vessel: is missing; give a vessel type with its acceptance limit");
             }
             if (system.heater().thermostatStuck()) {
-                throw new IllegalArgumentException("thermostat: is stuck; repair it, since no vessel helps against"
-                        + " that");
+                throw new IllegalArgumentException(
+                        "thermostat: is stuck; repair it, since no vessel helps against" + " that");
             }
             List<HeatUpCase> trials = new ArrayList<>(List.of(HeatUpCase.coldFill(system)));
             if (run != null) {

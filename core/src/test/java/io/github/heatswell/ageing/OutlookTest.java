@@ -307,8 +307,9 @@ class OutlookTest {
                 () -> Outlook.builder(house, RUN).mainsSwing(11e5),
                 "street-swing: 11 bar is outside the allowed range, 0 bar to 10 bar");
         refused(() -> Outlook.builder(house, Duration.ZERO), "run: PT0S must be above 0");
-        refused(() -> Outlook.builder(isolated, RUN).build(), "vessel: the house has no intact expansion vessel, so"
-                + " there is no precharge to lose");
+        refused(
+                () -> Outlook.builder(isolated, RUN).build(),
+                "vessel: the house has no intact expansion vessel, so" + " there is no precharge to lose");
         refused(
                 () -> Outlook.builder(weakMains, RUN).mainsSwing(2e5).build(),
                 "street-swing: with it, the mains' pressure: -0.6 bar is outside the allowed range, above 0 bar to 25 bar");
