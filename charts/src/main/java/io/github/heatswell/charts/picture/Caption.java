@@ -32,6 +32,7 @@ public record Caption(String hazard, String title, String subtitle) {
      *
      * @param narrative what was found
      * @param amounts how quantities are written
+     * @return the caption, with the hazard first if there is one
      */
     public static Caption of(Narrative narrative, QuantityFormat amounts) {
         return new Caption(
