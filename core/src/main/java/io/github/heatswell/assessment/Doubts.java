@@ -116,7 +116,7 @@ public final class Doubts {
         if (doubts.isEmpty()) {
             return finding;
         }
-        Statement sentence = finding.sentence().then(" This rests on what nobody has read: " + list(doubts) + ".");
+        Statement sentence = finding.sentence().then(" Not confirmed on site: " + list(doubts) + ".");
         boolean decided = doubts.stream()
                 .noneMatch(
                         doubt -> Input.of(doubt.field()).filter(Input::decides).isPresent());

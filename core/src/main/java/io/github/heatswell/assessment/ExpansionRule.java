@@ -16,8 +16,8 @@ final class ExpansionRule implements Rule {
 
     /** What holds where nothing says that the place asks for more than a safety valve. */
     static final String MAY_DRIP =
-            "If the rules of the place leave the expansion to such a valve, as in much of Europe, it is meant"
-                    + " to drip while the water heats. To end that, before any work turn the heater off, let it cool and relieve the"
+            "Where local rules let the relief valve handle expansion, as in much of Europe, it is meant to drip"
+                    + " while the water heats. To end that, before any work turn the heater off, let it cool and relieve the"
                     + " pressure; then have an expansion vessel of the right size and charge fitted on the tank's side of the supply"
                     + " valve.";
 

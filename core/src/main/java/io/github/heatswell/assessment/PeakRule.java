@@ -100,7 +100,7 @@ final class PeakRule implements Rule {
         Finding.Draft draft = Finding.draft("peak-near-relief", Severity.CAUTION)
                 .says(
                         "The peak of {} leaves too little to '" + Statement.literal(valve.name())
-                                + "', which opens at {} and closes only"
+                                + "', which opens at {} and reseats only"
                                 + " at {}: with the tolerance of its setting, {} should be the highest.",
                         gauge(peak),
                         gauge(subject.setPressure(valve)),

@@ -28,7 +28,7 @@ final class PrechargeRule implements Rule {
 
     /** Where the supply stands above what vessel or tank are made for. */
     private static final String LOWER_SUPPLY =
-            "Do not pump the vessel up to the {} the supply stands at there: the vessel or the tank is made for {} only. Turn the"
+            "Do not charge the vessel to the supply pressure of {}: the vessel or the tank is made for only {}. Turn the"
                     + " heater off and let it cool. Have the supply pressure lowered by a reducing valve, then the charge set"
                     + " to match it.";
 

@@ -52,8 +52,8 @@ final class ReliefSettingRule implements Rule {
         return Finding.draft("relief-reseats-below-supply", Severity.FAULT)
                 .says(
                         "Once open, '" + Statement.literal(valve.name())
-                                + "' closes only at {}, and the supply stands at up to {}: it then"
-                                + " keeps running on water from the mains.",
+                                + "' reseats at {}, but the supply pressure there reaches {}: it then"
+                                + " keeps running on mains water.",
                         reseatPressure,
                         supply)
                 .found(reseatPressure)

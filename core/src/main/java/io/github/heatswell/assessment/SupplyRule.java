@@ -50,7 +50,7 @@ final class SupplyRule implements Rule {
                 .found(gauge(high))
                 .limit(gauge(CODE_LIMIT))
                 .asks(ASK);
-        String who = reduced ? "The reducing valve lets the house stand at " : "The supply stands at ";
+        String who = reduced ? "The reducing valve holds the house at " : "The supply stands at ";
         draft.says(
                 who + "up to {}, above the {} that US model codes allow in a building.",
                 gauge(high),

@@ -90,7 +90,7 @@ public final class DiagnosisStory {
         if (tested.size() == 1) {
             return "The readings are explained best by this: " + result.best().inWords() + "." + notTested();
         }
-        return "The readings cannot tell between these: " + named(tested) + "." + notTested();
+        return "These readings don't settle it. Each of these would explain them: " + named(tested) + "." + notTested();
     }
 
     /** Why the valve drips where nothing is wrong but that no vessel takes up the water; nothing where that is not so. */

@@ -123,11 +123,11 @@ final class OutlookStory {
         ChargeLimit limit = result.limit();
         PrechargeTarget target = PrechargeTarget.of(house).orElseThrow();
         if (!target.isAllowed()) {
-            return plain("Do not pump it up to the ")
+            return plain("Do not charge the vessel to the supply pressure of ")
                     .then(gauge(target.pumpToGauge()))
-                    .then(" the supply stands at there: the vessel or the tank is made for ")
+                    .then(": the vessel or the tank is made for only ")
                     .then(gauge(target.mostGauge()))
-                    .then(" only. Have the supply pressure lowered by a reducing valve first,"
+                    .then(". Have the supply pressure lowered by a reducing valve first,"
                             + " then the charge set to match it.");
         }
         if (limit.rechargeBelowGauge().isEmpty()) {

@@ -20,7 +20,7 @@ import java.util.Optional;
 /** What a sizing found: the size to take, how sure that is, and what to do where no size will do. */
 final class SizingStory {
 
-    private static final String NONE_SURE = "No size on the list holds in nine of ten.";
+    private static final String NONE_SURE = "No size on the list holds in nine of ten sampled houses.";
 
     private final SizeAdvice advice;
     private final SizingResult sizing;
@@ -109,7 +109,7 @@ final class SizingStory {
             return;
         }
         Share above = certainty.orElseThrow().bare().above();
-        String in = above.count() + " of the " + above.of() + " the pressure goes above the limit.";
+        String in = (above.count() == above.of() ? "all " : above.count() + " of the ") + above.of() + " the pressure goes above the limit.";
         said.add(sizing.smallestOnSale()
                 .map(bare -> plain("The smallest that is enough by the best estimates, ")
                         .then(volume(bare.volume()))
@@ -138,8 +138,8 @@ final class SizingStory {
     }
 
     private static String held(SizeCertainty.Tried tried) {
-        return " holds in " + (tried.above().of() - tried.above().count()) + " of "
-                + tried.above().of();
+        int of = tried.above().of();
+        return " holds in " + inWords(new Share(of - tried.above().count(), of));
     }
 
     /** In how many houses it is not kept with what the best estimates call for. */
@@ -147,13 +147,17 @@ final class SizingStory {
         return certainty
                 .map(found -> found.bare().above())
                 .map(above -> plain(
-                        in + above.count() + " of " + above.of() + houses() + " the pressure goes above that limit."));
+                        in + inWords(above) + houses() + " the pressure goes above that limit."));
     }
 
     private String houses() {
         return certainty.filter(SizeCertainty::usual).isPresent()
-                ? " houses that differ from this one as is usual"
-                : " houses within what is known of this one";
+                ? " (values varied by the usual tolerances)"
+                : " (values varied within the ranges given)";
+    }
+
+    private static String inWords(Share share) {
+        return (share.count() == share.of() ? "all " : share.count() + " of ") + share.of() + " sampled houses";
     }
 
     /** What to do where the best estimates are not to be trusted. */

@@ -174,7 +174,7 @@ class CausesTest {
         List<Finding> reduced = of(house().supply(reduced(8, reducer(5.6)).build())
                 .vessel(vessel(18, 5.6).build()));
         assertTrue(said(reduced, "static-pressure-high")
-                .startsWith("The reducing valve lets the house stand at up to 5.6"));
+                .startsWith("The reducing valve holds the house at up to 5.6"));
     }
 
     @Test

@@ -239,7 +239,7 @@ class NumbersTest {
                 .orElseThrow();
         assertEquals(limit, near.limit().orElseThrow().value(), ROUNDED);
         String said = near.sentence().text(UnitSystem.SI);
-        assertTrue(said.contains("opens at 7.98 bar and closes only at 6.98 bar"), said);
+        assertTrue(said.contains("opens at 7.98 bar and reseats only at 6.98 bar"), said);
     }
 
     /** A vessel made for 6 bar that hangs ten metres up is fine with 6.98 bar below. */

@@ -54,8 +54,8 @@ final class CommissioningList {
     Document.Section section() {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Paragraph(
-                "A list for whoever fits it, in the order of the work. It is common practice, drawn from no standard; the"
-                        + " maker's instructions and local code go before it.",
+                "Fitter's checklist, in working order. It is common practice, drawn from no standard: the maker's"
+                        + " instructions and local code come first.",
                 Block.Tone.PLAIN));
         for (Stage stage : stages()) {
             blocks.add(new Block.Subheading(stage.name()));
@@ -92,7 +92,7 @@ final class CommissioningList {
                 "No valve stands between vessel and heater that somebody could shut unnoticed. If the maker asks for one,"
                         + " its handle is taken off or it is sealed open, and labelled.",
                 "The relief valve stays as it is: same place, same setting, same size, its outlet open and leading where"
-                        + " it can hurt nobody. It is not plugged, capped or exchanged for a smaller one.",
+                        + " it cannot injure anyone. Never plug or cap it, or replace it with a smaller one.",
                 "The vessel is carried by a bracket or stands on the floor; full of water it is heavy, and the pipe alone"
                         + " does not hold it.",
                 "There is room to reach its gas valve with a gauge.");

@@ -33,9 +33,11 @@ final class PageSizes {
             return "no";
         }
         Optional<SizeCertainty.Tried> tried = answer.certainty().flatMap(found -> found.at(size.volume()));
-        String share = tried.map(
-                        one -> ", in " + (one.above().of() - one.above().count()) + " of "
-                                + one.above().of() + " houses")
+        String share = tried.map(SizeCertainty.Tried::above)
+                .map(above -> ", in "
+                        + (above.count() == 0 ? "all " : above.of() - above.count() + " of ")
+                        + above.of()
+                        + " houses")
                 .orElse("");
         boolean taken = answer.recommended().filter(size::equals).isPresent();
         boolean sure = answer.certainty().isEmpty()

@@ -48,7 +48,7 @@ class DoubtsTest {
         Finding high = finding(house("supply.pressure=5 bar to 6.5 bar"), "static-pressure-high");
         assertEquals(Severity.CAUTION, high.severity());
         String said = high.sentence().text(UnitSystem.SI);
-        assertTrue(said.contains("nobody has read: the supply pressure, taken as 5.75 bar (5 bar to 6.5 bar)."), said);
+        assertTrue(said.contains("Not confirmed on site: the supply pressure, taken as 5.75 bar (5 bar to 6.5 bar)."), said);
         assertTrue(high.advice().text(UnitSystem.SI).startsWith("Read a gauge on a cold tap"), said);
     }
 
@@ -76,7 +76,7 @@ class DoubtsTest {
     void aReadingWithItsAccuracyIsKnown() {
         Finding high = finding(house("supply.pressure=5.75 bar +- 0.1 bar"), "static-pressure-high");
         assertEquals(Severity.FAULT, high.severity());
-        assertFalse(high.sentence().text(UnitSystem.SI).contains("nobody has read"));
+        assertFalse(high.sentence().text(UnitSystem.SI).contains("Not confirmed on site"));
     }
 
     /** A choice that was made because nobody has looked is no fault, and headline, page and finding say so. */
@@ -139,7 +139,7 @@ class DoubtsTest {
                 for (Finding finding : Findings.of(
                         unread.scenario().system(), unread.scenario().doubts())) {
                     String said = finding.sentence().text(UnitSystem.SI);
-                    if (finding.severity().compareTo(Severity.FAULT) > 0 || said.contains("nobody has read")) {
+                    if (finding.severity().compareTo(Severity.FAULT) > 0 || said.contains("Not confirmed on site")) {
                         continue;
                     }
                     looked++;

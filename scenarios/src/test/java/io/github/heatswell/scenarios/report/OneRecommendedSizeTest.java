@@ -70,7 +70,7 @@ class OneRecommendedSizeTest {
         String text =
                 SizingReport.answer(answer, UnitSystem.SI).report().get().text().replaceAll("\\s+", " ");
         assertTrue(text.contains("By the best estimates a vessel of 18 L"), text);
-        assertTrue(text.contains("No size on the list holds in nine of ten. Find out more"), text);
+        assertTrue(text.contains("No size on the list holds in nine of ten sampled houses. Find out more"), text);
         assertFalse(text.contains("yes, recommended"), "no row is marked");
     }
 }
