@@ -23,14 +23,14 @@ import java.util.OptionalDouble;
  * @param own which of them is the house of the lesson itself
  * @param sample the distance of the samples (s)
  * @param end the time the runs cover (s)
- * @param reliefSet the lowest set pressure of a relief valve (kPa, gauge); below 0 without one
+ * @param reliefSet the lowest set pressure of a relief valve (kPa, gauge), as closely as words say it; below 0 without one
  */
-record SliderGrid(List<Step> steps, int own, double sample, double end, long reliefSet) {
+record SliderGrid(List<Step> steps, int own, double sample, double end, double reliefSet) {
 
     private static final double KILO = 1e3;
 
     /**
-     * One run of the house under a slider, rounded to what a picture can show.
+     * One run of the house under a slider: a course rounded to what a picture can show, and numbers that read as those of the text.
      *
      * @param si the value of the slider in SI units, such as {@code 8 L}
      * @param us the same in US units
@@ -45,9 +45,9 @@ record SliderGrid(List<Step> steps, int own, double sample, double end, long rel
             String si,
             String us,
             List<Long> course,
-            long peak,
+            double peak,
             long peakTime,
-            long relieved,
+            double relieved,
             OptionalDouble opening,
             String hazard) {
 
@@ -62,13 +62,18 @@ record SliderGrid(List<Step> steps, int own, double sample, double end, long rel
                     si,
                     us,
                     course(run),
-                    Math.round(run.gauge(peak.value()) / KILO),
+                    fine(run.gauge(peak.value()) / KILO),
                     Math.round(peak.time()),
-                    Math.round(run.totals().relieved() * MILLILITRES),
+                    relieved(run.totals().relieved() * MILLILITRES),
                     run.first(EventKind.RELIEF_OPENED).stream()
                             .mapToDouble(Event::time)
                             .findFirst(),
                     run.hazard().map(event -> event.kind().description()).orElse(""));
+        }
+
+        /** Less than half a millilitre is nothing. */
+        private static double relieved(double millilitres) {
+            return millilitres < 0.5 ? 0 : fine(millilitres);
         }
 
         /** The gauge pressure (kPa) at every sample that is kept, at the drain cock as the peak is. */
@@ -88,6 +93,11 @@ record SliderGrid(List<Step> steps, int own, double sample, double end, long rel
         }
     }
 
+    /** A value to six decimals, far finer than any words about it, so that it is not rounded twice. */
+    private static double fine(double value) {
+        return Math.round(value * 1e6) / 1e6;
+    }
+
     static SliderGrid of(List<Step> steps, RunResult house) {
         List<Long> course = Step.course(house);
         int own = 0;
@@ -95,8 +105,8 @@ record SliderGrid(List<Step> steps, int own, double sample, double end, long rel
             own = steps.get(i).course().equals(course) ? i : own;
         }
         double atmosphere = house.system().site().atmosphere();
-        long set = house.system().reliefValves().stream()
-                .mapToLong(valve -> Math.round(valve.setPressure().gauge(atmosphere) / KILO))
+        double set = house.system().reliefValves().stream()
+                .mapToDouble(valve -> fine(valve.setPressure().gauge(atmosphere) / KILO))
                 .min()
                 .orElse(-1);
         double sample = house.trace().grid().step() * Step.stride(house);

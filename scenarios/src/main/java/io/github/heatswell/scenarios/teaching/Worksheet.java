@@ -64,7 +64,7 @@ final class Worksheet {
                 .mapToObj(index -> "\u201c" + lesson.houses().get(index).label() + "\u201d")
                 .toList();
         String each = sketched.size() > 1 ? page.say("sheet-each", String.join(", ", sketched)) : "";
-        html.leaf("p", page.say("sheet-sketch", each));
+        html.leaf("p", page.say("sheet-sketch", page.say(sketched.size() > 1 ? "sheet-curves" : "sheet-curve"), each));
         html.open("figure");
         html.open("div", "class", "scroll", "role", "region", "tabindex", "0", "aria-label", page.say("sheet-graph"));
         html.picture(SketchGrid.of(solved.run(), page.first())).closeLine().closeLine();

@@ -131,7 +131,7 @@
     if (now.exact) return 'opens after ' + time(now.low.opens);
     if (seen.length === 1) return 'opens at ' + named(seen[0]) + ', stays shut at ' + named(seen[0] === now.low ? now.high : now.low);
     const [early, late] = ordered(now.low.opens, now.high.opens).map(time);
-    return 'opens after ' + (early === late ? early : early + ' to ' + late);
+    return early === late ? 'opens after ' + early : 'opens between ' + early + ' and ' + late + ' after the start';
   };
   const given = now => now.low.out === 0 && now.high.out === 0
     ? 'nothing'
@@ -152,7 +152,7 @@
   const line = run => {
     const points = run.p.map((value, i) => [i, value]);
     const at = run.at / data.sample;
-    if (at > Math.floor(at) && at < run.p.length) points.splice(Math.ceil(at), 0, [Number(at.toFixed(3)), run.peak]);
+    if (at > Math.floor(at) && at < run.p.length) points.splice(Math.ceil(at), 0, [Number(at.toFixed(3)), Math.round(run.peak)]);
     return points.map(([i, value], n) => (n ? 'L' : 'M') + i + ' ' + value).join('');
   };
   const steps = [60, 300, 600, 900, 1800, 3600, 7200, 10800, 21600, 43200, 86400, 172800, 604800];

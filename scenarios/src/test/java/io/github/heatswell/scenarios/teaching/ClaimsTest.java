@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.ageing.PrechargeLoss;
+import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.file.Change;
@@ -22,6 +23,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** What the lessons compare and count follows from their runs, and predictions can be missed. */
@@ -215,6 +217,28 @@ class ClaimsTest {
         assertEquals(List.of(), told.toList());
     }
 
+    /** What is left over can be worked out on the board from the numbers that stand there, or it is said to be about so much. */
+    @ParameterizedTest
+    @CsvSource({
+        "open-to-the-mains, 2, 0, 2",
+        "closing-the-system, 3, 0, 3",
+        "what-the-valve-releases, 2, 0, 3",
+        "drop-by-drop, 0, 2, 4"
+    })
+    void aRemainderAddsUpOrIsCalledAbout(String lesson, int sentence, int whole, int left) {
+        Statement said = run(Lessons.named(lesson)).notice().get(sentence);
+        boolean about = said.parts().get(left).matches("(?s).*\\babout\\s");
+        for (UnitSystem units : UnitSystem.values()) {
+            List<Double> shown = said.measures().stream()
+                    .map(measure -> Double.parseDouble(measure.text(units).split(" ")[0]))
+                    .toList();
+            double parts = shown.subList(whole + 1, left + 1).stream()
+                    .mapToDouble(Double::doubleValue)
+                    .sum();
+            assertEquals(shown.get(whole), parts, about ? 0.0151 : 0.0049, said.text(units)); // three roundings, or none
+        }
+    }
+
     /** One law of precharge loss in the lesson and in the outlook: validation against the closed form of its differential equation. */
     @Test
     void aChargeFadesAsInTheOutlook() {
@@ -226,7 +250,7 @@ class ClaimsTest {
         String text = run(lesson).notice().get(1).text(UnitSystem.SI);
         for (int i = 1; i <= 2; i++) {
             double years = (precharges.get(0) - precharges.get(i)) / (PrechargeLoss.USUAL * supply);
-            assertTrue(text.contains(Decimals.fixed(years, 1) + " "), text);
+            assertTrue(text.contains(Decimals.fixed(years, 0) + " "), text);
         }
         assertTrue(lesson.formula().text().contains("p_0 - k p_s n"));
     }
