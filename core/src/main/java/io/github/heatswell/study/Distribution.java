@@ -59,4 +59,13 @@ public sealed interface Distribution permits EvenSpread, NormalSpread {
      * @return the value, in the unit of the distribution
      */
     double high();
+
+    /**
+     * Whether nothing but limits is known of the number.
+     *
+     * @return true if every value between them is equally likely
+     */
+    default boolean onlyLimitsKnown() {
+        return this instanceof EvenSpread;
+    }
 }

@@ -1,5 +1,6 @@
 package io.github.heatswell.study;
 
+import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.assessment.Severity;
 import io.github.heatswell.result.RunSummary;
@@ -9,7 +10,9 @@ import java.time.Duration;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * A house as the model of a study: it is simulated for a given time, and the answers are its highest and lowest
@@ -17,12 +20,17 @@ import java.util.function.Function;
  */
 public final class HouseDay implements UncertainModel {
 
+    /** The finding that compares what the plates of relief valve and tank say. */
+    private static final String BY_PLATES = "relief-set-above-tank";
+
     private final Function<double[], HotWaterSystem> house;
     private final Duration duration;
+    private final Optional<HotWaterSystem> plates;
 
-    private HouseDay(Function<double[], HotWaterSystem> house, Duration duration) {
+    private HouseDay(Function<double[], HotWaterSystem> house, Duration duration, Optional<HotWaterSystem> plates) {
         this.house = house;
         this.duration = duration;
+        this.plates = plates;
     }
 
     /**
@@ -39,7 +47,18 @@ public final class HouseDay implements UncertainModel {
         if (Objects.requireNonNull(duration, "duration").isZero() || duration.isNegative()) {
             throw new IllegalArgumentException("duration: " + duration + " must be above 0");
         }
-        return new HouseDay(house, duration);
+        return new HouseDay(house, duration, Optional.empty());
+    }
+
+    /**
+     * The same model for a house whose plates were read: whether a relief valve suits the tank is judged by what their
+     * plates say. That a valve opens a few percent above its plate, as valves may, is no hazard then.
+     *
+     * @param described the house as its plates say
+     * @return the model
+     */
+    public HouseDay withPlatesOf(HotWaterSystem described) {
+        return new HouseDay(house, duration, Optional.of(described));
     }
 
     /** What the model answers, in this order. */
@@ -84,18 +103,43 @@ public final class HouseDay implements UncertainModel {
 
     @Override
     public double[] answers(double[] values) {
-        RunSummary found =
-                Simulation.of(made(values), duration).sampledEvery(duration).stream((time, sample, regime) -> {});
+        RunSummary found = run(values);
         double[] answers = new double[Answer.values().length];
         answers[Answer.PEAK.ordinal()] = found.peak().value();
         answers[Answer.LOWEST.ordinal()] =
                 found.gauge(found.extremes().lowestPressure().value());
         answers[Answer.RELIEVED.ordinal()] = found.totals().relieved();
         answers[Answer.HAZARD.ordinal()] = found.hazard().isPresent() ? 1 : 0;
-        boolean hazard = Findings.of(found).stream().anyMatch(finding -> finding.severity() == Severity.HAZARD);
-        answers[Answer.HAZARD_FOUND.ordinal()] = hazard ? 1 : 0;
+        answers[Answer.HAZARD_FOUND.ordinal()] = hazards(found).isEmpty() ? 0 : 1;
         answers[Answer.OPEN_BALANCE.ordinal()] = found.audit().closes() ? 0 : 1;
         return answers;
+    }
+
+    /**
+     * What may hurt people in one of the houses.
+     *
+     * @param values the values of the uncertain inputs, each in the unit of its input
+     * @return the findings, the worst first; none if {@link Answer#HAZARD_FOUND} is 0
+     */
+    public List<Finding> hazards(double[] values) {
+        return hazards(run(values));
+    }
+
+    private List<Finding> hazards(RunSummary found) {
+        Stream<Finding> byRun = Findings.of(found).stream();
+        Stream<Finding> all = plates.map(described -> Stream.concat(
+                        Findings.of(described).stream().filter(HouseDay::isByPlates),
+                        byRun.filter(finding -> !isByPlates(finding))))
+                .orElse(byRun);
+        return all.filter(finding -> finding.severity() == Severity.HAZARD).toList();
+    }
+
+    private static boolean isByPlates(Finding finding) {
+        return finding.id().equals(BY_PLATES);
+    }
+
+    private RunSummary run(double[] values) {
+        return Simulation.of(made(values), duration).sampledEvery(duration).stream((time, sample, regime) -> {});
     }
 
     private HotWaterSystem made(double[] values) {

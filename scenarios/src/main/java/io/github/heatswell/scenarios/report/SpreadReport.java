@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
+import java.util.stream.Collectors;
 
 /**
  * What is said of how far an answer may be off.
@@ -89,7 +90,11 @@ public final class SpreadReport {
                     : "no run ends in it.";
             alarms.add(new AlarmNote(
                     "HAZARD in " + Narrative.inWords(answer.hazardFound()).text(shown),
-                    "Each is judged by its own values; " + ended));
+                    "In the first of them: "
+                            + answer.firstHazards().stream()
+                                    .map(finding -> finding.sentence().text(shown))
+                                    .collect(Collectors.joining(" "))
+                            + " Each sample is judged by its own values; " + ended));
         }
         alarms.addAll(OpenBalance.notes(answer.balances()));
         return alarms;

@@ -50,7 +50,7 @@ public final class HouseSpread {
         private Builder(Scenario scenario) {
             this.scenario = Objects.requireNonNull(scenario, "scenario");
             house = VariedHouse.of(scenario);
-            study = Study.builder().outputs(HouseDay.outputs()).model(HouseDay.of(house.house(), scenario.duration()));
+            study = Study.builder().outputs(HouseDay.outputs()).model(house.day(scenario));
             house.inputs()
                     .forEach(varied -> study.input(varied.name(), varied.input().distribution()));
         }

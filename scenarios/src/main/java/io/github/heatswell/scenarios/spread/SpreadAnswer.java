@@ -1,12 +1,15 @@
 package io.github.heatswell.scenarios.spread;
 
+import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.study.HouseDay.Answer;
 import io.github.heatswell.study.OutputSpread;
 import io.github.heatswell.study.Share;
 import io.github.heatswell.study.StudyResult;
+import java.util.List;
 import java.util.Objects;
+import java.util.stream.IntStream;
 
 /**
  * Uncertainty of the answer of a scenario.
@@ -73,6 +76,19 @@ public record SpreadAnswer(Scenario scenario, VariedHouse house, StudyResult res
      */
     public Share hazardFound() {
         return result.spread(Answer.HAZARD_FOUND.ordinal()).above(0.5);
+    }
+
+    /**
+     * What is a hazard in the first of the samples of which {@link #hazardFound()} counts any.
+     *
+     * @return the findings, the worst first; none if no sample has any
+     */
+    public List<Finding> firstHazards() {
+        return IntStream.range(0, result.completed())
+                .filter(sample -> result.output(sample, Answer.HAZARD_FOUND.ordinal()) > 0.5)
+                .mapToObj(sample -> house.day(scenario).hazards(result.input(sample)))
+                .findFirst()
+                .orElse(List.of());
     }
 
     /**

@@ -2,6 +2,7 @@ package io.github.heatswell.scenarios.spread;
 
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.file.UncertainField;
+import io.github.heatswell.study.HouseDay;
 import io.github.heatswell.study.UncertainHouse;
 import io.github.heatswell.study.UncertainInput;
 import io.github.heatswell.study.UsualUncertainty;
@@ -14,6 +15,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
+import java.util.regex.Pattern;
 
 /**
  * The house of a scenario and what may be different about it: the uncertain values of the scenario, or, where it has none,
@@ -65,6 +67,12 @@ public record VariedHouse(List<Input> inputs, boolean usual, Function<double[], 
         return new VariedHouse(given.inputs(), false, given.house().andThen(fitted));
     }
 
+    /** The model of a scenario; plates count as read unless nothing but their limits is known, as of {@code 7 bar to 10 bar}. */
+    HouseDay day(Scenario scenario) {
+        HouseDay day = HouseDay.of(house, scenario.duration());
+        return inputs.stream().anyMatch(Input::isUnreadPlate) ? day : day.withPlatesOf(scenario.system());
+    }
+
     private static VariedHouse given(Scenario scenario) {
         List<Input> inputs = new ArrayList<>();
         for (UncertainField field : scenario.uncertain()) {
@@ -101,6 +109,8 @@ public record VariedHouse(List<Input> inputs, boolean usual, Function<double[], 
      */
     public record Input(UncertainInput input, String unit, String words) {
 
+        private static final Pattern UNREAD_PLATE = Pattern.compile("relief\\[\\d+]\\.opens|tank\\.working-pressure");
+
         /**
          * Checks that everything is there.
          *
@@ -112,6 +122,12 @@ public record VariedHouse(List<Input> inputs, boolean usual, Function<double[], 
             Objects.requireNonNull(input, "input");
             Objects.requireNonNull(unit, "unit");
             Objects.requireNonNull(words, "words");
+        }
+
+        /** Whether the pressure on the plate of a relief valve or of the tank is not known. */
+        private boolean isUnreadPlate() {
+            return input.distribution().onlyLimitsKnown()
+                    && UNREAD_PLATE.matcher(name()).matches();
         }
 
         /**

@@ -50,6 +50,7 @@ class StudyCommandsTest {
         assertEquals(3, outcome.status(), outcome.err());
         assertTrue(outcome.out().startsWith("HAZARD: "), outcome.out());
         assertTrue(outcome.out().contains("HAZARD in all of 16 samples"), outcome.out());
+        assertTrue(outcome.out().contains("In the first of them: "), outcome.out());
     }
 
     @Test

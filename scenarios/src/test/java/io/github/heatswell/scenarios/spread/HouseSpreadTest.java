@@ -94,4 +94,24 @@ class HouseSpreadTest {
             assertEquals(whole.result().output(i, 0), part.result().output(i, 0));
         }
     }
+
+    /**
+     * Regression: a valve whose plate equals the tank's is no hazard because valves open a few percent off; a plate that
+     * is above it, or not known, is.
+     */
+    @Test
+    void reliefValvesAreJudgedByTheirPlates() {
+        assertEquals(0, setTo("10 bar +- 0.35 bar").hazardFound().count());
+        assertEquals(List.of(), setTo("10 bar +- 0.35 bar").firstHazards());
+        assertEquals(16, setTo("10.5 bar +- 0.35 bar").hazardFound().count());
+        SpreadAnswer unread = setTo("8 bar to 12 bar");
+        assertEquals(8, unread.hazardFound().count(), 1, "half of the range lies above the tank's");
+        assertEquals("relief-set-above-tank", unread.firstHazards().get(0).id());
+    }
+
+    private static SpreadAnswer setTo(String opens) {
+        Scenario house = UNSURE.with(
+                List.of(Change.of("tank.working-pressure=10 bar"), Change.of("relief=[{ opens: " + opens + " }]")));
+        return HouseSpread.of(house).samples(16).build().answer();
+    }
 }
