@@ -5,6 +5,7 @@ import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefValve;
 import java.util.Comparator;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * A pressure that a run should stay below, and how far it stayed away from it.
@@ -31,6 +32,19 @@ public record Limit(String name, double gauge, double margin) {
                 .filter(ReliefValve::relieves)
                 .map(valve -> of(valve.name(), setPressure(valve, result.system()), result))
                 .min(Comparator.comparingDouble(Limit::gauge));
+    }
+
+    /**
+     * The lowest set pressure of the working relief valves of a house, as it stands at the drain cock.
+     *
+     * @param house the house
+     * @return the pressure (Pa, gauge), or empty without a working valve
+     */
+    public static OptionalDouble reliefSetGauge(HotWaterSystem house) {
+        return house.reliefValves().stream()
+                .filter(ReliefValve::relieves)
+                .mapToDouble(valve -> setPressure(valve, house))
+                .min();
     }
 
     /** The gauge pressure (Pa) at the drain cock at which a valve opens: a valve above it sees less. */

@@ -64,11 +64,13 @@ final class SpreadStory {
     /** So many samples, and how sure that share is. */
     static Statement inWords(Share share) {
         if (share.of() > 0 && (share.count() == 0 || share.count() == share.of())) {
-            String samples = share.of() + " samples (at ";
-            return plain(share.count() == 0 ? "none of " + samples + "most" : "all of " + samples + "least")
-                    .then(" about ")
-                    .then(share(share.furthest()))
-                    .then(")");
+            String samples = share.of() + " samples (";
+            String bound = share.count() == 0 ? "none of the " + samples + "at most about " : "all " + samples;
+            return share.furthest() > NEARLY_ALL
+                    ? plain(bound + "over 99 %)")
+                    : plain(share.count() == 0 ? bound : bound + "at least about ")
+                            .then(share(share.furthest()))
+                            .then(")");
         }
         return plain(share.count() + " of " + share.of() + " samples (")
                 .then(

@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.report;
 
+import io.github.heatswell.narrative.Limit;
 import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.scenarios.choice.VesselChoice;
@@ -8,6 +9,7 @@ import io.github.heatswell.simulation.SimulationException;
 import io.github.heatswell.sizing.SizedVessel;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.study.SizeCertainty;
+import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
@@ -21,10 +23,10 @@ final class PageSizes {
     private PageSizes() {}
 
     /** The sizes of a sizing, and how sure each is as far as it was looked at; none where there is nothing to choose. */
-    static Optional<Grid> of(VesselAnswer answer, double atmosphere, QuantityFormat shown) {
+    static Optional<Grid> of(VesselAnswer answer, QuantityFormat shown) {
         return answer.sizing().outcome() == SizingResult.Outcome.SIZED
                         || answer.recommended().isPresent()
-                ? grid(answer.sizing().nominal(), size -> enough(size, answer), atmosphere, shown)
+                ? grid(answer.sizing().nominal(), size -> enough(size, answer), answer.scenario().system(), shown)
                 : Optional.empty();
     }
 
@@ -57,12 +59,11 @@ final class PageSizes {
         try {
             SizingResult sizing = VesselChoice.of(scenario).build().forColdFill();
             count.add(sizing.balances());
-            double atmosphere = scenario.system().site().atmosphere();
             return sizing.outcome() == SizingResult.Outcome.SIZED
                     ? grid(
                             sizing.nominal(),
                             size -> size.suffices() ? "by the best estimates" : "no",
-                            atmosphere,
+                            scenario.system(),
                             shown)
                     : Optional.empty();
         } catch (IllegalArgumentException | SimulationException e) {
@@ -70,9 +71,17 @@ final class PageSizes {
         }
     }
 
-    /** A column is left out where it says nothing: one precharge for all goes into the caption. */
+    /**
+     * A column is left out where it says nothing: one precharge for all goes into the caption. A peak that the relief valve does not
+     * let stand is never reached: the valve drips.
+     */
     private static Optional<Grid> grid(
-            List<SizedVessel> sizes, Function<SizedVessel, String> enough, double atmosphere, QuantityFormat shown) {
+            List<SizedVessel> sizes,
+            Function<SizedVessel, String> enough,
+            HotWaterSystem house,
+            QuantityFormat shown) {
+        double atmosphere = house.site().atmosphere();
+        double relief = Limit.reliefSetGauge(house).orElse(Double.POSITIVE_INFINITY);
         if (sizes.isEmpty()) {
             return Optional.empty();
         }
@@ -92,10 +101,12 @@ final class PageSizes {
         columns.add("Enough");
         List<List<String>> rows = new ArrayList<>();
         for (SizedVessel size : sizes) {
+            double peak = size.peakAbsolute() - atmosphere;
+            boolean drips = peak >= relief;
             List<String> row = new ArrayList<>(List.of(
                     shown.volume(size.volume()),
-                    (size.higher() ? "over " : "") + shown.pressure(size.peakAbsolute() - atmosphere),
-                    size.higher() ? "none" : shown.pressureDifference(size.margin())));
+                    drips ? "would drip" : (size.higher() ? "over " : "") + shown.pressure(peak),
+                    drips || size.higher() ? "none" : shown.pressureDifference(size.margin())));
             if (!alike) {
                 row.add(precharge(size, atmosphere, shown));
             }

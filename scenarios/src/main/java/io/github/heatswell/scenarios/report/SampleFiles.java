@@ -2,6 +2,7 @@ package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.charts.Chart;
 import io.github.heatswell.charts.table.SampleWriter;
+import io.github.heatswell.narrative.Limit;
 import io.github.heatswell.scenarios.spread.SpreadAnswer;
 import io.github.heatswell.scenarios.spread.VariedHouse;
 import io.github.heatswell.study.HouseDay.Answer;
@@ -9,10 +10,8 @@ import io.github.heatswell.study.SampledPeaks;
 import io.github.heatswell.study.SampledPeaks.Influence;
 import io.github.heatswell.study.StudyResult;
 import io.github.heatswell.system.HotWaterSystem;
-import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
-import java.util.Comparator;
 import java.util.List;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
@@ -57,12 +56,7 @@ final class SampleFiles {
                 .endedEarly(answer.hazardous().count())
                 .subject(answer.scenario().title() + ".");
         if (!reliefVaries(answer)) {
-            house.reliefValves().stream()
-                    .filter(ReliefValve::relieves)
-                    .map(valve -> house.atDrainCock(valve.setPressure(), valve.height())
-                            .gauge(air))
-                    .min(Comparator.naturalOrder())
-                    .ifPresent(sampled::reliefSet);
+            Limit.reliefSetGauge(house).ifPresent(sampled::reliefSet);
         }
         for (int i = 0; i < answer.result().inputs().size(); i++) {
             sampled.influence(new Influence(answer.result().inputs().get(i).name(), answer.onPeak(i)));

@@ -148,7 +148,7 @@ public final class SizingReport {
         List<Block> costs = new ArrayList<>(PageCosts.of(water(), scenario.costs(), shown));
         costs.addAll(PageSizes.prices(answer));
         sections.add(PageSizes.section(
-                PageSizes.of(answer, atmosphere, shown),
+                PageSizes.of(answer, shown),
                 answer.formulas().stream()
                         .flatMap(formula -> PageFormulas.of(formula, shown).stream())
                         .toList(),

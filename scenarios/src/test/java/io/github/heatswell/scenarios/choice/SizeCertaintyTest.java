@@ -49,6 +49,14 @@ class SizeCertaintyTest {
         assertTrue(text.contains("64.00 EUR by the best estimates alone, in 45 of 64"), text);
     }
 
+    /** The valve opens at 7 bar, so no vessel lets the pressure stand above that. */
+    @Test
+    void aPeakThatTheReliefValveDoesNotLetStandIsNotNamed() {
+        String text = said(lodge());
+        assertTrue(text.contains("5 L would drip none 38.00 EUR no 8 L would drip none 44.00 EUR no 12 L 6.02 bar"), text);
+        assertFalse(text.contains("over 20 bar"), text);
+    }
+
     /** A supply of 3 bar, known to 0.05 bar: no house within that goes above. */
     @Test
     void aSizeThatHoldsIsSaidToHold() {
