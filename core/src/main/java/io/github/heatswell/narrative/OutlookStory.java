@@ -100,6 +100,9 @@ final class OutlookStory {
         if (onset.withinYears().count() == 0) {
             return plain(sampled + "none drips within " + years() + ".");
         }
+        if (onset.late().isPresent() && isAtOnce(onset.late().getAsDouble())) {
+            return plain(sampled + "at least nineteen in twenty drip at once.");
+        }
         int percent = (int) Math.round(PERCENT * onset.withinYears().value());
         return plain(
                 sampled + percent + " % start to drip within " + years() + ": " + by("one in twenty", onset.early())
@@ -107,15 +110,19 @@ final class OutlookStory {
                         + last(onset.late()) + ".");
     }
 
+    private static boolean isAtOnce(double years) {
+        return years * MONTHS < 1;
+    }
+
     private static String last(OptionalDouble time) {
-        return time.isEmpty() ? "more than one in twenty not by then" : by("all but one in twenty", time);
+        return time.isEmpty() ? "more than one in twenty stay dry" : by("all but one in twenty", time);
     }
 
     private static String by(String share, OptionalDouble time) {
         if (time.isEmpty()) {
             return share + " later than that";
         }
-        return share + (time.getAsDouble() * MONTHS < 1 ? " at once" : " by " + after(time.getAsDouble()));
+        return share + (isAtOnce(time.getAsDouble()) ? " at once" : " by " + after(time.getAsDouble()));
     }
 
     /** When to check and when to pump. */

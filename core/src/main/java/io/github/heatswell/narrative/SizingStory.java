@@ -109,7 +109,8 @@ final class SizingStory {
             return;
         }
         Share above = certainty.orElseThrow().bare().above();
-        String in = (above.count() == above.of() ? "all " : above.count() + " of the ") + above.of() + " the pressure goes above the limit.";
+        String in = (above.count() == above.of() ? "all " : above.count() + " of the ") + above.of()
+                + " the pressure goes above the limit.";
         said.add(sizing.smallestOnSale()
                 .map(bare -> plain("The smallest that is enough by the best estimates, ")
                         .then(volume(bare.volume()))
@@ -146,8 +147,7 @@ final class SizingStory {
     private Optional<Statement> fails(String in) {
         return certainty
                 .map(found -> found.bare().above())
-                .map(above -> plain(
-                        in + inWords(above) + houses() + " the pressure goes above that limit."));
+                .map(above -> plain(in + inWords(above) + houses() + " the pressure goes above that limit."));
     }
 
     private String houses() {

@@ -173,8 +173,7 @@ class CausesTest {
         assertTrue(said(mains, "static-pressure-high").startsWith("The supply stands at up to 5.6 bar"));
         List<Finding> reduced = of(house().supply(reduced(8, reducer(5.6)).build())
                 .vessel(vessel(18, 5.6).build()));
-        assertTrue(said(reduced, "static-pressure-high")
-                .startsWith("The reducing valve holds the house at up to 5.6"));
+        assertTrue(said(reduced, "static-pressure-high").startsWith("The reducing valve holds the house at up to 5.6"));
     }
 
     @Test

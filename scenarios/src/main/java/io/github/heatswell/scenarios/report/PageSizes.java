@@ -26,7 +26,11 @@ final class PageSizes {
     static Optional<Grid> of(VesselAnswer answer, QuantityFormat shown) {
         return answer.sizing().outcome() == SizingResult.Outcome.SIZED
                         || answer.recommended().isPresent()
-                ? grid(answer.sizing().nominal(), size -> enough(size, answer), answer.scenario().system(), shown)
+                ? grid(
+                        answer.sizing().nominal(),
+                        size -> enough(size, answer),
+                        answer.scenario().system(),
+                        shown)
                 : Optional.empty();
     }
 
@@ -76,10 +80,7 @@ final class PageSizes {
      * let stand is never reached: the valve drips.
      */
     private static Optional<Grid> grid(
-            List<SizedVessel> sizes,
-            Function<SizedVessel, String> enough,
-            HotWaterSystem house,
-            QuantityFormat shown) {
+            List<SizedVessel> sizes, Function<SizedVessel, String> enough, HotWaterSystem house, QuantityFormat shown) {
         double atmosphere = house.site().atmosphere();
         double relief = Limit.reliefSetGauge(house).orElse(Double.POSITIVE_INFINITY);
         if (sizes.isEmpty()) {

@@ -53,7 +53,8 @@ class SizeCertaintyTest {
     @Test
     void aPeakThatTheReliefValveDoesNotLetStandIsNotNamed() {
         String text = said(lodge());
-        assertTrue(text.contains("5 L would drip none 38.00 EUR no 8 L would drip none 44.00 EUR no 12 L 6.02 bar"), text);
+        assertTrue(
+                text.contains("5 L would drip none 38.00 EUR no 8 L would drip none 44.00 EUR no 12 L 6.02 bar"), text);
         assertFalse(text.contains("over 20 bar"), text);
     }
 
@@ -66,7 +67,8 @@ class SizeCertaintyTest {
         assertEquals(1, found.tried().size());
         assertTrue(found.tried().get(0).holds());
         assertTrue(
-                said(answer).contains("That holds in all 64 sampled houses (values varied within the ranges given)."), said(answer));
+                said(answer).contains("That holds in all 64 sampled houses (values varied within the ranges given)."),
+                said(answer));
     }
 
     /** The bypass takes the expansion, and the codes that were read exempt none. */

@@ -62,6 +62,15 @@ class OutlookCommandTest {
         assertFalse(out.contains("if fast"), out);
     }
 
+    /** One share drips at once as the next does: said once. */
+    @Test
+    void whatDripsAtOnceIsSaidOnce() {
+        Outcome outcome =
+                Outcome.execute("outlook", "mill-cottage-creeping-reducer", "-y", "1", "-o", folder.toString());
+        String out = outcome.out().replaceAll("\\s+", " ");
+        assertTrue(out.contains("within the uncertainties, at least nineteen in twenty drip at once."), out);
+    }
+
     @Test
     void aVesselThatDripsAlreadyIsNotPumpedButReplaced() {
         Outcome outcome = Outcome.execute("outlook", "mill-cottage-small-vessel", "-y", "1", "-o", folder.toString());

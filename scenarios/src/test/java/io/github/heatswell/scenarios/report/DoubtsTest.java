@@ -48,7 +48,9 @@ class DoubtsTest {
         Finding high = finding(house("supply.pressure=5 bar to 6.5 bar"), "static-pressure-high");
         assertEquals(Severity.CAUTION, high.severity());
         String said = high.sentence().text(UnitSystem.SI);
-        assertTrue(said.contains("Not confirmed on site: the supply pressure, taken as 5.75 bar (5 bar to 6.5 bar)."), said);
+        assertTrue(
+                said.contains("Not confirmed on site: the supply pressure, taken as 5.75 bar (5 bar to 6.5 bar)."),
+                said);
         assertTrue(high.advice().text(UnitSystem.SI).startsWith("Read a gauge on a cold tap"), said);
     }
 
