@@ -22,6 +22,11 @@ final class PanelOverlay {
     /** How wide words may be, as shares of the plot; the narrower the higher. */
     private static final double[] NOTE_WIDTHS = {0.45, 0.28};
 
+    /** A panel as low as this has hardly room for two lines beside its curves, but for one. */
+    private static final double LOW = 130;
+
+    private static final double[] LOW_WIDTHS = {0.75, 0.45, 0.28};
+
     /** The same beside a key, where patches and lines have words too. */
     private static final double[] KEYED_WIDTHS = {0.4, 0.22, 0.16};
 
@@ -196,7 +201,8 @@ final class PanelOverlay {
     }
 
     private List<TextBlock> shapes(List<Words> words) {
-        return Arrays.stream(column.isPresent() ? KEYED_WIDTHS : NOTE_WIDTHS)
+        double[] alone = frame.area().height() < LOW ? LOW_WIDTHS : NOTE_WIDTHS;
+        return Arrays.stream(column.isPresent() ? KEYED_WIDTHS : alone)
                 .mapToObj(share -> TextBlock.of(words, share * frame.area().width()))
                 .toList();
     }

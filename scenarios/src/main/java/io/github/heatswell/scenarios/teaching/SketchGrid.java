@@ -78,7 +78,7 @@ final class SketchGrid {
         String name = name();
         text(4, 14, "start", name);
         svg.append("</svg>");
-        return Svg.of(svg.toString(), "Empty graph: " + name + " over time.", "sketch-");
+        return Svg.of(svg.toString(), "Empty graph: " + name + " over time.", "sketch-" + Page.mark(units) + "-");
     }
 
     /** Where the lesson's picture has the time of day, the time at which it begins. */

@@ -65,9 +65,19 @@ final class Worksheet {
                 .toList();
         String each = sketched.size() > 1 ? page.say("sheet-each", String.join(", ", sketched)) : "";
         html.leaf("p", page.say("sheet-sketch", page.say(sketched.size() > 1 ? "sheet-curves" : "sheet-curve"), each));
+        html.open("div", "class", Page.mark(page.first()));
+        graph(page.first());
+        html.closeLine();
+        html.open("div", "class", "asked " + Page.mark(page.second()));
+        graph(page.second());
+        html.closeLine();
+    }
+
+    /** An empty graph; that of the second units shows only where they were chosen on another page. */
+    private void graph(UnitSystem units) {
         html.open("figure");
         html.open("div", "class", "scroll", "role", "region", "tabindex", "0", "aria-label", page.say("sheet-graph"));
-        html.picture(SketchGrid.of(solved.run(), page.first())).closeLine().closeLine();
+        html.picture(SketchGrid.of(solved.run(), units)).closeLine().closeLine();
     }
 
     private void readings() {

@@ -160,12 +160,14 @@
   const paint = () => {
     const now = state();
     const width = Math.max(280, place.clientWidth || 640);
-    const tall = Math.round(Math.min(420, Math.max(250, width * 0.5)));
+    // The letters grow with those of the page, and so does the room for them.
+    const em = parseFloat(getComputedStyle(root).fontSize) / 17;
+    const tall = Math.round(Math.min(420 * em, Math.max(250, width * 0.5)));
     const dual = units() === 'both';
-    const left = 44;
-    const right = dual ? 48 : 14;
-    const top = 26;
-    const bottom = 40;
+    const left = 44 * em;
+    const right = dual ? 48 * em : 14;
+    const top = 26 * em;
+    const bottom = 40 * em;
     const x = seconds => left + seconds / data.end * (width - left - right);
     const y = kpa => tall - bottom - (kpa - lowest) / (highest - lowest) * (tall - top - bottom);
     const unit = x(data.sample) - x(0);
@@ -181,9 +183,9 @@
       for (let value = from; value <= highest * perKpa; value += step) {
         const level = y(value / perKpa);
         if (at === left) create('line', { class: 'grid', x1: left, x2: width - right, y1: level, y2: level }, picture);
-        create('text', { x: at === left ? left - 6 : width - right + 6, y: level + 4, 'text-anchor': anchor }, picture, value);
+        create('text', { x: at === left ? left - 6 : width - right + 6, y: level + 4 * em, 'text-anchor': anchor }, picture, value);
       }
-      create('text', { x: at === left ? 4 : width - 4, y: 14, 'text-anchor': at === left ? 'start' : 'end' }, picture, name);
+      create('text', { x: at === left ? 4 : width - 4, y: 14 * em, 'text-anchor': at === left ? 'start' : 'end' }, picture, name);
     };
     const psi = (highest - lowest) * PSI > 90 ? 20 : 10;
     const first = units() === 'both' ? data.first : units();
@@ -192,10 +194,10 @@
     (first === 'si' ? bars : psis)(left);
     if (dual) (first === 'si' ? psis : bars)(width - right);
 
-    const step = steps.find(one => data.end / one <= width / 75) || data.end;
+    const step = steps.find(one => data.end / one <= width / (90 * em)) || data.end;
     for (let at = 0; at <= data.end; at += step) {
       create('line', { class: 'grid', x1: x(at), x2: x(at), y1: top, y2: tall - bottom }, picture);
-      create('text', { x: x(at), y: tall - bottom + 18, 'text-anchor': 'middle' }, picture, at === 0 ? '0' : time(at));
+      create('text', { x: x(at), y: tall - bottom + 18 * em, 'text-anchor': 'middle' }, picture, at === 0 ? '0' : time(at));
     }
     create('text', { x: (left + width - right) / 2, y: tall - 4, 'text-anchor': 'middle' }, picture, 'time since the start');
 

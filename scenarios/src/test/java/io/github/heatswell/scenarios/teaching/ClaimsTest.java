@@ -235,7 +235,8 @@ class ClaimsTest {
             double parts = shown.subList(whole + 1, left + 1).stream()
                     .mapToDouble(Double::doubleValue)
                     .sum();
-            assertEquals(shown.get(whole), parts, about ? 0.0151 : 0.0049, said.text(units)); // three roundings, or none
+            assertEquals(
+                    shown.get(whole), parts, about ? 0.0151 : 0.0049, said.text(units)); // three roundings, or none
         }
     }
 

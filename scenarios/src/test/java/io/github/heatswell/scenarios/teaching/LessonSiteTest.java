@@ -314,6 +314,25 @@ class LessonSiteTest {
         return false;
     }
 
+    /** The folder for the class goes without the pages of the teacher, and no link of it breaks. */
+    @Test
+    void noPageOfTheClassLeadsToTheTeacher() {
+        PAGES.forEach((name, page) -> assertEquals(
+                name.equals("answers.html") && page.contains("href=\"teachers.html\""),
+                page.contains("href=\"teachers.html\""),
+                name));
+        assertTrue(PAGES.get("index.html").contains("teachers.html"), "teachers are told the name of their page");
+    }
+
+    /** Whoever chose units sketches in them: the sheet has a graph for either, and names no unit but in its table. */
+    @Test
+    void aWorksheetHasAGraphInEitherUnits() {
+        for (Lesson lesson : Lessons.all()) {
+            String sheet = PAGES.get("worksheet-" + lesson.id() + ".html");
+            assertTrue(sheet.matches("(?s).*<div class=\"si\">.*<svg.*<div class=\"asked us\">.*<svg.*"), lesson.id());
+        }
+    }
+
     @Test
     void noPageOfTheClassLeadsToTheAnswers() {
         PAGES.forEach((name, page) -> assertEquals(
