@@ -49,7 +49,12 @@ final class WaterLossRule implements Rule {
                 run.totals().relief().stream().mapToInt(ReliefTotal::openings).sum();
         String opened =
                 openings == 0 ? "without opening" : openings == 1 ? "in 1 opening" : "in " + openings + " openings";
-        String repeated = days ? "; at this rate a year comes to {}." : "; once a day, a year comes to {}.";
+        boolean used = !subject.house.draws().draws().isEmpty();
+        String repeated = used
+                ? days ? "; at this rate a year comes to {}." : "; once a day, a year comes to {}."
+                : days
+                        ? "; begun again and again as this run was, a year comes to {}."
+                        : "; begun once a day as this run was, a year comes to {}.";
         String said = "In {} the relief valves discharged {} " + opened;
         Finding.Draft draft = Finding.draft("relief-water-loss", Severity.NOTE);
         draft = hazard || subject.overheats()

@@ -14,8 +14,8 @@ import java.util.Objects;
  * Immutable.
  *
  * <ol>
- * <li>Cold static: with the heater off, the tank as cool as the room and no hot water drawn, a cold tap is opened and
- * closed again, and the gauge read 10 min later. It shows the static pressure of the supply, with a reducing valve that
+ * <li>Cold static: with the heater off, hot water is run until it comes cold, all taps are closed, and the gauge is read
+ * 10 min later. It shows the static pressure of the supply, with a reducing valve that
  * at which it locks up.
  * <li>The heater heats the tank to its set point. A stated amount of hot water is drawn, a third of the tank unless
  * said otherwise, and all taps are closed. From then on none is used.
@@ -29,7 +29,7 @@ import java.util.Objects;
  *
  * <p>The simulation does the same with the house as described: mains timetable, feed, vessel, relief valves, layers,
  * leaks, air and heights stay; its draws and times of shut-off are left out. For the cold reading the heater is off and
- * the tank as warm as the room. For the others the tank begins at its set point and at the pressure of the supply, at
+ * the tank as warm as the room: what cold water in it warms up in these 10 min is left out. For the others the tank begins at its set point and at the pressure of the supply, at
  * the clock time of the described start, and the stated amount is drawn at once, at 10 L/min or a little less so that
  * it takes whole minutes; from large tanks faster, in half an hour, but never above 200 L/min.
  *
@@ -98,8 +98,8 @@ public record CheckProcedure(double amount) {
                 "With the heater off and cool, screw the gauge onto a cold hose tap between the supply valve and the tank,"
                         + " about as high as the tank's drain cock, and open it slowly. The drain cock itself is second"
                         + " choice: a plastic one may leak in ten hours and not close again.",
-                "Cold static: leave the heater off until the tank is as cool as the room, with no hot water drawn. Open a"
-                        + " cold tap for a moment and close it again. Read the gauge 10 min later.",
+                "Cold static: with the heater off, run hot water until it comes cold; it may scald at first. Close all taps,"
+                        + " wait 10 min, and read the gauge.",
                 "Turn the heater on and wait until it has switched off by itself.",
                 "After the draw: run " + format.volume(amount) + " of hot water through a hose to a drain in about "
                         + format.time(drawTime())

@@ -81,6 +81,17 @@ public record Limit(String name, double gauge, double margin) {
     }
 
     /**
+     * Whether a pressure lies beyond another by more than the rounding of a run.
+     *
+     * @param pressure the pressure (Pa)
+     * @param limit what it is held against (Pa), measured against the same
+     * @return true if it does
+     */
+    public static boolean passes(double pressure, double limit) {
+        return pressure - limit > SAME;
+    }
+
+    /**
      * Whether the run came up to the limit.
      *
      * @return true if it did, and if it went beyond it

@@ -236,7 +236,8 @@ public record Narrative(
         return new Narrative(
                 story.alarm().stream().toList(),
                 story.headline(),
-                List.of(story.interval(), story.care()),
+                Stream.concat(Stream.of(story.interval(), story.care()), story.cap().stream())
+                        .toList(),
                 story.facts(),
                 List.of());
     }

@@ -15,11 +15,13 @@ import io.github.heatswell.ageing.PrechargeLossRange;
 import io.github.heatswell.assessment.PrechargeTarget;
 import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.result.EventKind;
+import io.github.heatswell.sizing.SizingTarget;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.Decimals;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 
 /** What the years will do: when dripping begins, how sure that is, and when to check and pump. */
 final class OutlookStory {
@@ -88,6 +90,19 @@ final class OutlookStory {
             return "";
         }
         return result.fast().months().contains(month) ? ", at the fastest loss" : ", at the slowest loss";
+    }
+
+    /** When the pressure first passes the cap to which vessels are sized, or nothing. */
+    Optional<Statement> cap() {
+        double cap = SizingTarget.CODE_CAP.gauge(house.site().atmosphere());
+        return IntStream.range(0, result.years())
+                .filter(year -> Limit.passes(result.expected().highestInYear(year), cap))
+                .boxed()
+                .findFirst()
+                .map(year -> plain("In year " + (year + 1) + " the pressure passes ")
+                        .then(gauge(cap))
+                        .then(" for the first time, the cap of a model code (UPC 608.2) to which 'heatswell size' keeps"
+                                + " unless told otherwise."));
     }
 
     /** How sure that is. */

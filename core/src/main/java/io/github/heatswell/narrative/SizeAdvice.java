@@ -68,7 +68,8 @@ public record SizeAdvice(SizingResult sizing, HotWaterSystem house, Optional<Siz
         return switch (bound.rule()) {
             case RELIEF_RESEAT -> "reseat pressure of '" + bound.device() + "', less 3 % of its set pressure";
             case CODE_CAP -> "80 psi, the cap of a model code (UPC 608.2)";
-            case VESSEL_RATING -> "rating of the vessel";
+            case VESSEL_RATING ->
+                bound.assumed() ? "rating assumed for the vessel: read its plate" : "rating of the vessel";
             case WORKING_PRESSURE ->
                 house.tank().workingPressureGiven()
                         ? "working pressure of the tank"

@@ -32,6 +32,9 @@ import java.util.Objects;
  */
 public final class SizingTarget {
 
+    /** The cap of the model codes, taken unless it is changed or dropped. */
+    public static final Pressure CODE_CAP = Pressure.gauge(80, PressureUnit.PSI);
+
     private static final double RELIEF_MARGIN = 0.03;
     private static final double HIGHEST = 25e5;
     private static final Citation CODE = new Citation(
@@ -40,6 +43,9 @@ public final class SizingTarget {
     private static final Citation TOLERANCE = new Citation(
             "reseat as given; tolerance of the setting taken as 3 %; no standard for these valves was read",
             Citation.Standing.FROM_MEMORY);
+
+    private static final Citation ASSUMED =
+            new Citation("assumed; common practice, no source", Citation.Standing.FROM_MEMORY);
 
     private final List<Bound> bounds;
     private final double atmosphere;
@@ -82,6 +88,15 @@ public final class SizingTarget {
      * @param source where the bound comes from
      */
     public record Bound(Rule rule, String device, double absolute, Citation source) {
+
+        /**
+         * Whether the bound is that of a vessel whose plate nobody has read.
+         *
+         * @return true if its rating is assumed
+         */
+        public boolean assumed() {
+            return source.equals(ASSUMED);
+        }
 
         /**
          * Checks that everything is there.
@@ -139,9 +154,10 @@ public final class SizingTarget {
         private final HotWaterSystem system;
         private final double atmosphere;
         private double reliefMargin = RELIEF_MARGIN;
-        private Pressure cap = Pressure.gauge(80, PressureUnit.PSI);
+        private Pressure cap = CODE_CAP;
         private Citation capSource = CODE;
         private Pressure rating;
+        private Citation ratingSource = Citation.given();
         private double vesselHeight;
         private Pressure own;
 
@@ -201,6 +217,20 @@ public final class SizingTarget {
          */
         public Builder vesselRating(Pressure value) {
             rating = checked("vessel-rating", value);
+            ratingSource = Citation.given();
+            return this;
+        }
+
+        /**
+         * Sets a pressure rating that stands in for that of the vessel, whose plate nobody has read.
+         *
+         * @param value the pressure, above 0 to 25 bar (gauge)
+         * @return this builder
+         * @throws IllegalArgumentException if the pressure is outside its range
+         */
+        public Builder assumedVesselRating(Pressure value) {
+            rating = checked("vessel-rating", value);
+            ratingSource = ASSUMED;
             return this;
         }
 
@@ -246,7 +276,7 @@ public final class SizingTarget {
             List<Bound> found = new ArrayList<>();
             system.reliefValves().forEach(valve -> found.add(bound(valve)));
             add(found, Rule.CODE_CAP, cap, 0, capSource);
-            add(found, Rule.VESSEL_RATING, rating, system.head(vesselHeight), Citation.given());
+            add(found, Rule.VESSEL_RATING, rating, system.head(vesselHeight), ratingSource);
             add(found, Rule.WORKING_PRESSURE, system.tank().workingPressure(), 0, Citation.given());
             add(found, Rule.OWN, own, 0, Citation.given());
             found.sort(Comparator.comparingDouble(Bound::absolute));

@@ -168,13 +168,16 @@ class NumbersTest {
                 find(Findings.of(run(badly, 5.6, 60)), "peak-above-code-limit").isEmpty());
     }
 
-    /** Two litres in half a day are 730 a year if that is a day's worth; in two days they are 365. */
+    /**
+     * Two litres in half a day are 730 a year if that is a day's worth; in two days they are 365. Without draws every run must begin
+     * again as cold as it did, and says so.
+     */
     @ParameterizedTest
     @CsvSource({
-        "43200, 0, 'In 12 h the relief valves discharged 2 L without opening; once a day, a year comes to 730 L.'",
-        "43200, 1, 'In 12 h the relief valves discharged 2 L in 1 opening; once a day, a year comes to 730 L.'",
-        "86400, 3, 'In 24 h the relief valves discharged 2 L in 3 openings; at this rate a year comes to 730 L.'",
-        "172800, 2, 'In 2 d the relief valves discharged 2 L in 2 openings; at this rate a year comes to 365 L.'"
+        "43200, 0, 'In 12 h the relief valves discharged 2 L without opening; begun once a day as this run was, a year comes to 730 L.'",
+        "43200, 1, 'In 12 h the relief valves discharged 2 L in 1 opening; begun once a day as this run was, a year comes to 730 L.'",
+        "86400, 3, 'In 24 h the relief valves discharged 2 L in 3 openings; begun again and again as this run was, a year comes to 730 L.'",
+        "172800, 2, 'In 2 d the relief valves discharged 2 L in 2 openings; begun again and again as this run was, a year comes to 365 L.'"
     })
     void yearlyLossFollowsFromTheRun(double end, int openings, String said) {
         Event[] events = new Event[openings];

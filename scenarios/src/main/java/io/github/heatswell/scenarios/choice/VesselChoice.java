@@ -204,7 +204,12 @@ public final class VesselChoice {
      * @throws IllegalArgumentException if a bound is outside its range
      */
     public SizingTarget target() {
-        SizingTarget.Builder target = SizingTarget.builder(scenario.system()).vesselRating(rating);
+        SizingTarget.Builder target = SizingTarget.builder(scenario.system());
+        if (rating == null) {
+            target.assumedVesselRating(USUAL_RATING);
+        } else {
+            target.vesselRating(rating);
+        }
         if (!codeCap) {
             target.withoutCodeCap();
         }
@@ -248,7 +253,7 @@ public final class VesselChoice {
             rating = scenario.system()
                     .vessel()
                     .flatMap(vessel -> vessel.body().rating())
-                    .orElse(USUAL_RATING);
+                    .orElse(null);
         }
 
         /**

@@ -39,8 +39,7 @@ final class TankSections {
                             .exceptWhere("material", "rigid", "does not apply to a rigid tank; remove it"),
                     amount(
                                     "wall",
-                                    "wall wall wall wall thickness of the shell, at most a tenth of the diameter;"
-                                            + " not with rigid",
+                                    "wall thickness of the shell, at most a tenth of the diameter;" + " not with rigid",
                                     "2.2 mm",
                                     Kind.LENGTH,
                                     Tank.Builder::wall)

@@ -71,7 +71,7 @@ final class PageBasis {
                         "Assumed, since the file does not say (report.html gives the reasons)",
                         List.of("Field", "Value"),
                         scenario.assumptions().stream()
-                                .map(value -> List.of(value.field(), PageWords.asWritten(value.value())))
+                                .map(value -> List.of(value.field(), PageWords.inUnits(value.value(), shown)))
                                 .toList(),
                         true)));
     }

@@ -8,6 +8,7 @@ import io.github.heatswell.checksheet.Reading;
 import io.github.heatswell.checksheet.ReadingKind;
 import io.github.heatswell.checksheet.ToleratedReading;
 import io.github.heatswell.checksheet.UncertainCheck;
+import io.github.heatswell.narrative.Limit;
 import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.scenarios.spread.VariedHouse;
 import io.github.heatswell.simulation.SimulationException;
@@ -129,10 +130,12 @@ final class PageCheck {
                 .max()
                 .orElse(Double.NEGATIVE_INFINITY);
         if (house.tank().workingPressureGiven()
-                && highest > house.tank().workingPressure().gauge(house.site().atmosphere())) {
+                && Limit.passes(
+                        highest,
+                        house.tank().workingPressure().gauge(house.site().atmosphere()))) {
             remarks.add(
-                    "A reading above the tank's working pressure is expected. Ask a licensed professional before the"
-                            + " heater is used.");
+                    "In this check a reading above the tank's working pressure is expected. Ask a licensed professional"
+                            + " before the heater is used.");
         }
         if (!sheet.heatUp().finished()) {
             remarks.add(
@@ -151,7 +154,9 @@ final class PageCheck {
         remarks.add("The range holds nine of ten of " + check.result().completed()
                 + " simulated houses within the uncertainties listed further down, and the error of a dial gauge of "
                 + shown.pressure(GAUGE.span())
-                + ", class 1.6 of EN 837-1. If a reading lies outside, find out why before"
+                + ", class 1.6 of EN 837-1. Whatever else was assumed"
+                + (house.reliefValves().isEmpty() ? "" : ", also where a relief valve closes again,")
+                + " counts as exact. If a reading lies outside, find out why before"
                 + " anything is changed.");
         return remarks;
     }

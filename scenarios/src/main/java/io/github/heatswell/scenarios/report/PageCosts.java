@@ -50,7 +50,7 @@ final class PageCosts {
 
     private static String basis(Costs costs) {
         String price = money(costs.water().doubleValue(), costs.currency()) + " a cubic metre";
-        return "A year is taken as 365 days like those of the run; a run shorter than a day counts as one. Water and waste"
+        return "A year is taken as 365 days like those of the run, begun again as it was; a run shorter than a day counts as one. Water and waste"
                 + " water cost " + price
                 + (costs.waterInvented() ? ", a price that is invented: give your own under 'costs'." : ".");
     }

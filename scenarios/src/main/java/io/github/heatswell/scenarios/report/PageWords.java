@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.report;
 
+import io.github.heatswell.units.ConductanceUnit;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.PowerUnit;
@@ -37,6 +38,8 @@ final class PageWords {
             new Known(FlowUnit.US_GALLON_PER_MINUTE, QuantityFormat::flow),
             new Known(PowerUnit.KILOWATT, QuantityFormat::power),
             new Known(PowerUnit.BTU_PER_HOUR, QuantityFormat::power),
+            new Known(ConductanceUnit.WATT_PER_KELVIN, PageWords::conductance),
+            new Known(ConductanceUnit.BTU_PER_HOUR_FAHRENHEIT, PageWords::conductance),
             new Known(LengthUnit.METRE, QuantityFormat::length),
             new Known(LengthUnit.MILLIMETRE, QuantityFormat::length),
             new Known(LengthUnit.FOOT, QuantityFormat::length),
@@ -48,6 +51,7 @@ final class PageWords {
             VolumeUnit.US_GALLON,
             FlowUnit.US_GALLON_PER_MINUTE,
             PowerUnit.BTU_PER_HOUR,
+            ConductanceUnit.BTU_PER_HOUR_FAHRENHEIT,
             LengthUnit.FOOT,
             LengthUnit.INCH);
 
@@ -56,6 +60,14 @@ final class PageWords {
 
         UnitSystem system() {
             return OF_THE_US.contains(unit) ? UnitSystem.US : UnitSystem.SI;
+        }
+
+        /** In feet what a file has in metres, also if it is nothing. */
+        String inUnits(double number, QuantityFormat shown) {
+            double si = unit.toSi(number);
+            return unit == LengthUnit.METRE
+                    ? shown.given(LengthUnit.FOOT.fromSi(si), LengthUnit.FOOT, 3)
+                    : written.apply(shown, si);
         }
 
         String inBoth(double number, QuantityFormat shown) {
@@ -67,6 +79,13 @@ final class PageWords {
 
     private PageWords() {}
 
+    private static String conductance(QuantityFormat shown, double wattPerKelvin) {
+        ConductanceUnit unit = shown.units() == UnitSystem.US
+                ? ConductanceUnit.BTU_PER_HOUR_FAHRENHEIT
+                : ConductanceUnit.WATT_PER_KELVIN;
+        return shown.given(unit.fromSi(wattPerKelvin), unit, 3);
+    }
+
     static String capitalised(String words) {
         return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
@@ -74,6 +93,20 @@ final class PageWords {
     /** A value as a scenario file has it, or that there is none. */
     static String asWritten(String value) {
         return value.equals("[]") ? "none" : value;
+    }
+
+    /** A value as a scenario file has it, in the units of a screen where they have one for it. */
+    static String inUnits(String value, QuantityFormat shown) {
+        Matcher quantity = QUANTITY.matcher(value);
+        if (!quantity.matches()) {
+            return asWritten(value);
+        }
+        double number = Double.parseDouble(quantity.group(1));
+        return UNITS.stream()
+                .filter(known -> known.unit().symbol().equals(quantity.group(2)) && known.system() != shown.units())
+                .findFirst()
+                .map(known -> known.inUnits(number, shown))
+                .orElse(value);
     }
 
     /** A value as a scenario file has it, in both unit systems where they have different units for it. */

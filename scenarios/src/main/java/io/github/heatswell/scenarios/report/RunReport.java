@@ -52,8 +52,8 @@ final class RunReport {
         List<Document.Section> sections = new ArrayList<>();
         sections.add(Document.answer(
                 scenario.question(), asked + answer, Doubtful.before(scenario, remarks), scenario.expectation()));
-        sections.add(
-                Document.pictures(List.of(PagePicture.ofRuns(chart, answer)), List.of(RunRows.of(findings, shown))));
+        sections.add(Document.pictures(
+                List.of(PagePicture.ofRuns(chart, answer)), List.of(RunRows.of(findings, durationAssumed(), shown))));
         sections.add(advice.check().section(shown));
         if (mayBeFitted(shown)) {
             sections.add(CommissioningList.of(result.system(), shown).section());
@@ -64,6 +64,10 @@ final class RunReport {
         sections.add(PageBasis.of(scenario, !advice.check().readings().isEmpty(), shown));
         sections.add(PageMethods.of(result, shown));
         return Document.of(scenario.title(), scenario.name(), alarms, sections, shown);
+    }
+
+    private boolean durationAssumed() {
+        return scenario.assumptions().stream().anyMatch(value -> value.field().equals("run.duration"));
     }
 
     private Map<String, YearlyWater> water() {

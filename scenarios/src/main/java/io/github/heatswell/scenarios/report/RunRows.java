@@ -18,17 +18,26 @@ final class RunRows {
 
     private final RunFindings findings;
     private final RunSummary result;
+    private final boolean byDefault;
     private final QuantityFormat shown;
     private final List<List<String>> rows = new ArrayList<>();
 
-    private RunRows(RunFindings findings, QuantityFormat shown) {
+    private RunRows(RunFindings findings, boolean byDefault, QuantityFormat shown) {
+        this.byDefault = byDefault;
         this.findings = findings;
         this.result = findings.summary();
         this.shown = shown;
     }
 
-    static Grid of(RunFindings findings, QuantityFormat shown) {
-        RunRows all = new RunRows(findings, shown);
+    /**
+     * The rows of a run.
+     *
+     * @param findings what the run found
+     * @param byDefault whether nobody said how long it should be
+     * @param shown the units
+     */
+    static Grid of(RunFindings findings, boolean byDefault, QuantityFormat shown) {
+        RunRows all = new RunRows(findings, byDefault, shown);
         all.course();
         all.limits();
         all.relieved();
@@ -59,7 +68,10 @@ final class RunRows {
         Extreme hottest = result.extremes().highestTemperature();
         row("hottest", shown.temperature(hottest.value()), when(hottest));
         String covered = shown.time(result.end());
-        row("run", covered, result.hazard().isPresent() ? "ended by the hazard" : "as asked for");
+        row(
+                "run",
+                covered,
+                result.hazard().isPresent() ? "ended by the hazard" : byDefault ? "by default" : "as asked for");
     }
 
     private void pressure(String label, Extreme extreme) {

@@ -136,6 +136,7 @@ public final class SizingReport {
                             "Check sheet and findings are those of the house with the vessel.", Block.Tone.QUOTING)
                     .onPage());
         }
+        hotter(shown).ifPresent(said::add);
         sections.add(new Document.Section("The answer", said));
         sections.add(Document.pictures(pictures(sentence), List.of(limits(shown))));
         sections.add(check.section(shown));
@@ -156,6 +157,22 @@ public final class SizingReport {
         sections.add(PageBasis.of(scenario, !check.readings().isEmpty(), shown).onPage());
         sections.add(PageMethods.of(run.summary(), shown));
         return Document.of(scenario.title() + ": which vessel?", scenario.name(), alarms(shown), sections, shown);
+    }
+
+    /** A store that is to be made hotter, as the findings advise, needs another vessel. */
+    private Optional<Block> hotter(QuantityFormat shown) {
+        return found.stream()
+                .filter(finding -> finding.id().equals("stored-too-cool"))
+                .flatMap(finding -> finding.limit().stream())
+                .findFirst()
+                .map(least -> new Block.Paragraph(
+                        "All this is for water stored at "
+                                + shown.temperature(
+                                        answer.scenario().system().heater().setPoint())
+                                + ". If the thermostat is set to "
+                                + least.text(shown) + " to keep legionella down, the water expands more: size again for"
+                                + " that first, with heater.set-point changed.",
+                        Block.Tone.PLAIN));
     }
 
     private VariedHouse varied() {

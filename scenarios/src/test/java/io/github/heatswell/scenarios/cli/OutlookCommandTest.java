@@ -30,6 +30,9 @@ class OutlookCommandTest {
         String out = outcome.out().replaceAll("\\s+", " ");
         assertTrue(out.contains("A relief valve drips from "), out);
         assertTrue(out.contains("The basis is weak"), out);
+        assertTrue(
+                out.contains("In year 1 the pressure passes 5.52 bar for the first time, the cap of a model code"),
+                out);
         assertTrue(out.contains("Pump it up to 4.2 bar when it reads less than 3.8 bar"), out);
         assertTrue(out.contains("a price that is invented"), out);
         assertTrue(out.contains("Never plug, cap or downsize"), out);

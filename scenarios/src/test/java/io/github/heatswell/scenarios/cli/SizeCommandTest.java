@@ -1,6 +1,7 @@
 package io.github.heatswell.scenarios.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -43,6 +44,29 @@ class SizeCommandTest {
                 rows.get(6).startsWith("18.0000,4.20000,") && rows.get(6).endsWith(",yes,64.00,EUR,no"), rows.get(6));
         assertTrue(
                 rows.get(7).startsWith("24.0000,4.20000,") && rows.get(7).endsWith(",yes,76.00,EUR,yes"), rows.get(7));
+    }
+
+    /** The page beside it tells to set the thermostat higher, for which the size was not looked for. */
+    @Test
+    void aSizeSaysForWhichStoreItIs() {
+        String cool = words("size", "orchard-lodge", "-o", folder.toString());
+        assertTrue(cool.contains("If the thermostat is set to 60 degC to keep legionella down"), cool);
+        String hot = words("size", "orchard-lodge", "--set", "heater.set-point=60degC", "-o", folder.toString());
+        assertFalse(hot.contains("to keep legionella down"), hot);
+    }
+
+    @Test
+    void aRatingThatNobodyReadIsSaidToBeAssumed() {
+        String assumed = words("size", "orchard-lodge", "-o", folder.toString());
+        assertTrue(assumed.contains("rating assumed for the vessel: read its plate"), assumed);
+        String given = words("size", "orchard-lodge", "--rating", "10bar", "-o", folder.toString());
+        assertTrue(given.contains("rating of the vessel") && !given.contains("rating assumed"), given);
+    }
+
+    private static String words(String... arguments) {
+        Outcome outcome = Outcome.execute(arguments);
+        assertEquals(0, outcome.status(), outcome.err());
+        return outcome.out().replaceAll("\\s+", " ");
     }
 
     @ParameterizedTest

@@ -44,6 +44,17 @@ class ReadmeTest {
     }
 
     @Test
+    void noWordIsSaidTwice() throws IOException {
+        assertEquals(
+                List.of(),
+                Pattern.compile("\\b([a-z]+) \\1\\b")
+                        .matcher(Files.readString(README))
+                        .results()
+                        .map(MatchResult::group)
+                        .toList());
+    }
+
+    @Test
     void everyScenarioInTheReadmeIsSound() throws IOException {
         List<String> fences = Pattern.compile("```yaml\n(.*?)```", Pattern.DOTALL)
                 .matcher(Files.readString(README))

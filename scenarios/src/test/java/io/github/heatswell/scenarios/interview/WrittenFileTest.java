@@ -66,6 +66,13 @@ class WrittenFileTest {
         assertEquals(bar * 1e5, pressure.gauge(AIR), 1e5 * ROUNDING);
     }
 
+    /** Who answers in psi reads the next report in psi. */
+    @Test
+    void theFileSaysHowToRunItInTheUnitsOfTheAnswers() throws IOException {
+        assertTrue(text(UnitSystem.US, Answering.us()).contains("heatswell run FILE -u us\n"));
+        assertTrue(text(UnitSystem.SI, Answering.si()).contains("heatswell run FILE\n"));
+    }
+
     @Test
     void metricAnswersReadBack() throws IOException {
         Scenario scenario = scenario(UnitSystem.SI, Answering.si());

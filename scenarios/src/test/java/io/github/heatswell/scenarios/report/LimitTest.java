@@ -1,6 +1,7 @@
 package io.github.heatswell.scenarios.report;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.narrative.Limit;
@@ -9,10 +10,15 @@ import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.file.Change;
+import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -35,6 +41,18 @@ class LimitTest {
     }
 
     /** Regression: a valve that never opens limits nothing, also where it is set lowest. */
+    /** A check that ends at a valve set to the tank's working pressure does not pass it, nor does the run. */
+    @Test
+    void roundingPassesNoLimit(@TempDir Path folder) throws IOException {
+        assertFalse(Limit.passes(7e5 + 0.5, 7e5));
+        assertTrue(Limit.passes(7e5 + 2, 7e5));
+        Scenario scenario = Catalogue.read("orchard-lodge").with(List.of(Change.of("tank.working-pressure=7 bar")));
+        ResultFolder.at(folder).write(Results.of(scenario, scenario.simulation().run(), UnitSystem.SI));
+        String page = Files.readString(folder.resolve("report.html"));
+        assertTrue(page.contains("the pressure stayed within the working pressure"), page);
+        assertFalse(page.contains("above the tank&#39;s working pressure is expected"), page);
+    }
+
     @Test
     void aBlockedValveIsNoLimit() {
         RunResult run = Catalogue.read("orchard-lodge")
@@ -42,7 +60,7 @@ class LimitTest {
                 .simulation()
                 .run();
         assertTrue(Limit.reliefSet(run.summary()).isEmpty());
-        assertTrue(RunRows.of(RunFindings.of(run), QuantityFormat.ascii(UnitSystem.SI))
+        assertTrue(RunRows.of(RunFindings.of(run), false, QuantityFormat.ascii(UnitSystem.SI))
                 .rows()
                 .contains(List.of("Relief set", "none", "no working relief valve is described")));
     }

@@ -21,7 +21,7 @@ class PageWordsTest {
         "20 m, 20_m (65.6_ft)",
         "4.5 gal, 17_L (4.5_gal)",
         "20 L/min, 20_L/min (5.28_gal/min)",
-        "2 W/K, 2 W/K",
+        "2 W/K, 2_W/K (3.79_Btu/h/°F)",
         "78 %, 78 %",
         "modulating, modulating",
         "[], none"
@@ -30,6 +30,24 @@ class PageWordsTest {
         assertEquals(
                 shown,
                 PageWords.inBoth(value, QuantityFormat.printed(UnitSystem.SI)).replace('\u00a0', '_'));
+    }
+
+    /** On a screen in its own units; what has none there stays as it is. */
+    @ParameterizedTest
+    @CsvSource({
+        "20 degC, 68 degF",
+        "430 mm, 16.9 in",
+        "0 m, 0 ft",
+        "20 m, 65.6 ft",
+        "0.3 bar, 4.4 psi",
+        "20 L/min, 5.28 gal/min",
+        "2 W/K, 3.79 Btu/h/degF",
+        "165 psi, 165 psi",
+        "78 %, 78 %",
+        "[], none"
+    })
+    void assumedValuesAreShownInTheUnitsOfTheScreen(String value, String shown) {
+        assertEquals(shown, PageWords.inUnits(value, QuantityFormat.ascii(UnitSystem.US)));
     }
 
     @Test

@@ -105,11 +105,25 @@ class ReportTest {
         assertLines(report("beacon-tower", UnitSystem.SI), "  Relief set  7.5 bar  cellar valve: 0.06 bar left");
     }
 
+    /** A run that nobody set the length of was not asked for. */
+    @Test
+    void aRunSaysWhoseLengthItHas() {
+        Scenario given = Catalogue.read("orchard-lodge");
+        String asked =
+                Pages.onScreen(given, given.simulation().run(), UnitSystem.SI).text();
+        assertTrue(asked.contains("as asked for") && !asked.contains("by default"), asked);
+        Scenario silent =
+                ScenarioReader.read("silent", Catalogue.text("orchard-lodge").replace("duration: 4 h, ", ""));
+        String free =
+                Pages.onScreen(silent, silent.simulation().run(), UnitSystem.SI).text();
+        assertTrue(free.contains("by default") && !free.contains("as asked for"), free);
+    }
+
     @Test
     void whatIsAssumedIsSaid() {
         assertLines(
                 report("ridge-house", UnitSystem.US),
-                "  tank.working-pressure       10 bar",
+                "  tank.working-pressure       145 psi",
                 "  piping                      none");
     }
 
