@@ -11,9 +11,9 @@ public enum ReadingKind {
     /** Half an hour after the taps were closed. */
     HALF_HOUR("after-30-min", "30 min after the taps were closed"),
     /** The highest pressure until the heater switches off. */
-    PEAK("peak", "highest while heating up"),
+    PEAK("peak-after-draw", "highest while heating up after the draw"),
     /** Ten hours after the taps were closed, with none opened since. */
-    NEXT_MORNING("next-morning", "10 h after the taps were closed, none opened since");
+    NEXT_MORNING("morning-after-draw", "10 h after the taps were closed, none opened since");
 
     private final String id;
     private final String when;
@@ -24,7 +24,7 @@ public enum ReadingKind {
     }
 
     /**
-     * A short name for tables and files.
+     * A short name for tables and files; in a file of readings the same name stands for the same reading.
      *
      * @return the name, in lower case without spaces
      */

@@ -49,6 +49,8 @@ public record SeparatingCheck(
             HypothesisFit first, HypothesisFit second, Set<SiteCheck> done, BalanceCount count) {
         Set<SiteCheck> left = EnumSet.allOf(SiteCheck.class);
         left.removeAll(done);
+        // a heat-up from cold shows more, and takes no draw
+        left.removeIf(SiteCheck::afterDraw);
         if (first.house().vessel().isEmpty()) {
             left.remove(SiteCheck.TYRE_GAUGE);
         }

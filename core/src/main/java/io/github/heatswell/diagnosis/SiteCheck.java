@@ -27,6 +27,20 @@ public enum SiteCheck {
             Range.HEATED),
     /** Discharge of the relief pipe while the tank is heated from cold, up to twelve hours after the start (m3). */
     CAUGHT_VOLUME("the water that came out of the relief pipe in these twelve hours", "m3", 0.1e-3, 3, Range.CAUGHT),
+    /** The peak of the check sheet: the highest reading after a part of the tank was drawn, until the heater is off (Pa, gauge). */
+    PEAK_AFTER_DRAW(
+            "the highest reading of the gauge while the tank heats up after the draw of the check sheet",
+            "Pa",
+            0.15e5,
+            5,
+            Range.HEATED),
+    /** The next morning of the check sheet: ten hours after that draw, with no tap opened since (Pa, gauge). */
+    MORNING_AFTER_DRAW(
+            "the gauge 10 h after the taps were closed, with the draw of the check sheet",
+            "Pa",
+            0.1e5,
+            5,
+            Range.HEATED),
     /** The temperature of the water at the nearest hot tap after a heat-up, behind the mixing valve if there is one (K). */
     HOT_TAP("the temperature of the water at the nearest hot tap after a heat-up", "K", 2, 1, Range.TEMPERATURE),
     /** What the water meter counts in an hour with every tap shut and the heater off (m3). */
@@ -120,6 +134,11 @@ public enum SiteCheck {
     public double largestUncertainty(double value) {
         double aboveZero = range.unit instanceof TemperatureUnit ? 0 : value;
         return Math.max(range.rough * range.unit.factor(), MAX_SHARE * aboveZero);
+    }
+
+    /** Whether the check sheet tells how to take it, with its draw: {@link io.github.heatswell.checksheet.CheckProcedure}. */
+    boolean afterDraw() {
+        return this == PEAK_AFTER_DRAW || this == MORNING_AFTER_DRAW;
     }
 
     /** How much work the check is, 1 being the least. */

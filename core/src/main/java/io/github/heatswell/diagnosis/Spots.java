@@ -1,5 +1,9 @@
 package io.github.heatswell.diagnosis;
 
+import io.github.heatswell.checksheet.CheckProcedure;
+import io.github.heatswell.checksheet.CheckSheet;
+import io.github.heatswell.checksheet.Reading;
+import io.github.heatswell.checksheet.ReadingKind;
 import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.RunSummary;
@@ -26,6 +30,7 @@ final class Spots {
     private final double atmosphere;
     private final BalanceCount count;
     private Heating heating;
+    private CheckSheet sheet;
 
     Spots(HotWaterSystem house, BalanceCount count) {
         this.house = house;
@@ -48,10 +53,21 @@ final class Spots {
             case HEAT_UP_MAXIMUM -> heating().highest;
             case NEXT_MORNING -> heating().last;
             case CAUGHT_VOLUME -> heating().summary.totals().relieved();
+            case PEAK_AFTER_DRAW -> sheet(ReadingKind.PEAK);
+            case MORNING_AFTER_DRAW -> sheet(ReadingKind.NEXT_MORNING);
             case HOT_TAP -> Math.min(heating().hottest, house.heater().mixedTo().orElse(Double.POSITIVE_INFINITY));
             case METER_AT_REST -> meter();
             case TYRE_GAUGE -> tyreGauge();
         };
+    }
+
+    /** A reading as the check sheet predicts it; where a hazard prevents it, what the heat-up from cold rises to. */
+    private double sheet(ReadingKind kind) {
+        if (sheet == null) {
+            sheet = CheckProcedure.of(house).simulate(house);
+            count.add(sheet.balances());
+        }
+        return sheet.reading(kind).map(Reading::expectedGauge).orElseGet(() -> heating().highest);
     }
 
     /** A cold fill is at supply pressure, so its first reading shows the gauge's height above the drain cock. */

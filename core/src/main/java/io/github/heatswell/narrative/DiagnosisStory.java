@@ -26,8 +26,13 @@ import java.util.stream.Stream;
 public final class DiagnosisStory {
 
     private static final int MAX_NAMED = 4;
-    private static final Set<SiteCheck> HEATED =
-            Set.of(SiteCheck.HEAT_UP_MAXIMUM, SiteCheck.NEXT_MORNING, SiteCheck.CAUGHT_VOLUME, SiteCheck.HOT_TAP);
+    private static final Set<SiteCheck> HEATED = Set.of(
+            SiteCheck.HEAT_UP_MAXIMUM,
+            SiteCheck.NEXT_MORNING,
+            SiteCheck.CAUGHT_VOLUME,
+            SiteCheck.PEAK_AFTER_DRAW,
+            SiteCheck.MORNING_AFTER_DRAW,
+            SiteCheck.HOT_TAP);
 
     /** The findings that say why heated water has nowhere to go, of a house without any vessel and of one with. */
     private static final Set<String> NO_VESSEL = Set.of("expansion-control-missing", "bypass-opens-too-late");
@@ -113,7 +118,10 @@ public final class DiagnosisStory {
                                 .orElseThrow()
                         > log.gauge(0) + HEAT_UP)
                 .isPresent();
-        return rose || read.contains(SiteCheck.HEAT_UP_MAXIMUM) || read.contains(SiteCheck.CAUGHT_VOLUME);
+        return rose
+                || read.contains(SiteCheck.HEAT_UP_MAXIMUM)
+                || read.contains(SiteCheck.PEAK_AFTER_DRAW)
+                || read.contains(SiteCheck.CAUGHT_VOLUME);
     }
 
     /**

@@ -6,6 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.checksheet.CheckProcedure;
+import io.github.heatswell.checksheet.CheckSheet;
+import io.github.heatswell.checksheet.Reading;
 import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.EventKind;
@@ -16,6 +19,7 @@ import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.system.Draw;
 import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Leak;
 import io.github.heatswell.system.Start;
@@ -196,6 +200,39 @@ class ForecasterTest {
 
     private static Map<SiteCheck, Double> checks(HotWaterSystem house) {
         return new Spots(house, new BalanceCount()).read(EnumSet.allOf(SiteCheck.class));
+    }
+
+    /** Regression: a healthy house read as its check sheet tells agrees with its description, under the names of the sheet. */
+    @Test
+    void theReadingsOfTheCheckSheetAgreeWithTheHouse() {
+        Heater hot = Abbey.heater(6, 70).build();
+        for (HotWaterSystem house : List.of(
+                Abbey.plain().build(),
+                Abbey.plain().withoutVessel().build(),
+                Abbey.plain().heater(hot).build())) {
+            CheckSheet sheet = CheckProcedure.of(house).simulate(house);
+            SpotReadings readings = SpotReadings.none();
+            for (SiteCheck check : SiteCheck.values()) {
+                for (Reading reading : sheet.readings()) {
+                    if (reading.kind().id().equals(check.limits().field())) {
+                        readings = readings.with(check, reading.expectedGauge());
+                    }
+                }
+            }
+            assertEquals(
+                    Set.of(SiteCheck.COLD_STATIC, SiteCheck.PEAK_AFTER_DRAW, SiteCheck.MORNING_AFTER_DRAW),
+                    readings.all().keySet());
+            assertTrue(InstalledCheck.of(house, readings).asPlanned(), readings.all()::toString);
+            assertEquals(
+                    Cause.AS_DESCRIBED,
+                    Diagnosis.builder(house)
+                            .spots(readings)
+                            .threads(1)
+                            .build()
+                            .run()
+                            .best()
+                            .cause());
+        }
     }
 
     /** Against the run of the heat-up, of which each is one number. */

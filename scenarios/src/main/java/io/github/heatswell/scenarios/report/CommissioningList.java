@@ -1,11 +1,13 @@
 package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.assessment.PrechargeTarget;
+import io.github.heatswell.result.RunResult;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** What to do when a vessel is fitted, before, during and after. Common practice, no source. */
 final class CommissioningList {
@@ -15,10 +17,16 @@ final class CommissioningList {
 
     private final String charge;
     private final String fallen;
+    private final Optional<String> coldPeak;
 
-    private CommissioningList(String charge, String fallen) {
+    private CommissioningList(String charge, String fallen, Optional<String> coldPeak) {
         this.charge = charge;
         this.fallen = fallen;
+        this.coldPeak = coldPeak;
+    }
+
+    private CommissioningList(String charge, String fallen) {
+        this(charge, fallen, Optional.empty());
     }
 
     /** The list for no house in particular. */
@@ -36,10 +44,15 @@ final class CommissioningList {
                 .orElseGet(CommissioningList::general);
     }
 
-    /** The list for a house and a vessel charged by a rule of the asker's own. */
-    static CommissioningList of(HotWaterSystem house, Pressure precharge, QuantityFormat shown) {
+    /** The list for the house of a run and its vessel, with the peak of the run if that begins cold. */
+    static CommissioningList of(RunResult run, QuantityFormat shown) {
+        HotWaterSystem house = run.system();
+        Pressure precharge = house.vessel().orElseThrow().precharge();
+        boolean cold = house.start().waterTemperature().isEmpty();
         return new CommissioningList(
-                shown.pressure(precharge.gauge(house.site().atmosphere())), of(house, shown).fallen);
+                shown.pressure(precharge.gauge(house.site().atmosphere())),
+                of(house, shown).fallen,
+                cold ? Optional.of(shown.pressure(run.peak().value())) : Optional.empty());
     }
 
     /**
@@ -98,7 +111,7 @@ final class CommissioningList {
                 "There is room to reach its gas valve with a gauge.");
     }
 
-    private static List<String> firstHeat() {
+    private List<String> firstHeat() {
         return List.of(
                 "Open the vessel's isolating valve, if it has one. Then open the cold feed slowly, with a hot tap open.",
                 "Before any power or gas: run the hot tap until no air comes, then close it. An element that is switched"
@@ -106,8 +119,13 @@ final class CommissioningList {
                 "Look at every joint for leaks, cold and under full pressure; look again when it is hot.",
                 "Before the heater is switched on: the tank is full, the relief valve's lever has been tried as its maker"
                         + " says, and whoever tries it stands clear of the outlet.",
-                "Watch the first heat-up from cold to the end against the check sheet or the picture of this report. If"
-                        + " the pressure climbs beyond it, or the relief valve opens, turn the heater off and find out why.",
+                "Watch the first heat-up from cold to the end. The check sheet does not hold for it: there only a part of the"
+                        + " water is heated. "
+                        + coldPeak.map(peak ->
+                                        "Expect " + peak + " at most. If the pressure climbs clearly beyond that, or"
+                                                + " the relief valve opens,")
+                                .orElse("If the relief valve opens,")
+                        + " turn the heater off and find out why.",
                 "Write the precharge and the date on the vessel.");
     }
 

@@ -18,11 +18,18 @@ import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The check sheet of the printed report: what a gauge should read, with its tolerance. */
 final class PageCheck {
 
     private static final PressureGauge GAUGE = PressureGauge.dial();
+
+    /** The readings that a diagnosis takes, under the names of their kinds. */
+    private static final Set<ReadingKind> READ_BACK =
+            Set.of(ReadingKind.COLD_STATIC, ReadingKind.PEAK, ReadingKind.NEXT_MORNING);
 
     /** A charge further off (Pa) than a tyre gauge can tell. */
     private static final double OFF = 0.1e5;
@@ -106,6 +113,9 @@ final class PageCheck {
         String note = expected.kind() == ReadingKind.PEAK && minutes > 0
                 ? "expected about " + shown.time(60 * minutes) + " after the taps were closed"
                 : "";
+        Optional<String> key = READ_BACK.contains(expected.kind())
+                ? Optional.of("for diagnose: " + expected.kind().id())
+                : Optional.empty();
         boolean sampled = tolerated.samples() > 0;
         double gauge = expected.expectedGauge();
         return new Check.Reading(
@@ -113,7 +123,8 @@ final class PageCheck {
                 gauge,
                 sampled ? tolerated.lowest() : gauge - GAUGE.error(),
                 sampled ? tolerated.highest() : gauge + GAUGE.error(),
-                note);
+                Stream.concat(Stream.of(note).filter(said -> !said.isEmpty()), key.stream())
+                        .collect(Collectors.joining("; ")));
     }
 
     private List<String> remarks(UncertainCheck check) {

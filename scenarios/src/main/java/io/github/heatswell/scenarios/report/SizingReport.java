@@ -17,7 +17,6 @@ import io.github.heatswell.scenarios.spread.VariedHouse;
 import io.github.heatswell.sizing.SizedVessel;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.sizing.SizingTarget;
-import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
@@ -142,8 +141,7 @@ public final class SizingReport {
         sections.add(check.section(shown));
         if (answer.proposed().isPresent()
                 && PageFindings.notBefore(found, shown).isEmpty()) {
-            Pressure precharge = run.system().vessel().orElseThrow().precharge();
-            sections.add(CommissioningList.of(run.system(), precharge, shown).section());
+            sections.add(CommissioningList.of(run, shown).section());
         }
         sections.add(PageFindings.section(found, shown).onPage());
         List<Block> costs = new ArrayList<>(PageCosts.of(water(), scenario.costs(), shown));
