@@ -174,7 +174,10 @@ final class DiagnosisTables {
             rows.add(List.of("Length of the log", shown.time(log.end())));
             if (Double.isFinite(result.uncertainty())) {
                 rows.add(List.of(
-                        "Each reading of the log taken as good to", shown.pressureDifference(result.uncertainty())));
+                        "Standard uncertainty of a reading of the log",
+                        shown.pressureDifference(result.uncertainty())
+                                + ", from how far readings lie off the line between their neighbours: readings too far"
+                                + " apart for a fast change look uncertain"));
             }
         });
         List<String> remarks = answer.readings().remarks();

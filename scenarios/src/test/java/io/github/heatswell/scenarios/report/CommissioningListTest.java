@@ -119,7 +119,7 @@ class CommissioningListTest {
     @Test
     void theHeaterIsOffAndTheReliefStaysAsItIs() {
         place(steps("Before the work"), "turn the heater off", "let it cool", "relieve the pressure");
-        place(steps("The place"), "relief valve stays as it is", "not plugged, capped");
+        place(steps("The place"), "relief valve stays as it is", "never plug or cap it");
         place(steps("Every year"), "no higher than the pressure on the tank's plate", "at least the heater's input");
     }
 }
