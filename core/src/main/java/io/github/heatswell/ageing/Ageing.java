@@ -14,6 +14,7 @@ import io.github.heatswell.units.VolumeUnit;
 import java.time.Duration;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 
 /** One house on the worst day of each month, as it ages. It counts its runs, and is immutable otherwise. */
 final class Ageing {
@@ -106,6 +107,15 @@ final class Ageing {
     boolean isSoundAt(double precharge) {
         RunSummary found = run(seasons.worstDay(seasons.coldestMonth()), vessel.volume(), precharge);
         return found.totals().relieved() == 0 && alarm(found).isEmpty();
+    }
+
+    /** The hazard in which the worst day of any month ends with this charge (Pa, gauge), the earliest month's first. */
+    Optional<EventKind> hazardAt(double precharge) {
+        return IntStream.range(0, MONTHS)
+                .mapToObj(month -> alarm(run(seasons.worstDay(month), vessel.volume(), precharge)))
+                .flatMap(Optional::stream)
+                .filter(EventKind::endsRun)
+                .findFirst();
     }
 
     private static Optional<EventKind> alarm(RunSummary found) {

@@ -1,6 +1,8 @@
 package io.github.heatswell.ageing;
 
 import io.github.heatswell.assessment.PrechargeTarget;
+import io.github.heatswell.result.EventKind;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -9,15 +11,20 @@ import java.util.OptionalDouble;
  * @param lowestGauge the lowest precharge with which on the worst day of the year no relief valve discharges and the
  *     tank's working pressure is kept (Pa, gauge): 0 if any charge will do, empty if that of today does not
  * @param rechargeBelowGauge the reading of the drained vessel that calls for the pump (Pa, gauge): what the findings
- *     call too low, or the lowest precharge with a margin for the tyre gauge if that is more; empty as the other, or if
- *     the plate of vessel or tank forbids to charge it as the supply stands: then the supply has to come down
+ *     call too low, or the lowest precharge with a margin for the tyre gauge if that is more; empty as the other, if the
+ *     plate of vessel or tank forbids to charge it as the supply stands (then the supply has to come down), or if a run
+ *     with that charge ends in a hazard
  * @param pumpToGauge what to pump it to then, as the findings say (Pa, gauge); empty as the other
+ * @param hazardWhenPumped the hazard in which the worst day of some month ends with the charge that matches the supply:
+ *     then that charge is not advised and what follows from it is empty; itself empty if there is none, or if today's
+ *     charge does not do or the plates forbid to match the supply
  * @param rechargeAfter when it is reached at the expected loss (years), infinite if never; empty as the others
  */
 public record ChargeLimit(
         OptionalDouble lowestGauge,
         OptionalDouble rechargeBelowGauge,
         OptionalDouble pumpToGauge,
+        Optional<EventKind> hazardWhenPumped,
         OptionalDouble rechargeAfter) {
 
     /** Margin above the limit at which to recharge (Pa, difference): common practice, no source. */
@@ -28,14 +35,16 @@ public record ChargeLimit(
     static ChargeLimit of(Ageing house, PrechargeLoss loss) {
         double today = house.prechargeGauge();
         if (!house.isSoundAt(today)) {
-            return new ChargeLimit(
-                    OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+            return unpumped(OptionalDouble.empty(), Optional.empty());
         }
         double limit = limit(house, today);
         PrechargeTarget target = house.target();
         if (!target.isAllowed()) {
-            return new ChargeLimit(
-                    OptionalDouble.of(limit), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+            return unpumped(OptionalDouble.of(limit), Optional.empty());
+        }
+        Optional<EventKind> hazard = house.hazardAt(target.pumpToGauge());
+        if (hazard.isPresent()) {
+            return unpumped(OptionalDouble.of(limit), hazard);
         }
         double safe = limit == 0 ? 0 : limit + MARGIN;
         double recharge = Math.min(target.pumpToGauge(), Math.max(target.tooLowGauge(), safe));
@@ -44,7 +53,12 @@ public record ChargeLimit(
                 OptionalDouble.of(limit),
                 OptionalDouble.of(recharge),
                 OptionalDouble.of(target.pumpToGauge()),
+                Optional.empty(),
                 OptionalDouble.of(after));
+    }
+
+    private static ChargeLimit unpumped(OptionalDouble limit, Optional<EventKind> hazard) {
+        return new ChargeLimit(limit, OptionalDouble.empty(), OptionalDouble.empty(), hazard, OptionalDouble.empty());
     }
 
     /** Halves the range between a charge that will not do and one that does. */

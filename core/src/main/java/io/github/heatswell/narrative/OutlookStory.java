@@ -152,6 +152,14 @@ final class OutlookStory {
                     .then(". Have the supply pressure lowered by a reducing valve first,"
                             + " then the charge set to match it.");
         }
+        if (limit.hazardWhenPumped().isPresent()) {
+            return plain("Do not pump the vessel up to ")
+                    .then(gauge(target.pumpToGauge()))
+                    .then(
+                            ", the charge that matches the supply: the worst day of a month would end in a hazard with it ("
+                                    + limit.hazardWhenPumped().get().description()
+                                    + "). Ask a licensed professional what has to change first.");
+        }
         if (limit.rechargeBelowGauge().isEmpty()) {
             return plain("Pumping at intervals does not help here: first find the vessel and charge that do ('heatswell"
                     + " size' proposes them).");

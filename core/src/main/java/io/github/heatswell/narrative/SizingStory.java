@@ -205,8 +205,10 @@ final class SizingStory {
         said.add(sizing.lowerSupplyTo()
                 .map(lower -> plain("Lower the supply first, by a reducing valve, to ")
                         .then(gauge(lower, atmosphere))
-                        .then(" or less; then the largest size on the list is enough."))
-                .orElse(plain("No lower supply pressure was found at which the largest size on the list is enough.")));
+                        .then(" or less; by the best estimates the largest size on the list is then enough."))
+                .orElse(plain(
+                        "No lower supply pressure was found at which the largest size on the list is enough by the"
+                                + " best estimates.")));
     }
 
     /** What the picture needs besides: the limit, the smallest vessel, and why the size to take is the one. */

@@ -37,10 +37,11 @@ final class SpreadStory {
 
     Statement headline() {
         if (sampled.reliefSetGauge().isEmpty() && sampled.dripping() == 0) {
-            return plain("Half of the peaks lie above ")
+            return plain("Half of the peaks are at least ")
                     .then(gauge(sampled.quantileGauge(0.5)))
-                    .then(", one in twenty above ")
-                    .then(gauge(sampled.quantileGauge(0.95)));
+                    .then(", one in twenty at least ")
+                    .then(gauge(sampled.quantileGauge(0.95)))
+                    .then(sampled.endedEarly() == 0 ? "" : "; a run that reaches the test pressure ends there");
         }
         return dripping(new Share(sampled.dripping(), sampled.count()));
     }

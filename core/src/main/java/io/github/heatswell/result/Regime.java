@@ -7,8 +7,8 @@ import java.util.Locale;
  */
 public enum Regime {
     /**
-     * Nothing enters or leaves: the water's expansion and the compliance of tank, pipes and vessel determine the
-     * pressure.
+     * Nothing enters or leaves but draws, leaks and what leaking seats pass: the water's expansion and the compliance of
+     * tank, pipes and vessel determine the pressure.
      */
     SEALED,
     /**

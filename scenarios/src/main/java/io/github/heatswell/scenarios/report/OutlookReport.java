@@ -10,6 +10,7 @@ import io.github.heatswell.charts.table.OutlookTable;
 import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.scenarios.file.Costs;
 import io.github.heatswell.scenarios.outlook.OutlookAnswer;
+import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
@@ -127,9 +128,13 @@ public final class OutlookReport {
     private List<String> vessel(String name, OutlookCourse course, QuantityFormat shown) {
         return List.of(
                 name,
-                course.firstDripping().map(Narrative::month).orElse("never"),
+                course.firstDripping().map(Narrative::month).orElse(relieves() ? "never" : "no working relief valve"),
                 shown.volume(course.relieved()),
                 PageCosts.money(answer.cost(course), costs().currency()));
+    }
+
+    private boolean relieves() {
+        return answer.scenario().system().reliefValves().stream().anyMatch(ReliefValve::relieves);
     }
 
     private Costs costs() {

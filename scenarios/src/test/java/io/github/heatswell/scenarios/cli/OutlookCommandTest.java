@@ -97,6 +97,46 @@ class OutlookCommandTest {
         String shouted = "No relief valve is described";
         assertEquals(out.indexOf(shouted), out.lastIndexOf(shouted), "a hazard is shouted once: " + out);
         assertTrue(out.contains("the worst day is no longer dry and within the tank's working pressure"), out);
+        assertTrue(out.contains("no working relief valve 0 L") && !out.contains(" never "), out);
+    }
+
+    /**
+     * Regression: a draw in an outage empties a vessel charged as high as the supply, so a run with the charge that matches
+     * the supply ends in a hazard. Then the outlook must not advise it.
+     */
+    @Test
+    void aChargeWhoseRunEndsInAHazardIsNotAdvised() throws IOException {
+        Path house = Files.writeString(folder.resolve("house.yaml"), """
+                supply: { arrangement: check-valve, pressure: 3.9 bar, water: 8 degC, shut-off: [ { from: 2 h, to: 9 h } ] }
+                tank: { volume: 185 L, material: steel, diameter: 460 mm, wall: 2.4 mm, standing-loss: 2.1 W/K }
+                heater: { energy: gas, input: 9.7 kW, set-point: 61 degC }
+                relief: [ { name: valve, opens: 6.5 bar } ]
+                vessel: { volume: 18 L, precharge: 3.5 bar }
+                draws: [ { at: 06:00, volume: 3 L, flow: 6 L/min } ]
+                run: { duration: 12 h }
+                """);
+        String target = "vessel.precharge=3.9 bar";
+        Outcome pumped = Outcome.execute(
+                "run",
+                house.toString(),
+                "--set",
+                target,
+                "-o",
+                folder.resolve("run").toString());
+        assertTrue(pumped.out().startsWith("HAZARD: After 6 h the pressure has fallen"), pumped.out());
+
+        String out = Outcome.execute(
+                        "outlook",
+                        house.toString(),
+                        "-y",
+                        "1",
+                        "-o",
+                        folder.resolve("years").toString())
+                .out()
+                .replaceAll("\\s+", " ");
+        assertTrue(out.contains("Do not pump the vessel up to 3.9 bar"), out);
+        assertTrue(out.contains("(pressure down to atmosphere)"), out);
+        assertFalse(out.contains("Pump it up"), out);
     }
 
     @Test
