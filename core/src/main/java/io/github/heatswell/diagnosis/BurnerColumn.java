@@ -9,10 +9,16 @@ final class BurnerColumn {
         this.log = log;
     }
 
-    /** When the heater came on first (s), half a reading before it was seen; NaN if the log does not say. */
-    double firstOn() {
+    /** When the heater was first seen on (s); NaN if the log does not say. */
+    double firstSeenOn() {
         int on = next(0, true);
-        return on < 0 ? Double.NaN : edge(on);
+        return on < 0 ? Double.NaN : log.time(on);
+    }
+
+    /** When the heater was last seen off before it came on (s): somewhere from here to {@link #firstSeenOn()} it did. */
+    double lastSeenOff() {
+        int on = next(0, true);
+        return on < 0 ? Double.NaN : log.time(Math.max(0, on - 1));
     }
 
     /** How long the heater was on at first (s); NaN if the log does not show its beginning and its end. */

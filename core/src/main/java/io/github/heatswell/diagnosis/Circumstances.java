@@ -41,8 +41,7 @@ final class Circumstances {
         addUnlessThere(
                 all, FreeParameter.known(Parameter.SET_POINT, house.heater().setPoint(), SET_POINT_SPREAD));
         if (startIsOpen()) {
-            double onset = onset();
-            all.add(FreeParameter.open(Parameter.START_OF_HEATING, onset - START_RANGE, onset + START_RANGE, 0.5));
+            all.add(start());
         }
         return List.copyOf(all);
     }
@@ -53,14 +52,19 @@ final class Circumstances {
         }
     }
 
-    /** When the run starts if that is not open (s, in the time of the log). */
-    double knownStart() {
-        double on = log == null || followsTheClock() ? Double.NaN : new BurnerColumn(log).firstOn();
-        return Double.isNaN(on) ? 0 : on;
+    /** The run starts with the log if the heater was on then, or if a clock rules; otherwise the start is open. */
+    private boolean startIsOpen() {
+        return log != null && !followsTheClock() && new BurnerColumn(log).firstSeenOn() != 0;
     }
 
-    private boolean startIsOpen() {
-        return log != null && !followsTheClock() && Double.isNaN(new BurnerColumn(log).firstOn());
+    /** The start of the heat-up: between two readings if the log says when the heater was on. */
+    private FreeParameter start() {
+        BurnerColumn burner = new BurnerColumn(log);
+        if (Double.isNaN(burner.firstSeenOn())) {
+            double onset = onset();
+            return FreeParameter.open(Parameter.START_OF_HEATING, onset - START_RANGE, onset + START_RANGE, 0.5);
+        }
+        return FreeParameter.open(Parameter.START_OF_HEATING, burner.lastSeenOff(), burner.firstSeenOn(), 0.5);
     }
 
     /** Whether something in the house happens by the clock, so that the run must begin with the log. */

@@ -5,11 +5,15 @@ import io.github.heatswell.system.Start;
 import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.TemperatureUnit;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 
 /**
  * Finds the cause behind readings. Each cause is fitted to them by least squares on the simulation; the Bayesian
@@ -50,16 +54,45 @@ public final class Diagnosis {
     private static HotWaterSystem startingWith(PressureLog log, HotWaterSystem house) {
         Start.Builder start = house.start().toBuilder();
         log.timeOfDay().ifPresent(time -> start.timeOfDay(time, DurationUnit.SECOND));
-        List<Double> first = new ArrayList<>();
-        for (int i = 0; i < log.count() && first.size() < FIRST_TEMPERATURES; i++) {
-            log.temperature(i).ifPresent(first::add);
-        }
-        if (!first.isEmpty()) {
-            first.sort(null);
-            double middle = first.get(first.size() / 2);
-            start.water(Math.min(HOTTEST, Math.max(COLDEST, middle)), TemperatureUnit.KELVIN);
-        }
+        firstTemperature(log)
+                .ifPresent(kelvin ->
+                        start.water(Math.min(HOTTEST, Math.max(COLDEST, kelvin)), TemperatureUnit.KELVIN));
         return house.toBuilder().start(start.build()).build();
+    }
+
+    /**
+     * The water at the first reading (K): the line of median slope through the first few temperatures (Theil and Sen; from
+     * memory), so that one faulty reading counts little and a heat-up that begins with the log is not taken for warmer water.
+     * The line may bend where the heater comes on, so it is kept between the coldest and the hottest of them.
+     */
+    private static OptionalDouble firstTemperature(PressureLog log) {
+        int[] known = IntStream.range(0, log.count())
+                .filter(i -> log.temperature(i).isPresent())
+                .limit(FIRST_TEMPERATURES)
+                .toArray();
+        if (known.length == 0) {
+            return OptionalDouble.empty();
+        }
+        double[] kelvin = Arrays.stream(known)
+                .mapToDouble(i -> log.temperature(i).orElseThrow())
+                .toArray();
+        List<Double> slopes = new ArrayList<>();
+        for (int i = 0; i < known.length; i++) {
+            for (int j = i + 1; j < known.length; j++) {
+                slopes.add((kelvin[j] - kelvin[i]) / (log.time(known[j]) - log.time(known[i])));
+            }
+        }
+        double slope = slopes.isEmpty() ? 0 : middle(slopes.stream().mapToDouble(s -> s));
+        double line =
+                middle(IntStream.range(0, known.length).mapToDouble(i -> kelvin[i] - slope * log.time(known[i])));
+        double coldest = Arrays.stream(kelvin).min().orElseThrow();
+        double hottest = Arrays.stream(kelvin).max().orElseThrow();
+        return OptionalDouble.of(Math.min(hottest, Math.max(coldest, line)));
+    }
+
+    private static double middle(DoubleStream values) {
+        double[] sorted = values.sorted().toArray();
+        return sorted[sorted.length / 2];
     }
 
     /**

@@ -21,7 +21,6 @@ final class Trial {
     private final Hypothesis hypothesis;
     private final Target target;
     private final List<FreeParameter> parameters;
-    private final double knownStart;
     private final Forecaster forecaster;
     private double[] lastValues;
     private HotWaterSystem lastHouse;
@@ -30,9 +29,7 @@ final class Trial {
         this.described = described;
         this.hypothesis = hypothesis;
         this.target = target;
-        Circumstances circumstances = new Circumstances(described, target.log());
-        parameters = circumstances.with(hypothesis.open());
-        knownStart = circumstances.knownStart();
+        parameters = new Circumstances(described, target.log()).with(hypothesis.open());
         forecaster = new Forecaster(target.log(), target.spots().all().keySet(), target.balances());
     }
 
@@ -130,9 +127,10 @@ final class Trial {
         return startIsOpen() ? parameters.subList(0, last) : parameters;
     }
 
+    /** The time of the log (s) at which the run starts. */
     private double start(double[] position) {
         int last = parameters.size() - 1;
-        return startIsOpen() ? parameters.get(last).value(position[last]) : knownStart;
+        return startIsOpen() ? parameters.get(last).value(position[last]) : 0;
     }
 
     /** What could be read at a position. */

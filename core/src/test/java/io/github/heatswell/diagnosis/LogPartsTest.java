@@ -83,10 +83,12 @@ class LogPartsTest {
     }
 
     @Test
-    void theHeaterWasOnFromHalfWayBetweenTwoReadings() {
-        assertEquals(90, burner(false, false, true, true, false).firstOn());
+    void theHeaterCameOnBetweenTwoReadings() {
+        assertEquals(60, burner(false, false, true, true, false).lastSeenOff());
+        assertEquals(120, burner(false, false, true, true, false).firstSeenOn());
         assertEquals(120, burner(false, false, true, true, false, true).firstBurn());
-        assertEquals(0, burner(true, true, false).firstOn());
+        assertEquals(0, burner(true, true, false).firstSeenOn());
+        assertEquals(0, burner(true, true, false).lastSeenOff());
     }
 
     @Test
@@ -94,9 +96,9 @@ class LogPartsTest {
         assertTrue(Double.isNaN(burner(true, true, false).firstBurn()));
         assertTrue(Double.isNaN(burner(false, true, true).firstBurn()));
         assertTrue(Double.isNaN(burner(false, false, false).firstBurn()));
-        assertTrue(Double.isNaN(burner(false, false, false).firstOn()));
+        assertTrue(Double.isNaN(burner(false, false, false).firstSeenOn()));
         BurnerColumn without = new BurnerColumn(log(4, 60).build());
-        assertTrue(Double.isNaN(without.firstOn()));
+        assertTrue(Double.isNaN(without.firstSeenOn()));
         assertTrue(Double.isNaN(without.firstBurn()));
     }
 
