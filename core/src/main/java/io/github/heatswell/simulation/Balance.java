@@ -400,6 +400,16 @@ final class Balance {
         return supplyFlow;
     }
 
+    /** Mass flow (kg/s) out of the top of the tank as last evaluated. */
+    double overTop() {
+        return topGiven + topFlow;
+    }
+
+    /** Mass (kg) the whole system takes up per pascal, as last evaluated. */
+    double stiffness() {
+        return stiffness;
+    }
+
     /** Mass flow (kg/s) through open relief valves as last evaluated. */
     double reliefFlow() {
         return reliefFlow;

@@ -61,7 +61,7 @@ final class BalanceAudit {
         double step = y[StateVector.PRESSURE] - pressure;
         y[StateVector.PRESSURE] = pressure;
         double before = inventory.mass(y, modes);
-        inventory.press(y, modes, step);
+        inventory.press(y, modes, step, 0);
         double gained = inventory.mass(y, moved) - before;
         y[StateVector.LET_IN] += Math.max(gained, 0);
         y[StateVector.RETURNED] += Math.max(-gained, 0);

@@ -57,30 +57,31 @@ final class Inventory {
     }
 
     /**
-     * Steps the pressure at once, with all other flows at rest: water is pressed from the branch into the tank, or out
-     * of it, with its enthalpy. A step may be some bars, over which work and enthalpy change: the midpoint rule follows
+     * Steps the pressure at once: water is pressed from the branch into the tank, or out of it, with its enthalpy. A step may be some bars, over which work and enthalpy change: the midpoint rule follows
      * them.
      *
      * @param y the state, with the pressure before; temperatures and carried energy are changed with the pressure
      * @param modes the modes
      * @param step pressure change (Pa)
+     * @param overTop what leaves at the top of the tank meanwhile (kg)
      */
-    void press(double[] y, Modes modes, double step) {
+    void press(double[] y, Modes modes, double step, double overTop) {
         double[] halfway = y.clone();
-        pressFrom(y, halfway, modes, step / 2);
-        pressFrom(halfway, y, modes, step);
+        pressFrom(y, halfway, modes, step / 2, overTop / 2);
+        pressFrom(halfway, y, modes, step, overTop);
     }
 
     /** Moves a state by a step (Pa) as it would move at another one. */
-    private void pressFrom(double[] at, double[] y, Modes modes, double step) {
+    private void pressFrom(double[] at, double[] y, Modes modes, double step, double overTop) {
         double p = at[StateVector.PRESSURE];
         prepare(at, modes);
-        double port = (step > 0 ? cold.enthalpy() : column.bottomEnthalpy()) - referenceEnthalpy;
-        double in = column.press(step, cold.enthalpy(), probe, vector.lowest);
+        double in = column.press(step, overTop, cold.enthalpy(), probe, vector.lowest);
+        double port = (in > 0 ? cold.enthalpy() : column.bottomEnthalpy()) - referenceEnthalpy;
         for (int i = vector.lowest; i <= vector.highest; i++) {
             y[i] += probe[i];
         }
-        y[StateVector.CARRIED] += in * port - p * column.shellRate(step);
+        y[StateVector.CARRIED] +=
+                in * port - overTop * (column.topEnthalpy() - referenceEnthalpy) - p * column.shellRate(step);
         y[StateVector.PRESSURE] += step;
     }
 }

@@ -6,7 +6,8 @@ import java.util.List;
  * Instantaneous approach of a very stiff system to its reducing valve's pressure. A litre of water in a rigid tank
  * changes its pressure by bars within milliseconds when a relief valve opens or closes; the solver would take a hundred
  * steps each time although hardly any water flows. The water stored or released is booked as inflow, or as outflow
- * through whatever is open, and compression warms the tank's water.
+ * through whatever is open: what a tap or a valve on the tank takes leaves at the top, with its heat. Compression warms the
+ * tank's water.
  */
 final class StiffApproach {
 
@@ -59,6 +60,7 @@ final class StiffApproach {
             } else if (before != null) {
                 // a seat gives way the more the nearer the pressure is to the mains: the step was too long
                 System.arraycopy(before, 0, y, 0, y.length);
+                balance.evaluate(y, modes, rates);
                 step /= 2;
             } else {
                 return start;
@@ -79,7 +81,8 @@ final class StiffApproach {
 
     private void move(double[] y, Modes modes, double step) {
         double before = inventory.mass(y, modes);
-        inventory.press(y, modes, step);
+        double released = Math.max(0, -step * balance.stiffness());
+        inventory.press(y, modes, step, released > 0 ? released * balance.overTop() / leaving() : 0);
         double gained = inventory.mass(y, modes) - before;
         if (gained > 0) {
             y[StateVector.LET_IN] += gained;
@@ -87,6 +90,7 @@ final class StiffApproach {
         }
         double seconds = -gained / leaving();
         y[StateVector.DRAWN] += seconds * rates[StateVector.DRAWN];
+        y[StateVector.DELIVERED] += seconds * rates[StateVector.DELIVERED];
         y[StateVector.LEAKED] += seconds * rates[StateVector.LEAKED];
         for (int i = StateVector.RELIEVED; i < vector.lowest; i++) {
             y[i] += seconds * rates[i];

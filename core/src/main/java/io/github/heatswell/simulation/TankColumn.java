@@ -249,22 +249,21 @@ final class TankColumn {
     }
 
     /**
-     * Effect of an instantaneous pressure step with nothing else flowing: every flow has the direction of the step.
+     * Effect of an instantaneous pressure step.
      *
      * @param step by how much pressure changes (Pa)
+     * @param overTop what leaves at the top meanwhile (kg)
      * @param cold enthalpy of cold water (J/kg)
      * @param into receives the temperature rise of each layer (K)
      * @param lowest where the lowest layer stands there
      * @return what flows into the lowest zone (kg)
      */
-    double press(double step, double cold, double[] into, int lowest) {
-        coldEnthalpy = cold;
+    double press(double step, double overTop, double cold, double[] into, int lowest) {
         Arrays.fill(heat, 0, zones, 0);
-        Arrays.fill(upward, 0, zones, step > 0);
-        flow[zones].set(0, 0, 0);
-        pass();
+        Arrays.fill(upward, 0, zones, step > 0 || overTop > 0);
+        double in = inflow(overTop, 0, step, cold).at(step, 0);
         fill(step, 0, into, lowest);
-        return flow[0].at(step, 0);
+        return in;
     }
 
     /**
