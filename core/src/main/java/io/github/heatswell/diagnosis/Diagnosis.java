@@ -55,8 +55,7 @@ public final class Diagnosis {
         Start.Builder start = house.start().toBuilder();
         log.timeOfDay().ifPresent(time -> start.timeOfDay(time, DurationUnit.SECOND));
         firstTemperature(log)
-                .ifPresent(kelvin ->
-                        start.water(Math.min(HOTTEST, Math.max(COLDEST, kelvin)), TemperatureUnit.KELVIN));
+                .ifPresent(kelvin -> start.water(Math.min(HOTTEST, Math.max(COLDEST, kelvin)), TemperatureUnit.KELVIN));
         return house.toBuilder().start(start.build()).build();
     }
 
@@ -83,8 +82,7 @@ public final class Diagnosis {
             }
         }
         double slope = slopes.isEmpty() ? 0 : middle(slopes.stream().mapToDouble(s -> s));
-        double line =
-                middle(IntStream.range(0, known.length).mapToDouble(i -> kelvin[i] - slope * log.time(known[i])));
+        double line = middle(IntStream.range(0, known.length).mapToDouble(i -> kelvin[i] - slope * log.time(known[i])));
         double coldest = Arrays.stream(kelvin).min().orElseThrow();
         double hottest = Arrays.stream(kelvin).max().orElseThrow();
         return OptionalDouble.of(Math.min(hottest, Math.max(coldest, line)));

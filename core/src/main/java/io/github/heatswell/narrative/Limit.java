@@ -83,8 +83,8 @@ public record Limit(String name, double gauge, double margin) {
     /**
      * Whether a pressure lies beyond another by more than the rounding of a run.
      *
-     * @param pressure the pressure (Pa)
-     * @param limit what it is held against (Pa), measured against the same
+     * @param pressure the pressure (Pa, gauge, or absolute as the limit is)
+     * @param limit the limit (Pa, gauge, or absolute as the pressure is)
      * @return true if it does
      */
     public static boolean passes(double pressure, double limit) {

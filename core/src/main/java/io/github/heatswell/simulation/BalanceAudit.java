@@ -76,8 +76,8 @@ final class BalanceAudit {
         }
         return new Totals(
                 relief,
-                y[StateVector.LET_IN] / plant.coldDensity,
-                y[StateVector.RETURNED] / plant.coldDensity,
+                counted(y[StateVector.LET_IN]),
+                counted(y[StateVector.RETURNED]),
                 y[StateVector.DRAWN] / plant.coldDensity,
                 y[StateVector.LEAKED] / plant.coldDensity,
                 y[StateVector.DELIVERED],
@@ -85,6 +85,11 @@ final class BalanceAudit {
                 heatToWater,
                 y[StateVector.HEAT_LOST],
                 drawsCutShort);
+    }
+
+    /** A volume counted since the start. Nothing has flowed where the solver's error of a step leaves it below zero. */
+    private double counted(double mass) {
+        return Math.max(mass, 0) / plant.coldDensity;
     }
 
     private static int openings(List<Event> events, String valve) {

@@ -143,8 +143,8 @@ class TrialTest {
         for (HotWaterSystem.Builder clock : List.of(drawing, shut, night)) {
             assertFalse(
                     trial(clock, Cause.AS_DESCRIBED, plain, SpotReadings.none()).startIsOpen());
-            assertFalse(
-                    trial(clock, Cause.AS_DESCRIBED, burner, SpotReadings.none()).startIsOpen());
+            assertFalse(trial(clock, Cause.AS_DESCRIBED, burner, SpotReadings.none())
+                    .startIsOpen());
         }
     }
 

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Regime;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.result.Totals;
 import io.github.heatswell.result.Trace;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Outage;
@@ -57,6 +58,10 @@ class RegimeContractsTest {
     private void look(RunResult result, String which) {
         if (!result.audit().closes()) {
             broken.add(which + result.audit());
+        }
+        Totals totals = result.totals();
+        if (Math.min(totals.letIn(), totals.returned()) < 0 || Math.min(totals.drawn(), totals.leaked()) < 0) {
+            broken.add(which + totals);
         }
         Trace trace = result.trace();
         for (int i = 0; i < trace.count(); i++) {
