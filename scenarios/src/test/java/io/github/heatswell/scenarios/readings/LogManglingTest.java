@@ -158,7 +158,7 @@ class LogManglingTest {
                 Arguments.of(
                         "days before months",
                         dated("dd/MM/yyyy"),
-                        "is neither a date with a time nor a time on a clock"),
+                        "is neither a date with a time nor a time of day"),
                 Arguments.of(
                         "months before days", dated("MM/dd/yyyy"), "2:1: time: '03/04/2026 06:00' is neither a date"),
                 Arguments.of("dates with points", dated("dd.MM.yyyy"), "write 2026-01-31 06:30 or 06:30"),
@@ -205,7 +205,7 @@ class LogManglingTest {
                 Arguments.of(
                         "heading in another language", log().replace("pressure", "Druck"), "1:1: the first line must"),
                 Arguments.of("unit gone", log().replace("_bar", ""), "1:8: the pressure column has no unit"),
-                Arguments.of("a title above", "Log of May\n" + log(), "1:1: 'Log of May' is one column only"),
+                Arguments.of("a title above", "Log of May\n" + log(), "1:1: 'Log of May' is a single column"),
                 Arguments.of(
                         "a title with a comma above",
                         "Log, May\n" + log(),

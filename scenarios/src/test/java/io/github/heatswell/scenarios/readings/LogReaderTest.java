@@ -69,10 +69,10 @@ class LogReaderTest {
             delimiter = '!',
             value = {
                 "!1:1: the file is empty",
-                "time_s/pressure_bar|0/1!1:1: 'time_s/pressure_bar' is one column only",
+                "time_s/pressure_bar|0/1!1:1: 'time_s/pressure_bar' is a single column",
                 "time_s,pressure_bar|0;1|60;2|120;3!2:1: ",
                 "time_s,pressure_bar|0,1|60,2 bar|120,1!3:4: pressure: '2 bar' is not a number",
-                "time_s pressure_bar|0 1!one column only",
+                "time_s pressure_bar|0 1!is a single column",
                 "0,1|60,2|120,3!1:1: the first line must name the columns",
                 "time_s,pressure|0,1!has no unit",
                 "time_s,pressure_furlong|0,1!is not a known unit",
@@ -86,7 +86,7 @@ class LogReaderTest {
                 "time_s,pressure_bar,temp_C|0,1,20|60,1,-273|120,1,9!3:6: temperature: '-273' is outside the allowed",
                 "time_s,pressure_bar|0,1|86400,1|172801,1!4:1: time: the third reading is more than two days after",
                 "time_h,pressure_bar|0,1|1e6,1|1e308,1|2,1!4:1: time: the third reading is more than two days after",
-                "time,pressure_bar|0,1|1,1!no time on a clock",
+                "time,pressure_bar|0,1|1,1!not a time of day",
                 "time,pressure_bar|2026-13-01T00:00,1!neither a date",
                 "time_s,pressure_bar|180,1|120,1|60,1|0,1!time runs backwards",
                 "time_s,pressure_bar|0,1|60,1!only 2 readings",
@@ -144,7 +144,7 @@ class LogReaderTest {
         assertEquals(625_000, file.log().count());
         assertEquals(4, file.log().time(1), 0, "whole seconds");
         assertTrue(
-                file.remarks().get(0).contains("one of 4 is kept"),
+                file.remarks().get(0).contains("one in 4 is kept"),
                 file.remarks().toString());
     }
 
