@@ -57,6 +57,14 @@ class MapChartTest {
     }
 
     @Test
+    void saysThatWhatLeaksInAfterwardsIsNotShown() {
+        String facts =
+                Chart.of(Maps.creeping(), UnitSystem.SI).picture().caption().subtitle();
+        assertTrue(facts.contains("after the heat-up raises the pressure further and is not on the map"), facts);
+        assertFalse(Chart.of(CALM, UnitSystem.SI).picture().caption().subtitle().contains("leaks in"));
+    }
+
+    @Test
     void saysThatNoVesselMattersInAnOpenHouse() {
         Chart chart = Chart.of(Maps.open(), UnitSystem.SI);
         assertEquals("The peak is 4.2 bar with every vessel: the house is open to the mains", chart.headline());

@@ -6,6 +6,7 @@ import io.github.heatswell.sizing.SizingTarget;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Supply;
+import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.UnitSystem;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -54,6 +55,15 @@ public final class Maps {
                 .vessel(Plants.vessel(8, 4))
                 .build();
         return few(PeakSurvey.builder(house));
+    }
+
+    /** A supply valve whose seat leaks. */
+    public static PeakMap creeping() {
+        Supply supply = Plants.supply(Supply.Arrangement.CHECK_VALVE, 4.2).toBuilder()
+                .seatLeakage(5, FlowUnit.MILLILITRE_PER_MINUTE)
+                .build();
+        return few(PeakSurvey.builder(
+                house().supply(supply).vessel(Plants.vessel(12, 3)).build()));
     }
 
     /** Two by two cells. */

@@ -61,7 +61,11 @@ final class MapStory {
                 .then(" Worst heat-up from a cold fill with every tap closed"
                         + (house.reliefValves().isEmpty() ? "" : ", relief valves taken out so that none hides a peak")
                         + ". Precharges are read at room temperature."
-                        + (faulty ? " The present vessel is taken as sound here, which it is not." : ""));
+                        + (faulty ? " The present vessel is taken as sound here, which it is not." : "")
+                        + (house.supply().seatLeakage() > 0
+                                ? " What leaks in past the supply valve after the heat-up raises the pressure further"
+                                        + " and is not on the map."
+                                : ""));
     }
 
     private Statement finding(PeakMap.Point point) {

@@ -156,9 +156,7 @@ class LogManglingTest {
                         "3:4: pressure: some numbers have a point, such as '4.200', and some a comma, such as '4,292'; write"
                                 + " all decimals with a point, and no thousands separator"),
                 Arguments.of(
-                        "days before months",
-                        dated("dd/MM/yyyy"),
-                        "is neither a date with a time nor a time of day"),
+                        "days before months", dated("dd/MM/yyyy"), "is neither a date with a time nor a time of day"),
                 Arguments.of(
                         "months before days", dated("MM/dd/yyyy"), "2:1: time: '03/04/2026 06:00' is neither a date"),
                 Arguments.of("dates with points", dated("dd.MM.yyyy"), "write 2026-01-31 06:30 or 06:30"),
