@@ -248,16 +248,21 @@ class DiagnosisResultTest {
         return result.best();
     }
 
-    /** The middle one of the first five temperatures, in degC here, within what liquid water has. */
+    /**
+     * The first reading of a line through the first five temperatures, in degC here: faulty ones among them count
+     * little, the first included, and the line stays within them and within what liquid water has.
+     */
     @Test
     void theTankStartsAsWarmAsTheLogBegins() {
         double[][] logged = {
             {20, Double.NaN, 23, 21, 90, 22, 95},
             {20, Double.NaN, Double.NaN, Double.NaN, Double.NaN, Double.NaN, Double.NaN},
             {-5, -5, -5, -5, -5, 30, 30},
-            {120, 120, 120, 120, 120, 30, 30}
+            {120, 120, 120, 120, 120, 30, 30},
+            {20, 21, 22, 23, 24, 25, 26},
+            {90, 20, 21, 22, 23, 24, 25}
         };
-        double[] starts = {22, 20, 0, 99};
+        double[] starts = {20, 20, 0, 99, 20, 20};
         for (int i = 0; i < logged.length; i++) {
             double[] kelvin = Arrays.stream(logged[i]).map(t -> t + 273.15).toArray();
             HypothesisFit fit = described(log().temperature(kelvin).build());
