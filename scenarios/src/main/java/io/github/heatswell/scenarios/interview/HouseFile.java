@@ -24,8 +24,8 @@ record HouseFile(Path path) {
 
     private static final String FINISHED = """
             # A house as its owner described it, written by: heatswell interview
-            # Change any line with a text editor. Run it again: heatswell run FILE%s
-            # A to B: any value between is equally likely. A +- B: within B of A, 95 %% sure.
+            # Change any line with a text editor. Run it again: heatswell run FILE
+            # A to B: any value between is equally likely. A +- B: within B of A, 95 % sure.
             """;
 
     private static final String UNFINISHED = """
@@ -64,7 +64,8 @@ record HouseFile(Path path) {
 
     /** Writes the finished file, complete or not at all. */
     void write(Answers answers, UnitSystem units) throws OutputException {
-        write(FINISHED.formatted(units == UnitSystem.US ? " -u us" : "") + "\n" + ScenarioText.of(answers, units));
+        write(FINISHED.replace("FILE", "FILE" + (units == UnitSystem.US ? " -u us" : "")) + "\n"
+                + ScenarioText.of(answers, units));
     }
 
     /** Writes the unfinished file, complete or not at all. */
