@@ -40,7 +40,6 @@ class LimitTest {
         assertTrue(limit.reached() && !limit.passed(), limit.toString());
     }
 
-    /** Regression: a valve that never opens limits nothing, also where it is set lowest. */
     /** A check that ends at a valve set to the tank's working pressure does not pass it, nor does the run. */
     @Test
     void roundingPassesNoLimit(@TempDir Path folder) throws IOException {
@@ -53,6 +52,7 @@ class LimitTest {
         assertFalse(page.contains("above the tank&#39;s working pressure is expected"), page);
     }
 
+    /** Regression: a valve that never opens limits nothing, also where it is set lowest. */
     @Test
     void aBlockedValveIsNoLimit() {
         RunResult run = Catalogue.read("orchard-lodge")
