@@ -1,12 +1,11 @@
 package io.github.heatswell.scenarios.report;
 
+import static io.github.heatswell.scenarios.report.StyleColours.contrast;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Set;
-import java.util.TreeSet;
-import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
 /** The style sheet: colours that can be read, and nothing from elsewhere. */
@@ -17,8 +16,8 @@ class StyleTest {
     /** Validation: WCAG 2.1, success criterion 1.4.3 (AA): text has a contrast of at least 4.5 to 1. */
     @Test
     void everyTextCanBeReadOnEveryBackground() {
-        Set<String> texts = colours("(?<![-\\w])color");
-        Set<String> backgrounds = colours("background");
+        Set<String> texts = StyleColours.of(css, "(?<![-\\w])color");
+        Set<String> backgrounds = StyleColours.of(css, "background");
         assertEquals(4, texts.size(), texts.toString());
         assertEquals(2, backgrounds.size(), backgrounds.toString());
         for (String text : texts) {
@@ -31,7 +30,7 @@ class StyleTest {
     /** Validation: WCAG 2.1, success criterion 1.4.11 (AA): what shows where to write or tick has at least 3 to 1. */
     @Test
     void boxesCanBeSeen() {
-        Set<String> borders = colours("border");
+        Set<String> borders = StyleColours.of(css, "border");
         assertTrue(borders.contains("#52626c"));
         for (String border : borders) {
             // Lines between the rows of a table only guide the eye; nothing depends on them.
@@ -51,30 +50,5 @@ class StyleTest {
     void nothingComesFromElsewhere() {
         assertFalse(css.contains("url(") || css.contains("@import") || css.contains("http"));
         assertFalse(css.contains("<") || css.contains("&"), "the page would no longer be well-formed");
-    }
-
-    private Set<String> colours(String property) {
-        Set<String> colours = new TreeSet<>();
-        Pattern.compile(property + "[a-z-]*:[^;]*?(#[0-9a-f]{6})")
-                .matcher(css)
-                .results()
-                .forEach(match -> colours.add(match.group(1)));
-        return colours;
-    }
-
-    private static double contrast(String one, String other) {
-        double a = luminance(one);
-        double b = luminance(other);
-        return (Math.max(a, b) + 0.05) / (Math.min(a, b) + 0.05);
-    }
-
-    private static double luminance(String colour) {
-        int rgb = Integer.parseInt(colour.substring(1), 16);
-        return 0.2126 * linear(rgb >> 16) + 0.7152 * linear(rgb >> 8 & 255) + 0.0722 * linear(rgb & 255);
-    }
-
-    private static double linear(int channel) {
-        double share = channel / 255.0;
-        return share <= 0.03928 ? share / 12.92 : Math.pow((share + 0.055) / 1.055, 2.4);
     }
 }

@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.teaching;
 
+import static io.github.heatswell.scenarios.report.StyleColours.contrast;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -12,6 +13,7 @@ import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.file.ScenarioReader;
 import io.github.heatswell.scenarios.report.ResultFile;
 import io.github.heatswell.scenarios.report.ResultFolder;
+import io.github.heatswell.scenarios.report.StyleColours;
 import io.github.heatswell.units.UnitSystem;
 import java.io.StringReader;
 import java.nio.file.Files;
@@ -440,8 +442,8 @@ class LessonSiteTest {
     void everythingCanBeReadOnItsBackground() {
         String css = Course.resource("lessons.css");
         assertFalse(css.contains("url(") || css.contains("@import") || css.contains("http"));
-        Set<String> backgrounds = colours(css, "background");
-        Set<String> texts = colours(css, "(?<![-\\w])(?:color|fill)");
+        Set<String> backgrounds = StyleColours.of(css, "background");
+        Set<String> texts = StyleColours.of(css, "(?<![-\\w])(?:color|fill)");
         assertTrue(texts.contains("#4c5b63") && backgrounds.contains("#f4f8f8"), texts + " on " + backgrounds);
         for (String text : texts) {
             for (String background : backgrounds) {
@@ -451,35 +453,10 @@ class LessonSiteTest {
                 assertTrue(contrast >= 4.5, text + " on " + background);
             }
         }
-        for (String line : colours(css, "stroke")) {
+        for (String line : StyleColours.of(css, "stroke")) {
             // The lines of the grid only guide the eye.
             assertTrue(line.equals("#d5dcdf") || contrast(line, "#ffffff") >= 3, line);
         }
-    }
-
-    private static Set<String> colours(String css, String property) {
-        Set<String> colours = new HashSet<>();
-        Pattern.compile(property + "[a-z-]*:[^;]*?(#[0-9a-f]{6})")
-                .matcher(css)
-                .results()
-                .forEach(match -> colours.add(match.group(1)));
-        return colours;
-    }
-
-    private static double contrast(String one, String other) {
-        double a = luminance(one);
-        double b = luminance(other);
-        return (Math.max(a, b) + 0.05) / (Math.min(a, b) + 0.05);
-    }
-
-    private static double luminance(String colour) {
-        int rgb = Integer.parseInt(colour.substring(1), 16);
-        return 0.2126 * linear(rgb >> 16) + 0.7152 * linear(rgb >> 8 & 255) + 0.0722 * linear(rgb & 255);
-    }
-
-    private static double linear(int channel) {
-        double share = channel / 255.0;
-        return share <= 0.03928 ? share / 12.92 : Math.pow((share + 0.055) / 1.055, 2.4);
     }
 
     @Test
