@@ -143,7 +143,7 @@ final class SpreadPicture {
     }
 
     private String reliefLine(double set) {
-        return "relief valve set, " + amounts.pressure(set) + ": reached by "
+        return "relief valve set, " + amounts.pressure(set) + ": reached in "
                 + percent(sampled.count() - sampled.countBelow(set));
     }
 
@@ -152,15 +152,20 @@ final class SpreadPicture {
         for (int i = sampled.count() - 1; i >= 0 && sampled.peakGauge(i) > limit; i--) {
             above++;
         }
-        return "working pressure, " + amounts.pressure(limit) + ": exceeded by " + percent(above);
+        return "working pressure, " + amounts.pressure(limit) + ": exceeded in " + percent(above);
     }
 
     /** So many samples, in whole percents that hide neither few nor nearly all. */
     private String percent(int samples) {
         long rounded = Math.round(PERCENT * samples / sampled.count());
         if (samples > 0 && rounded == 0) {
-            return "less than 1 %";
+            return "less than 1 % of samples";
         }
-        return samples < sampled.count() && rounded == PERCENT ? "more than 99 %" : rounded + " %";
+        if (samples == 0) {
+            return "no sample";
+        }
+        return samples < sampled.count() && rounded == PERCENT
+                ? "more than 99 % of samples"
+                : rounded + " % of samples";
     }
 }
