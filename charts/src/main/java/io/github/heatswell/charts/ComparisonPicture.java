@@ -12,7 +12,6 @@ import io.github.heatswell.charts.picture.Size;
 import io.github.heatswell.narrative.Moments;
 import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
@@ -95,7 +94,7 @@ final class ComparisonPicture {
                         run.name() + ": " + event.kind().description() + " "
                                 + moments.at(event.time()).text(amounts))));
         run.result()
-                .first(EventKind.RELIEF_OPENED)
+                .first(Event.Kind.RELIEF_OPENED)
                 .ifPresent(event -> marks.add(mark(run, Mark.Kind.RELIEF_OPENED, event, "")));
         return marks;
     }

@@ -1,7 +1,7 @@
 package io.github.heatswell.charts;
 
 import io.github.heatswell.result.Channel;
-import io.github.heatswell.result.Regime;
+import io.github.heatswell.result.Trace;
 import io.github.heatswell.simulation.SampleListener;
 import io.github.heatswell.system.HotWaterSystem;
 import java.util.ArrayList;
@@ -38,7 +38,7 @@ public final class DailyCollector implements SampleListener {
     }
 
     @Override
-    public void sample(double time, double[] values, Regime regime) {
+    public void sample(double time, double[] values, Trace.Regime regime) {
         Sample now = new Sample(time, values[PRESSURE] - atmosphere, values[TOP], values[RELIEVED], values[DRAWN]);
         if (last == null) {
             see(now);

@@ -14,8 +14,7 @@ import io.github.heatswell.charts.picture.Size;
 import io.github.heatswell.narrative.Moments;
 import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
-import io.github.heatswell.result.Extreme;
+import io.github.heatswell.result.Extremes;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
@@ -93,14 +92,14 @@ final class DaysPicture {
                         Mark.Kind.HAZARD,
                         event,
                         event.kind().description() + " " + on(event.time()) + ": the run ends")));
-        add(marks, EventKind.CUT_OUT_TRIPPED, Mark.Kind.CUT_OUT_TRIPPED, "cut-out trips ");
+        add(marks, Event.Kind.CUT_OUT_TRIPPED, Mark.Kind.CUT_OUT_TRIPPED, "cut-out trips ");
         add(
                 marks,
-                EventKind.WORKING_PRESSURE_EXCEEDED,
+                Event.Kind.WORKING_PRESSURE_EXCEEDED,
                 Mark.Kind.WORKING_PRESSURE_EXCEEDED,
                 (summary.system().tank().workingPressureGiven() ? "" : "assumed ") + "working pressure exceeded ");
-        add(marks, EventKind.VESSEL_BOTTOMED_OUT, Mark.Kind.VESSEL_FULL, "vessel first full ");
-        Extreme highest = summary.extremes().highestPressure();
+        add(marks, Event.Kind.VESSEL_BOTTOMED_OUT, Mark.Kind.VESSEL_FULL, "vessel first full ");
+        Extremes.Extreme highest = summary.extremes().highestPressure();
         boolean said =
                 marks.stream().anyMatch(mark -> Math.abs(mark.up() - gauge(highest.value())) <= 0.005 * mark.up());
         if (!said) {
@@ -110,7 +109,7 @@ final class DaysPicture {
         return marks;
     }
 
-    private void add(List<Mark> marks, EventKind event, Mark.Kind kind, String what) {
+    private void add(List<Mark> marks, Event.Kind event, Mark.Kind kind, String what) {
         summary.first(event).ifPresent(first -> marks.add(mark(kind, first, what + on(first.time()))));
     }
 

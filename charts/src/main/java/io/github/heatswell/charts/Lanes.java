@@ -3,7 +3,6 @@ package io.github.heatswell.charts;
 import io.github.heatswell.charts.picture.Bands;
 import io.github.heatswell.narrative.Moments;
 import io.github.heatswell.result.Interval;
-import io.github.heatswell.result.Phase;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.system.Heater;
 import io.github.heatswell.units.QuantityFormat;
@@ -28,10 +27,10 @@ final class Lanes {
     /** Lanes that concern the pressure: an open bypass, a valve discharging supply water, the supply shut off. */
     List<Bands> underPressure() {
         List<Bands> lanes = new ArrayList<>();
-        add(lanes, Bands.Kind.BYPASS, summary.joined(Phase.BYPASS_OPEN), "bypass open");
+        add(lanes, Bands.Kind.BYPASS, summary.joined(Interval.Phase.BYPASS_OPEN), "bypass open");
         String valve = summary.system().reliefValves().size() == 1 ? "relief valve runs" : "relief valves run";
         add(lanes, Bands.Kind.RELIEF, Interval.joined(summary.fedRelief()), valve + " on water from the supply");
-        add(lanes, Bands.Kind.SUPPLY_OFF, summary.joined(Phase.SUPPLY_SHUT_OFF), "supply shut off");
+        add(lanes, Bands.Kind.SUPPLY_OFF, summary.joined(Interval.Phase.SUPPLY_SHUT_OFF), "supply shut off");
         return lanes;
     }
 
@@ -39,8 +38,8 @@ final class Lanes {
     List<Bands> underTemperature() {
         List<Bands> lanes = new ArrayList<>();
         String what = summary.system().heater().energy() == Heater.Energy.GAS ? "burner on" : "element on";
-        add(lanes, Bands.Kind.HEATER, summary.joined(Phase.HEATER_ON), what);
-        List<Interval> draws = summary.intervals(Phase.DRAW);
+        add(lanes, Bands.Kind.HEATER, summary.joined(Interval.Phase.HEATER_ON), what);
+        List<Interval> draws = summary.intervals(Interval.Phase.DRAW);
         if (!draws.isEmpty()) {
             String label = (draws.size() == 1 ? "1 draw of " : draws.size() + " draws, ")
                     + amounts.volume(summary.totals().drawn())

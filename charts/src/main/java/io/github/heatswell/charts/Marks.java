@@ -3,8 +3,7 @@ package io.github.heatswell.charts;
 import io.github.heatswell.charts.picture.Mark;
 import io.github.heatswell.narrative.Moments;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
-import io.github.heatswell.result.Extreme;
+import io.github.heatswell.result.Extremes;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.QuantityFormat;
@@ -41,7 +40,7 @@ final class Marks {
                         hazard.kind().description() + " " + at(hazard.time()) + ": the run ends",
                         0)));
         marks.addAll(repeated(
-                events(EventKind.WORKING_PRESSURE_EXCEEDED, ""),
+                events(Event.Kind.WORKING_PRESSURE_EXCEEDED, ""),
                 Mark.Kind.WORKING_PRESSURE_EXCEEDED,
                 (result.system().tank().workingPressureGiven() ? "" : "assumed ") + "working pressure exceeded",
                 0));
@@ -49,7 +48,7 @@ final class Marks {
         for (int device = 0; device < valves.size(); device++) {
             addValve(marks, valves.get(device).name(), device, valves.size() == 1);
         }
-        marks.addAll(repeated(events(EventKind.VESSEL_BOTTOMED_OUT, ""), Mark.Kind.VESSEL_FULL, "vessel full", 0));
+        marks.addAll(repeated(events(Event.Kind.VESSEL_BOTTOMED_OUT, ""), Mark.Kind.VESSEL_FULL, "vessel full", 0));
         addHighest(marks);
         return marks;
     }
@@ -60,7 +59,7 @@ final class Marks {
     List<Mark> byTemperature() {
         List<Mark> marks = new ArrayList<>();
         result.events().stream()
-                .filter(event -> event.kind() == EventKind.CUT_OUT_TRIPPED)
+                .filter(event -> event.kind() == Event.Kind.CUT_OUT_TRIPPED)
                 .map(event -> onTemperature(
                         Mark.Kind.CUT_OUT_TRIPPED,
                         event,
@@ -90,9 +89,9 @@ final class Marks {
             if (own && event.kind().hasCause()) {
                 hot = event.openedByTemperature();
             }
-            if (own && !hot && event.kind() == EventKind.RELIEF_OPENED) {
+            if (own && !hot && event.kind() == Event.Kind.RELIEF_OPENED) {
                 openings.add(event);
-            } else if (own && !hot && event.kind() == EventKind.RELIEF_RESEATED) {
+            } else if (own && !hot && event.kind() == Event.Kind.RELIEF_RESEATED) {
                 reseatPressure.add(event);
             }
         }
@@ -104,7 +103,7 @@ final class Marks {
         }
     }
 
-    private List<Event> events(EventKind kind, String device) {
+    private List<Event> events(Event.Kind kind, String device) {
         return result.events().stream()
                 .filter(event -> event.kind() == kind && event.device().equals(device))
                 .toList();
@@ -144,7 +143,7 @@ final class Marks {
 
     /** The highest pressure is labelled unless another mark there says so. */
     private void addHighest(List<Mark> marks) {
-        Extreme highest = result.extremes().highestPressure();
+        Extremes.Extreme highest = result.extremes().highestPressure();
         boolean steady = result.extremes().isSteady();
         double value = gauge(highest.value());
         double time = scale.of(highest.time());

@@ -2,8 +2,6 @@ package io.github.heatswell.charts;
 
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
-import io.github.heatswell.result.Regime;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Trace;
 import io.github.heatswell.system.ReliefValve;
@@ -36,11 +34,11 @@ final class ReliefDrop {
     OptionalDouble end(int index) {
         Event opening = result.events().get(index);
         int sample = sampleAfter(opening.time());
-        if (opening.kind() != EventKind.RELIEF_OPENED || sample < 0 || interrupted(index, sample)) {
+        if (opening.kind() != Event.Kind.RELIEF_OPENED || sample < 0 || interrupted(index, sample)) {
             return OptionalDouble.empty();
         }
         Trace trace = result.trace();
-        boolean settled = trace.regime(sample) == Regime.RELIEVING
+        boolean settled = trace.regime(sample) == Trace.Regime.RELIEVING
                 && trace.value(Channel.PRESSURE_ABSOLUTE, sample) < opening.pressureAbsolute();
         double firstFlow = firstFlow(opening.device());
         if (!settled || !(firstFlow > 0)) {

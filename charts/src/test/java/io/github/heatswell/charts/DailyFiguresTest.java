@@ -6,9 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.charts.DailyFigures.Day;
 import io.github.heatswell.result.Channel;
-import io.github.heatswell.result.Regime;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.result.Trace;
 import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.UnitSystem;
@@ -100,7 +100,7 @@ class DailyFiguresTest {
         values[Channel.PRESSURE_ABSOLUTE.ordinal()] =
                 gaugeBar * 1e5 + SYSTEM.site().atmosphere();
         values[Channel.RELIEVED_TOTAL.ordinal()] = relievedLitres * 1e-3;
-        collector.sample(time, values, Regime.SEALED);
+        collector.sample(time, values, Trace.Regime.SEALED);
     }
 
     private static void assertDay(double lowest, double highest, double relieved, Day day) {

@@ -3,16 +3,9 @@ package io.github.heatswell.charts;
 import io.github.heatswell.result.Audit;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
-import io.github.heatswell.result.Extreme;
 import io.github.heatswell.result.Extremes;
-import io.github.heatswell.result.Numerics;
-import io.github.heatswell.result.OpeningCause;
-import io.github.heatswell.result.Regime;
-import io.github.heatswell.result.ReliefTotal;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;
-import io.github.heatswell.result.TimeGrid;
 import io.github.heatswell.result.Totals;
 import io.github.heatswell.result.Trace;
 import io.github.heatswell.system.HotWaterSystem;
@@ -49,16 +42,16 @@ public final class Handmade {
     }
 
     /** Adds an event at a gauge pressure (bar); a relief valve opens by pressure. */
-    public Handmade event(double time, EventKind kind, String device, double gauge) {
-        return event(time, kind, device, gauge, kind == EventKind.RELIEF_OPENED ? OpeningCause.PRESSURE : null);
+    public Handmade event(double time, Event.Kind kind, String device, double gauge) {
+        return event(time, kind, device, gauge, kind == Event.Kind.RELIEF_OPENED ? Event.OpeningCause.PRESSURE : null);
     }
 
     /** Adds the opening of a relief valve by hot water, at a gauge pressure (bar). */
-    public Handmade openedByTemperature(double time, EventKind kind, String device, double gauge) {
-        return event(time, kind, device, gauge, OpeningCause.TEMPERATURE);
+    public Handmade openedByTemperature(double time, Event.Kind kind, String device, double gauge) {
+        return event(time, kind, device, gauge, Event.OpeningCause.TEMPERATURE);
     }
 
-    private Handmade event(double time, EventKind kind, String device, double gauge, OpeningCause cause) {
+    private Handmade event(double time, Event.Kind kind, String device, double gauge, Event.OpeningCause cause) {
         double temperature = 285.15 + time / step;
         events.add(new Event(time, kind, device, absolute(gauge), temperature, Optional.ofNullable(cause)));
         return this;
@@ -95,7 +88,7 @@ public final class Handmade {
         for (Channel channel : Channel.values()) {
             columns.put(channel, new double[count]);
         }
-        List<Extreme> values = new ArrayList<>();
+        List<Extremes.Extreme> values = new ArrayList<>();
         for (int i = 0; i < count; i++) {
             columns.get(Channel.PRESSURE_ABSOLUTE)[i] = absolute(gaugeBar[i]);
             columns.get(Channel.WATER_MEAN)[i] = 285.15 + i;
@@ -104,10 +97,10 @@ public final class Handmade {
             columns.get(Channel.MAINS_ABSOLUTE)[i] = absolute(4.2);
             columns.get(Channel.GAUGE_READING)[i] = gaugeBar[i] * 1e5;
             columns.get(Channel.RELIEVED_TOTAL)[i] = count == 1 ? 0 : relieved * i / (count - 1);
-            values.add(new Extreme(absolute(gaugeBar[i]), i * step));
+            values.add(new Extremes.Extreme(absolute(gaugeBar[i]), i * step));
         }
-        events.forEach(event -> values.add(new Extreme(event.pressureAbsolute(), event.time())));
-        Comparator<Extreme> order = Comparator.comparingDouble(Extreme::value);
+        events.forEach(event -> values.add(new Extremes.Extreme(event.pressureAbsolute(), event.time())));
+        Comparator<Extremes.Extreme> order = Comparator.comparingDouble(Extremes.Extreme::value);
         RunSummary summary = new RunSummary(
                 system,
                 step * (count - 1),
@@ -115,25 +108,25 @@ public final class Handmade {
                 new Extremes(
                         Collections.max(values, order),
                         Collections.min(values, order),
-                        new Extreme(284.15 + count, step * (count - 1)),
-                        new Extreme(0, 0)),
+                        new Extremes.Extreme(284.15 + count, step * (count - 1)),
+                        new Extremes.Extreme(0, 0)),
                 new Totals(relief(), 0, returned, drawn, leaked, 0, 0, 0, 0, 0),
                 new Audit(0, 0, 0, 0),
-                new Numerics("by hand", 1e-9, 0, 0, 0),
+                new RunSummary.Numerics("by hand", 1e-9, 0, 0, 0),
                 Set.of());
-        TimeGrid grid = new TimeGrid(step, step * (count - 1));
-        return new RunResult(summary, new Trace(grid, columns, Collections.nCopies(count, Regime.SEALED)));
+        Trace.Grid grid = new Trace.Grid(step, step * (count - 1));
+        return new RunResult(summary, new Trace(grid, columns, Collections.nCopies(count, Trace.Regime.SEALED)));
     }
 
-    private List<ReliefTotal> relief() {
-        List<ReliefTotal> totals = new ArrayList<>();
+    private List<Totals.Relief> relief() {
+        List<Totals.Relief> totals = new ArrayList<>();
         system.reliefValves().forEach(valve -> {
             int openings = (int) events.stream()
-                    .filter(event -> event.kind() == EventKind.RELIEF_OPENED)
+                    .filter(event -> event.kind() == Event.Kind.RELIEF_OPENED)
                     .filter(event -> event.device().equals(valve.name()))
                     .count();
             double volume = openings == 0 ? 0 : relieved;
-            totals.add(new ReliefTotal(valve.name(), 1000 * volume, volume, openings));
+            totals.add(new Totals.Relief(valve.name(), 1000 * volume, volume, openings));
         });
         return totals;
     }

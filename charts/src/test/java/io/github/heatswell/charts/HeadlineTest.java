@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import io.github.heatswell.assessment.Doubts;
 import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.narrative.Narrative;
-import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefValve.LiftCharacteristic;
@@ -53,29 +53,29 @@ class HeadlineTest {
                 Arguments.of(
                         "Relief valve opens after 10 min and discharges 3.14 L",
                         Handmade.run(ONE, 600, 4.2, 7, 6.3)
-                                .event(600, EventKind.RELIEF_OPENED, "lid", 7)
+                                .event(600, Event.Kind.RELIEF_OPENED, "lid", 7)
                                 .relieved(3.14)),
                 Arguments.of(
                         "Relief valve opens at the start and discharges under 0.01 L",
                         Handmade.run(ONE, 600, 7, 6.3)
-                                .event(0, EventKind.RELIEF_OPENED, "lid", 7)
+                                .event(0, Event.Kind.RELIEF_OPENED, "lid", 7)
                                 .relieved(0.004)),
                 Arguments.of(
                         "Relief valve opens twice, first after 10 min, and discharges 0.42 L in all",
                         Handmade.run(ONE, 600, 4.2, 7, 7)
-                                .event(600, EventKind.RELIEF_OPENED, "lid", 7)
-                                .event(1200, EventKind.RELIEF_OPENED, "lid", 7)
+                                .event(600, Event.Kind.RELIEF_OPENED, "lid", 7)
+                                .event(1200, Event.Kind.RELIEF_OPENED, "lid", 7)
                                 .relieved(0.42)),
                 Arguments.of(
                         "Relief valve “cellar” opens after 10 min and discharges 3.14 L",
                         Handmade.run(TWO, 600, 4.2, 6.5)
-                                .event(600, EventKind.RELIEF_OPENED, "cellar", 6.5)
+                                .event(600, Event.Kind.RELIEF_OPENED, "cellar", 6.5)
                                 .relieved(3.14)),
                 Arguments.of(
                         "2 relief valves open, the first after 10 min, and discharge 4 L in all",
                         Handmade.run(TWO, 600, 4.2, 6.5, 7)
-                                .event(600, EventKind.RELIEF_OPENED, "cellar", 6.5)
-                                .event(1200, EventKind.RELIEF_OPENED, "lid", 7)
+                                .event(600, Event.Kind.RELIEF_OPENED, "cellar", 6.5)
+                                .event(1200, Event.Kind.RELIEF_OPENED, "lid", 7)
                                 .relieved(2)),
                 Arguments.of(
                         "Pressure peaks at 11.2 bar, 1.2 bar above the tank's working pressure",
@@ -84,34 +84,34 @@ class HeadlineTest {
                         "Pressure peaks at 11.2 bar, 1.2 bar above the tank's working pressure; relief valve opens"
                                 + " after 10 min and discharges 3.14 L",
                         Handmade.run(ONE, 600, 4.2, 11.2)
-                                .event(600, EventKind.RELIEF_OPENED, "lid", 11.2)
+                                .event(600, Event.Kind.RELIEF_OPENED, "lid", 11.2)
                                 .relieved(3.14)),
                 Arguments.of(
                         "Reaches the tank's test pressure of 20 bar after 22 min: no relief valve, no vessel",
-                        Handmade.run(BARE, 1320, 4.2, 20).event(1320, EventKind.TEST_PRESSURE_REACHED, "", 20)),
+                        Handmade.run(BARE, 1320, 4.2, 20).event(1320, Event.Kind.TEST_PRESSURE_REACHED, "", 20)),
                 Arguments.of(
                         "Reaches the tank's test pressure of 20 bar after 22 min: no relief valve",
-                        Handmade.run(VESSEL, 1320, 4.2, 20).event(1320, EventKind.TEST_PRESSURE_REACHED, "", 20)),
+                        Handmade.run(VESSEL, 1320, 4.2, 20).event(1320, Event.Kind.TEST_PRESSURE_REACHED, "", 20)),
                 Arguments.of(
                         "Reaches the tank's test pressure of 20 bar after 22 min: the open relief did not hold it",
                         Handmade.run(ONE, 1320, 4.2, 20)
-                                .event(600, EventKind.RELIEF_OPENED, "lid", 7)
-                                .event(1320, EventKind.TEST_PRESSURE_REACHED, "", 20)),
+                                .event(600, Event.Kind.RELIEF_OPENED, "lid", 7)
+                                .event(1320, Event.Kind.TEST_PRESSURE_REACHED, "", 20)),
                 Arguments.of(
                         "Reaches the tank's test pressure of 20 bar after 22 min: no relief valve opened",
-                        Handmade.run(ONE, 1320, 4.2, 20).event(1320, EventKind.TEST_PRESSURE_REACHED, "", 20)),
+                        Handmade.run(ONE, 1320, 4.2, 20).event(1320, Event.Kind.TEST_PRESSURE_REACHED, "", 20)),
                 Arguments.of(
                         "Water comes to the boil after 22 min, at 0.3 bar and a mean of 13 °C",
-                        Handmade.run(ONE, 1320, 4.2, 0.3).event(1320, EventKind.VAPOUR_FORMS, "", 0.3)),
+                        Handmade.run(ONE, 1320, 4.2, 0.3).event(1320, Event.Kind.VAPOUR_FORMS, "", 0.3)),
                 Arguments.of(
                         "Falls to the pressure of the surrounding air after 22 min",
-                        Handmade.run(ONE, 1320, 4.2, 0).event(1320, EventKind.ATMOSPHERE_REACHED, "", 0)),
+                        Handmade.run(ONE, 1320, 4.2, 0).event(1320, Event.Kind.ATMOSPHERE_REACHED, "", 0)),
                 Arguments.of(
                         "Water begins to freeze after 22 min",
-                        Handmade.run(ONE, 1320, 4.2, 5).event(1320, EventKind.WATER_FREEZES, "", 5)),
+                        Handmade.run(ONE, 1320, 4.2, 5).event(1320, Event.Kind.WATER_FREEZES, "", 5)),
                 Arguments.of(
                         "Water leaves the range of known water properties after 22 min, at 13 °C",
-                        Handmade.run(ONE, 1320, 4.2, 5).event(1320, EventKind.WATER_OUT_OF_RANGE, "", 5)));
+                        Handmade.run(ONE, 1320, 4.2, 5).event(1320, Event.Kind.WATER_OUT_OF_RANGE, "", 5)));
     }
 
     @ParameterizedTest
@@ -123,7 +123,7 @@ class HeadlineTest {
     @Test
     void bothUnitSystemsGoIntoOneSentence() {
         RunResult run = Handmade.run(ONE, 600, 4.2, 7, 6.3)
-                .event(600, EventKind.RELIEF_OPENED, "lid", 7)
+                .event(600, Event.Kind.RELIEF_OPENED, "lid", 7)
                 .relieved(3.14)
                 .result();
         assertEquals(
@@ -147,7 +147,7 @@ class HeadlineTest {
     void speaksInPoundsAndGallons() {
         RunResult calm = Handmade.run(ONE, 60, 4.2, 5.44).result();
         RunResult drips = Handmade.run(ONE, 600, 4.2, 7)
-                .event(600, EventKind.RELIEF_OPENED, "lid", 7)
+                .event(600, Event.Kind.RELIEF_OPENED, "lid", 7)
                 .relieved(3.14)
                 .result();
         assertEquals(
@@ -189,10 +189,10 @@ class HeadlineTest {
     @Test
     void putsHazardsFirst() {
         RunResult bursts = Handmade.run(BARE, 1320, 4.2, 20)
-                .event(1320, EventKind.TEST_PRESSURE_REACHED, "", 20)
+                .event(1320, Event.Kind.TEST_PRESSURE_REACHED, "", 20)
                 .result();
         RunResult later = Handmade.run(BARE, 2640, 4.2, 20)
-                .event(2640, EventKind.TEST_PRESSURE_REACHED, "", 20)
+                .event(2640, Event.Kind.TEST_PRESSURE_REACHED, "", 20)
                 .result();
         assertEquals(
                 "“bursts” reaches the tank's test pressure of 20 bar after 22 min; the relief valve stays shut with"
@@ -250,7 +250,7 @@ class HeadlineTest {
 
     private static RunResult drips(double litres) {
         return Handmade.run(ONE, 600, 4.2, 7)
-                .event(600, EventKind.RELIEF_OPENED, "lid", 7)
+                .event(600, Event.Kind.RELIEF_OPENED, "lid", 7)
                 .relieved(litres)
                 .result();
     }

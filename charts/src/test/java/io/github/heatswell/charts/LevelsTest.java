@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import io.github.heatswell.charts.picture.Level;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
@@ -19,12 +18,12 @@ class LevelsTest {
     void aHighValvesLinesLieWhereItOpensAndReseats() {
         RunSummary run = Houses.upstairs().summary();
         List<Level> levels = new Levels(run, QuantityFormat.unicode(UnitSystem.SI)).all();
-        assertEquals(bar(run, EventKind.RELIEF_OPENED), value(levels, Level.Kind.RELIEF_SET), 1e-8); // bar
+        assertEquals(bar(run, Event.Kind.RELIEF_OPENED), value(levels, Level.Kind.RELIEF_SET), 1e-8); // bar
         // a modulating valve counts as closed a hundredth of a pascal before it is
-        assertEquals(bar(run, EventKind.RELIEF_RESEATED), value(levels, Level.Kind.RELIEF_RESEAT), 2e-7); // bar
+        assertEquals(bar(run, Event.Kind.RELIEF_RESEATED), value(levels, Level.Kind.RELIEF_RESEAT), 2e-7); // bar
     }
 
-    private static double bar(RunSummary run, EventKind kind) {
+    private static double bar(RunSummary run, Event.Kind kind) {
         return run.events().stream()
                 .filter(event -> event.kind() == kind && event.device().equals("attic valve"))
                 .mapToDouble(Event::pressureAbsolute)

@@ -11,7 +11,6 @@ import io.github.heatswell.charts.picture.Panel;
 import io.github.heatswell.charts.picture.Picture;
 import io.github.heatswell.charts.picture.Points;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.system.HotWaterSystem;
@@ -60,8 +59,8 @@ class RunPictureTest {
     @Test
     void keepsTheSharpEdgeOfASnapBetweenSamples() {
         RunResult result = Handmade.run(SYSTEM, 60, 4.2, 6.5, 6.6)
-                .event(90, EventKind.RELIEF_OPENED, "lid", 7)
-                .event(90, EventKind.RELIEF_RESEATED, "lid", 6.3)
+                .event(90, Event.Kind.RELIEF_OPENED, "lid", 7)
+                .event(90, Event.Kind.RELIEF_RESEATED, "lid", 6.3)
                 .result();
         Points line = Chart.of(result, UnitSystem.SI)
                 .picture()
@@ -79,7 +78,7 @@ class RunPictureTest {
     @Test
     void showsTheFallWhenAModulatingValveOpensAsShortAsItWas() {
         RunResult coarse = Gallery.dripping();
-        double opened = coarse.first(EventKind.RELIEF_OPENED).orElseThrow().time();
+        double opened = coarse.first(Event.Kind.RELIEF_OPENED).orElseThrow().time();
         Points line = Chart.of(coarse, UnitSystem.SI)
                 .picture()
                 .upper()
@@ -110,7 +109,7 @@ class RunPictureTest {
     @Test
     void marksValvesWhereTheyOpenedAndReseated() {
         RunResult result = Gallery.dripping();
-        Event opened = result.first(EventKind.RELIEF_OPENED).orElseThrow();
+        Event opened = result.first(Event.Kind.RELIEF_OPENED).orElseThrow();
         List<Mark> marks = Chart.of(result, UnitSystem.SI).picture().upper().marks();
         assertEquals(Mark.Kind.RELIEF_OPENED, marks.get(0).kind());
         assertEquals(opened.time() / 60, marks.get(0).across(), 1e-9);
@@ -171,7 +170,7 @@ class RunPictureTest {
 
     @Test
     void warnsOfEveryHazard() {
-        for (EventKind kind : EventKind.values()) {
+        for (Event.Kind kind : Event.Kind.values()) {
             if (kind.endsRun()) {
                 RunResult result =
                         Handmade.run(SYSTEM, 60, 4.2, 5).event(60, kind, "", 5).result();
@@ -242,7 +241,7 @@ class RunPictureTest {
                 .bands()
                 .get(0);
         long switchedOn = Gallery.week().events().stream()
-                .filter(event -> event.kind() == EventKind.HEATER_ON)
+                .filter(event -> event.kind() == Event.Kind.HEATER_ON)
                 .count();
         assertEquals(switchedOn, bands.spans().size());
         assertTrue(bands.label().matches("burner on \\d+ times, .* in all"), bands.label());
@@ -268,7 +267,7 @@ class RunPictureTest {
     @Test
     void drawsARunOfASingleSample() {
         RunResult result = Handmade.run(SYSTEM, 60, 4.2)
-                .event(0, EventKind.VAPOUR_FORMS, "", 4.2)
+                .event(0, Event.Kind.VAPOUR_FORMS, "", 4.2)
                 .result();
         Picture picture = Chart.of(result, UnitSystem.SI).picture();
         assertTrue(picture.across().to() > 0);

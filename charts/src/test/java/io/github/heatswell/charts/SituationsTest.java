@@ -8,7 +8,7 @@ import io.github.heatswell.charts.table.ComparisonTable;
 import io.github.heatswell.charts.table.EventTable;
 import io.github.heatswell.narrative.Moments;
 import io.github.heatswell.narrative.Narrative;
-import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.system.HotWaterSystem;
@@ -94,7 +94,7 @@ class SituationsTest {
     @Test
     void warnsOfAValveThatChatters() {
         RunResult result = Handmade.run(Houses.snapDay().system(), 60, 4.2, 7)
-                .event(60, EventKind.RELIEF_CHATTERS, "expansion valve", 7)
+                .event(60, Event.Kind.RELIEF_CHATTERS, "expansion valve", 7)
                 .result();
         assertEquals(
                 "Relief valve chatters after 1 min: it opens and closes several times a second, at 7 bar",

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.system.ReliefValve.LiftCharacteristic;
 import io.github.heatswell.units.UnitSystem;
@@ -107,7 +107,7 @@ class SvgTest {
                         60,
                         4.2,
                         7)
-                .event(60, EventKind.RELIEF_OPENED, name, 7)
+                .event(60, Event.Kind.RELIEF_OPENED, name, 7)
                 .result();
         String text = words(parse(svg(Chart.of(result, UnitSystem.SI))));
         assertTrue(text.contains("<b>&\"'"), "markup is only text");

@@ -1,9 +1,8 @@
 package io.github.heatswell.ageing;
 
 import io.github.heatswell.assessment.PrechargeTarget;
-import io.github.heatswell.result.BalanceCount;
+import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.system.ExpansionVessel;
@@ -28,9 +27,9 @@ final class Ageing {
     private final ExpansionVessel vessel;
     private final Duration run;
     private final Seasons seasons;
-    private final BalanceCount count;
+    private final Balances.Count count;
 
-    Ageing(HotWaterSystem house, Duration run, double mainsSwing, BalanceCount count) {
+    Ageing(HotWaterSystem house, Duration run, double mainsSwing, Balances.Count count) {
         this.house = house;
         this.run = run;
         this.count = count;
@@ -110,18 +109,18 @@ final class Ageing {
     }
 
     /** The hazard in which the worst day of any month ends with this charge (Pa, gauge), the earliest month's first. */
-    Optional<EventKind> hazardAt(double precharge) {
+    Optional<Event.Kind> hazardAt(double precharge) {
         return IntStream.range(0, MONTHS)
                 .mapToObj(month -> alarm(run(seasons.worstDay(month), vessel.volume(), precharge)))
                 .flatMap(Optional::stream)
-                .filter(EventKind::endsRun)
+                .filter(Event.Kind::endsRun)
                 .findFirst();
     }
 
-    private static Optional<EventKind> alarm(RunSummary found) {
+    private static Optional<Event.Kind> alarm(RunSummary found) {
         return found.events().stream()
                 .map(Event::kind)
-                .filter(kind -> kind.endsRun() || kind == EventKind.WORKING_PRESSURE_EXCEEDED)
+                .filter(kind -> kind.endsRun() || kind == Event.Kind.WORKING_PRESSURE_EXCEEDED)
                 .reduce((first, second) -> second.endsRun() ? second : first);
     }
 

@@ -1,7 +1,7 @@
 package io.github.heatswell.ageing;
 
 import io.github.heatswell.assessment.PrechargeTarget;
-import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.Event;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -24,7 +24,7 @@ public record ChargeLimit(
         OptionalDouble lowestGauge,
         OptionalDouble rechargeBelowGauge,
         OptionalDouble pumpToGauge,
-        Optional<EventKind> hazardWhenPumped,
+        Optional<Event.Kind> hazardWhenPumped,
         OptionalDouble rechargeAfter) {
 
     /** Margin above the limit at which to recharge (Pa, difference): common practice, no source. */
@@ -42,7 +42,7 @@ public record ChargeLimit(
         if (!target.isAllowed()) {
             return unpumped(OptionalDouble.of(limit), Optional.empty());
         }
-        Optional<EventKind> hazard = house.hazardAt(target.pumpToGauge());
+        Optional<Event.Kind> hazard = house.hazardAt(target.pumpToGauge());
         if (hazard.isPresent()) {
             return unpumped(OptionalDouble.of(limit), hazard);
         }
@@ -57,7 +57,7 @@ public record ChargeLimit(
                 OptionalDouble.of(after));
     }
 
-    private static ChargeLimit unpumped(OptionalDouble limit, Optional<EventKind> hazard) {
+    private static ChargeLimit unpumped(OptionalDouble limit, Optional<Event.Kind> hazard) {
         return new ChargeLimit(limit, OptionalDouble.empty(), OptionalDouble.empty(), hazard, OptionalDouble.empty());
     }
 

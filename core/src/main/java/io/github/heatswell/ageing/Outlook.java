@@ -1,7 +1,7 @@
 package io.github.heatswell.ageing;
 
 import io.github.heatswell.assessment.PrechargeTarget;
-import io.github.heatswell.result.BalanceCount;
+import io.github.heatswell.result.Balances;
 import io.github.heatswell.simulation.Workers;
 import io.github.heatswell.study.Distribution;
 import io.github.heatswell.study.SampleFailedException;
@@ -82,7 +82,7 @@ public final class Outlook {
      * @throws io.github.heatswell.simulation.SimulationException if the equations could not be integrated
      */
     public OutlookResult simulate() {
-        BalanceCount count = new BalanceCount();
+        Balances.Count count = new Balances.Count();
         Ageing ageing = new Ageing(house, run, mainsSwing, count);
         Study uncertain = uncertain(count);
         Courses courses = new Courses(ageing, Workers.of(uncertain.threads()));
@@ -115,7 +115,7 @@ public final class Outlook {
         }
     }
 
-    private Study uncertain(BalanceCount count) {
+    private Study uncertain(Balances.Count count) {
         Study.Builder study = Study.builder()
                 .samples(128)
                 .inputs(inputs)
@@ -125,7 +125,7 @@ public final class Outlook {
         return studied.apply(study).build();
     }
 
-    private double[] firstDripping(double[] values, BalanceCount count) {
+    private double[] firstDripping(double[] values, Balances.Count count) {
         PrechargeLoss loss = fading.quantile(values[inputs.size()]);
         try {
             HotWaterSystem deviated = deviating.apply(Arrays.copyOf(values, inputs.size()));

@@ -1,6 +1,6 @@
 package io.github.heatswell.ageing;
 
-import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.Event;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -22,7 +22,7 @@ public record OutlookMonth(
         double prechargeGauge,
         double peakGauge,
         double relievedDaily,
-        Optional<EventKind> alarm) {
+        Optional<Event.Kind> alarm) {
 
     /** How many months a year has. */
     public static final int MONTHS_OF_YEAR = 12;
@@ -59,7 +59,7 @@ public record OutlookMonth(
      * @return true if what follows is beyond what the model describes
      */
     public boolean isHazard() {
-        return alarm.filter(EventKind::endsRun).isPresent();
+        return alarm.filter(Event.Kind::endsRun).isPresent();
     }
 
     /**

@@ -1,7 +1,6 @@
 package io.github.heatswell.assessment;
 
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.system.Element;
 import io.github.heatswell.system.ExpansionVessel;
@@ -235,7 +234,7 @@ final class AssessmentContext {
     boolean overheats() {
         return house.heater().thermostatStuck()
                 || hottest().orElse(0) > BoilingRule.boilsInTheOpen(this)
-                || run.flatMap(summary -> summary.first(EventKind.CUT_OUT_TRIPPED))
+                || run.flatMap(summary -> summary.first(Event.Kind.CUT_OUT_TRIPPED))
                         .isPresent()
                 || run.filter(summary -> summary.events().stream().anyMatch(Event::openedByTemperature))
                         .isPresent();

@@ -4,7 +4,7 @@ import static io.github.heatswell.assessment.Measure.gauge;
 import static io.github.heatswell.assessment.Measure.temperature;
 
 import io.github.heatswell.citation.Citation;
-import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.Event;
 import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.water.Saturation;
 import java.util.function.Consumer;
@@ -23,7 +23,7 @@ final class BoilingRule implements Rule {
 
     @Override
     public void look(AssessmentContext subject, Consumer<Finding> found) {
-        if (subject.run.flatMap(run -> run.first(EventKind.VAPOUR_FORMS)).isPresent()) {
+        if (subject.run.flatMap(run -> run.first(Event.Kind.VAPOUR_FORMS)).isPresent()) {
             return;
         }
         double hottest = subject.run

@@ -1,6 +1,6 @@
 package io.github.heatswell.assessment;
 
-import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunSummary;
 
 /** What to do beside a tank that nobody should go near. */
@@ -22,9 +22,9 @@ final class Emergency {
     static String advice(AssessmentContext subject) {
         boolean lost = subject.run
                 .flatMap(RunSummary::hazard)
-                .filter(event -> event.kind() == EventKind.VAPOUR_FORMS
-                        || event.kind() == EventKind.TEST_PRESSURE_REACHED
-                        || event.kind() == EventKind.WATER_OUT_OF_RANGE)
+                .filter(event -> event.kind() == Event.Kind.VAPOUR_FORMS
+                        || event.kind() == Event.Kind.TEST_PRESSURE_REACHED
+                        || event.kind() == Event.Kind.WATER_OUT_OF_RANGE)
                 .isPresent();
         return lost ? LET_NOTHING_IN : LEAVE_THE_FEED;
     }

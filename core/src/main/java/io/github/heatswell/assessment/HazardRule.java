@@ -5,7 +5,6 @@ import static io.github.heatswell.assessment.Measure.temperature;
 
 import io.github.heatswell.citation.Citation;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunSummary;
 import java.util.function.Consumer;
 
@@ -30,7 +29,7 @@ final class HazardRule implements Rule {
     public void look(AssessmentContext subject, Consumer<Finding> found) {
         subject.run.ifPresent(run -> {
             run.hazard().ifPresent(event -> found.accept(hazard(run, event)));
-            run.first(EventKind.CUT_OUT_TRIPPED).ifPresent(event -> found.accept(cutOut(subject, event)));
+            run.first(Event.Kind.CUT_OUT_TRIPPED).ifPresent(event -> found.accept(cutOut(subject, event)));
         });
     }
 

@@ -4,7 +4,7 @@ import static io.github.heatswell.assessment.Measure.gauge;
 import static io.github.heatswell.assessment.Measure.volume;
 
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.Phase;
+import io.github.heatswell.result.Interval;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.ReliefValve;
@@ -60,7 +60,7 @@ final class VesselSizeRule implements Rule {
     }
 
     private static boolean bottomedOut(RunSummary run) {
-        return !run.intervals(Phase.VESSEL_FULL).isEmpty();
+        return !run.intervals(Interval.Phase.VESSEL_FULL).isEmpty();
     }
 
     private static boolean reliefOpened(AssessmentContext subject, RunSummary run) {

@@ -3,8 +3,8 @@ package io.github.heatswell.assessment;
 import static io.github.heatswell.assessment.Measure.time;
 import static io.github.heatswell.assessment.Measure.volume;
 
-import io.github.heatswell.result.ReliefTotal;
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.result.Totals;
 import io.github.heatswell.units.TemperatureUnit;
 import java.util.function.Consumer;
 
@@ -46,7 +46,7 @@ final class WaterLossRule implements Rule {
         double times = days ? DAYS * DAY / run.end() : DAYS;
         Measure year = volume(run.totals().relieved() * times);
         int openings =
-                run.totals().relief().stream().mapToInt(ReliefTotal::openings).sum();
+                run.totals().relief().stream().mapToInt(Totals.Relief::openings).sum();
         String opened =
                 openings == 0 ? "without opening" : openings == 1 ? "in 1 opening" : "in " + openings + " openings";
         boolean used = !subject.house.draws().draws().isEmpty();

@@ -1,10 +1,9 @@
 package io.github.heatswell.checksheet;
 
-import io.github.heatswell.result.BalanceCount;
+import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
-import io.github.heatswell.result.Extreme;
+import io.github.heatswell.result.Extremes;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.simulation.Simulation;
@@ -43,7 +42,7 @@ final class CheckRun {
     private final CheckProcedure procedure;
     private final HotWaterSystem house;
     private final double closed;
-    private final BalanceCount count = new BalanceCount();
+    private final Balances.Count count = new Balances.Count();
 
     CheckRun(CheckProcedure procedure, HotWaterSystem house) {
         this.procedure = procedure;
@@ -132,7 +131,7 @@ final class CheckRun {
     /** The pressure at which the feed came to rest: where it closed, or, if it stays open, what it holds. */
     private Reading afterDraw(RunResult run) {
         return run.events().stream()
-                .filter(event -> event.kind() == EventKind.SUPPLY_CLOSED)
+                .filter(event -> event.kind() == Event.Kind.SUPPLY_CLOSED)
                 .filter(event -> event.time() >= closed - SAME_MOMENT && event.time() <= closed + SETTLING)
                 .findFirst()
                 .map(event -> new Reading(
@@ -156,7 +155,7 @@ final class CheckRun {
 
     /** The highest pressure after the taps were closed; the run ends with the heat-up. */
     private Reading peak(RunResult run) {
-        Extreme highest = run.extremes().highestPressure();
+        Extremes.Extreme highest = run.extremes().highestPressure();
         if (highest.time() >= closed - SAME_MOMENT) {
             return new Reading(ReadingKind.PEAK, run.gauge(highest.value()), Math.max(0, highest.time() - closed));
         }
@@ -176,9 +175,9 @@ final class CheckRun {
     /** When the heater first went off after the draw with no other element going on. */
     private Optional<Event> heatedUp(RunSummary run) {
         return run.events().stream()
-                .filter(event -> event.kind() == EventKind.HEATER_OFF && event.time() > closed)
+                .filter(event -> event.kind() == Event.Kind.HEATER_OFF && event.time() > closed)
                 .filter(event -> run.events().stream()
-                        .noneMatch(other -> other.kind() == EventKind.HEATER_ON
+                        .noneMatch(other -> other.kind() == Event.Kind.HEATER_ON
                                 && Math.abs(other.time() - event.time()) <= HANDING_OVER))
                 .findFirst();
     }
@@ -187,7 +186,7 @@ final class CheckRun {
         double before =
                 run.end() < closed ? 0 : run.trace().value(Channel.RELIEVED_TOTAL, (int) Math.rint(closed / 60));
         OptionalDouble first = run.events().stream()
-                .filter(event -> event.kind() == EventKind.RELIEF_OPENED && event.time() >= closed - SAME_MOMENT)
+                .filter(event -> event.kind() == Event.Kind.RELIEF_OPENED && event.time() >= closed - SAME_MOMENT)
                 .mapToDouble(event -> Math.max(0, event.time() - closed))
                 .findFirst();
         return new CheckSheet.Drips(run.totals().relieved() - before, whenCold, first);

@@ -1,6 +1,6 @@
 package io.github.heatswell.diagnosis;
 
-import io.github.heatswell.result.Regime;
+import io.github.heatswell.result.Trace;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -85,11 +85,11 @@ public record Evidence(Part part, double from, int count, double meanDifference,
         }
 
         private Part part(int i) {
-            Regime regime = best.regimes()[i];
-            if (regime == Regime.RELIEVING) {
+            Trace.Regime regime = best.regimes()[i];
+            if (regime == Trace.Regime.RELIEVING) {
                 return Part.VALVE_OPEN;
             }
-            if (regime != Regime.SEALED) {
+            if (regime != Trace.Regime.SEALED) {
                 return Part.AT_SUPPLY;
             }
             int next = Math.min(i + 1, log.count() - 1);

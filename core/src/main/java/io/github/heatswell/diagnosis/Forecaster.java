@@ -1,10 +1,10 @@
 package io.github.heatswell.diagnosis;
 
-import io.github.heatswell.result.BalanceCount;
+import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.Channel;
-import io.github.heatswell.result.EventKind;
-import io.github.heatswell.result.Regime;
+import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.result.Trace;
 import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.system.HotWaterSystem;
 import java.time.Duration;
@@ -27,20 +27,21 @@ final class Forecaster {
 
     private final PressureLog log;
     private final Set<SiteCheck> checks;
-    private final BalanceCount count;
+    private final Balances.Count count;
     private HotWaterSystem lastHouse;
     private double lastStart;
     private Course last;
 
     /** A forecaster for a log, which may be null, and readings on site. */
-    Forecaster(PressureLog log, Set<SiteCheck> checks, BalanceCount count) {
+    Forecaster(PressureLog log, Set<SiteCheck> checks, Balances.Count count) {
         this.log = log;
         this.checks = checks;
         this.count = count;
     }
 
     /** The samples of one run. */
-    private record Course(double step, double[] gauge, double[] top, Regime[] regimes, int count, RunSummary summary) {
+    private record Course(
+            double step, double[] gauge, double[] top, Trace.Regime[] regimes, int count, RunSummary summary) {
 
         double between(double[] values, double time) {
             double place = Math.max(0, time / step);
@@ -52,7 +53,7 @@ final class Forecaster {
             return values[before] + share * (values[before + 1] - values[before]);
         }
 
-        Regime regime(double time) {
+        Trace.Regime regime(double time) {
             return regimes[(int) Math.max(0, Math.min(time / step, count - 1.0))];
         }
     }
@@ -66,18 +67,18 @@ final class Forecaster {
     Forecast of(HotWaterSystem house, double start) {
         Map<SiteCheck, Double> spots = checks.isEmpty() ? Map.of() : new Spots(house, count).read(checks);
         if (log == null) {
-            return new Forecast(new double[0], new double[0], new Regime[0], Double.NaN, spots);
+            return new Forecast(new double[0], new double[0], new Trace.Regime[0], Double.NaN, spots);
         }
         Course course = course(house, start);
         int count = log.count();
         double[] gauge = new double[count];
         double[] temperature = new double[count];
-        Regime[] regimes = new Regime[count];
+        Trace.Regime[] regimes = new Trace.Regime[count];
         for (int i = 0; i < count; i++) {
             double time = log.time(i) - start;
             gauge[i] = course.between(course.gauge, time);
             temperature[i] = course.between(course.top, time);
-            regimes[i] = time < 0 ? Regime.FED : course.regime(time);
+            regimes[i] = time < 0 ? Trace.Regime.FED : course.regime(time);
         }
         return new Forecast(gauge, temperature, regimes, firstBurn(course.summary), spots);
     }
@@ -100,7 +101,7 @@ final class Forecaster {
         int most = (int) Math.ceil(duration / used) + 2;
         double[] gauge = new double[most];
         double[] top = new double[most];
-        Regime[] regimes = new Regime[most];
+        Trace.Regime[] regimes = new Trace.Regime[most];
         int[] count = new int[1];
         RunSummary summary =
                 Simulation.of(house, millis(duration)).sampledEvery(millis(used)).stream((time, values, regime) -> {
@@ -114,8 +115,8 @@ final class Forecaster {
     }
 
     private static double firstBurn(RunSummary summary) {
-        double on = summary.first(EventKind.HEATER_ON).map(e -> e.time()).orElse(0.0);
-        return summary.first(EventKind.HEATER_OFF).map(e -> e.time() - on).orElse(Double.NaN);
+        double on = summary.first(Event.Kind.HEATER_ON).map(e -> e.time()).orElse(0.0);
+        return summary.first(Event.Kind.HEATER_OFF).map(e -> e.time() - on).orElse(Double.NaN);
     }
 
     static Duration millis(double seconds) {
@@ -137,5 +138,9 @@ final class Forecaster {
      * @param spots the readings on site that were asked for
      */
     record Forecast(
-            double[] gauge, double[] temperature, Regime[] regimes, double firstBurn, Map<SiteCheck, Double> spots) {}
+            double[] gauge,
+            double[] temperature,
+            Trace.Regime[] regimes,
+            double firstBurn,
+            Map<SiteCheck, Double> spots) {}
 }

@@ -1,6 +1,5 @@
 package io.github.heatswell.diagnosis;
 
-import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.system.HotWaterSystem;
 import java.util.ArrayList;
@@ -71,7 +70,7 @@ public record InstalledCheck(List<Line> lines, Balances balances) {
         if (readings.isEmpty()) {
             throw new IllegalArgumentException("a check of the installation needs at least one reading");
         }
-        BalanceCount count = new BalanceCount();
+        Balances.Count count = new Balances.Count();
         Map<SiteCheck, Double> planned =
                 new EnumMap<>(new Spots(plan, count).read(readings.all().keySet()));
         List<Line> lines = new ArrayList<>();

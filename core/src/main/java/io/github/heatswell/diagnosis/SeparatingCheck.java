@@ -1,6 +1,6 @@
 package io.github.heatswell.diagnosis;
 
-import io.github.heatswell.result.BalanceCount;
+import io.github.heatswell.result.Balances;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefValve;
 import java.util.EnumSet;
@@ -46,7 +46,7 @@ public record SeparatingCheck(
 
     /** The check with the least effort that two houses would clearly answer differently; if none is clear, none. */
     static Optional<SeparatingCheck> between(
-            HypothesisFit first, HypothesisFit second, Set<SiteCheck> done, BalanceCount count) {
+            HypothesisFit first, HypothesisFit second, Set<SiteCheck> done, Balances.Count count) {
         Set<SiteCheck> left = EnumSet.allOf(SiteCheck.class);
         left.removeAll(done);
         // a heat-up from cold shows more, and takes no draw

@@ -4,7 +4,7 @@ import io.github.heatswell.checksheet.CheckProcedure;
 import io.github.heatswell.checksheet.CheckSheet;
 import io.github.heatswell.checksheet.Reading;
 import io.github.heatswell.checksheet.ReadingKind;
-import io.github.heatswell.result.BalanceCount;
+import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.simulation.Simulation;
@@ -28,11 +28,11 @@ final class Spots {
 
     private final HotWaterSystem house;
     private final double atmosphere;
-    private final BalanceCount count;
+    private final Balances.Count count;
     private Heating heating;
     private CheckSheet sheet;
 
-    Spots(HotWaterSystem house, BalanceCount count) {
+    Spots(HotWaterSystem house, Balances.Count count) {
         this.house = house;
         this.count = count;
         atmosphere = house.site().atmosphere();

@@ -1,6 +1,6 @@
 package io.github.heatswell.diagnosis;
 
-import io.github.heatswell.result.BalanceCount;
+import io.github.heatswell.result.Balances;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -32,7 +32,7 @@ final class Target {
     private final PressureLog log;
     private final SpotReadings spots;
     private final int block;
-    private final BalanceCount count;
+    private final Balances.Count count;
     private final double[] blockUncertainty;
     private final List<Integer> withTemperature = new ArrayList<>();
     private final double firstBurn;
@@ -45,7 +45,7 @@ final class Target {
      * @param spots the readings on site
      * @param block how many readings of the log are taken together
      */
-    private Target(PressureLog log, SpotReadings spots, int block, BalanceCount count) {
+    private Target(PressureLog log, SpotReadings spots, int block, Balances.Count count) {
         this.log = log;
         this.spots = spots;
         this.block = block;
@@ -66,7 +66,7 @@ final class Target {
                 log,
                 spots,
                 log == null ? 1 : Math.max(1, Math.min(FINE, log.count() / FINE_BLOCKS)),
-                new BalanceCount());
+                new Balances.Count());
     }
 
     /** The same readings taken together in long blocks, which leads a search past what is small. */
@@ -99,7 +99,7 @@ final class Target {
     }
 
     /** Counts the runs that are held against the readings. */
-    BalanceCount balances() {
+    Balances.Count balances() {
         return count;
     }
 

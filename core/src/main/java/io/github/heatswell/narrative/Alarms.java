@@ -11,7 +11,6 @@ import io.github.heatswell.assessment.Severity;
 import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.result.Audit;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunSummary;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -43,7 +42,7 @@ final class Alarms {
         boolean told = findings.stream()
                 .anyMatch(finding -> finding.id().equals(EXCEEDED) && finding.severity() == Severity.HAZARD);
         boolean given = run.system().tank().workingPressureGiven(); // if not, a finding asks to read the plate
-        run.first(EventKind.WORKING_PRESSURE_EXCEEDED)
+        run.first(Event.Kind.WORKING_PRESSURE_EXCEEDED)
                 .filter(event -> given && !told)
                 .ifPresent(event -> alarms.add(Alarm.of(Alarm.Level.WARNING, passed(run, event))));
         if (!run.audit().closes()) {

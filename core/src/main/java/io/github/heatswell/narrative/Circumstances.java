@@ -7,11 +7,9 @@ import static io.github.heatswell.assessment.Statement.plain;
 
 import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.Interval;
-import io.github.heatswell.result.Phase;
-import io.github.heatswell.result.ReliefTotal;
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.result.Totals;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefFault;
@@ -46,7 +44,7 @@ final class Circumstances {
 
     /** The shut-off of the heater for good. */
     Optional<Statement> cutOut() {
-        return summary.first(EventKind.CUT_OUT_TRIPPED).map(tripped -> {
+        return summary.first(Event.Kind.CUT_OUT_TRIPPED).map(tripped -> {
             Statement stops = plain("cut-out stops the heater ").then(moments.at(tripped.time()));
             return system.heater().cutOut().isPresent()
                     ? stops.then(" at ")
@@ -78,7 +76,7 @@ final class Circumstances {
         if (volume < DROP || system.supply().arrangement() == Arrangement.DIRECT) {
             return Optional.empty();
         }
-        String how = summary.first(EventKind.BYPASS_OPENED).isPresent()
+        String how = summary.first(Event.Kind.BYPASS_OPENED).isPresent()
                 ? "the bypass returns "
                 : "the leaking seat of the feed lets back ";
         return Optional.of(plain(how).then(volume(volume)).then(" to the mains"));
@@ -102,7 +100,7 @@ final class Circumstances {
         boolean vessel = system.vessel()
                 .filter(found -> found.condition() == ExpansionVessel.Condition.SOUND)
                 .isPresent();
-        boolean heated = summary.first(EventKind.HEATER_ON).isPresent();
+        boolean heated = summary.first(Event.Kind.HEATER_ON).isPresent();
         return closed
                 && !vessel
                 && heated
@@ -112,7 +110,7 @@ final class Circumstances {
 
     /** What was drawn; over many days it is no news. */
     Optional<Statement> draws() {
-        int count = summary.intervals(Phase.DRAW).size();
+        int count = summary.intervals(Interval.Phase.DRAW).size();
         if (count == 0 || summary.end() > MAX_DRAW_DAYS) {
             return Optional.empty();
         }
@@ -127,7 +125,7 @@ final class Circumstances {
         for (ReliefValve valve : system.reliefValves()) {
             double volume = summary.totals().relief().stream()
                     .filter(total -> total.name().equals(valve.name()))
-                    .mapToDouble(ReliefTotal::volume)
+                    .mapToDouble(Totals.Relief::volume)
                     .sum();
             String name = only ? "relief valve" : "“" + valve.name() + "”";
             if (valve.condition() == ReliefFault.Condition.STUCK_OPEN) {
@@ -146,6 +144,6 @@ final class Circumstances {
     }
 
     private List<Interval> outages() {
-        return summary.intervals(Phase.SUPPLY_SHUT_OFF);
+        return summary.intervals(Interval.Phase.SUPPLY_SHUT_OFF);
     }
 }

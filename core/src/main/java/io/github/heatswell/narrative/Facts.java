@@ -6,7 +6,7 @@ import static io.github.heatswell.assessment.Measure.volume;
 import static io.github.heatswell.assessment.Statement.plain;
 
 import io.github.heatswell.assessment.Statement;
-import io.github.heatswell.result.Phase;
+import io.github.heatswell.result.Interval;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
@@ -40,7 +40,7 @@ final class Facts {
         List<Statement> parts = new ArrayList<>(facts.ofHouse());
         facts.draws().ifPresent(parts::add);
         Statement all = sentence(parts);
-        return summary.intervals(Phase.VESSEL_FULL).stream()
+        return summary.intervals(Interval.Phase.VESSEL_FULL).stream()
                 .findFirst()
                 .map(first -> all.then(" The vessel is full ")
                         .then(Moments.of(summary.system(), summary.end()).at(first.from()))

@@ -7,8 +7,7 @@ import static io.github.heatswell.assessment.Statement.plain;
 import io.github.heatswell.assessment.Measure;
 import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
-import io.github.heatswell.result.Phase;
+import io.github.heatswell.result.Interval;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefFault;
@@ -65,7 +64,7 @@ final class HazardWords {
 
     /** What the only run came to, as a sentence of its own. */
     Statement sentence() {
-        if (hazard.kind() == EventKind.RELIEF_CHATTERS) {
+        if (hazard.kind() == Event.Kind.RELIEF_CHATTERS) {
             return plain("relief valve chatters ")
                     .then(when)
                     .then(": it opens and closes several times a second, at ")
@@ -128,10 +127,12 @@ final class HazardWords {
     }
 
     private String withoutSupply() {
-        if (!goesOn(Phase.SUPPLY_SHUT_OFF)) {
+        if (!goesOn(Interval.Phase.SUPPLY_SHUT_OFF)) {
             return "";
         }
-        return goesOn(Phase.DRAW) ? ": a tap is open while the supply is shut off" : ": the supply is shut off";
+        return goesOn(Interval.Phase.DRAW)
+                ? ": a tap is open while the supply is shut off"
+                : ": the supply is shut off";
     }
 
     /** Where the pressure is that of the air, if not at the drain cock. */
@@ -140,7 +141,7 @@ final class HazardWords {
     }
 
     /** Whether something went on when the run ended. */
-    private boolean goesOn(Phase phase) {
+    private boolean goesOn(Interval.Phase phase) {
         return summary.intervals(phase).stream().anyMatch(interval -> interval.contains(summary.end()));
     }
 }

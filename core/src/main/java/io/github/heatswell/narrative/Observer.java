@@ -1,7 +1,7 @@
 package io.github.heatswell.narrative;
 
 import io.github.heatswell.result.Channel;
-import io.github.heatswell.result.Regime;
+import io.github.heatswell.result.Trace;
 import io.github.heatswell.simulation.SampleListener;
 import io.github.heatswell.system.Draw;
 import io.github.heatswell.system.HotWaterSystem;
@@ -38,7 +38,7 @@ public final class Observer implements SampleListener {
     }
 
     @Override
-    public void sample(double time, double[] values, Regime regime) {
+    public void sample(double time, double[] values, Trace.Regime regime) {
         if (samples == 0) {
             startPressure = values[Channel.PRESSURE_ABSOLUTE.ordinal()];
             startTemperature = values[Channel.WATER_MEAN.ordinal()];

@@ -14,7 +14,7 @@ import io.github.heatswell.ageing.PrechargeLoss;
 import io.github.heatswell.ageing.PrechargeLossRange;
 import io.github.heatswell.assessment.PrechargeTarget;
 import io.github.heatswell.assessment.Statement;
-import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.Event;
 import io.github.heatswell.sizing.SizingTarget;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefValve;
@@ -71,9 +71,9 @@ final class OutlookStory {
     /** The worst that happens in any of the courses of the present vessel, or nothing. */
     Optional<Alarm> alarm() {
         return result.gravest().map(month -> {
-            EventKind kind = month.alarm().orElseThrow();
-            boolean assumed =
-                    kind == EventKind.WORKING_PRESSURE_EXCEEDED && !house.tank().workingPressureGiven();
+            Event.Kind kind = month.alarm().orElseThrow();
+            boolean assumed = kind == Event.Kind.WORKING_PRESSURE_EXCEEDED
+                    && !house.tank().workingPressureGiven();
             return Alarm.of(
                     month.isHazard() ? Alarm.Level.HAZARD : Alarm.Level.WARNING,
                     plain(kind.description() + " on the worst day of " + month(month) + loss(result, month) + ", with ")

@@ -8,10 +8,9 @@ import static io.github.heatswell.assessment.Statement.plain;
 import io.github.heatswell.assessment.Measure;
 import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.Interval;
-import io.github.heatswell.result.ReliefTotal;
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.result.Totals;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.List;
 import java.util.Optional;
@@ -79,7 +78,7 @@ final class ReliefWords {
     /** A valve that opens by temperature holds the heat of a heater that does not stop, by letting water through. */
     private Statement runaway(Event first) {
         String name = first.device();
-        ReliefTotal total = summary.totals().relief().stream()
+        Totals.Relief total = summary.totals().relief().stream()
                 .filter(relief -> relief.name().equals(name))
                 .findFirst()
                 .orElseThrow();
@@ -103,11 +102,11 @@ final class ReliefWords {
     }
 
     private Statement opened() {
-        List<ReliefTotal> opened = summary.totals().relief().stream()
+        List<Totals.Relief> opened = summary.totals().relief().stream()
                 .filter(relief -> relief.openings() > 0)
                 .toList();
         Statement first =
-                moments.at(summary.first(EventKind.RELIEF_OPENED).orElseThrow().time());
+                moments.at(summary.first(Event.Kind.RELIEF_OPENED).orElseThrow().time());
         if (opened.size() > 1) {
             return plain(opened.size() + " relief valves open, the first ")
                     .then(first)

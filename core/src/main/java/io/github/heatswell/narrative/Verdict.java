@@ -8,7 +8,6 @@ import io.github.heatswell.assessment.Doubts;
 import io.github.heatswell.assessment.Measure;
 import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunSummary;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -138,7 +137,7 @@ final class Verdict {
         List<NamedSummary> held = having(
                 sound, run -> new Circumstances(run.summary()).openedHot().isPresent());
         List<NamedSummary> cut = having(
-                sound, run -> run.summary().first(EventKind.CUT_OUT_TRIPPED).isPresent());
+                sound, run -> run.summary().first(Event.Kind.CUT_OUT_TRIPPED).isPresent());
         if (!held.isEmpty()) {
             parts.add(plain(names(held) + (held.size() == 1 ? " runs hot and is" : " run hot and are")
                     + " held by a valve that opens by temperature"));

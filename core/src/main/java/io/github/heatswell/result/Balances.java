@@ -1,5 +1,7 @@
 package io.github.heatswell.result;
 
+import java.util.concurrent.atomic.AtomicReference;
+
 /**
  * Number of runs behind an answer, and how many have a balance that does not close. Immutable.
  *
@@ -51,5 +53,54 @@ public record Balances(long open, long runs) {
      */
     public boolean close() {
         return open == 0;
+    }
+
+    /** Collects the {@link Balances} of the runs behind an answer. Any number of threads may add to it. */
+    public static final class Count {
+
+        private final AtomicReference<Balances> sum = new AtomicReference<>(Balances.NONE);
+
+        /** Starts with no run. */
+        public Count() {}
+
+        /**
+         * Adds a run.
+         *
+         * @param run the run
+         * @return the same run
+         */
+        public RunSummary add(RunSummary run) {
+            add(Balances.of(run));
+            return run;
+        }
+
+        /**
+         * Adds a run.
+         *
+         * @param run the run
+         * @return the same run
+         */
+        public RunResult add(RunResult run) {
+            add(run.summary());
+            return run;
+        }
+
+        /**
+         * Adds several runs.
+         *
+         * @param balances theirs
+         */
+        public void add(Balances balances) {
+            sum.accumulateAndGet(balances, Balances::and);
+        }
+
+        /**
+         * The sum of all balances added so far.
+         *
+         * @return their balances
+         */
+        public Balances sum() {
+            return sum.get();
+        }
     }
 }

@@ -40,4 +40,13 @@ public record Extremes(
     public boolean isSteady() {
         return highestPressure.value() - lowestPressure.value() < STEADY;
     }
+
+    /**
+     * The largest or smallest value a quantity took in a run, and when. Taken from the continuous solution, so it may lie
+     * between two samples.
+     *
+     * @param value the value, in the SI unit of the quantity
+     * @param time since the start of the run (s) at which it was first taken
+     */
+    public record Extreme(double value, double time) {}
 }

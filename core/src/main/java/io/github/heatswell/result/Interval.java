@@ -89,4 +89,53 @@ public record Interval(double from, double to, String device) {
     public static double total(List<Interval> intervals) {
         return intervals.stream().mapToDouble(Interval::length).sum();
     }
+
+    /**
+     * A phase that lasts from one kind of event to another: {@link RunSummary#intervals(Phase)} tells when.
+     */
+    public enum Phase {
+        /** A relief valve was off its seat. One that is stuck open never reseats, and has no events. */
+        RELIEF_OPEN(Event.Kind.RELIEF_OPENED, Event.Kind.RELIEF_RESEATED),
+        /** A burner or element was on. */
+        HEATER_ON(Event.Kind.HEATER_ON, Event.Kind.HEATER_OFF),
+        /** A tap was open. */
+        DRAW(Event.Kind.DRAW_STARTED, Event.Kind.DRAW_ENDED),
+        /** The supply was shut off. */
+        SUPPLY_SHUT_OFF(Event.Kind.SUPPLY_SHUT_OFF, Event.Kind.SUPPLY_RESTORED),
+        /** The supply held the pressure, or let water in towards its own. It ends when its valve closes or it is shut off. */
+        SUPPLY_FEEDING(Event.Kind.SUPPLY_OPENED, Event.Kind.SUPPLY_CLOSED),
+        /** The bypass of the reducing valve returned water to the mains. */
+        BYPASS_OPEN(Event.Kind.BYPASS_OPENED, Event.Kind.BYPASS_CLOSED),
+        /** The expansion vessel held water: its diaphragm was off its seat. */
+        VESSEL_HOLDS_WATER(Event.Kind.VESSEL_LIFTED, Event.Kind.VESSEL_SEATED),
+        /** The expansion vessel was at its acceptance limit and took no more water. */
+        VESSEL_FULL(Event.Kind.VESSEL_BOTTOMED_OUT, Event.Kind.VESSEL_FREED);
+
+        private final Event.Kind begins;
+        private final Event.Kind ends;
+
+        Phase(Event.Kind begins, Event.Kind ends) {
+            this.begins = begins;
+            this.ends = ends;
+        }
+
+        /**
+         * The kind of event with which it begins.
+         *
+         * @return the kind
+         */
+        public Event.Kind begins() {
+            return begins;
+        }
+
+        /**
+         * Whether it ends with a kind of event.
+         *
+         * @param kind what happens
+         * @return true if the phase is over then
+         */
+        public boolean endsWith(Event.Kind kind) {
+            return kind == ends || this == SUPPLY_FEEDING && kind == Event.Kind.SUPPLY_SHUT_OFF;
+        }
+    }
 }

@@ -75,7 +75,7 @@ public record RunResult(RunSummary summary, Trace trace) {
      *
      * @return the numerics
      */
-    public Numerics numerics() {
+    public RunSummary.Numerics numerics() {
         return summary.numerics();
     }
 
@@ -103,7 +103,7 @@ public record RunResult(RunSummary summary, Trace trace) {
      * @param kind what to look for
      * @return the event, or empty if it never happened
      */
-    public Optional<Event> first(EventKind kind) {
+    public Optional<Event> first(Event.Kind kind) {
         return summary.first(kind);
     }
 
@@ -113,7 +113,7 @@ public record RunResult(RunSummary summary, Trace trace) {
      * @param phase what lasted, such as an open relief valve
      * @return the intervals in the order of their beginnings, possibly none
      */
-    public List<Interval> intervals(Phase phase) {
+    public List<Interval> intervals(Interval.Phase phase) {
         return summary.intervals(phase);
     }
 

@@ -34,7 +34,7 @@ public record RunSummary(
         Totals totals,
         Audit audit,
         Numerics numerics,
-        Set<Phase> initially) {
+        Set<Interval.Phase> initially) {
 
     /** A valve that the supply feeds for less than this (s) has not run on it. */
     private static final double MIN_FED = 60;
@@ -80,7 +80,7 @@ public record RunSummary(
      * @param kind what to look for
      * @return the event, or empty if it never happened
      */
-    public Optional<Event> first(EventKind kind) {
+    public Optional<Event> first(Event.Kind kind) {
         Objects.requireNonNull(kind, "kind");
         return events.stream().filter(event -> event.kind() == kind).findFirst();
     }
@@ -91,20 +91,20 @@ public record RunSummary(
      * @param kind what to look for
      * @return the number of its events, 0 or more
      */
-    public long count(EventKind kind) {
+    public long count(Event.Kind kind) {
         Objects.requireNonNull(kind, "kind");
         return events.stream().filter(event -> event.kind() == kind).count();
     }
 
     /**
-     * When and why a relief valve opened, as {@link ReliefTotal#openings()} counts it: each time it left its seat.
+     * When and why a relief valve opened, as {@link Totals.Relief#openings()} counts it: each time it left its seat.
      *
      * @param valve its name
-     * @return the {@link EventKind#RELIEF_OPENED} of this valve, in the order of time
+     * @return the {@link Event.Kind#RELIEF_OPENED} of this valve, in the order of time
      * @throws IllegalArgumentException if the system has no valve of this name
      */
     public Stream<Event> openings(String valve) {
-        return eventsOf(valve).filter(event -> event.kind() == EventKind.RELIEF_OPENED);
+        return eventsOf(valve).filter(event -> event.kind() == Event.Kind.RELIEF_OPENED);
     }
 
     /**
@@ -136,7 +136,7 @@ public record RunSummary(
      * @param phase what lasted, such as an open relief valve
      * @return the intervals in the order of their beginnings, possibly none
      */
-    public List<Interval> intervals(Phase phase) {
+    public List<Interval> intervals(Interval.Phase phase) {
         Objects.requireNonNull(phase, "phase");
         List<Interval> intervals = new ArrayList<>();
         Map<String, Double> running = new LinkedHashMap<>();
@@ -161,7 +161,7 @@ public record RunSummary(
      * @param phase what lasted
      * @return the intervals in the order of time, apart from each other, without a device
      */
-    public List<Interval> joined(Phase phase) {
+    public List<Interval> joined(Interval.Phase phase) {
         return Interval.joined(intervals(phase));
     }
 
@@ -172,8 +172,8 @@ public record RunSummary(
      * @return the openings that the supply fed for a minute or more, each of one valve, in the order of time
      */
     public List<Interval> fedRelief() {
-        List<Interval> feeding = intervals(Phase.SUPPLY_FEEDING);
-        return intervals(Phase.RELIEF_OPEN).stream()
+        List<Interval> feeding = intervals(Interval.Phase.SUPPLY_FEEDING);
+        return intervals(Interval.Phase.RELIEF_OPEN).stream()
                 .filter(open -> openedByTemperature(open.device()).noneMatch(event -> open.contains(event.time())))
                 .filter(open -> feeding.stream().anyMatch(feed -> open.overlap(feed) >= MIN_FED))
                 .toList();
@@ -185,7 +185,7 @@ public record RunSummary(
      * @return true if one of {@link #fedRelief()} began while the supply was feeding
      */
     public boolean supplyOpenedRelief() {
-        List<Interval> feeding = intervals(Phase.SUPPLY_FEEDING);
+        List<Interval> feeding = intervals(Interval.Phase.SUPPLY_FEEDING);
         return fedRelief().stream().anyMatch(open -> feeding.stream().anyMatch(feed -> feed.contains(open.from())));
     }
 
@@ -217,5 +217,30 @@ public record RunSummary(
      */
     public double gauge(double absolute) {
         return absolute - system.site().atmosphere();
+    }
+
+    /**
+     * How a run was integrated.
+     *
+     * @param method the integration method
+     * @param relativeTolerance the relative tolerance of a step (-)
+     * @param evaluations how often the equations were evaluated
+     * @param steps how many steps were taken
+     * @param segments how many times the integration was started, once for each regime or change of mode
+     */
+    public record Numerics(String method, double relativeTolerance, long evaluations, long steps, int segments) {
+
+        /**
+         * Checks that the method is there.
+         *
+         * @param method the integration method
+         * @param relativeTolerance the relative tolerance of a step (-)
+         * @param evaluations how often the equations were evaluated
+         * @param steps how many steps were taken
+         * @param segments how many times the integration was started, once for each regime or change of mode
+         */
+        public Numerics {
+            Objects.requireNonNull(method, "method");
+        }
     }
 }

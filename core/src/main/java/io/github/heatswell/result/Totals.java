@@ -19,7 +19,7 @@ import java.util.Objects;
  * @param drawsCutShort number of draws with a given heat that the next draw cut short; 0 or more
  */
 public record Totals(
-        List<ReliefTotal> relief,
+        List<Relief> relief,
         double letIn,
         double returned,
         double drawn,
@@ -54,7 +54,7 @@ public record Totals(
      * @return the volume (m3), as cold water
      */
     public double relieved() {
-        return relief.stream().mapToDouble(ReliefTotal::volume).sum();
+        return relief.stream().mapToDouble(Relief::volume).sum();
     }
 
     /**
@@ -63,6 +63,31 @@ public record Totals(
      * @return the number of openings, 0 or more
      */
     public int openings() {
-        return relief.stream().mapToInt(ReliefTotal::openings).sum();
+        return relief.stream().mapToInt(Relief::openings).sum();
+    }
+
+    /**
+     * Discharge of one relief valve in a run.
+     *
+     * @param name the valve
+     * @param mass the water discharged (kg)
+     * @param volume the same as cold water at air pressure (m3): what a bucket under the pipe would collect
+     * @param openings how often the valve left its seat, 0 or more: as many as {@link RunSummary#openings}. Hot water fully
+     *     opening a valve already lifted by pressure, and a valve open from the start, are not counted
+     */
+    public record Relief(String name, double mass, double volume, int openings) {
+
+        /**
+         * Checks that the name is there.
+         *
+         * @param name the valve
+         * @param mass the water discharged (kg)
+         * @param volume the same as cold water at air pressure (m3): what a bucket under the pipe would collect
+         * @param openings how often the valve left its seat, 0 or more: as many as {@link RunSummary#openings}. Hot water
+         *     fully opening a valve already lifted by pressure, and a valve open from the start, are not counted
+         */
+        public Relief {
+            Objects.requireNonNull(name, "name");
+        }
     }
 }

@@ -2,6 +2,7 @@ package io.github.heatswell.result;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 
@@ -14,7 +15,7 @@ public final class Trace {
     /** The number of channels. */
     static final int CHANNELS = Channel.values().length;
 
-    private final TimeGrid grid;
+    private final Grid grid;
     /** By the ordinal of the channel. */
     private final double[][] columns;
 
@@ -28,7 +29,7 @@ public final class Trace {
      * @param regimes the regime at every instant
      * @throws IllegalArgumentException if a channel is missing or a column has the wrong length
      */
-    public Trace(TimeGrid grid, Map<Channel, double[]> columns, List<Regime> regimes) {
+    public Trace(Grid grid, Map<Channel, double[]> columns, List<Regime> regimes) {
         this(
                 Objects.requireNonNull(grid, "grid"),
                 copied(Objects.requireNonNull(columns, "columns")),
@@ -36,7 +37,7 @@ public final class Trace {
     }
 
     /** Creates a trace that keeps what it is given. */
-    Trace(TimeGrid grid, double[][] columns, Regime[] regimes) {
+    Trace(Grid grid, double[][] columns, Regime[] regimes) {
         this.grid = grid;
         this.columns = columns;
         this.regimes = regimes;
@@ -61,7 +62,7 @@ public final class Trace {
      *
      * @return the grid
      */
-    public TimeGrid grid() {
+    public Grid grid() {
         return grid;
     }
 
@@ -114,5 +115,191 @@ public final class Trace {
      */
     public List<Regime> regimes() {
         return List.copyOf(Arrays.asList(regimes));
+    }
+
+    /**
+     * The instants at which a run is sampled: 0, one step, two steps, and so on; the end of the run is always the last one,
+     * also when it is not a whole number of steps away.
+     *
+     * @param step the distance of the samples (s), above 0
+     * @param end the end of the run (s), 0 or more
+     */
+    public record Grid(double step, double end) {
+
+        /** Two instants this close (fraction of the step) count as one. */
+        public static final double SAME_INSTANT = 1e-9;
+
+        /** The largest number of samples a grid may have. */
+        private static final double MAX_SAMPLES = 1e9;
+
+        /**
+         * Checks that the grid is finite and runs forward.
+         *
+         * @param step the distance of the samples (s), above 0
+         * @param end the end of the run (s), 0 or more
+         * @throws IllegalArgumentException if the step is not above 0, the end is below 0, or the grid has more than a
+         *     billion samples
+         */
+        public Grid {
+            if (!(step > 0 && end >= 0 && end / step < MAX_SAMPLES)) {
+                throw new IllegalArgumentException(
+                        "a grid of " + step + " s steps up to " + end + " s is not a finite forward grid");
+            }
+        }
+
+        /**
+         * The number of samples.
+         *
+         * @return the number, at least 1
+         */
+        public int count() {
+            return (int) Math.ceil(end / step - SAME_INSTANT) + 1;
+        }
+
+        /**
+         * The instant of a sample.
+         *
+         * @param index the number of the sample, 0 to {@code count() - 1}
+         * @return the time since the start of the run (s)
+         * @throws IndexOutOfBoundsException if there is no such sample
+         */
+        public double time(int index) {
+            int count = count();
+            if (index < 0 || index >= count) {
+                throw new IndexOutOfBoundsException("sample " + index + " of " + count);
+            }
+            return index == count - 1 ? end : index * step;
+        }
+    }
+
+    /**
+     * Builds a {@link Trace} sample by sample. It hands its columns to the trace without copying, so a long run is stored
+     * once; afterwards it accepts no more samples.
+     */
+    public static final class Builder {
+
+        private final double interval;
+        private final int room;
+        private double[][] columns;
+        private Regime[] regimes;
+        private int count;
+        private double last;
+
+        /**
+         * Starts a trace.
+         *
+         * @param planned the instants to allocate for; the trace may end earlier
+         */
+        public Builder(Trace.Grid planned) {
+            interval = planned.step();
+            room = planned.count();
+            columns = new double[Trace.CHANNELS][room];
+            regimes = new Regime[room];
+        }
+
+        /**
+         * Adds one sample.
+         *
+         * @param time since the start of the run (s), later than that of the sample before
+         * @param values one value for each {@link Channel}, by its {@code ordinal()}, in its SI unit; copied
+         * @param regime the pressure regime
+         * @throws IllegalStateException if there is no room for it, or the trace has been built
+         */
+        public void add(double time, double[] values, Regime regime) {
+            checkRoomFor(1);
+            for (int i = 0; i < columns.length; i++) {
+                columns[i][count] = values[i];
+            }
+            regimes[count] = regime;
+            last = time;
+            count++;
+        }
+
+        /**
+         * Adds samples that follow on each other under one regime.
+         *
+         * @param samples how many, at least 1
+         * @param times of each of them, since the start of the run (s), rising; there may be room for more
+         * @param values for each {@link Channel}, by its {@code ordinal()}, as many values in its SI unit or more; copied
+         * @param regime the pressure regime of all of them
+         * @throws IllegalStateException if there is no room for them, or the trace has been built
+         */
+        public void addAll(int samples, double[] times, double[][] values, Regime regime) {
+            checkRoomFor(samples);
+            for (int i = 0; i < columns.length; i++) {
+                System.arraycopy(values[i], 0, columns[i], count, samples);
+            }
+            Arrays.fill(regimes, count, count + samples, regime);
+            last = times[samples - 1];
+            count += samples;
+        }
+
+        private void checkRoomFor(int samples) {
+            if (columns == null) {
+                throw new IllegalStateException("the trace has been built; start another for more samples");
+            }
+            if (samples > room - count) {
+                throw new IllegalStateException("a trace planned for " + room + " samples takes no more");
+            }
+        }
+
+        /**
+         * Completes the trace with the samples added so far.
+         *
+         * @return the trace
+         * @throws IllegalStateException if there is no sample, or the trace has been built already
+         */
+        public Trace build() {
+            if (columns == null || count == 0) {
+                throw new IllegalStateException(
+                        count == 0 ? "a trace needs at least one sample" : "the trace has been built");
+            }
+            if (count < room) {
+                for (int i = 0; i < columns.length; i++) {
+                    columns[i] = Arrays.copyOf(columns[i], count);
+                }
+                regimes = Arrays.copyOf(regimes, count);
+            }
+            Trace trace = new Trace(new Trace.Grid(interval, last), columns, regimes);
+            columns = null;
+            return trace;
+        }
+    }
+
+    /**
+     * What determines the pressure at a moment. One regime applies at a time; located events lead from one to the next.
+     */
+    public enum Regime {
+        /**
+         * Nothing enters or leaves but draws, leaks and what leaking seats pass: the water's expansion and the compliance of
+         * tank, pipes and vessel determine the pressure.
+         */
+        SEALED,
+        /**
+         * The supply holds the pressure and makes up what is missing: behind a check valve at the supply pressure, behind a
+         * reducing valve at lock-up pressure minus droop times flow.
+         */
+        FED,
+        /**
+         * The system is refilled towards the supply pressure, after an outage, a start below it, or a relief valve that
+         * lowered the pressure. Lasts seconds, or minutes with a large vessel; behind a reducing valve the regime is
+         * {@link #FED}.
+         */
+        FILLING,
+        /** A relief valve is open: its flow balances the water's expansion. */
+        RELIEVING,
+        /** The bypass is open: the mains hold the pressure a little above their own and take back the expansion. */
+        RETURNED,
+        /** No check valve: the mains hold the pressure and take back the expansion. */
+        UNSEALED;
+
+        /**
+         * The regime as files write it.
+         *
+         * @return the name in lower case
+         */
+        public String label() {
+            return name().toLowerCase(Locale.ROOT);
+        }
     }
 }

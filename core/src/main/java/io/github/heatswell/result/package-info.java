@@ -2,9 +2,9 @@
  * The results of a run, as plain values.
  *
  * <p>{@link io.github.heatswell.result.RunResult} holds the {@link io.github.heatswell.result.Trace} (one column for
- * each {@link io.github.heatswell.result.Channel} on a {@link io.github.heatswell.result.TimeGrid}), the located
+ * each {@link io.github.heatswell.result.Channel} on a {@link io.github.heatswell.result.Trace.Grid}), the located
  * {@link io.github.heatswell.result.Event events}, what lasted between them (an
- * {@link io.github.heatswell.result.Interval Interval} of a {@link io.github.heatswell.result.Phase Phase}), the
+ * {@link io.github.heatswell.result.Interval Interval} of a {@link io.github.heatswell.result.Interval.Phase Phase}), the
  * {@link io.github.heatswell.result.Extremes extremes} between the samples, the
  * {@link io.github.heatswell.result.Totals totals}, and the {@link io.github.heatswell.result.Audit audit} of mass and
  * energy. Charts and tables use nothing else.

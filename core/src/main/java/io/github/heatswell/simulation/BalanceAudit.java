@@ -2,8 +2,6 @@ package io.github.heatswell.simulation;
 
 import io.github.heatswell.result.Audit;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
-import io.github.heatswell.result.ReliefTotal;
 import io.github.heatswell.result.Totals;
 import java.util.ArrayList;
 import java.util.List;
@@ -68,11 +66,11 @@ final class BalanceAudit {
     }
 
     Totals totals(double[] y, List<Event> events, int drawsCutShort) {
-        List<ReliefTotal> relief = new ArrayList<>();
+        List<Totals.Relief> relief = new ArrayList<>();
         for (int i = 0; i < plant.valves.length; i++) {
             String name = plant.valves[i].name;
             double mass = y[StateVector.RELIEVED + i];
-            relief.add(new ReliefTotal(name, mass, mass / plant.coldDensity, openings(events, name)));
+            relief.add(new Totals.Relief(name, mass, mass / plant.coldDensity, openings(events, name)));
         }
         return new Totals(
                 relief,
@@ -94,7 +92,7 @@ final class BalanceAudit {
 
     private static int openings(List<Event> events, String valve) {
         return (int) events.stream()
-                .filter(event -> event.kind() == EventKind.RELIEF_OPENED
+                .filter(event -> event.kind() == Event.Kind.RELIEF_OPENED
                         && event.device().equals(valve))
                 .count();
     }

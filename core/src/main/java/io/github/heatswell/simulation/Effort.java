@@ -1,7 +1,6 @@
 package io.github.heatswell.simulation;
 
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -78,19 +77,19 @@ final class Effort {
     }
 
     private String cause(List<Event> events, long steps, double time) {
-        Optional<String> device = busiest(events, EventKind.RELIEF_OPENED, steps);
+        Optional<String> device = busiest(events, Event.Kind.RELIEF_OPENED, steps);
         if (device.isPresent()) {
             return "the relief valve '" + device.get() + "' opens "
-                    + count(events, EventKind.RELIEF_OPENED, device.get())
+                    + count(events, Event.Kind.RELIEF_OPENED, device.get())
                     + " times; check its set and reseat pressures, or add a vessel";
         }
-        Optional<String> heater = busiest(events, EventKind.HEATER_ON, steps);
+        Optional<String> heater = busiest(events, Event.Kind.HEATER_ON, steps);
         if (heater.isPresent()) {
             return String.format(
                     Locale.ROOT,
                     "the heater switches on %d times; use a smaller input, a tank larger than %.3g L, or a wider"
                             + " thermostat differential",
-                    count(events, EventKind.HEATER_ON, heater.get()),
+                    count(events, Event.Kind.HEATER_ON, heater.get()),
                     plant.tankVolume * 1e3);
         }
         if (plant.layers > 1 && (balance.turnover(0) > 1 / QUICK_FLUSH || !(balance.settlingTime() < Balance.SLOW))) {
@@ -108,7 +107,7 @@ final class Effort {
                 balance.steepest());
     }
 
-    private static Optional<String> busiest(List<Event> events, EventKind kind, long steps) {
+    private static Optional<String> busiest(List<Event> events, Event.Kind kind, long steps) {
         return events.stream()
                 .filter(event -> event.kind() == kind)
                 .map(Event::device)
@@ -120,7 +119,7 @@ final class Effort {
                 .map(entry -> entry.getKey());
     }
 
-    private static long count(List<Event> events, EventKind kind, String device) {
+    private static long count(List<Event> events, Event.Kind kind, String device) {
         return events.stream()
                 .filter(event -> event.kind() == kind && event.device().equals(device))
                 .count();

@@ -1,9 +1,9 @@
 package io.github.heatswell.simulation;
 
-import io.github.heatswell.result.EventKind;
-import io.github.heatswell.result.Phase;
+import io.github.heatswell.result.Event;
+import io.github.heatswell.result.Interval;
 import io.github.heatswell.result.RunSummary;
-import io.github.heatswell.result.TimeGrid;
+import io.github.heatswell.result.Trace;
 import io.github.heatswell.simulation.Modes.Diaphragm;
 import io.github.heatswell.simulation.Modes.PressureRule;
 import io.github.heatswell.system.Draw;
@@ -62,9 +62,9 @@ final class Engine {
     private double drawEndsWith = Double.POSITIVE_INFINITY;
     private int drawsCutShort;
     private Optional<Schedule.Start> nextDraw;
-    private Set<Phase> initially = Set.of();
+    private Set<Interval.Phase> initially = Set.of();
 
-    Engine(HotWaterSystem system, TimeGrid planned, SampleSink sink, double relativeTolerance) {
+    Engine(HotWaterSystem system, Trace.Grid planned, SampleSink sink, double relativeTolerance) {
         this.system = system;
         end = planned.end();
         plant = new CompiledSystem(system);
@@ -140,18 +140,18 @@ final class Engine {
     }
 
     /** Phases already under way at the start, which have no starting event. */
-    private Set<Phase> phases() {
-        Set<Phase> phases = EnumSet.noneOf(Phase.class);
+    private Set<Interval.Phase> phases() {
+        Set<Interval.Phase> phases = EnumSet.noneOf(Interval.Phase.class);
         if (feeds(modes.rule)) {
-            phases.add(Phase.SUPPLY_FEEDING);
+            phases.add(Interval.Phase.SUPPLY_FEEDING);
         } else if (returns(modes.rule)) {
-            phases.add(Phase.BYPASS_OPEN);
+            phases.add(Interval.Phase.BYPASS_OPEN);
         }
         if (modes.diaphragm == Diaphragm.FLOATING || modes.diaphragm == Diaphragm.BOTTOMED_OUT) {
-            phases.add(Phase.VESSEL_HOLDS_WATER);
+            phases.add(Interval.Phase.VESSEL_HOLDS_WATER);
         }
         if (modes.diaphragm == Diaphragm.BOTTOMED_OUT) {
-            phases.add(Phase.VESSEL_FULL);
+            phases.add(Interval.Phase.VESSEL_FULL);
         }
         return phases;
     }
@@ -218,7 +218,7 @@ final class Engine {
         boolean wasOpen = conditions == null || conditions.supplyOpen();
         world();
         if (wasOpen != conditions.supplyOpen()) {
-            recorder.event(time, wasOpen ? EventKind.SUPPLY_SHUT_OFF : EventKind.SUPPLY_RESTORED, "", state);
+            recorder.event(time, wasOpen ? Event.Kind.SUPPLY_SHUT_OFF : Event.Kind.SUPPLY_RESTORED, "", state);
         }
         state[StateVector.MAINS] = schedule.mains(time);
         state[StateVector.COLD] = schedule.cold(time);
@@ -237,26 +237,26 @@ final class Engine {
         drawEndsWith = draw.heat().isPresent()
                 ? state[StateVector.DELIVERED] + draw.heat().getAsDouble()
                 : Double.POSITIVE_INFINITY;
-        recorder.event(time, EventKind.DRAW_STARTED, "", state);
+        recorder.event(time, Event.Kind.DRAW_STARTED, "", state);
     }
 
     private void closeTap() {
         draw = null;
         drawEndsAt = Double.POSITIVE_INFINITY;
         drawEndsWith = Double.POSITIVE_INFINITY;
-        recorder.event(time, EventKind.DRAW_ENDED, "", state);
+        recorder.event(time, Event.Kind.DRAW_ENDED, "", state);
     }
 
     /** Applies the modes after an event; returns whether the run ends there. */
     private boolean apply(EventDetector due) {
-        EventKind kind = due.kind();
-        if (kind == EventKind.DRAW_ENDED) {
+        Event.Kind kind = due.kind();
+        if (kind == Event.Kind.DRAW_ENDED) {
             closeTap();
             world();
         } else if (kind != null) {
             recorder.event(time, due, state);
-            if (kind == EventKind.RELIEF_OPENED && chatter.seen(time, due.device(), fedAboveReseat(due.device()))) {
-                recorder.event(time, EventKind.RELIEF_CHATTERS, due.device(), state);
+            if (kind == Event.Kind.RELIEF_OPENED && chatter.seen(time, due.device(), fedAboveReseat(due.device()))) {
+                recorder.event(time, Event.Kind.RELIEF_CHATTERS, due.device(), state);
                 return true;
             }
             if (kind.endsRun()) {
@@ -296,7 +296,7 @@ final class Engine {
         for (int i = 0; i < plant.sources.length; i++) {
             boolean on = modes.isOn(i, plant);
             if (on != reported.isOn(i, plant)) {
-                EventKind kind = on ? EventKind.HEATER_ON : EventKind.HEATER_OFF;
+                Event.Kind kind = on ? Event.Kind.HEATER_ON : Event.Kind.HEATER_OFF;
                 recorder.event(time, kind, plant.sources[i].name, state);
             }
         }
@@ -309,11 +309,11 @@ final class Engine {
         }
         boolean feeds = feeds(after);
         if (feeds(before) != feeds && (feeds || conditions.supplyOpen())) {
-            recorder.event(time, feeds ? EventKind.SUPPLY_OPENED : EventKind.SUPPLY_CLOSED, "", state);
+            recorder.event(time, feeds ? Event.Kind.SUPPLY_OPENED : Event.Kind.SUPPLY_CLOSED, "", state);
         }
         boolean returns = returns(after);
         if (returns(before) != returns) {
-            recorder.event(time, returns ? EventKind.BYPASS_OPENED : EventKind.BYPASS_CLOSED, "", state);
+            recorder.event(time, returns ? Event.Kind.BYPASS_OPENED : Event.Kind.BYPASS_CLOSED, "", state);
         }
     }
 

@@ -1,7 +1,6 @@
 package io.github.heatswell.simulation;
 
-import io.github.heatswell.result.EventKind;
-import io.github.heatswell.result.OpeningCause;
+import io.github.heatswell.result.Event;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 
@@ -17,9 +16,9 @@ import java.util.function.UnaryOperator;
  * @param ofFlows whether the distance needs the flows of the balance, not just the state
  */
 record EventDetector(
-        EventKind kind,
+        Event.Kind kind,
         String device,
-        Optional<OpeningCause> cause,
+        Optional<Event.OpeningCause> cause,
         UnaryOperator<Modes> after,
         Distance distance,
         boolean ofFlows) {
@@ -41,17 +40,17 @@ record EventDetector(
         double from(double[] y);
     }
 
-    static EventDetector of(EventKind kind, UnaryOperator<Modes> after, Distance distance) {
+    static EventDetector of(Event.Kind kind, UnaryOperator<Modes> after, Distance distance) {
         return of(kind, "", after, distance);
     }
 
-    static EventDetector of(EventKind kind, String device, UnaryOperator<Modes> after, Distance distance) {
+    static EventDetector of(Event.Kind kind, String device, UnaryOperator<Modes> after, Distance distance) {
         return new EventDetector(kind, device, Optional.empty(), after, distance, false);
     }
 
     /** A relief valve opens, or opens fully. */
     static EventDetector opening(
-            EventKind kind, String device, OpeningCause cause, UnaryOperator<Modes> after, Distance distance) {
+            Event.Kind kind, String device, Event.OpeningCause cause, UnaryOperator<Modes> after, Distance distance) {
         return new EventDetector(kind, device, Optional.of(cause), after, distance, false);
     }
 

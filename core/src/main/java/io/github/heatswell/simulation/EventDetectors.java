@@ -4,8 +4,7 @@ import static io.github.heatswell.simulation.StateVector.GAS;
 import static io.github.heatswell.simulation.StateVector.MAINS;
 import static io.github.heatswell.simulation.StateVector.PRESSURE;
 
-import io.github.heatswell.result.EventKind;
-import io.github.heatswell.result.OpeningCause;
+import io.github.heatswell.result.Event;
 import io.github.heatswell.simulation.Modes.Diaphragm;
 import io.github.heatswell.simulation.Modes.PressureRule;
 import io.github.heatswell.water.Saturation;
@@ -93,7 +92,7 @@ final class EventDetectors {
         addLimits(watches, modes, start[PRESSURE]);
         if (drawEnds < Double.POSITIVE_INFINITY) {
             watches.add(EventDetector.of(
-                    EventKind.DRAW_ENDED, EventDetector.SAME, y -> drawEnds - y[StateVector.DELIVERED]));
+                    Event.Kind.DRAW_ENDED, EventDetector.SAME, y -> drawEnds - y[StateVector.DELIVERED]));
         }
         return watches;
     }
@@ -114,7 +113,7 @@ final class EventDetectors {
         }
         if (!modes.lockedOut && plant.cutOut < Double.POSITIVE_INFINITY) {
             watches.add(EventDetector.of(
-                    EventKind.CUT_OUT_TRIPPED, Modes::withCutOutTripped, y -> plant.cutOut - y[vector.highest]));
+                    Event.Kind.CUT_OUT_TRIPPED, Modes::withCutOutTripped, y -> plant.cutOut - y[vector.highest]));
         }
     }
 
@@ -226,25 +225,26 @@ final class EventDetectors {
             case CLOSED, SEEPING -> {
                 if (minds) {
                     // of simultaneous events the first in the list is taken
-                    watches.add(opened(valve, OpeningCause.BOTH, hot, y -> Math.max(fromSet.from(y), fromHot.from(y))));
-                    watches.add(opened(valve, OpeningCause.TEMPERATURE, hot, fromHot));
+                    watches.add(opened(
+                            valve, Event.OpeningCause.BOTH, hot, y -> Math.max(fromSet.from(y), fromHot.from(y))));
+                    watches.add(opened(valve, Event.OpeningCause.TEMPERATURE, hot, fromHot));
                 }
-                watches.add(opened(valve, OpeningCause.PRESSURE, lifted, fromSet));
+                watches.add(opened(valve, Event.OpeningCause.PRESSURE, lifted, fromSet));
             }
             case PRESSURE -> {
                 watches.add(EventDetector.of(
-                        EventKind.RELIEF_RESEATED,
+                        Event.Kind.RELIEF_RESEATED,
                         valve.name,
                         closed,
                         y -> y[PRESSURE] - valve.reseatPressure - RESEAT_GAP));
                 if (minds) {
                     watches.add(EventDetector.opening(
-                            EventKind.RELIEF_OPENED_FULLY, valve.name, OpeningCause.TEMPERATURE, hot, fromHot));
+                            Event.Kind.RELIEF_OPENED_FULLY, valve.name, Event.OpeningCause.TEMPERATURE, hot, fromHot));
                 }
             }
             case TEMPERATURE ->
                 watches.add(EventDetector.of(
-                        EventKind.RELIEF_RESEATED,
+                        Event.Kind.RELIEF_RESEATED,
                         valve.name,
                         closed,
                         y -> Math.max(y[vector.highest] - valve.reseatsAt, y[PRESSURE] - valve.setPressure)));
@@ -252,8 +252,8 @@ final class EventDetectors {
     }
 
     private static EventDetector opened(
-            Valve valve, OpeningCause cause, UnaryOperator<Modes> after, EventDetector.Distance distance) {
-        return EventDetector.opening(EventKind.RELIEF_OPENED, valve.name, cause, after, distance);
+            Valve valve, Event.OpeningCause cause, UnaryOperator<Modes> after, EventDetector.Distance distance) {
+        return EventDetector.opening(Event.Kind.RELIEF_OPENED, valve.name, cause, after, distance);
     }
 
     private void addDiaphragm(List<EventDetector> watches, Modes modes) {
@@ -265,24 +265,24 @@ final class EventDetectors {
             }
             case SEATED ->
                 watches.add(EventDetector.of(
-                        EventKind.VESSEL_LIFTED,
+                        Event.Kind.VESSEL_LIFTED,
                         floating,
                         y -> vessel.pressureWith(0, y[GAS]) - y[PRESSURE] + vessel.gap));
             case FLOATING -> {
                 watches.add(EventDetector.of(
-                        EventKind.VESSEL_SEATED,
+                        Event.Kind.VESSEL_SEATED,
                         now -> now.withDiaphragm(Diaphragm.SEATED),
                         y -> y[PRESSURE] - vessel.pressureWith(0, y[GAS]) + vessel.gap));
                 if (vessel.largestWater < vessel.volume) {
                     watches.add(EventDetector.of(
-                            EventKind.VESSEL_BOTTOMED_OUT,
+                            Event.Kind.VESSEL_BOTTOMED_OUT,
                             now -> now.withDiaphragm(Diaphragm.BOTTOMED_OUT),
                             y -> vessel.pressureWith(vessel.largestWater, y[GAS]) - y[PRESSURE] + vessel.gap));
                 }
             }
             case BOTTOMED_OUT ->
                 watches.add(EventDetector.of(
-                        EventKind.VESSEL_FREED,
+                        Event.Kind.VESSEL_FREED,
                         floating,
                         y -> y[PRESSURE] - vessel.pressureWith(vessel.largestWater, y[GAS]) + vessel.gap));
         }
@@ -314,28 +314,32 @@ final class EventDetectors {
     private void addLimits(List<EventDetector> watches, Modes modes, double pressure) {
         if (pressure < plant.workingPressure) {
             watches.add(EventDetector.of(
-                    EventKind.WORKING_PRESSURE_EXCEEDED, EventDetector.SAME, y -> plant.workingPressure - y[PRESSURE]));
+                    Event.Kind.WORKING_PRESSURE_EXCEEDED,
+                    EventDetector.SAME,
+                    y -> plant.workingPressure - y[PRESSURE]));
         }
         watches.add(EventDetector.of(
-                EventKind.TEST_PRESSURE_REACHED, EventDetector.SAME, y -> plant.testPressure - y[PRESSURE]));
+                Event.Kind.TEST_PRESSURE_REACHED, EventDetector.SAME, y -> plant.testPressure - y[PRESSURE]));
         watches.add(EventDetector.of(
-                EventKind.ATMOSPHERE_REACHED, EventDetector.SAME, y -> y[PRESSURE] - plant.atmosphere - AT_ATMOSPHERE));
+                Event.Kind.ATMOSPHERE_REACHED,
+                EventDetector.SAME,
+                y -> y[PRESSURE] - plant.atmosphere - AT_ATMOSPHERE));
         for (int i = 0; i < plant.valves.length; i++) {
             Valve valve = plant.valves[i];
             if (modes.lift(i).isOpen()) {
                 // an open valve higher up reaches air pressure first
                 watches.add(EventDetector.of(
-                        EventKind.ATMOSPHERE_REACHED,
+                        Event.Kind.ATMOSPHERE_REACHED,
                         valve.name,
                         EventDetector.SAME,
                         y -> y[PRESSURE] - valve.atmosphere - AT_ATMOSPHERE));
             }
         }
         watches.add(EventDetector.of(
-                EventKind.VAPOUR_FORMS, EventDetector.SAME, y -> y[PRESSURE] - boiling(y[vector.highest])));
+                Event.Kind.VAPOUR_FORMS, EventDetector.SAME, y -> y[PRESSURE] - boiling(y[vector.highest])));
         watches.add(EventDetector.of(
-                EventKind.WATER_OUT_OF_RANGE, EventDetector.SAME, y -> MAX_TEMPERATURE - y[vector.highest]));
-        watches.add(EventDetector.of(EventKind.WATER_FREEZES, EventDetector.SAME, y -> y[vector.lowest] - FREEZES));
+                Event.Kind.WATER_OUT_OF_RANGE, EventDetector.SAME, y -> MAX_TEMPERATURE - y[vector.highest]));
+        watches.add(EventDetector.of(Event.Kind.WATER_FREEZES, EventDetector.SAME, y -> y[vector.lowest] - FREEZES));
     }
 
     /**

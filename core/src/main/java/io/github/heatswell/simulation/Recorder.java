@@ -2,11 +2,8 @@ package io.github.heatswell.simulation;
 
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
-import io.github.heatswell.result.Extreme;
 import io.github.heatswell.result.Extremes;
-import io.github.heatswell.result.Regime;
-import io.github.heatswell.result.TimeGrid;
+import io.github.heatswell.result.Trace;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -48,7 +45,7 @@ final class Recorder {
     private Modes modes;
     private boolean drawing;
     private double power;
-    private Regime regime;
+    private Trace.Regime regime;
 
     Recorder(CompiledSystem plant, StateVector vector, Balance balance, double interval, SampleSink sink) {
         this.plant = plant;
@@ -82,8 +79,8 @@ final class Recorder {
             }
         }
 
-        Extreme extreme() {
-            return new Extreme(value, time);
+        Extremes.Extreme extreme() {
+            return new Extremes.Extreme(value, time);
         }
     }
 
@@ -107,7 +104,7 @@ final class Recorder {
     /** A step of the segment is finished. */
     void step(DenseOutput step) {
         double end = segmentStart + step.to();
-        double last = end - TimeGrid.SAME_INSTANT * interval;
+        double last = end - Trace.Grid.SAME_INSTANT * interval;
         for (int due = gather(last); due > 0; due = gather(last)) {
             for (int i = 0; i < due; i++) {
                 parts[i] = step.part(times[i] - segmentStart);
@@ -126,7 +123,7 @@ final class Recorder {
     }
 
     /** Records an event. */
-    void event(double time, EventKind kind, String device, double[] y) {
+    void event(double time, Event.Kind kind, String device, double[] y) {
         events.add(new Event(time, kind, device, y[StateVector.PRESSURE], vector.mean(y)));
     }
 
@@ -232,14 +229,15 @@ final class Recorder {
         return sum;
     }
 
-    private Regime regime(double[] y) {
+    private Trace.Regime regime(double[] y) {
         boolean down = plant.feed.returns(y[StateVector.PRESSURE], y[StateVector.MAINS]);
         return switch (modes.rule) {
-            case HELD -> plant.feed.open ? Regime.UNSEALED : Regime.FED;
+            case HELD -> plant.feed.open ? Trace.Regime.UNSEALED : Trace.Regime.FED;
             // the flow through a reducing valve always follows its droop
-            case FILLING -> down ? Regime.RETURNED : plant.feed.droop > 0 ? Regime.FED : Regime.FILLING;
-            case RETURNING -> Regime.RETURNED;
-            case FREE, SETTLED -> modes.anyValveOpen() ? Regime.RELIEVING : Regime.SEALED;
+            case FILLING ->
+                down ? Trace.Regime.RETURNED : plant.feed.droop > 0 ? Trace.Regime.FED : Trace.Regime.FILLING;
+            case RETURNING -> Trace.Regime.RETURNED;
+            case FREE, SETTLED -> modes.anyValveOpen() ? Trace.Regime.RELIEVING : Trace.Regime.SEALED;
         };
     }
 

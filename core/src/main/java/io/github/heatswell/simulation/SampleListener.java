@@ -1,7 +1,7 @@
 package io.github.heatswell.simulation;
 
 import io.github.heatswell.result.Channel;
-import io.github.heatswell.result.Regime;
+import io.github.heatswell.result.Trace;
 
 /**
  * Receives the samples of a run one by one, so that a long run need not be held in memory.
@@ -17,5 +17,5 @@ public interface SampleListener {
      *     for the next sample and must not be kept
      * @param regime the pressure regime
      */
-    void sample(double time, double[] values, Regime regime);
+    void sample(double time, double[] values, Trace.Regime regime);
 }

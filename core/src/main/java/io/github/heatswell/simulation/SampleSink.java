@@ -1,6 +1,6 @@
 package io.github.heatswell.simulation;
 
-import io.github.heatswell.result.Regime;
+import io.github.heatswell.result.Trace;
 
 /** Receives the samples of a run in batches, one per solver step. */
 @FunctionalInterface
@@ -14,7 +14,7 @@ interface SampleSink {
      * @param channels for each channel, by its {@code ordinal()}, its values
      * @param regime the pressure regime of all of them
      */
-    void take(int count, double[] times, double[][] channels, Regime regime);
+    void take(int count, double[] times, double[][] channels, Trace.Regime regime);
 
     /** A sink that hands on samples one by one. */
     static SampleSink to(SampleListener listener, int channels) {

@@ -1,6 +1,6 @@
 package io.github.heatswell.simulation;
 
-import io.github.heatswell.result.Numerics;
+import io.github.heatswell.result.RunSummary;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -166,7 +166,7 @@ final class SegmentSolver {
     }
 
     /** How the numbers were made so far. */
-    Numerics numerics() {
-        return new Numerics(DormandPrince.NAME, relativeTolerance, stepper.evaluations(), steps, segments);
+    RunSummary.Numerics numerics() {
+        return new RunSummary.Numerics(DormandPrince.NAME, relativeTolerance, stepper.evaluations(), steps, segments);
     }
 }

@@ -3,8 +3,7 @@ package io.github.heatswell.simulation;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;
-import io.github.heatswell.result.TimeGrid;
-import io.github.heatswell.result.TraceBuilder;
+import io.github.heatswell.result.Trace;
 import io.github.heatswell.system.HotWaterSystem;
 import java.time.Duration;
 import java.util.Objects;
@@ -74,7 +73,7 @@ public final class Simulation {
      * @throws SimulationException if the equations could not be integrated
      */
     public RunResult run() {
-        TraceBuilder trace = new TraceBuilder(planned());
+        Trace.Builder trace = new Trace.Builder(planned());
         RunSummary summary = simulate(trace::addAll);
         return new RunResult(summary, trace.build());
     }
@@ -95,8 +94,8 @@ public final class Simulation {
         return new Engine(system, planned(), sink, SegmentSolver.RELATIVE_TOLERANCE).run();
     }
 
-    private TimeGrid planned() {
-        return new TimeGrid(seconds(sample), seconds(duration));
+    private Trace.Grid planned() {
+        return new Trace.Grid(seconds(sample), seconds(duration));
     }
 
     private static double seconds(Duration duration) {

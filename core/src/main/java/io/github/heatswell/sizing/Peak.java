@@ -1,8 +1,7 @@
 package io.github.heatswell.sizing;
 
-import io.github.heatswell.result.BalanceCount;
+import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.system.HotWaterSystem;
@@ -25,7 +24,7 @@ record Peak(double absolute, boolean atLeast) {
      * @param count counts the run
      * @throws IllegalArgumentException if the run ends in a hazard other than too much pressure
      */
-    static Peak of(HotWaterSystem house, Duration duration, BalanceCount count) {
+    static Peak of(HotWaterSystem house, Duration duration, Balances.Count count) {
         RunSummary summary =
                 count.add(Simulation.of(house, duration).sampledEvery(duration).stream((time, values, regime) -> {}));
         summary.hazard().ifPresent(Peak::refuse);
@@ -34,7 +33,7 @@ record Peak(double absolute, boolean atLeast) {
     }
 
     private static void refuse(Event hazard) {
-        if (hazard.kind() != EventKind.TEST_PRESSURE_REACHED) {
+        if (hazard.kind() != Event.Kind.TEST_PRESSURE_REACHED) {
             throw new IllegalArgumentException("the run ends early: "
                     + hazard.kind().description() + " after "
                     + QuantityFormat.ascii(UnitSystem.SI).time(hazard.time())

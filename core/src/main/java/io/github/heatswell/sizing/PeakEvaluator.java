@@ -1,6 +1,6 @@
 package io.github.heatswell.sizing;
 
-import io.github.heatswell.result.BalanceCount;
+import io.github.heatswell.result.Balances;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefValve;
@@ -17,7 +17,7 @@ import java.util.OptionalDouble;
  * @param type the type and place of the vessel, charged at room temperature
  * @param count counts its runs
  */
-record PeakEvaluator(HeatUpCase trial, VesselType type, BalanceCount count) {
+record PeakEvaluator(HeatUpCase trial, VesselType type, Balances.Count count) {
 
     /** What a map is drawn up to (m3) where neither a vessel is there nor one can be sized. */
     private static final double NO_VESSEL = 8e-3;

@@ -1,6 +1,6 @@
 package io.github.heatswell.sizing;
 
-import io.github.heatswell.result.BalanceCount;
+import io.github.heatswell.result.Balances;
 import io.github.heatswell.simulation.Progress;
 import io.github.heatswell.simulation.Workers;
 import io.github.heatswell.system.ExpansionVessel;
@@ -30,7 +30,9 @@ public final class PeakSurvey {
 
     private PeakSurvey(Builder from) {
         lab = new PeakEvaluator(
-                HeatUpCase.coldFill(from.system), new VesselType(from.pattern).chargedInTheRoom(), new BalanceCount());
+                HeatUpCase.coldFill(from.system),
+                new VesselType(from.pattern).chargedInTheRoom(),
+                new Balances.Count());
         setting = lab.setting(from.system, from.target);
         axes = new PeakMap.Axes(
                 from.volumes == null ? MapRanges.volumes(lab.vesselToShow(setting)) : from.volumes,

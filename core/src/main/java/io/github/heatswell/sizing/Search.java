@@ -1,6 +1,5 @@
 package io.github.heatswell.sizing;
 
-import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.Pressure;
@@ -26,14 +25,14 @@ final class Search {
     /** Lowest supply (Pa, gauge) to suggest: 15 psi, the minimum for a service (UPC 608.1 lineage, seen). */
     private static final double LEAST_SUPPLY = 15 * PressureUnit.PSI.factor();
 
-    private final BalanceCount count;
+    private final Balances.Count count;
 
     Search() {
-        this(new BalanceCount());
+        this(new Balances.Count());
     }
 
     /** Adds its runs to those of others. */
-    Search(BalanceCount count) {
+    Search(Balances.Count count) {
         this.count = count;
     }
 

@@ -1,6 +1,6 @@
 package io.github.heatswell.sizing;
 
-import io.github.heatswell.result.BalanceCount;
+import io.github.heatswell.result.Balances;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.Pressure;
@@ -102,7 +102,7 @@ public final class VesselSizing {
      * @throws IllegalArgumentException if the run ends in a hazard other than too much pressure
      * @throws io.github.heatswell.simulation.SimulationException if the equations could not be integrated
      */
-    public static double worstPeak(HotWaterSystem house, BalanceCount count) {
+    public static double worstPeak(HotWaterSystem house, Balances.Count count) {
         HeatUpCase trial = HeatUpCase.coldFill(Objects.requireNonNull(house, "house"));
         HotWaterSystem.Builder fitted = trial.house().toBuilder();
         house.vessel().ifPresent(fitted::vessel);

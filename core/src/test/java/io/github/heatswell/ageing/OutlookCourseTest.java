@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.Event;
 import io.github.heatswell.study.Houses;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.VolumeUnit;
@@ -25,7 +25,7 @@ class OutlookCourseTest {
     private static final HotWaterSystem HOUSE =
             Houses.lodge(4, 60).vessel(Houses.vessel(12, 3.5)).build();
 
-    private static OutlookMonth month(int number, double relievedDaily, EventKind alarm) {
+    private static OutlookMonth month(int number, double relievedDaily, Event.Kind alarm) {
         return new OutlookMonth(
                 number, number / 12.0, 15, 3e5, 6e5 + number, relievedDaily, Optional.ofNullable(alarm));
     }
@@ -35,9 +35,9 @@ class OutlookCourseTest {
         List<OutlookMonth> months = new ArrayList<>();
         for (int i = 0; i < pattern.length(); i++) {
             char letter = pattern.charAt(i);
-            EventKind alarm = switch (letter) {
-                case 'h' -> EventKind.VAPOUR_FORMS;
-                case 'w' -> EventKind.WORKING_PRESSURE_EXCEEDED;
+            Event.Kind alarm = switch (letter) {
+                case 'h' -> Event.Kind.VAPOUR_FORMS;
+                case 'w' -> Event.Kind.WORKING_PRESSURE_EXCEEDED;
                 default -> null;
             };
             months.add(month(i, letter == '.' ? 0 : 1e-3, alarm));

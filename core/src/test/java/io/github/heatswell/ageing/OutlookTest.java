@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.assessment.PrechargeTarget;
-import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.Event;
 import io.github.heatswell.study.Houses;
 import io.github.heatswell.study.UncertainHouse;
 import io.github.heatswell.system.ExpansionVessel;
@@ -275,7 +275,7 @@ class OutlookTest {
         OutlookResult found = known(house).years(10).build().simulate();
         OutlookMonth month = found.gravest().orElseThrow();
         assertTrue(month.isHazard(), "without a relief valve a vessel without gas is none");
-        assertEquals(EventKind.TEST_PRESSURE_REACHED, month.alarm().orElseThrow());
+        assertEquals(Event.Kind.TEST_PRESSURE_REACHED, month.alarm().orElseThrow());
         OutlookMonth first = found.expected().months().stream()
                 .filter(each -> each.alarm().isPresent())
                 .findFirst()

@@ -15,8 +15,7 @@ import static io.github.heatswell.assessment.Sound.valve;
 import static io.github.heatswell.assessment.Sound.vessel;
 import static io.github.heatswell.units.PressureUnit.BAR;
 
-import io.github.heatswell.result.EventKind;
-import io.github.heatswell.result.OpeningCause;
+import io.github.heatswell.result.Event;
 import io.github.heatswell.system.Draw;
 import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.ExpansionVessel;
@@ -166,29 +165,29 @@ final class Cases {
         HotWaterSystem bare = house().withoutVessel().build();
         ALL.put(
                 "relief-valve-controls-expansion",
-                () -> Findings.of(run(bare, 7, 60, event(EventKind.RELIEF_OPENED, "T&P valve", 7))));
+                () -> Findings.of(run(bare, 7, 60, event(Event.Kind.RELIEF_OPENED, "T&P valve", 7))));
         ALL.put(
                 "relief-valve-opened-by-heat",
-                () -> Findings.of(run(sound, 6, 99, opened("T&P valve", 5, OpeningCause.TEMPERATURE))));
+                () -> Findings.of(run(sound, 6, 99, opened("T&P valve", 5, Event.OpeningCause.TEMPERATURE))));
         ALL.put(
                 "vessel-bottomed-out",
-                () -> Findings.of(run(sound, 5.4, 60, event(EventKind.VESSEL_BOTTOMED_OUT, 5.4))));
+                () -> Findings.of(run(sound, 5.4, 60, event(Event.Kind.VESSEL_BOTTOMED_OUT, 5.4))));
         ALL.put("working-pressure-exceeded", () -> Findings.of(run(sound, 12, 60)));
         ALL.put("peak-above-code-limit", () -> Findings.of(run(sound, 5.6, 60)));
         ALL.put("peak-near-relief", () -> Findings.of(run(sound, 6.2, 60)));
         ALL.put("boiling-margin-small", () -> Findings.of(run(sound, 5, 0.1, 95, 0)));
         ALL.put("water-hotter-than-boiling", () -> Findings.of(run(sound, 5, 105)));
-        ALL.put("cut-out-tripped", () -> Findings.of(run(sound, 5, 95, event(EventKind.CUT_OUT_TRIPPED, 5))));
+        ALL.put("cut-out-tripped", () -> Findings.of(run(sound, 5, 95, event(Event.Kind.CUT_OUT_TRIPPED, 5))));
         ALL.put("relief-water-loss", () -> Findings.of(run(sound, 5, 4, 60, 1)));
-        hazard("test-pressure-reached", EventKind.TEST_PRESSURE_REACHED, 20);
-        hazard("vapour-forms", EventKind.VAPOUR_FORMS, 4);
-        hazard("relief-valve-chatters", EventKind.RELIEF_CHATTERS, 5);
-        hazard("pressure-lost", EventKind.ATMOSPHERE_REACHED, 5);
-        hazard("water-out-of-range", EventKind.WATER_OUT_OF_RANGE, 5);
-        hazard("water-freezes", EventKind.WATER_FREEZES, 5);
+        hazard("test-pressure-reached", Event.Kind.TEST_PRESSURE_REACHED, 20);
+        hazard("vapour-forms", Event.Kind.VAPOUR_FORMS, 4);
+        hazard("relief-valve-chatters", Event.Kind.RELIEF_CHATTERS, 5);
+        hazard("pressure-lost", Event.Kind.ATMOSPHERE_REACHED, 5);
+        hazard("water-out-of-range", Event.Kind.WATER_OUT_OF_RANGE, 5);
+        hazard("water-freezes", Event.Kind.WATER_FREEZES, 5);
     }
 
-    private static void hazard(String id, EventKind kind, double peakBar) {
+    private static void hazard(String id, Event.Kind kind, double peakBar) {
         HotWaterSystem sound = house().build();
         ALL.put(id, () -> Findings.of(run(sound, peakBar, 60, event(kind, "T&P valve", peakBar))));
     }

@@ -17,8 +17,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
-import io.github.heatswell.result.OpeningCause;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
@@ -83,7 +81,7 @@ class CausesTest {
         HotWaterSystem stuck = house().vessel(vessel(2, 4).build())
                 .heater(heater(60).thermostatStuck(true).build())
                 .build();
-        List<Finding> found = Findings.of(run(stuck, 7, 90, event(EventKind.RELIEF_OPENED, "T&P valve", 7)));
+        List<Finding> found = Findings.of(run(stuck, 7, 90, event(Event.Kind.RELIEF_OPENED, "T&P valve", 7)));
         assertTrue(has(found, "thermostat-stuck"));
         assertTrue(said(found, "vessel-too-small").startsWith("The 2 L vessel has room for"));
         assertFalse(has(found, "relief-valve-controls-expansion"));
@@ -104,7 +102,7 @@ class CausesTest {
     /** The run says what opened the valve; how close the pressure was to the set pressure does not matter. */
     @ParameterizedTest
     @CsvSource({"5, TEMPERATURE, true", "6.9999, TEMPERATURE, true", "7, BOTH, true", "7, PRESSURE, false"})
-    void theRunSaysWhetherHeatOpenedTheValve(double bar, OpeningCause cause, boolean byHeat) {
+    void theRunSaysWhetherHeatOpenedTheValve(double bar, Event.OpeningCause cause, boolean byHeat) {
         HotWaterSystem house = house().withoutVessel().build();
         List<Finding> found = Findings.of(run(house, bar, 60, opened("T&P valve", bar, cause)));
         assertEquals(byHeat, has(found, "relief-valve-opened-by-heat"));
@@ -117,12 +115,12 @@ class CausesTest {
         HotWaterSystem house = house().withoutVessel().build();
         Event hot = new Event(
                 7_200,
-                EventKind.RELIEF_OPENED_FULLY,
+                Event.Kind.RELIEF_OPENED_FULLY,
                 "T&P valve",
                 6e5 + 101_325,
                 372.15,
-                Optional.of(OpeningCause.TEMPERATURE));
-        List<Finding> found = Findings.of(run(house, 7, 99, event(EventKind.RELIEF_OPENED, "T&P valve", 7), hot));
+                Optional.of(Event.OpeningCause.TEMPERATURE));
+        List<Finding> found = Findings.of(run(house, 7, 99, event(Event.Kind.RELIEF_OPENED, "T&P valve", 7), hot));
         assertTrue(has(found, "relief-valve-opened-by-heat"));
         assertTrue(said(found, "relief-valve-controls-expansion").contains("opened once in the run"));
     }
@@ -131,16 +129,16 @@ class CausesTest {
     void onlyAnOpeningIsByHeat() {
         HotWaterSystem house = house().build();
         String id = "relief-valve-opened-by-heat";
-        assertFalse(has(Findings.of(run(house, 5, 60, event(EventKind.HEATER_OFF, 5))), id));
-        assertFalse(has(Findings.of(run(house, 5, 60, event(EventKind.RELIEF_RESEATED, "T&P valve", 5))), id));
+        assertFalse(has(Findings.of(run(house, 5, 60, event(Event.Kind.HEATER_OFF, 5))), id));
+        assertFalse(has(Findings.of(run(house, 5, 60, event(Event.Kind.RELIEF_RESEATED, "T&P valve", 5))), id));
     }
 
     @ParameterizedTest
     @CsvSource({"1, opened once in the run", "2, opened twice in the run", "3, opened 3 times in the run"})
     void openingsAreCounted(int openings, String text) {
         Event[] events = new Event[openings + 1];
-        Arrays.fill(events, event(EventKind.RELIEF_OPENED, "T&P valve", 7));
-        events[openings] = event(EventKind.HEATER_OFF, 7); // not an opening
+        Arrays.fill(events, event(Event.Kind.RELIEF_OPENED, "T&P valve", 7));
+        events[openings] = event(Event.Kind.HEATER_OFF, 7); // not an opening
         String said = said(
                 Findings.of(run(house().withoutVessel().build(), 7, 60, events)), "relief-valve-controls-expansion");
         assertTrue(said.contains(text), said);
@@ -149,9 +147,14 @@ class CausesTest {
     /** Hot water opened the valve too; the count is that of all openings, as everywhere. */
     @Test
     void openingsByHeatAreCountedButNotBlamedOnExpansion() {
-        Event pressed = event(EventKind.RELIEF_OPENED, "T&P valve", 7);
+        Event pressed = event(Event.Kind.RELIEF_OPENED, "T&P valve", 7);
         Event hot = new Event(
-                pressed.time(), EventKind.RELIEF_OPENED, "T&P valve", 8e5, 372, Optional.of(OpeningCause.TEMPERATURE));
+                pressed.time(),
+                Event.Kind.RELIEF_OPENED,
+                "T&P valve",
+                8e5,
+                372,
+                Optional.of(Event.OpeningCause.TEMPERATURE));
         String said = said(
                 Findings.of(run(house().withoutVessel().build(), 7, 60, pressed, hot, pressed)),
                 "relief-valve-controls-expansion");
@@ -161,7 +164,7 @@ class CausesTest {
     /** Vapour has formed: that there is little left until it does needs no saying any more. */
     @Test
     void vapourIsNotAlsoASmallMargin() {
-        List<Finding> found = Findings.of(run(house().build(), 5, 0.1, 95, 0, event(EventKind.VAPOUR_FORMS, 0.1)));
+        List<Finding> found = Findings.of(run(house().build(), 5, 0.1, 95, 0, event(Event.Kind.VAPOUR_FORMS, 0.1)));
         assertTrue(has(found, "vapour-forms"));
         assertFalse(has(found, "boiling-margin-small"));
     }

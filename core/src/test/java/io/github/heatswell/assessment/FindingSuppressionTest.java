@@ -17,8 +17,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
-import io.github.heatswell.result.OpeningCause;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.system.ExpansionVessel.Condition;
 import io.github.heatswell.system.HotWaterSystem;
@@ -69,7 +67,7 @@ class FindingSuppressionTest {
     }
 
     private static Event opens() {
-        return event(EventKind.RELIEF_OPENED, "T&P valve", 7);
+        return event(Event.Kind.RELIEF_OPENED, "T&P valve", 7);
     }
 
     private static HotWaterSystem.Builder in(Condition condition) {
@@ -87,7 +85,7 @@ class FindingSuppressionTest {
                 "vessel-waterlogged", Condition.WATERLOGGED,
                 "vessel-upstream-of-check", Condition.UPSTREAM_OF_CHECK);
         HotWaterSystem small = house().vessel(vessel(2, 4).build()).build();
-        Event full = event(EventKind.VESSEL_BOTTOMED_OUT, 5.4);
+        Event full = event(Event.Kind.VESSEL_BOTTOMED_OUT, 5.4);
         Stream<Row> outOfService = dead.entrySet().stream().flatMap(entry -> {
             HotWaterSystem house = in(entry.getValue()).build();
             return Stream.of(
@@ -127,7 +125,7 @@ class FindingSuppressionTest {
                 .build();
         HotWaterSystem unread = house().tank(Sound.unread(10)).build();
         HotWaterSystem weak = house().tank(Sound.tank(6)).build();
-        Event tested = event(EventKind.TEST_PRESSURE_REACHED, 20);
+        Event tested = event(Event.Kind.TEST_PRESSURE_REACHED, 20);
         return List.of(
                 new Row("static-pressure-high", NEAR, of(run(high, 6.2, 60))),
                 new Row("test-pressure-reached", "working-pressure-exceeded", of(run(house().build(), 20, 60, tested))),
@@ -144,14 +142,14 @@ class FindingSuppressionTest {
     private static List<Row> cool() {
         HotWaterSystem.Builder cool = house().heater(heater(55).build());
         HotWaterSystem.Builder open = unguarded().heater(heater(55).build());
-        Map<String, EventKind> ends = new LinkedHashMap<>();
-        ends.put("cut-out-tripped", EventKind.CUT_OUT_TRIPPED);
-        ends.put("vapour-forms", EventKind.VAPOUR_FORMS);
-        ends.put("test-pressure-reached", EventKind.TEST_PRESSURE_REACHED);
-        ends.put("water-out-of-range", EventKind.WATER_OUT_OF_RANGE);
-        ends.put("water-freezes", EventKind.WATER_FREEZES);
-        ends.put("pressure-lost", EventKind.ATMOSPHERE_REACHED);
-        ends.put("relief-valve-chatters", EventKind.RELIEF_CHATTERS);
+        Map<String, Event.Kind> ends = new LinkedHashMap<>();
+        ends.put("cut-out-tripped", Event.Kind.CUT_OUT_TRIPPED);
+        ends.put("vapour-forms", Event.Kind.VAPOUR_FORMS);
+        ends.put("test-pressure-reached", Event.Kind.TEST_PRESSURE_REACHED);
+        ends.put("water-out-of-range", Event.Kind.WATER_OUT_OF_RANGE);
+        ends.put("water-freezes", Event.Kind.WATER_FREEZES);
+        ends.put("pressure-lost", Event.Kind.ATMOSPHERE_REACHED);
+        ends.put("relief-valve-chatters", Event.Kind.RELIEF_CHATTERS);
         Stream<Row> ended = ends.entrySet().stream()
                 .map(end -> new Row(
                         end.getKey(), COOL, of(run(cool.build(), 5, 55, event(end.getValue(), "T&P valve", 5)))));
@@ -163,7 +161,7 @@ class FindingSuppressionTest {
                 new Row(
                         "relief-valve-opened-by-heat",
                         COOL,
-                        of(run(cool.build(), 5, 55, opened("T&P valve", 5, OpeningCause.TEMPERATURE)))),
+                        of(run(cool.build(), 5, 55, opened("T&P valve", 5, Event.OpeningCause.TEMPERATURE)))),
                 new Row("water-hotter-than-boiling", COOL, of(run(cool.build(), 5, 105))),
                 new Row("boiling-margin-small", COOL, of(run(cool.build(), 5, 0.1, 95, 0))),
                 new Row("relief-valve-missing", COOL, of(open)),

@@ -21,7 +21,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.Event;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.MainsPressure;
@@ -306,7 +306,7 @@ class LimitsTest {
         HotWaterSystem small = house().vessel(vessel(2, 4).build()).build();
         assertTrue(!has(Findings.of(run(small, 5.4, 60)), "vessel-too-small"));
         assertTrue(has(Findings.of(run(small, 5.4, 30)), "vessel-too-small"));
-        List<Finding> opened = Findings.of(run(small, 7, 60, event(EventKind.RELIEF_OPENED, "T&P valve", 7)));
+        List<Finding> opened = Findings.of(run(small, 7, 60, event(Event.Kind.RELIEF_OPENED, "T&P valve", 7)));
         assertTrue(has(opened, "vessel-too-small"));
         assertTrue(!has(opened, "relief-valve-controls-expansion"));
     }
@@ -316,7 +316,11 @@ class LimitsTest {
     void aLostChargeIsNotASmallVessel() {
         HotWaterSystem lost = house().vessel(vessel(18, 0.2).build()).build();
         List<Finding> found = Findings.of(run(
-                lost, 7, 60, event(EventKind.VESSEL_BOTTOMED_OUT, 4), event(EventKind.RELIEF_OPENED, "T&P valve", 7)));
+                lost,
+                7,
+                60,
+                event(Event.Kind.VESSEL_BOTTOMED_OUT, 4),
+                event(Event.Kind.RELIEF_OPENED, "T&P valve", 7)));
         assertEquals(
                 List.of("precharge-below-static"),
                 found.stream().map(Finding::id).toList());
@@ -409,7 +413,7 @@ class LimitsTest {
                 .seatLeakage(0.1, FlowUnit.LITRE_PER_MINUTE)
                 .build();
         List<Finding> found = Findings.of(
-                run(house().supply(creeping).build(), 7, 60, event(EventKind.RELIEF_OPENED, "T&P valve", 7)));
+                run(house().supply(creeping).build(), 7, 60, event(Event.Kind.RELIEF_OPENED, "T&P valve", 7)));
         assertEquals(
                 List.of("reducing-valve-creeps"),
                 found.stream().map(Finding::id).toList());

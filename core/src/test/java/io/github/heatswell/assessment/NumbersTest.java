@@ -17,9 +17,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
-import io.github.heatswell.result.OpeningCause;
-import io.github.heatswell.result.Phase;
+import io.github.heatswell.result.Interval;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.system.Element;
 import io.github.heatswell.system.ExpansionVessel;
@@ -181,7 +179,7 @@ class NumbersTest {
     })
     void yearlyLossFollowsFromTheRun(double end, int openings, String said) {
         Event[] events = new Event[openings];
-        Arrays.fill(events, event(EventKind.RELIEF_OPENED, "T&P valve", 7));
+        Arrays.fill(events, event(Event.Kind.RELIEF_OPENED, "T&P valve", 7));
         RunSummary half = run(house().build(), 5, 4, 60, 2, events);
         RunSummary run = new RunSummary(
                 half.system(),
@@ -289,7 +287,7 @@ class NumbersTest {
                 .isEmpty());
         assertTrue(find(Findings.of(run(high, 5, 4, 90.5, 0)), "water-hotter-than-boiling")
                 .isPresent());
-        Event vapour = event(EventKind.VAPOUR_FORMS, 5);
+        Event vapour = event(Event.Kind.VAPOUR_FORMS, 5);
         List<Finding> found = Findings.of(run(high, 5, 4, 150, 0, vapour));
         assertTrue(find(found, "water-hotter-than-boiling").isEmpty());
         assertTrue(find(found, "vapour-forms").isPresent());
@@ -305,7 +303,7 @@ class NumbersTest {
                 run.totals(),
                 run.audit(),
                 run.numerics(),
-                Set.of(Phase.VESSEL_FULL));
+                Set.of(Interval.Phase.VESSEL_FULL));
     }
 
     /** The diaphragm of an 18 L vessel that takes 60 % ends at 10.8 L, also if it lay there before the run began. */
@@ -323,15 +321,15 @@ class NumbersTest {
     void onlyTheFirstValvesOpeningSpeaksAgainstTheVessel() {
         HotWaterSystem house = house().build();
         String id = "vessel-too-small";
-        assertTrue(find(Findings.of(run(house, 7, 60, event(EventKind.RELIEF_OPENED, "T&P valve", 7))), id)
+        assertTrue(find(Findings.of(run(house, 7, 60, event(Event.Kind.RELIEF_OPENED, "T&P valve", 7))), id)
                 .isPresent());
-        assertFalse(find(Findings.of(run(house, 7, 60, event(EventKind.RELIEF_RESEATED, "T&P valve", 7))), id)
+        assertFalse(find(Findings.of(run(house, 7, 60, event(Event.Kind.RELIEF_RESEATED, "T&P valve", 7))), id)
                 .isPresent());
-        assertFalse(find(Findings.of(run(house, 7, 60, event(EventKind.RELIEF_OPENED, "other valve", 7))), id)
+        assertFalse(find(Findings.of(run(house, 7, 60, event(Event.Kind.RELIEF_OPENED, "other valve", 7))), id)
                 .isPresent());
-        assertFalse(find(Findings.of(run(house, 7, 60, opened("T&P valve", 7, OpeningCause.TEMPERATURE))), id)
+        assertFalse(find(Findings.of(run(house, 7, 60, opened("T&P valve", 7, Event.OpeningCause.TEMPERATURE))), id)
                 .isPresent());
-        assertTrue(find(Findings.of(run(house, 6.995, 60, event(EventKind.RELIEF_OPENED, "T&P valve", 7))), id)
+        assertTrue(find(Findings.of(run(house, 6.995, 60, event(Event.Kind.RELIEF_OPENED, "T&P valve", 7))), id)
                 .isPresent());
     }
 

@@ -8,7 +8,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.ExpansionVessel.Condition;
@@ -84,7 +83,7 @@ class OppositesTest {
         cause("mixing-valve-set-high", heater(60, 52));
         CAUSES.put("water-hotter-than-boiling", new Cause(house -> house, 4, 105, 0));
         CAUSES.put("boiling-margin-small", new Cause(heater(95, 45), 0.1, 98.9, 0));
-        CAUSES.put("vapour-forms", new Cause(house -> house, 4, 60, 0, Sound.event(EventKind.VAPOUR_FORMS, "", 4)));
+        CAUSES.put("vapour-forms", new Cause(house -> house, 4, 60, 0, Sound.event(Event.Kind.VAPOUR_FORMS, "", 4)));
     }
 
     private static void supplies(UnaryOperator<HotWaterSystem> bare) {
@@ -112,7 +111,7 @@ class OppositesTest {
     }
 
     private static void vessels(UnaryOperator<HotWaterSystem> bare) {
-        Event opens = Sound.event(EventKind.RELIEF_OPENED, "T&P valve", 7);
+        Event opens = Sound.event(Event.Kind.RELIEF_OPENED, "T&P valve", 7);
         CAUSES.put("relief-valve-controls-expansion", new Cause(bare, 7, 60, 0, opens));
         cause("vessel-isolated", vessel(vessel -> vessel.condition(Condition.ISOLATED)));
         cause("vessel-waterlogged", vessel(vessel -> vessel.condition(Condition.WATERLOGGED)));
@@ -121,7 +120,7 @@ class OppositesTest {
                 "vessel-too-small", new Cause(vessel(vessel -> vessel.volume(2, VolumeUnit.LITRE)), 7, 60, 0, opens));
         CAUSES.put(
                 "vessel-bottomed-out",
-                new Cause(vessel(v -> v), 5, 60, 0, Sound.event(EventKind.VESSEL_BOTTOMED_OUT, 5)));
+                new Cause(vessel(v -> v), 5, 60, 0, Sound.event(Event.Kind.VESSEL_BOTTOMED_OUT, 5)));
         cause("precharge-above-static", vessel(vessel -> vessel.precharge(Pressure.gauge(4.5, BAR))));
         cause("precharge-below-static", vessel(vessel -> vessel.precharge(Pressure.gauge(3.5, BAR))));
         cause("vessel-weight", vessel(vessel -> vessel.body(body(Mounting.UPRIGHT))));

@@ -19,8 +19,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.result.EventKind;
-import io.github.heatswell.result.OpeningCause;
+import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
@@ -124,9 +123,9 @@ class SafetyTest {
         HotWaterSystem house = house().build();
         return Stream.of(
                 run(house, 5, 105),
-                run(house, 5, 140, event(EventKind.VAPOUR_FORMS, 3)),
-                run(house, 20, 60, event(EventKind.TEST_PRESSURE_REACHED, 20)),
-                run(house, 6, 99, opened("T&P valve", 5, OpeningCause.TEMPERATURE)));
+                run(house, 5, 140, event(Event.Kind.VAPOUR_FORMS, 3)),
+                run(house, 20, 60, event(Event.Kind.TEST_PRESSURE_REACHED, 20)),
+                run(house, 6, 99, opened("T&P valve", 5, Event.OpeningCause.TEMPERATURE)));
     }
 
     /** Nobody is sent to a boiling tank, nor told to let its pressure off or to let cold water in. */
@@ -139,8 +138,8 @@ class SafetyTest {
         assertTrue(advice.startsWith("Stay away from the tank. If you can do it safely from elsewhere, trip"), advice);
         assertTrue(advice.contains("Do not lift the relief valve or open a tap."), advice);
         assertFalse(advice.contains("at its switch"), advice);
-        boolean lost = run.first(EventKind.VAPOUR_FORMS).isPresent()
-                || run.first(EventKind.TEST_PRESSURE_REACHED).isPresent();
+        boolean lost = run.first(Event.Kind.VAPOUR_FORMS).isPresent()
+                || run.first(Event.Kind.TEST_PRESSURE_REACHED).isPresent();
         assertEquals(lost, advice.contains("Let no cold water in."), advice);
         assertEquals(!lost, advice.contains("Leave the cold feed as it is"), advice);
     }
@@ -152,8 +151,8 @@ class SafetyTest {
                 house().build(),
                 6,
                 110,
-                opened("T&P valve", 5, OpeningCause.TEMPERATURE),
-                event(EventKind.TEST_PRESSURE_REACHED, 20));
+                opened("T&P valve", 5, Event.OpeningCause.TEMPERATURE),
+                event(Event.Kind.TEST_PRESSURE_REACHED, 20));
         List<Finding> found = Findings.of(run);
         assertTrue(has(found, "relief-valve-opened-by-heat") && has(found, "water-hotter-than-boiling"));
         assertFalse(found.stream()

@@ -4,12 +4,7 @@ import static io.github.heatswell.units.PressureUnit.BAR;
 
 import io.github.heatswell.result.Audit;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
-import io.github.heatswell.result.Extreme;
 import io.github.heatswell.result.Extremes;
-import io.github.heatswell.result.Numerics;
-import io.github.heatswell.result.OpeningCause;
-import io.github.heatswell.result.ReliefTotal;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.Totals;
 import io.github.heatswell.system.ExpansionVessel;
@@ -163,40 +158,40 @@ final class Sound {
     static RunSummary run(
             HotWaterSystem house, double peakBar, double lowBar, double hottest, double relieved, Event... events) {
         double air = house.site().atmosphere();
-        List<ReliefTotal> relief = house.reliefValves().stream()
+        List<Totals.Relief> relief = house.reliefValves().stream()
                 .limit(1)
-                .map(valve -> new ReliefTotal(valve.name(), relieved, relieved * 1e-3, events.length))
+                .map(valve -> new Totals.Relief(valve.name(), relieved, relieved * 1e-3, events.length))
                 .toList();
         return new RunSummary(
                 house,
                 43_200,
                 List.of(events),
                 new Extremes(
-                        new Extreme(peakBar * 1e5 + air, 3_600),
-                        new Extreme(lowBar * 1e5 + air, 0),
-                        new Extreme(hottest + 273.15, 3_600),
-                        new Extreme(0, 0)),
+                        new Extremes.Extreme(peakBar * 1e5 + air, 3_600),
+                        new Extremes.Extreme(lowBar * 1e5 + air, 0),
+                        new Extremes.Extreme(hottest + 273.15, 3_600),
+                        new Extremes.Extreme(0, 0)),
                 new Totals(relief, 0, 0, 0, 0, 0, 0, 0, 0, 0),
                 new Audit(0, 1, 0, 1),
-                new Numerics("by hand", 1e-9, 0, 0, 1),
+                new RunSummary.Numerics("by hand", 1e-9, 0, 0, 1),
                 Set.of());
     }
 
-    static Event event(EventKind kind, double gaugeBar) {
+    static Event event(Event.Kind kind, double gaugeBar) {
         return event(kind, "", gaugeBar);
     }
 
     /** An event after an hour; a relief valve opens by pressure. */
-    static Event event(EventKind kind, String device, double gaugeBar) {
-        return event(kind, device, gaugeBar, kind == EventKind.RELIEF_OPENED ? OpeningCause.PRESSURE : null);
+    static Event event(Event.Kind kind, String device, double gaugeBar) {
+        return event(kind, device, gaugeBar, kind == Event.Kind.RELIEF_OPENED ? Event.OpeningCause.PRESSURE : null);
     }
 
     /** A relief valve opens by pressure, temperature or both. */
-    static Event opened(String device, double gaugeBar, OpeningCause cause) {
-        return event(EventKind.RELIEF_OPENED, device, gaugeBar, cause);
+    static Event opened(String device, double gaugeBar, Event.OpeningCause cause) {
+        return event(Event.Kind.RELIEF_OPENED, device, gaugeBar, cause);
     }
 
-    private static Event event(EventKind kind, String device, double gaugeBar, OpeningCause cause) {
+    private static Event event(Event.Kind kind, String device, double gaugeBar, Event.OpeningCause cause) {
         return new Event(3_600, kind, device, gaugeBar * 1e5 + 101_325, 333.15, Optional.ofNullable(cause));
     }
 }

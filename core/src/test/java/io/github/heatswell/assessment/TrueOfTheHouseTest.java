@@ -15,7 +15,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.simulation.RandomHouses;
 import io.github.heatswell.simulation.Simulation;
@@ -85,7 +85,7 @@ class TrueOfTheHouseTest {
         HotWaterSystem house = built.build();
         String name = house.reliefValves().get(0).name();
         Finding missing = find(Findings.of(house), MISSING).orElseThrow();
-        List<Finding> found = Findings.of(run(house, 7, 60, event(EventKind.RELIEF_OPENED, name, 7)));
+        List<Finding> found = Findings.of(run(house, 7, 60, event(Event.Kind.RELIEF_OPENED, name, 7)));
         Finding opened = find(found, OPENED).orElseThrow();
         assertEquals(List.of(severity, severity), List.of(missing.severity(), opened.severity()));
         assertTrue(find(found, MISSING).isEmpty(), "said once");

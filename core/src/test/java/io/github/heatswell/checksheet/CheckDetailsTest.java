@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.result.Channel;
-import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.study.Houses;
@@ -70,7 +70,7 @@ class CheckDetailsTest {
                 .vessel(Houses.vessel(18, 3))
                 .build();
         double closes = byHand(house).events().stream()
-                .filter(event -> event.kind() == EventKind.SUPPLY_CLOSED && event.time() > CLOSED - 1e-3)
+                .filter(event -> event.kind() == Event.Kind.SUPPLY_CLOSED && event.time() > CLOSED - 1e-3)
                 .findFirst()
                 .orElseThrow()
                 .time();

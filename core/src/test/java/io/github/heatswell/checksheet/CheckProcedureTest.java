@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.result.Channel;
-import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.study.Houses;
@@ -75,7 +75,7 @@ class CheckProcedureTest {
         CheckSheet sheet = sheet(house.build());
         RunResult run = byHand(house, Duration.ofMinutes(608));
         RunResult heatUp = byHand(house, Duration.ofMillis((long)
-                (1000 * run.first(EventKind.HEATER_OFF).orElseThrow().time())));
+                (1000 * run.first(Event.Kind.HEATER_OFF).orElseThrow().time())));
 
         assertEquals(4.2e5, gauge(sheet, ReadingKind.COLD_STATIC), PASCAL);
         assertEquals(4.2e5, gauge(sheet, ReadingKind.AFTER_DRAW), PASCAL);
@@ -106,7 +106,7 @@ class CheckProcedureTest {
         assertTrue(sheet.drips().expected());
         assertEquals(run.totals().relieved(), sheet.drips().volume(), 1e-9);
         assertEquals(
-                run.first(EventKind.RELIEF_OPENED).orElseThrow().time() - 480,
+                run.first(Event.Kind.RELIEF_OPENED).orElseThrow().time() - 480,
                 sheet.drips().firstAfter().orElseThrow(),
                 1e-3);
         assertEquals(7e5, gauge(sheet, ReadingKind.PEAK), 0.05e5); // where the valve opens, and it opens at 7 bar
@@ -223,7 +223,7 @@ class CheckProcedureTest {
         CheckSheet sheet = sheet(Houses.lodge(4.2, 58).build());
 
         assertEquals(
-                EventKind.TEST_PRESSURE_REACHED, sheet.hazard().orElseThrow().kind());
+                Event.Kind.TEST_PRESSURE_REACHED, sheet.hazard().orElseThrow().kind());
         assertTrue(sheet.reading(ReadingKind.AFTER_DRAW).isPresent());
         assertTrue(sheet.reading(ReadingKind.PEAK).isEmpty());
         assertTrue(sheet.reading(ReadingKind.NEXT_MORNING).isEmpty());
@@ -245,7 +245,7 @@ class CheckProcedureTest {
         assertFalse(sheet.heatUp().finished());
         assertTrue(sheet.heatUp().hottest() > 373);
         // at 5 bar absolute water boils at 152 degC; its properties are known to 150 degC
-        assertEquals(EventKind.WATER_OUT_OF_RANGE, sheet.hazard().orElseThrow().kind());
+        assertEquals(Event.Kind.WATER_OUT_OF_RANGE, sheet.hazard().orElseThrow().kind());
     }
 
     @Test

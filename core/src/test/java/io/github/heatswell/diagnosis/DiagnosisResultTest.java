@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.TemperatureUnit;
@@ -78,7 +77,7 @@ class DiagnosisResultTest {
     @Test
     void readingsThatAgreeAreNoHazard() {
         SpotReadings agree = SpotReadings.none();
-        for (Map.Entry<SiteCheck, Double> one : new Spots(HOUSE, new BalanceCount())
+        for (Map.Entry<SiteCheck, Double> one : new Spots(HOUSE, new Balances.Count())
                 .read(EnumSet.of(
                         SiteCheck.COLD_STATIC,
                         SiteCheck.HEAT_UP_MAXIMUM,

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.result.BalanceCount;
+import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Trace;
 import io.github.heatswell.simulation.Simulation;
@@ -152,7 +152,7 @@ class DiagnosisTest {
     void aTyreGaugeTellsAWaterloggedVesselFromOneThatIsCutOff() {
         SpotReadings spots = SpotReadings.none();
         HotWaterSystem isolated = known(Cause.VESSEL_ISOLATED).truth().house(house, java.util.List.of(), new double[0]);
-        Map<SiteCheck, Double> shown = new Spots(isolated, new BalanceCount())
+        Map<SiteCheck, Double> shown = new Spots(isolated, new Balances.Count())
                 .read(EnumSet.of(SiteCheck.COLD_STATIC, SiteCheck.HEAT_UP_MAXIMUM, SiteCheck.CAUGHT_VOLUME));
         for (Map.Entry<SiteCheck, Double> one : shown.entrySet()) {
             spots = spots.with(one.getKey(), one.getValue());

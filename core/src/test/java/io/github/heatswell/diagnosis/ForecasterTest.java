@@ -9,10 +9,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.heatswell.checksheet.CheckProcedure;
 import io.github.heatswell.checksheet.CheckSheet;
 import io.github.heatswell.checksheet.Reading;
-import io.github.heatswell.result.BalanceCount;
+import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.Channel;
-import io.github.heatswell.result.EventKind;
-import io.github.heatswell.result.Regime;
+import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Trace;
 import io.github.heatswell.simulation.Simulation;
@@ -59,7 +58,7 @@ class ForecasterTest {
     }
 
     private static Forecaster.Forecast forecast(HotWaterSystem house, PressureLog log, double start) {
-        return new Forecaster(log, Set.of(), new BalanceCount()).of(house, start);
+        return new Forecaster(log, Set.of(), new Balances.Count()).of(house, start);
     }
 
     /** A log of five hours to the minute is forecast from a run four times as fine. */
@@ -75,8 +74,8 @@ class ForecasterTest {
             assertEquals(trace.value(Channel.WATER_TOP, 4 * i), forecast.temperature()[i], 1e-4);
             assertEquals(trace.regime(4 * i), forecast.regimes()[i]);
         }
-        double off = run.first(EventKind.HEATER_OFF).orElseThrow().time();
-        double on = run.first(EventKind.HEATER_ON).orElseThrow().time();
+        double off = run.first(Event.Kind.HEATER_OFF).orElseThrow().time();
+        double on = run.first(Event.Kind.HEATER_ON).orElseThrow().time();
         assertEquals(off - on, forecast.firstBurn(), 1e-6);
         assertTrue(forecast.spots().isEmpty());
     }
@@ -88,9 +87,9 @@ class ForecasterTest {
         Forecaster.Forecast forecast = forecast(house, log(300, 60), 1_230);
         for (int i = 0; i <= 20; i++) {
             assertEquals(trace.value(Channel.GAUGE_READING, 0), forecast.gauge()[i], 1e-9);
-            assertEquals(Regime.FED, forecast.regimes()[i]);
+            assertEquals(Trace.Regime.FED, forecast.regimes()[i]);
         }
-        assertEquals(Regime.SEALED, forecast.regimes()[30]);
+        assertEquals(Trace.Regime.SEALED, forecast.regimes()[30]);
         assertEquals(trace.value(Channel.GAUGE_READING, 4 * 100 - 82), forecast.gauge()[100], 1);
         assertEquals(trace.regime(4 * 100 - 82), forecast.regimes()[100]);
     }
@@ -99,7 +98,7 @@ class ForecasterTest {
     void aStartBeforeTheLogIsPossible() {
         HotWaterSystem house = Abbey.plain().build();
         Trace trace = run(house, 7).trace();
-        Forecaster forecaster = new Forecaster(log(300, 60), Set.of(), new BalanceCount());
+        Forecaster forecaster = new Forecaster(log(300, 60), Set.of(), new Balances.Count());
         for (double start : new double[] {600, -1_200, -3_600, 0}) {
             Forecaster.Forecast forecast = forecaster.of(house, start);
             int shift = (int) (-start / 15);
@@ -120,13 +119,13 @@ class ForecasterTest {
         }
         assertTrue(same >= 298, "of 300, where a sample may fall on a change: " + same);
         assertEquals(
-                Set.of(Regime.SEALED, Regime.RELIEVING),
+                Set.of(Trace.Regime.SEALED, Trace.Regime.RELIEVING),
                 Arrays.stream(forecast.regimes()).collect(Collectors.toSet()));
     }
 
     @Test
     void anotherHouseIsAnotherRun() {
-        Forecaster forecaster = new Forecaster(log(300, 60), Set.of(), new BalanceCount());
+        Forecaster forecaster = new Forecaster(log(300, 60), Set.of(), new Balances.Count());
         double high = forecaster.of(Abbey.plain().withoutVessel().build(), 0).gauge()[60];
         double low = forecaster.of(Abbey.plain().build(), 0).gauge()[60];
         assertTrue(high > low + 1e5);
@@ -163,7 +162,7 @@ class ForecasterTest {
             assertEquals(seconds.value(Channel.GAUGE_READING, 60 * i - 35), forecast.gauge()[i], 5, "reading " + i);
             assertEquals(seconds.value(Channel.WATER_TOP, 60 * i - 35), forecast.temperature()[i], 1e-3);
         }
-        Forecaster.Forecast later = new Forecaster(log(120, 60), Set.of(), new BalanceCount()).of(house, -3_500);
+        Forecaster.Forecast later = new Forecaster(log(120, 60), Set.of(), new Balances.Count()).of(house, -3_500);
         assertEquals(seconds.value(Channel.GAUGE_READING, 3_500), later.gauge()[0], 20);
     }
 
@@ -187,8 +186,8 @@ class ForecasterTest {
                 .start(Start.builder().water(55.3, TemperatureUnit.CELSIUS).build())
                 .build();
         RunResult run = run(warm, 5);
-        double on = run.first(EventKind.HEATER_ON).orElseThrow().time();
-        double off = run.first(EventKind.HEATER_OFF).orElseThrow().time();
+        double on = run.first(Event.Kind.HEATER_ON).orElseThrow().time();
+        double off = run.first(Event.Kind.HEATER_OFF).orElseThrow().time();
         assertTrue(on > 1_000);
         assertEquals(off - on, forecast(warm, log(300, 60), 0).firstBurn(), 1e-6);
     }
@@ -199,7 +198,7 @@ class ForecasterTest {
     }
 
     private static Map<SiteCheck, Double> checks(HotWaterSystem house) {
-        return new Spots(house, new BalanceCount()).read(EnumSet.allOf(SiteCheck.class));
+        return new Spots(house, new Balances.Count()).read(EnumSet.allOf(SiteCheck.class));
     }
 
     /** Regression: a healthy house read as its check sheet tells agrees with its description, under the names of the sheet. */
@@ -294,7 +293,7 @@ class ForecasterTest {
                         .build());
         assertEquals(
                 SiteCheck.HEAT_UP_MAXIMUM,
-                SeparatingCheck.between(hot, described, Set.of(), new BalanceCount())
+                SeparatingCheck.between(hot, described, Set.of(), new Balances.Count())
                         .orElseThrow()
                         .check());
     }
@@ -335,7 +334,7 @@ class ForecasterTest {
         HypothesisFit hot = fit(
                 Cause.WATER_TOO_HOT,
                 Abbey.plain().heater(Abbey.heater(3, 75).build()).build());
-        SeparatingCheck tap = SeparatingCheck.between(hot, described, Set.of(), new BalanceCount())
+        SeparatingCheck tap = SeparatingCheck.between(hot, described, Set.of(), new Balances.Count())
                 .orElseThrow();
         assertEquals(SiteCheck.HOT_TAP, tap.check());
         assertEquals(Cause.WATER_TOO_HOT, tap.first());
@@ -343,7 +342,7 @@ class ForecasterTest {
         assertEquals(348.15, tap.expectedFirst(), 1e-6);
         assertEquals(333.15, tap.expectedSecond(), 1e-6);
         assertEquals(7.5, tap.separation(), 1e-6);
-        assertTrue(SeparatingCheck.between(described, described, Set.of(), new BalanceCount())
+        assertTrue(SeparatingCheck.between(described, described, Set.of(), new Balances.Count())
                 .isEmpty());
         HypothesisFit both = fit(
                 Cause.SUPPLY_PRESSURE,
@@ -353,13 +352,13 @@ class ForecasterTest {
                         .build());
         assertEquals(
                 SiteCheck.COLD_STATIC,
-                SeparatingCheck.between(both, described, Set.of(), new BalanceCount())
+                SeparatingCheck.between(both, described, Set.of(), new Balances.Count())
                         .orElseThrow()
                         .check(),
                 "the first of two that are as easy");
         assertEquals(
                 SiteCheck.HEAT_UP_MAXIMUM,
-                SeparatingCheck.between(hot, described, Set.of(SiteCheck.HOT_TAP), new BalanceCount())
+                SeparatingCheck.between(hot, described, Set.of(SiteCheck.HOT_TAP), new Balances.Count())
                         .orElseThrow()
                         .check());
 
@@ -373,17 +372,17 @@ class ForecasterTest {
                         .build());
         HypothesisFit waterlogged = fit(Cause.VESSEL_WATERLOGGED, full.build());
         HypothesisFit isolated = fit(Cause.VESSEL_ISOLATED, cutOff.build());
-        SeparatingCheck tyre = SeparatingCheck.between(waterlogged, isolated, Set.of(), new BalanceCount())
+        SeparatingCheck tyre = SeparatingCheck.between(waterlogged, isolated, Set.of(), new Balances.Count())
                 .orElseThrow();
         assertEquals(SiteCheck.TYRE_GAUGE, tyre.check());
         assertEquals(30, tyre.separation(), 1e-6);
         HypothesisFit without =
                 fit(Cause.AS_DESCRIBED, Abbey.plain().withoutVessel().build());
         assertTrue(
-                SeparatingCheck.between(without, isolated, Set.of(), new BalanceCount())
+                SeparatingCheck.between(without, isolated, Set.of(), new Balances.Count())
                         .isEmpty(),
                 "no tyre gauge without a vessel");
-        assertTrue(SeparatingCheck.between(waterlogged, isolated, Set.of(SiteCheck.TYRE_GAUGE), new BalanceCount())
+        assertTrue(SeparatingCheck.between(waterlogged, isolated, Set.of(SiteCheck.TYRE_GAUGE), new Balances.Count())
                 .isEmpty());
     }
 

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.result.Regime;
+import io.github.heatswell.result.Trace;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -108,15 +108,21 @@ class LogPartsTest {
         double[] times = {0, 60, 120, 180, 240, 300, 360};
         double[] gauge = {3e5, 3e5, 4e5, 5e5, 6e5, 5e5, 5e5};
         PressureLog log = PressureLog.builder(times, gauge).uncertainty(700).build();
-        Regime[] regimes = {
-            Regime.FED, Regime.FED, Regime.SEALED, Regime.SEALED, Regime.RELIEVING, Regime.SEALED, Regime.SEALED
+        Trace.Regime[] regimes = {
+            Trace.Regime.FED,
+            Trace.Regime.FED,
+            Trace.Regime.SEALED,
+            Trace.Regime.SEALED,
+            Trace.Regime.RELIEVING,
+            Trace.Regime.SEALED,
+            Trace.Regime.SEALED
         };
         Forecaster.Forecast best = new Forecaster.Forecast(gauge, new double[7], regimes, Double.NaN, Map.of());
         double[] other = {3e5 + 700, 3e5 - 700, 4e5 + 1_400, 5e5 + 1_400, 6e5 - 70_000, 5e5, 5e5 + 2_100};
         Evidence.Finder finder = new Evidence.Finder(log, best);
 
         List<Evidence> evidence =
-                finder.about(new Forecaster.Forecast(other, new double[7], new Regime[7], Double.NaN, Map.of()));
+                finder.about(new Forecaster.Forecast(other, new double[7], new Trace.Regime[7], Double.NaN, Map.of()));
         assertEquals(
                 List.of(Evidence.Part.AT_SUPPLY, Evidence.Part.RISE, Evidence.Part.VALVE_OPEN, Evidence.Part.FALL),
                 evidence.stream().map(Evidence::part).toList());
@@ -142,7 +148,7 @@ class LogPartsTest {
     @Test
     void aPartSpeaksAgainstTheBestByComparison() {
         PressureLog log = log(3, 60).build();
-        Regime[] fed = {Regime.FED, Regime.FED, Regime.FED};
+        Trace.Regime[] fed = {Trace.Regime.FED, Trace.Regime.FED, Trace.Regime.FED};
         double[] off = {3e5 + 1_400, 3e5 + 1, 3e5 + 2};
         double[] further = {3e5 + 1_400, 3e5 + 1 + 700, 3e5 + 2};
         Forecaster.Forecast best = new Forecaster.Forecast(off, new double[3], fed, Double.NaN, Map.of());
@@ -153,7 +159,7 @@ class LogPartsTest {
     @Test
     void aPartThatIsNotThereSaysNothing() {
         PressureLog log = log(3, 60).build();
-        Regime[] sealed = {Regime.SEALED, Regime.SEALED, Regime.SEALED};
+        Trace.Regime[] sealed = {Trace.Regime.SEALED, Trace.Regime.SEALED, Trace.Regime.SEALED};
         Forecaster.Forecast best =
                 new Forecaster.Forecast(new double[] {3e5, 3.1e5, 3.2e5}, new double[3], sealed, Double.NaN, Map.of());
         List<Evidence> evidence = new Evidence.Finder(log, best).about(best);

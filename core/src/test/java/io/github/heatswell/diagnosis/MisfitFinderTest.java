@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.result.Regime;
+import io.github.heatswell.result.Trace;
 import java.util.Arrays;
 import java.util.Map;
 import java.util.Random;
@@ -25,7 +25,7 @@ class MisfitFinderTest {
         double[] gauge = new double[log.count()];
         Arrays.setAll(gauge, i -> log.gauge(i) + UNCERTAINTY * above.applyAsDouble(i));
         Forecaster.Forecast forecast =
-                new Forecaster.Forecast(gauge, gauge, new Regime[gauge.length], Double.NaN, Map.of());
+                new Forecaster.Forecast(gauge, gauge, new Trace.Regime[gauge.length], Double.NaN, Map.of());
         return new Misfit.Residuals(log, forecast).misfit(90, 50, 5);
     }
 
@@ -46,7 +46,7 @@ class MisfitFinderTest {
         assertEquals(2, left(64, i -> 0).reduced());
         PressureLog log = flat(3);
         Forecaster.Forecast same = new Forecaster.Forecast(
-                new double[] {3e5, 3e5, 3e5}, new double[3], new Regime[3], Double.NaN, Map.of());
+                new double[] {3e5, 3e5, 3e5}, new double[3], new Trace.Regime[3], Double.NaN, Map.of());
         assertEquals(90, new Misfit.Residuals(log, same).misfit(90, 5, 5).reduced(), "never less than one");
     }
 

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertSame;
 
-import io.github.heatswell.result.Regime;
+import io.github.heatswell.result.Trace;
 import java.util.Arrays;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -27,7 +27,7 @@ class TargetTest {
 
     private static Forecaster.Forecast forecast(
             double[] gauge, double[] temperature, double burn, Map<SiteCheck, Double> spots) {
-        return new Forecaster.Forecast(gauge, temperature, new Regime[gauge.length], burn, spots);
+        return new Forecaster.Forecast(gauge, temperature, new Trace.Regime[gauge.length], burn, spots);
     }
 
     private static double[] all(int count, double value) {

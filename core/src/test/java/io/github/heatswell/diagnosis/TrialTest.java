@@ -9,7 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.result.Balances;
-import io.github.heatswell.result.Regime;
+import io.github.heatswell.result.Trace;
 import io.github.heatswell.system.Draw;
 import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.HotWaterSystem;
@@ -154,9 +154,9 @@ class TrialTest {
         Arrays.fill(on, 100, 150, true);
         Trial known = trial(Cause.AS_DESCRIBED, log(200, i -> 3e5).burner(on).build());
         Forecaster.Forecast forecast = known.forecast(new double[4]);
-        assertEquals(Regime.FED, forecast.regimes()[99]);
+        assertEquals(Trace.Regime.FED, forecast.regimes()[99]);
         assertEquals(3e5, forecast.gauge()[99], 1);
-        assertEquals(Regime.SEALED, forecast.regimes()[110]);
+        assertEquals(Trace.Regime.SEALED, forecast.regimes()[110]);
         assertTrue(forecast.gauge()[150] > 3.01e5);
         Trial open = trial(Cause.AS_DESCRIBED, log(200, i -> 3e5).build());
         double later = open.parameters().get(3).position(5_970);

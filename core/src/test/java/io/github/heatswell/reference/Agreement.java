@@ -2,9 +2,8 @@ package io.github.heatswell.reference;
 
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
-import io.github.heatswell.result.ReliefTotal;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.result.Totals;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.water.GibbsPolynomialWater;
@@ -46,7 +45,7 @@ final class Agreement {
     private double comparableUntil() {
         boolean snaps = system.reliefValves().stream()
                 .anyMatch(v -> v.liftCharacteristic() == ReliefValve.LiftCharacteristic.SNAP);
-        List<Double> openings = reference.times(EventKind.RELIEF_OPENED);
+        List<Double> openings = reference.times(Event.Kind.RELIEF_OPENED);
         return snaps && openings.size() > CYCLES ? openings.get(CYCLES) - NEAR : Double.POSITIVE_INFINITY;
     }
 
@@ -163,23 +162,23 @@ final class Agreement {
      */
     private static List<Event> lasting(List<Event> events) {
         return events.stream()
-                .filter(e -> e.kind() != EventKind.SUPPLY_CLOSED
+                .filter(e -> e.kind() != Event.Kind.SUPPLY_CLOSED
                         || events.stream().noneMatch(o -> Math.abs(o.time() - e.time()) < INSTANT && annuls(o.kind())))
-                .filter(e -> e.kind() != EventKind.SUPPLY_OPENED
+                .filter(e -> e.kind() != Event.Kind.SUPPLY_OPENED
                         || events.stream()
-                                .noneMatch(o ->
-                                        Math.abs(o.time() - e.time()) < INSTANT && o.kind() == EventKind.SUPPLY_CLOSED))
+                                .noneMatch(o -> Math.abs(o.time() - e.time()) < INSTANT
+                                        && o.kind() == Event.Kind.SUPPLY_CLOSED))
                 .toList();
     }
 
-    private static boolean annuls(EventKind kind) {
-        return kind == EventKind.SUPPLY_OPENED || kind == EventKind.SUPPLY_SHUT_OFF;
+    private static boolean annuls(Event.Kind kind) {
+        return kind == Event.Kind.SUPPLY_OPENED || kind == Event.Kind.SUPPLY_SHUT_OFF;
     }
 
     /** What happens in the first second is how a run takes up its start, which each side does in its own way. */
     private Map<String, List<Double>> instants(List<Event> events) {
         Map<String, List<Double>> instants = new LinkedHashMap<>();
-        for (EventKind kind : EventKind.values()) {
+        for (Event.Kind kind : Event.Kind.values()) {
             events.stream()
                     .filter(e -> e.kind() == kind && e.time() > NEAR && e.time() < comparableUntil)
                     .forEach(e -> instants.computeIfAbsent(kind + " " + e.device() + cause(e), k -> new ArrayList<>())
@@ -195,10 +194,10 @@ final class Agreement {
     /** {@return the largest difference of the openings of a relief valve over the whole run (-)} */
     double openings() {
         double largest = 0;
-        for (ReliefTotal total : library.totals().relief()) {
+        for (Totals.Relief total : library.totals().relief()) {
             long count = reference.events().stream()
                     .filter(e ->
-                            e.kind() == EventKind.RELIEF_OPENED && e.device().equals(total.name()))
+                            e.kind() == Event.Kind.RELIEF_OPENED && e.device().equals(total.name()))
                     .count();
             largest = Math.max(largest, Math.abs(total.openings() - count) / Math.max(1.0, count));
         }
@@ -216,7 +215,9 @@ final class Agreement {
 
     /** {@return the mass (kg) all relief valves gave off in the library} */
     double libraryRelieved() {
-        return library.totals().relief().stream().mapToDouble(ReliefTotal::mass).sum();
+        return library.totals().relief().stream()
+                .mapToDouble(Totals.Relief::mass)
+                .sum();
     }
 
     /** {@return the mass (kg) of a volume (m3) the library states as cold water} */

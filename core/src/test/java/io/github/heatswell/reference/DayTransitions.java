@@ -1,6 +1,6 @@
 package io.github.heatswell.reference;
 
-import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.Event;
 import io.github.heatswell.system.Draw;
 import java.util.List;
 
@@ -22,7 +22,7 @@ final class DayTransitions {
         if (day.tap() >= 0) {
             Agenda.Entry entry = agenda.entry(day.tap());
             list.add(Transition.of(
-                    EventKind.DRAW_ENDED,
+                    Event.Kind.DRAW_ENDED,
                     end(system, entry),
                     mode.withDay(day.withTap(-1).withMixing(false))));
             entry.draw().mixedTemperature().ifPresent(wanted -> list.add(mixing(system, mode, wanted)));
@@ -55,15 +55,15 @@ final class DayTransitions {
         return switch (entry.kind()) {
             case MAINS -> Transition.kink(due, mode.withDay(after));
             case SHUT_OFF ->
-                Transition.of(EventKind.SUPPLY_SHUT_OFF, due, shut(mode).withDay(after.withCutOff(true)));
+                Transition.of(Event.Kind.SUPPLY_SHUT_OFF, due, shut(mode).withDay(after.withCutOff(true)));
             case RESTORED -> {
                 Mode.Mains way = system.mains().direct() ? Mode.Mains.IN : Mode.Mains.SHUT;
                 Mode restored = mode.withMains(way).withDay(after.withCutOff(false));
-                yield Transition.of(EventKind.SUPPLY_RESTORED, due, restored);
+                yield Transition.of(Event.Kind.SUPPLY_RESTORED, due, restored);
             }
             case DRAW ->
                 Transition.of(
-                        EventKind.DRAW_STARTED,
+                        Event.Kind.DRAW_STARTED,
                         day.tap() < 0 ? due : (t, y) -> -1, // one tap at a time
                         mode.withDay(after.withTap(day.next())));
         };

@@ -1,9 +1,8 @@
 package io.github.heatswell.reference;
 
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
-import io.github.heatswell.result.ReliefTotal;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.result.Totals;
 import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefValve;
@@ -57,11 +56,11 @@ final class RandomComparison {
         Event ended = null;
         for (Event event : run.events()) {
             boolean twoTaps =
-                    event.kind() == EventKind.DRAW_STARTED && ended != null && event.time() - ended.time() < 1e-3;
-            if (twoTaps || event.kind() == EventKind.RELIEF_CHATTERS) {
+                    event.kind() == Event.Kind.DRAW_STARTED && ended != null && event.time() - ended.time() < 1e-3;
+            if (twoTaps || event.kind() == Event.Kind.RELIEF_CHATTERS) {
                 end = Math.min(end, Math.floor(event.time()) - 1);
             }
-            ended = event.kind() == EventKind.DRAW_ENDED ? event : ended;
+            ended = event.kind() == Event.Kind.DRAW_ENDED ? event : ended;
         }
         return Math.max(end, 1);
     }
@@ -96,7 +95,7 @@ final class RandomComparison {
      */
     double relieved(double drop) {
         double widest = 0;
-        List<ReliefTotal> totals = library.totals().relief();
+        List<Totals.Relief> totals = library.totals().relief();
         for (int i = 0; i < totals.size(); i++) {
             double expected = reference.relieved(i);
             double difference = Math.abs(totals.get(i).mass() - expected) - drop - discharge(i, expected);
@@ -108,7 +107,7 @@ final class RandomComparison {
     private double discharge(int valve, double relieved) {
         ReliefValve described = chosen.system().reliefValves().get(valve);
         long openings = reference.events().stream()
-                .filter(e -> e.kind() == EventKind.RELIEF_OPENED && e.device().equals(described.name()))
+                .filter(e -> e.kind() == Event.Kind.RELIEF_OPENED && e.device().equals(described.name()))
                 .count();
         return described.liftCharacteristic() == ReliefValve.LiftCharacteristic.SNAP && openings > 1
                 ? relieved / openings

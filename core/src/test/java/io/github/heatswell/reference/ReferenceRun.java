@@ -1,7 +1,6 @@
 package io.github.heatswell.reference;
 
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -111,7 +110,7 @@ final class ReferenceRun {
         steps += integrator.steps();
     }
 
-    private void note(EventKind kind, Transition taken) {
+    private void note(Event.Kind kind, Transition taken) {
         events.add(new Event(
                 time, kind, taken.device(), system.pressure(state, mode), system.temperature(state), taken.cause()));
     }
@@ -143,7 +142,7 @@ final class ReferenceRun {
     }
 
     /** {@return the times (s) at which something of a kind happened} */
-    List<Double> times(EventKind kind) {
+    List<Double> times(Event.Kind kind) {
         return events.stream().filter(e -> e.kind() == kind).map(Event::time).toList();
     }
 

@@ -1,7 +1,6 @@
 package io.github.heatswell.reference;
 
-import io.github.heatswell.result.EventKind;
-import io.github.heatswell.result.OpeningCause;
+import io.github.heatswell.result.Event;
 import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.Tank;
 import io.github.heatswell.water.Saturation;
@@ -19,7 +18,11 @@ import java.util.Optional;
  * @param next the mode that follows, or empty if the run ends
  */
 record Transition(
-        Optional<EventKind> kind, String device, Optional<OpeningCause> cause, Trigger trigger, Optional<Mode> next) {
+        Optional<Event.Kind> kind,
+        String device,
+        Optional<Event.OpeningCause> cause,
+        Trigger trigger,
+        Optional<Mode> next) {
 
     /**
      * Where one threshold serves both ways, the way back lies this much lower (Pa), so that rounding, a hundred
@@ -51,7 +54,7 @@ record Transition(
         return new Transition(Optional.empty(), "", Optional.empty(), trigger, Optional.of(next));
     }
 
-    static Transition of(EventKind kind, Trigger trigger, Mode next) {
+    static Transition of(Event.Kind kind, Trigger trigger, Mode next) {
         return new Transition(Optional.of(kind), "", Optional.empty(), trigger, Optional.of(next));
     }
 
@@ -86,8 +89,8 @@ record Transition(
         double off = heater.setPoint();
         double on = off - heater.differential();
         return mode.heating()
-                ? of(EventKind.HEATER_OFF, (t, y) -> system.thermostatTemperature(y) - off, mode.withHeating(false))
-                : of(EventKind.HEATER_ON, (t, y) -> on - system.thermostatTemperature(y), mode.withHeating(true));
+                ? of(Event.Kind.HEATER_OFF, (t, y) -> system.thermostatTemperature(y) - off, mode.withHeating(false))
+                : of(Event.Kind.HEATER_ON, (t, y) -> on - system.thermostatTemperature(y), mode.withHeating(true));
     }
 
     private static void addMains(List<Transition> list, UnreducedSystem system, Mode mode) {
@@ -100,12 +103,12 @@ record Transition(
         Mode shut = mode.withMains(Mode.Mains.SHUT);
         Mode back = mode.withMains(Mode.Mains.BACK);
         switch (mode.mains()) {
-            case IN -> list.add(mains.direct() ? kink(aboveFeed, back) : of(EventKind.SUPPLY_CLOSED, aboveFeed, shut));
-            case BACK -> list.add(mains.direct() ? kink(belowFeed, in) : of(EventKind.BYPASS_CLOSED, belowBack, shut));
+            case IN -> list.add(mains.direct() ? kink(aboveFeed, back) : of(Event.Kind.SUPPLY_CLOSED, aboveFeed, shut));
+            case BACK -> list.add(mains.direct() ? kink(belowFeed, in) : of(Event.Kind.BYPASS_CLOSED, belowBack, shut));
             case SHUT -> {
-                list.add(of(EventKind.SUPPLY_OPENED, belowFeed, in));
+                list.add(of(Event.Kind.SUPPLY_OPENED, belowFeed, in));
                 if (mains.hasBypass()) {
-                    list.add(of(EventKind.BYPASS_OPENED, aboveBack, back));
+                    list.add(of(Event.Kind.BYPASS_OPENED, aboveBack, back));
                 }
             }
         }
@@ -133,9 +136,9 @@ record Transition(
         Mode.Lift lift = mode.lifts().get(valve);
         if (lift != Mode.Lift.HOT && port.opensAt() < Double.POSITIVE_INFINITY) {
             list.add(new Transition(
-                    Optional.of(lift == Mode.Lift.CLOSED ? EventKind.RELIEF_OPENED : EventKind.RELIEF_OPENED_FULLY),
+                    Optional.of(lift == Mode.Lift.CLOSED ? Event.Kind.RELIEF_OPENED : Event.Kind.RELIEF_OPENED_FULLY),
                     port.name(),
-                    Optional.of(OpeningCause.TEMPERATURE),
+                    Optional.of(Event.OpeningCause.TEMPERATURE),
                     (t, y) -> system.topTemperature(y) - port.opensAt(),
                     Optional.of(mode.withLift(valve, Mode.Lift.HOT))));
         }
@@ -146,15 +149,15 @@ record Transition(
         if (lift == Mode.Lift.CLOSED) {
             Mode opened = mode.withLift(valve, port.whenOpened());
             list.add(new Transition(
-                    Optional.of(EventKind.RELIEF_OPENED),
+                    Optional.of(Event.Kind.RELIEF_OPENED),
                     port.name(),
-                    Optional.of(OpeningCause.PRESSURE),
+                    Optional.of(Event.OpeningCause.PRESSURE),
                     (t, y) -> system.pressure(y, mode) - port.setPressure(),
                     Optional.of(opened)));
             return;
         }
         list.add(new Transition(
-                Optional.of(EventKind.RELIEF_RESEATED),
+                Optional.of(Event.Kind.RELIEF_RESEATED),
                 port.name(),
                 Optional.empty(),
                 (t, y) -> port.reseatPressure() - system.pressure(y, mode),
@@ -167,7 +170,7 @@ record Transition(
     private static Transition cooled(UnreducedSystem system, Mode mode, int valve) {
         ReliefPort port = system.reliefs().get(valve);
         return new Transition(
-                Optional.of(EventKind.RELIEF_RESEATED),
+                Optional.of(Event.Kind.RELIEF_RESEATED),
                 port.name(),
                 Optional.empty(),
                 (t, y) -> Math.min(
@@ -192,13 +195,13 @@ record Transition(
                 (t, y) -> system.branch().fillAboveStop(y[UnreducedSystem.BRANCH_MASS], y[UnreducedSystem.ADIABAT]);
         Mode floating = mode.withDiaphragm(Mode.Diaphragm.FLOATING);
         switch (mode.diaphragm()) {
-            case SEATED -> list.add(of(EventKind.VESSEL_LIFTED, past(aboveSeat), floating));
-            case STOPPED -> list.add(of(EventKind.VESSEL_FREED, before(aboveStop), floating));
+            case SEATED -> list.add(of(Event.Kind.VESSEL_LIFTED, past(aboveSeat), floating));
+            case STOPPED -> list.add(of(Event.Kind.VESSEL_FREED, before(aboveStop), floating));
             case FLOATING -> {
                 Mode seated = mode.withDiaphragm(Mode.Diaphragm.SEATED);
-                list.add(of(EventKind.VESSEL_SEATED, before(aboveSeat), seated));
+                list.add(of(Event.Kind.VESSEL_SEATED, before(aboveSeat), seated));
                 Mode stopped = mode.withDiaphragm(Mode.Diaphragm.STOPPED);
-                list.add(of(EventKind.VESSEL_BOTTOMED_OUT, past(aboveStop), stopped));
+                list.add(of(Event.Kind.VESSEL_BOTTOMED_OUT, past(aboveStop), stopped));
             }
         }
     }
@@ -220,17 +223,17 @@ record Transition(
         if (mode.overworked()) {
             list.add(kink((t, y) -> -aboveWorking.value(t, y) - 2 * DEAD_BAND, mode.withOverworked(false)));
         } else {
-            list.add(of(EventKind.WORKING_PRESSURE_EXCEEDED, aboveWorking, mode.withOverworked(true)));
+            list.add(of(Event.Kind.WORKING_PRESSURE_EXCEEDED, aboveWorking, mode.withOverworked(true)));
         }
-        list.add(end(EventKind.WATER_OUT_OF_RANGE, (t, y) -> system.topTemperature(y) - HOTTEST));
+        list.add(end(Event.Kind.WATER_OUT_OF_RANGE, (t, y) -> system.topTemperature(y) - HOTTEST));
         list.add(end(
-                EventKind.WATER_FREEZES,
+                Event.Kind.WATER_FREEZES,
                 (t, y) -> COLDEST - system.column().bottom().temperature()));
-        list.add(end(EventKind.TEST_PRESSURE_REACHED, (t, y) -> system.pressure(y, mode) - test));
+        list.add(end(Event.Kind.TEST_PRESSURE_REACHED, (t, y) -> system.pressure(y, mode) - test));
         list.add(end(
-                EventKind.ATMOSPHERE_REACHED, (t, y) -> lowest(system, mode) + NO_WATER - system.pressure(y, mode)));
+                Event.Kind.ATMOSPHERE_REACHED, (t, y) -> lowest(system, mode) + NO_WATER - system.pressure(y, mode)));
         list.add(end(
-                EventKind.VAPOUR_FORMS,
+                Event.Kind.VAPOUR_FORMS,
                 (t, y) -> Saturation.pressureAbsolute(system.topTemperature(y)) - system.pressure(y, mode)));
     }
 
@@ -245,7 +248,7 @@ record Transition(
         return lowest;
     }
 
-    private static Transition end(EventKind kind, Trigger trigger) {
+    private static Transition end(Event.Kind kind, Trigger trigger) {
         return new Transition(Optional.of(kind), "", Optional.empty(), trigger, Optional.empty());
     }
 }

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.HotWaterSystem;
@@ -86,7 +85,7 @@ class UnreducedSystemTest {
         return ReferenceRun.of(new UnreducedSystem(system, WATER, conductances), hours * 3600, MINUTE, tolerance);
     }
 
-    private static Event first(ReferenceRun run, EventKind kind) {
+    private static Event first(ReferenceRun run, Event.Kind kind) {
         return run.events().stream().filter(e -> e.kind() == kind).findFirst().orElseThrow();
     }
 
@@ -105,7 +104,7 @@ class UnreducedSystemTest {
             default -> Shell.cylinder(Material.STEEL, 450, 2.2, LengthUnit.MILLIMETRE);
         };
         ReferenceRun run = run(plain(shell, 150, 4.5, celsius).build(), 1);
-        Event off = first(run, EventKind.HEATER_OFF);
+        Event off = first(run, Event.Kind.HEATER_OFF);
         assertEquals(bar * 1e5, off.pressureAbsolute(), 4e-4 * bar * 1e5, "3e-4 of the source, and of the water used");
     }
 
@@ -119,7 +118,7 @@ class UnreducedSystemTest {
         HotWaterSystem system = plain(Shell.rigid(), 150, 4.0, celsius)
                 .vessel(vessel(precharge, litres, 100))
                 .build();
-        Event off = first(run(system, 6), EventKind.HEATER_OFF);
+        Event off = first(run(system, 6), Event.Kind.HEATER_OFF);
         assertEquals(bar * 1e5, off.pressureAbsolute(), 2e-4 * bar * 1e5, "printed digits");
     }
 
@@ -135,7 +134,7 @@ class UnreducedSystemTest {
     @Test
     void sealedTankTakesUpAllHeat() {
         ReferenceRun run = run(plain(Shell.rigid(), 150, 4.5, 15).build(), 1);
-        Event off = first(run, EventKind.HEATER_OFF);
+        Event off = first(run, Event.Kind.HEATER_OFF);
         double mass = run.state()[UnreducedSystem.TANK_MASS];
         double rise = WATER.internalEnergy(off.waterTemperature(), off.pressureAbsolute())
                 - WATER.internalEnergy(283.15, 4.5e5);
@@ -155,7 +154,7 @@ class UnreducedSystemTest {
                 333.15,
                 t -> 0.15 * WATER.density(t, 4e5) * WATER.heatCapacity(t, 4e5) / (3e3 - 10 * (t - 293.15)));
         assertEquals(
-                seconds, first(run(system, 6), EventKind.HEATER_OFF).time(), 1e-5 * seconds, "1 Pa above the mains");
+                seconds, first(run(system, 6), Event.Kind.HEATER_OFF).time(), 1e-5 * seconds, "1 Pa above the mains");
     }
 
     /**
@@ -176,7 +175,7 @@ class UnreducedSystemTest {
                         * (WATER.heatCapacity(t, 4e5) - WATER.expansivity(t, 4e5) * (WATER.enthalpy(t, 4e5) - cold))
                         / (10 * (t - 293.15)));
         assertEquals(
-                seconds, first(run(system, 8), EventKind.HEATER_ON).time(), 1e-5 * seconds, "1 Pa below the mains");
+                seconds, first(run(system, 8), Event.Kind.HEATER_ON).time(), 1e-5 * seconds, "1 Pa below the mains");
     }
 
     private static double integral(double from, double to, DoubleUnaryOperator f) {
@@ -255,8 +254,8 @@ class UnreducedSystemTest {
         Shell steel = Shell.cylinder(Material.STEEL, 450, 2.2, LengthUnit.MILLIMETRE);
         HotWaterSystem without = plain(steel, 150, 4.5, 18).build();
         HotWaterSystem seated = without.toBuilder().vessel(vessel(12, 100, 90)).build();
-        double p = first(run(without, 2), EventKind.HEATER_OFF).pressureAbsolute();
-        double q = first(run(seated, 2), EventKind.HEATER_OFF).pressureAbsolute();
+        double p = first(run(without, 2), Event.Kind.HEATER_OFF).pressureAbsolute();
+        double q = first(run(seated, 2), Event.Kind.HEATER_OFF).pressureAbsolute();
         assertEquals(p, q, 1e-6 * p, "a tenth of what is promised, even for a vessel of two thirds of the tank");
     }
 }

@@ -27,7 +27,7 @@ class BalancesTest {
 
     @Test
     void manyThreadsAddToOneCount() {
-        BalanceCount count = new BalanceCount();
+        Balances.Count count = new Balances.Count();
         IntStream.range(0, 10_000).parallel().forEach(i -> count.add(new Balances(i % 2, 1)));
         assertEquals(new Balances(5_000, 10_000), count.sum());
     }

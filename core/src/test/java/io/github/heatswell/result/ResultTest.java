@@ -74,27 +74,27 @@ class ResultTest {
     /** By the documentation of the kinds: those that say "the run ends". */
     @Test
     void hazardsEndTheRun() {
-        Set<EventKind> ending = EnumSet.noneOf(EventKind.class);
-        for (EventKind kind : EventKind.values()) {
+        Set<Event.Kind> ending = EnumSet.noneOf(Event.Kind.class);
+        for (Event.Kind kind : Event.Kind.values()) {
             if (kind.endsRun()) {
                 ending.add(kind);
             }
         }
         assertEquals(
                 EnumSet.of(
-                        EventKind.TEST_PRESSURE_REACHED,
-                        EventKind.VAPOUR_FORMS,
-                        EventKind.ATMOSPHERE_REACHED,
-                        EventKind.RELIEF_CHATTERS,
-                        EventKind.WATER_OUT_OF_RANGE,
-                        EventKind.WATER_FREEZES),
+                        Event.Kind.TEST_PRESSURE_REACHED,
+                        Event.Kind.VAPOUR_FORMS,
+                        Event.Kind.ATMOSPHERE_REACHED,
+                        Event.Kind.RELIEF_CHATTERS,
+                        Event.Kind.WATER_OUT_OF_RANGE,
+                        Event.Kind.WATER_FREEZES),
                 ending);
     }
 
     @Test
     void whatAllValvesGaveOffIsTheSum() {
-        List<ReliefTotal> valves =
-                List.of(new ReliefTotal("a", 1.5, 1.5e-3, 3), new ReliefTotal("b", 0.25, 0.25e-3, 1));
+        List<Totals.Relief> valves =
+                List.of(new Totals.Relief("a", 1.5, 1.5e-3, 3), new Totals.Relief("b", 0.25, 0.25e-3, 1));
         assertEquals(1.75e-3, new Totals(valves, 0, 0, 0, 0, 0, 0, 0, 0, 0).relieved(), 1e-18); // rounding
         assertEquals(0, new Totals(List.of(), 0, 0, 0, 0, 0, 0, 0, 0, 0).relieved());
     }
@@ -112,14 +112,14 @@ class ResultTest {
     }
 
     @ParameterizedTest
-    @EnumSource(EventKind.class)
-    void eventsAreDescribed(EventKind kind) {
+    @EnumSource(Event.Kind.class)
+    void eventsAreDescribed(Event.Kind kind) {
         assertTrue(kind.description().matches("[a-z][a-z -]+"), kind.description());
     }
 
     @ParameterizedTest
     @CsvSource({"SEALED, sealed", "FED, fed", "RELIEVING, relieving", "RETURNED, returned", "UNSEALED, unsealed"})
-    void regimesAreWordsInLowerCase(Regime regime, String label) {
+    void regimesAreWordsInLowerCase(Trace.Regime regime, String label) {
         assertEquals(label, regime.label());
     }
 
@@ -135,7 +135,7 @@ class ResultTest {
     }
 
     /** A house at sea level, where the air has 101 325 Pa, and a run in which the relief valve opened twice. */
-    private static RunSummary summary(EventKind last) {
+    private static RunSummary summary(Event.Kind last) {
         HotWaterSystem house = HotWaterSystem.builder()
                 .site(Site.builder()
                         .altitude(0, LengthUnit.METRE)
@@ -163,11 +163,11 @@ class ResultTest {
                 .addReliefValve(valve("b"))
                 .build();
         List<Event> events = List.of(
-                new Event(10, EventKind.RELIEF_OPENED, "a", 8e5, 300, Optional.of(OpeningCause.PRESSURE)),
-                new Event(20, EventKind.RELIEF_RESEATED, "a", 6e5, 310),
-                new Event(30, EventKind.RELIEF_OPENED, "a", 7e5, 372, Optional.of(OpeningCause.TEMPERATURE)),
+                new Event(10, Event.Kind.RELIEF_OPENED, "a", 8e5, 300, Optional.of(Event.OpeningCause.PRESSURE)),
+                new Event(20, Event.Kind.RELIEF_RESEATED, "a", 6e5, 310),
+                new Event(30, Event.Kind.RELIEF_OPENED, "a", 7e5, 372, Optional.of(Event.OpeningCause.TEMPERATURE)),
                 new Event(40, last, "tank", 21e5, 330));
-        Extreme extreme = new Extreme(1, 2);
+        Extremes.Extreme extreme = new Extremes.Extreme(1, 2);
         return new RunSummary(
                 house,
                 40,
@@ -175,22 +175,22 @@ class ResultTest {
                 new Extremes(extreme, extreme, extreme, extreme),
                 new Totals(List.of(), 1, 2, 3, 4, 5, 6, 7, 8, 0),
                 new Audit(0, 1, 0, 1),
-                new Numerics("none", 1e-7, 0, 0, 0),
+                new RunSummary.Numerics("none", 1e-7, 0, 0, 0),
                 Set.of());
     }
 
     @Test
     void eventsAreFoundByKindAndHazardsAmongThem() {
-        RunSummary summary = summary(EventKind.TEST_PRESSURE_REACHED);
-        assertEquals(10, summary.first(EventKind.RELIEF_OPENED).orElseThrow().time());
-        assertTrue(summary.first(EventKind.VAPOUR_FORMS).isEmpty());
+        RunSummary summary = summary(Event.Kind.TEST_PRESSURE_REACHED);
+        assertEquals(10, summary.first(Event.Kind.RELIEF_OPENED).orElseThrow().time());
+        assertTrue(summary.first(Event.Kind.VAPOUR_FORMS).isEmpty());
         assertEquals(40, summary.hazard().orElseThrow().time());
-        assertTrue(summary(EventKind.HEATER_OFF).hazard().isEmpty());
+        assertTrue(summary(Event.Kind.HEATER_OFF).hazard().isEmpty());
         assertEquals(4e5, summary.gauge(4e5 + 101_325), 1e-9); // rounding
     }
 
-    private static RunSummary with(Set<Phase> initially, Event... events) {
-        RunSummary other = summary(EventKind.HEATER_OFF);
+    private static RunSummary with(Set<Interval.Phase> initially, Event... events) {
+        RunSummary other = summary(Event.Kind.HEATER_OFF);
         return new RunSummary(
                 other.system(),
                 100,
@@ -202,47 +202,56 @@ class ResultTest {
                 initially);
     }
 
-    private static Event event(double time, EventKind kind, String device) {
+    private static Event event(double time, Event.Kind kind, String device) {
         return new Event(
-                time, kind, device, 5e5, 300, kind.hasCause() ? Optional.of(OpeningCause.PRESSURE) : Optional.empty());
+                time,
+                kind,
+                device,
+                5e5,
+                300,
+                kind.hasCause() ? Optional.of(Event.OpeningCause.PRESSURE) : Optional.empty());
     }
 
     @Test
     void whatLastedBeginsAndEndsWithItsEvents() {
         RunSummary run = with(
                 Set.of(),
-                event(10, EventKind.RELIEF_OPENED, "a"),
-                event(15, EventKind.RELIEF_OPENED, "b"),
-                event(20, EventKind.RELIEF_RESEATED, "a"),
-                event(30, EventKind.RELIEF_RESEATED, "b"),
-                event(40, EventKind.RELIEF_OPENED, "a"),
-                event(50, EventKind.DRAW_STARTED, ""),
-                event(60, EventKind.DRAW_ENDED, ""),
-                event(60, EventKind.DRAW_STARTED, ""));
+                event(10, Event.Kind.RELIEF_OPENED, "a"),
+                event(15, Event.Kind.RELIEF_OPENED, "b"),
+                event(20, Event.Kind.RELIEF_RESEATED, "a"),
+                event(30, Event.Kind.RELIEF_RESEATED, "b"),
+                event(40, Event.Kind.RELIEF_OPENED, "a"),
+                event(50, Event.Kind.DRAW_STARTED, ""),
+                event(60, Event.Kind.DRAW_ENDED, ""),
+                event(60, Event.Kind.DRAW_STARTED, ""));
         assertEquals(
                 List.of(new Interval(10, 20, "a"), new Interval(15, 30, "b"), new Interval(40, 100, "a")),
-                run.intervals(Phase.RELIEF_OPEN));
-        assertEquals(List.of(new Interval(10, 30, ""), new Interval(40, 100, "")), run.joined(Phase.RELIEF_OPEN));
-        assertEquals(List.of(new Interval(50, 60, ""), new Interval(60, 100, "")), run.intervals(Phase.DRAW));
-        assertEquals(List.of(new Interval(50, 100, "")), run.joined(Phase.DRAW));
-        assertEquals(List.of(), run.intervals(Phase.HEATER_ON));
-        assertEquals(85, Interval.total(run.intervals(Phase.RELIEF_OPEN)));
+                run.intervals(Interval.Phase.RELIEF_OPEN));
+        assertEquals(
+                List.of(new Interval(10, 30, ""), new Interval(40, 100, "")), run.joined(Interval.Phase.RELIEF_OPEN));
+        assertEquals(List.of(new Interval(50, 60, ""), new Interval(60, 100, "")), run.intervals(Interval.Phase.DRAW));
+        assertEquals(List.of(new Interval(50, 100, "")), run.joined(Interval.Phase.DRAW));
+        assertEquals(List.of(), run.intervals(Interval.Phase.HEATER_ON));
+        assertEquals(85, Interval.total(run.intervals(Interval.Phase.RELIEF_OPEN)));
     }
 
     /** What goes on at the start has no event at its beginning; a supply that is shut off feeds no longer. */
     @Test
     void whatGoesOnAtTheStartBeginsThere() {
         RunSummary run = with(
-                Set.of(Phase.SUPPLY_FEEDING, Phase.VESSEL_FULL),
-                event(25, EventKind.SUPPLY_SHUT_OFF, ""),
-                event(35, EventKind.SUPPLY_RESTORED, ""),
-                event(45, EventKind.SUPPLY_OPENED, ""),
-                event(55, EventKind.SUPPLY_CLOSED, ""),
-                event(65, EventKind.SUPPLY_SHUT_OFF, ""));
-        assertEquals(List.of(new Interval(0, 25, ""), new Interval(45, 55, "")), run.intervals(Phase.SUPPLY_FEEDING));
+                Set.of(Interval.Phase.SUPPLY_FEEDING, Interval.Phase.VESSEL_FULL),
+                event(25, Event.Kind.SUPPLY_SHUT_OFF, ""),
+                event(35, Event.Kind.SUPPLY_RESTORED, ""),
+                event(45, Event.Kind.SUPPLY_OPENED, ""),
+                event(55, Event.Kind.SUPPLY_CLOSED, ""),
+                event(65, Event.Kind.SUPPLY_SHUT_OFF, ""));
         assertEquals(
-                List.of(new Interval(25, 35, ""), new Interval(65, 100, "")), run.intervals(Phase.SUPPLY_SHUT_OFF));
-        assertEquals(List.of(new Interval(0, 100, "")), run.intervals(Phase.VESSEL_FULL));
+                List.of(new Interval(0, 25, ""), new Interval(45, 55, "")),
+                run.intervals(Interval.Phase.SUPPLY_FEEDING));
+        assertEquals(
+                List.of(new Interval(25, 35, ""), new Interval(65, 100, "")),
+                run.intervals(Interval.Phase.SUPPLY_SHUT_OFF));
+        assertEquals(List.of(new Interval(0, 100, "")), run.intervals(Interval.Phase.VESSEL_FULL));
     }
 
     @Test
@@ -258,14 +267,14 @@ class ResultTest {
     /** The extremes are absolute; a gauge on site shows less by the air. */
     @Test
     void thePeakIsWhatAGaugeShows() {
-        RunSummary summary = summary(EventKind.HEATER_OFF);
+        RunSummary summary = summary(Event.Kind.HEATER_OFF);
         assertEquals(Pressure.gauge(1 - 101_325, PressureUnit.PASCAL), summary.peak());
         assertEquals(2, summary.peakTime());
     }
 
     @Test
     void openingsAreThoseOfTheValveWithTheirCause() {
-        RunSummary summary = summary(EventKind.TEST_PRESSURE_REACHED);
+        RunSummary summary = summary(Event.Kind.TEST_PRESSURE_REACHED);
         List<Event> openings = summary.openings("a").toList();
         assertEquals(List.of(10.0, 30.0), openings.stream().map(Event::time).toList());
         assertTrue(openings.get(0).openedByPressure() && !openings.get(0).openedByTemperature());
@@ -275,7 +284,7 @@ class ResultTest {
 
     @Test
     void aNameThatNoValveHasIsRefusedWithThoseThereAre() {
-        RunSummary summary = summary(EventKind.TEST_PRESSURE_REACHED);
+        RunSummary summary = summary(Event.Kind.TEST_PRESSURE_REACHED);
         String message = "valve: 'typo' is no relief valve of this system, which has 'a', 'b'";
         for (Executable mistake :
                 List.<Executable>of(() -> summary.openings("typo"), () -> summary.openedByTemperature("typo"))) {
@@ -288,12 +297,13 @@ class ResultTest {
     /** Opened fully while it is open, a valve has not opened twice. */
     @Test
     void openedFullyIsNoOpening() {
-        RunSummary known = summary(EventKind.TEST_PRESSURE_REACHED);
+        RunSummary known = summary(Event.Kind.TEST_PRESSURE_REACHED);
         List<Event> events = List.of(
-                new Event(10, EventKind.RELIEF_OPENED, "a", 8e5, 350, Optional.of(OpeningCause.PRESSURE)),
-                new Event(20, EventKind.RELIEF_OPENED_FULLY, "a", 8e5, 372, Optional.of(OpeningCause.TEMPERATURE)),
-                new Event(30, EventKind.RELIEF_RESEATED, "a", 7e5, 360),
-                new Event(40, EventKind.RELIEF_OPENED, "a", 7e5, 372, Optional.of(OpeningCause.TEMPERATURE)));
+                new Event(10, Event.Kind.RELIEF_OPENED, "a", 8e5, 350, Optional.of(Event.OpeningCause.PRESSURE)),
+                new Event(
+                        20, Event.Kind.RELIEF_OPENED_FULLY, "a", 8e5, 372, Optional.of(Event.OpeningCause.TEMPERATURE)),
+                new Event(30, Event.Kind.RELIEF_RESEATED, "a", 7e5, 360),
+                new Event(40, Event.Kind.RELIEF_OPENED, "a", 7e5, 372, Optional.of(Event.OpeningCause.TEMPERATURE)));
         RunSummary summary = new RunSummary(
                 known.system(),
                 60,
@@ -313,10 +323,10 @@ class ResultTest {
     @Test
     void numbersOfEventsAndRunsAreInTheirRanges() {
         for (double wrong : new double[] {Double.NaN, Double.POSITIVE_INFINITY, -1}) {
-            refused("time: ", () -> new Event(wrong, EventKind.HEATER_ON, "", 5e5, 300));
-            refused("pressureAbsolute: ", () -> new Event(1, EventKind.HEATER_ON, "", wrong, 300));
-            refused("waterTemperature: ", () -> new Event(1, EventKind.HEATER_ON, "", 5e5, wrong));
-            RunSummary known = summary(EventKind.TEST_PRESSURE_REACHED);
+            refused("time: ", () -> new Event(wrong, Event.Kind.HEATER_ON, "", 5e5, 300));
+            refused("pressureAbsolute: ", () -> new Event(1, Event.Kind.HEATER_ON, "", wrong, 300));
+            refused("waterTemperature: ", () -> new Event(1, Event.Kind.HEATER_ON, "", 5e5, wrong));
+            RunSummary known = summary(Event.Kind.TEST_PRESSURE_REACHED);
             refused(
                     "end: ",
                     () -> new RunSummary(
@@ -338,27 +348,27 @@ class ResultTest {
 
     @Test
     void anOpeningAndNothingElseHasACause() {
-        for (EventKind kind : EventKind.values()) {
-            boolean setPressure = kind == EventKind.RELIEF_OPENED || kind == EventKind.RELIEF_OPENED_FULLY;
-            Optional<OpeningCause> wrong = setPressure ? Optional.empty() : Optional.of(OpeningCause.BOTH);
+        for (Event.Kind kind : Event.Kind.values()) {
+            boolean setPressure = kind == Event.Kind.RELIEF_OPENED || kind == Event.Kind.RELIEF_OPENED_FULLY;
+            Optional<Event.OpeningCause> wrong = setPressure ? Optional.empty() : Optional.of(Event.OpeningCause.BOTH);
             IllegalArgumentException refused =
                     assertThrows(IllegalArgumentException.class, () -> new Event(0, kind, "a", 5e5, 300, wrong));
             assertTrue(refused.getMessage().startsWith("cause: " + kind), refused.getMessage());
         }
-        Event both = new Event(0, EventKind.RELIEF_OPENED, "a", 8e5, 372, Optional.of(OpeningCause.BOTH));
+        Event both = new Event(0, Event.Kind.RELIEF_OPENED, "a", 8e5, 372, Optional.of(Event.OpeningCause.BOTH));
         assertTrue(both.openedByPressure() && both.openedByTemperature());
     }
 
     /** A result passes on what its summary holds, and its trace what was sampled. */
     @Test
     void resultIsItsSummaryAndItsTrace() {
-        RunSummary summary = summary(EventKind.TEST_PRESSURE_REACHED);
+        RunSummary summary = summary(Event.Kind.TEST_PRESSURE_REACHED);
         Map<Channel, double[]> columns = new EnumMap<>(Channel.class);
         for (Channel channel : Channel.values()) {
             columns.put(channel, new double[] {channel.ordinal(), 100 + channel.ordinal()});
         }
-        List<Regime> regimes = List.of(Regime.SEALED, Regime.RELIEVING);
-        RunResult result = new RunResult(summary, new Trace(new TimeGrid(60, 40), columns, regimes));
+        List<Trace.Regime> regimes = List.of(Trace.Regime.SEALED, Trace.Regime.RELIEVING);
+        RunResult result = new RunResult(summary, new Trace(new Trace.Grid(60, 40), columns, regimes));
         assertSame(summary.system(), result.system());
         assertEquals(summary.events(), result.events());
         assertSame(summary.extremes(), result.extremes());
@@ -368,13 +378,14 @@ class ResultTest {
         assertEquals(40, result.end());
         assertEquals(summary.hazard(), result.hazard());
         assertTrue(result.hazard().isPresent());
-        assertEquals(10, result.first(EventKind.RELIEF_OPENED).orElseThrow().time());
+        assertEquals(10, result.first(Event.Kind.RELIEF_OPENED).orElseThrow().time());
         assertEquals(summary.gauge(5e5), result.gauge(5e5));
         assertEquals(summary.peak(), result.peak());
         assertEquals(
-                List.of(new Interval(10, 20, "a"), new Interval(30, 40, "a")), result.intervals(Phase.RELIEF_OPEN));
+                List.of(new Interval(10, 20, "a"), new Interval(30, 40, "a")),
+                result.intervals(Interval.Phase.RELIEF_OPEN));
         assertEquals(summary.peakTime(), result.peakTime());
-        assertEquals(new TimeGrid(60, 40), result.trace().grid());
+        assertEquals(new Trace.Grid(60, 40), result.trace().grid());
         assertEquals(2, result.trace().count());
         assertEquals(100 + Channel.WATER_TOP.ordinal(), result.trace().value(Channel.WATER_TOP, 1));
         assertEquals(regimes, result.trace().regimes());

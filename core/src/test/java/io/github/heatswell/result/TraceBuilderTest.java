@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 /** Contracts of a trace put together by hand. */
 class TraceBuilderTest {
 
-    private static final TimeGrid PLANNED = new TimeGrid(60, 240);
+    private static final Trace.Grid PLANNED = new Trace.Grid(60, 240);
 
     /** Values that tell channel and sample apart. */
     private static double[][] values(int samples, int first) {
@@ -32,18 +32,24 @@ class TraceBuilderTest {
 
     @Test
     void takesSamplesOneByOneAndTogether() {
-        TraceBuilder builder = new TraceBuilder(PLANNED);
-        builder.add(0, row(0), Regime.FED);
+        Trace.Builder builder = new Trace.Builder(PLANNED);
+        builder.add(0, row(0), Trace.Regime.FED);
         double[][] three = values(5, 1);
-        builder.addAll(3, new double[] {60, 120, 180, 0, 0}, three, Regime.SEALED);
+        builder.addAll(3, new double[] {60, 120, 180, 0, 0}, three, Trace.Regime.SEALED);
         three[0][0] = Double.NaN;
-        builder.add(240, row(4), Regime.RELIEVING);
+        builder.add(240, row(4), Trace.Regime.RELIEVING);
         Trace trace = builder.build();
 
         assertEquals(5, trace.count());
         assertEquals(240, trace.grid().end());
         assertEquals(
-                List.of(Regime.FED, Regime.SEALED, Regime.SEALED, Regime.SEALED, Regime.RELIEVING), trace.regimes());
+                List.of(
+                        Trace.Regime.FED,
+                        Trace.Regime.SEALED,
+                        Trace.Regime.SEALED,
+                        Trace.Regime.SEALED,
+                        Trace.Regime.RELIEVING),
+                trace.regimes());
         for (Channel channel : Channel.values()) {
             for (int i = 0; i < 5; i++) {
                 assertEquals(100 * channel.ordinal() + i, trace.value(channel, i));
@@ -53,8 +59,8 @@ class TraceBuilderTest {
 
     @Test
     void endsEarlyWithWhatItHas() {
-        TraceBuilder builder = new TraceBuilder(PLANNED);
-        builder.addAll(2, new double[] {0, 60}, values(2, 0), Regime.SEALED);
+        Trace.Builder builder = new Trace.Builder(PLANNED);
+        builder.addAll(2, new double[] {0, 60}, values(2, 0), Trace.Regime.SEALED);
         Trace trace = builder.build();
         assertEquals(2, trace.count());
         assertEquals(60, trace.grid().end());
@@ -62,25 +68,27 @@ class TraceBuilderTest {
 
     @Test
     void refusesWhatDoesNotFit() {
-        TraceBuilder builder = new TraceBuilder(PLANNED);
+        Trace.Builder builder = new Trace.Builder(PLANNED);
         assertEquals(
                 "a trace needs at least one sample",
                 assertThrows(IllegalStateException.class, builder::build).getMessage());
-        builder.addAll(4, new double[] {0, 60, 120, 180}, values(4, 0), Regime.SEALED);
+        builder.addAll(4, new double[] {0, 60, 120, 180}, values(4, 0), Trace.Regime.SEALED);
         double[] times = {240, 300};
         assertEquals(
                 "a trace planned for 5 samples takes no more",
-                assertThrows(IllegalStateException.class, () -> builder.addAll(2, times, values(2, 4), Regime.SEALED))
+                assertThrows(
+                                IllegalStateException.class,
+                                () -> builder.addAll(2, times, values(2, 4), Trace.Regime.SEALED))
                         .getMessage());
-        builder.add(240, row(4), Regime.SEALED);
+        builder.add(240, row(4), Trace.Regime.SEALED);
         assertEquals(
                 "a trace planned for 5 samples takes no more",
-                assertThrows(IllegalStateException.class, () -> builder.add(300, row(5), Regime.SEALED))
+                assertThrows(IllegalStateException.class, () -> builder.add(300, row(5), Trace.Regime.SEALED))
                         .getMessage());
         builder.build();
         assertEquals(
                 "the trace has been built; start another for more samples",
-                assertThrows(IllegalStateException.class, () -> builder.add(300, row(5), Regime.SEALED))
+                assertThrows(IllegalStateException.class, () -> builder.add(300, row(5), Trace.Regime.SEALED))
                         .getMessage());
     }
 }

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReducingValve;
@@ -91,7 +90,7 @@ class ChatterTest {
                 .build();
         RunResult result = Simulation.of(house, Duration.ofDays(1)).run();
         Event last = result.events().get(result.events().size() - 1);
-        assertEquals(EventKind.RELIEF_CHATTERS, last.kind());
+        assertEquals(Event.Kind.RELIEF_CHATTERS, last.kind());
         assertEquals("expansion valve", last.device());
         assertEquals(last.time(), result.trace().grid().end());
         assertEquals(501, result.totals().relief().get(0).openings());

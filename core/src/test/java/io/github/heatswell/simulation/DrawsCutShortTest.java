@@ -2,7 +2,7 @@ package io.github.heatswell.simulation;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.system.Draw;
 import io.github.heatswell.system.DrawProfile;
@@ -36,7 +36,8 @@ class DrawsCutShortTest {
     @Test
     void drawsOfKnownVolumeFollowEachOtherAtOnce() {
         RunResult result = run(volume(600, 20), volume(720, 20));
-        assertEquals(600 + 120, result.first(EventKind.DRAW_ENDED).orElseThrow().time(), 1e-3);
+        assertEquals(
+                600 + 120, result.first(Event.Kind.DRAW_ENDED).orElseThrow().time(), 1e-3);
         assertEquals(0, result.totals().drawsCutShort());
         assertEquals(0.04, result.totals().drawn(), 0.002);
     }

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.sun.management.ThreadMXBean;
-import io.github.heatswell.result.Numerics;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefValve;
@@ -57,7 +56,7 @@ class EffortTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("days")
     void aDayTakesNoMoreThanThis(String name, HotWaterSystem house, int segments, int steps, int evaluations) {
-        Numerics found = day(house, 1).numerics();
+        RunSummary.Numerics found = day(house, 1).numerics();
         assertEquals(segments, found.segments(), "segments follow from what happens, not from the solver");
         assertTrue(found.steps() <= steps, found::toString);
         assertTrue(found.evaluations() <= evaluations, found::toString);

@@ -6,9 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
-import io.github.heatswell.result.ReliefTotal;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.result.Totals;
 import io.github.heatswell.result.Trace;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.Heater;
@@ -87,7 +86,7 @@ class FaultsTest {
         assertTrue(result.hazard().isEmpty());
         assertEquals(99 + 273.15, result.extremes().highestTemperature().value(), 1e-3);
         assertTrue(result.peak().value() <= 7e5 + 1);
-        ReliefTotal device = result.totals().relief().get(0);
+        Totals.Relief device = result.totals().relief().get(0);
         assertTrue(device.openings() > 10 && device.mass() > 500, device.toString());
         assertTrue(result.totals().letIn() > 0.5, "the supply cools the tank");
     }
@@ -133,7 +132,7 @@ class FaultsTest {
                 .build();
         RunResult result = Simulation.of(house, Duration.ofHours(2)).run();
         Event end = result.hazard().orElseThrow();
-        assertEquals(EventKind.ATMOSPHERE_REACHED, end.kind());
+        assertEquals(Event.Kind.ATMOSPHERE_REACHED, end.kind());
         double column = 999.8 * 9.80665 * metres; // density at 9 degC: handbook, 999.8
         assertEquals(house.site().atmosphere() + column, end.pressureAbsolute(), 120);
         assertTrue(result.end() > 1_800 && result.end() < 2_400);
@@ -163,12 +162,12 @@ class FaultsTest {
                         .heater(runaway().cutOut(85, TemperatureUnit.CELSIUS).build())
                         .addReliefValve(expansionValve().build()),
                 48);
-        Event tripped = result.first(EventKind.CUT_OUT_TRIPPED).orElseThrow();
+        Event tripped = result.first(Event.Kind.CUT_OUT_TRIPPED).orElseThrow();
         assertEquals(85 + 273.15, tripped.waterTemperature(), 1e-5);
         assertEquals(
                 1,
                 result.events().stream()
-                        .filter(e -> e.kind() == EventKind.HEATER_ON)
+                        .filter(e -> e.kind() == Event.Kind.HEATER_ON)
                         .count());
         assertEquals(
                 0, result.trace().value(Channel.HEATER_POWER, result.trace().count() - 1));
@@ -204,7 +203,7 @@ class FaultsTest {
                                         Pressure.gauge(3, BAR), 10, FlowUnit.MILLILITRE_PER_MINUTE))
                                 .build()),
                 24);
-        assertTrue(result.first(EventKind.RELIEF_OPENED).isEmpty());
+        assertTrue(result.first(Event.Kind.RELIEF_OPENED).isEmpty());
         GibbsPolynomialWater water = GibbsPolynomialWater.instance();
         double cold = water.density(
                 result.system().coldAtStart(), result.system().site().atmosphere());
@@ -248,7 +247,7 @@ class FaultsTest {
                 .temperature(40, TemperatureUnit.CELSIUS)
                 .build();
         RunResult result = run(Systems.lodge().vessel(warm), 1);
-        Event lifted = result.first(EventKind.VESSEL_LIFTED).orElseThrow();
+        Event lifted = result.first(Event.Kind.VESSEL_LIFTED).orElseThrow();
         double charge = 4.0e5 + result.system().site().atmosphere();
         assertEquals(charge * (40 + 273.15) / (5 + 273.15), lifted.pressureAbsolute(), 0.1);
     }
@@ -262,8 +261,8 @@ class FaultsTest {
                         .addReliefValve(expansionValve().build()),
                 4);
         RunResult without = run(Systems.lodge().addReliefValve(expansionValve().build()), 4);
-        double late = with.first(EventKind.RELIEF_OPENED).orElseThrow().time();
-        double early = without.first(EventKind.RELIEF_OPENED).orElseThrow().time();
+        double late = with.first(Event.Kind.RELIEF_OPENED).orElseThrow().time();
+        double early = without.first(Event.Kind.RELIEF_OPENED).orElseThrow().time();
         assertTrue(late > 2 * early, late + " s against " + early + " s");
     }
 
@@ -278,8 +277,8 @@ class FaultsTest {
                         .addReliefValve(
                                 expansionValve().height(10, LengthUnit.METRE).build()),
                 1);
-        double below = low.first(EventKind.RELIEF_OPENED).orElseThrow().pressureAbsolute();
-        double above = high.first(EventKind.RELIEF_OPENED).orElseThrow().pressureAbsolute();
+        double below = low.first(Event.Kind.RELIEF_OPENED).orElseThrow().pressureAbsolute();
+        double above = high.first(Event.Kind.RELIEF_OPENED).orElseThrow().pressureAbsolute();
         assertEquals(column, above - below, 10); // the density of cold water to 1e-4
         assertEquals(
                 high.gauge(high.trace().value(Channel.PRESSURE_ABSOLUTE, 5)) - column,

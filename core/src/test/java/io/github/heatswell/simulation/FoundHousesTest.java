@@ -5,8 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
-import io.github.heatswell.result.Regime;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Trace;
 import io.github.heatswell.system.HotWaterSystem;
@@ -43,7 +41,7 @@ class FoundHousesTest {
     void theVesselTakesItsPartOfAJump(long seed, int number) {
         RunResult result = day(house(seed, number));
         assertTrue(
-                result.events().stream().anyMatch(event -> event.kind() == EventKind.VESSEL_LIFTED),
+                result.events().stream().anyMatch(event -> event.kind() == Event.Kind.VESSEL_LIFTED),
                 "the diaphragm moves");
         assertTrue(result.audit().closes(), result.audit()::toString);
     }
@@ -63,7 +61,7 @@ class FoundHousesTest {
     void hammeringByTheFeedIsChatter(long seed, int number, String valve) {
         List<Event> events = day(house(seed, number)).events();
         Event last = events.get(events.size() - 1);
-        assertEquals(EventKind.RELIEF_CHATTERS, last.kind());
+        assertEquals(Event.Kind.RELIEF_CHATTERS, last.kind());
         assertEquals(valve, last.device());
     }
 
@@ -76,7 +74,7 @@ class FoundHousesTest {
         Trace two = day(Doubled.of(house)).trace();
         int last = Math.min(one.count(), two.count()) - 1;
         for (int i = 0; i < last; i++) {
-            if (one.regime(i) == Regime.SEALED || one.regime(i) == Regime.RETURNED) {
+            if (one.regime(i) == Trace.Regime.SEALED || one.regime(i) == Trace.Regime.RETURNED) {
                 assertEquals(one.regime(i), two.regime(i), "sample " + i);
                 double p = one.value(Channel.PRESSURE_ABSOLUTE, i);
                 assertEquals(p, two.value(Channel.PRESSURE_ABSOLUTE, i), 1e-4 * p, "sample " + i);
@@ -117,7 +115,7 @@ class FoundHousesTest {
         RunResult result = Simulation.of(house, Duration.ofHours(2))
                 .sampledEvery(Duration.ofMinutes(1))
                 .run();
-        boolean opens = result.events().stream().anyMatch(event -> event.kind() == EventKind.BYPASS_OPENED);
+        boolean opens = result.events().stream().anyMatch(event -> event.kind() == Event.Kind.BYPASS_OPENED);
         // expansion is some tens of millilitres a minute
         assertEquals(millilitresPerMinute < 10, opens);
         assertTrue(result.audit().closes(), result.audit()::toString);

@@ -4,7 +4,6 @@ import static io.github.heatswell.units.PressureUnit.BAR;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.sizing.SizingTarget;
 import io.github.heatswell.system.HotWaterSystem;
@@ -59,7 +58,7 @@ class HeadTest {
         double air = house.site().atmosphere();
         ReliefValve valve = house.reliefValves().get(0);
         RunResult run = Simulation.of(house, Duration.ofHours(4)).run();
-        Event opened = run.first(EventKind.RELIEF_OPENED).orElseThrow();
+        Event opened = run.first(Event.Kind.RELIEF_OPENED).orElseThrow();
         double foretold = house.atDrainCock(valve.setPressure(), metres).absolute(air);
         assertEquals(foretold, opened.pressureAbsolute(), SAME);
         assertEquals(7e5, run.gauge(opened.pressureAbsolute()) - house.head(metres), SAME);

@@ -3,7 +3,7 @@ package io.github.heatswell.simulation;
 import static io.github.heatswell.simulation.Systems.celsius;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Shell;
@@ -30,7 +30,7 @@ class HeatUpTest {
     void shutInHeatUpTakesTheStoredEnergy() {
         HotWaterSystem system = Systems.textbook(190, 10, 4.5, 14).build();
         RunResult result = Simulation.of(system, Duration.ofHours(1)).run();
-        var off = result.first(EventKind.HEATER_OFF).orElseThrow();
+        var off = result.first(Event.Kind.HEATER_OFF).orElseThrow();
         double mass = 0.190 * WATER.density(celsius(10), 4.5e5);
         double stored = mass
                 * (WATER.internalEnergy(celsius(14), off.pressureAbsolute())
@@ -51,7 +51,7 @@ class HeatUpTest {
                 temperature -> capacity(temperature) / (4500 - wattPerKelvin * (temperature - celsius(20))),
                 celsius(10),
                 celsius(60));
-        assertEquals(expected, result.first(EventKind.HEATER_OFF).orElseThrow().time(), 1e-6 * expected); // tolerance
+        assertEquals(expected, result.first(Event.Kind.HEATER_OFF).orElseThrow().time(), 1e-6 * expected); // tolerance
     }
 
     /** Closed form: cooling from the set point until the thermostat switches on; what comes in is cold. */
@@ -75,7 +75,7 @@ class HeatUpTest {
                 },
                 celsius(55),
                 celsius(58));
-        assertEquals(expected, result.first(EventKind.HEATER_ON).orElseThrow().time(), 1e-5 * expected);
+        assertEquals(expected, result.first(Event.Kind.HEATER_ON).orElseThrow().time(), 1e-5 * expected);
     }
 
     /** The trade's rule of 8.33 lb/gal: 40 gal by 90 degF at 40 000 Btu/h and 76 % takes 59.19 min. */
@@ -92,7 +92,7 @@ class HeatUpTest {
                 .supply(Systems.supply(Supply.Arrangement.DIRECT, Pressure.absolute(4.5, PressureUnit.BAR), 15.5555556))
                 .build();
         RunResult result = Simulation.of(system, Duration.ofHours(2)).run();
-        double minutes = result.first(EventKind.HEATER_OFF).orElseThrow().time() / 60;
+        double minutes = result.first(Event.Kind.HEATER_OFF).orElseThrow().time() / 60;
         // the rule keeps the cold mass; an open tank loses 1.9 % of it on the way, on average about 0.8 %
         assertEquals(59.19, minutes, 59.19 * 0.01);
     }

@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.system.Draw;
 import io.github.heatswell.system.DrawProfile;
@@ -230,7 +229,7 @@ class LayersTest {
                 .build();
         RunResult result = Simulation.of(system, Duration.ofHours(5)).run();
         List<Event> switching = result.events().stream()
-                .filter(e -> e.kind() == EventKind.HEATER_ON || e.kind() == EventKind.HEATER_OFF)
+                .filter(e -> e.kind() == Event.Kind.HEATER_ON || e.kind() == Event.Kind.HEATER_OFF)
                 .toList();
         assertEquals("upper element", switching.get(0).device());
         assertEquals(3000, result.trace().value(Channel.HEATER_POWER, 1));

@@ -7,8 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
-import io.github.heatswell.result.OpeningCause;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.HotWaterSystem;
@@ -83,8 +81,8 @@ class OpeningCauseTest {
                         .addReliefValve(valve().build())
                         .build(),
                 4);
-        Event opened = result.first(EventKind.RELIEF_OPENED).orElseThrow();
-        assertEquals(Optional.of(OpeningCause.TEMPERATURE), opened.cause());
+        Event opened = result.first(Event.Kind.RELIEF_OPENED).orElseThrow();
+        assertEquals(Optional.of(Event.OpeningCause.TEMPERATURE), opened.cause());
         assertEquals(HOT, opened.waterTemperature(), 1e-6); // events are located to a nanosecond
         assertTrue(foundByHeat(result));
     }
@@ -103,8 +101,8 @@ class OpeningCauseTest {
                                 .build())
                         .build(),
                 4);
-        Event opened = result.first(EventKind.RELIEF_OPENED).orElseThrow();
-        assertEquals(Optional.of(OpeningCause.PRESSURE), opened.cause());
+        Event opened = result.first(Event.Kind.RELIEF_OPENED).orElseThrow();
+        assertEquals(Optional.of(Event.OpeningCause.PRESSURE), opened.cause());
         assertTrue(opened.openedByPressure() && !opened.openedByTemperature());
         assertTrue(!foundByHeat(result), "pressure opened it");
     }
@@ -122,10 +120,11 @@ class OpeningCauseTest {
                 .filter(event -> event.cause().isPresent())
                 .limit(2)
                 .toList();
-        assertEquals(EventKind.RELIEF_OPENED, openings.get(0).kind());
-        assertEquals(Optional.of(OpeningCause.PRESSURE), openings.get(0).cause());
-        assertEquals(EventKind.RELIEF_OPENED_FULLY, openings.get(1).kind());
-        assertEquals(Optional.of(OpeningCause.TEMPERATURE), openings.get(1).cause());
+        assertEquals(Event.Kind.RELIEF_OPENED, openings.get(0).kind());
+        assertEquals(Optional.of(Event.OpeningCause.PRESSURE), openings.get(0).cause());
+        assertEquals(Event.Kind.RELIEF_OPENED_FULLY, openings.get(1).kind());
+        assertEquals(
+                Optional.of(Event.OpeningCause.TEMPERATURE), openings.get(1).cause());
         assertEquals(HOT, openings.get(1).waterTemperature(), 1e-6); // events are located to a nanosecond
         int after = (int) Math.ceil(openings.get(1).time() / 60) + 1;
         double flow = result.trace().value(Channel.RELIEF_FLOW, after);
@@ -152,11 +151,11 @@ class OpeningCauseTest {
                         .build(),
                 1);
         Event opened = result.events().get(0);
-        assertEquals(EventKind.RELIEF_OPENED, opened.kind());
+        assertEquals(Event.Kind.RELIEF_OPENED, opened.kind());
         assertEquals(0, opened.time());
-        assertEquals(Optional.of(OpeningCause.BOTH), opened.cause());
+        assertEquals(Optional.of(Event.OpeningCause.BOTH), opened.cause());
         assertTrue(opened.openedByPressure() && opened.openedByTemperature());
         assertTrue(foundByHeat(result));
-        assertTrue(result.first(EventKind.RELIEF_OPENED_FULLY).isEmpty(), "it is said once");
+        assertTrue(result.first(Event.Kind.RELIEF_OPENED_FULLY).isEmpty(), "it is said once");
     }
 }

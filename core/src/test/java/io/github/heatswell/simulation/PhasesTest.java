@@ -4,11 +4,10 @@ import static io.github.heatswell.units.PressureUnit.BAR;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.Event;
 import io.github.heatswell.result.Interval;
-import io.github.heatswell.result.Phase;
-import io.github.heatswell.result.Regime;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.result.Trace;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Outage;
 import io.github.heatswell.system.ReliefValve;
@@ -30,8 +29,8 @@ class PhasesTest {
     @Test
     void aColdHouseIsFedAllTheTime() {
         RunResult run = run(Systems.lodge().site(Systems.site(310, 9)).heater(Systems.heater(11.2, 78, 12, 6)));
-        assertTrue(run.first(EventKind.SUPPLY_OPENED).isEmpty());
-        List<Interval> feeding = run.summary().intervals(Phase.SUPPLY_FEEDING);
+        assertTrue(run.first(Event.Kind.SUPPLY_OPENED).isEmpty());
+        List<Interval> feeding = run.summary().intervals(Interval.Phase.SUPPLY_FEEDING);
         assertEquals(List.of(new Interval(0, 12 * 3600, "")), feeding);
         assertAgreesWithTheTrace(run, feeding);
     }
@@ -47,25 +46,34 @@ class PhasesTest {
                         .addOutage(new Outage(6 * 3600, 8 * 3600))
                         .build())
                 .addReliefValve(Systems.valve(ReliefValve.LiftCharacteristic.MODULATING)));
-        assertAgreesWithTheTrace(run, run.summary().intervals(Phase.SUPPLY_FEEDING));
+        assertAgreesWithTheTrace(run, run.summary().intervals(Interval.Phase.SUPPLY_FEEDING));
         assertEquals(
-                List.of(new Interval(6 * 3600, 8 * 3600, "")), run.summary().intervals(Phase.SUPPLY_SHUT_OFF));
+                List.of(new Interval(6 * 3600, 8 * 3600, "")), run.summary().intervals(Interval.Phase.SUPPLY_SHUT_OFF));
     }
 
     /** Charged below the supply, a vessel holds water before anything is heated. */
     @Test
     void anUnderchargedVesselHoldsWaterFromTheStart() {
         RunResult low = run(Systems.lodge().vessel(Systems.vessel(18, Pressure.gauge(2, BAR), 60)));
-        assertEquals(0, low.summary().intervals(Phase.VESSEL_HOLDS_WATER).get(0).from());
-        assertTrue(low.summary().intervals(Phase.VESSEL_FULL).isEmpty());
+        assertEquals(
+                0,
+                low.summary()
+                        .intervals(Interval.Phase.VESSEL_HOLDS_WATER)
+                        .get(0)
+                        .from());
+        assertTrue(low.summary().intervals(Interval.Phase.VESSEL_FULL).isEmpty());
         RunResult full = run(Systems.lodge().vessel(Systems.vessel(18, Pressure.gauge(0.5, BAR), 30)));
-        assertEquals(List.of(new Interval(0, full.end(), "")), full.summary().intervals(Phase.VESSEL_FULL));
+        assertEquals(List.of(new Interval(0, full.end(), "")), full.summary().intervals(Interval.Phase.VESSEL_FULL));
         RunResult high = run(Systems.lodge().vessel(Systems.vessel(18, Pressure.gauge(4.5, BAR), 60)));
-        assertTrue(high.summary().intervals(Phase.VESSEL_HOLDS_WATER).get(0).from() > 0);
+        assertTrue(high.summary()
+                        .intervals(Interval.Phase.VESSEL_HOLDS_WATER)
+                        .get(0)
+                        .from()
+                > 0);
     }
 
-    private static boolean feeds(Regime regime) {
-        return regime == Regime.FED || regime == Regime.FILLING;
+    private static boolean feeds(Trace.Regime regime) {
+        return regime == Trace.Regime.FED || regime == Trace.Regime.FILLING;
     }
 
     private static void assertAgreesWithTheTrace(RunResult run, List<Interval> feeding) {

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.result.RunSummary;
-import io.github.heatswell.result.TimeGrid;
+import io.github.heatswell.result.Trace;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefValve;
@@ -158,7 +158,7 @@ class RandomPropertiesTest {
     void theSolversToleranceDoesNotShow(TestReporter reporter) {
         check(reporter, system -> {
             double usual = peak(run(system, RUN));
-            TimeGrid grid = new TimeGrid(RUN.toSeconds(), RUN.toSeconds());
+            Trace.Grid grid = new Trace.Grid(RUN.toSeconds(), RUN.toSeconds());
             double fine = peak(new Engine(system, grid, (count, times, channels, regime) -> {}, 1e-9).run());
             return unless(Math.abs(usual - fine) <= 1e-4 * fine, usual + " Pa, then " + fine);
         });

@@ -6,8 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.heatswell.result.Audit;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
-import io.github.heatswell.result.Regime;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Trace;
 import io.github.heatswell.system.HotWaterSystem;
@@ -122,10 +120,10 @@ class RandomSystemsTest {
             }
             double p = trace.value(Channel.PRESSURE_ABSOLUTE, i);
             assertTrue(p <= test + 1 && p >= supply - 1, which + ": pressure " + p + " at sample " + i);
-            if (trace.regime(i) == Regime.FED || trace.regime(i) == Regime.UNSEALED) {
+            if (trace.regime(i) == Trace.Regime.FED || trace.regime(i) == Trace.Regime.UNSEALED) {
                 assertEquals(supply, p, 1e-3, which + ": a supply holds its own pressure");
             }
-            if (trace.regime(i) == Regime.SEALED
+            if (trace.regime(i) == Trace.Regime.SEALED
                     && system.reliefValves().stream().allMatch(v -> v.fault().leakage() == 0)) {
                 assertEquals(0, trace.value(Channel.RELIEF_FLOW, i), which);
             }
@@ -141,7 +139,7 @@ class RandomSystemsTest {
     }
 
     private static void assertEventsAlternate(RunResult result, String which) {
-        Map<String, EventKind> last = new HashMap<>();
+        Map<String, Event.Kind> last = new HashMap<>();
         double time = 0;
         for (Event event : result.events()) {
             assertTrue(event.time() >= time, which + ": events run forward");
@@ -155,7 +153,7 @@ class RandomSystemsTest {
                 case SUPPLY_OPENED, SUPPLY_CLOSED ->
                     assertTrue(last.put("supply", event.kind()) != event.kind(), which + ": " + event);
                 // an outage closes the feed under its own name
-                case SUPPLY_SHUT_OFF -> last.put("supply", EventKind.SUPPLY_CLOSED);
+                case SUPPLY_SHUT_OFF -> last.put("supply", Event.Kind.SUPPLY_CLOSED);
                 default -> {
                     // no pair
                 }

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.result.Channel;
-import io.github.heatswell.result.Regime;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Trace;
 import io.github.heatswell.system.HotWaterSystem;
@@ -65,17 +64,17 @@ class RefillTest {
                     .addReliefValve(Systems.valve("early valve", character, 3, 3.3, 2.4))
                     .build();
             RunResult result = Simulation.of(house, Duration.ofHours(4)).run();
-            Set<Regime> after = EnumSet.noneOf(Regime.class);
+            Set<Trace.Regime> after = EnumSet.noneOf(Trace.Regime.class);
             for (int i = 0; i < result.trace().count(); i++) {
-                Regime regime = result.trace().regime(i);
-                if (regime == Regime.FED || regime == Regime.UNSEALED) {
+                Trace.Regime regime = result.trace().regime(i);
+                if (regime == Trace.Regime.FED || regime == Trace.Regime.UNSEALED) {
                     assertEquals(mains(result, i), pressure(result, i), AT_SUPPLY, arrangement + ", sample " + i);
                 }
                 if (i > 130) {
                     after.add(regime);
                 }
             }
-            Regime held = arrangement == Supply.Arrangement.DIRECT ? Regime.UNSEALED : Regime.FED;
+            Trace.Regime held = arrangement == Supply.Arrangement.DIRECT ? Trace.Regime.UNSEALED : Trace.Regime.FED;
             assertEquals(Set.of(held), after);
             assertTrue(result.audit().closes(), () -> result.audit().toString());
         }
@@ -94,15 +93,15 @@ class RefillTest {
         Trace trace = result.trace();
         int filling = 0;
         for (int i = 0; i < trace.count(); i++) {
-            if (trace.regime(i) == Regime.FILLING) {
+            if (trace.regime(i) == Trace.Regime.FILLING) {
                 assertTrue(pressure(result, i) < mains(result, i), "sample " + i);
                 filling++;
-            } else if (trace.regime(i) == Regime.FED) {
+            } else if (trace.regime(i) == Trace.Regime.FED) {
                 assertEquals(mains(result, i), pressure(result, i), AT_SUPPLY, "sample " + i);
             }
         }
         assertTrue(filling > 20, filling + " samples of five seconds");
-        assertEquals(Regime.FED, trace.regime(trace.count() - 1));
+        assertEquals(Trace.Regime.FED, trace.regime(trace.count() - 1));
     }
 
     /** A bypass lets a house that stands above it down to where it holds it, although the water grows meanwhile. */
@@ -121,9 +120,9 @@ class RefillTest {
                         .build())
                 .build();
         RunResult result = Simulation.of(house, Duration.ofHours(1)).run();
-        assertEquals(Regime.RETURNED, result.trace().regime(0));
+        assertEquals(Trace.Regime.RETURNED, result.trace().regime(0));
         for (int i = 5; i < 30; i++) {
-            assertEquals(Regime.RETURNED, result.trace().regime(i));
+            assertEquals(Trace.Regime.RETURNED, result.trace().regime(i));
             assertEquals(mains(result, i) + setPressure, pressure(result, i), AT_SUPPLY, "sample " + i);
         }
     }

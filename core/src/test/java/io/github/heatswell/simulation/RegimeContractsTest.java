@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.result.Channel;
-import io.github.heatswell.result.Regime;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Totals;
 import io.github.heatswell.result.Trace;
@@ -107,7 +106,7 @@ class RegimeContractsTest {
             }
             case SEALED -> {
                 boolean creeps = valve != null && supply.seatLeakage() > 0;
-                boolean same = i > 0 && trace.regime(i - 1) == Regime.SEALED;
+                boolean same = i > 0 && trace.regime(i - 1) == Trace.Regime.SEALED;
                 if (!creeps
                         && p < standing - AT_SUPPLY
                         && !outage(supply, trace.grid().time(i))) {
@@ -152,10 +151,12 @@ class RegimeContractsTest {
             RunResult undisturbed = run(house, calm);
             RunResult disturbed = run(house, cut);
             int last = Math.min(undisturbed.trace().count(), disturbed.trace().count()) - 1;
-            Regime one = undisturbed.trace().regime(last);
+            Trace.Regime one = undisturbed.trace().regime(last);
             boolean sameTime = undisturbed.trace().grid().time(last)
                     == disturbed.trace().grid().time(last); // a run that a hazard ends has its last sample there
-            if (sameTime && one == disturbed.trace().regime(last) && (one == Regime.FED || one == Regime.UNSEALED)) {
+            if (sameTime
+                    && one == disturbed.trace().regime(last)
+                    && (one == Trace.Regime.FED || one == Trace.Regime.UNSEALED)) {
                 assertEquals(
                         undisturbed.trace().value(Channel.PRESSURE_ABSOLUTE, last),
                         disturbed.trace().value(Channel.PRESSURE_ABSOLUTE, last),

@@ -7,10 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
-import io.github.heatswell.result.Regime;
-import io.github.heatswell.result.ReliefTotal;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.result.Totals;
+import io.github.heatswell.result.Trace;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Supply;
@@ -81,8 +80,8 @@ class ReliefTest {
                 .addReliefValve(Systems.valve(ReliefValve.LiftCharacteristic.SNAP))
                 .build();
         RunResult result = Simulation.of(system, Duration.ofMinutes(12)).run();
-        Event open = result.first(EventKind.RELIEF_OPENED).orElseThrow();
-        Event shut = result.first(EventKind.RELIEF_RESEATED).orElseThrow();
+        Event open = result.first(Event.Kind.RELIEF_OPENED).orElseThrow();
+        Event shut = result.first(Event.Kind.RELIEF_RESEATED).orElseThrow();
         double atmosphere = system.site().atmosphere();
         assertEquals(7.0, BAR.fromSi(open.pressureAbsolute() - atmosphere), 1e-6);
         assertEquals(5.6, BAR.fromSi(shut.pressureAbsolute() - atmosphere), 1e-6);
@@ -133,12 +132,12 @@ class ReliefTest {
                 .addReliefValve(Systems.valve(ReliefValve.LiftCharacteristic.MODULATING))
                 .build();
         RunResult result = Simulation.of(system, Duration.ofHours(4)).run();
-        Event open = result.first(EventKind.RELIEF_OPENED).orElseThrow();
-        Event off = result.first(EventKind.HEATER_OFF).orElseThrow();
-        Event shut = result.first(EventKind.RELIEF_RESEATED).orElseThrow();
+        Event open = result.first(Event.Kind.RELIEF_OPENED).orElseThrow();
+        Event off = result.first(Event.Kind.HEATER_OFF).orElseThrow();
+        Event shut = result.first(Event.Kind.RELIEF_RESEATED).orElseThrow();
         assertTrue(open.time() < off.time() && off.time() < shut.time() && shut.time() < off.time() + 10);
         for (int i = (int) (open.time() / 60) + 2; i * 60 < off.time(); i++) {
-            assertEquals(Regime.RELIEVING, result.trace().regime(i));
+            assertEquals(Trace.Regime.RELIEVING, result.trace().regime(i));
             double above = result.gauge(result.trace().value(Channel.PRESSURE_ABSOLUTE, i)) - 5.6e5;
             assertTrue(above > 0 && above < 0.01e5, "holds within 0.01 bar above reseat, not " + above + " Pa");
             // the flow curve at the pressure reached passes what the balance says
@@ -156,9 +155,9 @@ class ReliefTest {
                 .addReliefValve(Systems.valve(ReliefValve.LiftCharacteristic.MODULATING))
                 .build();
         RunResult result = Simulation.of(system, Duration.ofHours(1)).run();
-        assertTrue(result.first(EventKind.RELIEF_RESEATED).isEmpty());
+        assertTrue(result.first(Event.Kind.RELIEF_RESEATED).isEmpty());
         int last = result.trace().count() - 1;
-        assertEquals(Regime.FED, result.trace().regime(last));
+        assertEquals(Trace.Regime.FED, result.trace().regime(last));
         assertEquals(6.0, BAR.fromSi(result.gauge(result.trace().value(Channel.PRESSURE_ABSOLUTE, last))), 1e-9);
         assertTrue(result.totals().letIn() > 0.1, "some hundred litres run through in the remaining time");
     }
@@ -171,7 +170,7 @@ class ReliefTest {
                 .addReliefValve(Systems.valve("low", ReliefValve.LiftCharacteristic.MODULATING, 7, 7.7, 5.6))
                 .build();
         RunResult result = Simulation.of(system, Duration.ofHours(2)).run();
-        List<ReliefTotal> relief = result.totals().relief();
+        List<Totals.Relief> relief = result.totals().relief();
         assertEquals("high", relief.get(0).name());
         assertEquals(0, relief.get(0).openings());
         assertEquals(0.0, relief.get(0).mass());

@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Material;
@@ -55,7 +54,7 @@ class ShutInTest {
                 .tank(Systems.tank(190, shell, 0, 12.5))
                 .build();
         RunResult result = Simulation.of(system, Duration.ofHours(1)).run();
-        Event off = result.first(EventKind.HEATER_OFF).orElseThrow();
+        Event off = result.first(Event.Kind.HEATER_OFF).orElseThrow();
         assertEquals(celsius(toCelsius), off.waterTemperature(), 1e-6); // solver tolerance
         assertEquals(expectedBar, BAR.fromSi(off.pressureAbsolute()), expectedBar * tolerance);
     }
@@ -93,7 +92,7 @@ class ShutInTest {
                 .tank(Systems.tank(190, Shell.cylinder(metal, 450, 2.2, LengthUnit.MILLIMETRE), 0, 12.5))
                 .build();
         RunResult result = Simulation.of(system, Duration.ofHours(1)).run();
-        Event closed = result.first(EventKind.SUPPLY_CLOSED).orElseThrow();
+        Event closed = result.first(Event.Kind.SUPPLY_CLOSED).orElseThrow();
         assertEquals(celsius, closed.waterTemperature() - 273.15, 0.02); // as stated beside the values
         assertTrue(result.totals().letIn() > 0);
     }
@@ -104,7 +103,7 @@ class ShutInTest {
         RunResult result =
                 Simulation.of(Systems.lodge().build(), Duration.ofHours(4)).run();
         Event hazard = result.hazard().orElseThrow();
-        assertEquals(EventKind.TEST_PRESSURE_REACHED, hazard.kind());
+        assertEquals(Event.Kind.TEST_PRESSURE_REACHED, hazard.kind());
         assertEquals(20.0, BAR.fromSi(result.gauge(hazard.pressureAbsolute())), 1e-6); // located by root finding
         assertEquals(hazard.time(), result.end());
         int last = result.trace().count() - 1;
@@ -117,7 +116,7 @@ class ShutInTest {
     void theWorkingPressureIsPassedOnTheWay() {
         RunResult result =
                 Simulation.of(Systems.lodge().build(), Duration.ofHours(4)).run();
-        Event passed = result.first(EventKind.WORKING_PRESSURE_EXCEEDED).orElseThrow();
+        Event passed = result.first(Event.Kind.WORKING_PRESSURE_EXCEEDED).orElseThrow();
         assertEquals(10.0, BAR.fromSi(result.gauge(passed.pressureAbsolute())), 1e-6); // located by root finding
         assertTrue(passed.time() < result.end());
     }
@@ -132,7 +131,7 @@ class ShutInTest {
         RunResult result = Simulation.of(cold, Duration.ofHours(4)).run();
         assertEquals(Optional.empty(), result.hazard());
         assertTrue(
-                result.first(EventKind.RELIEF_OPENED).isPresent(), "it swells, though it first shrinks up to 4 degC");
+                result.first(Event.Kind.RELIEF_OPENED).isPresent(), "it swells, though it first shrinks up to 4 degC");
     }
 
     /** A tank that freezes is none for which liquid water says anything. */
@@ -145,7 +144,7 @@ class ShutInTest {
                 .build();
         RunResult result = Simulation.of(cold, Duration.ofDays(3)).run();
         Event frozen = result.hazard().orElseThrow();
-        assertEquals(EventKind.WATER_FREEZES, frozen.kind());
+        assertEquals(Event.Kind.WATER_FREEZES, frozen.kind());
         assertEquals(273.149, frozen.waterTemperature(), 1e-5);
         double hours = 230e-3 * 1_000 * 4_215 * 1 / (2.4 * 25.5 - 10) / 3_600;
         assertEquals(hours, result.end() / 3_600, 0.02 * hours);

@@ -5,8 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
-import io.github.heatswell.result.Regime;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Trace;
 import io.github.heatswell.system.HotWaterSystem;
@@ -78,7 +76,7 @@ class SimilarityTest {
             double time = one.trace().grid().time(i);
             line = passesALine(one, i)
                     || passesALine(two, i)
-                    || line && one.trace().regime(i) != Regime.FED;
+                    || line && one.trace().regime(i) != Trace.Regime.FED;
             if (one.trace().regime(i) != two.trace().regime(i)
                     || filling(one, i)
                     || filling(two, i)
@@ -99,7 +97,8 @@ class SimilarityTest {
     /** The service line is that of every house, and not twice as wide for twice the house. */
     private static boolean filling(RunResult result, int sample) {
         Trace trace = result.trace();
-        return trace.regime(sample) == Regime.FILLING || trace.regime(Math.max(0, sample - 1)) == Regime.FILLING;
+        return trace.regime(sample) == Trace.Regime.FILLING
+                || trace.regime(Math.max(0, sample - 1)) == Trace.Regime.FILLING;
     }
 
     /** Whether the service line filled the house, or the bypass let water out, since the sample before. */
@@ -107,11 +106,11 @@ class SimilarityTest {
         double from = result.trace().grid().time(Math.max(0, sample - 1));
         double to = result.trace().grid().time(sample);
         return filling(result, sample)
-                || result.trace().regime(sample) == Regime.RETURNED
+                || result.trace().regime(sample) == Trace.Regime.RETURNED
                 || result.events().stream()
                         .filter(event -> event.time() > from && event.time() <= to)
                         .anyMatch(event ->
-                                event.kind() == EventKind.SUPPLY_RESTORED || event.kind() == EventKind.BYPASS_OPENED);
+                                event.kind() == Event.Kind.SUPPLY_RESTORED || event.kind() == Event.Kind.BYPASS_OPENED);
     }
 
     private static boolean near(RunResult result, double time) {
@@ -122,7 +121,7 @@ class SimilarityTest {
     private static boolean snaps(RunResult result) {
         return result.events().stream()
                         .map(Event::kind)
-                        .filter(kind -> kind == EventKind.RELIEF_OPENED)
+                        .filter(kind -> kind == Event.Kind.RELIEF_OPENED)
                         .count()
                 > 3;
     }

@@ -8,11 +8,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
-import io.github.heatswell.result.TimeGrid;
 import io.github.heatswell.result.Totals;
-import io.github.heatswell.result.TraceBuilder;
+import io.github.heatswell.result.Trace;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.StandardProfiles;
@@ -53,7 +51,7 @@ class SimulationContractTest {
         assertEquals(reference.events(), result.events());
         assertEquals(reference.totals(), result.totals());
         assertEquals(reference.audit(), result.audit());
-        assertEquals(new TimeGrid(seconds, 7200), result.trace().grid());
+        assertEquals(new Trace.Grid(seconds, 7200), result.trace().grid());
         assertEquals(
                 reference.extremes().highestPressure().value(),
                 result.extremes().highestPressure().value(),
@@ -143,8 +141,8 @@ class SimulationContractTest {
     }
 
     private static RunResult run(double tolerance) {
-        TimeGrid planned = new TimeGrid(60, 3 * 3600);
-        TraceBuilder trace = new TraceBuilder(planned);
+        Trace.Grid planned = new Trace.Grid(60, 3 * 3600);
+        Trace.Builder trace = new Trace.Builder(planned);
         return new RunResult(new Engine(protectedLodge(), planned, trace::addAll, tolerance).run(), trace.build());
     }
 
@@ -170,9 +168,9 @@ class SimulationContractTest {
                         Duration.ofDays(20))
                 .run();
         for (Event event : result.events()) {
-            if (event.kind() == EventKind.HEATER_OFF) {
+            if (event.kind() == Event.Kind.HEATER_OFF) {
                 assertEquals(Systems.celsius(58), event.waterTemperature(), 1e-5);
-            } else if (event.kind() == EventKind.HEATER_ON && event.time() > 0) {
+            } else if (event.kind() == Event.Kind.HEATER_ON && event.time() > 0) {
                 assertEquals(Systems.celsius(52), event.waterTemperature(), 1e-5);
             }
         }
@@ -190,7 +188,7 @@ class SimulationContractTest {
                 .build();
         RunResult result = Simulation.of(system, Duration.ofMinutes(30)).run();
         assertEquals(0, result.trace().value(Channel.HEATER_POWER, 0));
-        assertTrue(result.events().stream().noneMatch(e -> e.kind() == EventKind.HEATER_ON));
+        assertTrue(result.events().stream().noneMatch(e -> e.kind() == Event.Kind.HEATER_ON));
         assertEquals(4.5e5, result.gauge(result.trace().value(Channel.PRESSURE_ABSOLUTE, 0)), 1e-6);
     }
 
@@ -205,7 +203,7 @@ class SimulationContractTest {
                 .build();
         RunResult result = Simulation.of(system, Duration.ofHours(10)).run();
         Event hazard = result.hazard().orElseThrow();
-        assertEquals(EventKind.VAPOUR_FORMS, hazard.kind());
+        assertEquals(Event.Kind.VAPOUR_FORMS, hazard.kind());
         assertEquals(
                 io.github.heatswell.water.Saturation.pressureAbsolute(hazard.waterTemperature()),
                 hazard.pressureAbsolute(),

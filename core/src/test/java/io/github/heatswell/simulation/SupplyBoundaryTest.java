@@ -6,8 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
-import io.github.heatswell.result.Regime;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Trace;
 import io.github.heatswell.system.Draw;
@@ -149,8 +147,8 @@ class SupplyBoundaryTest {
         assertEquals(5.2, peakBar(result), 1e-4);
         assertEquals(0, result.totals().relieved());
         assertTrue(result.totals().returned() > 4e-3);
-        assertTrue(result.first(EventKind.BYPASS_OPENED).isPresent());
-        assertTrue(result.trace().regimes().contains(Regime.RETURNED));
+        assertTrue(result.first(Event.Kind.BYPASS_OPENED).isPresent());
+        assertTrue(result.trace().regimes().contains(Trace.Regime.RETURNED));
     }
 
     /** A house that starts above what the bypass holds is let down to it, and nothing feeds it once it falls further. */
@@ -166,13 +164,13 @@ class SupplyBoundaryTest {
                         .build())
                 .addPipe(Systems.copper(400));
         RunResult result = Simulation.of(house.build(), Duration.ofHours(2)).run();
-        double off = result.first(EventKind.HEATER_OFF).orElseThrow().time();
+        double off = result.first(Event.Kind.HEATER_OFF).orElseThrow().time();
         int later = (int) (off / 60) + 3;
         double p = BAR.fromSi(result.gauge(result.trace().value(Channel.PRESSURE_ABSOLUTE, later)));
         assertTrue(p > 3.9 && p < 5.19, "between the feed and the bypass: " + p);
-        assertEquals(Regime.SEALED, result.trace().regime(later));
-        assertTrue(result.first(EventKind.SUPPLY_OPENED).isEmpty());
-        assertTrue(result.first(EventKind.BYPASS_CLOSED).isPresent());
+        assertEquals(Trace.Regime.SEALED, result.trace().regime(later));
+        assertTrue(result.first(Event.Kind.SUPPLY_OPENED).isEmpty());
+        assertTrue(result.first(Event.Kind.BYPASS_CLOSED).isPresent());
     }
 
     /** Restored to a house that has heated up meanwhile, the supply lets water out through the bypass and none in. */
@@ -185,12 +183,12 @@ class SupplyBoundaryTest {
                         .build())
                 .addPipe(Systems.copper(60));
         RunResult result = Simulation.of(house.build(), Duration.ofHours(2)).run();
-        assertEquals(1200, result.first(EventKind.BYPASS_OPENED).orElseThrow().time(), 1e-6);
-        assertTrue(result.first(EventKind.BYPASS_CLOSED).orElseThrow().time() > 1300);
+        assertEquals(1200, result.first(Event.Kind.BYPASS_OPENED).orElseThrow().time(), 1e-6);
+        assertTrue(result.first(Event.Kind.BYPASS_CLOSED).orElseThrow().time() > 1300);
         assertEquals(
                 0,
                 result.events().stream()
-                        .filter(event -> event.kind() == EventKind.SUPPLY_OPENED)
+                        .filter(event -> event.kind() == Event.Kind.SUPPLY_OPENED)
                         .count());
     }
 
@@ -206,16 +204,16 @@ class SupplyBoundaryTest {
                 .addLeak(Leak.of(2, FlowUnit.MILLILITRE_PER_MINUTE, Pressure.gauge(4, BAR)))
                 .vessel(Systems.vessel(12, Pressure.gauge(2, BAR), 100));
         RunResult result = Simulation.of(house.build(), Duration.ofMinutes(40)).run();
-        Event opened = result.first(EventKind.SUPPLY_OPENED).orElseThrow();
+        Event opened = result.first(Event.Kind.SUPPLY_OPENED).orElseThrow();
         assertEquals(1200, opened.time(), 1e-6);
         assertTrue(result.gauge(opened.pressureAbsolute()) < 3.79e5, "it had fallen");
         assertEquals(0, result.audit().massResidual(), 2e-9, "the last pascals are in the books too");
-        assertTrue(result.first(EventKind.BYPASS_OPENED).isEmpty());
-        assertTrue(result.first(EventKind.BYPASS_CLOSED).isEmpty());
+        assertTrue(result.first(Event.Kind.BYPASS_OPENED).isEmpty());
+        assertTrue(result.first(Event.Kind.BYPASS_CLOSED).isEmpty());
         assertEquals(
                 0,
                 result.events().stream()
-                        .filter(event -> event.kind() == EventKind.SUPPLY_CLOSED && event.time() > 0)
+                        .filter(event -> event.kind() == Event.Kind.SUPPLY_CLOSED && event.time() > 0)
                         .count());
     }
 
@@ -255,7 +253,7 @@ class SupplyBoundaryTest {
                 .draws(DrawProfile.of("two", List.of(bath, basin)));
         RunResult result = Simulation.of(house.build(), Duration.ofMinutes(29)).run();
         List<String> taps = result.events().stream()
-                .filter(event -> event.kind() == EventKind.DRAW_STARTED || event.kind() == EventKind.DRAW_ENDED)
+                .filter(event -> event.kind() == Event.Kind.DRAW_STARTED || event.kind() == Event.Kind.DRAW_ENDED)
                 .map(event -> event.kind().name() + " " + Math.round(event.time()))
                 .toList();
         assertEquals(List.of("DRAW_STARTED 600", "DRAW_ENDED 1500", "DRAW_STARTED 1500", "DRAW_ENDED 1680"), taps);
@@ -351,7 +349,7 @@ class SupplyBoundaryTest {
                         .build()));
         Trace trace = result.trace();
         int midnight = 12 * 60;
-        assertEquals(Regime.FED, trace.regime(midnight));
+        assertEquals(Trace.Regime.FED, trace.regime(midnight));
         assertTrue(trace.value(Channel.RELIEF_FLOW, midnight) > 10e-3 / 60);
         assertEquals(
                 trace.value(Channel.MAINS_ABSOLUTE, midnight), trace.value(Channel.PRESSURE_ABSOLUTE, midnight), 1e-3);
@@ -367,12 +365,13 @@ class SupplyBoundaryTest {
                         .build());
         RunResult result = Simulation.of(house.build(), Duration.ofHours(2)).run();
         Trace trace = result.trace();
-        assertEquals(Regime.UNSEALED, trace.regime(29));
-        assertEquals(Regime.SEALED, trace.regime(35));
+        assertEquals(Trace.Regime.UNSEALED, trace.regime(29));
+        assertEquals(Trace.Regime.SEALED, trace.regime(35));
         assertTrue(result.gauge(trace.value(Channel.PRESSURE_ABSOLUTE, 39)) > 8e5);
         assertEquals(4.2e5, result.gauge(trace.value(Channel.PRESSURE_ABSOLUTE, 42)), 100); // in the service line
-        assertTrue(result.first(EventKind.SUPPLY_SHUT_OFF).isPresent());
-        assertEquals(2400, result.first(EventKind.SUPPLY_RESTORED).orElseThrow().time());
+        assertTrue(result.first(Event.Kind.SUPPLY_SHUT_OFF).isPresent());
+        assertEquals(
+                2400, result.first(Event.Kind.SUPPLY_RESTORED).orElseThrow().time());
         assertTrue(result.audit().closes(), result.audit().toString());
     }
 
@@ -387,7 +386,8 @@ class SupplyBoundaryTest {
                 .addReliefValve(VALVE)
                 .draws(DrawProfile.of("one tap", List.of(tap)));
         RunResult result = Simulation.of(house.build(), Duration.ofHours(3)).run();
-        assertEquals(EventKind.ATMOSPHERE_REACHED, result.hazard().orElseThrow().kind());
+        assertEquals(
+                Event.Kind.ATMOSPHERE_REACHED, result.hazard().orElseThrow().kind());
         assertTrue(result.end() > 3600 && result.end() < 3610);
     }
 

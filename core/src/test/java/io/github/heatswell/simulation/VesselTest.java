@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Trace;
 import io.github.heatswell.system.ExpansionVessel;
@@ -76,7 +75,7 @@ class VesselTest {
         RunResult with = Simulation.of(system, Duration.ofHours(1)).run();
         RunResult without =
                 Simulation.of(Systems.lodge().build(), Duration.ofHours(1)).run();
-        Event lifted = with.first(EventKind.VESSEL_LIFTED).orElseThrow();
+        Event lifted = with.first(Event.Kind.VESSEL_LIFTED).orElseThrow();
         assertEquals(5.5, BAR.fromSi(with.gauge(lifted.pressureAbsolute())), 1e-6);
         int before = (int) (lifted.time() / 60);
         for (int i = 0; i <= before; i++) {
@@ -118,13 +117,13 @@ class VesselTest {
                 .vessel(vessel)
                 .build();
         RunResult result = Simulation.of(system, Duration.ofHours(4)).run();
-        Event full = result.first(EventKind.VESSEL_BOTTOMED_OUT).orElseThrow();
+        Event full = result.first(Event.Kind.VESSEL_BOTTOMED_OUT).orElseThrow();
         double charge = vessel.precharge().absolute(system.site().atmosphere());
         double expected = charge / (1 - 0.30) + column(system, metres);
         assertEquals(expected, full.pressureAbsolute(), 0.1); // Pa; located by root finding
-        Event opened = result.first(EventKind.RELIEF_OPENED).orElseThrow();
+        Event opened = result.first(Event.Kind.RELIEF_OPENED).orElseThrow();
         assertTrue(opened.time() - full.time() < 60, "the stiff system reaches the set pressure within a minute");
-        assertTrue(result.first(EventKind.VESSEL_FREED).isPresent());
+        assertTrue(result.first(Event.Kind.VESSEL_FREED).isPresent());
     }
 
     /** Slow gas lies between isothermal and adiabatic, and a quick time constant tends to isothermal. */

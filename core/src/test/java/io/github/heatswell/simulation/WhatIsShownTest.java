@@ -6,9 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
-import io.github.heatswell.result.Extreme;
-import io.github.heatswell.result.Regime;
+import io.github.heatswell.result.Extremes;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.Trace;
@@ -51,7 +49,7 @@ class WhatIsShownTest {
         Simulation run = Simulation.of(withDraws(), HALF_DAY);
         List<Double> times = new ArrayList<>();
         List<double[]> values = new ArrayList<>();
-        List<Regime> regimes = new ArrayList<>();
+        List<Trace.Regime> regimes = new ArrayList<>();
         RunSummary summary = run.stream((time, row, regime) -> {
             times.add(time);
             values.add(row.clone());
@@ -122,7 +120,7 @@ class WhatIsShownTest {
                 1e-9);
         assertEquals(
                 result.events().stream()
-                        .filter(event -> event.kind() == EventKind.RELIEF_OPENED)
+                        .filter(event -> event.kind() == Event.Kind.RELIEF_OPENED)
                         .count(),
                 result.totals().relief().get(0).openings());
         double on = 0;
@@ -130,9 +128,9 @@ class WhatIsShownTest {
         for (Event event : result.events()) {
             assertTrue(event.waterTemperature() >= Systems.celsius(9), event::toString);
             assertTrue(event.waterTemperature() <= Systems.celsius(60), event::toString);
-            if (event.kind() == EventKind.HEATER_ON) {
+            if (event.kind() == Event.Kind.HEATER_ON) {
                 since = event.time();
-            } else if (event.kind() == EventKind.HEATER_OFF) {
+            } else if (event.kind() == Event.Kind.HEATER_OFF) {
                 on += event.time() - since;
             }
         }
@@ -178,7 +176,7 @@ class WhatIsShownTest {
         int lowest = indexOf(fine, Channel.PRESSURE_ABSOLUTE, -1);
 
         assertTrue(lowest > 60 && lowest < fine.count() - 60, "neither at the start nor at the end: " + lowest);
-        Extreme extreme = found.extremes().lowestPressure();
+        Extremes.Extreme extreme = found.extremes().lowestPressure();
         assertEquals(fine.value(Channel.PRESSURE_ABSOLUTE, lowest), extreme.value(), 1); // Pa, of some thousands
         assertEquals(lowest, extreme.time(), 2);
     }
@@ -208,10 +206,10 @@ class WhatIsShownTest {
 
         assertTrue(highest > 60 && highest < fine.count() - 60, "neither at the start nor at the end: " + highest);
         assertTrue(fullest > highest + 2, "later: " + fullest + " s, not " + highest + " s");
-        Extreme pressure = found.extremes().highestPressure();
+        Extremes.Extreme pressure = found.extremes().highestPressure();
         assertEquals(fine.value(Channel.PRESSURE_ABSOLUTE, highest), pressure.value(), 1); // Pa
         assertEquals(highest, pressure.time(), 2);
-        Extreme water = found.extremes().mostVesselWater();
+        Extremes.Extreme water = found.extremes().mostVesselWater();
         assertEquals(fine.value(Channel.VESSEL_WATER, fullest), water.value(), 1e-9); // m3
         assertEquals(fullest, water.time(), 2);
     }
@@ -243,7 +241,7 @@ class WhatIsShownTest {
 
     private static double opening(RunResult result) {
         return result.events().stream()
-                .filter(event -> event.kind() == EventKind.RELIEF_OPENED)
+                .filter(event -> event.kind() == Event.Kind.RELIEF_OPENED)
                 .mapToDouble(Event::time)
                 .findFirst()
                 .orElse(Double.NaN);

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.result.BalanceCount;
+import io.github.heatswell.result.Balances;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Leak;
@@ -307,7 +307,7 @@ class SizingPartsTest {
         return new PeakEvaluator(
                 HeatUpCase.coldFill(house),
                 new VesselType(house.vessel().orElseThrow()).chargedInTheRoom(),
-                new BalanceCount());
+                new Balances.Count());
     }
 
     @Test

@@ -3,11 +3,10 @@ package io.github.heatswell.charts.table;
 import io.github.heatswell.charts.NamedRun;
 import io.github.heatswell.narrative.NamedSummary;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.Extremes;
-import io.github.heatswell.result.Phase;
-import io.github.heatswell.result.ReliefTotal;
+import io.github.heatswell.result.Interval;
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.result.Totals;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.util.List;
@@ -103,7 +102,7 @@ public final class ComparisonTable {
         RunSummary result = run.summary();
         Extremes extremes = result.extremes();
         int openings = result.totals().relief().stream()
-                .mapToInt(ReliefTotal::openings)
+                .mapToInt(Totals.Relief::openings)
                 .sum();
         return new String[] {
             Rows.plain(run.name()),
@@ -113,8 +112,8 @@ public final class ComparisonTable {
             Quantities.time(extremes.highestPressure().time()),
             quantities.gauge(result, extremes.lowestPressure().value()),
             Quantities.time(extremes.lowestPressure().time()),
-            first(result, EventKind.WORKING_PRESSURE_EXCEEDED),
-            first(result, EventKind.RELIEF_OPENED),
+            first(result, Event.Kind.WORKING_PRESSURE_EXCEEDED),
+            first(result, Event.Kind.RELIEF_OPENED),
             Integer.toString(openings),
             quantities.volume(result.totals().relieved()),
             result.system()
@@ -124,26 +123,26 @@ public final class ComparisonTable {
             full(result),
             quantities.temperature(extremes.highestTemperature().value()),
             quantities.volume(result.totals().letIn()),
-            count(result, EventKind.DRAW_STARTED),
+            count(result, Event.Kind.DRAW_STARTED),
             quantities.volume(result.totals().drawn()),
             quantities.volume(result.totals().returned()),
             quantities.volume(result.totals().leaked()),
-            first(result, EventKind.BYPASS_OPENED),
-            count(result, EventKind.BYPASS_OPENED),
+            first(result, Event.Kind.BYPASS_OPENED),
+            count(result, Event.Kind.BYPASS_OPENED),
             openedHot(result),
-            first(result, EventKind.CUT_OUT_TRIPPED),
-            first(result, EventKind.SUPPLY_SHUT_OFF)
+            first(result, Event.Kind.CUT_OUT_TRIPPED),
+            first(result, Event.Kind.SUPPLY_SHUT_OFF)
         };
     }
 
     private static String full(RunSummary result) {
-        return result.intervals(Phase.VESSEL_FULL).stream()
+        return result.intervals(Interval.Phase.VESSEL_FULL).stream()
                 .findFirst()
                 .map(full -> Quantities.time(full.from()))
                 .orElse("");
     }
 
-    private static String count(RunSummary result, EventKind kind) {
+    private static String count(RunSummary result, Event.Kind kind) {
         return Long.toString(
                 result.events().stream().filter(event -> event.kind() == kind).count());
     }
@@ -156,7 +155,7 @@ public final class ComparisonTable {
                 .orElse("");
     }
 
-    private static String first(RunSummary result, EventKind kind) {
+    private static String first(RunSummary result, Event.Kind kind) {
         Optional<Event> event = result.first(kind);
         return event.map(found -> Quantities.time(found.time())).orElse("");
     }

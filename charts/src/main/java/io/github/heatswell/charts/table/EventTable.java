@@ -1,8 +1,6 @@
 package io.github.heatswell.charts.table;
 
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
-import io.github.heatswell.result.OpeningCause;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.units.UnitSystem;
@@ -73,13 +71,13 @@ public final class EventTable {
                     quantities.pressure(event.pressureAbsolute()),
                     quantities.temperature(event.waterTemperature()),
                     event.kind().endsRun() ? "yes" : "no",
-                    event.cause().map(OpeningCause::label).orElse(""));
+                    event.cause().map(Event.OpeningCause::label).orElse(""));
         }
         rows.end();
     }
 
     /** The kind as files write it. */
-    static String label(EventKind kind) {
+    static String label(Event.Kind kind) {
         return kind.name().toLowerCase(Locale.ROOT);
     }
 }

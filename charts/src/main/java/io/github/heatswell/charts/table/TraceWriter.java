@@ -1,6 +1,6 @@
 package io.github.heatswell.charts.table;
 
-import io.github.heatswell.result.Regime;
+import io.github.heatswell.result.Trace;
 import io.github.heatswell.simulation.SampleListener;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.UnitSystem;
@@ -57,7 +57,7 @@ public final class TraceWriter implements SampleListener, Closeable {
     }
 
     @Override
-    public void sample(double time, double[] values, Regime regime) {
+    public void sample(double time, double[] values, Trace.Regime regime) {
         FixedDecimals.appendTrimmed(rows, time, TIME_DECIMALS);
         for (TraceColumns.Column column : before) {
             rows.append(',');
@@ -104,7 +104,7 @@ public final class TraceWriter implements SampleListener, Closeable {
     /** The cells of the regimes with the separator before them, by ordinal. */
     private static String[] regimeCells() {
         List<String> cells = new ArrayList<>();
-        for (Regime regime : Regime.values()) {
+        for (Trace.Regime regime : Trace.Regime.values()) {
             cells.add("," + regime.label());
         }
         return cells.toArray(String[]::new);

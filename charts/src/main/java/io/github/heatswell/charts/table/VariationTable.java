@@ -2,9 +2,9 @@ package io.github.heatswell.charts.table;
 
 import io.github.heatswell.narrative.NamedSummary;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.Extreme;
-import io.github.heatswell.result.ReliefTotal;
+import io.github.heatswell.result.Extremes;
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.result.Totals;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -90,9 +90,9 @@ public final class VariationTable {
 
     private static String[] cells(Row row, Quantities quantities) {
         RunSummary summary = row.run().summary();
-        Extreme peak = summary.extremes().highestPressure();
+        Extremes.Extreme peak = summary.extremes().highestPressure();
         int openings = 0;
-        for (ReliefTotal valve : summary.totals().relief()) {
+        for (Totals.Relief valve : summary.totals().relief()) {
             openings += valve.openings();
         }
         List<String> cells = new ArrayList<>(List.of(Rows.plain(row.run().name())));

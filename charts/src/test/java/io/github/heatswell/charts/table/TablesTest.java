@@ -10,7 +10,7 @@ import io.github.heatswell.charts.Handmade;
 import io.github.heatswell.charts.NamedRun;
 import io.github.heatswell.charts.Plants;
 import io.github.heatswell.result.Channel;
-import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.system.ReliefValve.LiftCharacteristic;
 import io.github.heatswell.units.UnitSystem;
@@ -41,9 +41,9 @@ class TablesTest {
                         4.2,
                         6.5,
                         6.300008)
-                .event(61.25, EventKind.RELIEF_OPENED, ODD_NAME, 7)
-                .event(61.25, EventKind.RELIEF_RESEATED, ODD_NAME, 6.3)
-                .event(120, EventKind.VAPOUR_FORMS, "", 6.300008)
+                .event(61.25, Event.Kind.RELIEF_OPENED, ODD_NAME, 7)
+                .event(61.25, Event.Kind.RELIEF_RESEATED, ODD_NAME, 6.3)
+                .event(120, Event.Kind.VAPOUR_FORMS, "", 6.300008)
                 .relieved(0.0274)
                 .result();
     }

@@ -7,8 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.charts.Plants;
 import io.github.heatswell.result.Channel;
-import io.github.heatswell.result.Regime;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.result.Trace;
 import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.UnitSystem;
@@ -49,7 +49,7 @@ class TraceWriterTest {
         StringBuilder out = new StringBuilder();
         double[] values = new double[Channel.values().length];
         try (TraceWriter rows = TraceTable.writer(SYSTEM, UnitSystem.SI, out)) {
-            for (Regime regime : Regime.values()) {
+            for (Trace.Regime regime : Trace.Regime.values()) {
                 values[regime.ordinal()] = -1234.5 * regime.ordinal();
                 values[Channel.DRAW_FLOW.ordinal()] = Double.NaN;
                 rows.sample(60 * regime.ordinal(), values, regime);
@@ -74,7 +74,7 @@ class TraceWriterTest {
         TraceWriter rows = TraceTable.writer(SYSTEM, UnitSystem.SI, broken);
         double[] values = new double[Channel.values().length];
         for (int i = 0; i < 2_000; i++) {
-            rows.sample(60 * i, values, Regime.SEALED);
+            rows.sample(60 * i, values, Trace.Regime.SEALED);
         }
         assertSame(full, assertThrows(IOException.class, rows::close));
         assertEquals(1, broken.attempts, "nothing is written behind a gap");
@@ -100,7 +100,7 @@ class TraceWriterTest {
                 for (int c = 0; c < values.length; c++) {
                     values[c] = 300 + c * 1e3 + i * 0.123;
                 }
-                rows.sample(60.0 * i, values, Regime.FED);
+                rows.sample(60.0 * i, values, Trace.Regime.FED);
             }
         }
         assertTrue(out.characters > 50_000_000, out.characters + " characters");

@@ -10,7 +10,7 @@ import io.github.heatswell.assessment.Doubts;
 import io.github.heatswell.charts.Chart;
 import io.github.heatswell.charts.table.TraceTable;
 import io.github.heatswell.narrative.Narrative;
-import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.system.ExpansionVessel;
@@ -49,7 +49,7 @@ class PackagedLibraryTest {
     void aRunWithoutVesselOpensTheValveAndKeepsItsBooks() {
         RunResult run = Simulation.of(Cottage.withoutVessel(), HEAT_UP).run();
 
-        double opened = run.first(EventKind.RELIEF_OPENED).orElseThrow().time();
+        double opened = run.first(Event.Kind.RELIEF_OPENED).orElseThrow().time();
         assertTrue(opened > 0 && opened < HEAT_UP.toSeconds(), "opened after " + opened + " s");
         double peak = run.peak().in(BAR);
         assertEquals(7, peak, 0.05, "the peak is where the valve opens, and a growing flow lifts it little further");
@@ -66,7 +66,7 @@ class PackagedLibraryTest {
                         .build())
                 .build();
         RunResult run = Simulation.of(cured, HEAT_UP).run();
-        assertTrue(run.first(EventKind.RELIEF_OPENED).isEmpty());
+        assertTrue(run.first(Event.Kind.RELIEF_OPENED).isEmpty());
         assertEquals(0, run.totals().relieved());
     }
 

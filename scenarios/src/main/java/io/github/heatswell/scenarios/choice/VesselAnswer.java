@@ -1,7 +1,6 @@
 package io.github.heatswell.scenarios.choice;
 
 import io.github.heatswell.narrative.SizeAdvice;
-import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.file.Scenario;
@@ -102,7 +101,7 @@ public record VesselAnswer(
      * @return how many there are, and how many do not close
      */
     public Balances balances() {
-        BalanceCount all = new BalanceCount();
+        Balances.Count all = new Balances.Count();
         all.add(sizing.balances());
         formulas.stream().flatMap(formula -> formula.differences().stream()).forEach(some -> all.add(some.balances()));
         all.add(asItIs);

@@ -1,7 +1,7 @@
 package io.github.heatswell.scenarios.choice;
 
 import io.github.heatswell.narrative.SizeAdvice;
-import io.github.heatswell.result.BalanceCount;
+import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.spread.VariedHouse;
@@ -107,7 +107,7 @@ public final class VesselChoice {
     /** How sure the answer is; empty if there is no vessel on sale to be sure of. */
     private Optional<SizeCertainty> certainty(VesselSizing sizing, SizingResult found) {
         double limit = found.target().gauge();
-        BalanceCount count = new BalanceCount();
+        Balances.Count count = new Balances.Count();
         VariedHouse bare = VariedHouse.of(scenario);
         if (bare.inputs().isEmpty() || bare.inputs().size() > Study.MAX_INPUTS) {
             return Optional.empty();
@@ -133,7 +133,7 @@ public final class VesselChoice {
     }
 
     /** Looks at one vessel; the same samples for each. */
-    private static SizeCertainty.Tried tried(VariedHouse varied, double volume, double limit, BalanceCount count) {
+    private static SizeCertainty.Tried tried(VariedHouse varied, double volume, double limit, Balances.Count count) {
         Study.Builder study = Study.builder()
                 .outputs(List.of("peak of the worst heat-up (Pa gauge)"))
                 .model(values -> new double[] {peak(varied, values, count)})
@@ -143,7 +143,7 @@ public final class VesselChoice {
         return new SizeCertainty.Tried(volume, result.spread(0).above(limit));
     }
 
-    private static double peak(VariedHouse varied, double[] values, BalanceCount count) {
+    private static double peak(VariedHouse varied, double[] values, Balances.Count count) {
         try {
             HotWaterSystem house = varied.house().apply(values);
             return VesselSizing.worstPeak(house, count);

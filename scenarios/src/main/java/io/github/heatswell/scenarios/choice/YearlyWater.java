@@ -3,7 +3,7 @@ package io.github.heatswell.scenarios.choice;
 import io.github.heatswell.assessment.Doubts;
 import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.assessment.Severity;
-import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunSummary;
 import java.util.Optional;
 
@@ -38,7 +38,7 @@ public record YearlyWater(double inRun, double days) {
      */
     public static Optional<YearlyWater> ofNormalLife(RunSummary run, Doubts doubts) {
         boolean hazard = Findings.of(run, doubts).stream().anyMatch(finding -> finding.severity() == Severity.HAZARD);
-        return hazard || run.first(EventKind.CUT_OUT_TRIPPED).isPresent() ? Optional.empty() : Optional.of(of(run));
+        return hazard || run.first(Event.Kind.CUT_OUT_TRIPPED).isPresent() ? Optional.empty() : Optional.of(of(run));
     }
 
     /**

@@ -1,6 +1,6 @@
 package io.github.heatswell.scenarios.cli;
 
-import io.github.heatswell.result.BalanceCount;
+import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.report.OpenBalance;
 import io.github.heatswell.scenarios.report.OutputException;
 import io.github.heatswell.scenarios.report.ResultFile;
@@ -37,7 +37,7 @@ final class LessonsCommand implements Question {
     private static ExitStatus write(Request request) {
         Console console = request.console();
         ResultFolder folder = ResultFolder.at(request.out().orElse(Path.of(FOLDER)));
-        BalanceCount count = new BalanceCount();
+        Balances.Count count = new Balances.Count();
         Course course = Course.bundled();
         List<ResultFile> files = course.pages(count, request.units());
         List<String> kept;

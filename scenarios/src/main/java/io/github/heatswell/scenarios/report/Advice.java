@@ -2,7 +2,6 @@ package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.assessment.Findings;
-import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.spread.VariedHouse;
@@ -28,7 +27,7 @@ record Advice(Check check, Optional<Grid> sizes, Balances balances) {
      * @param shown the units
      */
     static Advice of(Scenario scenario, List<Finding> found, QuantityFormat shown) {
-        BalanceCount count = new BalanceCount();
+        Balances.Count count = new Balances.Count();
         Check check = PageCheck.of(
                 scenario.system(), VariedHouse.of(scenario), PageFindings.notBefore(found, shown), count, shown);
         Optional<Grid> sizes = PageSizes.of(scenario, count, shown);

@@ -9,7 +9,7 @@ import io.github.heatswell.checksheet.ReadingKind;
 import io.github.heatswell.checksheet.ToleratedReading;
 import io.github.heatswell.checksheet.UncertainCheck;
 import io.github.heatswell.narrative.Limit;
-import io.github.heatswell.result.BalanceCount;
+import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.spread.VariedHouse;
 import io.github.heatswell.simulation.SimulationException;
 import io.github.heatswell.study.StudyResult;
@@ -39,10 +39,10 @@ final class PageCheck {
 
     private final HotWaterSystem house;
     private final VariedHouse varied;
-    private final BalanceCount count;
+    private final Balances.Count count;
     private final QuantityFormat shown;
 
-    private PageCheck(HotWaterSystem house, VariedHouse varied, BalanceCount count, QuantityFormat shown) {
+    private PageCheck(HotWaterSystem house, VariedHouse varied, Balances.Count count, QuantityFormat shown) {
         this.house = house;
         this.varied = varied;
         this.count = count;
@@ -62,7 +62,7 @@ final class PageCheck {
             HotWaterSystem house,
             VariedHouse varied,
             Optional<String> notBefore,
-            BalanceCount count,
+            Balances.Count count,
             QuantityFormat shown) {
         return new PageCheck(house, varied, count, shown).check(notBefore);
     }

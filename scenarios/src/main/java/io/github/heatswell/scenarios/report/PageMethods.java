@@ -2,7 +2,6 @@ package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.charts.NamedRun;
 import io.github.heatswell.result.Audit;
-import io.github.heatswell.result.Numerics;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
@@ -116,7 +115,7 @@ final class PageMethods {
                 audit.closes() ? "close" : "do not close: do not rely on this run");
     }
 
-    private static String solver(Numerics numerics) {
+    private static String solver(RunSummary.Numerics numerics) {
         return String.format(
                 Locale.ROOT,
                 "%s, relative tolerance %.0e: %d steps in %d segments, %d evaluations.",

@@ -1,7 +1,7 @@
 package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.narrative.Limit;
-import io.github.heatswell.result.BalanceCount;
+import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.scenarios.choice.VesselChoice;
 import io.github.heatswell.scenarios.file.Scenario;
@@ -56,7 +56,7 @@ final class PageSizes {
     }
 
     /** The sizes for the heat-up of a house from a cold fill; none where a vessel is no answer. */
-    static Optional<Grid> of(Scenario scenario, BalanceCount count, QuantityFormat shown) {
+    static Optional<Grid> of(Scenario scenario, Balances.Count count, QuantityFormat shown) {
         if (scenario.system().supply().arrangement() == Supply.Arrangement.DIRECT) {
             return Optional.empty();
         }

@@ -1,9 +1,8 @@
 package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.narrative.Limit;
-import io.github.heatswell.result.EventKind;
-import io.github.heatswell.result.Extreme;
-import io.github.heatswell.result.ReliefTotal;
+import io.github.heatswell.result.Event;
+import io.github.heatswell.result.Extremes;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.Totals;
 import io.github.heatswell.system.ExpansionVessel;
@@ -65,7 +64,7 @@ final class RunRows {
                 shown.temperature(findings.observed().startTemperature()));
         pressure("peak", result.extremes().highestPressure());
         pressure("lowest", result.extremes().lowestPressure());
-        Extreme hottest = result.extremes().highestTemperature();
+        Extremes.Extreme hottest = result.extremes().highestTemperature();
         row("hottest", shown.temperature(hottest.value()), when(hottest));
         String covered = shown.time(result.end());
         row(
@@ -74,7 +73,7 @@ final class RunRows {
                 result.hazard().isPresent() ? "ended by the hazard" : byDefault ? "by default" : "as asked for");
     }
 
-    private void pressure(String label, Extreme extreme) {
+    private void pressure(String label, Extremes.Extreme extreme) {
         row(label, gauge(extreme.value()), when(extreme));
     }
 
@@ -106,13 +105,13 @@ final class RunRows {
     }
 
     private void vessel(ExpansionVessel vessel) {
-        Extreme most = result.extremes().mostVesselWater();
+        Extremes.Extreme most = result.extremes().mostVesselWater();
         double limit = vessel.acceptance() * vessel.volume();
         boolean full = most.value() >= limit * (1 - 1e-9);
         row("vessel", shown.volume(most.value()), full ? "its limit, " + when(most) : "the most water it held");
     }
 
-    private String when(Extreme extreme) {
+    private String when(Extremes.Extreme extreme) {
         return extreme.time() < 0.5 ? "at the start" : "after " + shown.time(extreme.time());
     }
 
@@ -125,10 +124,10 @@ final class RunRows {
     }
 
     private void relieved() {
-        List<ReliefTotal> totals = result.totals().relief();
+        List<Totals.Relief> totals = result.totals().relief();
         for (int i = 0; i < totals.size(); i++) {
             ReliefValve valve = result.system().reliefValves().get(i);
-            ReliefTotal total = totals.get(i);
+            Totals.Relief total = totals.get(i);
             add("relieved", total.volume(), valve.name() + ", " + state(valve, total));
         }
     }
@@ -136,7 +135,7 @@ final class RunRows {
     private void others() {
         Totals totals = result.totals();
         if (!result.system().draws().draws().isEmpty()) {
-            long draws = result.count(EventKind.DRAW_STARTED);
+            long draws = result.count(Event.Kind.DRAW_STARTED);
             add("drawn", totals.drawn(), "hot water, " + draws + (draws == 1 ? " draw" : " draws"));
             row("delivered", shown.energy(totals.heatDelivered()), "heat at the taps, above cold water");
         }
@@ -153,7 +152,7 @@ final class RunRows {
         row(label, shown.volume(volume), remark);
     }
 
-    private static String state(ReliefValve valve, ReliefTotal total) {
+    private static String state(ReliefValve valve, Totals.Relief total) {
         return switch (valve.condition()) {
             case BLOCKED -> "which is blocked";
             case STUCK_OPEN -> "which is stuck open";

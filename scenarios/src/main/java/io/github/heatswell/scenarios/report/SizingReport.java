@@ -7,7 +7,6 @@ import io.github.heatswell.charts.Chart;
 import io.github.heatswell.charts.NamedRun;
 import io.github.heatswell.charts.table.SizeTable;
 import io.github.heatswell.narrative.Narrative;
-import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
@@ -52,7 +51,7 @@ public final class SizingReport {
                 answer.proposed().isPresent()
                         ? answer.scenario().doubts().without("vessel")
                         : answer.scenario().doubts());
-        BalanceCount count = new BalanceCount();
+        Balances.Count count = new Balances.Count();
         QuantityFormat printed = Answer.onPage(units);
         this.check = PageCheck.of(run.system(), varied(), PageFindings.notBefore(found, printed), count, printed);
         this.balances = answer.balances().and(count.sum());

@@ -4,10 +4,7 @@ import io.github.heatswell.narrative.Alarm;
 import io.github.heatswell.narrative.Limit;
 import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
-import io.github.heatswell.result.Extreme;
 import io.github.heatswell.result.Extremes;
-import io.github.heatswell.result.ReliefTotal;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.Totals;
 import io.github.heatswell.scenarios.file.Assumption;
@@ -118,7 +115,7 @@ final class SummaryJson {
                         .number("time_s", extremes.mostVesselWater().time()));
     }
 
-    private void pressure(Extreme extreme) throws IOException {
+    private void pressure(Extremes.Extreme extreme) throws IOException {
         pressure("pressure", extreme.value());
         json.number("time_s", extreme.time());
     }
@@ -159,7 +156,7 @@ final class SummaryJson {
                     .number("heat_to_water_j", totals.heatToWater())
                     .number("heat_lost_j", totals.heatLost());
             json.array("relief_valves", () -> {
-                for (ReliefTotal valve : totals.relief()) {
+                for (Totals.Relief valve : totals.relief()) {
                     json.object(() -> json.text("name", valve.name())
                             .number("relieved_m3", valve.volume())
                             .number("relieved_kg", valve.mass())
@@ -172,7 +169,7 @@ final class SummaryJson {
     private void draws() throws IOException {
         json.object(
                 "draws",
-                () -> json.count("started", result.count(EventKind.DRAW_STARTED))
+                () -> json.count("started", result.count(Event.Kind.DRAW_STARTED))
                         .count("cut_short", result.totals().drawsCutShort())
                         .count("too_cool", findings.observed().drawsTooCool()));
     }

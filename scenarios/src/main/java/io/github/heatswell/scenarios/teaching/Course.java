@@ -1,7 +1,7 @@
 package io.github.heatswell.scenarios.teaching;
 
 import io.github.heatswell.citation.Citation;
-import io.github.heatswell.result.BalanceCount;
+import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.document.Node;
 import io.github.heatswell.scenarios.report.ResultFile;
 import io.github.heatswell.units.UnitSystem;
@@ -80,7 +80,7 @@ public final class Course {
      * @return the files of a site that needs no server; index.html is where to begin
      * @throws IllegalStateException if a run does not show what its lesson says; the message names both
      */
-    public List<ResultFile> pages(BalanceCount count, UnitSystem first) {
+    public List<ResultFile> pages(Balances.Count count, UnitSystem first) {
         return LessonSite.files(this, count, first);
     }
 

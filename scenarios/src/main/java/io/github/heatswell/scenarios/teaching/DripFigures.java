@@ -1,7 +1,7 @@
 package io.github.heatswell.scenarios.teaching;
 
 import io.github.heatswell.result.Channel;
-import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
 
 /**
@@ -85,7 +85,7 @@ record DripFigures(RunResult run) {
     }
 
     private double beforeOff() {
-        return figures().time(EventKind.HEATER_OFF) - 2 * step();
+        return figures().time(Event.Kind.HEATER_OFF) - 2 * step();
     }
 
     private double afterOpening() {

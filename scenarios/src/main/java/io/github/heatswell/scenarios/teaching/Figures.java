@@ -3,7 +3,7 @@ package io.github.heatswell.scenarios.teaching;
 import io.github.heatswell.ageing.PrechargeLoss;
 import io.github.heatswell.assessment.Measure.Kind;
 import io.github.heatswell.result.Channel;
-import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.teaching.LessonRun.House;
 import io.github.heatswell.water.Saturation;
@@ -101,22 +101,22 @@ final class Figures {
             when("whenTemperature", Channel.WATER_MEAN),
             run(Kind.TIME, "heating", RunFigures::heating),
             is("hazard", run -> run.run().hazard().isPresent()),
-            is("vapour", run -> run.happens(EventKind.VAPOUR_FORMS)),
-            run(Kind.GAUGE_PRESSURE, "vapourPressure", run -> run.pressureAt(EventKind.VAPOUR_FORMS)),
-            is("cutOutTripped", run -> run.happens(EventKind.CUT_OUT_TRIPPED)),
+            is("vapour", run -> run.happens(Event.Kind.VAPOUR_FORMS)),
+            run(Kind.GAUGE_PRESSURE, "vapourPressure", run -> run.pressureAt(Event.Kind.VAPOUR_FORMS)),
+            is("cutOutTripped", run -> run.happens(Event.Kind.CUT_OUT_TRIPPED)),
             is("staysCool", RunFigures::staysCool),
             // Where the water goes.
             is("opened", RunFigures::opened),
-            is("bypassOpened", run -> run.happens(EventKind.BYPASS_OPENED)),
+            is("bypassOpened", run -> run.happens(Event.Kind.BYPASS_OPENED)),
             run(Kind.TIME, "opening", RunFigures::opening),
-            run(Kind.TIME, "reseating", run -> run.time(EventKind.RELIEF_RESEATED)),
-            run(Kind.TIME, "backAtSupply", run -> run.time(EventKind.SUPPLY_OPENED)),
+            run(Kind.TIME, "reseating", run -> run.time(Event.Kind.RELIEF_RESEATED)),
+            run(Kind.TIME, "backAtSupply", run -> run.time(Event.Kind.SUPPLY_OPENED)),
             run(Kind.TEMPERATURE, "warmthAtOpening", run -> run.at(Channel.WATER_MEAN, run.opening())),
             run(Kind.VOLUME, "relieved", RunFigures::relieved),
             result(Kind.VOLUME, "returned", run -> run.totals().returned()),
             result(Kind.VOLUME, "leaked", run -> run.totals().leaked()),
             result(Kind.VOLUME, "drawn", run -> run.totals().drawn()),
-            run(Kind.TIME, "drawEnd", run -> run.time(EventKind.DRAW_ENDED)),
+            run(Kind.TIME, "drawEnd", run -> run.time(Event.Kind.DRAW_ENDED)),
             run(Kind.TEMPERATURE, "afterDraw", RunFigures::afterDraw),
             run(Kind.VOLUME, "surplus", RunFigures::surplus),
             drip(Kind.VOLUME, "heatUpGrowth", DripFigures::growth),
@@ -143,7 +143,7 @@ final class Figures {
             result(Kind.VOLUME, "most", run -> run.extremes().mostVesselWater().value()),
             vessel(Kind.SHARE, "fullAtStart", VesselFigures::fullAtStart),
             vessel(Kind.GAUGE_PRESSURE, "gas", VesselFigures::gasAtStart),
-            run(Kind.GAUGE_PRESSURE, "lifted", run -> run.pressureAt(EventKind.VESSEL_LIFTED)),
+            run(Kind.GAUGE_PRESSURE, "lifted", run -> run.pressureAt(Event.Kind.VESSEL_LIFTED)),
             vessel(NONE, "boyle", VesselFigures::boyle),
             vessel(Kind.PRESSURE_DIFFERENCE, "lostInAYear", VesselFigures::lostInAYear),
             house(NONE, "years", 1, (house, n) -> new VesselFigures(house).years(n[0])),

@@ -6,7 +6,7 @@ import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.charts.Chart;
 import io.github.heatswell.charts.NamedRun;
 import io.github.heatswell.result.Channel;
-import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.report.Svg;
 import io.github.heatswell.units.UnitSystem;
@@ -108,7 +108,7 @@ record LessonPicture(String label, Svg svg) {
         if (run.system().reliefValves().isEmpty()) {
             return Statement.of("there is no relief valve");
         }
-        return run.first(EventKind.RELIEF_OPENED).isEmpty()
+        return run.first(Event.Kind.RELIEF_OPENED).isEmpty()
                 ? Statement.of("the relief valve stays shut")
                 : Statement.of(
                         "the relief valve opens after {} and releases {}",

@@ -2,7 +2,7 @@ package io.github.heatswell.scenarios.teaching;
 
 import io.github.heatswell.assessment.Measure;
 import io.github.heatswell.assessment.Statement;
-import io.github.heatswell.result.BalanceCount;
+import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.file.Scenario;
@@ -20,10 +20,10 @@ final class LessonRun {
 
     private final Lesson lesson;
     private final List<RunResult> results;
-    private final BalanceCount count;
+    private final Balances.Count count;
     private final Map<String, RunResult> others = new ConcurrentHashMap<>();
 
-    private LessonRun(Lesson lesson, List<RunResult> results, BalanceCount count) {
+    private LessonRun(Lesson lesson, List<RunResult> results, Balances.Count count) {
         this.lesson = lesson;
         this.results = List.copyOf(results);
         this.count = count;
@@ -31,12 +31,12 @@ final class LessonRun {
 
     /** A lesson with results from elsewhere, one for each house. */
     LessonRun(Lesson lesson, List<RunResult> results) {
-        this(lesson, results, new BalanceCount());
+        this(lesson, results, new Balances.Count());
     }
 
     /** Runs the houses of a lesson. */
     static LessonRun of(Lesson lesson) {
-        BalanceCount count = new BalanceCount();
+        Balances.Count count = new Balances.Count();
         return new LessonRun(
                 lesson,
                 Workers.of(Runtime.getRuntime().availableProcessors())
@@ -53,7 +53,7 @@ final class LessonRun {
      * @param run its run
      * @param count counts the runs of its variants
      */
-    record House(Scenario scenario, RunResult run, BalanceCount count) {
+    record House(Scenario scenario, RunResult run, Balances.Count count) {
 
         /** The run of the same house, changed. */
         RunResult with(String field, String value) {
@@ -73,7 +73,7 @@ final class LessonRun {
     }
 
     /** Counts these runs and those that expressions have asked for. */
-    BalanceCount count() {
+    Balances.Count count() {
         return count;
     }
 

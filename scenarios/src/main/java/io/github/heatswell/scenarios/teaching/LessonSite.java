@@ -1,6 +1,5 @@
 package io.github.heatswell.scenarios.teaching;
 
-import io.github.heatswell.result.BalanceCount;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.report.ResultFile;
 import io.github.heatswell.units.UnitSystem;
@@ -37,7 +36,7 @@ record LessonSite(Course course, Balances balances, UnitSystem first) {
     }
 
     /** Runs the lessons and makes their pages. Where the balance of a run does not close, the pages say so. */
-    static List<ResultFile> files(Course course, BalanceCount count, UnitSystem first) {
+    static List<ResultFile> files(Course course, Balances.Count count, UnitSystem first) {
         List<SolvedLesson> solved = SolvedLesson.solve(course.lessons(), count);
         solved.forEach(one -> check(one.run()));
         solved.forEach(one -> count.add(one.run().count().sum()));

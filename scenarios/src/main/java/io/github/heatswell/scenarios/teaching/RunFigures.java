@@ -2,7 +2,6 @@ package io.github.heatswell.scenarios.teaching;
 
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Trace;
 import io.github.heatswell.system.ReducingValve;
@@ -87,37 +86,37 @@ record RunFigures(RunResult run) {
         return run.totals().relieved();
     }
 
-    boolean happens(EventKind kind) {
+    boolean happens(Event.Kind kind) {
         return run.first(kind).isPresent();
     }
 
     boolean opened() {
-        return happens(EventKind.RELIEF_OPENED);
+        return happens(Event.Kind.RELIEF_OPENED);
     }
 
     double opening() {
-        return time(EventKind.RELIEF_OPENED);
+        return time(Event.Kind.RELIEF_OPENED);
     }
 
     /** When something first happens, or the end of the run. */
-    double time(EventKind kind) {
+    double time(Event.Kind kind) {
         return run.first(kind).map(Event::time).orElse(run.end());
     }
 
     /** The pressure when something first happens, or the peak. */
-    double pressureAt(EventKind kind) {
+    double pressureAt(Event.Kind kind) {
         return run.first(kind).map(event -> run.gauge(event.pressureAbsolute())).orElse(peak());
     }
 
     /** How long the heater first runs. */
     double heating() {
-        return time(EventKind.HEATER_OFF) - time(EventKind.HEATER_ON);
+        return time(Event.Kind.HEATER_OFF) - time(Event.Kind.HEATER_ON);
     }
 
     /** Whether the heater gives no more heat once its cut-out has tripped. */
     boolean staysCool() {
         Trace trace = run.trace();
-        double tripped = time(EventKind.CUT_OUT_TRIPPED);
+        double tripped = time(Event.Kind.CUT_OUT_TRIPPED);
         return IntStream.range(0, trace.count())
                 .filter(i -> trace.grid().time(i) > tripped)
                 .allMatch(i -> trace.value(Channel.HEATER_POWER, i) == 0);
@@ -125,12 +124,12 @@ record RunFigures(RunResult run) {
 
     /** The pressure when the heater first stops (Pa absolute). */
     double warmAbsolute() {
-        return pressureAt(EventKind.HEATER_OFF) + atmosphere();
+        return pressureAt(Event.Kind.HEATER_OFF) + atmosphere();
     }
 
     /** By how much the pressure has risen when the heater first stops. */
     double warmRise() {
-        return pressureAt(EventKind.HEATER_OFF) - supply();
+        return pressureAt(Event.Kind.HEATER_OFF) - supply();
     }
 
     /** The part of a rigid tank's rise that stretching alone leaves, kappa / (kappa + C). */
@@ -141,14 +140,14 @@ record RunFigures(RunResult run) {
 
     /** The mean temperature when the tap is shut. */
     double afterDraw() {
-        return run.first(EventKind.DRAW_ENDED).map(Event::waterTemperature).orElse(setPoint());
+        return run.first(Event.Kind.DRAW_ENDED).map(Event::waterTemperature).orElse(setPoint());
     }
 
     /** What the supply let in by the time it shut, beyond what was drawn. */
     double surplus() {
-        double shut = time(EventKind.SUPPLY_CLOSED) + run.trace().grid().step();
+        double shut = time(Event.Kind.SUPPLY_CLOSED) + run.trace().grid().step();
         return at(Channel.INFLOW_TOTAL, shut)
-                - at(Channel.INFLOW_TOTAL, time(EventKind.DRAW_STARTED))
+                - at(Channel.INFLOW_TOTAL, time(Event.Kind.DRAW_STARTED))
                 - run.totals().drawn();
     }
 

@@ -2,7 +2,6 @@ package io.github.heatswell.scenarios.teaching;
 
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.report.Svg;
 import io.github.heatswell.system.HotWaterSystem;
@@ -106,8 +105,8 @@ final class SketchGrid {
     private double end() {
         double longest = 0;
         for (RunResult result : shown) {
-            double stopped = result.first(EventKind.HEATER_OFF)
-                    .or(() -> result.first(EventKind.CUT_OUT_TRIPPED))
+            double stopped = result.first(Event.Kind.HEATER_OFF)
+                    .or(() -> result.first(Event.Kind.CUT_OUT_TRIPPED))
                     .map(Event::time)
                     .orElse(result.end());
             longest = Math.max(longest, Math.min(result.end(), stopped * (1 + BEYOND)));

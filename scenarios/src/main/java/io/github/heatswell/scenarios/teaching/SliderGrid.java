@@ -4,8 +4,7 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
-import io.github.heatswell.result.Extreme;
+import io.github.heatswell.result.Extremes;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Trace;
 import io.github.heatswell.units.UnitSystem;
@@ -57,7 +56,7 @@ record SliderGrid(List<Step> steps, int own, double sample, double end, double r
         private static final int MAX_SAMPLES = 241;
 
         static Step of(String si, String us, RunResult run) {
-            Extreme peak = run.extremes().highestPressure();
+            Extremes.Extreme peak = run.extremes().highestPressure();
             return new Step(
                     si,
                     us,
@@ -65,7 +64,7 @@ record SliderGrid(List<Step> steps, int own, double sample, double end, double r
                     fine(run.gauge(peak.value()) / KILO),
                     Math.round(peak.time()),
                     relieved(run.totals().relieved() * MILLILITRES),
-                    run.first(EventKind.RELIEF_OPENED).stream()
+                    run.first(Event.Kind.RELIEF_OPENED).stream()
                             .mapToDouble(Event::time)
                             .findFirst(),
                     run.hazard().map(event -> event.kind().description()).orElse(""));

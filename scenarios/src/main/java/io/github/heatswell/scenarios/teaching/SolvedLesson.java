@@ -1,6 +1,6 @@
 package io.github.heatswell.scenarios.teaching;
 
-import io.github.heatswell.result.BalanceCount;
+import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.units.UnitSystem;
 import java.util.Arrays;
@@ -23,7 +23,7 @@ record SolvedLesson(LessonRun run, Map<UnitSystem, List<LessonPicture>> pictures
     private record Step(String lesson, String si, String us, Scenario scenario) {}
 
     /** Runs everything a course shows, on all processors; the lessons keep their order. */
-    static List<SolvedLesson> solve(List<Lesson> lessons, BalanceCount count) {
+    static List<SolvedLesson> solve(List<Lesson> lessons, Balances.Count count) {
         List<Step> steps =
                 lessons.stream().flatMap(lesson -> steps(lesson).stream()).toList();
         Map<Step, SliderGrid.Step> solved = steps.parallelStream()

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import io.github.heatswell.assessment.Statement;
-import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.Event;
 import io.github.heatswell.units.UnitSystem;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -67,7 +67,7 @@ class LayerRulesTest {
     }
 
     private static class Meaning {
-        String said = EventKind.VAPOUR_FORMS.meaning();
+        String said = Event.Kind.VAPOUR_FORMS.meaning();
     }
 
     private static class OwnHeadline {}

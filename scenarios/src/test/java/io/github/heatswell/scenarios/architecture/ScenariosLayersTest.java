@@ -12,7 +12,7 @@ import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 import io.github.heatswell.assessment.Statement;
-import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.Event;
 
 @AnalyzeClasses(packages = "io.github.heatswell", importOptions = DoNotIncludeTests.class)
 class ScenariosLayersTest {
@@ -75,7 +75,7 @@ class ScenariosLayersTest {
             .and()
             .doNotHaveFullyQualifiedName("io.github.heatswell.scenarios.report.SummaryJson")
             .should()
-            .callMethod(EventKind.class, "meaning")
+            .callMethod(Event.Kind.class, "meaning")
             .because(
                     "a hazard is told by its finding, everywhere; the summary gives the meaning as a field of its own");
 

@@ -2,7 +2,6 @@ package io.github.heatswell.scenarios.catalogue;
 
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Trace;
 import java.util.Arrays;
@@ -48,7 +47,7 @@ final class CauseFigures {
     }
 
     double openingsADay() {
-        return Runs.count(result, EventKind.RELIEF_OPENED) * DAY / result.end();
+        return Runs.count(result, Event.Kind.RELIEF_OPENED) * DAY / result.end();
     }
 
     double litresADay() {
@@ -81,7 +80,7 @@ final class CauseFigures {
      */
     double halfWay() {
         double[] shares = result.events().stream()
-                .filter(event -> event.kind() == EventKind.RELIEF_OPENED)
+                .filter(event -> event.kind() == Event.Kind.RELIEF_OPENED)
                 .mapToDouble(this::halfWay)
                 .filter(share -> share == share)
                 .sorted()
@@ -91,7 +90,7 @@ final class CauseFigures {
 
     private double halfWay(Event opening) {
         double from = result.events().stream()
-                .filter(event -> event.kind() == EventKind.SUPPLY_CLOSED && event.time() < opening.time())
+                .filter(event -> event.kind() == Event.Kind.SUPPLY_CLOSED && event.time() < opening.time())
                 .mapToDouble(Event::time)
                 .max()
                 .orElse(Double.NaN);

@@ -9,7 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.result.Channel;
-import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Trace;
 import org.junit.jupiter.api.Test;
@@ -20,8 +20,8 @@ class DayOutcomeTest {
     @Test
     void theValveOpensAfterTheLargerDraws() {
         RunResult result = run("weir-house-day");
-        long draws = count(result, EventKind.DRAW_STARTED);
-        long openings = count(result, EventKind.RELIEF_OPENED);
+        long draws = count(result, Event.Kind.DRAW_STARTED);
+        long openings = count(result, Event.Kind.RELIEF_OPENED);
         assertEquals(23, draws);
         assertTrue(openings >= 4 && openings < draws / 2, openings + " openings");
         assertEquals(5.845, result.totals().heatDelivered() / 3.6e6, 0.06); // the profile's energy, to 1 %

@@ -14,7 +14,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.result.Channel;
-import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Trace;
 import org.junit.jupiter.api.Test;
@@ -37,18 +37,18 @@ class DripOutcomeTest {
     @Test
     void aSmallVesselBottomsOutBeforeTheValveOpens() {
         RunResult result = run("mill-cottage-small-vessel");
-        assertTrue(first(result, EventKind.VESSEL_BOTTOMED_OUT) < first(result, EventKind.RELIEF_OPENED));
+        assertTrue(first(result, Event.Kind.VESSEL_BOTTOMED_OUT) < first(result, Event.Kind.RELIEF_OPENED));
         RunResult without = run("mill-cottage");
-        assertTrue(first(result, EventKind.RELIEF_OPENED) > first(without, EventKind.RELIEF_OPENED) + 300);
+        assertTrue(first(result, Event.Kind.RELIEF_OPENED) > first(without, Event.Kind.RELIEF_OPENED) + 300);
         assertTrue(relieved(result) < 0.6 * relieved(without));
     }
 
     @Test
     void anOverchargedVesselTakesNothingBeforeItsPrecharge() {
         RunResult result = run("mill-cottage-overcharged-vessel");
-        double lifted = result.first(EventKind.VESSEL_LIFTED).orElseThrow().pressureAbsolute();
+        double lifted = result.first(Event.Kind.VESSEL_LIFTED).orElseThrow().pressureAbsolute();
         assertEquals(6.7, bar(result, lifted), 1e-3);
-        assertTrue(count(result, EventKind.RELIEF_OPENED) > 0);
+        assertTrue(count(result, Event.Kind.RELIEF_OPENED) > 0);
         assertTrue(relieved(result) < relieved(run("mill-cottage")));
     }
 
@@ -63,7 +63,7 @@ class DripOutcomeTest {
     @Test
     void aWornSeatDripsAlwaysAndNeverOpens() {
         RunResult result = run("mill-cottage-worn-seat");
-        assertEquals(0, count(result, EventKind.RELIEF_OPENED));
+        assertEquals(0, count(result, Event.Kind.RELIEF_OPENED));
         Trace trace = result.trace();
         for (int i = 0; i < trace.count(); i++) {
             assertTrue(trace.value(Channel.RELIEF_FLOW, i) > 0);
@@ -81,9 +81,9 @@ class DripOutcomeTest {
     @Test
     void aHighMainsOpensTheValveAtNightWithoutHeating() {
         RunResult result = run("mill-cottage-night-street");
-        assertEquals(3, count(result, EventKind.RELIEF_OPENED));
+        assertEquals(3, count(result, Event.Kind.RELIEF_OPENED));
         result.events().stream()
-                .filter(event -> event.kind() == EventKind.RELIEF_OPENED)
+                .filter(event -> event.kind() == Event.Kind.RELIEF_OPENED)
                 .forEach(event -> {
                     double clock = (event.time() + 12 * 3600) % 86_400;
                     assertTrue(clock < 4 * 3600, clock + " s after midnight");
@@ -95,7 +95,7 @@ class DripOutcomeTest {
     void aSupplyAboveTheReliefSetRunsAllTheTime() {
         RunResult result = run("mill-cottage-high-street");
         assertEquals(7.3, lowest(result), 1e-6);
-        assertEquals(0, count(result, EventKind.RELIEF_RESEATED));
+        assertEquals(0, count(result, Event.Kind.RELIEF_RESEATED));
         assertTrue(relieved(result) > 10_000);
     }
 

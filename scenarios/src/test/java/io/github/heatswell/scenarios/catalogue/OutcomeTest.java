@@ -8,7 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.result.Channel;
-import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -22,9 +22,9 @@ class OutcomeTest {
     void behindACheckValveTheReliefValveOpensAndDrips() {
         RunResult result = run("orchard-lodge");
         assertTrue(result.hazard().isEmpty());
-        double opened = result.first(EventKind.RELIEF_OPENED).orElseThrow().time();
-        double heaterOff = result.first(EventKind.HEATER_OFF).orElseThrow().time();
-        double reseated = result.first(EventKind.RELIEF_RESEATED).orElseThrow().time();
+        double opened = result.first(Event.Kind.RELIEF_OPENED).orElseThrow().time();
+        double heaterOff = result.first(Event.Kind.HEATER_OFF).orElseThrow().time();
+        double reseated = result.first(Event.Kind.RELIEF_RESEATED).orElseThrow().time();
         assertTrue(opened < heaterOff / 2, "opens early in the heat-up");
         assertTrue(reseated >= heaterOff && reseated - heaterOff < 60, "drips until the heat-up ends");
         assertTrue(
@@ -35,10 +35,10 @@ class OutcomeTest {
     void aChargedVesselKeepsTheReliefValveShut() {
         RunResult result = run("orchard-lodge-vessel");
         assertTrue(result.hazard().isEmpty());
-        assertTrue(result.first(EventKind.RELIEF_OPENED).isEmpty());
+        assertTrue(result.first(Event.Kind.RELIEF_OPENED).isEmpty());
         assertEquals(0, result.totals().relieved());
         assertTrue(bar(result, result.extremes().highestPressure().value()) < 7);
-        assertTrue(result.first(EventKind.VESSEL_BOTTOMED_OUT).isEmpty());
+        assertTrue(result.first(Event.Kind.VESSEL_BOTTOMED_OUT).isEmpty());
     }
 
     @Test
@@ -48,8 +48,8 @@ class OutcomeTest {
         RunResult without = run("orchard-lodge");
         double relieved = result.totals().relieved();
         assertEquals(without.totals().relieved(), relieved, 0.01 * relieved);
-        double opened = result.first(EventKind.RELIEF_OPENED).orElseThrow().time();
-        assertEquals(without.first(EventKind.RELIEF_OPENED).orElseThrow().time(), opened, 0.02 * opened);
+        double opened = result.first(Event.Kind.RELIEF_OPENED).orElseThrow().time();
+        assertEquals(without.first(Event.Kind.RELIEF_OPENED).orElseThrow().time(), opened, 0.02 * opened);
     }
 
     @Test
@@ -66,11 +66,11 @@ class OutcomeTest {
     void aCheckValveAndNothingElseEndsAtTheTestPressureInTheFirstHeatUp() {
         RunResult result = run("quarry-row");
         assertEquals(
-                EventKind.TEST_PRESSURE_REACHED, result.hazard().orElseThrow().kind());
+                Event.Kind.TEST_PRESSURE_REACHED, result.hazard().orElseThrow().kind());
         assertTrue(
-                result.first(EventKind.WORKING_PRESSURE_EXCEEDED).orElseThrow().time()
+                result.first(Event.Kind.WORKING_PRESSURE_EXCEEDED).orElseThrow().time()
                         < result.hazard().orElseThrow().time());
-        assertTrue(result.first(EventKind.HEATER_OFF).isEmpty(), "the first heat-up is not over");
+        assertTrue(result.first(Event.Kind.HEATER_OFF).isEmpty(), "the first heat-up is not over");
         assertEquals(result.end(), result.hazard().orElseThrow().time(), 1e-9);
     }
 
@@ -79,8 +79,8 @@ class OutcomeTest {
         RunResult result = run("ridge-house");
         assertTrue(result.hazard().isEmpty());
         double exceeded =
-                result.first(EventKind.WORKING_PRESSURE_EXCEEDED).orElseThrow().time();
-        double opened = result.first(EventKind.RELIEF_OPENED).orElseThrow().time();
+                result.first(Event.Kind.WORKING_PRESSURE_EXCEEDED).orElseThrow().time();
+        double opened = result.first(Event.Kind.RELIEF_OPENED).orElseThrow().time();
         assertTrue(exceeded < opened && opened - exceeded < 120);
     }
 

@@ -2,7 +2,6 @@ package io.github.heatswell.scenarios.catalogue;
 
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Trace;
 import java.util.function.DoublePredicate;
@@ -41,11 +40,11 @@ final class Runs {
         return result.extremes().highestTemperature().value() - 273.15;
     }
 
-    static long count(RunResult result, EventKind kind) {
+    static long count(RunResult result, Event.Kind kind) {
         return result.events().stream().filter(event -> event.kind() == kind).count();
     }
 
-    static double first(RunResult result, EventKind kind) {
+    static double first(RunResult result, Event.Kind kind) {
         return result.first(kind).map(Event::time).orElseThrow();
     }
 

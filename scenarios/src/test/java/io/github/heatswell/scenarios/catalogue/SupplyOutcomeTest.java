@@ -12,7 +12,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.result.Channel;
-import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Trace;
 import org.junit.jupiter.api.Test;
@@ -34,7 +34,7 @@ class SupplyOutcomeTest {
         RunResult result = run("ford-house-shut-off");
         assertTrue(result.hazard().isEmpty());
         assertTrue(lowest(result) < 3 && lowest(result) > 0);
-        double restored = first(result, EventKind.SUPPLY_RESTORED);
+        double restored = first(result, Event.Kind.SUPPLY_RESTORED);
         assertEquals(7 * 3600, restored, 1e-6);
         int after = (int) (restored / 60) + 1;
         assertEquals(3.8, bar(result, result.trace().value(Channel.PRESSURE_ABSOLUTE, after)), 0.01);
@@ -60,7 +60,7 @@ class SupplyOutcomeTest {
     @Test
     void aBypassSavesNothingUnderAMainsAboveTheReliefSet() {
         RunResult result = run("tannery-yard-bypass-high-street");
-        assertEquals(0, count(result, EventKind.BYPASS_OPENED));
+        assertEquals(0, count(result, Event.Kind.BYPASS_OPENED));
         assertEquals(0, result.totals().returned());
         assertEquals(relieved(run("tannery-yard")), relieved(result), 0.01);
     }

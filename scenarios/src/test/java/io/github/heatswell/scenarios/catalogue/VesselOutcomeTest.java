@@ -11,7 +11,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.result.Channel;
-import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Trace;
 import org.junit.jupiter.api.Test;
@@ -24,13 +24,13 @@ class VesselOutcomeTest {
         RunResult result = run("orchard-lodge-waterlogged");
         RunResult without = run("orchard-lodge");
         assertEquals(relieved(without), relieved(result), 0.01);
-        assertEquals(first(without, EventKind.RELIEF_OPENED), first(result, EventKind.RELIEF_OPENED), 15);
+        assertEquals(first(without, Event.Kind.RELIEF_OPENED), first(result, Event.Kind.RELIEF_OPENED), 15);
     }
 
     @Test
     void aWarmVesselPeaksHigher() {
         RunResult result = run("orchard-lodge-warm-vessel");
-        double lifted = result.first(EventKind.VESSEL_LIFTED).orElseThrow().pressureAbsolute();
+        double lifted = result.first(Event.Kind.VESSEL_LIFTED).orElseThrow().pressureAbsolute();
         assertTrue(bar(result, lifted) > 4.7);
         assertTrue(peak(result) > peak(run("orchard-lodge-vessel")) + 0.5);
         assertEquals(0, relieved(result));
@@ -46,7 +46,8 @@ class VesselOutcomeTest {
     @Test
     void airDelaysTheValve() {
         RunResult result = run("orchard-lodge-air");
-        assertTrue(first(result, EventKind.RELIEF_OPENED) > 1.5 * first(run("orchard-lodge"), EventKind.RELIEF_OPENED));
+        assertTrue(
+                first(result, Event.Kind.RELIEF_OPENED) > 1.5 * first(run("orchard-lodge"), Event.Kind.RELIEF_OPENED));
         assertTrue(relieved(result) < relieved(run("orchard-lodge")));
     }
 
@@ -54,7 +55,7 @@ class VesselOutcomeTest {
     void plasticPipesGiveWay() {
         RunResult result = run("orchard-lodge-pex");
         assertTrue(
-                first(result, EventKind.RELIEF_OPENED) > 1.15 * first(run("orchard-lodge"), EventKind.RELIEF_OPENED));
+                first(result, Event.Kind.RELIEF_OPENED) > 1.15 * first(run("orchard-lodge"), Event.Kind.RELIEF_OPENED));
     }
 
     @Test
@@ -65,6 +66,6 @@ class VesselOutcomeTest {
         assertEquals(5 - 0.98, gauge, 0.01);
         assertEquals(0, relieved(result));
         assertTrue(peak(result) > 6.5, "above what the attic valve is set to");
-        assertEquals(0, count(result, EventKind.VESSEL_BOTTOMED_OUT));
+        assertEquals(0, count(result, Event.Kind.VESSEL_BOTTOMED_OUT));
     }
 }

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.result.BalanceCount;
+import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.file.Scenario;
@@ -93,7 +93,7 @@ class SizeCertaintyTest {
                 - fitted.site().atmosphere();
         assertEquals(
                 said,
-                VesselSizing.worstPeak(fitted, new BalanceCount()),
+                VesselSizing.worstPeak(fitted, new Balances.Count()),
                 1,
                 "the run of the scenario is a cold fill as well");
     }

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.file.Scenario;
@@ -37,7 +37,7 @@ class VesselChoiceTest {
         SizedVessel bought = LODGE.recommended().orElseThrow();
         RunResult with = LODGE.proposed().orElseThrow();
         assertEquals(bought.volume(), with.system().vessel().orElseThrow().volume());
-        assertEquals(Optional.empty(), with.first(EventKind.RELIEF_OPENED));
+        assertEquals(Optional.empty(), with.first(Event.Kind.RELIEF_OPENED));
         double limit = LODGE.sizing().target().absolute();
         assertTrue(with.extremes().highestPressure().value() <= limit);
         SizedVessel smaller = LODGE.sizing().nominal().stream()

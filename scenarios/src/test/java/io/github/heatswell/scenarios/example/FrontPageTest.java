@@ -3,7 +3,7 @@ package io.github.heatswell.scenarios.example;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
 import java.io.IOException;
@@ -50,7 +50,7 @@ class FrontPageTest {
     @Test
     void thePictureIsDescribedTruly() {
         RunResult lodge = Catalogue.read("orchard-lodge").simulation().run();
-        double opened = lodge.first(EventKind.RELIEF_OPENED).orElseThrow().time();
+        double opened = lodge.first(Event.Kind.RELIEF_OPENED).orElseThrow().time();
         assertEquals(10, opened / 60, 0.5);
         assertEquals(3.1, lodge.totals().relieved() * 1e3, 0.05);
     }

@@ -3,7 +3,7 @@ package io.github.heatswell.scenarios.example;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.result.BalanceCount;
+import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.report.ResultFile;
 import io.github.heatswell.scenarios.report.ResultFolder;
 import io.github.heatswell.scenarios.teaching.Course;
@@ -28,7 +28,7 @@ class OwnLessonTest {
         }
         Course course = Course.of(Map.of("the-dripping-tap", text));
         assertEquals(List.of("What a dripping tap hides"), course.titles());
-        List<ResultFile> pages = course.pages(new BalanceCount(), UnitSystem.SI);
+        List<ResultFile> pages = course.pages(new Balances.Count(), UnitSystem.SI);
         ResultFolder.at(folder).write(pages);
         String page = Files.readString(folder.resolve("the-dripping-tap.html"));
         assertTrue(page.contains("The run shows: <strong>No.</strong>"));

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.narrative.Limit;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.EventKind;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.file.Change;
@@ -33,7 +32,7 @@ class LimitTest {
                 .with(List.of(Change.of("relief[0].height=" + height), Change.of("supply.water=" + water)))
                 .simulation()
                 .run();
-        Event opened = run.first(EventKind.RELIEF_OPENED).orElseThrow();
+        Event opened = run.first(Event.Kind.RELIEF_OPENED).orElseThrow();
         Limit limit = Limit.reliefSet(run.summary()).orElseThrow();
         // the event is located to a nanosecond, in which the pressure rises by less than a thousandth of a pascal
         assertEquals(run.gauge(opened.pressureAbsolute()), limit.gauge(), 1e-3);

@@ -7,7 +7,7 @@ import io.github.heatswell.assessment.Doubts;
 import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.narrative.Narrative;
-import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.file.ScenarioReader;
@@ -36,7 +36,7 @@ class OneCountTest {
         int openings = run.totals().relief().get(0).openings();
         assertTrue(openings > 2, "it opens often: " + openings);
         assertTrue(
-                run.events().stream().anyMatch(event -> event.kind() == EventKind.RELIEF_OPENED_FULLY),
+                run.events().stream().anyMatch(event -> event.kind() == Event.Kind.RELIEF_OPENED_FULLY),
                 "and fully, which is no opening");
         assertEquals(openings, run.summary().openings("T&P valve").count());
         String headline = Narrative.of(run.summary(), Doubts.NONE).headline().text(UnitSystem.SI);

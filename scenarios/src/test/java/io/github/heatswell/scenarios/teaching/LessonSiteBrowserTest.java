@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import io.github.heatswell.assessment.Measure;
 import io.github.heatswell.result.Channel;
-import io.github.heatswell.result.EventKind;
+import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.report.Browser;
@@ -169,8 +169,8 @@ class LessonSiteBrowserTest {
         Measure peak = new Measure(Measure.Kind.GAUGE_PRESSURE, run.peak().value());
         String both = peak.text(UnitSystem.SI) + " (" + peak.text(UnitSystem.US) + ")";
         assertTrue(shown[4].replace('\u00a0', ' ').startsWith(both), shown[4] + " is not " + both);
-        assertEquals(run.first(EventKind.RELIEF_OPENED).isPresent(), shown[5].startsWith("opens after"), shown[5]);
-        assertEquals(run.first(EventKind.RELIEF_OPENED).isPresent() ? "1" : "0", shown[9], value);
+        assertEquals(run.first(Event.Kind.RELIEF_OPENED).isPresent(), shown[5].startsWith("opens after"), shown[5]);
+        assertEquals(run.first(Event.Kind.RELIEF_OPENED).isPresent() ? "1" : "0", shown[9], value);
         assertEquals("1", shown[8], "the mark of the peak");
         assertEquals(run.totals().relieved() > 1e-6, !shown[6].equals("nothing"), shown[6]);
         assertTrue(shown[7].contains(shown[3]) && shown[7].contains(shown[5]), shown[7]);

@@ -1,6 +1,6 @@
 package io.github.heatswell.scenarios.teaching;
 
-import io.github.heatswell.result.BalanceCount;
+import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.report.ResultFile;
 import io.github.heatswell.units.UnitSystem;
 import java.util.HashSet;
@@ -21,7 +21,7 @@ final class Lessons {
     }
 
     static List<ResultFile> pages(List<Lesson> lessons, UnitSystem first) {
-        return Course.of(lessons).pages(new BalanceCount(), first);
+        return Course.of(lessons).pages(new Balances.Count(), first);
     }
 
     /** The value of an expression of a lesson (SI units). */
