@@ -1,7 +1,6 @@
 package io.github.heatswell.charts;
 
 import io.github.heatswell.ageing.OutlookCourse;
-import io.github.heatswell.ageing.OutlookMonth;
 import io.github.heatswell.ageing.OutlookResult;
 import io.github.heatswell.charts.picture.Area;
 import io.github.heatswell.charts.picture.Axis;
@@ -58,8 +57,8 @@ final class OutlookPicture {
     }
 
     private Panel pressures() {
-        Points peaks = monthly(result.expected(), OutlookMonth::peakGauge);
-        Points charge = monthly(result.expected(), OutlookMonth::prechargeGauge);
+        Points peaks = monthly(result.expected(), OutlookCourse.Month::peakGauge);
+        Points charge = monthly(result.expected(), OutlookCourse.Month::prechargeGauge);
         Area band = band();
         List<Curve> curves = new ArrayList<>();
         curves.add(new Curve(Curve.Role.RUN_1, "peak, " + vessel(result.expected()), "", peaks));
@@ -68,7 +67,7 @@ final class OutlookPicture {
                 .with(band.highest());
         List<OutlookCourse> larger = larger();
         for (int i = 0; i < larger.size(); i++) {
-            Points line = monthly(larger.get(i), OutlookMonth::peakGauge);
+            Points line = monthly(larger.get(i), OutlookCourse.Month::peakGauge);
             range = range.with(line.lowest());
             curves.add(new Curve(Curve.Role.ofRun(i + 1), "peak, " + vessel(larger.get(i)), "", line));
         }
@@ -126,12 +125,12 @@ final class OutlookPicture {
         return marks.stream().sorted(Comparator.comparingDouble(Mark::across)).toList();
     }
 
-    private Mark alarm(OutlookMonth month) {
+    private Mark alarm(OutlookCourse.Month month) {
         Mark.Kind kind = month.isHazard() ? Mark.Kind.HAZARD : Mark.Kind.WORKING_PRESSURE_EXCEEDED;
         return mark(kind, month, month.alarm().orElseThrow().description() + ", ");
     }
 
-    private Mark mark(Mark.Kind kind, OutlookMonth month, String what) {
+    private Mark mark(Mark.Kind kind, OutlookCourse.Month month, String what) {
         double peak = amounts.units().pressure().fromSi(month.peakGauge());
         return new Mark(kind, month.years(), peak, what + Narrative.month(month) + Narrative.loss(result, month));
     }
@@ -163,7 +162,7 @@ final class OutlookPicture {
         return new Panel(axis, List.of(area), curves, List.of(), List.of(), List.of());
     }
 
-    private Points monthly(OutlookCourse course, Function<OutlookMonth, Double> pascal) {
+    private Points monthly(OutlookCourse course, Function<OutlookCourse.Month, Double> pascal) {
         return monthly(course.months().stream().map(pascal).toList());
     }
 
@@ -210,7 +209,7 @@ final class OutlookPicture {
         private final List<Double> high = new ArrayList<>();
 
         FadingRange(OutlookResult result) {
-            List<OutlookMonth> known = Stream.of(result.expected(), result.slow(), result.fast())
+            List<OutlookCourse.Month> known = Stream.of(result.expected(), result.slow(), result.fast())
                     .flatMap(course -> course.months().stream())
                     .toList();
             for (int i = 0; i < result.expected().months().size(); i++) {
@@ -218,10 +217,10 @@ final class OutlookPicture {
             }
         }
 
-        private void add(OutlookMonth fast, OutlookMonth slow, List<OutlookMonth> known) {
+        private void add(OutlookCourse.Month fast, OutlookCourse.Month slow, List<OutlookCourse.Month> known) {
             double lowest = Math.min(fast.peakGauge(), slow.peakGauge());
             double highest = Math.max(fast.peakGauge(), slow.peakGauge());
-            for (OutlookMonth month : known) {
+            for (OutlookCourse.Month month : known) {
                 if (month.dayOfYear() == fast.dayOfYear()
                         && month.prechargeGauge() >= fast.prechargeGauge()
                         && month.prechargeGauge() <= slow.prechargeGauge()) {

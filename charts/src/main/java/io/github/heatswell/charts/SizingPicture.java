@@ -10,7 +10,6 @@ import io.github.heatswell.charts.picture.Points;
 import io.github.heatswell.charts.picture.Size;
 import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.narrative.SizeAdvice;
-import io.github.heatswell.sizing.SizedVessel;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
@@ -29,7 +28,7 @@ final class SizingPicture {
     private final SizingResult result;
     private final SizeAdvice advice;
     private final QuantityFormat amounts;
-    private final List<SizedVessel> vessels;
+    private final List<SizingResult.Vessel> vessels;
     private final double atmosphere;
 
     SizingPicture(SizeAdvice advice, UnitSystem units) {
@@ -38,7 +37,7 @@ final class SizingPicture {
         this.amounts = QuantityFormat.unicode(units);
         this.atmosphere = result.target().absolute() - result.target().gauge();
         this.vessels = Stream.concat(result.nominal().stream(), result.smallest().stream())
-                .sorted(Comparator.comparingDouble(SizedVessel::volume))
+                .sorted(Comparator.comparingDouble(SizingResult.Vessel::volume))
                 .toList();
     }
 
@@ -122,7 +121,7 @@ final class SizingPicture {
 
     private List<Mark> marks(Axis up) {
         List<Mark> marks = new ArrayList<>();
-        Optional<SizedVessel> chosen = advice.recommended();
+        Optional<SizingResult.Vessel> chosen = advice.recommended();
         chosen.ifPresent(vessel -> marks.add(new Mark(Mark.Kind.CHIEF, place(vessel), peak(vessel), label(vessel))));
         result.smallest()
                 .ifPresent(vessel -> marks.add(new Mark(
@@ -130,7 +129,7 @@ final class SizingPicture {
                         place(vessel),
                         peak(vessel),
                         "smallest: " + amounts.volume(vessel.volume()))));
-        for (SizedVessel vessel : result.nominal()) {
+        for (SizingResult.Vessel vessel : result.nominal()) {
             if (up.holds(peak(vessel)) && !chosen.equals(Optional.of(vessel))) {
                 Mark.Kind role = vessel.suffices() ? Mark.Kind.READING : Mark.Kind.FAILING;
                 marks.add(new Mark(role, place(vessel), peak(vessel), ""));
@@ -139,11 +138,11 @@ final class SizingPicture {
         return marks;
     }
 
-    private double place(SizedVessel vessel) {
+    private double place(SizingResult.Vessel vessel) {
         return Math.log10(amounts.units().volume().fromSi(vessel.volume()));
     }
 
-    private double peak(SizedVessel vessel) {
+    private double peak(SizingResult.Vessel vessel) {
         return shown(vessel.peakAbsolute() - atmosphere);
     }
 
@@ -151,7 +150,7 @@ final class SizingPicture {
         return amounts.units().pressure().fromSi(pascal);
     }
 
-    private String label(SizedVessel vessel) {
+    private String label(SizingResult.Vessel vessel) {
         return amounts.volume(vessel.volume()) + ": peak " + amounts.pressure(vessel.peakAbsolute() - atmosphere) + ", "
                 + amounts.pressureDifference(vessel.margin()) + " below the target";
     }

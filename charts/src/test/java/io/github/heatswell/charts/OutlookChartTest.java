@@ -5,10 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.ageing.Outlook;
-import io.github.heatswell.ageing.OutlookMonth;
+import io.github.heatswell.ageing.OutlookCourse;
 import io.github.heatswell.ageing.OutlookResult;
 import io.github.heatswell.ageing.PrechargeLoss;
-import io.github.heatswell.ageing.PrechargeLossRange;
 import io.github.heatswell.charts.picture.Area;
 import io.github.heatswell.charts.picture.Curve;
 import io.github.heatswell.charts.picture.Mark;
@@ -45,7 +44,8 @@ class OutlookChartTest {
     private static OutlookResult years(HotWaterSystem house, int years, double... larger) {
         return Outlook.builder(house, Duration.ofHours(4))
                 .years(years)
-                .fading(new PrechargeLossRange(new PrechargeLoss(0.1), new PrechargeLoss(0.05), new PrechargeLoss(0.3)))
+                .fading(new PrechargeLoss.Range(
+                        new PrechargeLoss(0.1), new PrechargeLoss(0.05), new PrechargeLoss(0.3)))
                 .larger(DoubleStream.of(larger).boxed().toList())
                 .sampled(study -> study.samples(16))
                 .build()
@@ -56,7 +56,7 @@ class OutlookChartTest {
     void theTitleSaysWhenDrippingBegins() {
         HotWaterSystem house = house(18, 4.2);
         OutlookResult found = years(house, 12);
-        OutlookMonth first = found.expected().firstDripping().orElseThrow();
+        OutlookCourse.Month first = found.expected().firstDripping().orElseThrow();
         Chart chart = Chart.of(found, house, UnitSystem.SI);
         assertTrue(
                 chart.headline()
@@ -108,8 +108,8 @@ class OutlookChartTest {
         Area band = picture.upper().areas().get(0);
         for (double rate : new double[] {0.07, 0.1, 0.15, 0.2}) {
             PrechargeLoss loss = new PrechargeLoss(rate);
-            List<OutlookMonth> months = Outlook.builder(house, Duration.ofHours(4))
-                    .fading(new PrechargeLossRange(loss, loss, loss))
+            List<OutlookCourse.Month> months = Outlook.builder(house, Duration.ofHours(4))
+                    .fading(new PrechargeLoss.Range(loss, loss, loss))
                     .sampled(study -> study.samples(16))
                     .build()
                     .simulate()

@@ -12,7 +12,6 @@ import io.github.heatswell.charts.picture.Picture;
 import io.github.heatswell.narrative.SizeAdvice;
 import io.github.heatswell.sizing.NominalSize;
 import io.github.heatswell.sizing.PrechargeRule;
-import io.github.heatswell.sizing.SizedVessel;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.sizing.SizingTarget;
 import io.github.heatswell.sizing.VesselSizing;
@@ -55,7 +54,7 @@ class SizingChartTest {
         SizingResult result = advice.sizing();
         Picture picture = Chart.of(advice, UnitSystem.SI).picture();
         Panel plane = picture.upper();
-        SizedVessel chosen = result.smallestOnSale().orElseThrow();
+        SizingResult.Vessel chosen = result.smallestOnSale().orElseThrow();
         Mark chief = plane.marks().get(0);
         assertEquals(Mark.Kind.CHIEF, chief.kind());
         assertEquals(chosen.volume(), Math.pow(10, chief.across()) / 1000, 1e-12); // m3; rounding

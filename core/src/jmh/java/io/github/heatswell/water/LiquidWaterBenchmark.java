@@ -36,7 +36,7 @@ public class LiquidWaterBenchmark {
 
     private final double[] temperature = new double[POINTS];
     private final double[] pressureAbsolute = new double[POINTS];
-    private final WaterState state = new WaterState();
+    private final LiquidWater.State state = new LiquidWater.State();
     private LiquidWater water;
 
     @SizingProblem

@@ -18,7 +18,7 @@ import java.util.stream.IntStream;
 /** One house on the worst day of each month, as it ages. It counts its runs, and is immutable otherwise. */
 final class Ageing {
 
-    private static final int MONTHS = OutlookMonth.MONTHS_OF_YEAR;
+    private static final int MONTHS = OutlookCourse.Month.MONTHS_OF_YEAR;
     private static final double DAY = 86_400;
     /** A zero precharge cannot be described; this one (Pa, gauge) is as good as none. */
     private static final double LEAST_PRECHARGE = 1000;
@@ -57,11 +57,11 @@ final class Ageing {
     }
 
     /** The worst day of a month with a vessel of some volume (m3) that has lost precharge since the start. */
-    OutlookMonth month(int number, double volume, PrechargeLoss loss) {
+    OutlookCourse.Month month(int number, double volume, PrechargeLoss loss) {
         double years = seasons.yearsUntil(number);
         double precharge = loss.left(prechargeGauge(), staticGauge(), years);
         RunSummary found = run(seasons.worstDay(number), volume, precharge);
-        return new OutlookMonth(
+        return new OutlookCourse.Month(
                 number,
                 years,
                 seasons.dayOfYear(number),

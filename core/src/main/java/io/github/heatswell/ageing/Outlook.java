@@ -4,10 +4,8 @@ import io.github.heatswell.assessment.PrechargeTarget;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.simulation.Workers;
 import io.github.heatswell.study.Distribution;
-import io.github.heatswell.study.SampleFailedException;
 import io.github.heatswell.study.Study;
 import io.github.heatswell.study.UncertainHouse;
-import io.github.heatswell.study.UncertainInput;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.Limits;
@@ -43,10 +41,10 @@ public final class Outlook {
     private final HotWaterSystem house;
     private final Duration run;
     private final int years;
-    private final PrechargeLossRange fading;
+    private final PrechargeLoss.Range fading;
     private final double mainsSwing;
     private final List<Double> larger;
-    private final List<UncertainInput> inputs;
+    private final List<Study.Input> inputs;
     private final Function<double[], HotWaterSystem> deviating;
     private final UnaryOperator<Study.Builder> studied;
 
@@ -92,8 +90,8 @@ public final class Outlook {
         OutlookCourse expected = courses.of(volume, fading.expected());
         OutlookCourse slow = courses.of(volume, fading.slow());
         OutlookCourse fast = courses.of(volume, fading.fast());
-        DripOnset onset = new DripOnset(uncertain.run(), years);
-        ChargeLimit limit = ChargeLimit.of(ageing, fading.expected());
+        OutlookResult.DripOnset onset = new OutlookResult.DripOnset(uncertain.run(), years);
+        OutlookResult.ChargeLimit limit = OutlookResult.ChargeLimit.of(ageing, fading.expected());
         return new OutlookResult(years, expected, slow, fast, bigger, onset, limit, count.sum());
     }
 
@@ -108,7 +106,7 @@ public final class Outlook {
         }
 
         OutlookCourse of(double volume, PrechargeLoss loss) {
-            List<Integer> numbers = IntStream.range(0, years * OutlookMonth.MONTHS_OF_YEAR)
+            List<Integer> numbers = IntStream.range(0, years * OutlookCourse.Month.MONTHS_OF_YEAR)
                     .boxed()
                     .toList();
             return new OutlookCourse(volume, loss, workers.map(numbers, number -> ageing.month(number, volume, loss)));
@@ -120,7 +118,7 @@ public final class Outlook {
                 .samples(128)
                 .inputs(inputs)
                 .input("precharge loss (share of all vessels)", Distribution.between(0, 1))
-                .outputs(DripOnset.OUTPUTS)
+                .outputs(OutlookResult.DripOnset.OUTPUTS)
                 .model(values -> firstDripping(values, count));
         return studied.apply(study).build();
     }
@@ -129,9 +127,10 @@ public final class Outlook {
         PrechargeLoss loss = fading.quantile(values[inputs.size()]);
         try {
             HotWaterSystem deviated = deviating.apply(Arrays.copyOf(values, inputs.size()));
-            return DripOnset.answers(new Ageing(deviated, run, mainsSwing, count).firstDripping(years, loss), years);
+            return OutlookResult.DripOnset.answers(
+                    new Ageing(deviated, run, mainsSwing, count).firstDripping(years, loss), years);
         } catch (IllegalArgumentException refused) {
-            throw new SampleFailedException(refused.getMessage(), refused);
+            throw new Study.SampleFailedException(refused.getMessage(), refused);
         }
     }
 
@@ -140,10 +139,10 @@ public final class Outlook {
         private final HotWaterSystem house;
         private final Duration run;
         private int years = 10;
-        private PrechargeLossRange fading = PrechargeLossRange.usual();
+        private PrechargeLoss.Range fading = PrechargeLoss.Range.usual();
         private double mainsSwing;
         private List<Double> larger = List.of();
-        private List<UncertainInput> inputs;
+        private List<Study.Input> inputs;
         private Function<double[], HotWaterSystem> deviating;
         private UnaryOperator<Study.Builder> studied = UnaryOperator.identity();
 
@@ -180,7 +179,7 @@ public final class Outlook {
          * @param value the rates
          * @return this builder
          */
-        public Builder fading(PrechargeLossRange value) {
+        public Builder fading(PrechargeLoss.Range value) {
             fading = Objects.requireNonNull(value, "fading");
             return this;
         }
@@ -221,7 +220,7 @@ public final class Outlook {
          *     values that do not go together by an {@link IllegalArgumentException}
          * @return this builder
          */
-        public Builder uncertain(List<UncertainInput> uncertain, Function<double[], HotWaterSystem> made) {
+        public Builder uncertain(List<Study.Input> uncertain, Function<double[], HotWaterSystem> made) {
             inputs = List.copyOf(Objects.requireNonNull(uncertain, "uncertain"));
             deviating = Objects.requireNonNull(made, "made");
             return this;

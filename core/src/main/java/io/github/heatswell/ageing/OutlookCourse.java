@@ -1,5 +1,6 @@
 package io.github.heatswell.ageing;
 
+import io.github.heatswell.result.Event;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -11,7 +12,7 @@ import java.util.Optional;
  * @param loss its loss of precharge
  * @param months month after month, whole years of them
  */
-public record OutlookCourse(double vesselVolume, PrechargeLoss loss, List<OutlookMonth> months) {
+public record OutlookCourse(double vesselVolume, PrechargeLoss loss, List<Month> months) {
 
     /**
      * Copies the months.
@@ -30,8 +31,8 @@ public record OutlookCourse(double vesselVolume, PrechargeLoss loss, List<Outloo
      *
      * @return the month, or empty if all stay shut all the years
      */
-    public Optional<OutlookMonth> firstDripping() {
-        return months.stream().filter(OutlookMonth::drips).findFirst();
+    public Optional<Month> firstDripping() {
+        return months.stream().filter(Month::drips).findFirst();
     }
 
     /**
@@ -40,12 +41,12 @@ public record OutlookCourse(double vesselVolume, PrechargeLoss loss, List<Outloo
      *
      * @return the month, or empty if there is no dry year after dripping, or no dripping after it
      */
-    public Optional<OutlookMonth> drippingAgain() {
+    public Optional<Month> drippingAgain() {
         int dry = 0;
         boolean dripped = false;
-        for (OutlookMonth month : months) {
+        for (Month month : months) {
             if (month.drips()) {
-                if (dripped && dry >= OutlookMonth.MONTHS_OF_YEAR) {
+                if (dripped && dry >= Month.MONTHS_OF_YEAR) {
                     return Optional.of(month);
                 }
                 dripped = true;
@@ -63,9 +64,9 @@ public record OutlookCourse(double vesselVolume, PrechargeLoss loss, List<Outloo
      *
      * @return the month, or empty if there is neither
      */
-    public Optional<OutlookMonth> gravest() {
+    public Optional<Month> gravest() {
         return months.stream()
-                .filter(OutlookMonth::isHazard)
+                .filter(Month::isHazard)
                 .findFirst()
                 .or(() -> months.stream()
                         .filter(month -> month.alarm().isPresent())
@@ -80,7 +81,7 @@ public record OutlookCourse(double vesselVolume, PrechargeLoss loss, List<Outloo
      */
     public double relievedInYear(int year) {
         double sum = 0;
-        for (OutlookMonth month : months) {
+        for (Month month : months) {
             sum += month.year() == year ? month.relieved() : 0;
         }
         return sum;
@@ -94,7 +95,7 @@ public record OutlookCourse(double vesselVolume, PrechargeLoss loss, List<Outloo
      */
     public double highestInYear(int year) {
         double highest = Double.NEGATIVE_INFINITY;
-        for (OutlookMonth month : months) {
+        for (Month month : months) {
             highest = month.year() == year ? Math.max(highest, month.peakGauge()) : highest;
         }
         return highest;
@@ -107,9 +108,86 @@ public record OutlookCourse(double vesselVolume, PrechargeLoss loss, List<Outloo
      */
     public double relieved() {
         double sum = 0;
-        for (OutlookMonth month : months) {
+        for (Month month : months) {
             sum += month.relieved();
         }
         return sum;
+    }
+
+    /**
+     * The worst day of a month: that on which the supply is coldest.
+     *
+     * @param number the month, counted from 0
+     * @param years time since the start on that day (years of 365 days), 0 or more
+     * @param dayOfYear the day, 1 to 365
+     * @param prechargeGauge the precharge left (Pa, gauge), 0 or more
+     * @param peakGauge the highest pressure of the run of that day, at the drain cock (Pa, gauge)
+     * @param relievedDaily discharge of the relief valves on such a day (m3), 0 or more
+     * @param alarm the hazard that ended the run, or that the tank's working pressure was exceeded, or empty
+     */
+    public record Month(
+            int number,
+            double years,
+            int dayOfYear,
+            double prechargeGauge,
+            double peakGauge,
+            double relievedDaily,
+            Optional<Event.Kind> alarm) {
+
+        /** How many months a year has. */
+        public static final int MONTHS_OF_YEAR = 12;
+
+        private static final double DAYS_OF_MONTH = 365.0 / MONTHS_OF_YEAR;
+
+        /**
+         * Checks that everything is there.
+         *
+         * @param number the month, counted from 0
+         * @param years time since the start on that day (years of 365 days), 0 or more
+         * @param dayOfYear the day, 1 to 365
+         * @param prechargeGauge the precharge left (Pa, gauge), 0 or more
+         * @param peakGauge the highest pressure of the run of that day, at the drain cock (Pa, gauge)
+         * @param relievedDaily discharge of the relief valves on such a day (m3), 0 or more
+         * @param alarm the hazard that ended the run, or that the tank's working pressure was exceeded, or empty
+         */
+        public Month {
+            Objects.requireNonNull(alarm, "alarm");
+        }
+
+        /**
+         * Whether a relief valve discharges.
+         *
+         * @return true if any
+         */
+        public boolean drips() {
+            return relievedDaily > 0;
+        }
+
+        /**
+         * Whether the run of the day ends in a hazard.
+         *
+         * @return true if what follows is beyond what the model describes
+         */
+        public boolean isHazard() {
+            return alarm.filter(Event.Kind::endsRun).isPresent();
+        }
+
+        /**
+         * Discharge of the relief valves if every day of the month were like this one: an upper bound.
+         *
+         * @return the volume (m3), 0 or more
+         */
+        public double relieved() {
+            return relievedDaily * DAYS_OF_MONTH;
+        }
+
+        /**
+         * The year the month lies in, counted from the start.
+         *
+         * @return the year, 0 for the first
+         */
+        public int year() {
+            return number / MONTHS_OF_YEAR;
+        }
     }
 }

@@ -1,6 +1,10 @@
 package io.github.heatswell.ageing;
 
+import io.github.heatswell.assessment.PrechargeTarget;
 import io.github.heatswell.result.Balances;
+import io.github.heatswell.result.Event;
+import io.github.heatswell.study.Share;
+import io.github.heatswell.study.StudyResult;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
@@ -31,7 +35,7 @@ public record OutlookResult(
         Balances balances) {
 
     private static final double MAX_UNCHECKED = 1;
-    private static final double SHORTEST_UNCHECKED = 1.0 / OutlookMonth.MONTHS_OF_YEAR;
+    private static final double SHORTEST_UNCHECKED = 1.0 / OutlookCourse.Month.MONTHS_OF_YEAR;
 
     /**
      * Checks that everything is there and copies the list.
@@ -77,10 +81,167 @@ public record OutlookResult(
      *
      * @return the month, or empty if there is neither
      */
-    public Optional<OutlookMonth> gravest() {
+    public Optional<OutlookCourse.Month> gravest() {
         return Stream.of(expected, fast, slow)
                 .flatMap(course -> course.gravest().stream())
-                .min(Comparator.comparing((OutlookMonth month) -> !month.isHazard())
-                        .thenComparingInt(OutlookMonth::number));
+                .min(Comparator.comparing((OutlookCourse.Month month) -> !month.isHazard())
+                        .thenComparingInt(OutlookCourse.Month::number));
+    }
+
+    /**
+     * How low the precharge may fall.
+     *
+     * @param lowestGauge the lowest precharge with which on the worst day of the year no relief valve discharges and the
+     *     tank's working pressure is kept (Pa, gauge): 0 if any charge will do, empty if that of today does not
+     * @param rechargeBelowGauge the reading of the drained vessel that calls for the pump (Pa, gauge): what the findings
+     *     call too low, or the lowest precharge with a margin for the tyre gauge if that is more; empty as the other, if the
+     *     plate of vessel or tank forbids to charge it as the supply stands (then the supply has to come down), or if a run
+     *     with that charge ends in a hazard
+     * @param pumpToGauge what to pump it to then, as the findings say (Pa, gauge); empty as the other
+     * @param hazardWhenPumped the hazard in which the worst day of some month ends with the charge that matches the supply:
+     *     then that charge is not advised and what follows from it is empty; itself empty if there is none, or if today's
+     *     charge does not do or the plates forbid to match the supply
+     * @param rechargeAfter when it is reached at the expected loss (years), infinite if never; empty as the others
+     */
+    public record ChargeLimit(
+            OptionalDouble lowestGauge,
+            OptionalDouble rechargeBelowGauge,
+            OptionalDouble pumpToGauge,
+            Optional<Event.Kind> hazardWhenPumped,
+            OptionalDouble rechargeAfter) {
+
+        /** Margin above the limit at which to recharge (Pa, difference): common practice, no source. */
+        public static final double MARGIN = 0.2e5;
+
+        private static final double WITHIN = 100;
+
+        static ChargeLimit of(Ageing house, PrechargeLoss loss) {
+            double today = house.prechargeGauge();
+            if (!house.isSoundAt(today)) {
+                return unpumped(OptionalDouble.empty(), Optional.empty());
+            }
+            double limit = limit(house, today);
+            PrechargeTarget target = house.target();
+            if (!target.isAllowed()) {
+                return unpumped(OptionalDouble.of(limit), Optional.empty());
+            }
+            Optional<Event.Kind> hazard = house.hazardAt(target.pumpToGauge());
+            if (hazard.isPresent()) {
+                return unpumped(OptionalDouble.of(limit), hazard);
+            }
+            double safe = limit == 0 ? 0 : limit + MARGIN;
+            double recharge = Math.min(target.pumpToGauge(), Math.max(target.tooLowGauge(), safe));
+            double after = today <= recharge ? 0 : loss.yearsUntil(today, recharge, house.staticGauge());
+            return new ChargeLimit(
+                    OptionalDouble.of(limit),
+                    OptionalDouble.of(recharge),
+                    OptionalDouble.of(target.pumpToGauge()),
+                    Optional.empty(),
+                    OptionalDouble.of(after));
+        }
+
+        private static ChargeLimit unpumped(OptionalDouble limit, Optional<Event.Kind> hazard) {
+            return new ChargeLimit(
+                    limit, OptionalDouble.empty(), OptionalDouble.empty(), hazard, OptionalDouble.empty());
+        }
+
+        /** Halves the range between a charge that will not do and one that does. */
+        private static double limit(Ageing house, double sound) {
+            if (house.isSoundAt(0)) {
+                return 0;
+            }
+            double low = 0;
+            double high = sound;
+            while (high - low > WITHIN) {
+                double middle = (low + high) / 2;
+                if (house.isSoundAt(middle)) {
+                    high = middle;
+                } else {
+                    low = middle;
+                }
+            }
+            return high;
+        }
+    }
+
+    /**
+     * When dripping begins, as far as it can be said: the house is followed through the years many times, each time with
+     * other plausible values and another plausible rate of precharge loss. Immutable.
+     */
+    public static final class DripOnset {
+
+        /** What a sample answers. */
+        static final List<String> OUTPUTS =
+                List.of("first dripping (years; the end of the look if none)", "drips in time");
+
+        private static final double LOW = 0.05;
+        private static final double HIGH = 0.95;
+
+        private final StudyResult result;
+        private final int years;
+
+        DripOnset(StudyResult result, int years) {
+            this.result = Objects.requireNonNull(result, "result");
+            this.years = years;
+        }
+
+        /** The answers of one sample. */
+        static double[] answers(OptionalDouble first, int years) {
+            return new double[] {first.orElse(years), first.isPresent() ? 1 : 0};
+        }
+
+        /**
+         * The time by which nine in ten samples have not begun earlier: one in twenty has.
+         *
+         * @return the 5 % quantile (years), or empty if it lies beyond the years looked at
+         */
+        public OptionalDouble early() {
+            return quantile(LOW);
+        }
+
+        /**
+         * The time by which half of the samples have begun.
+         *
+         * @return the median (years), or empty if it lies beyond the years looked at
+         */
+        public OptionalDouble middle() {
+            return quantile(0.5);
+        }
+
+        /**
+         * The time by which all but one in twenty samples have begun.
+         *
+         * @return the 95 % quantile (years), or empty if it lies beyond the years looked at
+         */
+        public OptionalDouble late() {
+            return quantile(HIGH);
+        }
+
+        /**
+         * How many of the samples drip before the years are over.
+         *
+         * @return the share, an estimate of the probability
+         */
+        public Share withinYears() {
+            return spread(1).above(0.5);
+        }
+
+        /**
+         * The samples, with what each of them was given.
+         *
+         * @return the result of the study
+         */
+        public StudyResult result() {
+            return result;
+        }
+
+        private OptionalDouble quantile(double share) {
+            double time = spread(0).quantile(share);
+            return time < years ? OptionalDouble.of(time) : OptionalDouble.empty();
+        }
+
+        private StudyResult.Spread spread(int output) {
+            return result.spread(output);
+        }
     }
 }

@@ -3,6 +3,7 @@ package io.github.heatswell.ageing;
 import io.github.heatswell.citation.Citation;
 import io.github.heatswell.units.Limits;
 import io.github.heatswell.units.RatioUnit;
+import java.util.Objects;
 
 /**
  * Precharge loss of a vessel: gas permeates the diaphragm into the water in proportion to the difference between its
@@ -80,5 +81,75 @@ public record PrechargeLoss(double yearly) {
     /** How long a precharge stays above the static pressure, where the vessel takes no cold water (years). */
     private double timeAbove(double prechargeGauge, double staticGauge) {
         return prechargeGauge > staticGauge ? Math.log(prechargeGauge / staticGauge) / yearly : 0;
+    }
+
+    /**
+     * Rate of precharge loss: expected, slowest and fastest.
+     *
+     * @param expected the rate that is as likely to be too low as too high
+     * @param slow the lowest that may be, not above the expected
+     * @param fast the highest that may be, not below the expected
+     */
+    public record Range(PrechargeLoss expected, PrechargeLoss slow, PrechargeLoss fast) {
+
+        /**
+         * Checks the order.
+         *
+         * @param expected the rate that is as likely to be too low as too high
+         * @param slow the lowest that may be, not above the expected
+         * @param fast the highest that may be, not below the expected
+         * @throws IllegalArgumentException if the rates are not in order
+         */
+        public Range {
+            Objects.requireNonNull(expected, "expected");
+            Objects.requireNonNull(slow, "slow");
+            Objects.requireNonNull(fast, "fast");
+            if (!(slow.yearly() <= expected.yearly() && expected.yearly() <= fast.yearly())) {
+                throw new IllegalArgumentException(
+                        "fade: the expected rate must be between the slowest and the fastest");
+            }
+        }
+
+        /**
+         * Rates for a vessel that nobody has measured.
+         *
+         * @return the usual rate, a third of it and three times it, on the weak basis that {@link PrechargeLoss} describes
+         */
+        public static Range usual() {
+            return new Range(
+                    new PrechargeLoss(PrechargeLoss.USUAL),
+                    new PrechargeLoss(PrechargeLoss.LOW),
+                    new PrechargeLoss(PrechargeLoss.HIGH));
+        }
+
+        /**
+         * A rate known exactly, as after two readings of the drained vessel.
+         *
+         * @param loss the rate
+         * @return a range of one rate
+         */
+        public static Range exactly(PrechargeLoss loss) {
+            return new Range(loss, loss, loss);
+        }
+
+        /**
+         * The rate that a share of all vessels does not exceed: even in the logarithm of the rate between the slowest and
+         * the expected, and between the expected and the fastest; even in the rate itself where the slowest is none at all.
+         *
+         * @param share the share (-), 0 to 1; half of the vessels lose precharge more slowly than expected
+         * @return the rate
+         */
+        PrechargeLoss quantile(double share) {
+            double place = 2 * share;
+            return place <= 1 ? between(slow, expected, place) : between(expected, fast, place - 1);
+        }
+
+        private static PrechargeLoss between(PrechargeLoss low, PrechargeLoss high, double place) {
+            if (low.yearly() == 0) {
+                return new PrechargeLoss(high.yearly() * place);
+            }
+            double rate = low.yearly() * Math.pow(high.yearly() / low.yearly(), place);
+            return new PrechargeLoss(Math.min(rate, high.yearly()));
+        }
     }
 }

@@ -13,7 +13,7 @@ import io.github.heatswell.units.PressureUnit;
 final class Seasons {
 
     private static final int DAYS = 365;
-    private static final int MONTHS = OutlookMonth.MONTHS_OF_YEAR;
+    private static final int MONTHS = OutlookCourse.Month.MONTHS_OF_YEAR;
 
     private final HotWaterSystem house;
     private final double mainsSwing;

@@ -10,7 +10,7 @@ import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Tank;
 import io.github.heatswell.water.GibbsPolynomialWater;
-import io.github.heatswell.water.WaterState;
+import io.github.heatswell.water.LiquidWater;
 import java.util.function.Consumer;
 
 /**
@@ -91,7 +91,7 @@ final class VesselSizeRule implements Rule {
 
     /** As the run takes it: a valve may open a little above the pressures for which the accuracy of the formulation is stated. */
     private static double density(double temperature, double pressureAbsolute) {
-        WaterState state = new WaterState();
+        LiquidWater.State state = new LiquidWater.State();
         GibbsPolynomialWater.instance().evaluate(temperature, pressureAbsolute, state);
         return state.density();
     }

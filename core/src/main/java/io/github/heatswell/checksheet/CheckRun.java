@@ -58,8 +58,9 @@ final class CheckRun {
             CheckSheet.Drips drips = new CheckSheet.Drips(cold.totals().relieved(), whenCold, OptionalDouble.empty());
             return new CheckSheet(procedure, List.of(), heatUp(false, cold), drips, cold.hazard(), count.sum());
         }
-        List<Reading> readings = new ArrayList<>();
-        readings.add(new Reading(ReadingKind.COLD_STATIC, cold.gauge(last(cold, Channel.PRESSURE_ABSOLUTE)), 0));
+        List<CheckSheet.Reading> readings = new ArrayList<>();
+        readings.add(new CheckSheet.Reading(
+                CheckSheet.Reading.Kind.COLD_STATIC, cold.gauge(last(cold, Channel.PRESSURE_ABSOLUTE)), 0));
         HotWaterSystem hot = hot();
         RunResult run = count.add(
                 Simulation.of(hot, seconds(closed + NIGHT)).sampledEvery(MINUTE).run());
@@ -111,13 +112,13 @@ final class CheckRun {
                         .build());
     }
 
-    private void readHot(HotWaterSystem hot, RunResult run, Optional<Event> off, List<Reading> readings) {
+    private void readHot(HotWaterSystem hot, RunResult run, Optional<Event> off, List<CheckSheet.Reading> readings) {
         if (run.end() < closed) {
             return;
         }
         readings.add(afterDraw(run));
-        sample(run, ReadingKind.QUARTER_HOUR, 900, readings);
-        sample(run, ReadingKind.HALF_HOUR, 1800, readings);
+        sample(run, CheckSheet.Reading.Kind.QUARTER_HOUR, 900, readings);
+        sample(run, CheckSheet.Reading.Kind.HALF_HOUR, 1800, readings);
         if (off.isPresent()) {
             readings.add(peak(count.add(Simulation.of(hot, seconds(off.get().time()))
                     .sampledEvery(MINUTE)
@@ -125,39 +126,40 @@ final class CheckRun {
         } else if (run.hazard().isEmpty()) {
             readings.add(peak(run));
         }
-        sample(run, ReadingKind.NEXT_MORNING, NIGHT, readings);
+        sample(run, CheckSheet.Reading.Kind.NEXT_MORNING, NIGHT, readings);
     }
 
     /** The pressure at which the feed came to rest: where it closed, or, if it stays open, what it holds. */
-    private Reading afterDraw(RunResult run) {
+    private CheckSheet.Reading afterDraw(RunResult run) {
         return run.events().stream()
                 .filter(event -> event.kind() == Event.Kind.SUPPLY_CLOSED)
                 .filter(event -> event.time() >= closed - SAME_MOMENT && event.time() <= closed + SETTLING)
                 .findFirst()
-                .map(event -> new Reading(
-                        ReadingKind.AFTER_DRAW,
+                .map(event -> new CheckSheet.Reading(
+                        CheckSheet.Reading.Kind.AFTER_DRAW,
                         run.gauge(event.pressureAbsolute()),
                         Math.max(0, event.time() - closed)))
-                .orElseGet(() -> at(run, ReadingKind.AFTER_DRAW, 0));
+                .orElseGet(() -> at(run, CheckSheet.Reading.Kind.AFTER_DRAW, 0));
     }
 
-    private void sample(RunResult run, ReadingKind kind, double after, List<Reading> readings) {
+    private void sample(RunResult run, CheckSheet.Reading.Kind kind, double after, List<CheckSheet.Reading> readings) {
         if (run.end() >= closed + after - 1e-6) {
             readings.add(at(run, kind, after));
         }
     }
 
     /** The reading at a whole minute, where there is a sample. */
-    private Reading at(RunResult run, ReadingKind kind, double after) {
+    private CheckSheet.Reading at(RunResult run, CheckSheet.Reading.Kind kind, double after) {
         int sample = (int) Math.rint((closed + after) / 60);
-        return new Reading(kind, run.gauge(run.trace().value(Channel.PRESSURE_ABSOLUTE, sample)), after);
+        return new CheckSheet.Reading(kind, run.gauge(run.trace().value(Channel.PRESSURE_ABSOLUTE, sample)), after);
     }
 
     /** The highest pressure after the taps were closed; the run ends with the heat-up. */
-    private Reading peak(RunResult run) {
+    private CheckSheet.Reading peak(RunResult run) {
         Extremes.Extreme highest = run.extremes().highestPressure();
         if (highest.time() >= closed - SAME_MOMENT) {
-            return new Reading(ReadingKind.PEAK, run.gauge(highest.value()), Math.max(0, highest.time() - closed));
+            return new CheckSheet.Reading(
+                    CheckSheet.Reading.Kind.PEAK, run.gauge(highest.value()), Math.max(0, highest.time() - closed));
         }
         // the start was higher: then the course is that of the mains, and even between the minutes
         int best = (int) Math.rint(closed / 60);
@@ -166,8 +168,8 @@ final class CheckRun {
                 best = i;
             }
         }
-        return new Reading(
-                ReadingKind.PEAK,
+        return new CheckSheet.Reading(
+                CheckSheet.Reading.Kind.PEAK,
                 run.gauge(run.trace().value(Channel.PRESSURE_ABSOLUTE, best)),
                 run.trace().grid().time(best) - closed);
     }

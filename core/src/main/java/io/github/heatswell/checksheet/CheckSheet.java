@@ -81,8 +81,80 @@ public record CheckSheet(
      * @param kind the moment
      * @return the reading, or empty if a hazard prevented it
      */
-    public Optional<Reading> reading(ReadingKind kind) {
+    public Optional<Reading> reading(Reading.Kind kind) {
         Objects.requireNonNull(kind, "kind");
         return readings.stream().filter(reading -> reading.kind() == kind).findFirst();
+    }
+
+    /**
+     * What a gauge at the tank's drain cock is expected to show at one moment of the procedure.
+     *
+     * @param kind the moment
+     * @param expectedGauge the pressure (Pa, gauge)
+     * @param time since the taps were closed (s); 0 for the cold static reading, which is taken before
+     */
+    public record Reading(Kind kind, double expectedGauge, double time) {
+
+        /**
+         * Checks that the moment is there.
+         *
+         * @param kind the moment
+         * @param expectedGauge the pressure (Pa, gauge)
+         * @param time since the taps were closed (s); 0 for the cold static reading, which is taken before
+         */
+        public Reading {
+            Objects.requireNonNull(kind, "kind");
+        }
+
+        /**
+         * When the gauge is read.
+         *
+         * @return the moment in words
+         */
+        public String when() {
+            return kind.when();
+        }
+
+        /** The moments at which the gauge is read, in their order. */
+        public enum Kind {
+            /** Nothing heats and nothing flows: the static pressure of the supply. */
+            COLD_STATIC("cold-static", "cold, nothing flowing"),
+            /** The taps have just been closed after the draw. */
+            AFTER_DRAW("after-draw", "as soon as the taps are closed"),
+            /** A quarter of an hour after the taps were closed. */
+            QUARTER_HOUR("after-15-min", "15 min after the taps were closed"),
+            /** Half an hour after the taps were closed. */
+            HALF_HOUR("after-30-min", "30 min after the taps were closed"),
+            /** The highest pressure until the heater switches off. */
+            PEAK("peak-after-draw", "highest while heating up after the draw"),
+            /** Ten hours after the taps were closed, with none opened since. */
+            NEXT_MORNING("morning-after-draw", "10 h after the taps were closed, none opened since");
+
+            private final String id;
+            private final String when;
+
+            Kind(String id, String when) {
+                this.id = id;
+                this.when = when;
+            }
+
+            /**
+             * A short name for tables and files; in a file of readings the same name stands for the same reading.
+             *
+             * @return the name, in lower case without spaces
+             */
+            public String id() {
+                return id;
+            }
+
+            /**
+             * When the gauge is read.
+             *
+             * @return the moment in words
+             */
+            public String when() {
+                return when;
+            }
+        }
     }
 }

@@ -1,14 +1,14 @@
 package io.github.heatswell.checksheet;
 
 import io.github.heatswell.result.Balances;
-import io.github.heatswell.study.OutputSpread;
-import io.github.heatswell.study.SampleFailedException;
 import io.github.heatswell.study.Share;
 import io.github.heatswell.study.Study;
 import io.github.heatswell.study.StudyResult;
 import io.github.heatswell.study.UncertainHouse;
-import io.github.heatswell.study.UncertainInput;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.units.Limits;
+import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.RatioUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -21,12 +21,12 @@ import java.util.function.Function;
  *
  * @param sheet the readings of the house as described
  * @param gauge the gauge used
- * @param result the samples: the readings in the order of {@link ReadingKind} (Pa, gauge; NaN where a hazard prevented
+ * @param result the samples: the readings in the order of {@link CheckSheet.Reading.Kind} (Pa, gauge; NaN where a hazard prevented
  *     one), then the relieved volume (m3) and whether a hazard ended the procedure (1 or 0)
  */
-public record UncertainCheck(CheckSheet sheet, PressureGauge gauge, StudyResult result) {
+public record UncertainCheck(CheckSheet sheet, Gauge gauge, StudyResult result) {
 
-    private static final int RELIEVED = ReadingKind.values().length;
+    private static final int RELIEVED = CheckSheet.Reading.Kind.values().length;
     private static final int HAZARD = RELIEVED + 1;
     private static final int RUNS = HAZARD + 1;
     private static final int OPEN = RUNS + 1;
@@ -39,7 +39,7 @@ public record UncertainCheck(CheckSheet sheet, PressureGauge gauge, StudyResult 
      *
      * @param sheet the readings of the house as described
      * @param gauge the gauge used
-     * @param result the samples: the readings in the order of {@link ReadingKind} (Pa, gauge; NaN where a hazard
+     * @param result the samples: the readings in the order of {@link CheckSheet.Reading.Kind} (Pa, gauge; NaN where a hazard
      *     prevented one), then the relieved volume (m3) and whether a hazard ended the procedure (1 or 0)
      * @throws IllegalArgumentException if the samples are not those of a study prepared by {@link #study}
      */
@@ -75,10 +75,10 @@ public record UncertainCheck(CheckSheet sheet, PressureGauge gauge, StudyResult 
      * @return a builder with inputs, outputs and model
      */
     public static Study.Builder study(
-            CheckProcedure procedure, List<UncertainInput> inputs, Function<double[], HotWaterSystem> house) {
+            CheckProcedure procedure, List<Study.Input> inputs, Function<double[], HotWaterSystem> house) {
         Objects.requireNonNull(procedure, "procedure");
         Objects.requireNonNull(house, "house");
-        List<String> outputs = new ArrayList<>(Arrays.stream(ReadingKind.values())
+        List<String> outputs = new ArrayList<>(Arrays.stream(CheckSheet.Reading.Kind.values())
                 .map(kind -> kind.id() + " (Pa gauge)")
                 .toList());
         outputs.add("relieved volume (m3)");
@@ -97,8 +97,7 @@ public record UncertainCheck(CheckSheet sheet, PressureGauge gauge, StudyResult 
      * @param result what the study of {@link #study} found
      * @return the sheet with tolerances
      */
-    public static UncertainCheck of(
-            CheckProcedure procedure, UncertainHouse house, PressureGauge gauge, StudyResult result) {
+    public static UncertainCheck of(CheckProcedure procedure, UncertainHouse house, Gauge gauge, StudyResult result) {
         Objects.requireNonNull(house, "house");
         return of(procedure, house.described(), gauge, result);
     }
@@ -113,7 +112,7 @@ public record UncertainCheck(CheckSheet sheet, PressureGauge gauge, StudyResult 
      * @return the sheet with tolerances
      */
     public static UncertainCheck of(
-            CheckProcedure procedure, HotWaterSystem described, PressureGauge gauge, StudyResult result) {
+            CheckProcedure procedure, HotWaterSystem described, Gauge gauge, StudyResult result) {
         Objects.requireNonNull(procedure, "procedure");
         return new UncertainCheck(procedure.simulate(described), gauge, result);
     }
@@ -131,7 +130,7 @@ public record UncertainCheck(CheckSheet sheet, PressureGauge gauge, StudyResult 
             answers[OPEN] = sheet.balances().open();
             return answers;
         } catch (IllegalArgumentException refused) {
-            throw new SampleFailedException(refused.getMessage(), refused);
+            throw new Study.SampleFailedException(refused.getMessage(), refused);
         }
     }
 
@@ -160,7 +159,7 @@ public record UncertainCheck(CheckSheet sheet, PressureGauge gauge, StudyResult 
         return all;
     }
 
-    private ToleratedReading tolerated(Reading reading, OutputSpread spread) {
+    private ToleratedReading tolerated(CheckSheet.Reading reading, StudyResult.Spread spread) {
         return new ToleratedReading(
                 reading, spread.quantile(LOW), spread.quantile(HIGH), gauge.error(), spread.answered());
     }
@@ -181,5 +180,105 @@ public record UncertainCheck(CheckSheet sheet, PressureGauge gauge, StudyResult 
      */
     public Share hazardous() {
         return result.spread(HAZARD).above(0.5);
+    }
+
+    /**
+     * A reading with the range in which nine of ten such houses, read with such a gauge, lie.
+     *
+     * <p>The house alone spreads from {@code low} to {@code high} (5 % and 95 % of all samples). The gauge adds its own
+     * error. Both are combined as the root of the sum of their squares, on each side of the expected reading:
+     * {@link #lowest()} and {@link #highest()}.
+     *
+     * @param reading what the house as described should show
+     * @param low what 5 % of the samples do not exceed (Pa, gauge)
+     * @param high what 95 % of the samples do not exceed (Pa, gauge)
+     * @param gaugeError the largest error of the gauge (Pa)
+     * @param samples number of samples with this reading
+     */
+    public record ToleratedReading(
+            CheckSheet.Reading reading, double low, double high, double gaugeError, int samples) {
+
+        /**
+         * Checks that the reading is there.
+         *
+         * @param reading what the house as described should show
+         * @param low what 5 % of the samples do not exceed (Pa, gauge)
+         * @param high what 95 % of the samples do not exceed (Pa, gauge)
+         * @param gaugeError the largest error of the gauge (Pa)
+         * @param samples number of samples with this reading
+         */
+        public ToleratedReading {
+            Objects.requireNonNull(reading, "reading");
+        }
+
+        /**
+         * The lowest reading that agrees with the description.
+         *
+         * @return the reading (Pa, gauge)
+         */
+        public double lowest() {
+            return reading.expectedGauge() - Math.hypot(Math.max(0, reading.expectedGauge() - low), gaugeError);
+        }
+
+        /**
+         * The highest reading that agrees with the description.
+         *
+         * @return the reading (Pa, gauge)
+         */
+        public double highest() {
+            return reading.expectedGauge() + Math.hypot(Math.max(0, high - reading.expectedGauge()), gaugeError);
+        }
+
+        /**
+         * Whether what an owner read agrees with the description.
+         *
+         * @param gauge what the gauge showed (Pa, gauge)
+         * @return true if it lies between the lowest and the highest that agree
+         */
+        public boolean agrees(double gauge) {
+            return gauge >= lowest() && gauge <= highest();
+        }
+    }
+
+    /**
+     * Accuracy of a pressure gauge.
+     *
+     * @param span the largest reading of its dial (Pa, gauge), 0.1 bar to 100 bar
+     * @param accuracyClass the class of EN 837-1: the largest error (% of the span), above 0 to 10
+     */
+    public record Gauge(double span, double accuracyClass) {
+
+        private static final Limits SPAN = Limits.between("span", 0.1e5, 100e5);
+        private static final Limits CLASS = Limits.above("class", 0, 10);
+
+        /**
+         * Checks the numbers.
+         *
+         * @param span the largest reading of its dial (Pa, gauge), 0.1 bar to 100 bar
+         * @param accuracyClass the class of EN 837-1: the largest error (% of the span), above 0 to 10
+         * @throws IllegalArgumentException if a number is outside its range
+         */
+        public Gauge {
+            span = SPAN.checkSi(span, PressureUnit.BAR);
+            accuracyClass = CLASS.checkSi(accuracyClass, RatioUnit.ONE);
+        }
+
+        /**
+         * The usual dial gauge: 0 to 10 bar, class 1.6 of EN 837-1 (from memory).
+         *
+         * @return the gauge, accurate within 0.16 bar
+         */
+        public static Gauge dial() {
+            return new Gauge(PressureUnit.BAR.toSi(10), 1.6);
+        }
+
+        /**
+         * The largest error of an undamaged gauge at room temperature.
+         *
+         * @return the error (Pa, difference)
+         */
+        public double error() {
+            return span * accuracyClass / 100;
+        }
     }
 }

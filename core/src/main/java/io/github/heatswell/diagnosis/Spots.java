@@ -2,8 +2,6 @@ package io.github.heatswell.diagnosis;
 
 import io.github.heatswell.checksheet.CheckProcedure;
 import io.github.heatswell.checksheet.CheckSheet;
-import io.github.heatswell.checksheet.Reading;
-import io.github.heatswell.checksheet.ReadingKind;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.RunSummary;
@@ -53,8 +51,8 @@ final class Spots {
             case HEAT_UP_MAXIMUM -> heating().highest;
             case NEXT_MORNING -> heating().last;
             case CAUGHT_VOLUME -> heating().summary.totals().relieved();
-            case PEAK_AFTER_DRAW -> sheet(ReadingKind.PEAK);
-            case MORNING_AFTER_DRAW -> sheet(ReadingKind.NEXT_MORNING);
+            case PEAK_AFTER_DRAW -> sheet(CheckSheet.Reading.Kind.PEAK);
+            case MORNING_AFTER_DRAW -> sheet(CheckSheet.Reading.Kind.NEXT_MORNING);
             case HOT_TAP -> Math.min(heating().hottest, house.heater().mixedTo().orElse(Double.POSITIVE_INFINITY));
             case METER_AT_REST -> meter();
             case TYRE_GAUGE -> tyreGauge();
@@ -62,12 +60,12 @@ final class Spots {
     }
 
     /** A reading as the check sheet predicts it; where a hazard prevents it, what the heat-up from cold rises to. */
-    private double sheet(ReadingKind kind) {
+    private double sheet(CheckSheet.Reading.Kind kind) {
         if (sheet == null) {
             sheet = CheckProcedure.of(house).simulate(house);
             count.add(sheet.balances());
         }
-        return sheet.reading(kind).map(Reading::expectedGauge).orElseGet(() -> heating().highest);
+        return sheet.reading(kind).map(CheckSheet.Reading::expectedGauge).orElseGet(() -> heating().highest);
     }
 
     /** A cold fill is at supply pressure, so its first reading shows the gauge's height above the drain cock. */

@@ -2,9 +2,9 @@ package io.github.heatswell.narrative;
 
 import static io.github.heatswell.assessment.Statement.plain;
 
-import io.github.heatswell.ageing.OutlookMonth;
+import io.github.heatswell.ageing.OutlookCourse;
 import io.github.heatswell.ageing.OutlookResult;
-import io.github.heatswell.ageing.PrechargeLossRange;
+import io.github.heatswell.ageing.PrechargeLoss;
 import io.github.heatswell.assessment.Doubts;
 import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.assessment.Findings;
@@ -248,7 +248,7 @@ public record Narrative(
      * @param range how much is lost
      * @return whole sentences
      */
-    public static Statement basis(PrechargeLossRange range) {
+    public static Statement basis(PrechargeLoss.Range range) {
         return OutlookStory.basis(range);
     }
 
@@ -258,7 +258,7 @@ public record Narrative(
      * @param month the month
      * @return such as {@code November of year 7}
      */
-    public static String month(OutlookMonth month) {
+    public static String month(OutlookCourse.Month month) {
         return OutlookStory.month(month);
     }
 
@@ -269,7 +269,7 @@ public record Narrative(
      * @param month one of its months
      * @return such as {@code , at the fastest loss}; empty for the expected one
      */
-    public static String loss(OutlookResult outlook, OutlookMonth month) {
+    public static String loss(OutlookResult outlook, OutlookCourse.Month month) {
         return OutlookStory.loss(outlook, month);
     }
 

@@ -5,13 +5,9 @@ import static io.github.heatswell.assessment.Measure.share;
 import static io.github.heatswell.assessment.Measure.volume;
 import static io.github.heatswell.assessment.Statement.plain;
 
-import io.github.heatswell.ageing.ChargeLimit;
-import io.github.heatswell.ageing.DripOnset;
 import io.github.heatswell.ageing.OutlookCourse;
-import io.github.heatswell.ageing.OutlookMonth;
 import io.github.heatswell.ageing.OutlookResult;
 import io.github.heatswell.ageing.PrechargeLoss;
-import io.github.heatswell.ageing.PrechargeLossRange;
 import io.github.heatswell.assessment.PrechargeTarget;
 import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.result.Event;
@@ -26,7 +22,7 @@ import java.util.stream.IntStream;
 /** What the years will do: when dripping begins, how sure that is, and when to check and pump. */
 final class OutlookStory {
 
-    private static final int MONTHS = OutlookMonth.MONTHS_OF_YEAR;
+    private static final int MONTHS = OutlookCourse.Month.MONTHS_OF_YEAR;
     private static final double PERCENT = 100;
 
     private final OutlookResult result;
@@ -40,12 +36,12 @@ final class OutlookStory {
     /** When the valve begins to drip, as expected. */
     Statement headline() {
         OutlookCourse course = result.expected();
-        Optional<OutlookMonth> hazard = course.gravest().filter(OutlookMonth::isHazard);
+        Optional<OutlookCourse.Month> hazard = course.gravest().filter(OutlookCourse.Month::isHazard);
         if (hazard.isPresent()) {
             return plain("At the expected loss: "
                     + hazard.get().alarm().orElseThrow().description() + " in " + month(hazard.get()));
         }
-        Optional<OutlookMonth> first = course.firstDripping();
+        Optional<OutlookCourse.Month> first = course.firstDripping();
         if (first.isEmpty()) {
             return plain("No relief valve drips within " + years() + early(result.years()));
         }
@@ -85,7 +81,7 @@ final class OutlookStory {
     }
 
     /** By which loss of precharge a month comes to what it comes to, if not by the expected one. */
-    static String loss(OutlookResult result, OutlookMonth month) {
+    static String loss(OutlookResult result, OutlookCourse.Month month) {
         if (result.expected().months().contains(month)) {
             return "";
         }
@@ -107,7 +103,7 @@ final class OutlookStory {
 
     /** How sure that is. */
     Statement interval() {
-        DripOnset onset = result.onset();
+        OutlookResult.DripOnset onset = result.onset();
         if (house.reliefValves().stream().noneMatch(ReliefValve::relieves)) {
             return plain("There is no working relief valve that could drip, and none that could save the tank.");
         }
@@ -142,7 +138,7 @@ final class OutlookStory {
 
     /** When to check and when to pump. */
     Statement care() {
-        ChargeLimit limit = result.limit();
+        OutlookResult.ChargeLimit limit = result.limit();
         PrechargeTarget target = PrechargeTarget.of(house).orElseThrow();
         if (!target.isAllowed()) {
             return plain("Do not charge the vessel to the supply pressure of ")
@@ -185,7 +181,7 @@ final class OutlookStory {
     }
 
     /** On what the loss of precharge rests. */
-    static Statement basis(PrechargeLossRange range) {
+    static Statement basis(PrechargeLoss.Range range) {
         Statement rate = plain("The vessel is assumed to lose ")
                 .then(share(range.expected().yearly()))
                 .then(" of its gauge pressure a year");
@@ -197,7 +193,7 @@ final class OutlookStory {
                         .then(share(range.fast().yearly()))
                         .then(")");
         return between.then(
-                range.equals(PrechargeLossRange.usual())
+                range.equals(PrechargeLoss.Range.usual())
                         ? ". The basis is weak: " + PrechargeLoss.SOURCE.text()
                                 + ", from memory. Two readings of the drained vessel, a year apart, are better; give their"
                                 + " result with --fade."
@@ -225,7 +221,7 @@ final class OutlookStory {
     }
 
     /** A month by its name and its year from now. */
-    static String month(OutlookMonth month) {
+    static String month(OutlookCourse.Month month) {
         return Moments.monthOf(month.dayOfYear()) + " of year " + (month.year() + 1);
     }
 

@@ -1,6 +1,5 @@
 package io.github.heatswell.narrative;
 
-import io.github.heatswell.sizing.SizedVessel;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.sizing.SizingTarget;
 import io.github.heatswell.study.SizeCertainty;
@@ -38,7 +37,7 @@ public record SizeAdvice(SizingResult sizing, HotWaterSystem house, Optional<Siz
      *
      * @return the vessel, or empty if none is needed, or none on sale is enough or sure enough
      */
-    public Optional<SizedVessel> recommended() {
+    public Optional<SizingResult.Vessel> recommended() {
         return certainty
                 .map(found -> found.advised()
                         .flatMap(advised -> sizing.nominal().stream()

@@ -6,7 +6,6 @@ import static io.github.heatswell.assessment.Statement.plain;
 
 import io.github.heatswell.assessment.Measure;
 import io.github.heatswell.assessment.Statement;
-import io.github.heatswell.sizing.SizedVessel;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.study.Share;
 import io.github.heatswell.study.SizeCertainty;
@@ -102,7 +101,7 @@ final class SizingStory {
         }
     }
 
-    private void take(SizedVessel vessel, List<Statement> said) {
+    private void take(SizingResult.Vessel vessel, List<Statement> said) {
         said.add(keeps("A", vessel));
         holds().ifPresent(said::add);
         if (!doubtful()) {
@@ -120,7 +119,7 @@ final class SizingStory {
                 .orElse(plain("In " + in)));
     }
 
-    private Statement keeps(String article, SizedVessel vessel) {
+    private Statement keeps(String article, SizingResult.Vessel vessel) {
         return plain(article + " vessel of ")
                 .then(volume(vessel.volume()))
                 .then(", precharged to ")
@@ -184,7 +183,7 @@ final class SizingStory {
     }
 
     private void noneOnSale(List<Statement> said) {
-        SizedVessel least = sizing.smallest().orElseThrow();
+        SizingResult.Vessel least = sizing.smallest().orElseThrow();
         said.add(plain("It takes a vessel of at least ")
                 .then(volume(least.volume()))
                 .then(", precharged to ")
@@ -246,7 +245,7 @@ final class SizingStory {
                 .then(advised);
     }
 
-    private static Measure margin(SizedVessel vessel) {
+    private static Measure margin(SizingResult.Vessel vessel) {
         return new Measure(Measure.Kind.PRESSURE_DIFFERENCE, vessel.margin());
     }
 

@@ -2,7 +2,6 @@ package io.github.heatswell.simulation;
 
 import io.github.heatswell.simulation.Modes.PressureRule;
 import io.github.heatswell.water.LiquidWater;
-import io.github.heatswell.water.WaterState;
 import java.util.Arrays;
 
 /**
@@ -54,8 +53,8 @@ final class Balance {
     private final ColdBranch branch;
     private final ReliefFlows relief;
     private final Tap tap;
-    private final WaterState cold = new WaterState();
-    private final WaterState hot = new WaterState();
+    private final LiquidWater.State cold = new LiquidWater.State();
+    private final LiquidWater.State hot = new LiquidWater.State();
     private final double referenceEnthalpy;
     private final double[] probe;
 

@@ -1,7 +1,7 @@
 package io.github.heatswell.simulation;
 
 import io.github.heatswell.simulation.Modes.Diaphragm;
-import io.github.heatswell.water.WaterState;
+import io.github.heatswell.water.LiquidWater;
 import java.util.Arrays;
 
 /**
@@ -30,7 +30,7 @@ final class ColdBranch {
      * @param cold the cold water at the state's pressure
      * @param coldRate how fast its temperature changes (K/s)
      */
-    void prepare(double[] y, Diaphragm diaphragm, WaterState cold, double coldRate) {
+    void prepare(double[] y, Diaphragm diaphragm, LiquidWater.State cold, double coldRate) {
         double p = y[StateVector.PRESSURE];
         volume = volume(y, diaphragm);
         double growth = plant.pipeGrowth + plant.airConstant / (p * p);

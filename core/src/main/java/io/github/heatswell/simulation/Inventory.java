@@ -1,7 +1,6 @@
 package io.github.heatswell.simulation;
 
 import io.github.heatswell.water.LiquidWater;
-import io.github.heatswell.water.WaterState;
 
 /**
  * Water and energy that a state holds, computed from its temperatures and pressure alone, and what a step of pressure
@@ -16,7 +15,7 @@ final class Inventory {
     private final LiquidWater water;
     private final TankColumn column;
     private final ColdBranch branch;
-    private final WaterState cold = new WaterState();
+    private final LiquidWater.State cold = new LiquidWater.State();
     private final double referenceEnthalpy;
     private final double[] probe;
 

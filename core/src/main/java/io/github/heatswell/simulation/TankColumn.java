@@ -1,7 +1,6 @@
 package io.github.heatswell.simulation;
 
 import io.github.heatswell.water.LiquidWater;
-import io.github.heatswell.water.WaterState;
 import java.util.Arrays;
 
 /**
@@ -31,7 +30,7 @@ final class TankColumn {
     private final int[] count;
     private final double[] share;
     private final double[] power;
-    private final WaterState[] states;
+    private final LiquidWater.State[] states;
     private final double[] temperature;
     private final double[] mass;
     private final double[] volume;
@@ -91,7 +90,7 @@ final class TankColumn {
         count = new int[layers];
         share = new double[layers];
         power = new double[layers];
-        states = new WaterState[layers];
+        states = new LiquidWater.State[layers];
         temperature = new double[layers];
         mass = new double[layers];
         volume = new double[layers];
@@ -103,7 +102,7 @@ final class TankColumn {
         warming = new Linear[layers];
         rates = new double[layers];
         for (int i = 0; i < layers; i++) {
-            states[i] = new WaterState();
+            states[i] = new LiquidWater.State();
             flow[i] = new Linear();
             warming[i] = new Linear();
         }
@@ -152,7 +151,7 @@ final class TankColumn {
     }
 
     private void prepareZone(int z, double p, double zoneTemperature) {
-        WaterState state = states[z];
+        LiquidWater.State state = states[z];
         water.evaluate(zoneTemperature, p, state);
         double size = shellSize(p, zoneTemperature);
         temperature[z] = zoneTemperature;

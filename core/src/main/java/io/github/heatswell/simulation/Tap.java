@@ -2,14 +2,13 @@ package io.github.heatswell.simulation;
 
 import io.github.heatswell.system.Draw;
 import io.github.heatswell.water.LiquidWater;
-import io.github.heatswell.water.WaterState;
 
 /** The open tap, and its share of hot water. Working memory of one run, not thread-safe. */
 final class Tap {
 
     private final LiquidWater water;
     private final double pressure;
-    private final WaterState mixed = new WaterState();
+    private final LiquidWater.State mixed = new LiquidWater.State();
     private Draw draw;
 
     /**

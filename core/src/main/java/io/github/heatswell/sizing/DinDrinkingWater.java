@@ -34,23 +34,23 @@ record DinDrinkingWater(double heaterVolume, double hotTemperature, double suppl
     }
 
     @Override
-    public FormulaResult size() {
+    public VesselFormula.Result size() {
         double n = share(hotTemperature);
         double pa = PressureUnit.BAR.fromSi(supplyGauge);
         double pe = PressureUnit.BAR.fromSi(highestGauge(reliefGauge));
         double volume = n * heaterVolume * (pa + 1) * (pe + 1) / ((pa + 0.8) * (pe - pa));
-        return new FormulaResult(
+        return new VesselFormula.Result(
                 "Vn = n Vsp (pa + 1)(pe + 1)/[(pa + 0.8)(pe - pa)], pe = 0.8 psv",
                 volume,
                 PrechargeRule.STATIC_LESS_FIFTH_BAR.at(Pressure.gauge(supplyGauge, PressureUnit.PASCAL)),
                 List.of(
-                        FormulaInput.given("Vsp", heaterVolume, "m3", "volume of the heater"),
-                        new FormulaInput("n", n, "", "expansion of the water from 10 degC", SOURCE),
-                        FormulaInput.given("t", hotTemperature, "K", "temperature the water is heated to"),
-                        FormulaInput.given("pa", pa, "bar", "static pressure of the supply, gauge"),
-                        FormulaInput.given(
+                        VesselFormula.Input.given("Vsp", heaterVolume, "m3", "volume of the heater"),
+                        new VesselFormula.Input("n", n, "", "expansion of the water from 10 degC", SOURCE),
+                        VesselFormula.Input.given("t", hotTemperature, "K", "temperature the water is heated to"),
+                        VesselFormula.Input.given("pa", pa, "bar", "static pressure of the supply, gauge"),
+                        VesselFormula.Input.given(
                                 "psv", PressureUnit.BAR.fromSi(reliefGauge), "bar", "relief set pressure, gauge"),
-                        new FormulaInput("pe", pe, "bar", "highest pressure, 0.8 psv, gauge", SOURCE)),
+                        new VesselFormula.Input("pe", pe, "bar", "highest pressure, 0.8 psv, gauge", SOURCE)),
                 SOURCE);
     }
 }

@@ -34,26 +34,27 @@ record EnHeating(double systemVolume, double hotTemperature, double prechargeGau
     }
 
     @Override
-    public FormulaResult size() {
+    public VesselFormula.Result size() {
         double e = percentage(hotTemperature);
         double p0 = PressureUnit.BAR.fromSi(prechargeGauge);
         double pe = PressureUnit.BAR.fromSi(highest(reliefGauge));
         double inverse = (pe + 1) / (pe - p0);
         double expansion = e / 100 * systemVolume;
         double volume = volume(expansion, inverse);
-        return new FormulaResult(
+        return new VesselFormula.Result(
                 "Vmin = (e Vs/100 + Vwr)(pe + 1)/(pe - p0), pe = psv - max(0.5 bar, 10 % psv)",
                 volume,
                 Pressure.gauge(prechargeGauge, PressureUnit.PASCAL),
                 List.of(
-                        FormulaInput.given("Vs", systemVolume, "m3", "volume of water"),
-                        FormulaInput.given("t", hotTemperature, "K", "temperature the water is heated to"),
-                        new FormulaInput("e", e, "%", "expansion of the water, 0.31 + 3.9e-4 t^2, t in degC", PARABOLA),
-                        new FormulaInput("Vwr", volume / inverse - expansion, "m3", "water reserve", SOURCE),
-                        FormulaInput.given("p0", p0, "bar", "gas pressure before filling, gauge"),
-                        FormulaInput.given(
+                        VesselFormula.Input.given("Vs", systemVolume, "m3", "volume of water"),
+                        VesselFormula.Input.given("t", hotTemperature, "K", "temperature the water is heated to"),
+                        new VesselFormula.Input(
+                                "e", e, "%", "expansion of the water, 0.31 + 3.9e-4 t^2, t in degC", PARABOLA),
+                        new VesselFormula.Input("Vwr", volume / inverse - expansion, "m3", "water reserve", SOURCE),
+                        VesselFormula.Input.given("p0", p0, "bar", "gas pressure before filling, gauge"),
+                        VesselFormula.Input.given(
                                 "psv", PressureUnit.BAR.fromSi(reliefGauge), "bar", "relief set pressure, gauge"),
-                        new FormulaInput("pe", pe, "bar", "highest pressure, gauge", SOURCE)),
+                        new VesselFormula.Input("pe", pe, "bar", "highest pressure, gauge", SOURCE)),
                 SOURCE);
     }
 

@@ -31,8 +31,8 @@ record HandCalculation(double tank, double growth, double cold, double hot, doub
         return new HandCalculation(house.tank().volume(), growth, cold, hot, setup.staticAbsolute(), setup.limit());
     }
 
-    NetExpansion growth(double linearExpansion) {
-        return new NetExpansion(
+    VesselFormula.NetExpansion growth(double linearExpansion) {
+        return new VesselFormula.NetExpansion(
                 tank, 1 / WATER.density(cold, fill), 1 / WATER.density(hot, fill), linearExpansion, hot - cold);
     }
 

@@ -6,7 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** See {@link VesselFormula#handbookAirInterface}. */
-record HandbookAirInterface(NetExpansion growth, double atmosphere, double fillAbsolute, double highestAbsolute)
+record HandbookAirInterface(
+        VesselFormula.NetExpansion growth, double atmosphere, double fillAbsolute, double highestAbsolute)
         implements VesselFormula {
 
     HandbookAirInterface {
@@ -17,12 +18,12 @@ record HandbookAirInterface(NetExpansion growth, double atmosphere, double fillA
     }
 
     @Override
-    public FormulaResult size() {
-        List<FormulaInput> inputs = new ArrayList<>(growth.inputs());
-        inputs.add(FormulaInput.given("Pa", atmosphere, "Pa abs", "air pressure when the tank is filled"));
-        inputs.add(FormulaInput.given("P1", fillAbsolute, "Pa abs", "pressure at the cold fill"));
-        inputs.add(FormulaInput.given("P2", highestAbsolute, "Pa abs", "highest pressure allowed"));
-        return new FormulaResult(
+    public VesselFormula.Result size() {
+        List<VesselFormula.Input> inputs = new ArrayList<>(growth.inputs());
+        inputs.add(VesselFormula.Input.given("Pa", atmosphere, "Pa abs", "air pressure when the tank is filled"));
+        inputs.add(VesselFormula.Input.given("P1", fillAbsolute, "Pa abs", "pressure at the cold fill"));
+        inputs.add(VesselFormula.Input.given("P2", highestAbsolute, "Pa abs", "highest pressure allowed"));
+        return new VesselFormula.Result(
                 "Vt = Vs [(v2/v1 - 1) - 3 a dT]/(Pa/P1 - Pa/P2)",
                 growth.volume() / (atmosphere / fillAbsolute - atmosphere / highestAbsolute),
                 Pressure.absolute(atmosphere, PressureUnit.PASCAL),

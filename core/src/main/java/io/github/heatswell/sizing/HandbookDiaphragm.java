@@ -7,7 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** See {@link VesselFormula#handbookDiaphragm}. */
-record HandbookDiaphragm(NetExpansion growth, double fillAbsolute, double highestAbsolute) implements VesselFormula {
+record HandbookDiaphragm(VesselFormula.NetExpansion growth, double fillAbsolute, double highestAbsolute)
+        implements VesselFormula {
 
     static final double LOWEST = 1e4;
     static final double HIGHEST = 5e6;
@@ -19,11 +20,11 @@ record HandbookDiaphragm(NetExpansion growth, double fillAbsolute, double highes
     }
 
     @Override
-    public FormulaResult size() {
-        List<FormulaInput> inputs = new ArrayList<>(growth.inputs());
-        inputs.add(FormulaInput.given("P1", fillAbsolute, "Pa abs", "pressure at the cold fill"));
-        inputs.add(FormulaInput.given("P2", highestAbsolute, "Pa abs", "highest pressure allowed"));
-        return new FormulaResult(
+    public VesselFormula.Result size() {
+        List<VesselFormula.Input> inputs = new ArrayList<>(growth.inputs());
+        inputs.add(VesselFormula.Input.given("P1", fillAbsolute, "Pa abs", "pressure at the cold fill"));
+        inputs.add(VesselFormula.Input.given("P2", highestAbsolute, "Pa abs", "highest pressure allowed"));
+        return new VesselFormula.Result(
                 "Vt = Vs [(v2/v1 - 1) - 3 a dT]/(1 - P1/P2)",
                 growth.volume() / VesselFormula.acceptanceFactor(fillAbsolute, highestAbsolute),
                 Pressure.absolute(fillAbsolute, PressureUnit.PASCAL),

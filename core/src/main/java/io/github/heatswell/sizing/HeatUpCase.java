@@ -9,7 +9,7 @@ import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.VolumeUnit;
 import io.github.heatswell.water.GibbsPolynomialWater;
-import io.github.heatswell.water.WaterState;
+import io.github.heatswell.water.LiquidWater;
 import java.time.Duration;
 import java.util.function.Consumer;
 
@@ -119,7 +119,7 @@ record HeatUpCase(HotWaterSystem house, Duration duration) {
     private static Duration heatUp(HotWaterSystem house) {
         Tank tank = house.tank();
         double hot = hotTemperature(house);
-        WaterState cold = GibbsPolynomialWater.instance()
+        LiquidWater.State cold = GibbsPolynomialWater.instance()
                 .stateAt(house.coldAtStart(), house.site().atmosphere());
         double capacity = tank.volume() * cold.density() * cold.heatCapacity();
         double output = house.heater().elements().stream()

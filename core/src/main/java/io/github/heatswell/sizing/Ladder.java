@@ -71,7 +71,7 @@ final class Ladder {
         step(effect, needed(without));
     }
 
-    SizingReconciliation end(FormulaResult formula) {
+    SizingReconciliation end(VesselFormula.Result formula) {
         return new SizingReconciliation(formula, top, terms, search.balances());
     }
 

@@ -101,11 +101,11 @@ final class Search {
     }
 
     /** A vessel with what a run says about it. */
-    SizedVessel tried(SizingProblem setup, NominalSize size) {
+    SizingResult.Vessel tried(SizingProblem setup, NominalSize size) {
         double peak = peak(setup, size.volume());
         Pressure precharge = setup.precharge();
         double test = setup.coldFill().house().tank().testPressureAbsolute(setup.atmosphere());
         boolean higher = peak >= test - TEST_PRESSURE_ACCURACY;
-        return new SizedVessel(size.volume(), precharge, peak, setup.limit() - peak, higher, size.price());
+        return new SizingResult.Vessel(size.volume(), precharge, peak, setup.limit() - peak, higher, size.price());
     }
 }

@@ -18,7 +18,8 @@ import java.util.Objects;
  *     volume of the formula, to rounding
  * @param balances those of all runs behind it
  */
-public record SizingReconciliation(FormulaResult formula, double simulated, List<Term> terms, Balances balances) {
+public record SizingReconciliation(
+        VesselFormula.Result formula, double simulated, List<Term> terms, Balances balances) {
 
     /**
      * Copies the terms.
@@ -133,7 +134,7 @@ public record SizingReconciliation(FormulaResult formula, double simulated, List
     public static SizingReconciliation fromHandbook(VesselSizing sizing, double linearExpansion) {
         Ladder ladder = Ladder.of(Objects.requireNonNull(sizing, "sizing").setup());
         HandCalculation book = ladder.book();
-        FormulaResult formula = VesselFormula.handbookDiaphragm(
+        VesselFormula.Result formula = VesselFormula.handbookDiaphragm(
                         book.growth(linearExpansion), book.fill(), book.highest())
                 .size();
         ladder.step(Effect.TANK_GROWTH, formula.volume());
@@ -157,7 +158,8 @@ public record SizingReconciliation(FormulaResult formula, double simulated, List
         double atmosphere = setup.atmosphere();
         double psv = valve.setPressure().gauge(atmosphere);
         HandCalculation book = HandCalculation.of(setup);
-        FormulaResult formula = VesselFormula.dinDrinkingWater(book.tank(), book.hot(), book.fill() - atmosphere, psv)
+        VesselFormula.Result formula = VesselFormula.dinDrinkingWater(
+                        book.tank(), book.hot(), book.fill() - atmosphere, psv)
                 .size();
         double highest = DinDrinkingWater.highestGauge(psv) + atmosphere;
         Ladder ladder = Ladder.of(setup);

@@ -23,8 +23,8 @@ public record SizingResult(
         Outcome outcome,
         SizingTarget target,
         Pressure supplyStatic,
-        Optional<SizedVessel> smallest,
-        List<SizedVessel> nominal,
+        Optional<Vessel> smallest,
+        List<Vessel> nominal,
         Optional<Pressure> lowerSupplyTo,
         Balances balances) {
 
@@ -66,9 +66,9 @@ public record SizingResult(
      *
      * @return the vessel, or empty if none of the sizes is, or none is needed
      */
-    public Optional<SizedVessel> smallestOnSale() {
+    public Optional<Vessel> smallestOnSale() {
         return outcome == Outcome.SIZED
-                ? nominal.stream().filter(SizedVessel::suffices).min((a, b) -> Double.compare(a.volume(), b.volume()))
+                ? nominal.stream().filter(Vessel::suffices).min((a, b) -> Double.compare(a.volume(), b.volume()))
                 : Optional.empty();
     }
 
@@ -90,5 +90,50 @@ public record SizingResult(
                                 .orElse(", and no lower supply pressure was found at which the largest size on sale"
                                         + " suffices.");
         };
+    }
+
+    /**
+     * A vessel with its simulated peak.
+     *
+     * @param volume the whole volume (m3)
+     * @param precharge the gas pressure to set with the water side empty
+     * @param peakAbsolute the highest pressure of the heat-up (Pa, absolute), at the height of the drain cock
+     * @param margin how far that is below the target (Pa, difference), negative if it is above
+     * @param higher whether the pressure would have risen further: the heat-up was not followed beyond the tank's test
+     *     pressure
+     * @param price what it costs, or empty if no price was given
+     */
+    public record Vessel(
+            double volume,
+            Pressure precharge,
+            double peakAbsolute,
+            double margin,
+            boolean higher,
+            Optional<NominalSize.Price> price) {
+
+        /**
+         * Checks that everything is there.
+         *
+         * @param volume the whole volume (m3)
+         * @param precharge the gas pressure to set with the water side empty
+         * @param peakAbsolute the highest pressure of the heat-up (Pa, absolute), at the height of the drain cock
+         * @param margin how far that is below the target (Pa, difference), negative if it is above
+         * @param higher whether the pressure would have risen further: the heat-up was not followed beyond the tank's test
+         *     pressure
+         * @param price what it costs, or empty if no price was given
+         */
+        public Vessel {
+            Objects.requireNonNull(precharge, "precharge");
+            Objects.requireNonNull(price, "price");
+        }
+
+        /**
+         * Whether the vessel keeps the peak within the target.
+         *
+         * @return true if the margin is not negative
+         */
+        public boolean suffices() {
+            return margin >= 0;
+        }
     }
 }

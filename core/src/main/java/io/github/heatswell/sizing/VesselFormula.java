@@ -1,5 +1,10 @@
 package io.github.heatswell.sizing;
 
+import io.github.heatswell.citation.Citation;
+import io.github.heatswell.units.Pressure;
+import java.util.List;
+import java.util.Objects;
+
 /**
  * A published formula for the size of an expansion vessel, with its numbers filled in. Formulas ignore the compliance
  * of tank and pipes, layers, and the acceptance limit; {@link VesselSizing} includes them, and
@@ -12,7 +17,7 @@ public sealed interface VesselFormula permits HandbookDiaphragm, HandbookAirInte
      *
      * @return the volume, the precharge, every input and the source
      */
-    FormulaResult size();
+    Result size();
 
     /**
      * The diaphragm tank of the handbook, {@code Vt = Vs [(v2/v1 - 1) - 3 a dT]/(1 - P1/P2)}: ASHRAE Handbook, HVAC
@@ -96,5 +101,139 @@ public sealed interface VesselFormula permits HandbookDiaphragm, HandbookAirInte
                     + highestAbsolute + " Pa (absolute)");
         }
         return 1 - fillAbsolute / highestAbsolute;
+    }
+
+    /**
+     * A number that went into a sizing formula.
+     *
+     * @param symbol its symbol in the formula
+     * @param value the number, in {@code unit}
+     * @param unit the unit the formula uses, empty for a pure number
+     * @param meaning what it is, in words
+     * @param source where it comes from
+     */
+    public record Input(String symbol, double value, String unit, String meaning, Citation source) {
+
+        /**
+         * Checks that everything is there.
+         *
+         * @param symbol its symbol in the formula
+         * @param value the number, in {@code unit}
+         * @param unit the unit the formula uses, empty for a pure number
+         * @param meaning what it is, in words
+         * @param source where it comes from
+         */
+        public Input {
+            Objects.requireNonNull(symbol, "symbol");
+            Objects.requireNonNull(unit, "unit");
+            Objects.requireNonNull(meaning, "meaning");
+            Objects.requireNonNull(source, "source");
+        }
+
+        /** A number the caller gave. */
+        static Input given(String symbol, double value, String unit, String meaning) {
+            return new Input(symbol, value, unit, meaning, Citation.given());
+        }
+    }
+
+    /**
+     * Result of a sizing formula, with everything needed to recompute it by hand.
+     *
+     * @param expression the formula, in the letters of the inputs
+     * @param volume the smallest whole volume of the vessel (m3), 0 or more
+     * @param precharge the gas pressure to set with the water side empty
+     * @param inputs every number that went in
+     * @param source where the formula comes from
+     */
+    public record Result(
+            String expression, double volume, Pressure precharge, List<VesselFormula.Input> inputs, Citation source) {
+
+        /**
+         * Checks that everything is there and copies the inputs.
+         *
+         * @param expression the formula, in the letters of the inputs
+         * @param volume the smallest whole volume of the vessel (m3), 0 or more
+         * @param precharge the gas pressure to set with the water side empty
+         * @param inputs every number that went in
+         * @param source where the formula comes from
+         */
+        public Result {
+            Objects.requireNonNull(expression, "expression");
+            Objects.requireNonNull(precharge, "precharge");
+            Objects.requireNonNull(source, "source");
+            inputs = List.copyOf(Objects.requireNonNull(inputs, "inputs"));
+        }
+    }
+
+    /**
+     * Net expansion of a system, the water's expansion minus the container's, as the handbook writes it:
+     * {@code Vs [(v2/v1 - 1) - 3 a dT]}. It is the excess volume of <em>hot</em> water; the volume entering a cold vessel
+     * is smaller by {@code v1/v2}.
+     *
+     * @param systemVolume Vs, the volume of water (m3), 1 mL to 10 000 m3
+     * @param coldSpecificVolume v1, specific volume of the cold water (m3/kg), 0.9e-3 to 1.2e-3
+     * @param hotSpecificVolume v2, specific volume of the hot water (m3/kg), v1 to 1.2e-3
+     * @param linearExpansion a, linear thermal expansion of the container (1/K), 0 to 1e-3
+     * @param warming dT, hot less cold temperature (K), 0 to 150
+     */
+    public record NetExpansion(
+            double systemVolume,
+            double coldSpecificVolume,
+            double hotSpecificVolume,
+            double linearExpansion,
+            double warming) {
+
+        /** Linear expansion of steel as the handbook rounds it, 6.5e-6 per degree Fahrenheit (1/K); from memory. */
+        public static final double HANDBOOK_STEEL = 6.5e-6 * 1.8;
+        /** Linear expansion of copper as the handbook rounds it, 9.5e-6 per degree Fahrenheit (1/K); from memory. */
+        public static final double HANDBOOK_COPPER = 9.5e-6 * 1.8;
+
+        /**
+         * Checks every number.
+         *
+         * @param systemVolume Vs, the volume of water (m3), 1 mL to 10 000 m3
+         * @param coldSpecificVolume v1, specific volume of the cold water (m3/kg), 0.9e-3 to 1.2e-3
+         * @param hotSpecificVolume v2, specific volume of the hot water (m3/kg), v1 to 1.2e-3
+         * @param linearExpansion a, linear thermal expansion of the container (1/K), 0 to 1e-3
+         * @param warming dT, hot less cold temperature (K), 0 to 150
+         * @throws IllegalArgumentException if a number is outside its range, or if the container outgrows the water
+         */
+        public NetExpansion {
+            Ranges.check("Vs", systemVolume, " m3", 1e-6, 1e4);
+            Ranges.check("v1", coldSpecificVolume, " m3/kg", 0.9e-3, 1.2e-3);
+            Ranges.check("v2", hotSpecificVolume, " m3/kg", coldSpecificVolume, 1.2e-3);
+            Ranges.check("a", linearExpansion, " 1/K", 0, 1e-3);
+            Ranges.check("dT", warming, " K", 0, 150);
+            if (hotSpecificVolume / coldSpecificVolume - 1 < 3 * linearExpansion * warming) {
+                throw new IllegalArgumentException("a: the container expands more than the water; no vessel is needed");
+            }
+        }
+
+        /**
+         * Growth of the water less that of the container, for each volume of cold water.
+         *
+         * @return {@code (v2/v1 - 1) - 3 a dT} (-), 0 or more
+         */
+        public double relative() {
+            return hotSpecificVolume / coldSpecificVolume - 1 - 3 * linearExpansion * warming;
+        }
+
+        /**
+         * Growth of the water less that of the container.
+         *
+         * @return the net expansion (m3), 0 or more
+         */
+        public double volume() {
+            return systemVolume * relative();
+        }
+
+        List<VesselFormula.Input> inputs() {
+            return List.of(
+                    VesselFormula.Input.given("Vs", systemVolume, "m3", "volume of water"),
+                    VesselFormula.Input.given("v1", coldSpecificVolume, "m3/kg", "specific volume of the cold water"),
+                    VesselFormula.Input.given("v2", hotSpecificVolume, "m3/kg", "specific volume of the hot water"),
+                    VesselFormula.Input.given("a", linearExpansion, "1/K", "linear thermal expansion of the container"),
+                    VesselFormula.Input.given("dT", warming, "K", "hot less cold temperature"));
+        }
     }
 }

@@ -66,9 +66,9 @@ public final class VesselSizing {
             return noVesselCan(search);
         }
         double volume = found.getAsDouble();
-        List<SizedVessel> nominal =
+        List<SizingResult.Vessel> nominal =
                 sizes.stream().map(size -> search.tried(setup, size)).toList();
-        Optional<SizedVessel> smallest = volume == 0
+        Optional<SizingResult.Vessel> smallest = volume == 0
                 ? Optional.empty()
                 : Optional.of(search.tried(setup, new NominalSize(volume, Optional.empty())));
         return new SizingResult(
@@ -87,7 +87,7 @@ public final class VesselSizing {
      * @param sized a vessel of the answer
      * @return its description
      */
-    public ExpansionVessel vessel(SizedVessel sized) {
+    public ExpansionVessel vessel(SizingResult.Vessel sized) {
         Objects.requireNonNull(sized, "sized");
         return setup.type().with(sized.volume(), sized.precharge());
     }

@@ -9,7 +9,7 @@
  *   SizingTarget target = SizingTarget.builder(house).vesselRating(Pressure.gauge(10, BAR)).build();
  *   VesselSizing sizing = VesselSizing.builder(house, target).precharge(PrechargeRule.STATIC).build();
  *   SizingResult result = sizing.size();
- *   SizingReconciliation why = SizingReconciliation.fromHandbook(sizing, NetExpansion.HANDBOOK_STEEL);
+ *   SizingReconciliation why = SizingReconciliation.fromHandbook(sizing, VesselFormula.NetExpansion.HANDBOOK_STEEL);
  * </pre>
  *
  * <p>{@link io.github.heatswell.sizing.PeakSurvey} shows the surroundings of the answer: the peaks over vessel volume and precharge, as a {@link io.github.heatswell.sizing.PeakMap}, with the line below which the relief valve drips.

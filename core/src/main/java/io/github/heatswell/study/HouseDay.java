@@ -18,7 +18,7 @@ import java.util.stream.Stream;
  * A house as the model of a study: it is simulated for a given time, and the answers are its highest and lowest
  * pressure, the relief valves' discharge and whether it met a hazard. The course of the run is not kept.
  */
-public final class HouseDay implements UncertainModel {
+public final class HouseDay implements Study.Model {
 
     /** The finding that compares what the plates of relief valve and tank say. */
     private static final String BY_PLATES = "relief-set-above-tank";
@@ -146,7 +146,7 @@ public final class HouseDay implements UncertainModel {
         try {
             return house.apply(values);
         } catch (IllegalArgumentException refused) {
-            throw new SampleFailedException(refused.getMessage(), refused);
+            throw new Study.SampleFailedException(refused.getMessage(), refused);
         }
     }
 }

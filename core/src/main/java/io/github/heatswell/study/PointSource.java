@@ -15,7 +15,7 @@ interface PointSource {
     double[] values(int run);
 
     /** One point for each run. */
-    static PointSource plain(List<UncertainInput> inputs, long seed) {
+    static PointSource plain(List<Study.Input> inputs, long seed) {
         ShiftedSobol points = new ShiftedSobol(inputs.size(), seed);
         return run -> {
             double[] point = points.at(run);
@@ -31,7 +31,7 @@ interface PointSource {
      * Runs for variance shares: for each pair of independent points A and B, the points A, B, and A with one coordinate
      * at a time taken from B; the number of inputs plus two in sequence.
      */
-    static PointSource crossed(List<UncertainInput> inputs, long seed) {
+    static PointSource crossed(List<Study.Input> inputs, long seed) {
         int count = inputs.size();
         ShiftedSobol points = new ShiftedSobol(2 * count, seed);
         return run -> {

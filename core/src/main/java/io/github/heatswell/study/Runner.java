@@ -44,7 +44,7 @@ final class Runner {
     private void calculate(int run, double[] values) {
         try {
             put(run, study.model().answers(values));
-        } catch (SampleFailedException | SimulationException failure) {
+        } catch (Study.SampleFailedException | SimulationException failure) {
             fail(run, failure.getMessage());
         }
     }

@@ -24,9 +24,9 @@ public final class Study {
     private static final int MAX_SAMPLES = 1_000_000;
     private static final int MAX_THREADS = 1024;
 
-    private final List<UncertainInput> inputs;
+    private final List<Input> inputs;
     private final List<String> outputs;
-    private final UncertainModel model;
+    private final Model model;
     private final int samples;
     private final long seed;
     private final int threads;
@@ -84,7 +84,7 @@ public final class Study {
      *
      * @return the inputs, at least one, in the order the model takes them
      */
-    public List<UncertainInput> inputs() {
+    public List<Input> inputs() {
         return inputs;
     }
 
@@ -124,7 +124,7 @@ public final class Study {
         return threads;
     }
 
-    UncertainModel model() {
+    Model model() {
         return model;
     }
 
@@ -138,9 +138,9 @@ public final class Study {
 
     /** Builds a {@link Study}. */
     public static final class Builder {
-        private final List<UncertainInput> inputs = new ArrayList<>();
+        private final List<Input> inputs = new ArrayList<>();
         private final List<String> outputs = new ArrayList<>();
-        private UncertainModel model;
+        private Model model;
         private int samples = 1024;
         private long seed = 1;
         private int threads = Runtime.getRuntime().availableProcessors();
@@ -158,7 +158,7 @@ public final class Study {
          * @throws IllegalArgumentException if the name is blank
          */
         public Builder input(String name, Distribution distribution) {
-            inputs.add(new UncertainInput(name, distribution));
+            inputs.add(new Input(name, distribution));
             return this;
         }
 
@@ -168,7 +168,7 @@ public final class Study {
          * @param values the inputs, in the order the model takes them
          * @return this builder
          */
-        public Builder inputs(List<UncertainInput> values) {
+        public Builder inputs(List<Input> values) {
             inputs.addAll(Objects.requireNonNull(values, "inputs"));
             return this;
         }
@@ -190,7 +190,7 @@ public final class Study {
          * @param value the model
          * @return this builder
          */
-        public Builder model(UncertainModel value) {
+        public Builder model(Model value) {
             model = Objects.requireNonNull(value, "model");
             return this;
         }
@@ -266,7 +266,7 @@ public final class Study {
                 throw new IllegalArgumentException(
                         "model: is missing; say what turns a value of each input into an answer for each output");
             }
-            unique("inputs", inputs.stream().map(UncertainInput::name).toList());
+            unique("inputs", inputs.stream().map(Input::name).toList());
             unique("outputs", outputs);
             return new Study(this);
         }
@@ -275,6 +275,73 @@ public final class Study {
             if (new HashSet<>(names).size() < names.size()) {
                 throw new IllegalArgumentException(field + ": two have the same name: " + String.join(", ", names));
             }
+        }
+    }
+
+    /**
+     * A number that is not known exactly.
+     *
+     * @param name what it is called, in tables and messages; not blank
+     * @param distribution how it is spread, in the unit the model expects
+     */
+    public record Input(String name, Distribution distribution) {
+
+        /**
+         * Checks that it has a name and a spread.
+         *
+         * @param name what it is called, in tables and messages; not blank
+         * @param distribution how it is spread, in the unit the model expects
+         * @throws IllegalArgumentException if the name is blank
+         */
+        public Input {
+            Objects.requireNonNull(distribution, "distribution");
+            if (Objects.requireNonNull(name, "name").isBlank()) {
+                throw new IllegalArgumentException("name: an uncertain input needs a name");
+            }
+        }
+    }
+
+    /** What is studied: a calculation that turns numbers into answers. It is called from several threads at once. */
+    @FunctionalInterface
+    public interface Model {
+
+        /**
+         * Calculates the answers to one set of numbers. The same numbers must give the same answers.
+         *
+         * @param values one value for each uncertain input, in the unit and the order of the inputs; the array is the model's
+         *     own
+         * @return one answer for each named output, in the unit its name says and in their order; NaN where this sample has
+         *     no such answer
+         * @throws SampleFailedException if these numbers have no answer at all; the study counts it and goes on
+         */
+        double[] answers(double[] values);
+    }
+
+    /**
+     * A sample of a study failed: its values describe no valid system. The study continues, counts the sample and reports
+     * the first such message.
+     */
+    public static final class SampleFailedException extends RuntimeException {
+
+        private static final long serialVersionUID = 1L;
+
+        /**
+         * Creates the exception.
+         *
+         * @param message why this sample has no answer, for the reader of the result
+         */
+        public SampleFailedException(String message) {
+            super(message);
+        }
+
+        /**
+         * Creates the exception for what something else found.
+         *
+         * @param message why this sample has no answer, for the reader of the result
+         * @param cause what was found
+         */
+        public SampleFailedException(String message, Throwable cause) {
+            super(message, cause);
         }
     }
 }

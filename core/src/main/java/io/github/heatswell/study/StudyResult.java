@@ -1,5 +1,6 @@
 package io.github.heatswell.study;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -19,7 +20,7 @@ public final class StudyResult {
      *
      * @return the inputs, in their order
      */
-    public List<UncertainInput> inputs() {
+    public List<Study.Input> inputs() {
         return study.inputs();
     }
 
@@ -88,7 +89,7 @@ public final class StudyResult {
      * @throws IndexOutOfBoundsException if there is no such input
      */
     public double[] inputValues(int input) {
-        UncertainInput wanted = inputs().get(input);
+        Study.Input wanted = inputs().get(input);
         PointSource.ShiftedSobol points = new PointSource.ShiftedSobol(inputs().size(), study.seed());
         double[] values = new double[completed()];
         for (int i = 0; i < values.length; i++) {
@@ -117,8 +118,8 @@ public final class StudyResult {
      * @return its quantiles and shares
      * @throws IndexOutOfBoundsException if there is no such output
      */
-    public OutputSpread spread(int output) {
-        return OutputSpread.of(runs.answers()[output], completed());
+    public Spread spread(int output) {
+        return Spread.of(runs.answers()[output], completed());
     }
 
     /**
@@ -148,6 +149,86 @@ public final class StudyResult {
     private void checkSample(int sample) {
         if (sample < 0 || sample >= completed()) {
             throw new IndexOutOfBoundsException("sample " + sample + " of " + completed());
+        }
+    }
+
+    /** Distribution of one output over the samples that have an answer. Immutable. */
+    public static final class Spread {
+
+        private final double[] sorted;
+
+        private Spread(double[] sorted) {
+            this.sorted = sorted;
+        }
+
+        /** The spread of the first {@code count} values, without those that are NaN. */
+        static Spread of(double[] values, int count) {
+            double[] answers = new double[count];
+            int answered = 0;
+            for (int i = 0; i < count; i++) {
+                if (!Double.isNaN(values[i])) {
+                    answers[answered++] = values[i] + 0.0; // makes -0.0 and 0.0 the same
+                }
+            }
+            double[] sorted = Arrays.copyOf(answers, answered);
+            Arrays.sort(sorted);
+            return new Spread(sorted);
+        }
+
+        /**
+         * How many samples have an answer.
+         *
+         * @return the number
+         */
+        public int answered() {
+            return sorted.length;
+        }
+
+        /**
+         * The mean.
+         *
+         * @return the mean, in the unit of the output; NaN without answers
+         */
+        public double mean() {
+            double sum = 0;
+            for (double value : sorted) {
+                sum += value;
+            }
+            return sum / sorted.length;
+        }
+
+        /**
+         * The value that a share of the answers does not exceed, interpolated between neighbours: with the n answers in order,
+         * that of place 1 + share (n - 1) (definition 7 of Hyndman and Fan, The American Statistician 50 (1996) 361; from
+         * memory).
+         *
+         * @param share the share (-), 0 to 1, such as 0.05 or 0.95
+         * @return the value, in the unit of the output; NaN without answers
+         * @throws IllegalArgumentException if the share is outside its range
+         */
+        public double quantile(double share) {
+            Checks.share(share);
+            if (sorted.length == 0) {
+                return Double.NaN;
+            }
+            double place = share * (sorted.length - 1);
+            int below = (int) place;
+            int above = Math.min(below + 1, sorted.length - 1);
+            return sorted[below] + (place - below) * (sorted[above] - sorted[below]);
+        }
+
+        /**
+         * The share of the answers that are larger than a threshold, as an estimate of the probability.
+         *
+         * @param threshold the threshold, in the unit of the output
+         * @return the share with its standard error
+         */
+        public Share above(double threshold) {
+            int count = 0;
+            for (double value : sorted) {
+                count += value > threshold ? 1 : 0;
+            }
+            return new Share(count, sorted.length);
         }
     }
 }

@@ -90,9 +90,9 @@ public final class UncertainHouse {
      *
      * @return the inputs, named after the quantities
      */
-    public List<UncertainInput> inputs() {
-        List<UncertainInput> inputs = new ArrayList<>();
-        deviations.forEach((quantity, deviation) -> inputs.add(new UncertainInput(quantity.label(), deviation)));
+    public List<Study.Input> inputs() {
+        List<Study.Input> inputs = new ArrayList<>();
+        deviations.forEach((quantity, deviation) -> inputs.add(new Study.Input(quantity.label(), deviation)));
         return inputs;
     }
 

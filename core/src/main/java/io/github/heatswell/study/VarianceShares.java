@@ -27,7 +27,7 @@ public final class VarianceShares {
      *
      * @return the inputs, in their order
      */
-    public List<UncertainInput> inputs() {
+    public List<Study.Input> inputs() {
         return study.inputs();
     }
 

@@ -2,8 +2,8 @@
  * Studies of uncertain numbers: how what is known only within limits spreads into the answers, and which of the numbers
  * matter.
  *
- * <p>An {@link io.github.heatswell.study.UncertainInput} has a {@link io.github.heatswell.study.Distribution}. A {@link
- * io.github.heatswell.study.Study} runs an {@link io.github.heatswell.study.UncertainModel} for many samples of the inputs,
+ * <p>An {@link io.github.heatswell.study.Study.Input} has a {@link io.github.heatswell.study.Distribution}. A {@link
+ * io.github.heatswell.study.Study} runs an {@link io.github.heatswell.study.Study.Model} for many samples of the inputs,
  * on several threads, and its {@link io.github.heatswell.study.StudyResult} tells the quantiles of each answer, how likely
  * it exceeds a threshold, and how it goes with each input. {@link io.github.heatswell.study.VarianceShares} say more about
  * the inputs, for many more runs.

@@ -129,7 +129,7 @@ public final class GibbsPolynomialWater implements LiquidWater {
         -0.120425138868
     };
 
-    private static final ValidityRange VALIDITY = new ValidityRange(273.15, 423.15, 611, 2.5e6);
+    private static final LiquidWater.ValidityRange VALIDITY = new LiquidWater.ValidityRange(273.15, 423.15, 611, 2.5e6);
     private static final GibbsPolynomialWater INSTANCE = new GibbsPolynomialWater();
 
     private GibbsPolynomialWater() {}
@@ -144,12 +144,12 @@ public final class GibbsPolynomialWater implements LiquidWater {
     }
 
     @Override
-    public ValidityRange validity() {
+    public LiquidWater.ValidityRange validity() {
         return VALIDITY;
     }
 
     @Override
-    public void evaluate(double temperature, double pressureAbsolute, WaterState into) {
+    public void evaluate(double temperature, double pressureAbsolute, LiquidWater.State into) {
         Isotherm isotherm = into.isotherm;
         if (isotherm.temperature != temperature) {
             isotherm.moveTo(temperature);
@@ -213,7 +213,7 @@ public final class GibbsPolynomialWater implements LiquidWater {
             hX = sumX;
         }
 
-        void evaluate(double pressureAbsolute, WaterState into) {
+        void evaluate(double pressureAbsolute, LiquidWater.State into) {
             double q = (pressureAbsolute - MIDDLE_PRESSURE) * Q_PER_PASCAL;
             double volume = a + q * (b + q * c);
             double volumeX = aX + q * (bX + q * cX);

@@ -100,7 +100,7 @@ public final class If97Region1 implements LiquidWater {
     /** Length of the working memory that an evaluation needs. */
     static final int WORKSPACE_LENGTH = TAU_POWER_ZERO + MAX_J + 1;
 
-    private static final ValidityRange VALIDITY = new ValidityRange(273.15, 623.15, 611, 100e6);
+    private static final LiquidWater.ValidityRange VALIDITY = new LiquidWater.ValidityRange(273.15, 623.15, 611, 100e6);
     private static final If97Region1 INSTANCE = new If97Region1();
 
     private If97Region1() {}
@@ -115,12 +115,12 @@ public final class If97Region1 implements LiquidWater {
     }
 
     @Override
-    public ValidityRange validity() {
+    public LiquidWater.ValidityRange validity() {
         return VALIDITY;
     }
 
     @Override
-    public void evaluate(double temperature, double pressureAbsolute, WaterState into) {
+    public void evaluate(double temperature, double pressureAbsolute, LiquidWater.State into) {
         double tau = T_STAR / temperature;
         double piBase = PI_SHIFT - pressureAbsolute / P_STAR;
         double tauBase = tau - TAU_SHIFT;

@@ -57,7 +57,8 @@ public final class Saturation {
      * @throws IllegalArgumentException if the temperature is NaN or outside its range
      */
     public static double pressureAbsolute(double temperature) {
-        ValidityRange.requireBetween("temperature", "K", temperature, MIN_TEMPERATURE, CRITICAL_TEMPERATURE);
+        LiquidWater.ValidityRange.requireBetween(
+                "temperature", "K", temperature, MIN_TEMPERATURE, CRITICAL_TEMPERATURE);
         double theta = temperature + N9 / (temperature - N10);
         double a = (theta + N1) * theta + N2;
         double b = (N3 * theta + N4) * theta + N5;
@@ -75,7 +76,8 @@ public final class Saturation {
      * @throws IllegalArgumentException if the pressure is NaN or outside its range
      */
     public static double temperature(double pressureAbsolute) {
-        ValidityRange.requireBetween("absolute pressure", "Pa", pressureAbsolute, MIN_PRESSURE, CRITICAL_PRESSURE);
+        LiquidWater.ValidityRange.requireBetween(
+                "absolute pressure", "Pa", pressureAbsolute, MIN_PRESSURE, CRITICAL_PRESSURE);
         double beta = Math.sqrt(Math.sqrt(pressureAbsolute / P_STAR));
         double e = (beta + N3) * beta + N6;
         double f = (N1 * beta + N4) * beta + N7;

@@ -12,9 +12,9 @@
  *   <li>{@link io.github.heatswell.water.If97Region1} is the industrial standard itself, IAPWS-IF97 region 1. It is the
  *       published, independent second formulation to check a result against, and it reaches to 350 &deg;C and 100 MPa.
  *   <li>{@link io.github.heatswell.water.Saturation} is the boiling line, IAPWS-IF97 region 4: where liquid ends.
- *   <li>{@link io.github.heatswell.water.WaterState} receives all properties of one state at once, without allocation,
+ *   <li>{@link io.github.heatswell.water.LiquidWater.State} receives all properties of one state at once, without allocation,
  *       for the inner loop of a solver.
- *   <li>{@link io.github.heatswell.water.ValidityRange} says where a formulation holds.
+ *   <li>{@link io.github.heatswell.water.LiquidWater.ValidityRange} says where a formulation holds.
  * </ul>
  *
  * <h2>Conventions</h2>
@@ -66,7 +66,7 @@
  *
  * The single-property methods and {@link io.github.heatswell.water.LiquidWater#stateAt stateAt} check their arguments
  * and are for set-up, sizing, reports and experiments. {@link io.github.heatswell.water.LiquidWater#evaluate evaluate}
- * fills a {@link io.github.heatswell.water.WaterState} you keep, neither checks nor throws nor allocates, and is for a
+ * fills a {@link io.github.heatswell.water.LiquidWater.State} you keep, neither checks nor throws nor allocates, and is for a
  * solver's right-hand side:
  *
  * <pre>{@code
@@ -75,7 +75,7 @@
  * double hot = water.density(333.15, 300_000);             // 60 degrees Celsius
  * double growth = cold / hot - 1;                          // 0.0168 of the cold volume
  *
- * WaterState state = new WaterState();                     // once, before the loop
+ * LiquidWater.State state = new LiquidWater.State();       // once, before the loop
  * water.evaluate(333.15, 300_000, state);
  * double risePerKelvin = state.expansivity() / state.compressibility(); // Pa/K in a rigid container
  * }</pre>

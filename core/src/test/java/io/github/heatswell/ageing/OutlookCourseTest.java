@@ -25,14 +25,14 @@ class OutlookCourseTest {
     private static final HotWaterSystem HOUSE =
             Houses.lodge(4, 60).vessel(Houses.vessel(12, 3.5)).build();
 
-    private static OutlookMonth month(int number, double relievedDaily, Event.Kind alarm) {
-        return new OutlookMonth(
+    private static OutlookCourse.Month month(int number, double relievedDaily, Event.Kind alarm) {
+        return new OutlookCourse.Month(
                 number, number / 12.0, 15, 3e5, 6e5 + number, relievedDaily, Optional.ofNullable(alarm));
     }
 
     /** Months that drip by 1 L a day where a letter is not a point: h ends in a hazard, w exceeds the working pressure. */
     private static OutlookCourse course(String pattern) {
-        List<OutlookMonth> months = new ArrayList<>();
+        List<OutlookCourse.Month> months = new ArrayList<>();
         for (int i = 0; i < pattern.length(); i++) {
             char letter = pattern.charAt(i);
             Event.Kind alarm = switch (letter) {
@@ -100,7 +100,8 @@ class OutlookCourseTest {
         assertTrue(gravest(found, "...", "..x", "...").isEmpty());
     }
 
-    private static Optional<OutlookMonth> gravest(OutlookResult from, String expected, String slow, String fast) {
+    private static Optional<OutlookCourse.Month> gravest(
+            OutlookResult from, String expected, String slow, String fast) {
         return new OutlookResult(
                         1,
                         course(expected),
@@ -137,15 +138,15 @@ class OutlookCourseTest {
 
     @Test
     void ratesBetweenTheSlowestAndTheFastest() {
-        PrechargeLossRange fading =
-                new PrechargeLossRange(new PrechargeLoss(0.1), new PrechargeLoss(0.025), new PrechargeLoss(0.4));
+        PrechargeLoss.Range fading =
+                new PrechargeLoss.Range(new PrechargeLoss(0.1), new PrechargeLoss(0.025), new PrechargeLoss(0.4));
         assertEquals(0.025, fading.quantile(0).yearly(), 1e-12);
         assertEquals(0.05, fading.quantile(0.25).yearly(), 1e-12);
         assertEquals(0.1, fading.quantile(0.5).yearly(), 1e-12);
         assertEquals(0.2, fading.quantile(0.75).yearly(), 1e-12);
         assertEquals(0.4, fading.quantile(1).yearly(), 1e-12);
-        PrechargeLossRange tight =
-                new PrechargeLossRange(new PrechargeLoss(0.1), new PrechargeLoss(0), new PrechargeLoss(0.4));
+        PrechargeLoss.Range tight =
+                new PrechargeLoss.Range(new PrechargeLoss(0.1), new PrechargeLoss(0), new PrechargeLoss(0.4));
         assertEquals(0.05, tight.quantile(0.25).yearly(), 1e-12, "even in the rate itself");
     }
 }

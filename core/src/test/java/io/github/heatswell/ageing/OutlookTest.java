@@ -52,7 +52,7 @@ class OutlookTest {
     private static Outlook.Builder known(HotWaterSystem house) {
         return Outlook.builder(house, RUN)
                 .years(6)
-                .fading(PrechargeLossRange.exactly(LOSS))
+                .fading(PrechargeLoss.Range.exactly(LOSS))
                 .uncertain(List.of(), values -> house)
                 .sampled(study -> study.samples(16));
     }
@@ -84,14 +84,14 @@ class OutlookTest {
     @Test
     void monthsFollowTheLawAndTheSeasons() {
         OutlookResult found = known(lodge(12, 3.5)).build().simulate();
-        List<OutlookMonth> months = found.expected().months();
+        List<OutlookCourse.Month> months = found.expected().months();
         assertEquals(72, months.size());
-        for (OutlookMonth month : months) {
+        for (OutlookCourse.Month month : months) {
             assertEquals(month.number() / 12.0, month.years(), 1 / 12.0); // somewhere in its month
             assertEquals(LOSS.left(3.5e5, 4e5, month.years()), month.prechargeGauge(), 1); // rounding
         }
         for (int month = 12; month < months.size(); month++) {
-            OutlookMonth before = months.get(month - 12);
+            OutlookCourse.Month before = months.get(month - 12);
             assertEquals(before.dayOfYear(), months.get(month).dayOfYear(), "months have the same days each year");
             assertTrue(
                     months.get(month).peakGauge() >= before.peakGauge() - 200, // root finding at an open valve
@@ -102,8 +102,8 @@ class OutlookTest {
     /** Contract: winter's water is colder and grows more. */
     @Test
     void winterPeaksHigher() {
-        List<OutlookMonth> months = known(lodge(12, 3.5))
-                .fading(PrechargeLossRange.exactly(new PrechargeLoss(0)))
+        List<OutlookCourse.Month> months = known(lodge(12, 3.5))
+                .fading(PrechargeLoss.Range.exactly(new PrechargeLoss(0)))
                 .build()
                 .simulate()
                 .expected()
@@ -137,8 +137,8 @@ class OutlookTest {
         HotWaterSystem house = lodge(12, 3.5);
         OutlookResult found = known(house).build().simulate();
         double limit = found.limit().lowestGauge().orElseThrow();
-        OutlookMonth first = found.expected().firstDripping().orElseThrow();
-        List<OutlookMonth> dry = found.expected().months().stream()
+        OutlookCourse.Month first = found.expected().firstDripping().orElseThrow();
+        List<OutlookCourse.Month> dry = found.expected().months().stream()
                 .filter(month -> !month.drips() && month.dayOfYear() == first.dayOfYear())
                 .toList();
         assertTrue(first.prechargeGauge() < limit);
@@ -153,9 +153,9 @@ class OutlookTest {
     void thePumpFollowsTheRuleOfTheFindings() {
         for (double precharge : new double[] {3.5, 4}) {
             HotWaterSystem house = lodge(12, precharge);
-            ChargeLimit limit = known(house).build().simulate().limit();
+            OutlookResult.ChargeLimit limit = known(house).build().simulate().limit();
             PrechargeTarget rule = PrechargeTarget.of(house).orElseThrow();
-            double safe = limit.lowestGauge().orElseThrow() + ChargeLimit.MARGIN;
+            double safe = limit.lowestGauge().orElseThrow() + OutlookResult.ChargeLimit.MARGIN;
             assertTrue(safe < rule.tooLowGauge());
             assertEquals(rule.tooLowGauge(), limit.rechargeBelowGauge().orElseThrow());
             assertEquals(rule.pumpToGauge(), limit.pumpToGauge().orElseThrow());
@@ -184,7 +184,7 @@ class OutlookTest {
                 .vessel(house.vessel().orElseThrow().toBuilder().body(body).build())
                 .build();
         assertFalse(PrechargeTarget.of(weak).orElseThrow().isAllowed());
-        ChargeLimit limit = known(weak).build().simulate().limit();
+        OutlookResult.ChargeLimit limit = known(weak).build().simulate().limit();
         assertEquals(OptionalDouble.empty(), limit.pumpToGauge());
         assertEquals(OptionalDouble.empty(), limit.rechargeBelowGauge());
     }
@@ -194,7 +194,7 @@ class OutlookTest {
     void anOverchargedVesselDripsAtBothEnds() {
         OutlookResult found = known(lodge(14, 6.2)).years(15).build().simulate();
         assertEquals(0, found.expected().firstDripping().orElseThrow().number());
-        OutlookMonth again = found.expected().drippingAgain().orElseThrow();
+        OutlookCourse.Month again = found.expected().drippingAgain().orElseThrow();
         assertTrue(again.prechargeGauge() < 4e5, "the second time too little gas is left");
         assertEquals(OptionalDouble.empty(), found.limit().lowestGauge());
         assertEquals(OptionalDouble.empty(), found.checkEvery());
@@ -212,10 +212,13 @@ class OutlookTest {
         assertEquals(0.014, courses.get(1).vesselVolume());
         for (int i = 1; i < courses.size(); i++) {
             assertTrue(courses.get(i).relieved() < courses.get(i - 1).relieved());
-            assertTrue(courses.get(i).firstDripping().map(OutlookMonth::number).orElse(999)
+            assertTrue(courses.get(i)
+                            .firstDripping()
+                            .map(OutlookCourse.Month::number)
+                            .orElse(999)
                     > courses.get(i - 1)
                             .firstDripping()
-                            .map(OutlookMonth::number)
+                            .map(OutlookCourse.Month::number)
                             .orElse(999));
         }
         double sum = 0;
@@ -229,14 +232,14 @@ class OutlookTest {
     @Test
     void uncertaintyMakesAnInterval() {
         HotWaterSystem house = lodge(12, 3.5);
-        Function<Integer, DripOnset> onset = threads -> Outlook.builder(house, RUN)
+        Function<Integer, OutlookResult.DripOnset> onset = threads -> Outlook.builder(house, RUN)
                 .years(10)
                 .sampled(study -> study.samples(32).threads(threads))
                 .build()
                 .simulate()
                 .onset();
-        DripOnset one = onset.apply(1);
-        DripOnset three = onset.apply(3);
+        OutlookResult.DripOnset one = onset.apply(1);
+        OutlookResult.DripOnset three = onset.apply(3);
         double early = one.early().orElseThrow();
         assertTrue(early < one.middle().orElseThrow());
         assertEquals(one.early(), three.early());
@@ -251,9 +254,9 @@ class OutlookTest {
     @Test
     void theMainsSwingsWithTheSeasons() {
         HotWaterSystem house = lodge(12, 3.5);
-        List<OutlookMonth> even =
+        List<OutlookCourse.Month> even =
                 known(house).years(1).build().simulate().expected().months();
-        List<OutlookMonth> swung = known(house)
+        List<OutlookCourse.Month> swung = known(house)
                 .years(1)
                 .mainsSwing(1e5)
                 .build()
@@ -273,10 +276,10 @@ class OutlookTest {
         HotWaterSystem house =
                 Houses.lodge(4, 60).vessel(Houses.vessel(12, 3.9)).build();
         OutlookResult found = known(house).years(10).build().simulate();
-        OutlookMonth month = found.gravest().orElseThrow();
+        OutlookCourse.Month month = found.gravest().orElseThrow();
         assertTrue(month.isHazard(), "without a relief valve a vessel without gas is none");
         assertEquals(Event.Kind.TEST_PRESSURE_REACHED, month.alarm().orElseThrow());
-        OutlookMonth first = found.expected().months().stream()
+        OutlookCourse.Month first = found.expected().months().stream()
                 .filter(each -> each.alarm().isPresent())
                 .findFirst()
                 .orElseThrow();

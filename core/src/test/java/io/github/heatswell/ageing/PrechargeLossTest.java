@@ -58,7 +58,7 @@ class PrechargeLossTest {
     /** Contract. */
     @Test
     void halfOfTheVesselsFadeMoreSlowlyThanExpected() {
-        PrechargeLossRange usual = PrechargeLossRange.usual();
+        PrechargeLoss.Range usual = PrechargeLoss.Range.usual();
         assertEquals(PrechargeLoss.LOW, usual.quantile(0).yearly());
         assertEquals(PrechargeLoss.USUAL, usual.quantile(0.5).yearly());
         assertEquals(PrechargeLoss.HIGH, usual.quantile(1).yearly());
@@ -66,8 +66,8 @@ class PrechargeLossTest {
                 Math.sqrt(PrechargeLoss.LOW * PrechargeLoss.USUAL),
                 usual.quantile(0.25).yearly(),
                 1e-12); // rounding
-        PrechargeLossRange maybeNone =
-                new PrechargeLossRange(new PrechargeLoss(0.2), new PrechargeLoss(0), new PrechargeLoss(0.2));
+        PrechargeLoss.Range maybeNone =
+                new PrechargeLoss.Range(new PrechargeLoss(0.2), new PrechargeLoss(0), new PrechargeLoss(0.2));
         assertEquals(0.1, maybeNone.quantile(0.25).yearly());
         assertEquals(0.2, maybeNone.quantile(0.9).yearly());
     }
@@ -86,7 +86,7 @@ class PrechargeLossTest {
     void refusesRatesInAnotherOrder() {
         PrechargeLoss low = new PrechargeLoss(0.1);
         PrechargeLoss high = new PrechargeLoss(0.2);
-        assertThrows(IllegalArgumentException.class, () -> new PrechargeLossRange(low, high, high));
-        assertThrows(IllegalArgumentException.class, () -> new PrechargeLossRange(high, low, low));
+        assertThrows(IllegalArgumentException.class, () -> new PrechargeLoss.Range(low, high, high));
+        assertThrows(IllegalArgumentException.class, () -> new PrechargeLoss.Range(high, low, low));
     }
 }

@@ -74,7 +74,8 @@ class CheckDetailsTest {
                 .findFirst()
                 .orElseThrow()
                 .time();
-        Reading reading = sheet(house).reading(ReadingKind.AFTER_DRAW).orElseThrow();
+        CheckSheet.Reading reading =
+                sheet(house).reading(CheckSheet.Reading.Kind.AFTER_DRAW).orElseThrow();
         assertEquals(Math.max(0, closes - CLOSED), reading.time(), 1e-3); // s, where the solver locates an event
         assertTrue(reading.time() > 0 && reading.time() < 60, reading.toString());
     }
@@ -97,7 +98,8 @@ class CheckDetailsTest {
                         .water(9, TemperatureUnit.CELSIUS)
                         .build())
                 .build();
-        Reading peak = sheet(house).reading(ReadingKind.PEAK).orElseThrow();
+        CheckSheet.Reading peak =
+                sheet(house).reading(CheckSheet.Reading.Kind.PEAK).orElseThrow();
         assertEquals(4.5e5, peak.expectedGauge(), 1); // Pa
         assertEquals(600, peak.time(), 1e-9); // a minute's sample
     }
@@ -117,30 +119,30 @@ class CheckDetailsTest {
 
     @Test
     void gaugeHasASpanAndAClass() {
-        assertEquals(100e5 * 0.1, new PressureGauge(100e5, 10).error(), 1e-9); // rounding
-        assertEquals(6e5 * 0.025, new PressureGauge(6e5, 2.5).error(), 1e-9); // rounding
-        assertThrows(IllegalArgumentException.class, () -> new PressureGauge(100.001e5, 1.6));
-        assertThrows(IllegalArgumentException.class, () -> new PressureGauge(10e5, 10.001));
-        assertThrows(IllegalArgumentException.class, () -> new PressureGauge(10e5, 0));
+        assertEquals(100e5 * 0.1, new UncertainCheck.Gauge(100e5, 10).error(), 1e-9); // rounding
+        assertEquals(6e5 * 0.025, new UncertainCheck.Gauge(6e5, 2.5).error(), 1e-9); // rounding
+        assertThrows(IllegalArgumentException.class, () -> new UncertainCheck.Gauge(100.001e5, 1.6));
+        assertThrows(IllegalArgumentException.class, () -> new UncertainCheck.Gauge(10e5, 10.001));
+        assertThrows(IllegalArgumentException.class, () -> new UncertainCheck.Gauge(10e5, 0));
     }
 
     /** A band that lies to one side of the expected reading widens to that side only, but for the gauge's error. */
     @Test
     void bandIsThatOfTheHouseAndOfTheGauge() {
-        Reading reading = new Reading(ReadingKind.PEAK, 5e5, 100);
-        ToleratedReading above = new ToleratedReading(reading, 5.1e5, 5.4e5, 0.3e5, 99);
+        CheckSheet.Reading reading = new CheckSheet.Reading(CheckSheet.Reading.Kind.PEAK, 5e5, 100);
+        UncertainCheck.ToleratedReading above = new UncertainCheck.ToleratedReading(reading, 5.1e5, 5.4e5, 0.3e5, 99);
         assertEquals(4.7e5, above.lowest(), 1e-6); // rounding
         assertEquals(5.5e5, above.highest(), 1e-6); // 3, 4, 5
         assertTrue(above.agrees(above.lowest()) && above.agrees(above.highest()));
         assertFalse(above.agrees(above.lowest() - 1) || above.agrees(above.highest() + 1));
-        assertEquals(ReadingKind.PEAK.when(), reading.when());
+        assertEquals(CheckSheet.Reading.Kind.PEAK.when(), reading.when());
     }
 
     @Test
     void kindsAreToldApart() {
         Set<String> ids = new HashSet<>();
         Set<String> moments = new HashSet<>();
-        for (ReadingKind kind : ReadingKind.values()) {
+        for (CheckSheet.Reading.Kind kind : CheckSheet.Reading.Kind.values()) {
             assertTrue(kind.id().matches("[a-z0-9]+(-[a-z0-9]+)+|peak") && ids.add(kind.id()), kind.id());
             assertTrue(!kind.when().isBlank() && moments.add(kind.when()), kind.when());
         }

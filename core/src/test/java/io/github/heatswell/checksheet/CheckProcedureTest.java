@@ -46,7 +46,7 @@ class CheckProcedureTest {
 
     private static final double PASCAL = 1; // the last step of a run and the solver's tolerance
 
-    private static double gauge(CheckSheet sheet, ReadingKind kind) {
+    private static double gauge(CheckSheet sheet, CheckSheet.Reading.Kind kind) {
         return sheet.reading(kind).orElseThrow().expectedGauge();
     }
 
@@ -77,20 +77,21 @@ class CheckProcedureTest {
         RunResult heatUp = byHand(house, Duration.ofMillis((long)
                 (1000 * run.first(Event.Kind.HEATER_OFF).orElseThrow().time())));
 
-        assertEquals(4.2e5, gauge(sheet, ReadingKind.COLD_STATIC), PASCAL);
-        assertEquals(4.2e5, gauge(sheet, ReadingKind.AFTER_DRAW), PASCAL);
-        assertEquals(at(run, 480 + 900), gauge(sheet, ReadingKind.QUARTER_HOUR), PASCAL);
-        assertEquals(at(run, 480 + 1800), gauge(sheet, ReadingKind.HALF_HOUR), PASCAL);
-        assertEquals(at(run, 480 + 36_000), gauge(sheet, ReadingKind.NEXT_MORNING), PASCAL);
+        assertEquals(4.2e5, gauge(sheet, CheckSheet.Reading.Kind.COLD_STATIC), PASCAL);
+        assertEquals(4.2e5, gauge(sheet, CheckSheet.Reading.Kind.AFTER_DRAW), PASCAL);
+        assertEquals(at(run, 480 + 900), gauge(sheet, CheckSheet.Reading.Kind.QUARTER_HOUR), PASCAL);
+        assertEquals(at(run, 480 + 1800), gauge(sheet, CheckSheet.Reading.Kind.HALF_HOUR), PASCAL);
+        assertEquals(at(run, 480 + 36_000), gauge(sheet, CheckSheet.Reading.Kind.NEXT_MORNING), PASCAL);
         assertEquals(
                 run.gauge(heatUp.extremes().highestPressure().value()),
-                gauge(sheet, ReadingKind.PEAK),
+                gauge(sheet, CheckSheet.Reading.Kind.PEAK),
                 20); // Pa, a millisecond of heating
         assertTrue(sheet.heatUp().finished());
         assertEquals(run.totals().relieved(), sheet.drips().volume(), 1e-12);
         assertEquals(run.extremes().highestTemperature().value(), sheet.heatUp().hottest(), 1e-9);
         assertEquals(6, sheet.readings().size());
-        assertTrue(gauge(sheet, ReadingKind.QUARTER_HOUR) < gauge(sheet, ReadingKind.HALF_HOUR));
+        assertTrue(
+                gauge(sheet, CheckSheet.Reading.Kind.QUARTER_HOUR) < gauge(sheet, CheckSheet.Reading.Kind.HALF_HOUR));
     }
 
     private static double at(RunResult run, int seconds) {
@@ -109,7 +110,10 @@ class CheckProcedureTest {
                 run.first(Event.Kind.RELIEF_OPENED).orElseThrow().time() - 480,
                 sheet.drips().firstAfter().orElseThrow(),
                 1e-3);
-        assertEquals(7e5, gauge(sheet, ReadingKind.PEAK), 0.05e5); // where the valve opens, and it opens at 7 bar
+        assertEquals(
+                7e5,
+                gauge(sheet, CheckSheet.Reading.Kind.PEAK),
+                0.05e5); // where the valve opens, and it opens at 7 bar
         assertEquals(0, sheet.drips().whenCold());
     }
 
@@ -146,7 +150,7 @@ class CheckProcedureTest {
         double later =
                 closing + 4500 * 900 / (mass * water.stateAt(closing, cold).heatCapacity());
         double[] temperatures = {later, 333.15};
-        ReadingKind[] kinds = {ReadingKind.QUARTER_HOUR, ReadingKind.PEAK};
+        CheckSheet.Reading.Kind[] kinds = {CheckSheet.Reading.Kind.QUARTER_HOUR, CheckSheet.Reading.Kind.PEAK};
         for (int i = 0; i < 2; i++) {
             double low = cold;
             double high = 15e5;
@@ -163,10 +167,11 @@ class CheckProcedureTest {
             double tolerance = i == 0 ? 0.003 * (low - cold) : 10; // heat capacity changes by 0.2 %; 10 Pa: last step
             assertEquals(expected, gauge(sheet, kinds[i]), tolerance);
         }
-        assertEquals(cold - 101_325, gauge(sheet, ReadingKind.COLD_STATIC), PASCAL);
-        assertEquals(cold - 101_325, gauge(sheet, ReadingKind.AFTER_DRAW), PASCAL);
+        assertEquals(cold - 101_325, gauge(sheet, CheckSheet.Reading.Kind.COLD_STATIC), PASCAL);
+        assertEquals(cold - 101_325, gauge(sheet, CheckSheet.Reading.Kind.AFTER_DRAW), PASCAL);
         // no loss: the pressure of the peak stays
-        assertEquals(gauge(sheet, ReadingKind.PEAK), gauge(sheet, ReadingKind.NEXT_MORNING), 10);
+        assertEquals(
+                gauge(sheet, CheckSheet.Reading.Kind.PEAK), gauge(sheet, CheckSheet.Reading.Kind.NEXT_MORNING), 10);
     }
 
     /** Validation: behind an open connection every reading is that of the mains at that moment. */
@@ -184,12 +189,16 @@ class CheckProcedureTest {
         CheckSheet sheet = sheet(house);
 
         double perSecond = 2e5 / (6 * 3600);
-        assertEquals(4e5 - 600 * perSecond, gauge(sheet, ReadingKind.COLD_STATIC), PASCAL);
-        assertEquals(4e5 - 480 * perSecond, gauge(sheet, ReadingKind.AFTER_DRAW), PASCAL);
-        assertEquals(4e5 - (480 + 900) * perSecond, gauge(sheet, ReadingKind.QUARTER_HOUR), PASCAL);
-        assertEquals(4e5 - 480 * perSecond, gauge(sheet, ReadingKind.PEAK), PASCAL);
-        assertEquals(0, sheet.reading(ReadingKind.PEAK).orElseThrow().time(), 1e-9);
-        assertEquals(2e5 + (480 + 36_000 - 21_600) * perSecond / 2, gauge(sheet, ReadingKind.NEXT_MORNING), PASCAL);
+        assertEquals(4e5 - 600 * perSecond, gauge(sheet, CheckSheet.Reading.Kind.COLD_STATIC), PASCAL);
+        assertEquals(4e5 - 480 * perSecond, gauge(sheet, CheckSheet.Reading.Kind.AFTER_DRAW), PASCAL);
+        assertEquals(4e5 - (480 + 900) * perSecond, gauge(sheet, CheckSheet.Reading.Kind.QUARTER_HOUR), PASCAL);
+        assertEquals(4e5 - 480 * perSecond, gauge(sheet, CheckSheet.Reading.Kind.PEAK), PASCAL);
+        assertEquals(
+                0, sheet.reading(CheckSheet.Reading.Kind.PEAK).orElseThrow().time(), 1e-9);
+        assertEquals(
+                2e5 + (480 + 36_000 - 21_600) * perSecond / 2,
+                gauge(sheet, CheckSheet.Reading.Kind.NEXT_MORNING),
+                PASCAL);
         assertFalse(sheet.drips().expected());
     }
 
@@ -213,9 +222,9 @@ class CheckProcedureTest {
                 .build();
         CheckSheet sheet = sheet(house);
 
-        assertEquals(3.4e5, gauge(sheet, ReadingKind.COLD_STATIC), PASCAL);
-        assertEquals(3.4e5, gauge(sheet, ReadingKind.AFTER_DRAW), PASCAL);
-        assertTrue(gauge(sheet, ReadingKind.PEAK) > 3.5e5);
+        assertEquals(3.4e5, gauge(sheet, CheckSheet.Reading.Kind.COLD_STATIC), PASCAL);
+        assertEquals(3.4e5, gauge(sheet, CheckSheet.Reading.Kind.AFTER_DRAW), PASCAL);
+        assertTrue(gauge(sheet, CheckSheet.Reading.Kind.PEAK) > 3.5e5);
     }
 
     @Test
@@ -224,9 +233,9 @@ class CheckProcedureTest {
 
         assertEquals(
                 Event.Kind.TEST_PRESSURE_REACHED, sheet.hazard().orElseThrow().kind());
-        assertTrue(sheet.reading(ReadingKind.AFTER_DRAW).isPresent());
-        assertTrue(sheet.reading(ReadingKind.PEAK).isEmpty());
-        assertTrue(sheet.reading(ReadingKind.NEXT_MORNING).isEmpty());
+        assertTrue(sheet.reading(CheckSheet.Reading.Kind.AFTER_DRAW).isPresent());
+        assertTrue(sheet.reading(CheckSheet.Reading.Kind.PEAK).isEmpty());
+        assertTrue(sheet.reading(CheckSheet.Reading.Kind.NEXT_MORNING).isEmpty());
         assertFalse(sheet.heatUp().finished());
     }
 
@@ -293,7 +302,10 @@ class CheckProcedureTest {
         // the upper element heats its two fifths in under two hours; the whole takes 180 L from 9 to 60 degC, less what
         // 3 kW gave in the 18 min of the draw; 5 %: layers mix while the water is drawn
         double expected = 180 * 4186 * 51 / 3000.0 - 1080;
-        assertEquals(expected, sheet.reading(ReadingKind.PEAK).orElseThrow().time(), 0.05 * expected);
+        assertEquals(
+                expected,
+                sheet.reading(CheckSheet.Reading.Kind.PEAK).orElseThrow().time(),
+                0.05 * expected);
     }
 
     @Test

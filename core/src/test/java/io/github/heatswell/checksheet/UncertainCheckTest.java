@@ -20,7 +20,7 @@ class UncertainCheckTest {
         return UncertainCheck.of(
                 procedure,
                 house,
-                PressureGauge.dial(),
+                UncertainCheck.Gauge.dial(),
                 UncertainCheck.study(procedure, house)
                         .samples(64)
                         .threads(threads)
@@ -40,7 +40,7 @@ class UncertainCheckTest {
     void theColdReadingIsAsUncertainAsTheSupply() {
         UncertainCheck check = check(withVessel(), 2);
         Distribution supply = Distribution.around(4.2e5, 0.15e5);
-        ToleratedReading cold = check.readings().get(0);
+        UncertainCheck.ToleratedReading cold = check.readings().get(0);
 
         double apart = 0.02e5; // 64 evenly strewn samples: at 5 % and 95 % neighbours lie 0.01 bar apart
         assertEquals(supply.quantile(0.05), cold.low(), apart);
@@ -50,7 +50,7 @@ class UncertainCheckTest {
         assertEquals(1, check.result().importance(0, 0), 1e-9);
         assertEquals(0, check.dripping().value());
         assertEquals(0, check.hazardous().value());
-        for (ToleratedReading reading : check.readings()) {
+        for (UncertainCheck.ToleratedReading reading : check.readings()) {
             assertTrue(reading.low() <= reading.reading().expectedGauge());
             assertTrue(reading.high() >= reading.reading().expectedGauge());
             assertTrue(reading.agrees(reading.reading().expectedGauge()));
@@ -74,7 +74,7 @@ class UncertainCheckTest {
 
         assertEquals(1, check.dripping().value());
         // the valve opens within 3 % (two standard deviations) of 7 bar, so nine tenths lie within 1.65/2 of that
-        ToleratedReading peak = check.readings().get(ReadingKind.PEAK.ordinal());
+        UncertainCheck.ToleratedReading peak = check.readings().get(CheckSheet.Reading.Kind.PEAK.ordinal());
         assertEquals(7e5 * (1 - 0.03 * 0.82), peak.low(), 0.05e5);
         assertEquals(7e5 * (1 + 0.03 * 0.82), peak.high(), 0.05e5);
     }
@@ -93,16 +93,17 @@ class UncertainCheckTest {
 
     @Test
     void theGaugeAddsInQuadrature() {
-        Reading reading = new Reading(ReadingKind.PEAK, 5e5, 100);
-        ToleratedReading tolerated = new ToleratedReading(reading, 4.6e5, 5.4e5, 0.3e5, 99);
+        CheckSheet.Reading reading = new CheckSheet.Reading(CheckSheet.Reading.Kind.PEAK, 5e5, 100);
+        UncertainCheck.ToleratedReading tolerated =
+                new UncertainCheck.ToleratedReading(reading, 4.6e5, 5.4e5, 0.3e5, 99);
 
         assertEquals(4.5e5, tolerated.lowest(), 1e-6); // 3, 4, 5
         assertEquals(5.5e5, tolerated.highest(), 1e-6);
         assertTrue(tolerated.agrees(4.51e5));
         assertFalse(tolerated.agrees(4.49e5));
         assertFalse(tolerated.agrees(5.51e5));
-        assertEquals(0.16e5, PressureGauge.dial().error(), 1e-6);
-        assertThrows(IllegalArgumentException.class, () -> new PressureGauge(0, 1.6));
-        assertThrows(IllegalArgumentException.class, () -> new PressureGauge(10e5, Double.NaN));
+        assertEquals(0.16e5, UncertainCheck.Gauge.dial().error(), 1e-6);
+        assertThrows(IllegalArgumentException.class, () -> new UncertainCheck.Gauge(0, 1.6));
+        assertThrows(IllegalArgumentException.class, () -> new UncertainCheck.Gauge(10e5, Double.NaN));
     }
 }

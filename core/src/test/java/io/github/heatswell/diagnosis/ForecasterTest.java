@@ -8,7 +8,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.checksheet.CheckProcedure;
 import io.github.heatswell.checksheet.CheckSheet;
-import io.github.heatswell.checksheet.Reading;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
@@ -212,7 +211,7 @@ class ForecasterTest {
             CheckSheet sheet = CheckProcedure.of(house).simulate(house);
             SpotReadings readings = SpotReadings.none();
             for (SiteCheck check : SiteCheck.values()) {
-                for (Reading reading : sheet.readings()) {
+                for (CheckSheet.Reading reading : sheet.readings()) {
                     if (reading.kind().id().equals(check.limits().field())) {
                         readings = readings.with(check, reading.expectedGauge());
                     }

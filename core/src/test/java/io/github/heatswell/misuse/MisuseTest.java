@@ -10,7 +10,6 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import io.github.heatswell.ageing.Outlook;
 import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.checksheet.CheckProcedure;
-import io.github.heatswell.checksheet.PressureGauge;
 import io.github.heatswell.checksheet.UncertainCheck;
 import io.github.heatswell.diagnosis.Cause;
 import io.github.heatswell.diagnosis.Diagnosis;
@@ -231,11 +230,11 @@ class MisuseTest {
                         () -> check.drawing(300, LITRE).simulate(LODGE),
                         "amount: 300 L is more than the tank holds, 230 L"),
                 refused(
-                        () -> new PressureGauge(10, 1.6),
+                        () -> new UncertainCheck.Gauge(10, 1.6),
                         "span: 0.0001 bar is outside the allowed range, 0.1 bar to 100 bar"),
                 missing(() -> UncertainCheck.study(check, null), "house"),
                 refused(
-                        () -> UncertainCheck.of(check, LODGE, PressureGauge.dial(), unrelated()),
+                        () -> UncertainCheck.of(check, LODGE, UncertainCheck.Gauge.dial(), unrelated()),
                         "result: these are not the samples of a check; use the study from UncertainCheck.study(...)"),
                 refused(
                         () -> Outlook.builder(LODGE, HOUR).build(),

@@ -5,7 +5,6 @@ import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.PipeRun;
 import io.github.heatswell.system.Site;
 import io.github.heatswell.water.LiquidWater;
-import io.github.heatswell.water.WaterState;
 import java.util.Optional;
 
 /**
@@ -38,7 +37,7 @@ final class BranchWater {
     private final double vesselOffset;
     private final double airVolume;
     private final double airPressure;
-    private final WaterState state = new WaterState();
+    private final LiquidWater.State state = new LiquidWater.State();
     private double pressure;
 
     /**

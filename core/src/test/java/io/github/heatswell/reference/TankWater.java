@@ -2,7 +2,6 @@ package io.github.heatswell.reference;
 
 import io.github.heatswell.system.Tank;
 import io.github.heatswell.water.LiquidWater;
-import io.github.heatswell.water.WaterState;
 
 /**
  * The water in the tank, or in one layer of it, as a closed function of its conserved quantities: given mass m and internal energy U, temperature
@@ -29,7 +28,7 @@ final class TankWater {
     private final double referenceTemperature;
     private final double referencePressure;
 
-    private final WaterState state = new WaterState();
+    private final LiquidWater.State state = new LiquidWater.State();
     private double firstTemperature;
     private double firstPressure;
     private double temperature;

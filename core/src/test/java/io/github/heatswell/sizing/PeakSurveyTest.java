@@ -171,7 +171,7 @@ class PeakSurveyTest {
                 .vesselRating(Pressure.gauge(10, BAR))
                 .build();
         PeakMap map = small(COTTAGE).target(target).build().map();
-        SizedVessel sized = VesselSizing.builder(COTTAGE, target)
+        SizingResult.Vessel sized = VesselSizing.builder(COTTAGE, target)
                 .precharge(PrechargeRule.STATIC)
                 .build()
                 .size()

@@ -276,7 +276,7 @@ class SizingPartsTest {
     @Test
     void aTriedVesselKnowsItsPeakAndWhatIsLeft() {
         SizingProblem setup = setup(5.5);
-        SizedVessel tried = new Search().tried(setup, NominalSize.of(30, VolumeUnit.LITRE));
+        SizingResult.Vessel tried = new Search().tried(setup, NominalSize.of(30, VolumeUnit.LITRE));
         double peak = new Search().peak(setup, 0.03);
         assertEquals(peak, tried.peakAbsolute(), 0);
         assertEquals(setup.limit() - peak, tried.margin(), 1e-9);

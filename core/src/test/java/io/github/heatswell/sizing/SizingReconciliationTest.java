@@ -71,7 +71,8 @@ class SizingReconciliationTest {
         VesselSizing sizing = sizing(everything(), PrechargeRule.STATIC_LESS_FIFTH_BAR)
                 .alsoRun(Duration.ofHours(12))
                 .build();
-        SizingReconciliation differences = SizingReconciliation.fromHandbook(sizing, NetExpansion.HANDBOOK_STEEL);
+        SizingReconciliation differences =
+                SizingReconciliation.fromHandbook(sizing, VesselFormula.NetExpansion.HANDBOOK_STEEL);
         assertAddsUp(differences);
         assertTrue(differences.of(Effect.ACCEPTANCE_LIMIT) > 0, "a diaphragm that ends costs volume");
         assertTrue(differences.of(Effect.PIPING) < 0, "plastic pipe saves volume");

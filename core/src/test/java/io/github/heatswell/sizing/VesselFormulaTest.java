@@ -27,22 +27,22 @@ class VesselFormulaTest {
     /** One cubic foot per pound (m3/kg). */
     private static final double CUBIC_FOOT_PER_POUND = 0.3048 * 0.3048 * 0.3048 / 0.45359237;
 
-    private static NetExpansion example(double v1, double v2) {
-        return new NetExpansion(
+    private static VesselFormula.NetExpansion example(double v1, double v2) {
+        return new VesselFormula.NetExpansion(
                 US_GALLON.toSi(3000),
                 v1 * CUBIC_FOOT_PER_POUND,
                 v2 * CUBIC_FOOT_PER_POUND,
-                NetExpansion.HANDBOOK_STEEL,
+                VesselFormula.NetExpansion.HANDBOOK_STEEL,
                 180 / 1.8);
     }
 
-    private static double diaphragm(NetExpansion growth) {
+    private static double diaphragm(VesselFormula.NetExpansion growth) {
         return US_GALLON.fromSi(VesselFormula.handbookDiaphragm(growth, PSI.toSi(24.7), PSI.toSi(39.7))
                 .size()
                 .volume());
     }
 
-    private static double airInterface(NetExpansion growth) {
+    private static double airInterface(VesselFormula.NetExpansion growth) {
         return US_GALLON.fromSi(
                 VesselFormula.handbookAirInterface(growth, PSI.toSi(14.7), PSI.toSi(24.7), PSI.toSi(39.7))
                         .size()
@@ -55,7 +55,7 @@ class VesselFormulaTest {
      */
     @Test
     void handbookExampleComesOut() {
-        NetExpansion growth = example(0.01602, 0.01677);
+        VesselFormula.NetExpansion growth = example(0.01602, 0.01677);
         assertEquals(0.046816, growth.hotSpecificVolume() / growth.coldSpecificVolume() - 1, 1e-6); // printed digits
         assertEquals(0.003510, 3 * growth.linearExpansion() * growth.warming(), 1e-15); // exact
         assertEquals(129.92, US_GALLON.fromSi(growth.volume()), 5e-3); // printed digits
@@ -69,7 +69,7 @@ class VesselFormulaTest {
     /** Constructed: the same with saturation volumes of IAPWS-95 that are not rounded, 0.2 % more. */
     @Test
     void unroundedVolumesGiveALittleMore() {
-        NetExpansion growth = example(0.01601969, 0.01677124);
+        VesselFormula.NetExpansion growth = example(0.01601969, 0.01677124);
         assertEquals(579.07, airInterface(growth), 1e-3 * 579); // as stated beside the values
         assertEquals(344.63, diaphragm(growth), 1e-3 * 344); // as stated beside the values
     }
@@ -113,7 +113,7 @@ class VesselFormulaTest {
     /** Constructed from the formula of EN 12828:2012 Annex D, from memory: Ve 17.35 L, Vwr 3 L, Vmin 47.48 L. */
     @Test
     void heatingVesselComesOut() {
-        FormulaResult result = VesselFormula.enHeating(LITRE.toSi(500), 363.15, BAR.toSi(1), BAR.toSi(3))
+        VesselFormula.Result result = VesselFormula.enHeating(LITRE.toSi(500), 363.15, BAR.toSi(1), BAR.toSi(3))
                 .size();
         assertEquals(47.48, LITRE.fromSi(result.volume()), 0.01); // printed digits
         assertEquals(3.0, LITRE.fromSi(input(result, "Vwr").value()), 1e-9); // rounding
@@ -126,7 +126,7 @@ class VesselFormulaTest {
     /** Above 5 bar the difference to the safety valve is a tenth of its setting, below it half a bar. */
     @Test
     void theHighestPressureOfAHeatingVessel() {
-        FormulaResult high = VesselFormula.enHeating(LITRE.toSi(500), 363.15, BAR.toSi(1), BAR.toSi(10))
+        VesselFormula.Result high = VesselFormula.enHeating(LITRE.toSi(500), 363.15, BAR.toSi(1), BAR.toSi(10))
                 .size();
         assertEquals(9.0, input(high, "pe").value(), 1e-12); // rounding
     }
@@ -134,7 +134,7 @@ class VesselFormulaTest {
     /** By the formula: a small vessel keeps a fifth of itself in reserve. */
     @Test
     void smallHeatingVesselKeepsAFifth() {
-        FormulaResult result = VesselFormula.enHeating(LITRE.toSi(100), 333.15, BAR.toSi(1), BAR.toSi(3))
+        VesselFormula.Result result = VesselFormula.enHeating(LITRE.toSi(100), 333.15, BAR.toSi(1), BAR.toSi(3))
                 .size();
         assertTrue(LITRE.fromSi(result.volume()) < 15);
         assertEquals(0.2 * result.volume(), input(result, "Vwr").value(), 1e-12); // rounding
@@ -147,7 +147,8 @@ class VesselFormulaTest {
     @ParameterizedTest
     @CsvSource({"6, 5.8, 0.05, 5.766", "8, 3.9, 0.05, 3.895", "10, 3.3, 0.1, 3.22"})
     void drinkingWaterVesselComesOut(double psv, double printed, double tolerance, double byFormula) {
-        FormulaResult result = VesselFormula.dinDrinkingWater(LITRE.toSi(100), 333.15, BAR.toSi(3), BAR.toSi(psv))
+        VesselFormula.Result result = VesselFormula.dinDrinkingWater(
+                        LITRE.toSi(100), 333.15, BAR.toSi(3), BAR.toSi(psv))
                 .size();
         assertEquals(printed, LITRE.fromSi(result.volume()), tolerance); // as stated beside the values
         assertEquals(byFormula, LITRE.fromSi(result.volume()), 5e-3); // digits of the second working
@@ -182,16 +183,16 @@ class VesselFormulaTest {
 
     @Test
     void everyInputIsNamed() {
-        FormulaResult result = VesselFormula.handbookAirInterface(example(0.01602, 0.01677), 101_325, 2e5, 3e5)
+        VesselFormula.Result result = VesselFormula.handbookAirInterface(example(0.01602, 0.01677), 101_325, 2e5, 3e5)
                 .size();
         assertEquals(
                 List.of("Vs", "v1", "v2", "a", "dT", "Pa", "P1", "P2"),
-                result.inputs().stream().map(FormulaInput::symbol).toList());
+                result.inputs().stream().map(VesselFormula.Input::symbol).toList());
         assertEquals(Pressure.Reference.ABSOLUTE, result.precharge().reference());
         assertEquals(Citation.Standing.FROM_MEMORY, result.source().standing());
     }
 
-    private static FormulaInput input(FormulaResult result, String symbol) {
+    private static VesselFormula.Input input(VesselFormula.Result result, String symbol) {
         return result.inputs().stream()
                 .filter(found -> found.symbol().equals(symbol))
                 .findFirst()
@@ -199,15 +200,15 @@ class VesselFormulaTest {
     }
 
     static Stream<Arguments> refusals() {
-        NetExpansion water = new NetExpansion(0.2, 1e-3, 1.02e-3, 0, 50);
+        VesselFormula.NetExpansion water = new VesselFormula.NetExpansion(0.2, 1e-3, 1.02e-3, 0, 50);
         return Stream.of(
-                refused("Vs: 0 m3", () -> new NetExpansion(0, 1e-3, 1.02e-3, 0, 50)),
-                refused("Vs: NaN", () -> new NetExpansion(Double.NaN, 1e-3, 1.02e-3, 0, 50)),
-                refused("v1: ", () -> new NetExpansion(0.2, 1, 1.02, 0, 50)),
-                refused("v2: ", () -> new NetExpansion(0.2, 1e-3, 0.99e-3, 0, 50)),
-                refused("a: ", () -> new NetExpansion(0.2, 1e-3, 1.02e-3, -1e-6, 50)),
-                refused("a: the container", () -> new NetExpansion(0.2, 1e-3, 1.0001e-3, 1e-5, 50)),
-                refused("dT: 200 K", () -> new NetExpansion(0.2, 1e-3, 1.02e-3, 0, 200)),
+                refused("Vs: 0 m3", () -> new VesselFormula.NetExpansion(0, 1e-3, 1.02e-3, 0, 50)),
+                refused("Vs: NaN", () -> new VesselFormula.NetExpansion(Double.NaN, 1e-3, 1.02e-3, 0, 50)),
+                refused("v1: ", () -> new VesselFormula.NetExpansion(0.2, 1, 1.02, 0, 50)),
+                refused("v2: ", () -> new VesselFormula.NetExpansion(0.2, 1e-3, 0.99e-3, 0, 50)),
+                refused("a: ", () -> new VesselFormula.NetExpansion(0.2, 1e-3, 1.02e-3, -1e-6, 50)),
+                refused("a: the container", () -> new VesselFormula.NetExpansion(0.2, 1e-3, 1.0001e-3, 1e-5, 50)),
+                refused("dT: 200 K", () -> new VesselFormula.NetExpansion(0.2, 1e-3, 1.02e-3, 0, 200)),
                 refused("P1: ", () -> VesselFormula.handbookDiaphragm(water, 0, 5e5)),
                 refused("P2: ", () -> VesselFormula.handbookDiaphragm(water, 4e5, 6e6)),
                 refused("P1: 5 bar must be below P2", () -> VesselFormula.handbookDiaphragm(water, 5e5, 5e5)),

@@ -65,7 +65,7 @@ class VesselSizingTest {
                 .precharge(rule)
                 .build()
                 .size();
-        SizedVessel smallest = result.smallest().orElseThrow();
+        SizingResult.Vessel smallest = result.smallest().orElseThrow();
         assertEquals(litres, LITRE.fromSi(smallest.volume()), litres * tolerance);
         NominalSize given = NominalSize.of(litres, LITRE);
         double peak = new Search()
@@ -83,12 +83,12 @@ class VesselSizingTest {
     void ordinaryHouseGetsASmallestVesselAndAListToBuyFrom() {
         SizingResult result = sizing(Houses.cottage(3.5).build()).build().size();
         assertEquals(SizingResult.Outcome.SIZED, result.outcome());
-        SizedVessel smallest = result.smallest().orElseThrow();
+        SizingResult.Vessel smallest = result.smallest().orElseThrow();
         assertTrue(smallest.margin() >= 0 && smallest.margin() < 1, "on the safe side, within a pascal");
         assertEquals(3.5, BAR.fromSi(smallest.precharge().value()), 1e-9); // rounding
-        SizedVessel recommended = result.smallestOnSale().orElseThrow();
+        SizingResult.Vessel recommended = result.smallestOnSale().orElseThrow();
         assertTrue(recommended.suffices() && recommended.volume() >= smallest.volume());
-        for (SizedVessel tried : result.nominal()) {
+        for (SizingResult.Vessel tried : result.nominal()) {
             assertEquals(tried.volume() >= smallest.volume(), tried.suffices());
         }
         assertTrue(result.balances().runs() < 60, "runs: " + result.balances());
@@ -99,7 +99,7 @@ class VesselSizingTest {
     @Test
     void sizedVesselKeepsItsPromise() {
         HotWaterSystem house = Houses.cottage(3.5).build();
-        SizedVessel smallest = sizing(house).build().size().smallest().orElseThrow();
+        SizingResult.Vessel smallest = sizing(house).build().size().smallest().orElseThrow();
         ExpansionVessel vessel = Houses.vesselBuilder(60)
                 .volume(smallest.volume(), CUBIC_METRE)
                 .precharge(smallest.precharge())
@@ -120,7 +120,7 @@ class VesselSizingTest {
                 .build();
         SizingResult result = sizing.size();
         double before = Double.POSITIVE_INFINITY;
-        for (SizedVessel tried : result.nominal()) {
+        for (SizingResult.Vessel tried : result.nominal()) {
             assertTrue(tried.peakAbsolute() <= before + 1, () -> "at " + tried.volume()); // Pa; solver tolerance
             before = tried.peakAbsolute();
         }
@@ -217,7 +217,7 @@ class VesselSizingTest {
         var chosen = result.smallestOnSale().orElseThrow();
         assertEquals("EUR", chosen.price().orElseThrow().currency());
         List<NominalSize> falling = List.of(NominalSize.of(80, LITRE), NominalSize.of(50, LITRE));
-        SizedVessel smaller = sizing(Houses.cottage(3.5).build())
+        SizingResult.Vessel smaller = sizing(Houses.cottage(3.5).build())
                 .sizes(falling)
                 .build()
                 .size()

@@ -82,7 +82,7 @@ class DistributionTest {
 
     @Test
     void anInputNeedsAName() {
-        refused(() -> new UncertainInput(" ", Distribution.between(0, 1)), "needs a name");
+        refused(() -> new Study.Input(" ", Distribution.between(0, 1)), "needs a name");
     }
 
     private static void refused(Executable action, String message) {

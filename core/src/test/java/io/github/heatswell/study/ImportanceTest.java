@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 /** Rank correlations and variance shares against closed forms. */
 class ImportanceTest {
 
-    private static Study study(int inputs, double low, double high, int samples, UncertainModel model) {
+    private static Study study(int inputs, double low, double high, int samples, Study.Model model) {
         Study.Builder builder =
                 Study.builder().outputs(List.of("y")).samples(samples).model(model);
         for (int i = 0; i < inputs; i++) {
@@ -136,7 +136,7 @@ class ImportanceTest {
     void samplesWithAFailedRunCountForNothing() {
         VarianceShares shares = study(2, 0, 1, 1024, x -> {
                     if (x[0] > 0.95) {
-                        throw new SampleFailedException("too much");
+                        throw new Study.SampleFailedException("too much");
                     }
                     return new double[] {x[0] + 2 * x[1]};
                 })

@@ -71,7 +71,7 @@ class StudyContractTest {
     /** Above means above: the threshold itself is not, and no sign is left on a zero. */
     @Test
     void thresholdItselfIsNotAboveIt() {
-        OutputSpread spread = OutputSpread.of(new double[] {-0.0, 1, 2, 2, 3}, 5);
+        StudyResult.Spread spread = StudyResult.Spread.of(new double[] {-0.0, 1, 2, 2, 3}, 5);
         assertEquals(new Share(1, 5), spread.above(2));
         assertEquals(new Share(3, 5), spread.above(1));
         assertEquals(0.0, spread.quantile(0)); // -0.0 would differ

@@ -30,7 +30,7 @@ class StudyTest {
                 .seed(20260104)
                 .model(values -> {
                     if (values[0] > 0.9) {
-                        throw new SampleFailedException("a is " + values[0]);
+                        throw new Study.SampleFailedException("a is " + values[0]);
                     }
                     return new double[] {Math.sin(values[0] + values[1]) * values[2], values[1] * values[2]};
                 });
@@ -49,7 +49,7 @@ class StudyTest {
     @ParameterizedTest
     @ValueSource(doubles = {0.05, 0.25, 0.5, 0.75, 0.95})
     void theSumOfTwoEvenSpreadsIsTriangular(double share) {
-        OutputSpread sum = evenSum(4096).build().run().spread(0);
+        StudyResult.Spread sum = evenSum(4096).build().run().spread(0);
 
         double expected = share <= 0.5 ? Math.sqrt(2 * share) : 2 - Math.sqrt(2 * (1 - share));
         // sharing 4096 points a random sample would miss the share by 0.0078, an evenly strewn one by about (ln n)^2 /
@@ -228,7 +228,7 @@ class StudyTest {
     void quantilesAreThoseOfDefinitionSeven(double share, double expected) {
         double[] values = {4, 9, Double.NaN, 1, 10, 2, 3, 8, 7, 6, 5, 99};
 
-        assertEquals(expected, OutputSpread.of(values, 11).quantile(share), 1e-15 * 10); // rounding
+        assertEquals(expected, StudyResult.Spread.of(values, 11).quantile(share), 1e-15 * 10); // rounding
     }
 
     @Test

@@ -178,9 +178,9 @@ class UncertainHouseTest {
                 .exactly(UsualUncertainty.TANK_VOLUME);
 
         assertEquals(7, house.inputs().size());
-        assertEquals(new UncertainInput("set point", wide), house.inputs().get(3));
+        assertEquals(new Study.Input("set point", wide), house.inputs().get(3));
         assertEquals(
-                new UncertainInput("supply pressure", Distribution.around(0, 15_000)),
+                new Study.Input("supply pressure", Distribution.around(0, 15_000)),
                 house.inputs().get(0));
     }
 

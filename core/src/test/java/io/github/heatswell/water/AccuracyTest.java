@@ -96,7 +96,7 @@ class AccuracyTest {
     @ParameterizedTest
     @MethodSource("frozenStates")
     void polynomialKeepsItsCoefficients(double temperature, double pressureAbsolute, double[] expected) {
-        WaterState state = POLYNOMIAL.stateAt(temperature, pressureAbsolute);
+        LiquidWater.State state = POLYNOMIAL.stateAt(temperature, pressureAbsolute);
         double rounding = 1e-12; // a dozen operations of 1e-16 each, larger where terms cancel
         assertEquals(expected[0], state.density(), rounding * expected[0]);
         assertEquals(expected[1], state.expansivity(), rounding * 1e-3);
@@ -122,7 +122,7 @@ class AccuracyTest {
     }
 
     private static ErrorStatistics errors(LiquidWater water, List<Reference> references, Property property) {
-        WaterState state = new WaterState();
+        LiquidWater.State state = new LiquidWater.State();
         ErrorStatistics statistics = new ErrorStatistics();
         for (Reference reference : references) {
             if (property.appliesTo(reference)) {

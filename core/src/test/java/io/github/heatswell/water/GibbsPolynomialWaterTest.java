@@ -15,7 +15,7 @@ class GibbsPolynomialWaterTest extends LiquidWaterContract {
     @Test
     void rangeIsTheDocumentedOne() {
         assertEquals(
-                new ValidityRange(273.15, 423.15, 611, 2.5e6),
+                new LiquidWater.ValidityRange(273.15, 423.15, 611, 2.5e6),
                 GibbsPolynomialWater.instance().validity());
     }
 

@@ -29,7 +29,7 @@ class If97Region1Test extends LiquidWaterContract {
     @ParameterizedTest
     @MethodSource("rows")
     void table5IsReproducedToItsLastDigit(int row) {
-        WaterState state = stateOf(TABLE_5, row);
+        LiquidWater.State state = stateOf(TABLE_5, row);
         assertAll(
                 () -> assertNineDigits(TABLE_5.text(row, "v_m3_kg"), 1 / state.density(), "v"),
                 () -> assertNineDigits(TABLE_5.text(row, "h_kJ_kg"), state.enthalpy() / 1e3, "h"),
@@ -42,7 +42,7 @@ class If97Region1Test extends LiquidWaterContract {
     @ParameterizedTest
     @MethodSource("rows")
     void derivativesAtTheStatesOfTable5AreReproduced(int row) {
-        WaterState state = stateOf(TABLE_5_DERIVED, row);
+        LiquidWater.State state = stateOf(TABLE_5_DERIVED, row);
         assertAll(
                 () -> assertNineDigits(TABLE_5_DERIVED.text(row, "beta_1_K"), state.expansivity(), "beta"),
                 () -> assertNineDigits(TABLE_5_DERIVED.text(row, "kappa_1_Pa"), state.compressibility(), "kappa"));
@@ -52,7 +52,7 @@ class If97Region1Test extends LiquidWaterContract {
     @Test
     void rangeIsTheDocumentedOne() {
         assertEquals(
-                new ValidityRange(273.15, 623.15, 611, 100e6),
+                new LiquidWater.ValidityRange(273.15, 623.15, 611, 100e6),
                 If97Region1.instance().validity());
     }
 
@@ -62,7 +62,7 @@ class If97Region1Test extends LiquidWaterContract {
         assertSame(If97Region1.instance(), If97Region1.instance());
     }
 
-    private static WaterState stateOf(ReferenceTable table, int row) {
+    private static LiquidWater.State stateOf(ReferenceTable table, int row) {
         return If97Region1.instance().stateAt(table.number(row, "T_K"), table.number(row, "p_abs_MPa") * 1e6);
     }
 }

@@ -36,7 +36,7 @@ class IndependentSourcesTest {
     void handbookTableAtOneAtmosphereIsMet(LiquidWater water, double[] own) {
         ReferenceTable table = ReferenceTable.read(
                 "handbook_1atm.csv", 11, "T_C", "rho_kg_m3", "kappa_1_GPa", "expansivity_1e-3_K", "w_m_s", "cp_J_molK");
-        WaterState state = new WaterState();
+        LiquidWater.State state = new LiquidWater.State();
         for (int row = 0; row < table.size(); row++) {
             // At 100 C one atmosphere is 93 Pa below the saturation pressure: metastable, as in the table.
             water.evaluate(table.number(row, "T_C") + ZERO_CELSIUS, ATMOSPHERE, state);
@@ -60,7 +60,7 @@ class IndependentSourcesTest {
     void steamTableInTradeUnitsIsMet(LiquidWater water, double[] own) {
         double cubicFootPerPound = 0.3048 * 0.3048 * 0.3048 / 0.45359237;
         ReferenceTable table = ReferenceTable.read("steam_table_vf.csv", 19, "T_F", "vf_ft3_lb");
-        WaterState state = new WaterState();
+        LiquidWater.State state = new LiquidWater.State();
         for (int row = 0; row < table.size(); row++) {
             double temperature = (table.number(row, "T_F") - 32) / 1.8 + ZERO_CELSIUS;
             water.evaluate(temperature, Saturation.pressureAbsolute(temperature), state);

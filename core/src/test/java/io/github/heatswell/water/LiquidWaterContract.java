@@ -25,7 +25,7 @@ abstract class LiquidWaterContract {
     private static final double FINITE_DIFFERENCE = 1e-7;
 
     private final LiquidWater water;
-    private final WaterState state = new WaterState();
+    private final LiquidWater.State state = new LiquidWater.State();
 
     LiquidWaterContract(LiquidWater water) {
         this.water = water;
@@ -80,7 +80,7 @@ abstract class LiquidWaterContract {
     @ParameterizedTest
     @MethodSource("points")
     final void internalEnergyIsConsistentWithBothHeatCapacities(double t, double p) {
-        WaterState at = water.stateAt(t, p);
+        LiquidWater.State at = water.stateAt(t, p);
         assertEquals(at.enthalpy() - p / at.density(), water.internalEnergy(t, p), 0);
 
         double duDt = derivative(x -> water.internalEnergy(x, p), t, 0.5);
@@ -121,7 +121,7 @@ abstract class LiquidWaterContract {
     }
 
     final Stream<Arguments> pointsOutside() {
-        ValidityRange range = water.validity();
+        LiquidWater.ValidityRange range = water.validity();
         double t = 300;
         double p = 3e5;
         return Stream.of(
@@ -165,7 +165,7 @@ abstract class LiquidWaterContract {
     /** Regression: the limits themselves are answered, and what is promised to be covered is covered. */
     @Test
     final void limitsBelongToTheRange() {
-        ValidityRange range = water.validity();
+        LiquidWater.ValidityRange range = water.validity();
         for (double t : new double[] {range.lowestTemperature(), range.highestTemperature(), 273.15, 423.15}) {
             for (double p :
                     new double[] {range.lowestPressureAbsolute(), range.highestPressureAbsolute(), 611, 2.5e6}) {

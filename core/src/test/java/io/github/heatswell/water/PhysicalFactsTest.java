@@ -84,7 +84,7 @@ class PhysicalFactsTest {
         double wallCompliance = 0.450 / (200e9 * 0.0022) * (5.0 / 4 - 0.30); // (D/(E e)) (5/4 - nu), 1/Pa
         assertEquals(9.716e-10, wallCompliance, 0.001e-10); // last printed digit of the table's source
         for (int row = 0; row < table.size(); row++) {
-            WaterState state =
+            LiquidWater.State state =
                     water.stateAt(table.number(row, "T_C") + ZERO_CELSIUS, table.number(row, "p_abs_bar") * 1e5);
             double beta = state.expansivity();
             double kappa = state.compressibility();
@@ -108,7 +108,7 @@ class PhysicalFactsTest {
     void rigidContainerFollowsTheIsochore(double celsius, double expectedBar) {
         double density = POLYNOMIAL.density(10 + ZERO_CELSIUS, 4.5e5);
         double pressure = 4.5e5;
-        WaterState state = new WaterState();
+        LiquidWater.State state = new LiquidWater.State();
         for (int i = 0; i < 20; i++) { // Newton's method on rho(T, p) = constant
             POLYNOMIAL.evaluate(celsius + ZERO_CELSIUS, pressure, state);
             pressure += (density / state.density() - 1) / state.compressibility();

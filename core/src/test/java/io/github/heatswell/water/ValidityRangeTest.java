@@ -11,7 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class ValidityRangeTest {
-    private final ValidityRange range = new ValidityRange(280, 360, 1e5, 1e6);
+    private final LiquidWater.ValidityRange range = new LiquidWater.ValidityRange(280, 360, 1e5, 1e6);
 
     /** Regression: limits belong to the range, NaN to none. */
     @ParameterizedTest
@@ -61,7 +61,8 @@ class ValidityRangeTest {
         "280, 360, -1e5, 1e6, absolute pressure"
     })
     void emptyAndUnboundedRangesAreRefused(double t1, double t2, double p1, double p2, String name) {
-        String message = assertThrows(IllegalArgumentException.class, () -> new ValidityRange(t1, t2, p1, p2))
+        String message = assertThrows(
+                        IllegalArgumentException.class, () -> new LiquidWater.ValidityRange(t1, t2, p1, p2))
                 .getMessage();
         assertTrue(message.startsWith("limits of " + name + " are "), message);
     }
@@ -69,13 +70,13 @@ class ValidityRangeTest {
     /** Nothing is the lowest that a temperature or an absolute pressure can be, and a range may begin there. */
     @Test
     void rangeMayBeginAtNothing() {
-        assertTrue(new ValidityRange(0, 360, 0, 1e6).contains(0, 0));
+        assertTrue(new LiquidWater.ValidityRange(0, 360, 0, 1e6).contains(0, 0));
     }
 
     /** Regression: two ranges with the same limits are the same range. */
     @Test
     void rangesAreComparedByTheirLimits() {
-        assertEquals(new ValidityRange(280, 360, 1e5, 1e6), range);
-        assertFalse(new ValidityRange(280, 361, 1e5, 1e6).equals(range));
+        assertEquals(new LiquidWater.ValidityRange(280, 360, 1e5, 1e6), range);
+        assertFalse(new LiquidWater.ValidityRange(280, 361, 1e5, 1e6).equals(range));
     }
 }

@@ -1,7 +1,6 @@
 package io.github.heatswell.charts.table;
 
 import io.github.heatswell.ageing.OutlookCourse;
-import io.github.heatswell.ageing.OutlookMonth;
 import io.github.heatswell.ageing.OutlookResult;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
@@ -64,7 +63,7 @@ public final class OutlookTable {
     }
 
     private void add(String name, OutlookCourse course) throws IOException {
-        for (OutlookMonth month : course.months()) {
+        for (OutlookCourse.Month month : course.months()) {
             rows.add(
                     name,
                     quantities.volume(course.vesselVolume()),

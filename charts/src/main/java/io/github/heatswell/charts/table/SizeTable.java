@@ -1,7 +1,6 @@
 package io.github.heatswell.charts.table;
 
 import io.github.heatswell.sizing.NominalSize;
-import io.github.heatswell.sizing.SizedVessel;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
@@ -35,7 +34,11 @@ public final class SizeTable {
      * @throws IOException if it cannot be written
      */
     public static void write(
-            SizingResult sizing, Optional<SizedVessel> recommended, double atmosphere, UnitSystem units, Appendable out)
+            SizingResult sizing,
+            Optional<SizingResult.Vessel> recommended,
+            double atmosphere,
+            UnitSystem units,
+            Appendable out)
             throws IOException {
         Objects.requireNonNull(recommended, "recommended");
         Quantities quantities = new Quantities(Objects.requireNonNull(units, "units"));
@@ -50,7 +53,7 @@ public final class SizeTable {
                 "price",
                 "currency",
                 "recommended");
-        for (SizedVessel size : sizing.nominal()) {
+        for (SizingResult.Vessel size : sizing.nominal()) {
             rows.add(
                     quantities.volume(size.volume()),
                     quantities.pressure(size.precharge().gauge(atmosphere)),

@@ -1,6 +1,6 @@
 package io.github.heatswell.charts.table;
 
-import io.github.heatswell.study.OutputSpread;
+import io.github.heatswell.study.StudyResult;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.util.Objects;
@@ -10,7 +10,7 @@ import java.util.Objects;
  *
  * <p>The form is that of {@link TraceTable}. The columns are {@code share_percent} (0, 1, 5, 10, 25, 50, 75, 90, 95, 99
  * and 100), {@code peak_gauge_bar} and {@code relieved_total_L}, in US units {@code psi} and {@code gal}: what so many
- * of the samples do not exceed, as {@link OutputSpread#quantile} defines it. Each column is sorted on its own.
+ * of the samples do not exceed, as {@link StudyResult.Spread#quantile} defines it. Each column is sorted on its own.
  */
 public final class SpreadTable {
 
@@ -27,7 +27,7 @@ public final class SpreadTable {
      * @param out where to; stays open
      * @throws IOException if it cannot be written
      */
-    public static void write(OutputSpread peak, OutputSpread relieved, UnitSystem units, Appendable out)
+    public static void write(StudyResult.Spread peak, StudyResult.Spread relieved, UnitSystem units, Appendable out)
             throws IOException {
         Quantities quantities = new Quantities(Objects.requireNonNull(units, "units"));
         Rows rows = new Rows(out);

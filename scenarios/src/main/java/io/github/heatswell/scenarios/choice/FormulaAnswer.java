@@ -1,7 +1,7 @@
 package io.github.heatswell.scenarios.choice;
 
-import io.github.heatswell.sizing.FormulaResult;
 import io.github.heatswell.sizing.SizingReconciliation;
+import io.github.heatswell.sizing.VesselFormula;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -14,7 +14,7 @@ import java.util.Optional;
  * @param remark why the formula does not apply, or what to bear in mind; may be empty
  */
 public record FormulaAnswer(
-        String name, Optional<FormulaResult> result, Optional<SizingReconciliation> differences, String remark) {
+        String name, Optional<VesselFormula.Result> result, Optional<SizingReconciliation> differences, String remark) {
 
     /**
      * Checks that everything is there.

@@ -4,7 +4,6 @@ import io.github.heatswell.narrative.SizeAdvice;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.file.Scenario;
-import io.github.heatswell.sizing.SizedVessel;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.study.SizeCertainty;
 import java.time.Duration;
@@ -59,7 +58,7 @@ public record VesselAnswer(
      *
      * @return the vessel, or empty if none is needed, or none on sale is enough or sure enough
      */
-    public Optional<SizedVessel> recommended() {
+    public Optional<SizingResult.Vessel> recommended() {
         return advice().recommended();
     }
 

@@ -7,11 +7,9 @@ import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.spread.VariedHouse;
 import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.sizing.PrechargeRule;
-import io.github.heatswell.sizing.SizedVessel;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.sizing.SizingTarget;
 import io.github.heatswell.sizing.VesselSizing;
-import io.github.heatswell.study.SampleFailedException;
 import io.github.heatswell.study.SizeCertainty;
 import io.github.heatswell.study.Study;
 import io.github.heatswell.study.StudyResult;
@@ -113,7 +111,7 @@ public final class VesselChoice {
             return Optional.empty();
         }
         List<SizeCertainty.Tried> tried = new ArrayList<>();
-        double least = found.smallestOnSale().map(SizedVessel::volume).orElse(Double.POSITIVE_INFINITY);
+        double least = found.smallestOnSale().map(SizingResult.Vessel::volume).orElse(Double.POSITIVE_INFINITY);
         if (found.outcome() == SizingResult.Outcome.NONE_NEEDED) {
             least = 0;
             VariedHouse none = new VariedHouse(
@@ -124,9 +122,9 @@ public final class VesselChoice {
             tried.add(tried(none, 0, limit, count));
         }
         double from = least;
-        List<SizedVessel> sizes = found.nominal().stream()
+        List<SizingResult.Vessel> sizes = found.nominal().stream()
                 .filter(size -> size.volume() >= from)
-                .sorted(Comparator.comparingDouble(SizedVessel::volume))
+                .sorted(Comparator.comparingDouble(SizingResult.Vessel::volume))
                 .toList();
         look(sizes, size -> tried(VariedHouse.with(scenario, sizing.vessel(size)), size.volume(), limit, count), tried);
         return tried.isEmpty() ? Optional.empty() : Optional.of(new SizeCertainty(bare.usual(), tried, count.sum()));
@@ -148,7 +146,7 @@ public final class VesselChoice {
             HotWaterSystem house = varied.house().apply(values);
             return VesselSizing.worstPeak(house, count);
         } catch (IllegalArgumentException refused) {
-            throw new SampleFailedException(refused.getMessage(), refused);
+            throw new Study.SampleFailedException(refused.getMessage(), refused);
         }
     }
 
@@ -157,7 +155,9 @@ public final class VesselChoice {
      * sizes between both until the smallest that holds is known: of a hundred sizes at nine.
      */
     private static void look(
-            List<SizedVessel> sizes, Function<SizedVessel, SizeCertainty.Tried> look, List<SizeCertainty.Tried> tried) {
+            List<SizingResult.Vessel> sizes,
+            Function<SizingResult.Vessel, SizeCertainty.Tried> look,
+            List<SizeCertainty.Tried> tried) {
         int fails = -1;
         int holds = sizes.size();
         if (tried.isEmpty() && !sizes.isEmpty()) {

@@ -2,7 +2,6 @@ package io.github.heatswell.scenarios.cli;
 
 import io.github.heatswell.ageing.Outlook;
 import io.github.heatswell.ageing.PrechargeLoss;
-import io.github.heatswell.ageing.PrechargeLossRange;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.outlook.HouseOutlook;
 import io.github.heatswell.scenarios.outlook.OutlookAnswer;
@@ -61,7 +60,7 @@ final class OutlookCommand implements ScenarioQuestion {
         try {
             answer = HouseOutlook.of(scenario)
                     .years(request.option(YEARS, USUAL_YEARS))
-                    .fading(request.option(FADE, PrechargeLossRange.usual()))
+                    .fading(request.option(FADE, PrechargeLoss.Range.usual()))
                     .mainsSwing(request.option(MAINS_SWING, 0.0))
                     .sampled(study -> study.threads(request.threads()))
                     .build()
@@ -84,7 +83,7 @@ final class OutlookCommand implements ScenarioQuestion {
     private static OptionSpec fade() {
         return OptionSpec.builder(FADE)
                 .paramLabel("RATE")
-                .type(PrechargeLossRange.class)
+                .type(PrechargeLoss.Range.class)
                 .converters(OutlookCommand::fading)
                 .description("Share of its gauge pressure the precharge loses per year, such as '8 %%', or a range such"
                         + " as '5 %% to 20 %%'; the geometric mean of a range is the expected rate."
@@ -111,16 +110,16 @@ final class OutlookCommand implements ScenarioQuestion {
         return Integer.valueOf(text);
     }
 
-    private static PrechargeLossRange fading(String text) {
+    private static PrechargeLoss.Range fading(String text) {
         try {
             int middle = text.indexOf(RANGE);
             if (middle < 0) {
-                return PrechargeLossRange.exactly(loss(text));
+                return PrechargeLoss.Range.exactly(loss(text));
             }
             PrechargeLoss slow = loss(text.substring(0, middle));
             PrechargeLoss fast = loss(text.substring(middle + RANGE.length()));
             double between = Math.sqrt(slow.yearly() * fast.yearly());
-            return new PrechargeLossRange(new PrechargeLoss(between), slow, fast);
+            return new PrechargeLoss.Range(new PrechargeLoss(between), slow, fast);
         } catch (IllegalArgumentException e) {
             throw new TypeConversionException(e.getMessage());
         }

@@ -2,7 +2,7 @@ package io.github.heatswell.scenarios.file;
 
 import io.github.heatswell.scenarios.quantity.Uncertain;
 import io.github.heatswell.study.Distribution;
-import io.github.heatswell.study.UncertainInput;
+import io.github.heatswell.study.Study;
 import java.util.Objects;
 
 /**
@@ -39,8 +39,8 @@ public record UncertainField(String field, String text, Distribution distributio
      *
      * @return the input, named after the field
      */
-    public UncertainInput input() {
-        return new UncertainInput(field, distribution);
+    public Study.Input input() {
+        return new Study.Input(field, distribution);
     }
 
     /**

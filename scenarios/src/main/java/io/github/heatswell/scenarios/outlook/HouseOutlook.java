@@ -1,7 +1,7 @@
 package io.github.heatswell.scenarios.outlook;
 
 import io.github.heatswell.ageing.Outlook;
-import io.github.heatswell.ageing.PrechargeLossRange;
+import io.github.heatswell.ageing.PrechargeLoss;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.spread.VariedHouse;
 import io.github.heatswell.sizing.NominalSize;
@@ -21,7 +21,7 @@ public final class HouseOutlook {
 
     private final Scenario scenario;
     private final VariedHouse house;
-    private final PrechargeLossRange fading;
+    private final PrechargeLoss.Range fading;
     private final double mainsSwing;
     private final Outlook outlook;
 
@@ -57,7 +57,7 @@ public final class HouseOutlook {
     public static final class Builder {
         private final Scenario scenario;
         private final VariedHouse house;
-        private PrechargeLossRange fading = PrechargeLossRange.usual();
+        private PrechargeLoss.Range fading = PrechargeLoss.Range.usual();
         private double mainsSwing;
         private int years = 10;
         private UnaryOperator<Study.Builder> sampled = UnaryOperator.identity();
@@ -84,7 +84,7 @@ public final class HouseOutlook {
          * @param value the rates
          * @return this builder
          */
-        public Builder fading(PrechargeLossRange value) {
+        public Builder fading(PrechargeLoss.Range value) {
             fading = Objects.requireNonNull(value, "fading");
             return this;
         }

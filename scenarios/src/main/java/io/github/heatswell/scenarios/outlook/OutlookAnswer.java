@@ -2,7 +2,7 @@ package io.github.heatswell.scenarios.outlook;
 
 import io.github.heatswell.ageing.OutlookCourse;
 import io.github.heatswell.ageing.OutlookResult;
-import io.github.heatswell.ageing.PrechargeLossRange;
+import io.github.heatswell.ageing.PrechargeLoss;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.spread.VariedHouse;
 import java.util.Objects;
@@ -17,7 +17,7 @@ import java.util.Objects;
  * @param result what was found
  */
 public record OutlookAnswer(
-        Scenario scenario, VariedHouse house, PrechargeLossRange fading, double mainsSwing, OutlookResult result) {
+        Scenario scenario, VariedHouse house, PrechargeLoss.Range fading, double mainsSwing, OutlookResult result) {
 
     /**
      * Checks that everything is there.

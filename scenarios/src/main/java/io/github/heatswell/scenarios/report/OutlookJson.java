@@ -1,8 +1,6 @@
 package io.github.heatswell.scenarios.report;
 
-import io.github.heatswell.ageing.DripOnset;
 import io.github.heatswell.ageing.OutlookCourse;
-import io.github.heatswell.ageing.OutlookMonth;
 import io.github.heatswell.ageing.OutlookResult;
 import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.scenarios.outlook.OutlookAnswer;
@@ -35,7 +33,7 @@ final class OutlookJson {
             alarm(
                     "gravest_alarm",
                     result.gravest()
-                            .flatMap(OutlookMonth::alarm)
+                            .flatMap(OutlookCourse.Month::alarm)
                             .map(Enum::name)
                             .orElse(""));
             json.text("scenario", answer.scenario().name()).text("heatswell_version", Version.number());
@@ -56,7 +54,7 @@ final class OutlookJson {
         });
     }
 
-    private void onset(DripOnset onset) throws IOException {
+    private void onset(OutlookResult.DripOnset onset) throws IOException {
         json.object("dripping_begins", () -> {
             json.count("samples", onset.withinYears().of())
                     .count("within_years", onset.withinYears().count());
@@ -91,14 +89,14 @@ final class OutlookJson {
                     .text("currency", answer.scenario().costs().currency())
                     .flag("price_invented", answer.scenario().costs().waterInvented());
             json.array("months", () -> {
-                for (OutlookMonth month : course.months()) {
+                for (OutlookCourse.Month month : course.months()) {
                     json.object(() -> month(month));
                 }
             });
         });
     }
 
-    private void month(OutlookMonth month) throws IOException {
+    private void month(OutlookCourse.Month month) throws IOException {
         json.count("month", month.number() + 1L)
                 .number("years", month.years())
                 .count("day_of_year", month.dayOfYear())

@@ -1,7 +1,6 @@
 package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.ageing.OutlookCourse;
-import io.github.heatswell.ageing.OutlookMonth;
 import io.github.heatswell.ageing.OutlookResult;
 import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.assessment.Findings;
@@ -91,7 +90,7 @@ public final class OutlookReport {
         List<List<String>> rows = new ArrayList<>();
         OutlookCourse course = result.expected();
         for (int year = 0; year < result.years(); year++) {
-            OutlookMonth last = course.months().get((year + 1) * OutlookMonth.MONTHS_OF_YEAR - 1);
+            OutlookCourse.Month last = course.months().get((year + 1) * OutlookCourse.Month.MONTHS_OF_YEAR - 1);
             rows.add(List.of(
                     String.valueOf(year + 1),
                     shown.pressure(last.prechargeGauge()),

@@ -3,10 +3,6 @@ package io.github.heatswell.scenarios.report;
 import io.github.heatswell.assessment.PrechargeTarget;
 import io.github.heatswell.checksheet.CheckProcedure;
 import io.github.heatswell.checksheet.CheckSheet;
-import io.github.heatswell.checksheet.PressureGauge;
-import io.github.heatswell.checksheet.Reading;
-import io.github.heatswell.checksheet.ReadingKind;
-import io.github.heatswell.checksheet.ToleratedReading;
 import io.github.heatswell.checksheet.UncertainCheck;
 import io.github.heatswell.narrative.Limit;
 import io.github.heatswell.result.Balances;
@@ -25,11 +21,11 @@ import java.util.stream.Stream;
 /** The check sheet of the printed report: what a gauge should read, with its tolerance. */
 final class PageCheck {
 
-    private static final PressureGauge GAUGE = PressureGauge.dial();
+    private static final UncertainCheck.Gauge GAUGE = UncertainCheck.Gauge.dial();
 
     /** The readings that a diagnosis takes, under the names of their kinds. */
-    private static final Set<ReadingKind> READ_BACK =
-            Set.of(ReadingKind.COLD_STATIC, ReadingKind.PEAK, ReadingKind.NEXT_MORNING);
+    private static final Set<CheckSheet.Reading.Kind> READ_BACK = Set.of(
+            CheckSheet.Reading.Kind.COLD_STATIC, CheckSheet.Reading.Kind.PEAK, CheckSheet.Reading.Kind.NEXT_MORNING);
 
     /** A charge further off (Pa) than a tyre gauge can tell. */
     private static final double OFF = 0.1e5;
@@ -107,10 +103,10 @@ final class PageCheck {
         return new Check(steps, check.readings().stream().map(this::reading).toList(), remarks(check));
     }
 
-    private Check.Reading reading(ToleratedReading tolerated) {
-        Reading expected = tolerated.reading();
+    private Check.Reading reading(UncertainCheck.ToleratedReading tolerated) {
+        CheckSheet.Reading expected = tolerated.reading();
         double minutes = Math.rint(expected.time() / 60);
-        String note = expected.kind() == ReadingKind.PEAK && minutes > 0
+        String note = expected.kind() == CheckSheet.Reading.Kind.PEAK && minutes > 0
                 ? "expected about " + shown.time(60 * minutes) + " after the taps were closed"
                 : "";
         Optional<String> key = READ_BACK.contains(expected.kind())
@@ -137,7 +133,7 @@ final class PageCheck {
                 .orElse("This sheet is for the house without an expansion vessel."));
         charge().ifPresent(remarks::add);
         double highest = sheet.readings().stream()
-                .mapToDouble(Reading::expectedGauge)
+                .mapToDouble(CheckSheet.Reading::expectedGauge)
                 .max()
                 .orElse(Double.NEGATIVE_INFINITY);
         if (house.tank().workingPressureGiven()

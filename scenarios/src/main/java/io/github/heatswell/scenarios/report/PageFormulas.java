@@ -2,9 +2,8 @@ package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.citation.Citation;
 import io.github.heatswell.scenarios.choice.FormulaAnswer;
-import io.github.heatswell.sizing.FormulaInput;
-import io.github.heatswell.sizing.FormulaResult;
 import io.github.heatswell.sizing.SizingReconciliation;
+import io.github.heatswell.sizing.VesselFormula;
 import io.github.heatswell.units.Decimals;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
@@ -48,7 +47,7 @@ final class PageFormulas {
     }
 
     /** Every number that went in, and where the formula comes from. */
-    private static void rests(FormulaResult result, QuantityFormat shown, List<Block> blocks) {
+    private static void rests(VesselFormula.Result result, QuantityFormat shown, List<Block> blocks) {
         if (!result.inputs().isEmpty()) {
             blocks.add(new Grid(
                             "What went into the formula",
@@ -67,7 +66,7 @@ final class PageFormulas {
         }
     }
 
-    private static List<String> input(FormulaInput input, QuantityFormat shown) {
+    private static List<String> input(VesselFormula.Input input, QuantityFormat shown) {
         Citation source = input.source();
         return List.of(
                 input.symbol(),
@@ -77,7 +76,7 @@ final class PageFormulas {
     }
 
     /** The number as the formula wants it, and what it is in units of the house. */
-    private static String value(FormulaInput input, QuantityFormat shown) {
+    private static String value(VesselFormula.Input input, QuantityFormat shown) {
         double number = input.value();
         String given = (Decimals.significant(number, DIGITS) + " " + input.unit()).strip();
         return switch (input.unit()) {

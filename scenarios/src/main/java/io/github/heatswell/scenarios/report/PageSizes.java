@@ -6,7 +6,6 @@ import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.scenarios.choice.VesselChoice;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.simulation.SimulationException;
-import io.github.heatswell.sizing.SizedVessel;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.study.SizeCertainty;
 import io.github.heatswell.system.HotWaterSystem;
@@ -34,7 +33,7 @@ final class PageSizes {
                 : Optional.empty();
     }
 
-    private static String enough(SizedVessel size, VesselAnswer answer) {
+    private static String enough(SizingResult.Vessel size, VesselAnswer answer) {
         if (!size.suffices()) {
             return "no";
         }
@@ -80,7 +79,10 @@ final class PageSizes {
      * let stand is never reached: the valve drips.
      */
     private static Optional<Grid> grid(
-            List<SizedVessel> sizes, Function<SizedVessel, String> enough, HotWaterSystem house, QuantityFormat shown) {
+            List<SizingResult.Vessel> sizes,
+            Function<SizingResult.Vessel, String> enough,
+            HotWaterSystem house,
+            QuantityFormat shown) {
         double atmosphere = house.site().atmosphere();
         double relief = Limit.reliefSetGauge(house).orElse(Double.POSITIVE_INFINITY);
         if (sizes.isEmpty()) {
@@ -101,7 +103,7 @@ final class PageSizes {
         }
         columns.add("Enough");
         List<List<String>> rows = new ArrayList<>();
-        for (SizedVessel size : sizes) {
+        for (SizingResult.Vessel size : sizes) {
             double peak = size.peakAbsolute() - atmosphere;
             boolean drips = peak >= relief;
             List<String> row = new ArrayList<>(List.of(
@@ -127,7 +129,7 @@ final class PageSizes {
                 rows));
     }
 
-    private static String precharge(SizedVessel size, double atmosphere, QuantityFormat shown) {
+    private static String precharge(SizingResult.Vessel size, double atmosphere, QuantityFormat shown) {
         return shown.pressure(size.precharge().gauge(atmosphere));
     }
 

@@ -6,12 +6,10 @@ import io.github.heatswell.scenarios.choice.FormulaAnswer;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.scenarios.choice.YearlyWater;
 import io.github.heatswell.scenarios.file.Costs;
-import io.github.heatswell.sizing.FormulaInput;
-import io.github.heatswell.sizing.FormulaResult;
-import io.github.heatswell.sizing.SizedVessel;
 import io.github.heatswell.sizing.SizingReconciliation;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.sizing.SizingTarget;
+import io.github.heatswell.sizing.VesselFormula;
 import io.github.heatswell.study.SizeCertainty;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -54,7 +52,7 @@ final class SizingJson {
             optional("recommended", answer.recommended());
             certainty();
             json.array("sizes", () -> {
-                for (SizedVessel size : sizing.nominal()) {
+                for (SizingResult.Vessel size : sizing.nominal()) {
                     json.object(() -> vessel(size));
                 }
             });
@@ -107,7 +105,7 @@ final class SizingJson {
         });
     }
 
-    private void optional(String name, Optional<SizedVessel> vessel) throws IOException {
+    private void optional(String name, Optional<SizingResult.Vessel> vessel) throws IOException {
         if (vessel.isPresent()) {
             json.object(name, () -> vessel(vessel.get()));
         } else {
@@ -115,7 +113,7 @@ final class SizingJson {
         }
     }
 
-    private void vessel(SizedVessel vessel) throws IOException {
+    private void vessel(SizingResult.Vessel vessel) throws IOException {
         json.number("volume_m3", vessel.volume());
         pressure("precharge", vessel.precharge().absolute(atmosphere));
         pressure("peak", vessel.peakAbsolute());
@@ -157,12 +155,12 @@ final class SizingJson {
         });
     }
 
-    private void result(FormulaResult result) throws IOException {
+    private void result(VesselFormula.Result result) throws IOException {
         json.text("expression", result.expression()).number("volume_m3", result.volume());
         pressure("precharge", result.precharge().absolute(atmosphere));
         source(result.source());
         json.array("inputs", () -> {
-            for (FormulaInput input : result.inputs()) {
+            for (VesselFormula.Input input : result.inputs()) {
                 json.object(() -> {
                     json.text("symbol", input.symbol())
                             .number("value", input.value())

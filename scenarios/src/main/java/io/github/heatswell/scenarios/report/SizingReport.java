@@ -13,7 +13,6 @@ import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.scenarios.choice.YearlyWater;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.spread.VariedHouse;
-import io.github.heatswell.sizing.SizedVessel;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.sizing.SizingTarget;
 import io.github.heatswell.units.QuantityFormat;
@@ -110,7 +109,7 @@ public final class SizingReport {
             return Chart.of(answer.asItIs(), answer.scenario().doubts(), units);
         }
         String volume = answer.recommended()
-                .map(SizedVessel::volume)
+                .map(SizingResult.Vessel::volume)
                 .map(Answer.onScreen(units)::volume)
                 .orElseThrow();
         List<NamedRun> runs = new ArrayList<>();

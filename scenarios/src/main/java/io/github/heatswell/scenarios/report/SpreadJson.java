@@ -6,7 +6,6 @@ import io.github.heatswell.assessment.Severity;
 import io.github.heatswell.scenarios.spread.SpreadAnswer;
 import io.github.heatswell.scenarios.spread.VariedHouse;
 import io.github.heatswell.study.Distribution;
-import io.github.heatswell.study.OutputSpread;
 import io.github.heatswell.study.Share;
 import io.github.heatswell.study.StudyResult;
 import io.github.heatswell.units.UnitSystem;
@@ -76,7 +75,7 @@ final class SpreadJson {
         });
     }
 
-    private void quantiles(String name, OutputSpread spread) throws IOException {
+    private void quantiles(String name, StudyResult.Spread spread) throws IOException {
         json.object(name, () -> {
             for (double share : SHARES) {
                 number("up_to_" + Math.round(HUNDRED * share) + "_percent", spread.quantile(share));

@@ -8,7 +8,6 @@ import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.spread.SpreadAnswer;
 import io.github.heatswell.scenarios.spread.VariedHouse;
-import io.github.heatswell.study.OutputSpread;
 import io.github.heatswell.study.StudyResult;
 import io.github.heatswell.units.Decimals;
 import io.github.heatswell.units.QuantityFormat;
@@ -146,7 +145,7 @@ public final class SpreadReport {
                         quantiles("Discharge up to", answer.relieved(), shown::volume)));
     }
 
-    private static List<String> quantiles(String label, OutputSpread spread, DoubleFunction<String> words) {
+    private static List<String> quantiles(String label, StudyResult.Spread spread, DoubleFunction<String> words) {
         List<String> cells = new ArrayList<>(List.of(label));
         for (double share : SHARES) {
             cells.add(words.apply(spread.quantile(share)));

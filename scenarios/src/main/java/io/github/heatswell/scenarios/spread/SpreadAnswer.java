@@ -4,7 +4,6 @@ import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.study.HouseDay.Answer;
-import io.github.heatswell.study.OutputSpread;
 import io.github.heatswell.study.Share;
 import io.github.heatswell.study.StudyResult;
 import java.util.List;
@@ -38,7 +37,7 @@ public record SpreadAnswer(Scenario scenario, VariedHouse house, StudyResult res
      *
      * @return their spread (Pa, gauge)
      */
-    public OutputSpread peak() {
+    public StudyResult.Spread peak() {
         return result.spread(Answer.PEAK.ordinal());
     }
 
@@ -47,7 +46,7 @@ public record SpreadAnswer(Scenario scenario, VariedHouse house, StudyResult res
      *
      * @return its spread (m3 of cold water)
      */
-    public OutputSpread relieved() {
+    public StudyResult.Spread relieved() {
         return result.spread(Answer.RELIEVED.ordinal());
     }
 

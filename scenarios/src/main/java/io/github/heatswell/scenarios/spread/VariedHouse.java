@@ -3,8 +3,8 @@ package io.github.heatswell.scenarios.spread;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.file.UncertainField;
 import io.github.heatswell.study.HouseDay;
+import io.github.heatswell.study.Study;
 import io.github.heatswell.study.UncertainHouse;
-import io.github.heatswell.study.UncertainInput;
 import io.github.heatswell.study.UsualUncertainty;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
@@ -107,7 +107,7 @@ public record VariedHouse(List<Input> inputs, boolean usual, Function<double[], 
      * @param unit the unit of its values
      * @param words what is known of it, in words
      */
-    public record Input(UncertainInput input, String unit, String words) {
+    public record Input(Study.Input input, String unit, String words) {
 
         private static final Pattern UNREAD_PLATE = Pattern.compile("relief\\[\\d+]\\.opens|tank\\.working-pressure");
 

@@ -3,7 +3,6 @@ package io.github.heatswell.scenarios.teaching;
 import io.github.heatswell.water.GibbsPolynomialWater;
 import io.github.heatswell.water.If97Region1;
 import io.github.heatswell.water.LiquidWater;
-import io.github.heatswell.water.WaterState;
 
 /** What follows from the properties of water alone. SI units, pressures absolute. */
 final class WaterFacts {
@@ -39,7 +38,7 @@ final class WaterFacts {
 
     /** How fast heated water grows, beta Q/(rho c) (m3/s). */
     static double growthFlow(double heat, double temperature) {
-        WaterState state = WATER.stateAt(temperature, USUAL);
+        LiquidWater.State state = WATER.stateAt(temperature, USUAL);
         return state.expansivity() * heat / (state.density() * state.heatCapacity());
     }
 

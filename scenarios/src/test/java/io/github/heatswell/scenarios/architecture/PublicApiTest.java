@@ -29,8 +29,8 @@ class PublicApiTest {
             "scenarios.readings.LogReader",
             "scenarios.readings.SpotReader",
             // A programmer writes one, as a lambda or by hand, and hands it in.
-            "sizing.NetExpansion",
-            "study.UncertainModel",
+            "sizing.VesselFormula$NetExpansion",
+            "study.Study$Model",
             "scenarios.report.ResultFile$Content",
             "scenarios.report.ResultFile$Text",
             // A public method of a type that is used elsewhere returns one.

@@ -16,7 +16,7 @@ import io.github.heatswell.scenarios.report.ResultFile;
 import io.github.heatswell.scenarios.report.ResultFolder;
 import io.github.heatswell.scenarios.variation.VariantFailedException;
 import io.github.heatswell.simulation.SimulationException;
-import io.github.heatswell.study.SampleFailedException;
+import io.github.heatswell.study.Study;
 import io.github.heatswell.system.InvalidDescriptionException;
 import io.github.heatswell.system.Tank;
 import java.io.ByteArrayInputStream;
@@ -70,7 +70,7 @@ class SerialisedExceptionsTest {
                                 OutputException.class,
                                 () -> ResultFolder.at(file)
                                         .write(List.of(ResultFile.ofText("a", out -> out.append('a'))))),
-                        new SampleFailedException("too small", new IllegalArgumentException("volume")),
+                        new Study.SampleFailedException("too small", new IllegalArgumentException("volume")),
                         stopped,
                         variantFailed(stopped))
                 .collect(Collectors.toMap(failure -> failure.getClass().getName(), failure -> failure));

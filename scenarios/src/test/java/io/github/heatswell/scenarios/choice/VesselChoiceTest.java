@@ -10,7 +10,6 @@ import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.sizing.PrechargeRule;
-import io.github.heatswell.sizing.SizedVessel;
 import io.github.heatswell.sizing.SizingReconciliation;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.sizing.SizingTarget;
@@ -33,14 +32,14 @@ class VesselChoiceTest {
 
     @Test
     void theProposedVesselKeepsTheValveShutAndTheNextSmallerPassesTheLimit() {
-        SizedVessel least = LODGE.sizing().smallestOnSale().orElseThrow();
-        SizedVessel bought = LODGE.recommended().orElseThrow();
+        SizingResult.Vessel least = LODGE.sizing().smallestOnSale().orElseThrow();
+        SizingResult.Vessel bought = LODGE.recommended().orElseThrow();
         RunResult with = LODGE.proposed().orElseThrow();
         assertEquals(bought.volume(), with.system().vessel().orElseThrow().volume());
         assertEquals(Optional.empty(), with.first(Event.Kind.RELIEF_OPENED));
         double limit = LODGE.sizing().target().absolute();
         assertTrue(with.extremes().highestPressure().value() <= limit);
-        SizedVessel smaller = LODGE.sizing().nominal().stream()
+        SizingResult.Vessel smaller = LODGE.sizing().nominal().stream()
                 .filter(size -> size.volume() < least.volume())
                 .reduce((a, b) -> b)
                 .orElseThrow();

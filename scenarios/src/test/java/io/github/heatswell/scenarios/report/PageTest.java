@@ -7,8 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.charts.Chart;
 import io.github.heatswell.checksheet.CheckProcedure;
-import io.github.heatswell.checksheet.PressureGauge;
-import io.github.heatswell.checksheet.Reading;
+import io.github.heatswell.checksheet.CheckSheet;
+import io.github.heatswell.checksheet.UncertainCheck;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
@@ -27,14 +27,14 @@ class PageTest {
     void theCheckSheetIsThatOfTheHouseWithTheToleranceOfGaugeAndHouse() throws IOException {
         Scenario scenario = Catalogue.read("orchard-lodge-vessel");
         Check check = check(scenario, UnitSystem.SI);
-        List<Reading> expected =
+        List<CheckSheet.Reading> expected =
                 CheckProcedure.of(scenario.system()).simulate(scenario.system()).readings();
         assertEquals(6, check.readings().size());
         for (int i = 0; i < 6; i++) {
             var line = check.readings().get(i);
             double gauge = line.expectedGauge();
             assertEquals(expected.get(i).expectedGauge(), gauge);
-            double error = PressureGauge.dial().error();
+            double error = UncertainCheck.Gauge.dial().error();
             assertTrue(line.lowestGauge() <= gauge - error, line.when());
             assertTrue(line.highestGauge() >= gauge + error, line.when());
         }
@@ -51,7 +51,7 @@ class PageTest {
         Scenario scenario =
                 Catalogue.read("orchard-lodge-vessel").with(List.of(Change.of("supply.pressure=4.0 bar to 4.4 bar")));
         var cold = check(scenario, UnitSystem.SI).readings().get(0);
-        double expected = Math.hypot(0.9 * 0.2e5, PressureGauge.dial().error());
+        double expected = Math.hypot(0.9 * 0.2e5, UncertainCheck.Gauge.dial().error());
         // A quantile of 128 samples of an even spread is right to a hundredth of its range.
         assertEquals(4.2e5 - expected, cold.lowestGauge(), 0.01 * 0.4e5);
         assertEquals(4.2e5 + expected, cold.highestGauge(), 0.01 * 0.4e5);

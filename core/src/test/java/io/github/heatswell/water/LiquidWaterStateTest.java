@@ -5,11 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import org.junit.jupiter.api.Test;
 
-class WaterStateTest {
+class LiquidWaterStateTest {
     /** Regression: a state that nobody filled cannot pass for a result. */
     @Test
     void newStateHoldsNoNumber() {
-        WaterState state = new WaterState();
+        LiquidWater.State state = new LiquidWater.State();
         assertAll(
                 () -> assertEquals(Double.NaN, state.temperature()),
                 () -> assertEquals(Double.NaN, state.pressureAbsolute()),
@@ -24,7 +24,7 @@ class WaterStateTest {
     /** Regression: each value comes back under its own name. */
     @Test
     void setValuesComeBack() {
-        WaterState state = new WaterState();
+        LiquidWater.State state = new LiquidWater.State();
         state.set(300, 2e5, 1000, 3e-4, 4e-10, 4180, 113_000);
         assertAll(
                 () -> assertEquals(300, state.temperature()),
