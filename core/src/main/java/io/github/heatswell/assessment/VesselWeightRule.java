@@ -4,7 +4,7 @@ import io.github.heatswell.assessment.Measure.Kind;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.VesselBody;
 import io.github.heatswell.system.VesselBody.Mounting;
-import io.github.heatswell.units.Gravity;
+import io.github.heatswell.units.Unit;
 import java.util.function.Consumer;
 
 /**
@@ -52,7 +52,8 @@ final class VesselWeightRule implements Rule {
         Finding.Draft draft = Finding.draft("vessel-unsupported", Severity.CAUTION);
         if (body.length().isPresent()) {
             Measure moment = new Measure(
-                    Kind.MOMENT, mass(vessel) * Gravity.STANDARD * body.length().getAsDouble() / 2);
+                    Kind.MOMENT,
+                    mass(vessel) * Unit.STANDARD_GRAVITY * body.length().getAsDouble() / 2);
             draft.says(weighs + ", which bends the connection with {}.", mass, moment)
                     .found(moment);
         } else {

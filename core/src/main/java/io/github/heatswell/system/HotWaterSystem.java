@@ -1,10 +1,10 @@
 package io.github.heatswell.system;
 
-import io.github.heatswell.units.Gravity;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Limits;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.Unit;
 import io.github.heatswell.units.VolumeUnit;
 import io.github.heatswell.water.GibbsPolynomialWater;
 import java.util.ArrayList;
@@ -132,7 +132,7 @@ public final class HotWaterSystem {
      */
     public double head(double height) {
         return GibbsPolynomialWater.instance().density(coldAtStart(), parts.site.atmosphere())
-                * Gravity.STANDARD
+                * Unit.STANDARD_GRAVITY
                 * height;
     }
 

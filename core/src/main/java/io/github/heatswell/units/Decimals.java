@@ -21,6 +21,11 @@ public final class Decimals {
     /** More digits than a double has, on either side of its point. */
     static final int ANY = 1_000;
 
+    /** Digits are grouped from this number on. */
+    private static final BigDecimal GROUPED = BigDecimal.valueOf(10_000);
+
+    private static final int GROUP = 3;
+
     private Decimals() {}
 
     /**
@@ -77,5 +82,19 @@ public final class Decimals {
     /** The digits without an exponent and without zeros at the end of the decimals. */
     static String plain(BigDecimal number) {
         return number.signum() == 0 ? "0" : number.stripTrailingZeros().toPlainString();
+    }
+
+    /** The digits as {@link #plain}; from 10 000 on in groups of three, with this space between them. */
+    static String grouped(BigDecimal number, char space) {
+        String plain = plain(number);
+        if (number.abs().compareTo(GROUPED) < 0) {
+            return plain;
+        }
+        int point = plain.indexOf('.');
+        StringBuilder grouped = new StringBuilder(plain);
+        for (int at = (point < 0 ? plain.length() : point) - GROUP; at > (number.signum() < 0 ? 1 : 0); at -= GROUP) {
+            grouped.insert(at, space);
+        }
+        return grouped.toString();
     }
 }

@@ -18,6 +18,8 @@ public enum DurationUnit implements Unit {
     /** Day of 24 hours. */
     DAY(86400.0, "d", "day", "days");
 
+    private static final double YEAR = 365.25 * 86_400;
+
     private final double factor;
     private final List<String> spellings;
 
@@ -34,5 +36,39 @@ public enum DurationUnit implements Unit {
     @Override
     public List<String> spellings() {
         return spellings;
+    }
+
+    /** A time (s) in its two largest useful units: {@code 10 min 16 s}, or {@code 2.3 years} of 365.25 days. */
+    static String twoLargest(double seconds) {
+        if (seconds < 0) {
+            String ahead = twoLargest(-seconds);
+            return ahead.equals("0 s") ? ahead : "-" + ahead;
+        }
+        if (!(seconds >= 10)) {
+            return Decimals.atMost(seconds, 1) + " s";
+        }
+        long whole = Math.round(seconds);
+        if (whole < MINUTE.factor) {
+            return whole + " s";
+        }
+        if (whole < HOUR.factor) {
+            return pair(whole, 60, "min", "s");
+        }
+        long minutes = Math.round(MINUTE.fromSi(seconds));
+        if (minutes < 2 * 24 * 60) {
+            return pair(minutes, 60, "h", "min");
+        }
+        long hours = Math.round(HOUR.fromSi(seconds));
+        if (hours < 14 * 24) {
+            return pair(hours, 24, "d", "h");
+        }
+        return seconds < 2 * YEAR
+                ? Math.round(DAY.fromSi(seconds)) + " d"
+                : Decimals.atMost(seconds / YEAR, 1) + " years";
+    }
+
+    private static String pair(long small, int inLarge, String large, String smallUnit) {
+        long rest = small % inLarge;
+        return small / inLarge + " " + large + (rest == 0 ? "" : " " + rest + " " + smallUnit);
     }
 }

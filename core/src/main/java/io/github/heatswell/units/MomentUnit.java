@@ -10,7 +10,7 @@ public enum MomentUnit implements Unit {
     NEWTON_METRE(1.0, "N m", "Nm"),
 
     /** Pound-force foot: 0.45359237 kg x standard gravity x 0.3048 m. */
-    POUND_FORCE_FOOT(0.45359237 * Gravity.STANDARD * 0.3048, "lbf ft", "ft lbf");
+    POUND_FORCE_FOOT(0.45359237 * Unit.STANDARD_GRAVITY * 0.3048, "lbf ft", "ft lbf");
 
     private final double factor;
     private final List<String> spellings;

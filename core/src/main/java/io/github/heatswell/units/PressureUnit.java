@@ -20,7 +20,7 @@ public enum PressureUnit implements Unit {
     BAR(1e5, "bar", "bars"),
 
     /** Pound-force per square inch: exact pound, standard gravity and inch, 6894.757 Pa. */
-    PSI(0.45359237 * Gravity.STANDARD / (0.0254 * 0.0254), "psi", "lbf/in2", "lbf/in²");
+    PSI(0.45359237 * Unit.STANDARD_GRAVITY / (0.0254 * 0.0254), "psi", "lbf/in2", "lbf/in²");
 
     private final double factor;
     private final List<String> spellings;

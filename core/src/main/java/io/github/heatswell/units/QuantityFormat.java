@@ -42,9 +42,6 @@ public record QuantityFormat(UnitSystem units, Symbols symbols, boolean both) {
     private static final int ANY = Decimals.ANY;
     private static final char NO_BREAK_SPACE = '\u00a0';
 
-    /** Digits are grouped from this number on. */
-    private static final BigDecimal GROUPED = BigDecimal.valueOf(10_000);
-
     /**
      * Checks that unit system and symbols are there.
      *
@@ -289,7 +286,7 @@ public record QuantityFormat(UnitSystem units, Symbols symbols, boolean both) {
      * @throws IllegalArgumentException if it is NaN or infinite
      */
     public String time(double seconds) {
-        String text = Spans.text(seconds);
+        String text = DurationUnit.twoLargest(seconds);
         return symbols == Symbols.PRINTED ? text.replace(' ', NO_BREAK_SPACE) : text;
     }
 
@@ -374,16 +371,7 @@ public record QuantityFormat(UnitSystem units, Symbols symbols, boolean both) {
     }
 
     private String digits(BigDecimal rounded) {
-        String plain = Decimals.plain(rounded);
-        if (rounded.abs().compareTo(GROUPED) < 0) {
-            return plain;
-        }
-        int point = plain.indexOf('.');
-        StringBuilder grouped = new StringBuilder(plain);
-        for (int at = (point < 0 ? plain.length() : point) - THREE; at > (rounded.signum() < 0 ? 1 : 0); at -= THREE) {
-            grouped.insert(at, space());
-        }
-        return grouped.toString();
+        return Decimals.grouped(rounded, space());
     }
 
     private String with(String unit) {

@@ -24,6 +24,12 @@ public sealed interface Unit
                 VolumeUnit {
 
     /**
+     * Standard acceleration of gravity (m/s2), exact by definition (General Conference on Weights and Measures, 1901). By it
+     * the pound-force, the weight of a vessel and the pressure of a column of water are defined here.
+     */
+    double STANDARD_GRAVITY = 9.80665;
+
+    /**
      * The size of the unit.
      *
      * @return how many SI units one of this unit is (-), such as 1e5 for the bar

@@ -23,7 +23,7 @@ class OneWaterColumnTest {
     private static final Pattern GRAVITY = Pattern.compile("\\b9\\.80?\\d*\\b|\\b9_?8[01]\\d(\\.\\d+)?\\b");
 
     /** Gravity from where it stands. */
-    private static final Pattern USED = Pattern.compile("\\bGravity\\.STANDARD\\b");
+    private static final Pattern USED = Pattern.compile("\\bUnit\\.STANDARD_GRAVITY\\b");
 
     private static List<Path> sources() throws IOException {
         List<Path> sources = new ArrayList<>();
@@ -51,7 +51,7 @@ class OneWaterColumnTest {
 
     @Test
     void gravityIsANumberInOnePlace() throws IOException {
-        assertEquals(List.of("Gravity.java"), saying(GRAVITY));
+        assertEquals(List.of("Unit.java"), saying(GRAVITY));
     }
 
     @Test
