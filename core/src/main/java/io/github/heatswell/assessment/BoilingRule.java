@@ -3,6 +3,8 @@ package io.github.heatswell.assessment;
 import static io.github.heatswell.assessment.Measure.gauge;
 import static io.github.heatswell.assessment.Measure.temperature;
 
+import io.github.heatswell.assessment.Finding.Authority;
+import io.github.heatswell.assessment.Finding.Severity;
 import io.github.heatswell.citation.Citation;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.units.TemperatureUnit;
@@ -54,7 +56,7 @@ final class BoilingRule implements Rule {
                         temperature(open))
                 .found(temperature(hottest))
                 .limit(temperature(open))
-                .advises(Emergency.advice(subject))
+                .advises(HazardRule.emergency(subject))
                 .asks("Ask a licensed professional to check thermostat, cut-out and relief valve before the heater is"
                         + " used again.")
                 .by(BOILING);

@@ -4,6 +4,8 @@ import static io.github.heatswell.citation.Citation.Standing.FROM_MEMORY;
 import static io.github.heatswell.citation.Citation.Standing.SECOND_HAND;
 import static io.github.heatswell.citation.Citation.Standing.SEEN;
 
+import io.github.heatswell.assessment.Finding.Authority;
+
 /** The authorities more than one rule refers to. */
 final class Codes {
 

@@ -2,6 +2,7 @@ package io.github.heatswell.assessment;
 
 import static io.github.heatswell.assessment.Measure.gauge;
 
+import io.github.heatswell.assessment.Finding.Severity;
 import io.github.heatswell.system.ReliefValve;
 import java.util.function.Consumer;
 

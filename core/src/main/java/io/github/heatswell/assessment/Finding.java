@@ -1,5 +1,6 @@
 package io.github.heatswell.assessment;
 
+import io.github.heatswell.citation.Citation;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -25,6 +26,60 @@ public record Finding(
         Statement advice,
         Authority authority,
         Optional<Statement> askAuthority) {
+
+    /** How much a finding matters, the gravest first. */
+    public enum Severity {
+        /** People may be hurt: act before the heater is used again. */
+        HAZARD,
+        /** Something is broken, missing or wrong, and has to be put right. */
+        FAULT,
+        /** It works, but without the margin it should have, or it hides something. */
+        CAUTION,
+        /** Worth knowing; nothing has to be done. */
+        NOTE
+    }
+
+    /**
+     * On what a finding stands.
+     *
+     * @param basis what kind of authority it is
+     * @param source the publication with its section, or what was reckoned, and how far it was checked
+     */
+    public record Authority(Basis basis, Citation source) {
+
+        /** What kind of authority it is. */
+        public enum Basis {
+            /** A standard, a model code or an official guide. */
+            CODE,
+            /** What the trade does or advises. */
+            PRACTICE,
+            /** Reckoned from the description or taken from the run. */
+            COMPUTATION
+        }
+
+        /**
+         * Checks that both parts are there.
+         *
+         * @param basis what kind of authority it is
+         * @param source the publication with its section, or what was reckoned, and how far it was checked
+         */
+        public Authority {
+            Objects.requireNonNull(basis, "basis");
+            Objects.requireNonNull(source, "source");
+        }
+
+        static Authority code(String text, Citation.Standing standing) {
+            return new Authority(Basis.CODE, new Citation(text, standing));
+        }
+
+        static Authority practice(String text, Citation.Standing standing) {
+            return new Authority(Basis.PRACTICE, new Citation(text, standing));
+        }
+
+        static Authority computed(String text) {
+            return new Authority(Basis.COMPUTATION, new Citation(text, Citation.Standing.GIVEN));
+        }
+    }
 
     /**
      * Checks that everything is there.

@@ -1,5 +1,6 @@
 package io.github.heatswell.assessment;
 
+import io.github.heatswell.assessment.Finding.Severity;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.system.HotWaterSystem;
 import java.util.ArrayList;

@@ -3,6 +3,8 @@ package io.github.heatswell.assessment;
 import static io.github.heatswell.assessment.Measure.gauge;
 import static io.github.heatswell.assessment.Measure.temperature;
 
+import io.github.heatswell.assessment.Finding.Authority;
+import io.github.heatswell.assessment.Finding.Severity;
 import io.github.heatswell.citation.Citation;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunSummary;
@@ -10,6 +12,16 @@ import java.util.function.Consumer;
 
 /** The hazard that ended a run, and the cut-out that kept one off. */
 final class HazardRule implements Rule {
+
+    private static final String STAY_AWAY =
+            "Stay away from the tank. If you can do it safely from elsewhere, trip the heater's breaker"
+                    + " or shut the gas at the meter. Leave and call for help. Do not lift the relief valve or open a tap.";
+
+    /** For water that boils in the tank, and for pressure beyond what a tank is tested to. */
+    static final String LET_NOTHING_IN = STAY_AWAY + " Let no cold water in.";
+
+    /** For hot water that is still held: the cold feed replaces what a valve discharges, and cools the tank. */
+    static final String LEAVE_THE_FEED = STAY_AWAY + " Leave the cold feed as it is: what comes in cools the tank.";
 
     private static final String DRY =
             "Turn the heater off: an element that falls dry burns out. Keep all taps closed. Before the"
@@ -79,12 +91,23 @@ final class HazardRule implements Rule {
             case "pressure-lost" -> DRY;
             case "relief-valve-chatters" -> OFF;
             case "water-freezes" -> THAW;
-            default -> Emergency.LET_NOTHING_IN;
+            default -> LET_NOTHING_IN;
         };
         return Finding.draft(id, Severity.HAZARD)
                 .says(happened + " " + event.kind().meaning() + " The run ends there.", measures)
                 .advises(advice)
                 .asks(ASK);
+    }
+
+    /** What to do about water hotter than boils in the open: one answer for all findings of a case. */
+    static String emergency(AssessmentContext subject) {
+        boolean lost = subject.run
+                .flatMap(RunSummary::hazard)
+                .filter(event -> event.kind() == Event.Kind.VAPOUR_FORMS
+                        || event.kind() == Event.Kind.TEST_PRESSURE_REACHED
+                        || event.kind() == Event.Kind.WATER_OUT_OF_RANGE)
+                .isPresent();
+        return lost ? LET_NOTHING_IN : LEAVE_THE_FEED;
     }
 
     private static Finding cutOut(AssessmentContext subject, Event event) {

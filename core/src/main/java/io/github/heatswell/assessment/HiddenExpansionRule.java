@@ -1,5 +1,6 @@
 package io.github.heatswell.assessment;
 
+import io.github.heatswell.assessment.Finding.Severity;
 import io.github.heatswell.assessment.Measure.Kind;
 import io.github.heatswell.system.Leak;
 import io.github.heatswell.system.Supply;

@@ -2,6 +2,8 @@ package io.github.heatswell.assessment;
 
 import static io.github.heatswell.assessment.Measure.temperature;
 
+import io.github.heatswell.assessment.Finding.Authority;
+import io.github.heatswell.assessment.Finding.Severity;
 import io.github.heatswell.system.Draw;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;

@@ -3,6 +3,7 @@ package io.github.heatswell.assessment;
 import static io.github.heatswell.assessment.Measure.gauge;
 import static io.github.heatswell.assessment.Measure.temperature;
 
+import io.github.heatswell.assessment.Finding.Severity;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.TemperatureUnit;

@@ -2,6 +2,7 @@ package io.github.heatswell.assessment;
 
 import static io.github.heatswell.assessment.Measure.gauge;
 
+import io.github.heatswell.assessment.Finding.Severity;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.system.ReliefValve;
@@ -35,7 +36,7 @@ final class ReliefOpeningRule implements Rule {
                                 + "' opened because the water had reached {}, where it is the last guard.",
                         limit)
                 .limit(limit)
-                .advises(Emergency.advice(subject) + " Never plug or cap the valve.")
+                .advises(HazardRule.emergency(subject) + " Never plug or cap the valve.")
                 .asks(
                         "Ask a licensed professional why the thermostat did not stop the heater, and to check the cut-out before it"
                                 + " is used again.")

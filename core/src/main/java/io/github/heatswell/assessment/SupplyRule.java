@@ -2,6 +2,8 @@ package io.github.heatswell.assessment;
 
 import static io.github.heatswell.assessment.Measure.gauge;
 
+import io.github.heatswell.assessment.Finding.Authority;
+import io.github.heatswell.assessment.Finding.Severity;
 import io.github.heatswell.system.ReducingValve;
 import io.github.heatswell.units.PressureUnit;
 import java.util.function.Consumer;

@@ -3,6 +3,8 @@ package io.github.heatswell.assessment;
 import static io.github.heatswell.assessment.Measure.gauge;
 import static io.github.heatswell.assessment.Measure.volume;
 
+import io.github.heatswell.assessment.Finding.Authority;
+import io.github.heatswell.assessment.Finding.Severity;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.Interval;
 import io.github.heatswell.result.RunSummary;

@@ -1,5 +1,7 @@
 package io.github.heatswell.assessment;
 
+import io.github.heatswell.assessment.Finding.Authority;
+import io.github.heatswell.assessment.Finding.Severity;
 import io.github.heatswell.assessment.Measure.Kind;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.VesselBody;

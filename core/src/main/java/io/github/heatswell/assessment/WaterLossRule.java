@@ -3,6 +3,7 @@ package io.github.heatswell.assessment;
 import static io.github.heatswell.assessment.Measure.time;
 import static io.github.heatswell.assessment.Measure.volume;
 
+import io.github.heatswell.assessment.Finding.Severity;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.Totals;
 import io.github.heatswell.units.TemperatureUnit;

@@ -1,8 +1,23 @@
 package io.github.heatswell.narrative;
 
+import static io.github.heatswell.assessment.Measure.gauge;
+import static io.github.heatswell.assessment.Measure.share;
+import static io.github.heatswell.assessment.Measure.temperature;
+import static io.github.heatswell.assessment.Measure.time;
+import static io.github.heatswell.assessment.Statement.plain;
+
+import io.github.heatswell.assessment.Finding;
+import io.github.heatswell.assessment.Finding.Severity;
 import io.github.heatswell.assessment.Statement;
+import io.github.heatswell.result.Audit;
+import io.github.heatswell.result.Event;
+import io.github.heatswell.result.RunSummary;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What must be said before everything else: a hazard, a limit passed, or that a run is not to be relied on.
@@ -12,6 +27,9 @@ import java.util.Optional;
  * @param advice what to do; empty if another alarm says so already
  */
 public record Alarm(Level level, Statement what, Optional<Statement> advice) {
+
+    /** The finding that tells of the working pressure itself. */
+    private static final String EXCEEDED = "working-pressure-exceeded";
 
     /** How bad it is. */
     public enum Level {
@@ -53,6 +71,53 @@ public record Alarm(Level level, Statement what, Optional<Statement> advice) {
 
     static Alarm of(Level level, Statement what) {
         return new Alarm(level, what, Optional.empty());
+    }
+
+    /** Hazards that were found, each with what to do; the same advice is given once. */
+    static List<Alarm> hazards(List<Finding> findings) {
+        List<Alarm> alarms = new ArrayList<>();
+        Set<Statement> advised = new HashSet<>();
+        findings.stream()
+                .filter(finding -> finding.severity() == Severity.HAZARD)
+                .forEach(finding -> alarms.add(new Alarm(
+                        Level.HAZARD,
+                        finding.sentence(),
+                        Optional.of(finding.advice()).filter(advised::add))));
+        return alarms;
+    }
+
+    /** Those hazards, then a limit passed, then that the balance of a run does not close. */
+    static List<Alarm> of(RunSummary run, List<Finding> findings) {
+        List<Alarm> alarms = hazards(findings);
+        boolean told = findings.stream()
+                .anyMatch(finding -> finding.id().equals(EXCEEDED) && finding.severity() == Severity.HAZARD);
+        boolean given = run.system().tank().workingPressureGiven(); // if not, a finding asks to read the plate
+        run.first(Event.Kind.WORKING_PRESSURE_EXCEEDED)
+                .filter(event -> given && !told)
+                .ifPresent(event -> alarms.add(of(Level.WARNING, passed(run, event))));
+        if (!run.audit().closes()) {
+            alarms.add(of(Level.NOT_RELIABLE, open(run.audit())));
+        }
+        return alarms;
+    }
+
+    private static Statement open(Audit audit) {
+        boolean water = audit.massFraction() > Audit.BOUND || audit.energyFraction() <= Audit.BOUND;
+        return plain("The balance of this run does not close: ")
+                .then(share(water ? audit.massFraction() : audit.energyFraction()))
+                .then(" of the " + (water ? "water" : "heat")
+                        + " is unaccounted for. Do not rely on its figures; please report the scenario.");
+    }
+
+    private static Statement passed(RunSummary run, Event event) {
+        return plain(event.kind().description() + " after ")
+                .then(time(event.time()))
+                .then(", at ")
+                .then(gauge(run.gauge(event.pressureAbsolute())))
+                .then(" and ")
+                .then(temperature(event.waterTemperature()))
+                .then(". " + event.kind().meaning())
+                .capitalised();
     }
 
     /**

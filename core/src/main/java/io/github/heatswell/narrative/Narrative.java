@@ -9,6 +9,7 @@ import io.github.heatswell.assessment.Doubts;
 import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.assessment.Statement;
+import io.github.heatswell.narrative.Observer.Observed;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.sizing.PeakMap;
 import io.github.heatswell.study.SampledPeaks;
@@ -95,13 +96,13 @@ public record Narrative(
      * @return the narrative; its remarks tell where discharged water came from, and of draws that fell short
      */
     public Narrative with(RunSummary run, Observed observed) {
-        return new Narrative(alarms, headline, Remarks.of(run, observed), facts, findings);
+        return new Narrative(alarms, headline, observed.remarks(run), facts, findings);
     }
 
     private static Narrative of(RunSummary run, Doubts doubts, Statement headline) {
         List<Finding> findings = Findings.of(run, doubts);
         return new Narrative(
-                Alarms.of(run, findings), headline.then(doubts.caveat()), List.of(), Facts.of(run), findings);
+                Alarm.of(run, findings), headline.then(doubts.caveat()), List.of(), Facts.of(run), findings);
     }
 
     /**
@@ -281,7 +282,7 @@ public record Narrative(
      * @return its hazards, each with what to do
      */
     public static List<Alarm> alarms(HotWaterSystem house, Doubts doubts) {
-        return Alarms.of(Findings.of(house, doubts));
+        return Alarm.hazards(Findings.of(house, doubts));
     }
 
     /**

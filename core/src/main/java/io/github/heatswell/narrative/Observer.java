@@ -1,11 +1,19 @@
 package io.github.heatswell.narrative;
 
+import static io.github.heatswell.assessment.Measure.volume;
+import static io.github.heatswell.assessment.Statement.plain;
+
+import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.result.Channel;
+import io.github.heatswell.result.RunResult;
+import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.Trace;
 import io.github.heatswell.simulation.SampleListener;
 import io.github.heatswell.system.Draw;
 import io.github.heatswell.system.HotWaterSystem;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /** Takes notes of the samples of a run as they come, without keeping them. */
 public final class Observer implements SampleListener {
@@ -14,6 +22,12 @@ public final class Observer implements SampleListener {
 
     /** Water that is no more than this (K) cooler than wanted is as warm as wanted. */
     private static final double SAME = 0.5;
+
+    /** Less than this share of what was discharged is not worth a remark (-). */
+    private static final double SHARE = 0.05;
+
+    /** Less than this (m3) is not worth a remark. */
+    private static final double VOLUME = 0.1e-3;
 
     private final List<Draw> draws;
     private final double clockAtStart;
@@ -88,6 +102,77 @@ public final class Observer implements SampleListener {
         if (cool && began > lastCoolDraw) {
             coolDraws++;
             lastCoolDraw = began;
+        }
+    }
+
+    /**
+     * What the samples of a run showed.
+     *
+     * @param samples how many there were
+     * @param startPressureAbsolute the pressure of the first (Pa, absolute)
+     * @param startTemperature the mean water temperature of the first (K)
+     * @param relievedWhileFed the volume (m3, as cold water) that relief valves discharged while the supply replaced it; what
+     *     lies between two samples counts only if a valve discharges water at both
+     * @param drawsTooCool how many draws met water in the tank that was cooler than what was wanted at the tap
+     */
+    public record Observed(
+            long samples,
+            double startPressureAbsolute,
+            double startTemperature,
+            double relievedWhileFed,
+            long drawsTooCool) {
+
+        /**
+         * What the samples of a run showed whose course was kept.
+         *
+         * @param result the run
+         * @return the same as an {@link Observer} would say that had watched it
+         */
+        public static Observed of(RunResult result) {
+            Observer observer =
+                    new Observer(Objects.requireNonNull(result, "result").system());
+            Trace trace = result.trace();
+            double[] values = new double[Channel.values().length];
+            for (int i = 0; i < trace.count(); i++) {
+                for (Channel channel : Channel.values()) {
+                    values[channel.ordinal()] = trace.value(channel, i);
+                }
+                observer.sample(trace.grid().time(i), values, trace.regime(i));
+            }
+            return observer.observed();
+        }
+
+        /** What must be said of the run besides its headline: where discharged water came from, and draws that fell short. */
+        List<Statement> remarks(RunSummary run) {
+            List<Statement> remarks = new ArrayList<>();
+            double relieved = run.totals().relieved();
+            double fed = Math.min(relieved, relievedWhileFed);
+            if (fed > VOLUME && fed > SHARE * relieved) {
+                remarks.add(plain("The valve runs on water fed by the supply: ")
+                        .then(volume(fed))
+                        .then(" of the ")
+                        .then(volume(relieved))
+                        .then(" discharged came in while it ran."));
+            }
+            int cut = run.totals().drawsCutShort();
+            long cool = drawsTooCool;
+            if (cut > 0) {
+                remarks.add(plain(
+                        draws(cut) + " not fully served: the next draw began before the heat asked for had come."));
+            }
+            if (cool > 0) {
+                remarks.add(plain(draws(cool) + " not fully served: the water was cooler than wanted at the tap."));
+            }
+            String profile = run.system().draws().name();
+            if (profile.startsWith("us-")) {
+                remarks.add(plain("The hours of the draws are those of a test, " + profile
+                        + ", begun at midnight: no household draws at these times of day."));
+            }
+            return remarks;
+        }
+
+        private static String draws(long count) {
+            return count == 1 ? "1 draw was" : count + " draws were";
         }
     }
 }

@@ -1,7 +1,9 @@
 package io.github.heatswell.narrative;
 
+import static io.github.heatswell.assessment.Measure.gauge;
 import static io.github.heatswell.assessment.Statement.plain;
 
+import io.github.heatswell.assessment.Measure;
 import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.result.RunSummary;
 import java.util.ArrayList;
@@ -16,13 +18,13 @@ final class RunHeadline {
 
     private final RunSummary summary;
     private final Circumstances circumstances;
-    private final PeakWords peak;
     private final ReliefWords relief;
+    private final boolean exceeds;
 
     RunHeadline(RunSummary summary) {
         this.summary = summary;
         this.circumstances = new Circumstances(summary);
-        this.peak = new PeakWords(summary);
+        this.exceeds = Limit.workingPressure(summary).passed();
         this.relief = new ReliefWords(summary, circumstances);
     }
 
@@ -32,12 +34,12 @@ final class RunHeadline {
             return new HazardWords(summary).sentence().capitalised();
         }
         Optional<Statement> relieved = relief.sentence();
-        if (relieved.isEmpty() && !peak.exceedsWorkingPressure()) {
+        if (relieved.isEmpty() && !exceeds) {
             return calm().capitalised();
         }
         List<Statement> clauses = new ArrayList<>();
-        if (peak.exceedsWorkingPressure()) {
-            clauses.add(peak(peak.overWorkingPressure()));
+        if (exceeds) {
+            clauses.add(peak(overWorkingPressure()));
         }
         circumstances.cutOut().ifPresent(clauses::add);
         relieved.ifPresent(clauses::add);
@@ -50,8 +52,7 @@ final class RunHeadline {
                 || summary.hazard().isPresent()
                 || circumstances.openedHot().isPresent()
                 || circumstances.cutOut().isPresent();
-        Statement over =
-                peak.exceedsWorkingPressure() ? peak.overWorkingPressure().then("; ") : plain("");
+        Statement over = exceeds ? overWorkingPressure().then("; ") : plain("");
         return relief.onDays(relieved)
                 .filter(days -> !own)
                 .map(days -> over.then(days).capitalised())
@@ -66,7 +67,7 @@ final class RunHeadline {
 
     /** No valve discharged anything: what kept it shut, and how high the pressure rose. */
     private Statement calm() {
-        Statement rise = peak.sentence();
+        Statement rise = peakSentence();
         Optional<Statement> leaked = circumstances.leaked();
         Optional<Statement> returned = circumstances.returned();
         List<Optional<Statement>> clauses = new ArrayList<>();
@@ -100,5 +101,39 @@ final class RunHeadline {
         List<Statement> said = new ArrayList<>(List.of(start));
         clauses.stream().flatMap(Optional::stream).limit(MAX_CLAUSES).forEach(said::add);
         return Statement.joined("; ", said);
+    }
+
+    /** The peak against the lowest set pressure of the valves that can open. */
+    private Statement peakSentence() {
+        boolean steady = summary.extremes().isSteady();
+        Statement peak = plain(steady ? "pressure stays at about " : "pressure peaks at ")
+                .then(gauge(highest()));
+        return Limit.reliefSet(summary)
+                .map(set -> peak.then(", ").then(against(set.gauge())).then(" the relief set pressure"))
+                .orElseGet(() -> peak.then(
+                        summary.system().reliefValves().isEmpty()
+                                ? "; there is no relief valve"
+                                : "; the relief valve is blocked"));
+    }
+
+    /** The peak against what the tank's maker allows. */
+    private Statement overWorkingPressure() {
+        double limit = Limit.workingPressure(summary).gauge();
+        Statement over =
+                plain("pressure peaks at ").then(gauge(highest())).then(", ").then(against(limit));
+        return summary.system().tank().workingPressureGiven()
+                ? over.then(" the tank's working pressure")
+                : over.then(" the ").then(gauge(limit)).then(" assumed for the tank");
+    }
+
+    private double highest() {
+        return summary.peak().value();
+    }
+
+    private Statement against(double limit) {
+        double difference = Math.abs(limit - highest());
+        return plain("")
+                .then(new Measure(Measure.Kind.PRESSURE_GAP, difference))
+                .then(highest() > limit ? " above" : " below");
     }
 }

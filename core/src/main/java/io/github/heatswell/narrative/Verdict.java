@@ -49,7 +49,8 @@ final class Verdict {
             parts.add(hazardPart(hazards));
         }
         heldRunaways(sound, parts);
-        List<NamedSummary> strained = having(sound, run -> new PeakWords(run.summary()).exceedsWorkingPressure());
+        List<NamedSummary> strained =
+                having(sound, run -> Limit.workingPressure(run.summary()).passed());
         if (!strained.isEmpty()) {
             parts.add(plain(names(strained) + (strained.size() == 1 ? " exceeds" : " exceed") + limit(strained)));
         }

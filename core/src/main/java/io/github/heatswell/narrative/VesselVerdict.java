@@ -1,8 +1,8 @@
 package io.github.heatswell.narrative;
 
 import io.github.heatswell.assessment.Finding;
+import io.github.heatswell.assessment.Finding.Severity;
 import io.github.heatswell.assessment.Measure;
-import io.github.heatswell.assessment.Severity;
 import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.system.ExpansionVessel;

@@ -1,8 +1,8 @@
 package io.github.heatswell.study;
 
 import io.github.heatswell.assessment.Finding;
+import io.github.heatswell.assessment.Finding.Severity;
 import io.github.heatswell.assessment.Findings;
-import io.github.heatswell.assessment.Severity;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.system.HotWaterSystem;

@@ -3,6 +3,7 @@ package io.github.heatswell.assessment;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.assessment.Finding.Severity;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.simulation.RandomHouses;
 import io.github.heatswell.simulation.Simulation;

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.assessment.Finding.Severity;
 import io.github.heatswell.system.Heater;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;

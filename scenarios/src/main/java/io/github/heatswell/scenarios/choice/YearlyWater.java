@@ -1,8 +1,8 @@
 package io.github.heatswell.scenarios.choice;
 
 import io.github.heatswell.assessment.Doubts;
+import io.github.heatswell.assessment.Finding.Severity;
 import io.github.heatswell.assessment.Findings;
-import io.github.heatswell.assessment.Severity;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunSummary;
 import java.util.Optional;

@@ -1,7 +1,7 @@
 package io.github.heatswell.scenarios.file;
 
-import io.github.heatswell.assessment.Doubt;
 import io.github.heatswell.assessment.Doubts;
+import io.github.heatswell.assessment.Doubts.Doubt;
 import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.HotWaterSystem;
 import java.util.ArrayList;

@@ -1,9 +1,9 @@
 package io.github.heatswell.scenarios.report;
 
-import io.github.heatswell.assessment.Authority;
 import io.github.heatswell.assessment.Finding;
+import io.github.heatswell.assessment.Finding.Authority;
+import io.github.heatswell.assessment.Finding.Severity;
 import io.github.heatswell.assessment.Measure;
-import io.github.heatswell.assessment.Severity;
 import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;

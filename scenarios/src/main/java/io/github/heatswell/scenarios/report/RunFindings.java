@@ -3,7 +3,7 @@ package io.github.heatswell.scenarios.report;
 import io.github.heatswell.assessment.Doubts;
 import io.github.heatswell.charts.DailyFigures;
 import io.github.heatswell.narrative.Narrative;
-import io.github.heatswell.narrative.Observed;
+import io.github.heatswell.narrative.Observer.Observed;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.file.Scenario;

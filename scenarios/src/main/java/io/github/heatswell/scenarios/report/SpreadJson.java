@@ -1,8 +1,8 @@
 package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.assessment.Finding;
+import io.github.heatswell.assessment.Finding.Severity;
 import io.github.heatswell.assessment.Findings;
-import io.github.heatswell.assessment.Severity;
 import io.github.heatswell.scenarios.spread.SpreadAnswer;
 import io.github.heatswell.scenarios.spread.VariedHouse;
 import io.github.heatswell.study.Distribution;

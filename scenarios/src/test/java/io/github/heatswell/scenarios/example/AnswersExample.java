@@ -1,8 +1,8 @@
 package io.github.heatswell.scenarios.example;
 
 import io.github.heatswell.assessment.Finding;
+import io.github.heatswell.assessment.Finding.Severity;
 import io.github.heatswell.assessment.Findings;
-import io.github.heatswell.assessment.Severity;
 import io.github.heatswell.checksheet.CheckProcedure;
 import io.github.heatswell.checksheet.CheckSheet;
 import io.github.heatswell.result.RunResult;

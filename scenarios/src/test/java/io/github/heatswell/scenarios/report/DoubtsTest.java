@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.assessment.Finding;
+import io.github.heatswell.assessment.Finding.Severity;
 import io.github.heatswell.assessment.Findings;
-import io.github.heatswell.assessment.Severity;
 import io.github.heatswell.narrative.NamedSummary;
 import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.result.RunSummary;

@@ -2,8 +2,8 @@ package io.github.heatswell.scenarios.report;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import io.github.heatswell.assessment.Finding.Severity;
 import io.github.heatswell.assessment.Findings;
-import io.github.heatswell.assessment.Severity;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.generated.RandomScenarios;
