@@ -24,17 +24,17 @@ public final class Doubts {
      * A value of a description that nobody has read or measured.
      *
      * @param field the field, such as {@code relief[0].opens}
-     * @param taken the value that stands in its place, as its owner would write it
+     * @param taken the value that stands in its place
      * @param range what it may be, such as {@code 6 bar to 10 bar}; empty if it is a usual value and no range is given
      * @param ends the lowest and the highest value it may have, as they would be written; empty if nobody knows
      */
-    public record Doubt(String field, String taken, String range, List<String> ends) {
+    public record Doubt(String field, Statement taken, Optional<Statement> range, List<String> ends) {
 
         /**
          * Checks that everything is there and copies the list.
          *
          * @param field the field, such as {@code relief[0].opens}
-         * @param taken the value that stands in its place, as its owner would write it
+         * @param taken the value that stands in its place
          * @param range what it may be; empty if it is a usual value and no range is given
          * @param ends the lowest and the highest value it may have, as they would be written; empty if nobody knows
          */
@@ -46,7 +46,7 @@ public final class Doubts {
         }
 
         /** A choice that is made because nobody has looked. */
-        static final String NOT_LOOKED_AT = "nobody has looked";
+        private static final Statement NOT_LOOKED_AT = Statement.plain("nobody has looked");
 
         /**
          * A choice that nobody has looked at.
@@ -56,21 +56,27 @@ public final class Doubts {
          * @return the doubt
          */
         public static Doubt ofChoice(String field, String taken) {
-            return new Doubt(field, taken, NOT_LOOKED_AT, List.of());
+            return new Doubt(field, Statement.plain(taken), Optional.of(NOT_LOOKED_AT), List.of());
         }
 
         /** The value as a condition names it: {@code the supply pressure is 4.25 bar}. */
-        String supposition() {
-            return Input.of(field).map(input -> input.words).orElse(field) + " is " + taken;
+        Statement supposition() {
+            return Statement.plain(name() + " is ").then(taken);
+        }
+
+        private String name() {
+            return Input.of(field).map(input -> input.words).orElse(field);
         }
 
         /** The value as a sentence names it: {@code the supply pressure, taken as 4.25 bar (3 bar to 5.5 bar)}. */
-        String words() {
-            String name = Input.of(field).map(input -> input.words).orElse(field);
+        Statement words() {
             if (range.isEmpty()) {
-                return name + ", assumed " + taken;
+                return Statement.plain(name() + ", assumed ").then(taken);
             }
-            return name + ", taken as " + taken + (range.equals(NOT_LOOKED_AT) ? "" : " (" + range + ")");
+            Statement known = Statement.plain(name() + ", taken as ").then(taken);
+            return range.get().equals(NOT_LOOKED_AT)
+                    ? known
+                    : known.then(" (").then(range.get()).then(")");
         }
     }
 
@@ -81,7 +87,7 @@ public final class Doubts {
     private static final int MAX_RANGES = 4;
 
     /** What stands behind an answer that rests on several values nobody knows. */
-    public static final String AS_TAKEN = ", if the values not known are as taken";
+    public static final Statement AS_TAKEN = Statement.plain(", if the values not known are as taken");
 
     /** More values than these are not named behind an answer. */
     private static final int MAX_NAMED = 2;
@@ -130,13 +136,14 @@ public final class Doubts {
      * @return a sentence such as {@code Not known: the supply pressure, taken as 4.25 bar (3 bar to 5.5 bar).}; empty if there is
      *     none
      */
-    public Optional<String> sentence() {
+    public Optional<Statement> sentence() {
         List<Doubt> ranges =
-                all.stream().filter(doubt -> !doubt.range().isEmpty()).toList();
+                all.stream().filter(doubt -> doubt.range().isPresent()).toList();
         return ranges.isEmpty()
                 ? Optional.empty()
-                : Optional.of("Not known: " + list(ranges)
-                        + ". What follows takes these values; what it says may change with them.");
+                : Optional.of(Statement.plain("Not known: ")
+                        .then(list(ranges))
+                        .then(". What follows takes these values; what it says may change with them."));
     }
 
     /**
@@ -144,14 +151,19 @@ public final class Doubts {
      *
      * @return such as {@code , if the supply pressure is 4.25 bar}; empty if nothing of the kind could change the answer
      */
-    public String caveat() {
+    public Statement caveat() {
         List<Doubt> deciding =
-                of(Grounds.DECIDING).filter(doubt -> !doubt.range().isEmpty()).toList();
+                of(Grounds.DECIDING).filter(doubt -> doubt.range().isPresent()).toList();
         return deciding.size() > MAX_NAMED
                 ? AS_TAKEN
                 : deciding.isEmpty()
-                        ? ""
-                        : deciding.stream().map(Doubt::supposition).collect(Collectors.joining(" and ", ", if ", ""));
+                        ? Statement.plain("")
+                        : Statement.plain(", if ")
+                                .then(Statement.joined(
+                                        " and ",
+                                        deciding.stream()
+                                                .map(Doubt::supposition)
+                                                .toList()));
     }
 
     boolean has(Input input) {
@@ -171,7 +183,7 @@ public final class Doubts {
         if (doubts.isEmpty()) {
             return finding;
         }
-        Statement sentence = finding.sentence().then(" Not confirmed on site: " + list(doubts) + ".");
+        Statement sentence = finding.sentence().then(" Not confirmed on site: ").then(list(doubts)).then(".");
         boolean decided = doubts.stream()
                 .noneMatch(
                         doubt -> Input.of(doubt.field()).filter(Input::decides).isPresent());
@@ -189,8 +201,8 @@ public final class Doubts {
                 finding.askAuthority());
     }
 
-    private static String list(List<Doubt> doubts) {
-        return doubts.stream().map(Doubt::words).collect(Collectors.joining("; "));
+    private static Statement list(List<Doubt> doubts) {
+        return Statement.joined("; ", doubts.stream().map(Doubt::words).toList());
     }
 
     private static String checks(List<Doubt> doubts) {

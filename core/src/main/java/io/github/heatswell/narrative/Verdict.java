@@ -61,8 +61,8 @@ final class Verdict {
     }
 
     /** On what the answer rests that nobody knows, if it does in any of the runs. */
-    private String caveat() {
-        List<String> caveats =
+    private Statement caveat() {
+        List<Statement> caveats =
                 runs.stream().map(run -> run.doubts().caveat()).distinct().toList();
         return caveats.size() == 1 ? caveats.get(0) : Doubts.AS_TAKEN;
     }

@@ -1,6 +1,7 @@
 package io.github.heatswell.sizing;
 
 import io.github.heatswell.units.Limits;
+import io.github.heatswell.units.UnitSystem;
 import io.github.heatswell.units.VolumeUnit;
 import java.math.BigDecimal;
 import java.util.List;
@@ -81,13 +82,16 @@ public record NominalSize(double volume, Optional<Price> price) {
     }
 
     /**
-     * Common sizes for houses: 2, 3, 5, 8, 12, 18, 24, 35, 50 and 80 L, without prices.
+     * Common sizes for houses, without prices: 2, 3, 5, 8, 12, 18, 24, 35, 50 and 80 L; in the US 1, 2, 3, 4.5, 6, 8, 10, 14 and 20 gal.
+     * Common practice, from no source; shops differ.
      *
+     * @param units the unit system of the shop
      * @return the sizes, the smallest first
      */
-    public static List<NominalSize> common() {
-        return DoubleStream.of(2, 3, 5, 8, 12, 18, 24, 35, 50, 80)
-                .mapToObj(litres -> of(litres, VolumeUnit.LITRE))
-                .toList();
+    public static List<NominalSize> common(UnitSystem units) {
+        DoubleStream sizes = units == UnitSystem.SI
+                ? DoubleStream.of(2, 3, 5, 8, 12, 18, 24, 35, 50, 80)
+                : DoubleStream.of(1, 2, 3, 4.5, 6, 8, 10, 14, 20);
+        return sizes.mapToObj(size -> of(size, units.volume())).toList();
     }
 }

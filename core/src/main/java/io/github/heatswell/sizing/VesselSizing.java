@@ -5,6 +5,7 @@ import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.UnitSystem;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -41,7 +42,7 @@ public final class VesselSizing {
      *
      * @param system the house
      * @param target what the peak must stay below
-     * @return a builder with the sizes of {@link NominalSize#common()}
+     * @return a builder with the sizes of {@link NominalSize#common} in litres
      */
     public static Builder builder(HotWaterSystem system, SizingTarget target) {
         return new Builder(system, target);
@@ -138,7 +139,7 @@ public final class VesselSizing {
         private PrechargeRule rule;
         private ExpansionVessel pattern;
         private Duration run;
-        private List<NominalSize> sizes = NominalSize.common();
+        private List<NominalSize> sizes = NominalSize.common(UnitSystem.SI);
 
         private Builder(HotWaterSystem system, SizingTarget target) {
             this.system = Objects.requireNonNull(system, "system");

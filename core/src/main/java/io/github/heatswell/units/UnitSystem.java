@@ -1,5 +1,9 @@
 package io.github.heatswell.units;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
 /**
  * A consistent choice of units for showing results. Pressures are shown as gauge readings unless said otherwise.
  */
@@ -51,6 +55,52 @@ public enum UnitSystem {
         this.power = power;
         this.mass = mass;
         this.moment = moment;
+    }
+
+    /** Units of both systems, so that using one says nothing. */
+    private static final Set<Unit> OF_BOTH = Set.of(
+            PowerUnit.WATT, PowerUnit.KILOWATT, EnergyUnit.KILOWATT_HOUR, RatioUnit.PERCENT, RatioUnit.ONE);
+
+    /** Units of the United States. */
+    private static final Set<Unit> OF_THE_US = Set.of(
+            PressureUnit.PSI,
+            TemperatureUnit.FAHRENHEIT,
+            TemperatureDifferenceUnit.FAHRENHEIT_DEGREE,
+            VolumeUnit.US_GALLON,
+            FlowUnit.US_GALLON_PER_MINUTE,
+            PowerUnit.BTU_PER_HOUR,
+            EnergyUnit.BTU,
+            ConductanceUnit.BTU_PER_HOUR_FAHRENHEIT,
+            MassUnit.POUND,
+            MomentUnit.POUND_FORCE_FOOT,
+            LengthUnit.INCH,
+            LengthUnit.FOOT);
+
+    /**
+     * The system a unit belongs to.
+     *
+     * @param unit the unit
+     * @return its system; empty for a unit that both use, such as the minute or the kilowatt
+     */
+    public static Optional<UnitSystem> of(Unit unit) {
+        if (OF_THE_US.contains(unit)) {
+            return Optional.of(US);
+        }
+        return unit instanceof DurationUnit || OF_BOTH.contains(unit) ? Optional.empty() : Optional.of(SI);
+    }
+
+    /**
+     * The system of somebody who uses certain units.
+     *
+     * @param units the units, as often as each was used
+     * @return US if more of them are of that system than of the other, SI otherwise
+     */
+    public static UnitSystem ofMost(List<Unit> units) {
+        int balance = units.stream()
+                .flatMap(unit -> of(unit).stream())
+                .mapToInt(system -> system == US ? 1 : -1)
+                .sum();
+        return balance > 0 ? US : SI;
     }
 
     /**

@@ -108,7 +108,11 @@ class FindingSuppressionTest {
         HotWaterSystem late = lateBypass().build();
         RunSummary opens = run(late, 7, 60, opens());
         Doubts mains = Doubts.of(
-                List.of(new Doubt("supply.pressure", "6.9 bar", "5 bar to 6.9 bar", List.of())),
+                List.of(new Doubt(
+                        "supply.pressure",
+                        Statement.plain("6.9 bar"),
+                        Optional.of(Statement.plain("5 bar to 6.9 bar")),
+                        List.of())),
                 changes -> Optional.empty());
         return List.of(
                 new Row("bypass-opens-too-late", OPENED, of(opens)),

@@ -30,23 +30,28 @@ final class Batch {
      * @return the scenarios, or empty if any of them is wrong
      */
     static Optional<Batch> read(Request request) {
-        return read(request.words(), request.changes(), request.option(Specs.SAMPLE, null), request.console());
+        return read(request.words(), request.changes(), request.option(Specs.SAMPLE, null), request);
     }
 
     /** Reads the scenarios on a command line as they are, without what it changes about them. */
     static Optional<Batch> unchanged(Request request) {
-        return read(request.words(), List.of(), null, request.console());
+        return read(request.words(), List.of(), null, request);
     }
 
     /** Reads one scenario file. */
     static Optional<Batch> read(Path file, Request request) {
-        return read(List.of(file.toString()), List.of(), null, request.console());
+        return read(List.of(file.toString()), List.of(), null, request);
     }
 
-    private static Optional<Batch> read(List<String> words, List<Change> changes, Duration sample, Console console) {
+    private static Optional<Batch> read(List<String> words, List<Change> changes, Duration sample, Request request) {
         Batch batch = new Batch();
         for (String word : words) {
-            batch.add(ScenarioSource.read(word, changes, console), word, sample, console);
+            batch.add(
+                    ScenarioSource.read(word, changes, request.console())
+                            .map(scenario -> scenario.in(request.option(Specs.UNITS, scenario.units()))),
+                    word,
+                    sample,
+                    request.console());
         }
         return batch.sound ? Optional.of(batch) : Optional.empty();
     }

@@ -47,7 +47,7 @@ final class CompareCommand implements Question {
         ResultFolder folder = request.out()
                 .map(ResultFolder::at)
                 .orElseGet(() -> ResultFolder.inside(Path.of(Specs.DEFAULT_OUT), FOLDER));
-        Answer answer = ComparisonReport.answer(variants.fields(), runs, request.units());
+        Answer answer = ComparisonReport.answer(variants.fields(), runs, variants.units());
         return Runner.deliver(answer, folder, NAME, request.console());
     }
 }

@@ -73,7 +73,7 @@ final class DiagnoseCommand implements ScenarioQuestion {
     @Override
     public Answer answer(Scenario scenario, Request request) throws NoAnswerException {
         OwnersReadings readings = readings(scenario.system().site().atmosphere(), request);
-        return DiagnosisReport.answer(diagnose(scenario, readings, request), request.units());
+        return DiagnosisReport.answer(diagnose(scenario, readings, request), scenario.units());
     }
 
     private static OwnersReadings readings(double atmosphere, Request request) throws NoAnswerException {

@@ -40,7 +40,7 @@ final class MapCommand implements ScenarioQuestion {
         } catch (IllegalArgumentException e) {
             throw request.refused("cannot draw a map: " + e.getMessage());
         }
-        return MapReport.answer(scenario, map, request.units());
+        return MapReport.answer(scenario, map, scenario.units());
     }
 
     private static PeakMap survey(Scenario scenario, Request request) {

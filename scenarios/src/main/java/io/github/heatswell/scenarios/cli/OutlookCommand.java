@@ -68,7 +68,7 @@ final class OutlookCommand implements ScenarioQuestion {
         } catch (IllegalArgumentException e) {
             throw request.refused("cannot look ahead: " + e.getMessage());
         }
-        return OutlookReport.answer(answer, request.units());
+        return OutlookReport.answer(answer, scenario.units());
     }
 
     private static OptionSpec years() {

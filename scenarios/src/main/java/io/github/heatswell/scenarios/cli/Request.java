@@ -58,6 +58,7 @@ record Request(ParseResult arguments, Console console, BooleanSupplier interrupt
         return Optional.ofNullable(option(Specs.OUT, (Path) null));
     }
 
+    /** The units asked for where there is no scenario to take them from. */
     UnitSystem units() {
         return option(Specs.UNITS, UnitSystem.SI);
     }

@@ -33,7 +33,7 @@ final class RunCommand implements ScenarioQuestion {
     @Override
     public Answer answer(Scenario scenario, Request request) {
         return StreamedRun.suits(scenario)
-                ? new StreamedRun(scenario, request.units()).answer()
-                : Results.answer(scenario, scenario.simulation().run(), request.units());
+                ? new StreamedRun(scenario, scenario.units()).answer()
+                : Results.answer(scenario, scenario.simulation().run(), scenario.units());
     }
 }

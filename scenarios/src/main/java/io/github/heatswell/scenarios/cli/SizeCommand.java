@@ -61,9 +61,9 @@ final class SizeCommand implements ScenarioQuestion {
             answer = choice(scenario, request).answer();
         } catch (IllegalArgumentException e) {
             throw request.refused(
-                    "cannot size a vessel: " + e.getMessage(), SizingReport.hazards(scenario, request.units()));
+                    "cannot size a vessel: " + e.getMessage(), SizingReport.hazards(scenario, scenario.units()));
         }
-        return SizingReport.answer(answer, request.units());
+        return SizingReport.answer(answer, scenario.units());
     }
 
     private static VesselChoice choice(Scenario scenario, Request request) {

@@ -80,7 +80,7 @@ final class SpreadCommand implements ScenarioQuestion {
                                     + answer.result().firstFailure().orElse("")
                                     + "; check the value and narrow how far it may be off");
         }
-        return SpreadReport.answer(answer, request.units());
+        return SpreadReport.answer(answer, scenario.units());
     }
 
     private static SpreadAnswer spread(Scenario scenario, Request request) {

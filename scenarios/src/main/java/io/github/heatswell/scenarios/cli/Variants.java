@@ -5,6 +5,7 @@ import io.github.heatswell.scenarios.file.InvalidScenarioException;
 import io.github.heatswell.scenarios.variation.Combinations;
 import io.github.heatswell.scenarios.variation.Variant;
 import io.github.heatswell.scenarios.variation.Variation;
+import io.github.heatswell.units.UnitSystem;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -45,6 +46,11 @@ record Variants(List<String> fields, List<Variant> all) {
             request.console().complain("heatswell: " + e.getMessage());
             return Optional.empty();
         }
+    }
+
+    /** The units to compare them in: those of the first. */
+    UnitSystem units() {
+        return all.get(0).scenario().units();
     }
 
     private static void refuseOverlap(List<String> fields, Request request) {

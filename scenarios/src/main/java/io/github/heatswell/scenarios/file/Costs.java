@@ -2,8 +2,11 @@ package io.github.heatswell.scenarios.file;
 
 import io.github.heatswell.sizing.NominalSize;
 import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.units.Decimals;
+import io.github.heatswell.units.UnitSystem;
 import io.github.heatswell.units.VolumeUnit;
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
@@ -21,12 +24,21 @@ import java.util.Objects;
 public record Costs(
         String currency, BigDecimal water, boolean waterInvented, List<NominalSize> vessels, boolean vesselsInvented) {
 
-    private static final String CURRENCY = "EUR";
-    private static final BigDecimal WATER = new BigDecimal("4.50");
-    /** Invented: so much for a vessel without volume, and so much for every litre. */
-    private static final BigDecimal BASE = new BigDecimal("28");
+    /** Invented prices of a market: of a cubic metre of water, of a vessel without volume, and of each unit of its volume. */
+    private record Market(String currency, BigDecimal water, BigDecimal base, BigDecimal each) {
 
-    private static final BigDecimal LITRE = new BigDecimal("2");
+        static Market of(UnitSystem units) {
+            return units == UnitSystem.SI
+                    ? new Market("EUR", new BigDecimal("4.50"), new BigDecimal("28"), new BigDecimal("2"))
+                    : new Market("USD", perCubicMetre(new BigDecimal("17")), new BigDecimal("30"), new BigDecimal("9"));
+        }
+
+        /** From the price of a thousand gallons. */
+        private static BigDecimal perCubicMetre(BigDecimal price) {
+            return price.divide(
+                    BigDecimal.valueOf(VolumeUnit.US_GALLON.toSi(1000)), MathContext.DECIMAL64);
+        }
+    }
 
     /**
      * Checks that everything is there and copies the sizes.
@@ -44,19 +56,22 @@ public record Costs(
     }
 
     /**
-     * Invented prices: 4.50 EUR for a cubic metre of water; for vessels of the common sizes 28 EUR and 2 EUR for every
-     * litre.
+     * Invented prices: 4.50 EUR for a cubic metre of water and, for vessels of the common sizes, 28 EUR and 2 EUR for every litre;
+     * in US units 17 USD for a thousand gallons, 30 USD, and 9 USD for every gallon.
      *
+     * @param units the unit system of the market
      * @return the invented prices
      */
-    public static Costs invented() {
-        return new Builder().build();
+    public static Costs invented(UnitSystem units) {
+        return new Builder().build(units);
     }
 
-    private static List<NominalSize> inventedVessels(String currency) {
-        return NominalSize.common().stream()
+    private static List<NominalSize> inventedVessels(Market market, UnitSystem units, String currency) {
+        return NominalSize.common(units).stream()
                 .map(size -> size.at(
-                        BASE.add(LITRE.multiply(BigDecimal.valueOf(Math.round(size.volume() * 1000)))), currency))
+                        market.base.add(market.each.multiply(
+                                new BigDecimal(Decimals.significant(units.volume().fromSi(size.volume()), 3)))),
+                        currency))
                 .toList();
     }
 
@@ -74,7 +89,7 @@ public record Costs(
     static final class Builder {
         private static final int MAX_CURRENCY = 8;
 
-        private String currency = CURRENCY;
+        private String currency;
         private BigDecimal water;
         private List<Size> sizes = List.of();
 
@@ -96,16 +111,18 @@ public record Costs(
             sizes = List.copyOf(values);
         }
 
-        Costs build() {
+        Costs build(UnitSystem units) {
+            Market market = Market.of(units);
+            String named = currency == null ? market.currency : currency;
             List<NominalSize> vessels = sizes.stream()
-                    .map(size -> size.price == null ? size.size : size.size.at(size.price, currency))
+                    .map(size -> size.price == null ? size.size : size.size.at(size.price, named))
                     .sorted(Comparator.comparingDouble(NominalSize::volume))
                     .toList();
             return new Costs(
-                    currency,
-                    water == null ? WATER : water,
+                    named,
+                    water == null ? market.water : water,
                     water == null,
-                    vessels.isEmpty() ? inventedVessels(currency) : vessels,
+                    vessels.isEmpty() ? inventedVessels(market, units, named) : vessels,
                     vessels.isEmpty());
         }
     }

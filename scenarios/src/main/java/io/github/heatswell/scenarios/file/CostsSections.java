@@ -24,14 +24,14 @@ final class CostsSections {
                                     Form.price("amount of money without a currency sign", Price::of, Costs.Size::price))
                             .leftOutFreely()));
 
-    static final Section<Costs.Builder, Costs> COSTS = new Section<>(
+    static final Section<Costs.Builder, Costs.Builder> COSTS = new Section<>(
             "costs",
             Costs.Builder::new,
-            Costs.Builder::build,
+            costs -> costs,
             List.of(
                     new Field<>(
                                     "currency",
-                                    "currency of the prices; EUR if left out",
+                                    "currency of the prices; if left out, EUR, or USD in a file in US units",
                                     "EUR",
                                     Form.text(8, Costs.Builder::currency))
                             .leftOutFreely(),

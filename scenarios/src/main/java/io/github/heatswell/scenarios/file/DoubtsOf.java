@@ -2,6 +2,11 @@ package io.github.heatswell.scenarios.file;
 
 import io.github.heatswell.assessment.Doubts;
 import io.github.heatswell.assessment.Doubts.Doubt;
+import io.github.heatswell.assessment.Measure;
+import io.github.heatswell.assessment.Statement;
+import io.github.heatswell.scenarios.quantity.Amount;
+import io.github.heatswell.scenarios.quantity.Kind;
+import io.github.heatswell.scenarios.quantity.QuantityReader;
 import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.HotWaterSystem;
 import java.util.ArrayList;
@@ -23,6 +28,13 @@ final class DoubtsOf {
             "supply.reducing-valve.lock-up-rise", List.of("0 bar", "0.6 bar"),
             "vessel.acceptance", List.of("40 %", "90 %"));
 
+    private static final Map<Kind<?>, Measure.Kind> MEASURED = Map.of(
+            Kind.PRESSURE, Measure.Kind.GAUGE_PRESSURE,
+            Kind.TEMPERATURE, Measure.Kind.TEMPERATURE,
+            Kind.VOLUME, Measure.Kind.VOLUME,
+            Kind.POWER, Measure.Kind.POWER,
+            Kind.RATIO, Measure.Kind.SHARE);
+
     private static final String ARRANGEMENT = "supply.arrangement";
     private static final String MATERIAL = "tank.material";
     private static final String ENERGY = "heater.energy";
@@ -38,13 +50,39 @@ final class DoubtsOf {
         List<Doubt> all = new ArrayList<>();
         scenario.uncertain().stream()
                 .filter(DoubtsOf::isRange)
-                .forEach(field -> all.add(
-                        new Doubt(field.field(), field.centre(), field.text(), List.of(field.low(), field.high()))));
+                .forEach(field -> all.add(new Doubt(
+                        field.field(),
+                        measured(field.centre()),
+                        Optional.of(
+                                measured(field.low()).then(" to ").then(measured(field.high()))),
+                        List.of(field.low(), field.high()))));
         scenario.assumptions()
                 .forEach(assumed -> all.add(new Doubt(
-                        assumed.field(), assumed.value(), "", USUAL.getOrDefault(assumed.field(), List.of()))));
+                        assumed.field(),
+                        measured(assumed.value()),
+                        Optional.empty(),
+                        USUAL.getOrDefault(assumed.field(), List.of()))));
         scenario.notKnown().forEach(field -> all.add(Doubt.ofChoice(field, taken(field, scenario.system()))));
         return Doubts.of(all, values -> house(scenario, values));
+    }
+
+    /** A value of a file, which reads in any units; as it was written if it is not of a kind that findings speak of. */
+    private static Statement measured(String value) {
+        return MEASURED.entrySet().stream()
+                .flatMap(kind -> si(value, kind.getKey())
+                        .map(si -> Statement.of("{}", new Measure(kind.getValue(), si)))
+                        .stream())
+                .findFirst()
+                .orElseGet(() -> Statement.plain(value));
+    }
+
+    private static Optional<Double> si(String value, Kind<?> kind) {
+        try {
+            Amount<?> amount = QuantityReader.read(value, kind);
+            return Optional.of(amount.unit().toSi(amount.value()));
+        } catch (IllegalArgumentException another) {
+            return Optional.empty();
+        }
     }
 
     /** What a house takes for a choice, as a sentence says it. */

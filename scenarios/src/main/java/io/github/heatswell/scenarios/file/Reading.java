@@ -1,11 +1,19 @@
 package io.github.heatswell.scenarios.file;
 
+import io.github.heatswell.scenarios.document.Node;
+import io.github.heatswell.scenarios.document.Node.Items;
 import io.github.heatswell.scenarios.document.Node.Mapping;
+import io.github.heatswell.scenarios.document.Node.Scalar;
 import io.github.heatswell.scenarios.fault.Location;
+import io.github.heatswell.scenarios.quantity.QuantityReader;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.units.Unit;
+import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * What was learned while reading a scenario.
@@ -32,13 +40,34 @@ record Reading(
     static Reading nothing() {
         Mapping empty = new Mapping(List.of(), Location.first());
         return new Reading(
-                new Origin("", "", empty, List.of()),
+                new Origin("", "", empty, List.of(), Optional.empty()),
                 empty,
                 values -> {
                     throw new IllegalStateException("a scenario made by a program has no uncertain values");
                 },
                 List.of(),
                 List.of());
+    }
+
+    /** The unit system that was asked for, or else that of most quantities in the text. */
+    UnitSystem units() {
+        return origin.asked().orElseGet(() -> UnitSystem.ofMost(units(tree).toList()));
+    }
+
+    private static Stream<Unit> units(Node node) {
+        if (node instanceof Mapping mapping) {
+            return mapping.entries().stream().flatMap(entry -> units(entry.value()));
+        }
+        return node instanceof Items list
+                ? list.items().stream().flatMap(Reading::units)
+                : QuantityReader.units(((Scalar) node).text()).stream();
+    }
+
+    /** The same for a reader who wants other units. */
+    Reading in(UnitSystem units) {
+        Origin wanted =
+                new Origin(origin.source(), origin.text(), origin.tree(), origin.changes(), Optional.of(units));
+        return new Reading(wanted, tree, house, assumptions, uncertain);
     }
 
     /** The same, without what was filled in for a field. */
@@ -56,8 +85,9 @@ record Reading(
      * @param text its text, empty if a program made it
      * @param tree what the text says; has no entries if a program made the scenario
      * @param changes what was changed, in order
+     * @param asked the unit system asked for, if any
      */
-    record Origin(String source, String text, Mapping tree, List<Change> changes) {
+    record Origin(String source, String text, Mapping tree, List<Change> changes, Optional<UnitSystem> asked) {
 
         Origin {
             changes = List.copyOf(changes);
@@ -67,7 +97,7 @@ record Reading(
         Origin changed(List<Change> more) {
             List<Change> all = new ArrayList<>(changes);
             all.addAll(more);
-            return new Origin(source, text, tree, all);
+            return new Origin(source, text, tree, all, asked);
         }
     }
 }

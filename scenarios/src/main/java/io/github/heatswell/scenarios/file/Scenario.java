@@ -4,9 +4,11 @@ import io.github.heatswell.assessment.Doubts;
 import io.github.heatswell.scenarios.document.YamlText;
 import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.units.UnitSystem;
 import java.time.Duration;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.Function;
 
 /**
  * A house and a run of it. Immutable.
@@ -20,6 +22,7 @@ public final class Scenario {
     private final List<String> notKnown;
     private final HotWaterSystem system;
     private final Run run;
+    private final Function<UnitSystem, Costs> prices;
     private final Costs costs;
     private final Simulation simulation;
     private final Reading reading;
@@ -39,9 +42,10 @@ public final class Scenario {
         notKnown = from.notKnown;
         system = from.system();
         run = from.run;
-        costs = from.costs;
         simulation = Simulation.of(system, run.duration()).sampledEvery(run.sample());
         this.reading = reading;
+        prices = from.prices;
+        costs = prices.apply(reading.units());
     }
 
     /**
@@ -113,15 +117,32 @@ public final class Scenario {
         Run.conflict(run.duration(), sample).ifPresent(message -> {
             throw new IllegalArgumentException("sample: " + message);
         });
+        Builder builder = copy();
+        builder.run(run.sampledEvery(sample));
+        return new Scenario(name, builder, reading.without("run.sample"));
+    }
+
+    /**
+     * The same scenario for a reader who wants certain units: sizes on sale and prices that the text does not give are those of that
+     * market.
+     *
+     * @param units the unit system
+     * @return the scenario with those units
+     */
+    public Scenario in(UnitSystem units) {
+        return units == units() ? this : new Scenario(name, copy(), reading.in(units));
+    }
+
+    private Builder copy() {
         Builder builder = new Builder();
         builder.title(title);
         builder.question(question);
         builder.expectation(expectation);
         builder.notKnown(notKnown);
         builder.system = system;
-        builder.run(run.sampledEvery(sample));
-        builder.costs(costs);
-        return new Scenario(name, builder, reading.without("run.sample"));
+        builder.run(run);
+        builder.prices = prices;
+        return builder;
     }
 
     /**
@@ -167,6 +188,16 @@ public final class Scenario {
      */
     public String expectation() {
         return expectation;
+    }
+
+    /**
+     * The units its owner uses.
+     *
+     * @return those asked for with {@link #in}, or else the system that most quantities of the text are written in; SI if a program
+     *     made the scenario
+     */
+    public UnitSystem units() {
+        return reading.units();
     }
 
     /**
@@ -272,7 +303,7 @@ public final class Scenario {
         private String expectation = "";
         private List<String> notKnown = List.of();
         private Run run;
-        private Costs costs = Costs.invented();
+        private Function<UnitSystem, Costs> prices = Costs::invented;
         private HotWaterSystem system;
 
         void title(String value) {
@@ -300,8 +331,8 @@ public final class Scenario {
             run = value;
         }
 
-        void costs(Costs value) {
-            costs = value;
+        void costs(Costs.Builder value) {
+            prices = value::build;
         }
 
         /**

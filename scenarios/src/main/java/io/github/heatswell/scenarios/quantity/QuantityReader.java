@@ -6,12 +6,17 @@ import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.Unit;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Reads written quantities.
  */
 public final class QuantityReader {
+
+    /** What stands between the quantities of a range. */
+    private static final Pattern PARTS = Pattern.compile("\\+-|\\+/-|\u00b1|\\sto\\s", Pattern.CASE_INSENSITIVE);
 
     private QuantityReader() {}
 
@@ -41,6 +46,28 @@ public final class QuantityReader {
         QuantityText.ReferenceText reference = QuantityText.ReferenceText.of(parts.unit());
         PressureUnit unit = unit(parts, reference.unit(), Kind.PRESSURE);
         return new Pressure(unit.toSi(parts.number()), reference.reference());
+    }
+
+    /**
+     * The units in a text, of whatever kind.
+     *
+     * @param text such as {@code 60 psi +- 2 psi}
+     * @return the unit of each quantity in it; none if it is something else
+     */
+    public static List<Unit> units(String text) {
+        return PARTS.splitAsStream(text).flatMap(QuantityReader::unitOf).toList();
+    }
+
+    private static Stream<Unit> unitOf(String text) {
+        String unit;
+        try {
+            unit = QuantityText.ReferenceText.of(QuantityText.of(text).unit()).unit();
+        } catch (IllegalArgumentException notAQuantity) {
+            return Stream.empty();
+        }
+        return Kind.all().stream()
+                .<Unit>flatMap(kind -> kind.unit(unit).stream())
+                .limit(1);
     }
 
     private static <U extends Unit> U unit(QuantityText parts, String text, Kind<U> kind) {

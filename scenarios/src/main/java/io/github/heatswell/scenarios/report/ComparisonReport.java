@@ -86,7 +86,7 @@ public final class ComparisonReport {
     Document content(QuantityFormat shown) {
         Narrative narrative = Narrative.comparing(runs, drawn.size());
         String answer = narrative.headline().text(shown) + ".";
-        List<String> remarks = new ArrayList<>(Doubtful.remarks(runs));
+        List<String> remarks = new ArrayList<>(Doubtful.remarks(runs, shown));
         remarks.addAll(narrative.texts(shown));
         boolean vessel =
                 runs.stream().anyMatch(run -> run.summary().system().vessel().isPresent());

@@ -104,7 +104,7 @@ public final class DiagnosisReport {
 
     private Document.Section answer(DiagnosisStory story, QuantityFormat shown) {
         List<String> remarks = Stream.of(
-                        answer.scenario().doubts().sentence(),
+                        answer.scenario().doubts().sentence().map(said -> said.text(shown)),
                         story.start(),
                         result.check().map(check -> story.check(check).text(shown)))
                 .flatMap(Optional::stream)

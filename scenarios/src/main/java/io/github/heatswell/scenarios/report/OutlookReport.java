@@ -65,7 +65,7 @@ public final class OutlookReport {
                         Document.answer(
                                 "",
                                 narrative.headline().text(shown) + ".",
-                                Doubtful.before(answer.scenario(), narrative.texts(shown)),
+                                Doubtful.before(answer.scenario(), shown, narrative.texts(shown)),
                                 ""),
                         Document.pictures(
                                 List.of(PagePicture.ofYears(chart)),
@@ -118,7 +118,7 @@ public final class OutlookReport {
                         rows.add(vessel(shown.volume(course.vesselVolume()) + ", expected loss", course, shown)));
         return new Grid(
                 "What a larger vessel with the same precharge would change. Water costs "
-                        + PageCosts.money(costs().ofWater(1), costs().currency()) + " a cubic metre"
+                        + PageCosts.ofWater(costs(), shown)
                         + (costs().waterInvented() ? ", a price that is invented." : "."),
                 List.of("Vessel", "Drips from", "Discharge in all the years", "Price of that water"),
                 rows);

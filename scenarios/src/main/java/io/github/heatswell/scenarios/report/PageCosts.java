@@ -5,6 +5,8 @@ import io.github.heatswell.scenarios.choice.YearlyWater;
 import io.github.heatswell.scenarios.file.Costs;
 import io.github.heatswell.units.Decimals;
 import io.github.heatswell.units.QuantityFormat;
+import io.github.heatswell.units.UnitSystem;
+import io.github.heatswell.units.VolumeUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -45,11 +47,18 @@ final class PageCosts {
                 house, shown.largeVolume(water.volume()), money(costs.ofWater(water.volume()), costs.currency()))));
         return List.of(
                 new Grid("Water discharged in a year", List.of("House", "Water", "Price"), rows),
-                new Block.Paragraph(basis(costs), Block.Tone.QUIET));
+                new Block.Paragraph(basis(costs, shown), Block.Tone.QUIET));
     }
 
-    private static String basis(Costs costs) {
-        String price = money(costs.water().doubleValue(), costs.currency()) + " a cubic metre";
+    /** What water costs, by the volume that bills of a place count in. */
+    static String ofWater(Costs costs, QuantityFormat shown) {
+        return shown.units() == UnitSystem.SI
+                ? money(costs.ofWater(1), costs.currency()) + " a cubic metre"
+                : money(costs.ofWater(VolumeUnit.US_GALLON.toSi(1000)), costs.currency()) + " for 1000 gallons";
+    }
+
+    private static String basis(Costs costs, QuantityFormat shown) {
+        String price = ofWater(costs, shown);
         return "A year is taken as 365 days like those of the run, begun again as it was; a run shorter than a day counts as one. Water and waste"
                 + " water cost " + price
                 + (costs.waterInvented() ? ", a price that is invented: give your own under 'costs'." : ".");

@@ -126,7 +126,7 @@ public final class SizingReport {
                 .map(said -> said.text(shown))
                 .collect(Collectors.joining(" "));
         List<Document.Section> sections = new ArrayList<>();
-        List<Block> said = new ArrayList<>(Document.answer("", sentence, Doubtful.before(scenario, List.of()), "")
+        List<Block> said = new ArrayList<>(Document.answer("", sentence, Doubtful.before(scenario, shown, List.of()), "")
                 .blocks());
         if (answer.proposed().isPresent()) {
             said.add(new Block.Paragraph(

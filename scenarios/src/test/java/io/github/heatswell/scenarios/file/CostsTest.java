@@ -6,7 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.sizing.NominalSize;
+import io.github.heatswell.units.UnitSystem;
+import io.github.heatswell.units.VolumeUnit;
 import java.math.BigDecimal;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -43,13 +46,33 @@ class CostsTest {
 
     @Test
     void whatIsLeftOutIsInventedAndSaysSo() {
-        Costs none = Costs.invented();
+        Costs none = Costs.invented(UnitSystem.SI);
         assertEquals(none, ScenarioReader.read("house", Sources.LEAST).costs());
         assertTrue(none.waterInvented() && none.vesselsInvented());
         Costs currency = costs("{ currency: USD }");
         assertTrue(currency.waterInvented() && currency.vesselsInvented());
         assertTrue(currency.vessels().stream()
                 .allMatch(size -> size.price().orElseThrow().currency().equals("USD")));
+    }
+
+    /** The prices are invented; that shops of the US sell whole and half gallons is common practice. */
+    @Test
+    void aFileInUsUnitsIsToldUsSizesAndDollars() {
+        Scenario house = ScenarioReader.read("house", Sources.LEAST).in(UnitSystem.US);
+        Costs costs = house.costs();
+        assertEquals("USD", costs.currency());
+        assertEquals(17, costs.ofWater(3.785411784), 1e-12);
+        assertEquals(
+                List.of(1.0, 2.0, 3.0, 4.5, 6.0, 8.0, 10.0, 14.0, 20.0),
+                costs.vessels().stream()
+                        .map(size -> VolumeUnit.US_GALLON.fromSi(size.volume()))
+                        .toList());
+        assertEquals(
+                new NominalSize.Price(new BigDecimal("70.5"), "USD"),
+                costs.vessels().get(3).price().orElseThrow());
+        Scenario changed = house.with(List.of(Change.of("costs.water=0.01 per gal")));
+        assertEquals("USD", changed.costs().currency());
+        assertEquals(costs, house.sampledEvery(Duration.ofMinutes(1)).costs());
     }
 
     @ParameterizedTest

@@ -160,7 +160,7 @@ class WrittenFileTest {
     @Test
     void choicesThatAreNotKnownStayDoubts() throws IOException {
         String said =
-                scenario(UnitSystem.SI, Answering.nothing()).doubts().sentence().orElseThrow();
+                scenario(UnitSystem.SI, Answering.nothing()).doubts().sentence().orElseThrow().text(UnitSystem.SI);
         for (String choice : List.of(
                 "what sits in the cold feed, taken as a check valve",
                 "the expansion vessel, taken as missing",

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.assessment.Finding.Severity;
 import io.github.heatswell.assessment.Findings;
+import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.narrative.NamedSummary;
 import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.result.RunSummary;
@@ -14,6 +15,7 @@ import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.generated.RandomScenarios;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
@@ -101,7 +103,7 @@ class DoubtsTest {
                         ", if what sits in the cold feed is a check valve and the expansion vessel is missing"),
                 headline);
         Scenario known = Catalogue.read("ridge-house");
-        assertEquals("", known.doubts().caveat());
+        assertEquals(Statement.plain(""), known.doubts().caveat());
         String compared = Narrative.comparing(
                         List.of(new NamedSummary("a", run, lodge.doubts()), new NamedSummary("b", run, known.doubts())))
                 .headline()
@@ -110,6 +112,7 @@ class DoubtsTest {
         assertTrue(house("supply.pressure=3 bar to 5 bar")
                 .doubts()
                 .caveat()
+                .text(UnitSystem.SI)
                 .startsWith(", if the supply pressure is 4 bar"));
     }
 
@@ -124,7 +127,7 @@ class DoubtsTest {
                 run.replaceAll("\\s+", " ")
                         .contains("Not known: the supply pressure, taken as 4 bar (3 bar to 5 bar)."),
                 run);
-        assertTrue(Doubtful.before(house, List.of()).get(0).contains("the supply pressure"));
+        assertTrue(Doubtful.before(house, QuantityFormat.ascii(UnitSystem.SI), List.of()).get(0).contains("the supply pressure"));
     }
 
     /**

@@ -1,0 +1,74 @@
+package io.github.heatswell.scenarios.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.scenarios.file.ScenarioReader;
+import io.github.heatswell.units.UnitSystem;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Regression: whoever writes psi, degF and gal is answered in psi, degF and gal, and the other way round. */
+class OwnUnitsTest {
+
+    /** Every value that is not given is assumed, so that there is much to say. */
+    private static final String AMERICAN =
+            """
+            supply:  { arrangement: reducing-valve, pressure: 90 psi +- 5 psi, water: 52 degF, reducing-valve: { set: 65 to 75 psi } }
+            tank:    { volume: 50 gal, material: steel }
+            heater:  { energy: electric, input: 4.5 kW, set-point: 120 degF }
+            relief:
+              - { name: T&P valve, opens: 150 psi, opens-at: 210 degF }
+            vessel:  { volume: 2 gal, precharge: 40 psi }
+            run:     { duration: 12 h }
+            """;
+
+    @TempDir
+    private Path folder;
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "run",
+                "size",
+                "map",
+                "spread --samples 16",
+                "outlook --years 1",
+                "compare --vary vessel.volume=2gal,3gal"
+            })
+    void anAmericanFileIsAnsweredInAmericanUnits(String command) throws IOException {
+        Path file = Files.writeString(folder.resolve("elm.yaml"), AMERICAN);
+        String[] words = (command + " " + file + " -o " + folder.resolve("out")).split(" ");
+        String said = Outcome.execute(words).out();
+        assertTrue(said.contains(" psi"), said);
+        assertFalse(said.matches("(?s).*\\d (bar|degC|K|L|m|mm|m3)\\b.*"), said);
+        assertFalse(said.contains("EUR"), said);
+    }
+
+    @Test
+    void anOptionOutweighsTheFile() throws IOException {
+        Path file = Files.writeString(folder.resolve("elm.yaml"), AMERICAN);
+        String said = Outcome.execute(
+                        "run", file.toString(), "-u", "si", "-o", folder.resolve("out").toString())
+                .out();
+        assertTrue(said.contains("Peak        10.34 bar"), said);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"60 psi, 50 gal, US", "4 bar, 200 L, SI", "60 psi, 200 L, SI", "60 to 70 psig, 50 gal, US"})
+    void theSystemOfMostQuantitiesIsTheOwners(String pressure, String volume, UnitSystem units) {
+        String text = "supply: { arrangement: check-valve, pressure: " + pressure + " }\ntank: { volume: " + volume
+                + ", material: rigid, standing-loss: 0 W/K }\nheater: { energy: electric, input: 3 kW, set-point: 60 degC }\n";
+        assertEquals(
+                units,
+                ScenarioReader.read("a", units == UnitSystem.US ? text.replace("60 degC", "140 degF") : text)
+                        .units());
+    }
+}
