@@ -183,7 +183,10 @@ public final class Doubts {
         if (doubts.isEmpty()) {
             return finding;
         }
-        Statement sentence = finding.sentence().then(" Not confirmed on site: ").then(list(doubts)).then(".");
+        Statement sentence = finding.sentence()
+                .then(" Not confirmed on site: ")
+                .then(list(doubts))
+                .then(".");
         boolean decided = doubts.stream()
                 .noneMatch(
                         doubt -> Input.of(doubt.field()).filter(Input::decides).isPresent());

@@ -58,8 +58,8 @@ public enum UnitSystem {
     }
 
     /** Units of both systems, so that using one says nothing. */
-    private static final Set<Unit> OF_BOTH = Set.of(
-            PowerUnit.WATT, PowerUnit.KILOWATT, EnergyUnit.KILOWATT_HOUR, RatioUnit.PERCENT, RatioUnit.ONE);
+    private static final Set<Unit> OF_BOTH =
+            Set.of(PowerUnit.WATT, PowerUnit.KILOWATT, EnergyUnit.KILOWATT_HOUR, RatioUnit.PERCENT, RatioUnit.ONE);
 
     /** Units of the United States. */
     private static final Set<Unit> OF_THE_US = Set.of(

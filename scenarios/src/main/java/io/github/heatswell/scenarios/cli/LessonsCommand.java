@@ -20,7 +20,8 @@ final class LessonsCommand implements Question {
     @Override
     public void describe(CommandSpec spec) {
         spec.addOption(Specs.out("Default: heatswell-lessons."));
-        spec.addOption(Specs.units("Units that the pages show first: si (bar, degC, L; default) or us (psi, degF, gal)."));
+        spec.addOption(
+                Specs.units("Units that the pages show first: si (bar, degC, L; default) or us (psi, degF, gal)."));
         Specs.describe(
                 spec,
                 "Write the lessons, for class or home study.",

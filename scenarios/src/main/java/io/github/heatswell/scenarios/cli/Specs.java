@@ -97,8 +97,9 @@ final class Specs {
     }
 
     static OptionSpec units() {
-        return units("Units of report, tables and charts: si (bar, degC, L) or us (psi, degF, gal). Default: those of the"
-                + " scenario file.");
+        return units(
+                "Units of report, tables and charts: si (bar, degC, L) or us (psi, degF, gal). Default: those of the"
+                        + " scenario file.");
     }
 
     static OptionSpec units(String description) {

@@ -35,8 +35,7 @@ public record Costs(
 
         /** From the price of a thousand gallons. */
         private static BigDecimal perCubicMetre(BigDecimal price) {
-            return price.divide(
-                    BigDecimal.valueOf(VolumeUnit.US_GALLON.toSi(1000)), MathContext.DECIMAL64);
+            return price.divide(BigDecimal.valueOf(VolumeUnit.US_GALLON.toSi(1000)), MathContext.DECIMAL64);
         }
     }
 
@@ -69,8 +68,8 @@ public record Costs(
     private static List<NominalSize> inventedVessels(Market market, UnitSystem units, String currency) {
         return NominalSize.common(units).stream()
                 .map(size -> size.at(
-                        market.base.add(market.each.multiply(
-                                new BigDecimal(Decimals.significant(units.volume().fromSi(size.volume()), 3)))),
+                        market.base.add(market.each.multiply(new BigDecimal(
+                                Decimals.significant(units.volume().fromSi(size.volume()), 3)))),
                         currency))
                 .toList();
     }

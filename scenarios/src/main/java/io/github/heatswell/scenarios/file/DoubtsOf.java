@@ -53,8 +53,7 @@ final class DoubtsOf {
                 .forEach(field -> all.add(new Doubt(
                         field.field(),
                         measured(field.centre()),
-                        Optional.of(
-                                measured(field.low()).then(" to ").then(measured(field.high()))),
+                        Optional.of(measured(field.low()).then(" to ").then(measured(field.high()))),
                         List.of(field.low(), field.high()))));
         scenario.assumptions()
                 .forEach(assumed -> all.add(new Doubt(
@@ -69,9 +68,10 @@ final class DoubtsOf {
     /** A value of a file, which reads in any units; as it was written if it is not of a kind that findings speak of. */
     private static Statement measured(String value) {
         return MEASURED.entrySet().stream()
-                .flatMap(kind -> si(value, kind.getKey())
-                        .map(si -> Statement.of("{}", new Measure(kind.getValue(), si)))
-                        .stream())
+                .flatMap(kind ->
+                        si(value, kind.getKey())
+                                .map(si -> Statement.of("{}", new Measure(kind.getValue(), si)))
+                                .stream())
                 .findFirst()
                 .orElseGet(() -> Statement.plain(value));
     }

@@ -65,8 +65,7 @@ record Reading(
 
     /** The same for a reader who wants other units. */
     Reading in(UnitSystem units) {
-        Origin wanted =
-                new Origin(origin.source(), origin.text(), origin.tree(), origin.changes(), Optional.of(units));
+        Origin wanted = new Origin(origin.source(), origin.text(), origin.tree(), origin.changes(), Optional.of(units));
         return new Reading(wanted, tree, house, assumptions, uncertain);
     }
 

@@ -50,7 +50,8 @@ public final class MapReport {
                                         narrative.headline().text(shown) + ".",
                                         Doubtful.before(
                                                 scenario,
-                                                shown, List.of(narrative.facts().text(shown))),
+                                                shown,
+                                                List.of(narrative.facts().text(shown))),
                                         ""),
                                 Document.pictures(List.of(PagePicture.ofMap(chart)), List.of()),
                                 PageFindings.section(Findings.of(scenario.system(), scenario.doubts()), shown)

@@ -51,7 +51,10 @@ final class RunReport {
         alarms.addAll(OpenBalance.ofAdvice(advice.balances()));
         List<Document.Section> sections = new ArrayList<>();
         sections.add(Document.answer(
-                scenario.question(), asked + answer, Doubtful.before(scenario, shown, remarks), scenario.expectation()));
+                scenario.question(),
+                asked + answer,
+                Doubtful.before(scenario, shown, remarks),
+                scenario.expectation()));
         sections.add(Document.pictures(
                 List.of(PagePicture.ofRuns(chart, answer)), List.of(RunRows.of(findings, durationAssumed(), shown))));
         sections.add(advice.check().section(shown));

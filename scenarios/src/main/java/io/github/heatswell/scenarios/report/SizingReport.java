@@ -126,8 +126,9 @@ public final class SizingReport {
                 .map(said -> said.text(shown))
                 .collect(Collectors.joining(" "));
         List<Document.Section> sections = new ArrayList<>();
-        List<Block> said = new ArrayList<>(Document.answer("", sentence, Doubtful.before(scenario, shown, List.of()), "")
-                .blocks());
+        List<Block> said =
+                new ArrayList<>(Document.answer("", sentence, Doubtful.before(scenario, shown, List.of()), "")
+                        .blocks());
         if (answer.proposed().isPresent()) {
             said.add(new Block.Paragraph(
                             "Check sheet and findings are those of the house with the vessel.", Block.Tone.QUOTING)

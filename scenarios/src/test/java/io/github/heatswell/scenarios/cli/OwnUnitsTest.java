@@ -19,8 +19,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class OwnUnitsTest {
 
     /** Every value that is not given is assumed, so that there is much to say. */
-    private static final String AMERICAN =
-            """
+    private static final String AMERICAN = """
             supply:  { arrangement: reducing-valve, pressure: 90 psi +- 5 psi, water: 52 degF, reducing-valve: { set: 65 to 75 psi } }
             tank:    { volume: 50 gal, material: steel }
             heater:  { energy: electric, input: 4.5 kW, set-point: 120 degF }
@@ -56,7 +55,12 @@ class OwnUnitsTest {
     void anOptionOutweighsTheFile() throws IOException {
         Path file = Files.writeString(folder.resolve("elm.yaml"), AMERICAN);
         String said = Outcome.execute(
-                        "run", file.toString(), "-u", "si", "-o", folder.resolve("out").toString())
+                        "run",
+                        file.toString(),
+                        "-u",
+                        "si",
+                        "-o",
+                        folder.resolve("out").toString())
                 .out();
         assertTrue(said.contains("Peak        10.34 bar"), said);
     }

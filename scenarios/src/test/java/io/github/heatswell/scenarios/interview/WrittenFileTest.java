@@ -159,8 +159,11 @@ class WrittenFileTest {
     /** A "don't know" to a choice stays one: findings that rest on it say so; an answer to it does not. */
     @Test
     void choicesThatAreNotKnownStayDoubts() throws IOException {
-        String said =
-                scenario(UnitSystem.SI, Answering.nothing()).doubts().sentence().orElseThrow().text(UnitSystem.SI);
+        String said = scenario(UnitSystem.SI, Answering.nothing())
+                .doubts()
+                .sentence()
+                .orElseThrow()
+                .text(UnitSystem.SI);
         for (String choice : List.of(
                 "what sits in the cold feed, taken as a check valve",
                 "the expansion vessel, taken as missing",

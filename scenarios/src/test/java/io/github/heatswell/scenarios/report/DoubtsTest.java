@@ -127,7 +127,9 @@ class DoubtsTest {
                 run.replaceAll("\\s+", " ")
                         .contains("Not known: the supply pressure, taken as 4 bar (3 bar to 5 bar)."),
                 run);
-        assertTrue(Doubtful.before(house, QuantityFormat.ascii(UnitSystem.SI), List.of()).get(0).contains("the supply pressure"));
+        assertTrue(Doubtful.before(house, QuantityFormat.ascii(UnitSystem.SI), List.of())
+                .get(0)
+                .contains("the supply pressure"));
     }
 
     /**
