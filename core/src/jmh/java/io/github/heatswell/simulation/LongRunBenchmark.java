@@ -17,7 +17,7 @@ import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
-import org.openjdk.jmh.annotations.SizingProblem;
+import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import org.openjdk.jmh.infra.Blackhole;
@@ -40,7 +40,7 @@ public class LongRunBenchmark {
     private Simulation run;
 
     /** Describes the house. */
-    @SizingProblem
+    @Setup
     public void describe() {
         run = Simulation.of(
                 Systems.lodge()

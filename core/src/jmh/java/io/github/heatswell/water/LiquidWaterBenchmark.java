@@ -11,7 +11,7 @@ import org.openjdk.jmh.annotations.OperationsPerInvocation;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
-import org.openjdk.jmh.annotations.SizingProblem;
+import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
@@ -39,7 +39,7 @@ public class LiquidWaterBenchmark {
     private final LiquidWater.State state = new LiquidWater.State();
     private LiquidWater water;
 
-    @SizingProblem
+    @Setup
     public void choosePoints() {
         water = formulation.equals("if97") ? If97Region1.instance() : GibbsPolynomialWater.instance();
         Random random = new Random(20);
