@@ -3,6 +3,8 @@ package io.github.heatswell.sizing;
 import io.github.heatswell.citation.Citation;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.TemperatureUnit;
+import io.github.heatswell.units.VolumeUnit;
 import java.util.List;
 
 /** See {@link VesselFormula#dinDrinkingWater}. */
@@ -16,11 +18,11 @@ record DinDrinkingWater(double heaterVolume, double hotTemperature, double suppl
             new Citation("DIN 4807-5:1997, as quoted in a trade lexicon", Citation.Standing.SECOND_HAND);
 
     DinDrinkingWater {
-        Ranges.check("Vsp", heaterVolume, " m3", 1e-3, 20);
-        Ranges.check("t", hotTemperature, " K", 283.15, HOTTEST);
-        Ranges.check("psv", reliefGauge, " Pa", 0.5e5, 25e5);
-        Ranges.check("pa", supplyGauge, " Pa", 0.2e5, 25e5);
-        Ranges.rising("pa", supplyGauge, "pe = 0.8 psv", RELIEF_SHARE * reliefGauge);
+        HandCalculation.within("Vsp", heaterVolume, VolumeUnit.LITRE, 1e-3, 20);
+        HandCalculation.within("t", hotTemperature, TemperatureUnit.CELSIUS, 283.15, HOTTEST);
+        HandCalculation.within("psv", reliefGauge, PressureUnit.BAR, 0.5e5, 25e5);
+        HandCalculation.within("pa", supplyGauge, PressureUnit.BAR, 0.2e5, 25e5);
+        HandCalculation.rising("pa", supplyGauge, "pe = 0.8 psv", RELIEF_SHARE * reliefGauge);
     }
 
     /** The growth of the water by the standard's table (-), the next temperature up. */
@@ -34,23 +36,22 @@ record DinDrinkingWater(double heaterVolume, double hotTemperature, double suppl
     }
 
     @Override
-    public VesselFormula.Result size() {
+    public Result size() {
         double n = share(hotTemperature);
         double pa = PressureUnit.BAR.fromSi(supplyGauge);
         double pe = PressureUnit.BAR.fromSi(highestGauge(reliefGauge));
         double volume = n * heaterVolume * (pa + 1) * (pe + 1) / ((pa + 0.8) * (pe - pa));
-        return new VesselFormula.Result(
+        return new Result(
                 "Vn = n Vsp (pa + 1)(pe + 1)/[(pa + 0.8)(pe - pa)], pe = 0.8 psv",
                 volume,
                 PrechargeRule.STATIC_LESS_FIFTH_BAR.at(Pressure.gauge(supplyGauge, PressureUnit.PASCAL)),
                 List.of(
-                        VesselFormula.Input.given("Vsp", heaterVolume, "m3", "volume of the heater"),
-                        new VesselFormula.Input("n", n, "", "expansion of the water from 10 degC", SOURCE),
-                        VesselFormula.Input.given("t", hotTemperature, "K", "temperature the water is heated to"),
-                        VesselFormula.Input.given("pa", pa, "bar", "static pressure of the supply, gauge"),
-                        VesselFormula.Input.given(
-                                "psv", PressureUnit.BAR.fromSi(reliefGauge), "bar", "relief set pressure, gauge"),
-                        new VesselFormula.Input("pe", pe, "bar", "highest pressure, 0.8 psv, gauge", SOURCE)),
+                        Input.given("Vsp", heaterVolume, "m3", "volume of the heater"),
+                        new Input("n", n, "", "expansion of the water from 10 degC", SOURCE),
+                        Input.given("t", hotTemperature, "K", "temperature the water is heated to"),
+                        Input.given("pa", pa, "bar", "static pressure of the supply, gauge"),
+                        Input.given("psv", PressureUnit.BAR.fromSi(reliefGauge), "bar", "relief set pressure, gauge"),
+                        new Input("pe", pe, "bar", "highest pressure, 0.8 psv, gauge", SOURCE)),
                 SOURCE);
     }
 }

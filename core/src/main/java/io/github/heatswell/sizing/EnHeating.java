@@ -4,6 +4,7 @@ import io.github.heatswell.citation.Citation;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.TemperatureUnit;
+import io.github.heatswell.units.VolumeUnit;
 import java.util.List;
 
 /** See {@link VesselFormula#enHeating}. */
@@ -16,11 +17,11 @@ record EnHeating(double systemVolume, double hotTemperature, double prechargeGau
     private static final double SMALL_VESSEL = 15e-3;
 
     EnHeating {
-        Ranges.check("Vs", systemVolume, " m3", 1e-3, 1e3);
-        Ranges.check("t", hotTemperature, " K", 303.15, 403.15);
-        Ranges.check("psv", reliefGauge, " Pa", 0.6e5, 25e5);
-        Ranges.check("p0", prechargeGauge, " Pa", 0, 25e5);
-        Ranges.rising("p0", prechargeGauge, "pe = psv - max(0.5 bar, 10 %)", highest(reliefGauge));
+        HandCalculation.within("Vs", systemVolume, VolumeUnit.LITRE, 1e-3, 1e3);
+        HandCalculation.within("t", hotTemperature, TemperatureUnit.CELSIUS, 303.15, 403.15);
+        HandCalculation.within("psv", reliefGauge, PressureUnit.BAR, 0.6e5, 25e5);
+        HandCalculation.within("p0", prechargeGauge, PressureUnit.BAR, 0, 25e5);
+        HandCalculation.rising("p0", prechargeGauge, "pe = psv - max(0.5 bar, 10 %)", highest(reliefGauge));
     }
 
     /** The growth of the water by the parabola (%). */
@@ -34,27 +35,25 @@ record EnHeating(double systemVolume, double hotTemperature, double prechargeGau
     }
 
     @Override
-    public VesselFormula.Result size() {
+    public Result size() {
         double e = percentage(hotTemperature);
         double p0 = PressureUnit.BAR.fromSi(prechargeGauge);
         double pe = PressureUnit.BAR.fromSi(highest(reliefGauge));
         double inverse = (pe + 1) / (pe - p0);
         double expansion = e / 100 * systemVolume;
         double volume = volume(expansion, inverse);
-        return new VesselFormula.Result(
+        return new Result(
                 "Vmin = (e Vs/100 + Vwr)(pe + 1)/(pe - p0), pe = psv - max(0.5 bar, 10 % psv)",
                 volume,
                 Pressure.gauge(prechargeGauge, PressureUnit.PASCAL),
                 List.of(
-                        VesselFormula.Input.given("Vs", systemVolume, "m3", "volume of water"),
-                        VesselFormula.Input.given("t", hotTemperature, "K", "temperature the water is heated to"),
-                        new VesselFormula.Input(
-                                "e", e, "%", "expansion of the water, 0.31 + 3.9e-4 t^2, t in degC", PARABOLA),
-                        new VesselFormula.Input("Vwr", volume / inverse - expansion, "m3", "water reserve", SOURCE),
-                        VesselFormula.Input.given("p0", p0, "bar", "gas pressure before filling, gauge"),
-                        VesselFormula.Input.given(
-                                "psv", PressureUnit.BAR.fromSi(reliefGauge), "bar", "relief set pressure, gauge"),
-                        new VesselFormula.Input("pe", pe, "bar", "highest pressure, gauge", SOURCE)),
+                        Input.given("Vs", systemVolume, "m3", "volume of water"),
+                        Input.given("t", hotTemperature, "K", "temperature the water is heated to"),
+                        new Input("e", e, "%", "expansion of the water, 0.31 + 3.9e-4 t^2, t in degC", PARABOLA),
+                        new Input("Vwr", volume / inverse - expansion, "m3", "water reserve", SOURCE),
+                        Input.given("p0", p0, "bar", "gas pressure before filling, gauge"),
+                        Input.given("psv", PressureUnit.BAR.fromSi(reliefGauge), "bar", "relief set pressure, gauge"),
+                        new Input("pe", pe, "bar", "highest pressure, gauge", SOURCE)),
                 SOURCE);
     }
 

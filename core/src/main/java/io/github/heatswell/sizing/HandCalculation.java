@@ -1,6 +1,9 @@
 package io.github.heatswell.sizing;
 
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.units.Limits;
+import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.Unit;
 import io.github.heatswell.water.GibbsPolynomialWater;
 import io.github.heatswell.water.LiquidWater;
 
@@ -26,7 +29,7 @@ record HandCalculation(double tank, double growth, double cold, double hot, doub
         if (!(hot > cold)) {
             throw new IllegalArgumentException("set-point: must be above the temperature of the cold water");
         }
-        Ranges.rising("supply (absolute)", setup.staticAbsolute(), "the target (absolute)", setup.limit());
+        rising("supply (absolute)", setup.staticAbsolute(), "the target (absolute)", setup.limit());
         double growth = house.tank().shell().thermalGrowth() * (hot - cold);
         return new HandCalculation(house.tank().volume(), growth, cold, hot, setup.staticAbsolute(), setup.limit());
     }
@@ -59,5 +62,26 @@ record HandCalculation(double tank, double growth, double cold, double hot, doub
     /** The vessel (m3) for the excess hot water. */
     double byHotVolume() {
         return hotVolume(growth) / VesselFormula.acceptanceFactor(fill, highest);
+    }
+
+    /**
+     * Checks a number of a calculation, in the SI unit; a refusal tells it in a unit that people use.
+     *
+     * @throws IllegalArgumentException naming the field, the value with its unit and the range
+     */
+    static void within(String field, double si, Unit told, double low, double high) {
+        Limits.between(field, low, high).checkSi(si, told);
+    }
+
+    /**
+     * Checks that one pressure lies below another.
+     *
+     * @throws IllegalArgumentException naming both with their values
+     */
+    static void rising(String low, double lowPascal, String high, double highPascal) {
+        if (!(lowPascal < highPascal)) {
+            throw new IllegalArgumentException(low + ": " + Limits.quantity(lowPascal / 1e5, PressureUnit.BAR)
+                    + " must be below " + high + ", " + Limits.quantity(highPascal / 1e5, PressureUnit.BAR));
+        }
     }
 }

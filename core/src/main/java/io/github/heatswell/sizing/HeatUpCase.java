@@ -1,16 +1,24 @@
 package io.github.heatswell.sizing;
 
+import io.github.heatswell.result.Balances;
+import io.github.heatswell.result.Event;
+import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.system.Element;
+import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.system.Tank;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.TemperatureUnit;
+import io.github.heatswell.units.UnitSystem;
 import io.github.heatswell.units.VolumeUnit;
 import io.github.heatswell.water.GibbsPolynomialWater;
 import io.github.heatswell.water.LiquidWater;
 import java.time.Duration;
+import java.util.Optional;
 import java.util.function.Consumer;
 
 /** A house without vessel and relief valves, and how long to run it with a vessel added. */
@@ -133,4 +141,37 @@ record HeatUpCase(HotWaterSystem house, Duration duration) {
         double straight = left > 0 ? 1.2 * capacity * Math.max(0, hot - house.coldAtStart()) / left : rest;
         return Duration.ofSeconds((long) Math.min(rest, straight) + 600);
     }
+
+    /**
+     * Runs the house with a vessel, or without one. A peak at the test pressure means only that the vessel is too small; no
+     * vessel helps against any other hazard that ends a run.
+     *
+     * @param count counts the run
+     * @throws IllegalArgumentException if the run ends in a hazard other than too much pressure
+     */
+    Peak peak(Optional<ExpansionVessel> vessel, Balances.Count count) {
+        HotWaterSystem fitted =
+                vessel.map(one -> house.toBuilder().vessel(one).build()).orElse(house);
+        RunSummary run =
+                count.add(Simulation.of(fitted, duration).sampledEvery(duration).stream((time, values, regime) -> {}));
+        run.hazard()
+                .filter(hazard -> hazard.kind() != Event.Kind.TEST_PRESSURE_REACHED)
+                .ifPresent(HeatUpCase::refuse);
+        return new Peak(run.extremes().highestPressure().value(), run.hazard().isPresent());
+    }
+
+    private static void refuse(Event hazard) {
+        throw new IllegalArgumentException("the run ends early: "
+                + hazard.kind().description() + " after "
+                + QuantityFormat.ascii(UnitSystem.SI).time(hazard.time())
+                + "; a vessel cannot be sized for such a run");
+    }
+
+    /**
+     * The highest pressure of a run.
+     *
+     * @param absolute the pressure (Pa, absolute)
+     * @param atLeast whether the run ended there at the test pressure of the tank, so that it would have risen further
+     */
+    record Peak(double absolute, boolean atLeast) {}
 }

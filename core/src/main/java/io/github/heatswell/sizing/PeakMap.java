@@ -16,13 +16,19 @@ public final class PeakMap {
     private final Setting setting;
     private final double[] volumes;
     private final double[] precharges;
-    private final Peak[][] peaks;
+    private final HeatUpCase.Peak[][] peaks;
     private final double[] dripVolumes;
     private final double[] targetVolumes;
     private final Optional<Point> present;
     private final Balances balances;
 
-    PeakMap(Setting setting, Axes axes, Peak[][] peaks, Lines lines, Optional<Point> present, Balances balances) {
+    PeakMap(
+            Setting setting,
+            MapAxes axes,
+            HeatUpCase.Peak[][] peaks,
+            Lines lines,
+            Optional<Point> present,
+            Balances balances) {
         this.setting = setting;
         this.volumes = axes.volumes();
         this.precharges = axes.precharges();
@@ -59,9 +65,6 @@ public final class PeakMap {
      * @param atLeast whether the run ended there at the test pressure of the tank, so that it would have risen further
      */
     public record Point(double volume, double prechargeGauge, double peakGauge, boolean atLeast) {}
-
-    /** Both axes: volumes (m3) and precharges (Pa, gauge). */
-    record Axes(double[] volumes, double[] precharges) {}
 
     /** For every precharge the smallest volume (m3) that stays below the relief valve and the target; NaN for none. */
     record Lines(double[] drip, double[] target) {}

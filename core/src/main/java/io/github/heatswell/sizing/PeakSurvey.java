@@ -5,6 +5,10 @@ import io.github.heatswell.simulation.Progress;
 import io.github.heatswell.simulation.Workers;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.units.Limits;
+import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.RatioUnit;
+import io.github.heatswell.units.VolumeUnit;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -18,13 +22,11 @@ import java.util.Optional;
  */
 public final class PeakSurvey {
 
-    private static final int FEWEST = 2;
-    private static final int MOST = 60;
     private static final int MAX_THREADS = 256;
 
     private final PeakMap.Setting setting;
     private final PeakEvaluator lab;
-    private final PeakMap.Axes axes;
+    private final MapAxes axes;
     private final int threads;
     private final Progress progress;
 
@@ -34,10 +36,10 @@ public final class PeakSurvey {
                 new VesselType(from.pattern).chargedInTheRoom(),
                 new Balances.Count());
         setting = lab.setting(from.system, from.target);
-        axes = new PeakMap.Axes(
-                from.volumes == null ? MapRanges.volumes(lab.vesselToShow(setting)) : from.volumes,
+        axes = new MapAxes(
+                from.volumes == null ? MapAxes.volumes(lab.vesselToShow(setting)) : from.volumes,
                 from.precharges == null
-                        ? MapRanges.precharges(
+                        ? MapAxes.precharges(
                                 setting.staticAtVesselGauge(),
                                 from.system.tank().workingPressure().gauge(lab.atmosphere()),
                                 lab.presentPrecharge(from.system).orElse(Double.NaN))
@@ -68,7 +70,7 @@ public final class PeakSurvey {
         int rows = axes.volumes().length;
         int columns = axes.precharges().length;
         Workers workers = Workers.of(threads).telling(progress, (rows + 1) * columns);
-        Peak[][] peaks = new Peak[rows][columns];
+        HeatUpCase.Peak[][] peaks = new HeatUpCase.Peak[rows][columns];
         workers.each(rows * columns, cell -> {
             int row = cell / columns;
             int column = cell % columns;
@@ -76,9 +78,8 @@ public final class PeakSurvey {
         });
         PeakMap.Lines lines = new PeakMap.Lines(new double[columns], new double[columns]);
         workers.each(columns, column -> {
-            LineSearch search = new LineSearch(lab, axes, peaks, column);
-            lines.drip()[column] = search.below(setting.reliefSetGauge());
-            lines.target()[column] = search.below(setting.targetGauge());
+            lines.drip()[column] = lab.smallestBelow(axes, peaks, column, setting.reliefSetGauge());
+            lines.target()[column] = lab.smallestBelow(axes, peaks, column, setting.targetGauge());
         });
         Optional<PeakMap.Point> present = lab.present(setting.system());
         return new PeakMap(setting, axes, peaks, lines, present, lab.count().sum());
@@ -131,11 +132,9 @@ public final class PeakSurvey {
          * @throws IllegalArgumentException if there are too few or too many, if one is outside its range or does not rise
          */
         public Builder volumes(double... cubicMetres) {
-            volumes = checked(
-                    "volumes",
-                    " m3",
-                    VesselType.SMALLEST,
-                    VesselType.LARGEST,
+            volumes = MapAxes.checked(
+                    Limits.between("volumes", VesselType.SMALLEST, VesselType.LARGEST),
+                    VolumeUnit.CUBIC_METRE,
                     Objects.requireNonNull(cubicMetres, "volumes").clone());
             return this;
         }
@@ -150,11 +149,9 @@ public final class PeakSurvey {
          * @throws IllegalArgumentException if there are too few or too many, if one is outside its range or does not rise
          */
         public Builder precharges(double... pascal) {
-            precharges = checked(
-                    "precharges",
-                    " Pa",
-                    1,
-                    MapRanges.MAX_PRECHARGE,
+            precharges = MapAxes.checked(
+                    Limits.between("precharges", 1, MapAxes.MAX_PRECHARGE),
+                    PressureUnit.PASCAL,
                     Objects.requireNonNull(pascal, "precharges").clone());
             return this;
         }
@@ -167,8 +164,7 @@ public final class PeakSurvey {
          * @throws IllegalArgumentException if the number is outside its range
          */
         public Builder threads(int value) {
-            Ranges.check("threads", value, "", 1, MAX_THREADS);
-            threads = value;
+            threads = (int) Limits.between("threads", 1, MAX_THREADS).checkSi(value, RatioUnit.ONE);
             return this;
         }
 
@@ -199,18 +195,6 @@ public final class PeakSurvey {
                         "thermostat: is stuck; repair it, since no vessel helps against" + " that");
             }
             return new PeakSurvey(this);
-        }
-
-        private static double[] checked(String field, String unit, double low, double high, double[] values) {
-            Ranges.check(field + ": the number of them", values.length, "", FEWEST, MOST);
-            for (int i = 0; i < values.length; i++) {
-                Ranges.check(field, values[i], unit, low, high);
-                if (i > 0 && values[i] <= values[i - 1]) {
-                    throw new IllegalArgumentException(field + ": " + values[i] + unit + " does not lie above "
-                            + values[i - 1] + unit + " before it; write them in rising order");
-                }
-            }
-            return values;
         }
     }
 }

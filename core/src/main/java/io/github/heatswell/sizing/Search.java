@@ -1,9 +1,10 @@
 package io.github.heatswell.sizing;
 
 import io.github.heatswell.result.Balances;
-import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import org.hipparchus.analysis.solvers.AllowedSolution;
@@ -42,20 +43,13 @@ final class Search {
 
     /** The highest pressure (Pa, absolute) of all trials with a vessel of a volume (m3), or without one for 0. */
     double peak(SizingProblem setup, double volume) {
+        Optional<ExpansionVessel> vessel =
+                volume == 0 ? Optional.empty() : Optional.of(setup.type().with(volume, setup.precharge()));
         double highest = 0;
         for (HeatUpCase trial : setup.trials()) {
-            HotWaterSystem house = volume == 0
-                    ? trial.house()
-                    : trial.house().toBuilder()
-                            .vessel(setup.type().with(volume, setup.precharge()))
-                            .build();
-            highest = Math.max(highest, peak(house, trial));
+            highest = Math.max(highest, trial.peak(vessel, count).absolute());
         }
         return highest;
-    }
-
-    private double peak(HotWaterSystem house, HeatUpCase trial) {
-        return Peak.of(house, trial.duration(), count).absolute();
     }
 
     /** The smallest sufficient volume (m3): 0 if none is needed, empty if none suffices. */

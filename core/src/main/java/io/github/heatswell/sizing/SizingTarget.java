@@ -176,12 +176,7 @@ public final class SizingTarget {
          * @throws IllegalArgumentException if the margin is outside its range
          */
         public Builder reliefMargin(double value, RatioUnit unit) {
-            reliefMargin = Ranges.check(
-                    "relief-margin",
-                    Objects.requireNonNull(unit, "relief-margin: its unit").toSi(value),
-                    "",
-                    0,
-                    0.5);
+            reliefMargin = Limits.between("relief-margin", 0, 0.5).check(value, unit);
             return this;
         }
 
@@ -244,8 +239,7 @@ public final class SizingTarget {
          * @throws IllegalArgumentException if the height is outside its range
          */
         public Builder vesselHeight(double value, LengthUnit unit) {
-            vesselHeight = Ranges.check(
-                    "height", Objects.requireNonNull(unit, "height: its unit").toSi(value), " m", -30, 30);
+            vesselHeight = Limits.between("height", -30, 30).check(value, unit);
             return this;
         }
 

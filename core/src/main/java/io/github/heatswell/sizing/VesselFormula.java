@@ -2,6 +2,9 @@ package io.github.heatswell.sizing;
 
 import io.github.heatswell.citation.Citation;
 import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.RatioUnit;
+import io.github.heatswell.units.TemperatureDifferenceUnit;
+import io.github.heatswell.units.VolumeUnit;
 import java.util.List;
 import java.util.Objects;
 
@@ -10,7 +13,7 @@ import java.util.Objects;
  * of tank and pipes, layers, and the acceptance limit; {@link VesselSizing} includes them, and
  * {@link SizingReconciliation} quantifies each.
  */
-public sealed interface VesselFormula permits HandbookDiaphragm, HandbookAirInterface, DinDrinkingWater, EnHeating {
+public sealed interface VesselFormula permits Handbook, DinDrinkingWater, EnHeating {
 
     /**
      * Evaluates the formula.
@@ -31,7 +34,7 @@ public sealed interface VesselFormula permits HandbookDiaphragm, HandbookAirInte
      * @throws IllegalArgumentException if a pressure is outside its range
      */
     static VesselFormula handbookDiaphragm(NetExpansion growth, double fillAbsolute, double highestAbsolute) {
-        return new HandbookDiaphragm(growth, fillAbsolute, highestAbsolute);
+        return new Handbook(growth, fillAbsolute, fillAbsolute, highestAbsolute, true);
     }
 
     /**
@@ -47,7 +50,7 @@ public sealed interface VesselFormula permits HandbookDiaphragm, HandbookAirInte
      */
     static VesselFormula handbookAirInterface(
             NetExpansion growth, double atmosphere, double fillAbsolute, double highestAbsolute) {
-        return new HandbookAirInterface(growth, atmosphere, fillAbsolute, highestAbsolute);
+        return new Handbook(growth, atmosphere, fillAbsolute, highestAbsolute, false);
     }
 
     /**
@@ -112,7 +115,7 @@ public sealed interface VesselFormula permits HandbookDiaphragm, HandbookAirInte
      * @param meaning what it is, in words
      * @param source where it comes from
      */
-    public record Input(String symbol, double value, String unit, String meaning, Citation source) {
+    record Input(String symbol, double value, String unit, String meaning, Citation source) {
 
         /**
          * Checks that everything is there.
@@ -145,7 +148,7 @@ public sealed interface VesselFormula permits HandbookDiaphragm, HandbookAirInte
      * @param inputs every number that went in
      * @param source where the formula comes from
      */
-    public record Result(
+    record Result(
             String expression, double volume, Pressure precharge, List<VesselFormula.Input> inputs, Citation source) {
 
         /**
@@ -176,7 +179,7 @@ public sealed interface VesselFormula permits HandbookDiaphragm, HandbookAirInte
      * @param linearExpansion a, linear thermal expansion of the container (1/K), 0 to 1e-3
      * @param warming dT, hot less cold temperature (K), 0 to 150
      */
-    public record NetExpansion(
+    record NetExpansion(
             double systemVolume,
             double coldSpecificVolume,
             double hotSpecificVolume,
@@ -199,11 +202,11 @@ public sealed interface VesselFormula permits HandbookDiaphragm, HandbookAirInte
          * @throws IllegalArgumentException if a number is outside its range, or if the container outgrows the water
          */
         public NetExpansion {
-            Ranges.check("Vs", systemVolume, " m3", 1e-6, 1e4);
-            Ranges.check("v1", coldSpecificVolume, " m3/kg", 0.9e-3, 1.2e-3);
-            Ranges.check("v2", hotSpecificVolume, " m3/kg", coldSpecificVolume, 1.2e-3);
-            Ranges.check("a", linearExpansion, " 1/K", 0, 1e-3);
-            Ranges.check("dT", warming, " K", 0, 150);
+            HandCalculation.within("Vs", systemVolume, VolumeUnit.CUBIC_METRE, 1e-6, 1e4);
+            HandCalculation.within("v1 (m3/kg)", coldSpecificVolume, RatioUnit.ONE, 0.9e-3, 1.2e-3);
+            HandCalculation.within("v2 (m3/kg)", hotSpecificVolume, RatioUnit.ONE, coldSpecificVolume, 1.2e-3);
+            HandCalculation.within("a (1/K)", linearExpansion, RatioUnit.ONE, 0, 1e-3);
+            HandCalculation.within("dT", warming, TemperatureDifferenceUnit.KELVIN, 0, 150);
             if (hotSpecificVolume / coldSpecificVolume - 1 < 3 * linearExpansion * warming) {
                 throw new IllegalArgumentException("a: the container expands more than the water; no vessel is needed");
             }

@@ -105,10 +105,7 @@ public final class VesselSizing {
      */
     public static double worstPeak(HotWaterSystem house, Balances.Count count) {
         HeatUpCase trial = HeatUpCase.coldFill(Objects.requireNonNull(house, "house"));
-        HotWaterSystem.Builder fitted = trial.house().toBuilder();
-        house.vessel().ifPresent(fitted::vessel);
-        return Peak.of(fitted.build(), trial.duration(), count).absolute()
-                - house.site().atmosphere();
+        return trial.peak(house.vessel(), count).absolute() - house.site().atmosphere();
     }
 
     private SizingResult noVesselCan(Search search) {

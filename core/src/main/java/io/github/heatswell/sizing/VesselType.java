@@ -17,8 +17,7 @@ record VesselType(ExpansionVessel pattern) {
     static final double LARGEST = 5.0;
 
     ExpansionVessel with(double volume, Pressure precharge) {
-        return filled(pattern.acceptance())
-                .height(pattern.height(), LengthUnit.METRE)
+        return like(pattern.acceptance(), pattern.height(), true, true)
                 .volume(volume, VolumeUnit.CUBIC_METRE)
                 .precharge(precharge)
                 .build();
@@ -26,42 +25,42 @@ record VesselType(ExpansionVessel pattern) {
 
     /** The same with its precharge measured at the temperature of the room. */
     VesselType chargedInTheRoom() {
-        ExpansionVessel.Builder builder = ExpansionVessel.builder()
-                .acceptance(pattern.acceptance(), RatioUnit.ONE)
-                .height(pattern.height(), LengthUnit.METRE);
-        pattern.gasTimeConstant().ifPresent(tau -> builder.gasTimeConstant(tau, DurationUnit.SECOND));
-        pattern.temperature().ifPresent(t -> builder.temperature(t, TemperatureUnit.KELVIN));
-        return copy(builder);
+        return new VesselType(alike(pattern.acceptance(), pattern.height(), true, false));
     }
 
     /** The same without height. */
     VesselType level() {
-        return copy(filled(pattern.acceptance()));
+        return new VesselType(alike(pattern.acceptance(), 0, true, true));
     }
 
     /** The same without an acceptance limit. */
     VesselType unlimited() {
-        return copy(filled(1).height(pattern.height(), LengthUnit.METRE));
+        return new VesselType(alike(1, pattern.height(), true, true));
     }
 
     /** The same with gas that is charged at the temperature of the room and keeps it. */
     VesselType isothermal() {
-        return copy(ExpansionVessel.builder()
-                .acceptance(pattern.acceptance(), RatioUnit.ONE)
-                .height(pattern.height(), LengthUnit.METRE));
+        return new VesselType(alike(pattern.acceptance(), pattern.height(), false, false));
     }
 
-    private VesselType copy(ExpansionVessel.Builder builder) {
-        return new VesselType(builder.volume(pattern.volume(), VolumeUnit.CUBIC_METRE)
+    private ExpansionVessel alike(double acceptance, double height, boolean warms, boolean charged) {
+        return like(acceptance, height, warms, charged)
+                .volume(pattern.volume(), VolumeUnit.CUBIC_METRE)
                 .precharge(pattern.precharge())
-                .build());
+                .build();
     }
 
-    private ExpansionVessel.Builder filled(double acceptance) {
-        ExpansionVessel.Builder builder = ExpansionVessel.builder().acceptance(acceptance, RatioUnit.ONE);
-        pattern.gasTimeConstant().ifPresent(tau -> builder.gasTimeConstant(tau, DurationUnit.SECOND));
-        pattern.chargedAt().ifPresent(t -> builder.chargedAt(t, TemperatureUnit.KELVIN));
-        pattern.temperature().ifPresent(t -> builder.temperature(t, TemperatureUnit.KELVIN));
+    /** An intact vessel; its gas takes the pattern's temperatures, and keeps the one it was charged at, only if asked to. */
+    private ExpansionVessel.Builder like(double acceptance, double height, boolean warms, boolean charged) {
+        ExpansionVessel.Builder builder =
+                ExpansionVessel.builder().acceptance(acceptance, RatioUnit.ONE).height(height, LengthUnit.METRE);
+        if (warms) {
+            pattern.gasTimeConstant().ifPresent(tau -> builder.gasTimeConstant(tau, DurationUnit.SECOND));
+            pattern.temperature().ifPresent(t -> builder.temperature(t, TemperatureUnit.KELVIN));
+        }
+        if (charged) {
+            pattern.chargedAt().ifPresent(t -> builder.chargedAt(t, TemperatureUnit.KELVIN));
+        }
         return builder;
     }
 }

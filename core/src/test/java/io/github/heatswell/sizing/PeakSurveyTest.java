@@ -369,7 +369,7 @@ class PeakSurveyTest {
                 refused("precharges: the number of them: 0 ", b -> b.precharges()),
                 refused("precharges: 0 Pa", b -> b.precharges(0, 1e5)),
                 refused("precharges: 1700000 Pa", b -> b.precharges(1e5, 17e5)),
-                refused("precharges: 100000.0 Pa does not lie above", b -> b.precharges(2e5, 1e5)),
+                refused("precharges: 100000 Pa does not lie above", b -> b.precharges(2e5, 1e5)),
                 refused("threads: 0 ", b -> b.threads(0)));
     }
 

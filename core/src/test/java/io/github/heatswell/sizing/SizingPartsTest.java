@@ -40,7 +40,7 @@ class SizingPartsTest {
     private static final double EXACT = 1e-12;
 
     private static void evenRatios(double from, double to, double[] volumes) {
-        assertEquals(MapRanges.VOLUMES, volumes.length);
+        assertEquals(MapAxes.VOLUMES, volumes.length);
         assertEquals(from, volumes[0], EXACT);
         assertEquals(to, volumes[39], 0, "a round number");
         for (int i = 1; i < 40; i++) {
@@ -61,7 +61,7 @@ class SizingPartsTest {
         "3, 0.001, 5"
     })
     void volumesOfAMap(double vessel, double from, double to) {
-        evenRatios(from, to, MapRanges.volumes(vessel));
+        evenRatios(from, to, MapAxes.volumes(vessel));
     }
 
     /** Static, working and present pressure in bar; first and last precharge, and the one the static pressure takes. */
@@ -79,8 +79,8 @@ class SizingPartsTest {
         "0.02, 0.04, NaN, 0.02, 0.04, 0"
     })
     void prechargesOfAMap(double statically, double working, double present, double from, double to, int at) {
-        double[] precharges = MapRanges.precharges(1e5 * statically, 1e5 * working, 1e5 * present);
-        assertEquals(MapRanges.PRECHARGES, precharges.length);
+        double[] precharges = MapAxes.precharges(1e5 * statically, 1e5 * working, 1e5 * present);
+        assertEquals(MapAxes.PRECHARGES, precharges.length);
         assertEquals(from, precharges[0] / 1e5, 1e-9);
         assertEquals(to, precharges[29] / 1e5, 1e-9);
         assertEquals(1e5 * statically, precharges[at], 0, "the static pressure is one of them");
@@ -94,9 +94,9 @@ class SizingPartsTest {
 
     @Test
     void aStaticPressureOutsideTheMapDisplacesNothing() {
-        double[] precharges = MapRanges.precharges(9e5, 5e5, Double.NaN);
+        double[] precharges = MapAxes.precharges(9e5, 5e5, Double.NaN);
         assertEquals(5, precharges[29] / 1e5, 1e-9);
-        double[] low = MapRanges.precharges(0.01e5, 10e5, Double.NaN);
+        double[] low = MapAxes.precharges(0.01e5, 10e5, Double.NaN);
         assertEquals(0.15, low[0] / 1e5, 1e-9);
     }
 

@@ -1,12 +1,20 @@
 package io.github.heatswell.sizing;
 
+import io.github.heatswell.units.Limits;
+import io.github.heatswell.units.RatioUnit;
+import io.github.heatswell.units.Unit;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Arrays;
 
-/** Chooses the volumes and precharges of a map where the caller sets none. */
-final class MapRanges {
+/**
+ * The axes of a map, as the caller sets them or as chosen for a house.
+ *
+ * @param volumes the volumes (m3), rising
+ * @param precharges the precharges (Pa, gauge), rising
+ */
+record MapAxes(double[] volumes, double[] precharges) {
 
     static final int VOLUMES = 40;
     static final int PRECHARGES = 30;
@@ -23,7 +31,8 @@ final class MapRanges {
 
     static final double MAX_PRECHARGE = 16e5;
 
-    private MapRanges() {}
+    private static final int MIN_COUNT = 2;
+    private static final int MAX_COUNT = 60;
 
     /** Volumes (m3) in equal ratios, from 1 L to about three times a vessel (m3). */
     static double[] volumes(double vessel) {
@@ -66,6 +75,26 @@ final class MapRanges {
             precharges[nearest] = staticGauge;
         }
         return precharges;
+    }
+
+    /**
+     * Checks the values of an axis that the caller sets.
+     *
+     * @throws IllegalArgumentException if there are too few or too many, if one is outside the limits or does not rise
+     */
+    static double[] checked(Limits limits, Unit told, double... values) {
+        Limits.between(limits.field() + ": the number of them", MIN_COUNT, MAX_COUNT)
+                .checkSi(values.length, RatioUnit.ONE);
+        for (int i = 0; i < values.length; i++) {
+            limits.checkSi(values[i], told);
+            if (i > 0 && values[i] <= values[i - 1]) {
+                throw new IllegalArgumentException(
+                        limits.field() + ": " + Limits.quantity(told.fromSi(values[i]), told) + " does not lie above "
+                                + Limits.quantity(told.fromSi(values[i - 1]), told)
+                                + " before it; write them in rising order");
+            }
+        }
+        return values;
     }
 
     private static double roundUp(double volume) {
