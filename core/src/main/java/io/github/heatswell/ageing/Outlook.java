@@ -165,11 +165,7 @@ public final class Outlook {
          * @throws IllegalArgumentException if the number is outside its range
          */
         public Builder years(int number) {
-            if (number < 1 || number > MAX_YEARS) {
-                throw new IllegalArgumentException(
-                        "years: " + number + " is outside the allowed range, 1 to " + MAX_YEARS);
-            }
-            years = number;
+            years = Limits.whole("years", number, 1, MAX_YEARS);
             return this;
         }
 

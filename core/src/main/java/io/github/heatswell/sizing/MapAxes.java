@@ -1,7 +1,6 @@
 package io.github.heatswell.sizing;
 
 import io.github.heatswell.units.Limits;
-import io.github.heatswell.units.RatioUnit;
 import io.github.heatswell.units.Unit;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -83,8 +82,7 @@ record MapAxes(double[] volumes, double[] precharges) {
      * @throws IllegalArgumentException if there are too few or too many, if one is outside the limits or does not rise
      */
     static double[] checked(Limits limits, Unit told, double... values) {
-        Limits.between(limits.field() + ": the number of them", MIN_COUNT, MAX_COUNT)
-                .checkSi(values.length, RatioUnit.ONE);
+        Limits.whole(limits.field() + ": the number of them", values.length, MIN_COUNT, MAX_COUNT);
         for (int i = 0; i < values.length; i++) {
             limits.checkSi(values[i], told);
             if (i > 0 && values[i] <= values[i - 1]) {

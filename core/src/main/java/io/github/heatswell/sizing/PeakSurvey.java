@@ -7,7 +7,6 @@ import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.Limits;
 import io.github.heatswell.units.PressureUnit;
-import io.github.heatswell.units.RatioUnit;
 import io.github.heatswell.units.VolumeUnit;
 import java.util.Objects;
 import java.util.Optional;
@@ -164,7 +163,7 @@ public final class PeakSurvey {
          * @throws IllegalArgumentException if the number is outside its range
          */
         public Builder threads(int value) {
-            threads = (int) Limits.between("threads", 1, MAX_THREADS).checkSi(value, RatioUnit.ONE);
+            threads = Limits.whole("threads", value, 1, MAX_THREADS);
             return this;
         }
 

@@ -1,7 +1,33 @@
 package io.github.heatswell.study;
 
+import io.github.heatswell.units.Limits;
+import io.github.heatswell.units.RatioUnit;
+import java.util.Objects;
+import org.hipparchus.distribution.continuous.NormalDistribution;
+
 /** Distribution of an uncertain number. Immutable; values are in whatever unit the caller chose. */
-public sealed interface Distribution permits EvenSpread, NormalSpread {
+public final class Distribution {
+
+    /** What a share of all values may be. */
+    static final Limits SHARE = Limits.between("share", 0, 1);
+
+    private static final double COVERAGE_FACTOR = 2;
+    private static final double CUT_OFF = 1.5;
+    private static final NormalDistribution STANDARD = new NormalDistribution();
+    private static final double BELOW_CUT_OFF = STANDARD.cumulativeProbability(-CUT_OFF * COVERAGE_FACTOR);
+
+    private final double low;
+    private final double centre;
+    private final double high;
+    /** Two standard deviations; 0 where every value between the limits is equally likely. */
+    private final double expanded;
+
+    private Distribution(double low, double centre, double high, double expanded) {
+        this.low = low;
+        this.centre = centre;
+        this.high = high;
+        this.expanded = expanded;
+    }
 
     /**
      * Every value between two limits is equally likely, and none outside them: for a number of which nothing but its
@@ -12,8 +38,14 @@ public sealed interface Distribution permits EvenSpread, NormalSpread {
      * @return the spread
      * @throws IllegalArgumentException if a number is not finite or the lowest is not below the highest
      */
-    static Distribution between(double low, double high) {
-        return new EvenSpread(low, high);
+    public static Distribution between(double low, double high) {
+        finite("low", low);
+        finite("high", high);
+        if (!(low < high) || !Double.isFinite(high - low)) {
+            throw new IllegalArgumentException(
+                    "low: " + low + " must be below high, " + high + ", and the two a finite distance apart");
+        }
+        return new Distribution(low, low + 0.5 * (high - low), high, 0);
     }
 
     /**
@@ -26,8 +58,18 @@ public sealed interface Distribution permits EvenSpread, NormalSpread {
      * @return the spread
      * @throws IllegalArgumentException if a number is not finite or the uncertainty is not above 0
      */
-    static Distribution around(double value, double expanded) {
-        return new NormalSpread(value, expanded);
+    public static Distribution around(double value, double expanded) {
+        finite("value", value);
+        finite("expanded", expanded);
+        if (!(expanded > 0)) {
+            throw new IllegalArgumentException("expanded: " + expanded + " must be above 0");
+        }
+        double low = value - CUT_OFF * expanded;
+        double high = value + CUT_OFF * expanded;
+        if (!(low < value && value < high) || !Double.isFinite(Math.abs(value) + CUT_OFF * expanded)) {
+            throw new IllegalArgumentException("expanded: " + expanded + " is too small or too large beside " + value);
+        }
+        return new Distribution(low, value, high, expanded);
     }
 
     /**
@@ -37,35 +79,76 @@ public sealed interface Distribution permits EvenSpread, NormalSpread {
      * @return the value, in the unit of the distribution, from {@link #low()} for 0 to {@link #high()} for 1
      * @throws IllegalArgumentException if the share is outside its range
      */
-    double quantile(double share);
+    public double quantile(double share) {
+        double checked = SHARE.checkSi(share, RatioUnit.ONE);
+        if (checked == 0 || checked == 1) {
+            return checked == 0 ? low : high;
+        }
+        return Math.max(low, Math.min(high, onlyLimitsKnown() ? even(checked) : normal(checked)));
+    }
+
+    private double even(double share) {
+        return low + share * (high - low);
+    }
+
+    private double normal(double share) {
+        double kept = BELOW_CUT_OFF + share * (1 - 2 * BELOW_CUT_OFF);
+        return centre + STANDARD.inverseCumulativeProbability(kept) * expanded / COVERAGE_FACTOR;
+    }
 
     /**
      * The middle of the spread: its mean and its median.
      *
      * @return the value, in the unit of the distribution
      */
-    double centre();
+    public double centre() {
+        return centre;
+    }
 
     /**
      * The lowest value.
      *
      * @return the value, in the unit of the distribution
      */
-    double low();
+    public double low() {
+        return low;
+    }
 
     /**
      * The highest value.
      *
      * @return the value, in the unit of the distribution
      */
-    double high();
+    public double high() {
+        return high;
+    }
 
     /**
      * Whether nothing but limits is known of the number.
      *
      * @return true if every value between them is equally likely
      */
-    default boolean onlyLimitsKnown() {
-        return this instanceof EvenSpread;
+    public boolean onlyLimitsKnown() {
+        return expanded == 0;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Distribution that
+                && low == that.low
+                && centre == that.centre
+                && high == that.high
+                && expanded == that.expanded;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(low, centre, high, expanded);
+    }
+
+    private static void finite(String field, double value) {
+        if (!Double.isFinite(value)) {
+            throw new IllegalArgumentException(field + ": " + value + " is not a finite number");
+        }
     }
 }

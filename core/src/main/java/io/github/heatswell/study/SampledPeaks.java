@@ -1,5 +1,7 @@
 package io.github.heatswell.study;
 
+import io.github.heatswell.units.Limits;
+import io.github.heatswell.units.RatioUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -99,10 +101,7 @@ public final class SampledPeaks {
      * @throws IllegalArgumentException if the share is outside its range
      */
     public double quantileGauge(double share) {
-        if (!(share >= 0 && share <= 1)) {
-            throw new IllegalArgumentException("share: " + share + " is outside the allowed range, 0 to 1");
-        }
-        int rank = (int) Math.ceil(share * peaks.length - 1e-9);
+        int rank = (int) Math.ceil(Distribution.SHARE.checkSi(share, RatioUnit.ONE) * peaks.length - 1e-9);
         return peaks[Math.max(0, rank - 1)];
     }
 
@@ -226,7 +225,7 @@ public final class SampledPeaks {
          * @throws IllegalArgumentException if the number is outside its range
          */
         public Builder dripping(int samples) {
-            dripping = OptionalInt.of(within("dripping", samples));
+            dripping = OptionalInt.of(Limits.whole("dripping", samples, 0, peaks.length));
             return this;
         }
 
@@ -238,7 +237,7 @@ public final class SampledPeaks {
          * @throws IllegalArgumentException if the number is outside its range
          */
         public Builder endedEarly(int samples) {
-            endedEarly = within("ended-early", samples);
+            endedEarly = Limits.whole("ended-early", samples, 0, peaks.length);
             return this;
         }
 
@@ -271,14 +270,6 @@ public final class SampledPeaks {
          */
         public SampledPeaks build() {
             return new SampledPeaks(this);
-        }
-
-        private int within(String field, int samples) {
-            if (samples < 0 || samples > peaks.length) {
-                throw new IllegalArgumentException(
-                        field + ": " + samples + " is outside the allowed range, 0 to " + peaks.length + " samples");
-            }
-            return samples;
         }
 
         private static double finite(String field, double value) {

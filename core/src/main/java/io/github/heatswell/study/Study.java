@@ -1,6 +1,7 @@
 package io.github.heatswell.study;
 
 import io.github.heatswell.simulation.Progress;
+import io.github.heatswell.units.Limits;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -203,7 +204,7 @@ public final class Study {
          * @throws IllegalArgumentException if the number is outside its range
          */
         public Builder samples(int number) {
-            samples = Checks.within("samples", number, MIN_SAMPLES, MAX_SAMPLES);
+            samples = Limits.whole("samples", number, MIN_SAMPLES, MAX_SAMPLES);
             return this;
         }
 
@@ -226,7 +227,7 @@ public final class Study {
          * @throws IllegalArgumentException if the number is outside its range
          */
         public Builder threads(int number) {
-            threads = Checks.within("threads", number, 1, MAX_THREADS);
+            threads = Limits.whole("threads", number, 1, MAX_THREADS);
             return this;
         }
 
@@ -260,8 +261,10 @@ public final class Study {
          *     model
          */
         public Study build() {
-            Checks.within("inputs", inputs.size(), 1, MAX_INPUTS);
-            Checks.within("outputs", outputs.size(), 1, Integer.MAX_VALUE);
+            Limits.whole("inputs", inputs.size(), 1, MAX_INPUTS);
+            if (outputs.isEmpty()) {
+                throw new IllegalArgumentException("outputs: there must be at least one");
+            }
             if (model == null) {
                 throw new IllegalArgumentException(
                         "model: is missing; say what turns a value of each input into an answer for each output");

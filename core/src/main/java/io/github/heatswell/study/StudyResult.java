@@ -1,5 +1,6 @@
 package io.github.heatswell.study;
 
+import io.github.heatswell.units.RatioUnit;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -143,7 +144,7 @@ public final class StudyResult {
                 answers[answered++] = all[i];
             }
         }
-        return RankCorrelation.of(values, answers, answered);
+        return Ranks.of(values, answered).correlation(Ranks.of(answers, answered));
     }
 
     private void checkSample(int sample) {
@@ -207,11 +208,11 @@ public final class StudyResult {
          * @throws IllegalArgumentException if the share is outside its range
          */
         public double quantile(double share) {
-            Checks.share(share);
+            double checked = Distribution.SHARE.checkSi(share, RatioUnit.ONE);
             if (sorted.length == 0) {
                 return Double.NaN;
             }
-            double place = share * (sorted.length - 1);
+            double place = checked * (sorted.length - 1);
             int below = (int) place;
             int above = Math.min(below + 1, sorted.length - 1);
             return sorted[below] + (place - below) * (sorted[above] - sorted[below]);

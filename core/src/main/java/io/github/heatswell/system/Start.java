@@ -173,10 +173,7 @@ public final class Start {
          * @throws IllegalArgumentException if the day is outside its range
          */
         public Builder dayOfYear(int number) {
-            if (number < 1 || number > DAYS) {
-                throw new IllegalArgumentException("day: " + number + " is outside the allowed range, 1 to " + DAYS);
-            }
-            dayOfYear = number;
+            dayOfYear = Limits.whole("day", number, 1, DAYS);
             return this;
         }
 

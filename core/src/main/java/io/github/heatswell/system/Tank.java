@@ -281,11 +281,7 @@ public final class Tank {
          * @throws IllegalArgumentException if the number is outside its range
          */
         public Builder layers(int number) {
-            if (number < 1 || number > MAX_LAYERS) {
-                throw new IllegalArgumentException(
-                        "layers: " + number + " is outside the allowed range, 1 to " + MAX_LAYERS);
-            }
-            layers = number;
+            layers = Limits.whole("layers", number, 1, MAX_LAYERS);
             return this;
         }
 

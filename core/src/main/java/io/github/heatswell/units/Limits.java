@@ -48,6 +48,24 @@ public record Limits(String field, double low, boolean lowAllowed, double high) 
     }
 
     /**
+     * Checks a whole number.
+     *
+     * @param field the field as scenario files write it
+     * @param value the number
+     * @param low the lowest it may be
+     * @param high the highest it may be
+     * @return the same number
+     * @throws IllegalArgumentException naming the field, the number and the range
+     */
+    public static int whole(String field, int value, int low, int high) {
+        if (value < low || value > high) {
+            throw new IllegalArgumentException(
+                    field + ": " + value + " is outside the allowed range, " + low + " to " + high);
+        }
+        return value;
+    }
+
+    /**
      * Converts and checks.
      *
      * @param value the value as given

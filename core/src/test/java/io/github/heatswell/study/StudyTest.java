@@ -243,7 +243,7 @@ class StudyTest {
                         .model(values -> values)
                         .build());
         refused(
-                "outputs: 0",
+                "outputs: there must be at least one",
                 () -> Study.builder()
                         .input("a", Distribution.between(0, 1))
                         .model(values -> values)

@@ -2,32 +2,39 @@ package io.github.heatswell.study;
 
 import java.util.Arrays;
 
-/** Spearman's rank correlation: the correlation of ranks, where equal values share the mean of their ranks. */
-final class RankCorrelation {
+/** Numbers by their ranks, from 1 for the lowest; equal numbers share the mean of their ranks. Immutable. */
+final class Ranks {
 
-    private RankCorrelation() {}
+    private final double[] ranks;
+
+    private Ranks(double[] ranks) {
+        this.ranks = ranks;
+    }
+
+    /** The ranks of the first {@code count} values. */
+    static Ranks of(double[] values, int count) {
+        return new Ranks(ranks(values, count));
+    }
 
     /**
-     * The correlation of the first {@code count} pairs.
+     * Spearman's rank correlation with as many other numbers.
      *
      * @return -1 to 1; 0 if either side is constant
      */
-    static double of(double[] x, double[] y, int count) {
-        double[] ranksX = ranks(x, count);
-        double[] ranksY = ranks(y, count);
-        double mean = (count + 1) / 2.0;
+    double correlation(Ranks other) {
+        double mean = (ranks.length + 1) / 2.0;
         double both = 0;
-        double squareX = 0;
-        double squareY = 0;
-        for (int i = 0; i < count; i++) {
-            both += (ranksX[i] - mean) * (ranksY[i] - mean);
-            squareX += (ranksX[i] - mean) * (ranksX[i] - mean);
-            squareY += (ranksY[i] - mean) * (ranksY[i] - mean);
+        double square = 0;
+        double otherSquare = 0;
+        for (int i = 0; i < ranks.length; i++) {
+            both += (ranks[i] - mean) * (other.ranks[i] - mean);
+            square += (ranks[i] - mean) * (ranks[i] - mean);
+            otherSquare += (other.ranks[i] - mean) * (other.ranks[i] - mean);
         }
-        if (squareX == 0 || squareY == 0) {
+        if (square == 0 || otherSquare == 0) {
             return 0;
         }
-        return Math.max(-1, Math.min(1, both / Math.sqrt(squareX * squareY)));
+        return Math.max(-1, Math.min(1, both / Math.sqrt(square * otherSquare)));
     }
 
     private static double[] ranks(double[] values, int count) {
