@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import io.github.heatswell.scenarios.report.FileTransaction;
 import io.github.heatswell.scenarios.report.OutputException;
 import io.github.heatswell.scenarios.report.ResultFile;
 import io.github.heatswell.scenarios.report.ResultFolder;
@@ -134,7 +135,7 @@ class SignalsTest {
 
     @Test
     void aFolderThatIsBeingWrittenIntoIsRefused() throws Exception {
-        try (ResultFolder.Reserved reserved = ResultFolder.at(folder).reserve()) {
+        try (FileTransaction reserved = ResultFolder.at(folder).reserve()) {
             OutputException refused = assertThrows(OutputException.class, this::nextRun);
             assertEquals(
                     "another Heatswell is writing into " + folder + "; nothing was written there, try again",

@@ -1,6 +1,7 @@
 package io.github.heatswell.scenarios.cli;
 
 import io.github.heatswell.scenarios.report.Answer;
+import io.github.heatswell.scenarios.report.FileTransaction;
 import io.github.heatswell.scenarios.report.OutputException;
 import io.github.heatswell.scenarios.report.Report;
 import io.github.heatswell.scenarios.report.ResultFolder;
@@ -73,7 +74,7 @@ final class Runner {
         if (!question.reserves()) {
             return answer(index, answer -> deliver(answer, folder, name, console));
         }
-        try (ResultFolder.Reserved reserved = folder.awaited().reserve()) {
+        try (FileTransaction reserved = folder.awaited().reserve()) {
             return answer(index, answer -> deliver(answer, reserved, name, console));
         } catch (OutputException e) {
             console.complain(name + ": " + e.getMessage());
@@ -113,14 +114,14 @@ final class Runner {
      * @param console takes the report and complaints
      */
     static ExitStatus deliver(Answer answer, ResultFolder folder, String who, Console console) {
-        try (ResultFolder.Reserved reserved = folder.reserve()) {
+        try (FileTransaction reserved = folder.reserve()) {
             return deliver(answer, reserved, who, console);
         } catch (OutputException e) {
             return refused(answer, e, who, console);
         }
     }
 
-    private static ExitStatus deliver(Answer answer, ResultFolder.Reserved folder, String who, Console console) {
+    private static ExitStatus deliver(Answer answer, FileTransaction folder, String who, Console console) {
         StringBuilder text = new StringBuilder();
         ExitStatus[] found = {ExitStatus.RAN};
         try {

@@ -45,7 +45,7 @@ public final class DiagnosisReport {
         Optional<LoggedRuns> runs = answer.log().map(log -> logged(answer, log, units));
         Optional<Chart> chart = runs.map(logged -> Chart.of(logged, units));
         List<ResultFile> tables = new ArrayList<>();
-        tables.add(ResultFile.of("diagnosis.json", out -> DiagnosisJson.write(answer, out)));
+        tables.add(DiagnosisJson.of(answer).file("diagnosis.json"));
         runs.ifPresent(logged ->
                 tables.add(ResultFile.ofText("readings.csv", out -> ReadingsTable.write(logged, units, out))));
         return Answer.of(

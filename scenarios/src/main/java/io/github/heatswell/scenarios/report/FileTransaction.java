@@ -17,26 +17,16 @@ import java.util.concurrent.TimeUnit;
 /**
  * Files that appear in a folder together or not at all. They are written into a {@link WorkFolder}. Once all are complete,
  * the files of their names move out of the folder, and only then do the new ones move in: the results of two runs never lie
- * side by side.
+ * side by side. Nobody else writes into the folder meanwhile.
  *
  * <p>A signal to end the program removes what is unfinished, or waits while files move. Once the program is being ended, no
  * transaction begins. If the program is killed, the next transaction in the folder removes what is unfinished, and finishes
  * a move.
  */
-final class FileTransaction implements AutoCloseable {
+public final class FileTransaction implements AutoCloseable {
 
-    /** Files that are being written. */
-    private static final String NEW = "new";
-
-    /** The same folder once all of them are complete. */
-    private static final String READY = "ready";
-
-    /** Where the files of their names move to. */
-    private static final String OLD = "old";
-
-    private final Path folder;
+    private final ResultFolder place;
     private final Mover mover;
-    private final long patience;
     private final CountDownLatch closed = new CountDownLatch(1);
     private final Thread onShutdown = new Thread(this::interrupt);
     private final List<String> names = new ArrayList<>();
@@ -44,46 +34,34 @@ final class FileTransaction implements AutoCloseable {
     /** Whether nothing may be written any more: everything has its name, or the program is being ended. */
     private boolean over;
 
-    /** Gives a file another name. */
+    /** Gives a file another name within one file system, in place of the file that has the name. */
     @FunctionalInterface
     interface Mover {
-        /** Moves a file within one file system, in place of the file that has the name. */
         void move(Path from, Path to) throws IOException;
     }
 
     private record Move(Path from, Path to) {}
 
-    private FileTransaction(Path folder, long patience, Mover mover) {
-        this.folder = folder;
-        this.patience = patience;
+    private FileTransaction(ResultFolder place, Mover mover) {
+        this.place = place;
         this.mover = mover;
     }
 
-    /**
-     * Begins to write.
-     *
-     * @param folder where to; made if it is missing
-     * @param boundary the folder it must lie in, whatever links say
-     * @param patience how long (s) the end of the program waits for the files, before it removes them
-     * @throws OutputException if another program writes there, or the program is being ended
-     */
-    static FileTransaction begin(Path folder, Path boundary, long patience) throws IOException {
-        return begin(folder, boundary, patience, FileTransaction::replace);
+    /** Begins to write; refused if another program writes there, or this one is being ended. */
+    static FileTransaction begin(ResultFolder place) throws OutputException {
+        return begin(place, FileTransaction::replace);
     }
 
     /** Begins to write, with another way to move files. */
-    static FileTransaction begin(Path folder, Path boundary, long patience, Mover mover) throws IOException {
-        FileTransaction transaction = new FileTransaction(folder, patience, mover);
-        try {
-            Runtime.getRuntime().addShutdownHook(transaction.onShutdown);
-        } catch (IllegalStateException e) {
-            throw transaction.interrupted();
-        }
+    static FileTransaction begin(ResultFolder place, Mover mover) throws OutputException {
+        FileTransaction transaction = new FileTransaction(place, mover);
         boolean begun = false;
         try {
-            transaction.open(boundary);
+            transaction.open();
             begun = true;
             return transaction;
+        } catch (IOException e) {
+            throw OutputException.cannotWrite(place.path(), e);
         } finally {
             if (!begun) {
                 transaction.close();
@@ -91,21 +69,54 @@ final class FileTransaction implements AutoCloseable {
         }
     }
 
-    private synchronized void open(Path boundary) throws IOException {
-        refuseIfOver();
-        work = WorkFolder.take(folder, boundary);
-        finishKilled();
-        clear();
-        work.make(NEW);
-    }
-
-    /** Finishes the moves of a program that was killed. If that fails they wait for the next run. */
-    private void finishKilled() throws IOException {
+    private synchronized void open() throws IOException {
+        try {
+            Runtime.getRuntime().addShutdownHook(onShutdown);
+        } catch (IllegalStateException e) {
+            throw interrupted();
+        }
+        work = WorkFolder.take(place);
+        // What a killed program left half moved is moved first, or waits for the next run.
         over = true;
-        for (Move move : swap(work.files(READY))) {
+        for (Move move : swap(work.files(WorkFolder.READY))) {
             mover.move(move.from(), move.to());
         }
         over = false;
+        work.clear();
+        work.make(WorkFolder.NEW);
+    }
+
+    /**
+     * Where the folder is.
+     *
+     * @return the path as it was given
+     */
+    public Path path() {
+        return place.path();
+    }
+
+    /**
+     * Writes files into the folder, once, as {@link ResultFolder#write} does.
+     *
+     * @param files the files
+     * @param completed is run once all of them are complete, before the first gets its name; if it throws, none does
+     * @return the names of those that {@link ResultFile#toBeChanged were changed} since and are kept as they are
+     * @throws IllegalArgumentException if two files have the same name; nothing is written then
+     * @throws OutputException if a file cannot be written; the message says which and why
+     */
+    public List<String> write(List<ResultFile> files, Runnable completed) throws OutputException {
+        place.refuseObstacles(files);
+        List<String> kept = new ArrayList<>();
+        for (ResultFile file : files) {
+            if (file.isChangedIn(path())) {
+                kept.add(file.name());
+            } else {
+                write(file);
+            }
+        }
+        completed.run();
+        commit();
+        return kept;
     }
 
     /** Writes a file that gets its name later. */
@@ -113,7 +124,7 @@ final class FileTransaction implements AutoCloseable {
         try (OutputStream out = create(file.name())) {
             file.writeTo(out);
         } catch (IOException | UncheckedIOException e) {
-            throw OutputException.cannotWrite(folder.resolve(file.name()), e);
+            throw OutputException.cannotWrite(path().resolve(file.name()), e);
         }
     }
 
@@ -121,66 +132,65 @@ final class FileTransaction implements AutoCloseable {
         refuseIfOver();
         names.add(name);
         return Files.newOutputStream(
-                work.inside(NEW).resolve(name), StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+                work.inside(WorkFolder.NEW).resolve(name), StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
     }
 
     /** Gives every file its name, or none. */
     synchronized void commit() throws OutputException {
         refuseIfOver();
+        List<Move> moves = new ArrayList<>();
+        moves.add(new Move(work.inside(WorkFolder.NEW), work.inside(WorkFolder.READY)));
         try {
-            List<Move> moves = new ArrayList<>(List.of(new Move(work.inside(NEW), work.inside(READY))));
             moves.addAll(swap(names));
-            move(moves);
         } catch (IOException e) {
-            throw OutputException.cannotWrite(folder, e);
+            throw OutputException.cannotWrite(path(), e);
         }
-        finish();
+        moveAll(moves);
+        end();
     }
 
     /** How the files of these names move in, after those that have the names move out. */
     private List<Move> swap(List<String> files) throws IOException {
         List<Move> moves = new ArrayList<>();
         for (String name : files) {
-            if (Files.exists(folder.resolve(name), LinkOption.NOFOLLOW_LINKS)) {
-                moves.add(new Move(folder.resolve(name), work.make(OLD).resolve(name)));
+            if (Files.exists(path().resolve(name), LinkOption.NOFOLLOW_LINKS)) {
+                moves.add(
+                        new Move(path().resolve(name), work.make(WorkFolder.OLD).resolve(name)));
             }
         }
-        for (String name : files) {
-            moves.add(new Move(work.inside(READY).resolve(name), folder.resolve(name)));
-        }
+        files.forEach(name -> moves.add(new Move(work.inside(WorkFolder.READY).resolve(name), path().resolve(name))));
         return moves;
     }
 
-    /** Makes all moves or none. */
-    private void move(List<Move> moves) throws OutputException {
-        int done = 0;
-        // Until this is settled nothing may be removed.
+    /** Makes all moves or none; until that is settled, nothing may be removed. */
+    private void moveAll(List<Move> moves) throws OutputException {
         over = true;
+        int done = 0;
         try {
-            for (Move move : moves) {
-                mover.move(move.from(), move.to());
-                done++;
+            for (; done < moves.size(); done++) {
+                mover.move(moves.get(done).from(), moves.get(done).to());
             }
         } catch (IOException e) {
-            undo(moves.subList(0, done));
-            Path name = moves.get(done).to().getFileName();
-            throw OutputException.cannotWrite(folder.resolve(name), e);
-        } catch (RuntimeException | Error e) {
-            undo(moves.subList(0, done));
-            throw e;
+            throw OutputException.cannotWrite(
+                    path().resolve(moves.get(done).to().getFileName()), e);
+        } finally {
+            if (done < moves.size()) {
+                undo(moves.subList(0, done));
+            }
         }
         over = false;
     }
 
     private void undo(List<Move> done) throws OutputException {
         for (int i = done.size() - 1; i >= 0; i--) {
+            Path was = done.get(i).from();
             try {
-                mover.move(done.get(i).to(), done.get(i).from());
+                mover.move(done.get(i).to(), was);
             } catch (IOException e) {
-                String failed =
-                        OutputException.cannotWrite(done.get(i).from(), e).getMessage();
                 throw new OutputException(
-                        failed + "; what was there before is in " + work.inside(OLD) + " until the next run", e);
+                        OutputException.cannotWrite(was, e).getMessage() + "; what was there before is in "
+                                + work.inside(WorkFolder.OLD) + " until the next run",
+                        e);
             }
         }
         over = false;
@@ -201,27 +211,25 @@ final class FileTransaction implements AutoCloseable {
     }
 
     private OutputException interrupted() {
-        return new OutputException("interrupted; nothing is written into " + folder, null);
+        return new OutputException("interrupted; nothing is written into " + path(), null);
     }
 
     /** What happens when the program is being ended. */
     void interrupt() {
         try {
-            if (closed.await(patience, TimeUnit.SECONDS)) {
+            if (closed.await(place.patience(), TimeUnit.SECONDS)) {
                 return;
             }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }
-        giveUp();
+        end();
     }
 
+    /** Removes what was not written completely. */
     @Override
     public void close() {
-        giveUp();
-        synchronized (this) {
-            release();
-        }
+        end();
         closed.countDown();
         try {
             Runtime.getRuntime().removeShutdownHook(onShutdown);
@@ -231,33 +239,15 @@ final class FileTransaction implements AutoCloseable {
         }
     }
 
-    /** Removes what is unfinished, with the folders made for it. */
-    private synchronized void giveUp() {
-        WorkFolder unfinished = work;
-        if (!over) {
-            finish();
-            if (unfinished != null) {
-                unfinished.takeAway();
+    /** Removes what is unfinished, unless moves could not be undone: the next run finishes those. */
+    private synchronized void end() {
+        if (work != null) {
+            if (!over) {
+                work.clear();
             }
-        }
-    }
-
-    private void finish() {
-        over = true;
-        if (work != null) {
-            clear();
-        }
-        release();
-    }
-
-    private void clear() {
-        List.of(NEW, READY, OLD).forEach(work::clear);
-    }
-
-    private void release() {
-        if (work != null) {
             work.release();
             work = null;
         }
+        over = true;
     }
 }

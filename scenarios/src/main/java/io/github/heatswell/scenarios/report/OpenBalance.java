@@ -3,7 +3,6 @@ package io.github.heatswell.scenarios.report;
 import io.github.heatswell.narrative.Alarm;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.wording.Wrapped;
-import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
 
@@ -54,14 +53,5 @@ public final class OpenBalance {
     static List<AlarmNote> ofAdvice(Balances balances) {
         return among(balances, "the check sheet and the sizes").map(said -> new AlarmNote(WORD, said)).stream()
                 .toList();
-    }
-
-    /** The same for a file that programs read. */
-    static void write(Balances balances, Json json) throws IOException {
-        json.object(
-                "balances",
-                () -> json.count("runs", balances.runs())
-                        .count("open", balances.open())
-                        .text("warning", among(balances).orElse("")));
     }
 }

@@ -4,122 +4,80 @@ import io.github.heatswell.ageing.OutlookCourse;
 import io.github.heatswell.ageing.OutlookResult;
 import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.scenarios.outlook.OutlookAnswer;
-import java.io.IOException;
-import java.io.OutputStream;
-import java.util.Locale;
-import java.util.OptionalDouble;
+import java.util.ArrayList;
+import java.util.List;
 
 /** Outlook for other programs: {@code outlook.json}. */
 final class OutlookJson {
 
-    private final OutlookAnswer answer;
-    private final OutlookResult result;
-    private final Json json;
+    private OutlookJson() {}
 
-    private OutlookJson(OutlookAnswer answer, Json json) {
-        this.answer = answer;
-        this.result = answer.result();
-        this.json = json;
+    static Json of(OutlookAnswer answer) {
+        OutlookResult result = answer.result();
+        return new Json()
+                .with("gravest_alarm", result.gravest().flatMap(OutlookCourse.Month::alarm))
+                .program(answer.scenario().name())
+                .with("years", result.years())
+                .with("street_swing_pa", answer.mainsSwing())
+                .with("usual_uncertainties", answer.house().usual())
+                .with(
+                        "fading_per_year",
+                        new Json()
+                                .with("expected", answer.fading().expected().yearly())
+                                .with("slow", answer.fading().slow().yearly())
+                                .with("fast", answer.fading().fast().yearly()))
+                .balances(result.balances())
+                .with("dripping_begins", onset(result.onset()))
+                .with(
+                        "charge",
+                        new Json()
+                                .known("lowest_gauge_pa", result.limit().lowestGauge())
+                                .known("recharge_below_gauge_pa", result.limit().rechargeBelowGauge())
+                                .known("pump_to_gauge_pa", result.limit().pumpToGauge())
+                                .known("recharge_after_years", result.limit().rechargeAfter())
+                                .known("check_every_years", result.checkEvery()))
+                .with("courses", courses(answer))
+                .findings(Findings.of(
+                        answer.scenario().system(), answer.scenario().doubts()));
     }
 
-    static void write(OutlookAnswer answer, OutputStream out) throws IOException {
-        try (Json json = new Json(out)) {
-            new OutlookJson(answer, json).write();
-        }
+    private static Json onset(OutlookResult.DripOnset onset) {
+        return new Json()
+                .with("samples", onset.withinYears().of())
+                .with("within_years", onset.withinYears().count())
+                .known("early_years", onset.early())
+                .known("middle_years", onset.middle())
+                .known("late_years", onset.late());
     }
 
-    private void write() throws IOException {
-        json.object(() -> {
-            alarm(
-                    "gravest_alarm",
-                    result.gravest()
-                            .flatMap(OutlookCourse.Month::alarm)
-                            .map(Enum::name)
-                            .orElse(""));
-            json.text("scenario", answer.scenario().name()).text("heatswell_version", Version.number());
-            json.count("years", result.years())
-                    .number("street_swing_pa", answer.mainsSwing())
-                    .flag("usual_uncertainties", answer.house().usual());
-            json.object(
-                    "fading_per_year",
-                    () -> json.number("expected", answer.fading().expected().yearly())
-                            .number("slow", answer.fading().slow().yearly())
-                            .number("fast", answer.fading().fast().yearly()));
-            OpenBalance.write(result.balances(), json);
-            onset(result.onset());
-            json.object("charge", this::charge);
-            json.array("courses", this::courses);
-            FindingsJson.write(
-                    Findings.of(answer.scenario().system(), answer.scenario().doubts()), json);
-        });
+    private static List<Json> courses(OutlookAnswer answer) {
+        OutlookResult result = answer.result();
+        List<Json> courses = new ArrayList<>();
+        courses.add(course("expected", result.expected(), answer));
+        courses.add(course("slow", result.slow(), answer));
+        courses.add(course("fast", result.fast(), answer));
+        result.larger().forEach(larger -> courses.add(course("larger", larger, answer)));
+        return courses;
     }
 
-    private void onset(OutlookResult.DripOnset onset) throws IOException {
-        json.object("dripping_begins", () -> {
-            json.count("samples", onset.withinYears().of())
-                    .count("within_years", onset.withinYears().count());
-            number("early_years", onset.early());
-            number("middle_years", onset.middle());
-            number("late_years", onset.late());
-        });
-    }
-
-    private void charge() throws IOException {
-        number("lowest_gauge_pa", result.limit().lowestGauge());
-        number("recharge_below_gauge_pa", result.limit().rechargeBelowGauge());
-        number("pump_to_gauge_pa", result.limit().pumpToGauge());
-        number("recharge_after_years", result.limit().rechargeAfter());
-        number("check_every_years", result.checkEvery());
-    }
-
-    private void courses() throws IOException {
-        course("expected", result.expected());
-        course("slow", result.slow());
-        course("fast", result.fast());
-        for (OutlookCourse larger : result.larger()) {
-            course("larger", larger);
-        }
-    }
-
-    private void course(String kind, OutlookCourse course) throws IOException {
-        json.object(() -> {
-            json.text("kind", kind).number("vessel_m3", course.vesselVolume());
-            json.number("relieved_m3", course.relieved())
-                    .number("price", answer.cost(course))
-                    .text("currency", answer.scenario().costs().currency())
-                    .flag("price_invented", answer.scenario().costs().waterInvented());
-            json.array("months", () -> {
-                for (OutlookCourse.Month month : course.months()) {
-                    json.object(() -> month(month));
-                }
-            });
-        });
-    }
-
-    private void month(OutlookCourse.Month month) throws IOException {
-        json.count("month", month.number() + 1L)
-                .number("years", month.years())
-                .count("day_of_year", month.dayOfYear())
-                .number("precharge_gauge_pa", month.prechargeGauge())
-                .number("peak_gauge_pa", month.peakGauge())
-                .number("relieved_daily_m3", month.relievedDaily());
-        alarm("alarm", month.alarm().map(Enum::name).orElse(""));
-    }
-
-    private void alarm(String name, String kind) throws IOException {
-        if (kind.isEmpty()) {
-            json.nothing(name);
-        } else {
-            json.text(name, kind.toLowerCase(Locale.ROOT));
-        }
-    }
-
-    /** What is not known, or never happens, is null. */
-    private void number(String name, OptionalDouble value) throws IOException {
-        if (value.isPresent() && Double.isFinite(value.getAsDouble())) {
-            json.number(name, value.getAsDouble());
-        } else {
-            json.nothing(name);
-        }
+    private static Json course(String kind, OutlookCourse course, OutlookAnswer answer) {
+        return new Json()
+                .with("kind", kind)
+                .with("vessel_m3", course.vesselVolume())
+                .with("relieved_m3", course.relieved())
+                .with("price", answer.cost(course))
+                .with("currency", answer.scenario().costs().currency())
+                .with("price_invented", answer.scenario().costs().waterInvented())
+                .each(
+                        "months",
+                        course.months(),
+                        month -> new Json()
+                                .with("month", month.number() + 1L)
+                                .with("years", month.years())
+                                .with("day_of_year", month.dayOfYear())
+                                .with("precharge_gauge_pa", month.prechargeGauge())
+                                .with("peak_gauge_pa", month.peakGauge())
+                                .with("relieved_daily_m3", month.relievedDaily())
+                                .with("alarm", month.alarm()));
     }
 }

@@ -47,7 +47,7 @@ public final class OutlookReport {
                 units,
                 List.of(
                         ResultFile.ofText("outlook.csv", out -> OutlookTable.write(answer.result(), units, out)),
-                        ResultFile.of("outlook.json", out -> OutlookJson.write(answer, out))),
+                        OutlookJson.of(answer).file("outlook.json")),
                 Answer.pictures("outlook", report.chart));
     }
 

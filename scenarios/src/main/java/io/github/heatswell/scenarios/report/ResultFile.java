@@ -16,7 +16,6 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
@@ -111,14 +110,15 @@ public final class ResultFile {
      * @return files of the same names and contents
      */
     static List<ResultFile> sideBySide(List<ResultFile> files) {
-        Made[] made = new Made[files.size()];
-        Object first = new Object();
+        Content[] made = new Content[files.size()];
         return IntStream.range(0, made.length)
                 .mapToObj(i -> of(files.get(i).name, out -> {
-                    synchronized (first) {
+                    synchronized (made) {
                         if (made[i] == null) {
                             Workers.of(Runtime.getRuntime().availableProcessors())
-                                    .each(made.length, each -> made[each] = Made.of(files.get(each)));
+                                    .each(
+                                            made.length,
+                                            each -> made[each] = files.get(each).made());
                         }
                     }
                     made[i].writeTo(out);
@@ -126,22 +126,15 @@ public final class ResultFile {
                 .toList();
     }
 
-    /** What became of a content: its bytes, or why there are none. */
-    private record Made(byte[] bytes, Optional<IOException> failure) {
-
-        static Made of(ResultFile file) {
-            try {
-                return new Made(file.bytes(), Optional.empty());
-            } catch (IOException e) {
-                return new Made(new byte[0], Optional.of(e));
-            }
-        }
-
-        void writeTo(OutputStream out) throws IOException {
-            if (failure.isPresent()) {
-                throw failure.get();
-            }
-            out.write(bytes);
+    /** The content held in memory; one that cannot be made fails when it is written. */
+    private Content made() {
+        try {
+            byte[] bytes = bytes();
+            return out -> out.write(bytes);
+        } catch (IOException e) {
+            return out -> {
+                throw e;
+            };
         }
     }
 
@@ -163,12 +156,14 @@ public final class ResultFile {
         return name;
     }
 
-    /** Whether a file of this name is one that its reader has changed, which is not replaced. */
-    boolean isChangedAs(Path existing) throws IOException {
-        if (!toBeChanged || !Files.exists(existing)) {
-            return false;
+    /** Whether a file of this name in a folder is one that its reader has changed, which is not replaced. */
+    boolean isChangedIn(Path folder) throws OutputException {
+        try {
+            Path existing = folder.resolve(name);
+            return toBeChanged && Files.exists(existing) && !Arrays.equals(bytes(), Files.readAllBytes(existing));
+        } catch (IOException e) {
+            throw OutputException.cannotWrite(folder, e);
         }
-        return !Arrays.equals(bytes(), Files.readAllBytes(existing));
     }
 
     private byte[] bytes() throws IOException {

@@ -4,7 +4,6 @@ import io.github.heatswell.scenarios.wording.Printable;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
@@ -93,8 +92,8 @@ public final class ResultFolder {
      */
     public List<String> write(List<ResultFile> files) throws OutputException {
         refuseObstacles(files);
-        try (Reserved reserved = reserve()) {
-            return reserved.write(files, () -> {});
+        try (FileTransaction transaction = reserve()) {
+            return transaction.write(files, () -> {});
         }
     }
 
@@ -102,71 +101,28 @@ public final class ResultFolder {
      * Makes sure, before long work, that its results can be written: nobody else writes into the folder meanwhile, and the
      * end of the program waits for them if they are {@link #awaited}.
      *
-     * @return the folder, to be closed
+     * @return the folder, to be closed; nothing is left of it if that happens before anything is written
      * @throws OutputException if the folder cannot be made, another program writes there, or this one is being ended
      */
-    public Reserved reserve() throws OutputException {
-        try {
-            return new Reserved(FileTransaction.begin(folder, boundary, patience));
-        } catch (IOException e) {
-            throw OutputException.cannotWrite(folder, e);
-        }
+    public FileTransaction reserve() throws OutputException {
+        return FileTransaction.begin(this);
     }
 
-    /** A folder nobody else writes into. Nothing is left of it if it is closed before anything is written. */
-    public final class Reserved implements AutoCloseable {
-        private final FileTransaction transaction;
+    /** How long (s) the end of the program waits for the files, before it removes them. */
+    long patience() {
+        return patience;
+    }
 
-        private Reserved(FileTransaction transaction) {
-            this.transaction = transaction;
-        }
-
-        /**
-         * Writes files into the folder, once, as {@link ResultFolder#write} does.
-         *
-         * @param files the files
-         * @param completed is run once all of them are complete, before the first gets its name; if it throws, none does
-         * @return the names of those that {@link ResultFile#toBeChanged were changed} since and are kept as they are
-         * @throws IllegalArgumentException if two files have the same name; nothing is written then
-         * @throws OutputException if a file cannot be written; the message says which and why
-         */
-        public List<String> write(List<ResultFile> files, Runnable completed) throws OutputException {
-            refuseObstacles(files);
-            List<String> kept = new ArrayList<>();
-            try {
-                for (ResultFile file : files) {
-                    if (file.isChangedAs(folder.resolve(file.name()))) {
-                        kept.add(file.name());
-                    } else {
-                        transaction.write(file);
-                    }
-                }
-                completed.run();
-                transaction.commit();
-            } catch (IOException e) {
-                throw OutputException.cannotWrite(folder, e);
-            }
-            return kept;
-        }
-
-        /**
-         * Where the folder is.
-         *
-         * @return the path as it was given
-         */
-        public Path path() {
-            return folder;
-        }
-
-        /** Removes what was not written completely. */
-        @Override
-        public void close() {
-            transaction.close();
+    /** Nothing is written outside the folder the user named, whatever links say. */
+    void refuseIfAstray() throws IOException {
+        if (!folder.toRealPath().startsWith(boundary.toRealPath())) {
+            throw new OutputException(
+                    folder + " is a link that leads out of " + boundary + "; nothing is written there", null);
         }
     }
 
     /** What can be known beforehand is said beforehand: a long run writes while it goes. */
-    private void refuseObstacles(List<ResultFile> files) throws OutputException {
+    void refuseObstacles(List<ResultFile> files) throws OutputException {
         Set<String> names = new HashSet<>();
         for (ResultFile file : files) {
             if (!names.add(file.name())) {

@@ -56,7 +56,7 @@ public final class Results {
                 List.of(
                         ResultFile.ofText("trace.csv", out -> TraceTable.write(result, units, out)),
                         ResultFile.ofText("events.csv", out -> EventTable.write(result, units, out)),
-                        ResultFile.of("summary.json", out -> SummaryJson.write(scenario, findings, out))),
+                        SummaryJson.of(scenario, findings).file("summary.json")),
                 Answer.pictures("pressure", chart));
     }
 }

@@ -77,7 +77,7 @@ public final class SizingReport {
                                 "sizing.csv",
                                 out -> SizeTable.write(
                                         answer.sizing(), answer.recommended(), report.atmosphere, units, out)),
-                        ResultFile.of("sizing.json", out -> SizingJson.write(answer, out))),
+                        SizingJson.of(answer).file("sizing.json")),
                 report.pictureFiles());
     }
 

@@ -57,7 +57,7 @@ public final class SpreadReport {
                         ResultFile.ofText(
                                 "spread.csv", out -> SpreadTable.write(answer.peak(), answer.relieved(), units, out)),
                         ResultFile.ofText("samples.csv", out -> SampleFiles.table(answer, units, out)),
-                        ResultFile.of("spread.json", out -> SpreadJson.write(answer, out))),
+                        SpreadJson.of(answer).file("spread.json")),
                 report.chart.map(chart -> Answer.pictures("spread", chart)).orElse(List.of()));
     }
 

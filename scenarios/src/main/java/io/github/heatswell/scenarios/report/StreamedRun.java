@@ -79,7 +79,8 @@ public final class StreamedRun {
         return List.of(
                 ResultFile.ofText("trace.csv", this::simulate),
                 ResultFile.ofText("events.csv", out -> EventTable.write(found().summary(), units, out)),
-                ResultFile.of("summary.json", out -> SummaryJson.write(scenario, found(), out)),
+                ResultFile.of(
+                        "summary.json", out -> SummaryJson.of(scenario, found()).write(out)),
                 ResultFile.of("pressure.png", out -> chart().writePng(out)),
                 ResultFile.ofText("pressure.svg", out -> chart().writeSvg(out)),
                 Answer.page(out -> HtmlPage.write(report().content(Answer.onPage(units)), out)));

@@ -23,6 +23,15 @@ final class WorkFolder {
     /** What the folder is called. */
     static final String NAME = ".heatswell-unfinished";
 
+    /** The folder inside with files that are being written. */
+    static final String NEW = "new";
+
+    /** The same folder once all of them are complete. */
+    static final String READY = "ready";
+
+    /** Where the files of their names move to. */
+    static final String OLD = "old";
+
     private static final String LOCK = "lock";
     private static final int MAX_TRIES = 10;
 
@@ -30,72 +39,49 @@ final class WorkFolder {
     /** The highest folder on the way that was made for it; null if it was there. */
     private final Path made;
 
-    private final FileChannel lock;
+    private FileChannel lock;
 
-    private WorkFolder(Path folder, Path made, FileChannel lock) {
+    private WorkFolder(Path folder) {
         this.folder = folder;
-        this.made = made;
-        this.lock = lock;
+        this.made = firstMissing(folder.toAbsolutePath());
     }
 
-    /**
-     * Takes the work folder of a folder, whether it is new or was left over.
-     *
-     * @param folder the folder of results; made with those above it if it is missing
-     * @param boundary the folder it must lie in, whatever links say
-     * @throws OutputException if another program holds it, or the folder cannot be made or is not where it should be
-     */
-    static WorkFolder take(Path folder, Path boundary) throws IOException {
-        Path made = firstMissing(folder);
-        FileChannel lock = null;
+    /** Takes the work folder of a place, whether it is new or was left over; refused if another program holds it. */
+    static WorkFolder take(ResultFolder place) throws IOException {
+        WorkFolder work = new WorkFolder(place.path());
         try {
-            makeFolders(folder);
-            if (!folder.toRealPath().startsWith(boundary.toRealPath())) {
-                throw new OutputException(
-                        folder + " is a link that leads out of " + boundary + "; nothing is written there", null);
-            }
-            lock = lock(folder);
-            return new WorkFolder(folder, made, lock);
+            makeFolders(place.path());
+            place.refuseIfAstray();
+            work.lock = lock(place.path());
+            return work;
         } finally {
-            if (lock == null) {
-                takeAway(folder, made);
+            if (work.lock == null) {
+                work.takeAway();
             }
         }
     }
 
-    /** The highest folder on the way that does not exist yet; null if all do. */
     private static Path firstMissing(Path folder) {
         Path missing = null;
-        for (Path part = folder.toAbsolutePath();
-                part != null && !Files.exists(part, LinkOption.NOFOLLOW_LINKS);
-                part = part.getParent()) {
+        for (Path part = folder; part != null && !Files.exists(part, LinkOption.NOFOLLOW_LINKS); ) {
             missing = part;
+            part = part.getParent();
         }
         return missing;
     }
 
     private static void makeFolders(Path folder) throws IOException {
-        if (Files.isDirectory(folder)) {
-            return;
-        }
         try {
-            Files.createDirectories(folder);
+            // A link to a folder is one, which createDirectories denies.
+            if (!Files.isDirectory(folder)) {
+                Files.createDirectories(folder);
+            }
         } catch (FileAlreadyExistsException e) {
-            Path inTheWay = Path.of(e.getFile());
-            boolean astray = Files.isSymbolicLink(inTheWay) && !Files.exists(inTheWay);
+            boolean isLost = Files.isSymbolicLink(Path.of(e.getFile())) && !Files.exists(Path.of(e.getFile()));
             throw new OutputException(
-                    inTheWay + (astray ? " is a link that leads nowhere" : " is a file")
+                    e.getFile() + (isLost ? " is a link that leads nowhere" : " is a file")
                             + "; results need a folder there",
                     e);
-        }
-    }
-
-    /** Takes away the folders made, from the innermost up to the first one made, as long as they are empty. */
-    private static void takeAway(Path folder, Path made) {
-        for (Path part = folder.toAbsolutePath(); made != null && part.startsWith(made); part = part.getParent()) {
-            if (!delete(part)) {
-                return;
-            }
         }
     }
 
@@ -121,7 +107,7 @@ final class WorkFolder {
         try {
             Files.createDirectory(path);
         } catch (FileAlreadyExistsException e) {
-            if (Files.isRegularFile(path, LinkOption.NOFOLLOW_LINKS) || Files.isSymbolicLink(path)) {
+            if (!Files.isDirectory(path, LinkOption.NOFOLLOW_LINKS) && Files.exists(path, LinkOption.NOFOLLOW_LINKS)) {
                 throw new OutputException(path + " is in the way; Heatswell prepares its files there", e);
             }
         }
@@ -180,26 +166,27 @@ final class WorkFolder {
             return List.of();
         }
         try (Stream<Path> files = Files.list(inside(name))) {
-            return files.map(file -> inside(name).relativize(file).toString())
-                    .sorted()
-                    .toList();
+            return files.map(file -> file.getFileName().toString()).sorted().toList();
         }
     }
 
-    /** Takes a folder inside away, with its files. What cannot be deleted stays; it does no harm. */
-    void clear(String name) {
-        try {
-            files(name).forEach(file -> delete(inside(name).resolve(file)));
-        } catch (IOException e) {
-            return;
+    /** Takes the folders inside away, with their files. What cannot be deleted stays; it does no harm. */
+    void clear() {
+        for (String name : List.of(NEW, READY, OLD)) {
+            try {
+                files(name).forEach(file -> delete(inside(name).resolve(file)));
+                delete(inside(name));
+            } catch (IOException e) {
+                continue;
+            }
         }
-        delete(inside(name));
     }
 
-    /** Gives the folder up. It goes away if it is empty. */
+    /** Gives the folder up. It goes away if it is empty, with the folders made for it from the innermost up. */
     void release() {
         delete(inside(LOCK));
         delete(folder.resolve(NAME));
+        takeAway();
         try {
             lock.close();
         } catch (IOException e) {
@@ -208,9 +195,11 @@ final class WorkFolder {
         }
     }
 
-    /** Takes away the folders that were made for it, as far as they are empty. */
-    void takeAway() {
-        takeAway(folder, made);
+    private void takeAway() {
+        Path part = folder.toAbsolutePath();
+        while (made != null && part.startsWith(made) && delete(part)) {
+            part = part.getParent();
+        }
     }
 
     /** What cannot be deleted takes room, and the next run tries again. */

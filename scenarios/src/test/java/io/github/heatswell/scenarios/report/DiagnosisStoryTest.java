@@ -145,7 +145,7 @@ class DiagnosisStoryTest {
 
     private static String json(DiagnosisAnswer answer) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        DiagnosisJson.write(answer, out);
+        DiagnosisJson.of(answer).write(out);
         return out.toString(StandardCharsets.UTF_8);
     }
 

@@ -49,7 +49,7 @@ class OneCountTest {
                 .orElseThrow();
         assertTrue(sentence.contains("opened " + openings + " times in the run"), sentence);
         ByteArrayOutputStream json = new ByteArrayOutputStream();
-        SummaryJson.write(TOO_HOT, RunFindings.of(run), json);
+        SummaryJson.of(TOO_HOT, RunFindings.of(run)).write(json);
         String text = json.toString(StandardCharsets.UTF_8).replaceAll("\\s", "");
         assertTrue(text.contains("\"openings\":" + openings), text);
     }

@@ -90,7 +90,7 @@ class OneNarrativeTest {
 
     private static String summary(Scenario scenario, RunFindings findings) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        SummaryJson.write(scenario, findings, out);
+        SummaryJson.of(scenario, findings).write(out);
         return out.toString(StandardCharsets.UTF_8);
     }
 

@@ -110,7 +110,7 @@ class ResultFolderTest {
     @Test
     void anInterruptionLeavesNothingBehindAndLetsNothingFollow() throws IOException {
         Path folder = temporary.resolve("new/folder");
-        try (FileTransaction pending = FileTransaction.begin(folder, folder, 0)) {
+        try (FileTransaction pending = ResultFolder.at(folder).reserve()) {
             pending.write(text("one.txt", "1"));
             pending.interrupt();
             assertEquals(List.of(), names(temporary));
@@ -122,7 +122,7 @@ class ResultFolderTest {
 
     @Test
     void anInterruptionMayWaitForFiles() throws Exception {
-        FileTransaction pending = FileTransaction.begin(temporary, temporary, 600);
+        FileTransaction pending = ResultFolder.at(temporary).awaited().reserve();
         Thread interrupting = new Thread(pending::interrupt);
         interrupting.start();
         pending.write(text("one.txt", "1"));

@@ -58,7 +58,7 @@ class SchemaTest {
     @ValueSource(strings = {"orchard-lodge", "mill-cottage-high-street", "ferry-cottage", "quarry-row", "tannery-yard"})
     void sizingsKeepToTheirSchema(String name) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        SizingJson.write(VesselChoice.of(Catalogue.read(name)).build().answer(), out);
+        SizingJson.of(VesselChoice.of(Catalogue.read(name)).build().answer()).write(out);
         assertEquals(Set.of(), SIZING.validate(out.toString(StandardCharsets.UTF_8), InputFormat.JSON));
     }
 
@@ -66,8 +66,8 @@ class SchemaTest {
     @ValueSource(strings = {"orchard-lodge", "quarry-row"})
     void spreadsKeepToTheirSchema(String name) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        SpreadJson.write(
-                HouseSpread.of(Catalogue.read(name)).samples(32).build().answer(), out);
+        SpreadJson.of(HouseSpread.of(Catalogue.read(name)).samples(32).build().answer())
+                .write(out);
         assertEquals(Set.of(), SPREAD.validate(out.toString(StandardCharsets.UTF_8), InputFormat.JSON));
     }
 
@@ -75,13 +75,12 @@ class SchemaTest {
     @ValueSource(strings = {"orchard-lodge-vessel", "mill-cottage-small-vessel"})
     void outlooksKeepToTheirSchema(String name) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        OutlookJson.write(
-                HouseOutlook.of(Catalogue.read(name))
+        OutlookJson.of(HouseOutlook.of(Catalogue.read(name))
                         .years(5)
                         .sampled(study -> study.samples(16))
                         .build()
-                        .answer(),
-                out);
+                        .answer())
+                .write(out);
         assertEquals(Set.of(), OUTLOOK.validate(out.toString(StandardCharsets.UTF_8), InputFormat.JSON));
     }
 
@@ -92,7 +91,7 @@ class SchemaTest {
                 Diagnoses.of("orchard-lodge-vessel", "vessel.condition=isolated", folder),
                 Diagnoses.ofSpots("orchard-lodge-vessel", folder))) {
             ByteArrayOutputStream out = new ByteArrayOutputStream();
-            DiagnosisJson.write(answer, out);
+            DiagnosisJson.of(answer).write(out);
             String json = out.toString(StandardCharsets.UTF_8);
             assertEquals(Set.of(), DIAGNOSIS.validate(json, InputFormat.JSON));
             String spoilt = json.replaceFirst("\"weight\"", "\"wait\"");
@@ -117,7 +116,7 @@ class SchemaTest {
     private static String summary(String name) throws IOException {
         Scenario scenario = Catalogue.read(name);
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        SummaryJson.write(scenario, RunFindings.of(scenario.simulation().run()), out);
+        SummaryJson.of(scenario, RunFindings.of(scenario.simulation().run())).write(out);
         return out.toString(StandardCharsets.UTF_8);
     }
 

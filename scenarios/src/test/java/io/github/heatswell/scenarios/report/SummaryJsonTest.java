@@ -129,7 +129,7 @@ class SummaryJsonTest {
 
     private static String text(Scenario scenario) throws IOException {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        SummaryJson.write(scenario, RunFindings.of(scenario.simulation().run()), bytes);
+        SummaryJson.of(scenario, RunFindings.of(scenario.simulation().run())).write(bytes);
         return bytes.toString(StandardCharsets.UTF_8);
     }
 }

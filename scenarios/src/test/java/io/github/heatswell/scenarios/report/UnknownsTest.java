@@ -38,7 +38,7 @@ class UnknownsTest {
         assertTrue(text.contains("measure the precharge with a tyre gauge"), text);
         assertFalse(text.contains("The vessel is charged to"), text);
         ByteArrayOutputStream json = new ByteArrayOutputStream();
-        SummaryJson.write(unknown, RunFindings.of(unknown.simulation().run()), json);
+        SummaryJson.of(unknown, RunFindings.of(unknown.simulation().run())).write(json);
         assertFalse(json.toString(StandardCharsets.UTF_8).contains("The vessel is charged to"));
     }
 

@@ -46,7 +46,7 @@ public final class WritingLoop {
         int point = Integer.parseInt(arguments[2]);
         boolean moving = arguments[1].equals("move");
         int[] moves = new int[1];
-        try (FileTransaction transaction = FileTransaction.begin(folder, folder, 0, (from, to) -> {
+        try (FileTransaction transaction = FileTransaction.begin(ResultFolder.at(folder), (from, to) -> {
             if (moving && moves[0]++ == point) {
                 pause();
             }
