@@ -1,0 +1,142 @@
+package io.github.heatswell.published;
+
+import static io.github.heatswell.published.Band.open;
+import static io.github.heatswell.published.House.fahrenheit;
+import static io.github.heatswell.published.Prediction.Method.FORMULA;
+import static io.github.heatswell.published.Prediction.Method.TABLE;
+import static io.github.heatswell.published.Verdict.BELOW;
+import static io.github.heatswell.published.Verdict.PARTLY;
+import static io.github.heatswell.units.PressureUnit.PSI;
+
+import io.github.heatswell.ageing.PrechargeLoss;
+import io.github.heatswell.system.Material;
+import io.github.heatswell.system.Shell;
+import io.github.heatswell.units.LengthUnit;
+import io.github.heatswell.water.GibbsPolynomialWater;
+import io.github.heatswell.water.If97Region1;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.DoubleFunction;
+
+/** Water at pressures no tank survives, densities, stiffness and growth of materials, loss of precharge. */
+final class WaterAndMaterials {
+
+    private static final GibbsPolynomialWater WATER = GibbsPolynomialWater.instance();
+    private static final If97Region1 BEYOND = If97Region1.instance();
+    private static final double ATMOSPHERE = 101_325;
+
+    private WaterAndMaterials() {}
+
+    static List<Prediction> all() {
+        return List.of(
+                Prediction.of("BL-02", FORMULA, "nothing", WaterAndMaterials::strainFactor),
+                Prediction.of("BL-02-b", FORMULA, "nothing", WaterAndMaterials::strainFactor)
+                        .but(BELOW, "It leaves out that a closed cylinder also stretches along its axis."),
+                Prediction.of(
+                        "BL-03",
+                        FORMULA,
+                        "whether the line also stretches along its axis",
+                        () -> Band.over(at -> added(at[0]), open(0.85, 0.95))),
+                Prediction.ofSeveral(
+                        "BL-04",
+                        TABLE,
+                        "nothing",
+                        () -> at(
+                                f -> Band.of(density(fahrenheit(60)) / density(fahrenheit(f))),
+                                40,
+                                50,
+                                60,
+                                70,
+                                80,
+                                90,
+                                100)),
+                Prediction.of(
+                                "BL-06",
+                                FORMULA,
+                                "nothing",
+                                () -> Band.of(PSI.fromSi(isochore(fahrenheit(40), fahrenheit(100)) - ATMOSPHERE)))
+                        .but(
+                                BELOW,
+                                "The printed answer treats water as a gas and is more than a hundred times too small. It is"
+                                        + " kept as a trap."),
+                Prediction.of("BL-07", FORMULA, "nothing", () -> Band.of(isochore(10.9, 40) / ATMOSPHERE))
+                        .but(
+                                BELOW,
+                                "The exercise holds the stiffness of water constant; it grows with pressure and warmth."),
+                Prediction.ofSeveral(
+                        "WP-03", TABLE, "nothing", () -> at(t -> Band.of(density(t)), 4, 10, 15, 20, 25, 30)),
+                Prediction.of("MT-02", TABLE, "nothing", () -> Band.of(Material.STEEL.linearExpansion() / 1.8 * 1e6)),
+                Prediction.ofSeveral(
+                                "MT-03",
+                                TABLE,
+                                "nothing",
+                                () -> List.of(growth(Material.PEX), growth(Material.COPPER), growth(Material.STEEL)))
+                        .but(
+                                PARTLY,
+                                "Copper and steel agree. For PE-X the table has 0.18 where the model has 0.14; plastics"
+                                        + " scatter by more than that."),
+                Prediction.of("MT-01", TABLE, "nothing", () -> Band.of(modulus(Material.PE)))
+                        .but(
+                                BELOW,
+                                "The model has the stiffness of a short load. After hours of pressure plastic pipe is about"
+                                        + " half as stiff, so a house with much of it is softer than predicted."),
+                Prediction.ofSeveral(
+                        "MT-04", TABLE, "kind of polyethylene", () -> List.of(Band.of(modulus(Material.PE)))),
+                Prediction.of(
+                        "GS-01",
+                        FORMULA,
+                        "rate of loss, a third to three times the usual one",
+                        () -> Band.of(12 - left(PrechargeLoss.LOW), 12 - left(PrechargeLoss.HIGH))));
+    }
+
+    private static List<Band> at(DoubleFunction<Band> band, double... places) {
+        return Arrays.stream(places).mapToObj(band).toList();
+    }
+
+    private static double density(double celsius) {
+        return WATER.density(celsius + 273.15, ATMOSPHERE);
+    }
+
+    private static Band growth(Material material) {
+        return Band.of(material.linearExpansion() * 1000);
+    }
+
+    private static double modulus(Material material) {
+        return material.youngsModulus() / 1e6;
+    }
+
+    /** The factor c of a closed thin cylinder, dV/V = c p D/(E e). */
+    private static Band strainFactor() {
+        Material steel = Material.STEEL;
+        return Band.of(Shell.cylinder(steel, 500, 5, LengthUnit.MILLIMETRE).compliance() * steel.youngsModulus() / 100);
+    }
+
+    /** Gallons to pump into 111 888 gal of line at 50 degF, from 0 to 2430 psig; diameter over wall 38.5, E 30e6 psi. */
+    private static double added(double factor) {
+        double pressure = PSI.toSi(2430);
+        double temperature = fahrenheit(50) + 273.15;
+        double denser = BEYOND.density(temperature, pressure + ATMOSPHERE) / BEYOND.density(temperature, ATMOSPHERE);
+        double wider = 1 + factor * pressure * 38.5 / PSI.toSi(30e6);
+        return 111_888 * (denser * wider - 1);
+    }
+
+    /** Pressure (Pa, absolute) of water that was at one atmosphere when cold and has kept its volume. */
+    private static double isochore(double cold, double hot) {
+        double kept = BEYOND.density(cold + 273.15, ATMOSPHERE);
+        double low = ATMOSPHERE;
+        double high = 50e6;
+        for (int i = 0; i < 60; i++) {
+            double middle = (low + high) / 2;
+            if (BEYOND.density(hot + 273.15, middle) < kept) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
+    }
+
+    private static double left(double yearly) {
+        return PSI.fromSi(new PrechargeLoss(yearly).left(PSI.toSi(12), PSI.toSi(12), 1));
+    }
+}
