@@ -6,7 +6,7 @@ package io.github.heatswell.simulation;
  *
  * <p>Step size follows the estimated error: the root mean square of the components' errors, each in units of its
  * tolerance. Components from a given index on are alike and count as one, so that their number cannot hide the error of
- * the others.
+ * the others; those before them are running totals.
  *
  * <p>Source: E. Hairer, S. P. Nørsett, G. Wanner, Solving Ordinary Differential Equations I, 2nd ed., Springer 1993,
  * sections II.4 (step size and starting step) and II.5 (coefficients).
@@ -58,11 +58,16 @@ final class DormandPrince {
 
     private static final double MAX_GROWTH = 10;
     /** A step cut before this fraction (-) of it is repeated if the solution there is coarse, */
-    private static final double CUT_EARLY = 0.3;
+    private static final double CUT_EARLY = 0.6;
     /** that is, if its rates are off by this many times the tolerance over the time so far, */
     private static final double COARSE = 10;
     /** with a step this much (-) longer than the cut one, so that the event falls near its end. */
     private static final double LITTLE_LONGER = 1.1;
+    /**
+     * Errors of a running total add up. Measured by the total itself, a small step late in a run might err by more than it
+     * adds; so it may err by this part (-) of that at most.
+     */
+    private static final double OF_INCREMENT = 1e-7;
     /** Error (1 is acceptable) assigned to a trial step that left the computable range. */
     private static final double BEYOND_ALL = 1e12;
 
@@ -82,6 +87,7 @@ final class DormandPrince {
     private final double shortest;
     private final double[] absolute;
     private final double[] relative;
+    private final int totals;
     private final int alike;
     private final double[][] rates;
     private final double[] found;
@@ -97,12 +103,14 @@ final class DormandPrince {
      * @param shortest the shortest step (s)
      * @param absolute absolute tolerance of each component of the state, in its unit
      * @param relative relative tolerance of each component (-)
+     * @param totals the index from which, up to the next, they are running totals
      * @param alike the index from which the components are alike
      */
-    DormandPrince(double shortest, double[] absolute, double[] relative, int alike) {
+    DormandPrince(double shortest, double[] absolute, double[] relative, int totals, int alike) {
         this.shortest = shortest;
         this.absolute = absolute.clone();
         this.relative = relative.clone();
+        this.totals = totals;
         this.alike = alike;
         rates = new double[STAGES.length + 1][absolute.length];
         found = new double[absolute.length];
@@ -207,7 +215,7 @@ final class DormandPrince {
         double elapsed = step.to() - step.from();
         for (int k = 0; k < there.length; k++) {
             double off = elapsed * Math.abs(found[k] - step.rate(k, step.to()));
-            if (off > COARSE * tolerance(k, Math.abs(there[k]))) {
+            if (off > COARSE * tolerance(k, there)) {
                 return true;
             }
         }
@@ -222,14 +230,23 @@ final class DormandPrince {
             for (int i = 2; i < ERRORS.length; i++) {
                 sum += ERRORS[i] * rates[i][k];
             }
-            double ratio = length * sum / tolerance(k, Math.max(Math.abs(y[k]), Math.abs(next[k])));
+            double ratio = length * sum / tolerance(k, next);
             squares += ratio * ratio;
         }
         return squares;
     }
 
-    private double tolerance(int component, double size) {
-        return absolute[component] + relative[component] * size;
+    /** The error allowed to a step that ends in a state. */
+    private double tolerance(int component, double[] after) {
+        double from = y[component];
+        double to = after[component];
+        double part = relative[component] * Math.max(Math.abs(from), Math.abs(to));
+        boolean total = component >= totals && component < alike;
+        return absolute[component] + (total ? Math.min(part, OF_INCREMENT * Math.abs(to - from)) : part);
+    }
+
+    private double tolerance(int component) {
+        return absolute[component] + relative[component] * Math.abs(y[component]);
     }
 
     /** First step for which an explicit Euler step changes the state and its rates by one per cent. */
@@ -237,7 +254,7 @@ final class DormandPrince {
         double states = 0;
         double changes = 0;
         for (int k = 0; k < y.length; k++) {
-            double tolerance = tolerance(k, Math.abs(y[k]));
+            double tolerance = tolerance(k);
             states += Math.pow(y[k] / tolerance, 2);
             changes += Math.pow(rates[0][k] / tolerance, 2);
         }
@@ -248,7 +265,7 @@ final class DormandPrince {
         evaluate(equations, small, next, rates[1]);
         double bends = 0;
         for (int k = 0; k < y.length; k++) {
-            bends += Math.pow((rates[1][k] - rates[0][k]) / tolerance(k, Math.abs(y[k])), 2);
+            bends += Math.pow((rates[1][k] - rates[0][k]) / tolerance(k), 2);
         }
         double steepest = Math.max(Math.sqrt(changes), Math.sqrt(bends) / small);
         double even = steepest < 1e-15 ? Math.max(1e-6, 0.001 * small) : Math.pow(0.01 / steepest, 1.0 / ORDER);

@@ -69,7 +69,7 @@ final class SegmentSolver {
         absolute[StateVector.DELIVERED] = ENERGY_TOLERANCE;
         absolute[StateVector.HEAT_LOST] = ENERGY_TOLERANCE;
         absolute[StateVector.CARRIED] = ENERGY_TOLERANCE;
-        stepper = new DormandPrince(SHORTEST_STEP, absolute, relative, vector.lowest);
+        stepper = new DormandPrince(SHORTEST_STEP, absolute, relative, StateVector.LET_IN, vector.lowest);
     }
 
     /**
