@@ -375,11 +375,13 @@ final class Balance {
         rates[StateVector.DRAWN] = drawFlow;
         rates[StateVector.LEAKED] = leakFlow;
         // water no warmer than the feed delivers no heat to a tap
-        rates[StateVector.DELIVERED] = drawFlow * Math.max(0, column.topEnthalpy() - cold.enthalpy());
+        double leaving = column.passingTop() == 0 ? 0 : column.passingTop() / overTop();
+        rates[StateVector.DELIVERED] = drawFlow * Math.max(0, column.topEnthalpy() + leaving - cold.enthalpy());
         rates[StateVector.HEAT_LOST] = column.lost();
         double port = (tankInflow > 0 ? cold.enthalpy() : column.bottomEnthalpy()) - referenceEnthalpy;
         rates[StateVector.CARRIED] = tankInflow * port
-                - (topGiven + topFlow) * (column.topEnthalpy() - referenceEnthalpy)
+                - overTop() * (column.topEnthalpy() - referenceEnthalpy)
+                - column.passingTop()
                 - p * column.shellRate(pressureRate);
         relief.fill(p, modes, beyond, rates);
     }

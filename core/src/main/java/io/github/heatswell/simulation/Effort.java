@@ -92,13 +92,14 @@ final class Effort {
                     count(events, Event.Kind.HEATER_ON, heater.get()),
                     plant.tankVolume * 1e3);
         }
-        if (plant.layers > 1 && (balance.turnover(0) > 1 / QUICK_FLUSH || !(balance.settlingTime() < Balance.SLOW))) {
+        if (balance.turnover(0) > 1 / QUICK_FLUSH || !(balance.settlingTime() < Balance.SLOW)) {
+            boolean fewerHelp = plant.layers > 1 && balance.turnover(0) < plant.layers / QUICK_FLUSH;
             return String.format(
                     Locale.ROOT,
-                    "the %d layers of the tank hold only %.2g L each, and the flow replaces them too fast; use fewer"
-                            + " layers",
-                    plant.layers,
-                    plant.tankVolume * 1e3 / plant.layers);
+                    "the flow replaces %.2g L of the tank within %.1g s; use a smaller flow%s",
+                    plant.tankVolume * 1e3 / plant.layers,
+                    1 / balance.turnover(0),
+                    fewerHelp ? ", or fewer than " + plant.layers + " layers" : ", or a larger tank");
         }
         return String.format(
                 Locale.ROOT,

@@ -13,12 +13,24 @@ import java.util.Arrays;
  *   m cp dT/dt = Q + V T beta dp/dt + max(j, 0) (h_below - h) + max(-k, 0) (h_above - h)
  * </pre>
  *
- * so that flows push the column as a plug and carry the enthalpy of the zone they come from. The outflow at the top is given; zone by zone downwards every flow is then linear in dp/dt and in the flow of valves on top of the tank, and the lowest flow comes from the cold branch.
+ * so that flows push the column as a plug and carry the enthalpy of the zone they come from. The outflow at the top is
+ * given; zone by zone downwards every flow is then linear in dp/dt and in the flow of valves on top of the tank, and the
+ * lowest flow comes from the cold branch.
+ *
+ * <p>Of a flow that would replace a zone's water within {@link #MIXING_TIME}, only the part that takes so long mixes
+ * with it; the rest passes by with the heat it meets. What leaves in a steady state is the same.
  *
  * <p>Working memory of one run, not thread-safe.
  */
 final class TankColumn {
 
+    /**
+     * Water does not mix with a zone in less than this (s). Without it, a litre flushed by litres a second would settle
+     * within milliseconds, hour after hour. Own choice; common practice, no source.
+     */
+    static final double MIXING_TIME = 0.5;
+    /** Water in a tank is denser (kg/m3) than this. */
+    private static final double MIN_DENSITY = 900;
     /** Passes after which the flow directions are accepted. */
     private static final int MAX_PASSES = 60;
 
@@ -37,6 +49,10 @@ final class TankColumn {
     private final double[] growth;
     private final double[] give;
     private final double[] heat;
+    /** Heat (W) that passes the zone by, upwards. */
+    private final double[] passing;
+    /** Flow (kg/s) that even the smallest zone mixes with, whatever its water. */
+    private final double mixesWith;
 
     private final boolean[] upward;
     private final Linear[] flow;
@@ -97,6 +113,8 @@ final class TankColumn {
         growth = new double[layers];
         give = new double[layers];
         heat = new double[layers];
+        passing = new double[layers];
+        mixesWith = MIN_DENSITY * plant.tankVolume / layers / MIXING_TIME;
         upward = new boolean[layers];
         flow = new Linear[layers + 1];
         warming = new Linear[layers];
@@ -194,6 +212,11 @@ final class TankColumn {
      */
     Linear inflow(double drawn, double topRelief, double pressureRate, double cold) {
         coldEnthalpy = cold;
+        letPass(drawn + topRelief);
+        return solve(drawn, topRelief, pressureRate);
+    }
+
+    private Linear solve(double drawn, double topRelief, double pressureRate) {
         flow[zones].set(drawn, 0, 1);
         pass();
         for (int n = 0; n < MAX_PASSES && turnFlows(pressureRate, topRelief); n++) {
@@ -205,6 +228,23 @@ final class TankColumn {
     /** The flow into the lowest zone as last found. */
     Linear inflow() {
         return flow[0];
+    }
+
+    /** Works out what of a flow (kg/s) through the column passes each zone by. */
+    private void letPass(double through) {
+        if (through < mixesWith) {
+            Arrays.fill(passing, 0, zones, 0);
+            return;
+        }
+        double below = coldEnthalpy;
+        double met = 0;
+        for (int z = 0; z < zones; z++) {
+            double mixing = mass[z] / MIXING_TIME;
+            double h = states[z].enthalpy();
+            met = through > mixing ? (1 - mixing / through) * (heat[z] + met + through * (below - h)) : 0;
+            passing[z] = met;
+            below = h;
+        }
     }
 
     /** Sets the assumed directions to those of the flows; returns whether any changed. */
@@ -226,7 +266,10 @@ final class TankColumn {
             double capacity = mass[z] * cp;
             Linear above = flow[z + 1];
             Linear heating = warming[z];
-            heating.set(heat[z], volume[z] * temperature[z] * states[z].expansivity(), 0);
+            heating.set(
+                    heat[z] + (z > 0 ? passing[z - 1] : 0) - passing[z],
+                    volume[z] * temperature[z] * states[z].expansivity(),
+                    0);
             if (z + 1 < zones && !upward[z + 1]) {
                 heating.add(h - states[z + 1].enthalpy(), above);
             }
@@ -259,8 +302,10 @@ final class TankColumn {
      */
     double press(double step, double overTop, double cold, double[] into, int lowest) {
         Arrays.fill(heat, 0, zones, 0);
+        Arrays.fill(passing, 0, zones, 0);
         Arrays.fill(upward, 0, zones, step > 0 || overTop > 0);
-        double in = inflow(overTop, 0, step, cold).at(step, 0);
+        coldEnthalpy = cold;
+        double in = solve(overTop, 0, step).at(step, 0);
         fill(step, 0, into, lowest);
         return in;
     }
@@ -296,6 +341,11 @@ final class TankColumn {
     /** Enthalpy (J/kg) of the hottest water. */
     double topEnthalpy() {
         return states[zones - 1].enthalpy();
+    }
+
+    /** Heat (W) that leaves the top beside the hottest water. */
+    double passingTop() {
+        return passing[zones - 1];
     }
 
     /** Density (kg/m3) of the hottest water. */
