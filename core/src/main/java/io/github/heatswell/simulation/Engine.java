@@ -165,7 +165,9 @@ final class Engine {
         if (!maySettle) {
             now.removeIf(EventDetector::settles);
         } else if (modes.rule == PressureRule.FILLING && plant.feed.droop > 0) {
+            double drawn = state[StateVector.DRAWN];
             state = approach.from(state, modes, now);
+            shortenDraw(state[StateVector.DRAWN] - drawn);
             balance.evaluate(state, modes, rates);
         }
         for (EventDetector watch : now) {
@@ -238,6 +240,14 @@ final class Engine {
                 ? state[StateVector.DELIVERED] + draw.heat().getAsDouble()
                 : Double.POSITIVE_INFINITY;
         recorder.event(time, Event.Kind.DRAW_STARTED, "", state);
+    }
+
+    /** A draw of known volume ends the earlier by what it took at once (kg). */
+    private void shortenDraw(double taken) {
+        if (taken > 0 && drawEndsAt < Double.POSITIVE_INFINITY) {
+            drawEndsAt = Math.max(time, drawEndsAt - taken / rates[StateVector.DRAWN]);
+            world();
+        }
     }
 
     private void closeTap() {

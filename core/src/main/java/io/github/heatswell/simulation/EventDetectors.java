@@ -192,8 +192,9 @@ final class EventDetectors {
         double distance = balance.distanceFromEquilibrium();
         double lift = balance.equilibriumLift();
         double aboveFeed = supplyOpen ? y[PRESSURE] - distance - plant.feed.standing(y[MAINS]) : lift;
-        // an equilibrium this little below the feed would never open it
-        if (!(lift > 0 && aboveFeed > -2 * PRESSURE_GAP && balance.settlingTime() < Balance.FAST)) {
+        // the solver's noise may keep the pressure above an equilibrium this little below the feed, which then never
+        // opens
+        if (!(lift > 0 && aboveFeed > -SETTLED_ENOUGH && balance.settlingTime() < Balance.FAST)) {
             return SETTLED_WITHIN;
         }
         double nearer = SETTLED_WITHIN_LIFT * Math.min(lift, aboveFeed);

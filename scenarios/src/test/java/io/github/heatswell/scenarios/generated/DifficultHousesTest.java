@@ -36,7 +36,10 @@ class DifficultHousesTest {
                 "strong-burner",
                 "filled-at-once",
                 "one-warm-layer",
-                "air-in-long-pipes"
+                "air-in-long-pipes",
+                "cooling-behind-a-leaking-feed",
+                "three-thousand-firings",
+                "flushed-in-a-moment"
             })
     void theirDayEndsWithItsBooksClosed(String name) throws IOException {
         RunResult result = Simulation.of(house(name), Duration.ofDays(1))
