@@ -12,13 +12,11 @@ import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Leak;
 import io.github.heatswell.system.MainsPressure;
 import io.github.heatswell.system.Material;
-import io.github.heatswell.system.Outage;
 import io.github.heatswell.system.ReducingValve;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.ReliefValve.LiftCharacteristic;
 import io.github.heatswell.system.Shell;
-import io.github.heatswell.system.StandardProfiles;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.system.Supply.Arrangement;
@@ -142,7 +140,7 @@ public final class Houses {
                 .arrangement(Arrangement.DIRECT)
                 .pressure(bar(4.2))
                 .water(12, TemperatureUnit.CELSIUS)
-                .addOutage(new Outage(6 * 3600, 8 * 3600))
+                .addOutage(new Supply.Outage(6 * 3600, 8 * 3600))
                 .build();
         return day(warm(Plants.bare())
                 .supply(supply)
@@ -157,7 +155,7 @@ public final class Houses {
                 .arrangement(Arrangement.CHECK_VALVE)
                 .pressure(bar(4.2))
                 .water(12, TemperatureUnit.CELSIUS)
-                .addOutage(new Outage(6 * 3600, 8 * 3600))
+                .addOutage(new Supply.Outage(6 * 3600, 8 * 3600))
                 .build();
         return day(warm(Plants.bare())
                 .supply(supply)
@@ -311,7 +309,7 @@ public final class Houses {
     }
 
     private static DrawProfile profile(String name) {
-        return StandardProfiles.load().find(name).orElseThrow();
+        return DrawProfile.published().get(name);
     }
 
     private static RunResult day(HotWaterSystem.Builder system) {

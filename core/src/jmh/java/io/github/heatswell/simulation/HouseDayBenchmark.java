@@ -3,9 +3,9 @@ package io.github.heatswell.simulation;
 import static io.github.heatswell.units.PressureUnit.BAR;
 
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefValve;
-import io.github.heatswell.system.StandardProfiles;
 import io.github.heatswell.units.Pressure;
 import java.time.Duration;
 import java.util.concurrent.TimeUnit;
@@ -39,7 +39,7 @@ public class HouseDayBenchmark {
     private final Simulation withDraws = day(Systems.lodge()
             .addReliefValve(Systems.valve(ReliefValve.LiftCharacteristic.MODULATING))
             .vessel(Systems.vessel(12, Pressure.gauge(4.2, BAR), 60))
-            .draws(StandardProfiles.load().find("eu-m").orElseThrow()));
+            .draws(DrawProfile.published().get("eu-m")));
 
     private static Simulation day(HotWaterSystem.Builder system) {
         return Simulation.of(system.build(), Duration.ofDays(1));

@@ -4,8 +4,8 @@ import static io.github.heatswell.units.PressureUnit.BAR;
 
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.ReliefValve;
-import io.github.heatswell.system.StandardProfiles;
 import io.github.heatswell.units.Pressure;
 import java.time.Duration;
 import java.util.concurrent.TimeUnit;
@@ -46,7 +46,7 @@ public class LongRunBenchmark {
                 Systems.lodge()
                         .addReliefValve(Systems.valve(ReliefValve.LiftCharacteristic.MODULATING))
                         .vessel(Systems.vessel(12, Pressure.gauge(4.2, BAR), 60))
-                        .draws(StandardProfiles.load().find("eu-m").orElseThrow())
+                        .draws(DrawProfile.published().get("eu-m"))
                         .build(),
                 Duration.ofDays(days));
     }

@@ -4,8 +4,7 @@ import io.github.heatswell.assessment.Finding.Authority;
 import io.github.heatswell.assessment.Finding.Severity;
 import io.github.heatswell.assessment.Measure.Kind;
 import io.github.heatswell.system.ExpansionVessel;
-import io.github.heatswell.system.VesselBody;
-import io.github.heatswell.system.VesselBody.Mounting;
+import io.github.heatswell.system.ExpansionVessel.Mounting;
 import io.github.heatswell.units.Unit;
 import java.util.function.Consumer;
 
@@ -47,7 +46,7 @@ final class VesselWeightRule implements Rule {
     }
 
     private static Finding unsupported(ExpansionVessel vessel) {
-        VesselBody body = vessel.body();
+        ExpansionVessel.Body body = vessel.body();
         Measure mass = new Measure(Kind.MASS, mass(vessel));
         String weighs = "The vessel lies on its connection alone and weighs "
                 + (body.emptyMass().isPresent() ? "" : "at least ") + "{} when full of water";

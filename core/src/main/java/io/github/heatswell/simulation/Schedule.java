@@ -2,7 +2,6 @@ package io.github.heatswell.simulation;
 
 import io.github.heatswell.system.Draw;
 import io.github.heatswell.system.HotWaterSystem;
-import io.github.heatswell.system.Outage;
 import io.github.heatswell.system.Supply;
 import java.util.List;
 import java.util.Optional;
@@ -20,7 +19,7 @@ final class Schedule {
     private final int firstDay;
     private final List<Draw> draws;
     private final double[] mainsTimes;
-    private final List<Outage> outages;
+    private final List<Supply.Outage> outages;
     private final double constantMains;
     private final double constantCold;
 
@@ -105,7 +104,7 @@ final class Schedule {
     }
 
     private boolean supplyOpen(double time) {
-        for (Outage outage : outages) {
+        for (Supply.Outage outage : outages) {
             if (time >= outage.from() && time < outage.to()) {
                 return false;
             }
@@ -115,7 +114,7 @@ final class Schedule {
 
     private double nextOutageChange(double time) {
         double next = Double.POSITIVE_INFINITY;
-        for (Outage outage : outages) {
+        for (Supply.Outage outage : outages) {
             if (outage.from() > time) {
                 next = Math.min(next, outage.from());
             } else if (outage.to() > time) {

@@ -9,6 +9,7 @@ import io.github.heatswell.units.RatioUnit;
 import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.VolumeUnit;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -25,26 +26,15 @@ public final class ExpansionVessel {
     private static final Limits TEMPERATURE = Limits.between("temperature", 243.15, 343.15);
     private static final Limits HEIGHT = Limits.between("height", -30, 30);
 
-    private final double volume;
-    private final Pressure precharge;
-    private final double acceptance;
-    private final Double gasTimeConstant;
-    private final Double chargedAt;
-    private final Double temperature;
-    private final double height;
-    private final Condition condition;
-    private final VesselBody body;
+    private static final Limits RATING = Limits.between("rating", 0.5e5, 25e5);
+    private static final Limits EMPTY_MASS = Limits.above("empty-mass", 0, 2_000);
+    private static final Limits LENGTH = Limits.between("length", 0.05, 5);
+
+    /** What it consists of: a copy that nobody else has and nothing changes. */
+    private final Builder parts;
 
     private ExpansionVessel(Builder from) {
-        volume = from.volume;
-        precharge = from.precharge;
-        acceptance = from.acceptance;
-        gasTimeConstant = from.gasTimeConstant;
-        chargedAt = from.chargedAt;
-        temperature = from.temperature;
-        height = from.height;
-        condition = from.condition;
-        body = from.body.build();
+        parts = new Builder(from);
     }
 
     /**
@@ -62,17 +52,7 @@ public final class ExpansionVessel {
      * @return a builder that holds everything this vessel holds
      */
     public Builder toBuilder() {
-        Builder builder = new Builder();
-        builder.volume = volume;
-        builder.precharge = precharge;
-        builder.acceptance = acceptance;
-        builder.gasTimeConstant = gasTimeConstant;
-        builder.chargedAt = chargedAt;
-        builder.temperature = temperature;
-        builder.height = height;
-        builder.condition = condition;
-        builder.body = body.toBuilder();
-        return builder;
+        return new Builder(parts);
     }
 
     /** What state the vessel is in. */
@@ -91,12 +71,35 @@ public final class ExpansionVessel {
     }
 
     /**
+     * Mechanical data of a vessel, none of which affects the simulation.
+     *
+     * @param rating the maximum working pressure stated by the maker, or empty if it is unknown
+     * @param mounting how it sits on its pipe, or empty if it is unknown
+     * @param emptyMass the mass without water (kg), or empty if it is unknown
+     * @param length the length from the connection to the far end (m), or empty if it is unknown
+     */
+    public record Body(
+            Optional<Pressure> rating, Optional<Mounting> mounting, OptionalDouble emptyMass, OptionalDouble length) {}
+
+    /** How a vessel is mounted. */
+    public enum Mounting {
+        /** It stands on its connection. */
+        UPRIGHT,
+        /** It hangs from its connection. */
+        HANGING,
+        /** Horizontal, carried by its connection alone. */
+        HORIZONTAL,
+        /** Horizontal, carried by a bracket or a shelf. */
+        HORIZONTAL_SUPPORTED
+    }
+
+    /**
      * Total inner volume, gas and water together.
      *
      * @return the volume (m3)
      */
     public double volume() {
-        return volume;
+        return parts.volume;
     }
 
     /**
@@ -105,7 +108,7 @@ public final class ExpansionVessel {
      * @return the precharge
      */
     public Pressure precharge() {
-        return precharge;
+        return parts.precharge;
     }
 
     /**
@@ -114,7 +117,7 @@ public final class ExpansionVessel {
      * @return the acceptance limit (-)
      */
     public double acceptance() {
-        return acceptance;
+        return parts.acceptance;
     }
 
     /**
@@ -123,7 +126,7 @@ public final class ExpansionVessel {
      * @return the time constant (s), or empty if the gas is isothermal
      */
     public OptionalDouble gasTimeConstant() {
-        return gasTimeConstant == null ? OptionalDouble.empty() : OptionalDouble.of(gasTimeConstant);
+        return known(parts.gasTimeConstant);
     }
 
     /**
@@ -132,7 +135,7 @@ public final class ExpansionVessel {
      * @return the temperature (K), or empty for that of the room
      */
     public OptionalDouble chargedAt() {
-        return chargedAt == null ? OptionalDouble.empty() : OptionalDouble.of(chargedAt);
+        return known(parts.chargedAt);
     }
 
     /**
@@ -141,7 +144,7 @@ public final class ExpansionVessel {
      * @return the temperature (K), or empty for that of the room
      */
     public OptionalDouble temperature() {
-        return temperature == null ? OptionalDouble.empty() : OptionalDouble.of(temperature);
+        return known(parts.temperature);
     }
 
     /**
@@ -150,7 +153,7 @@ public final class ExpansionVessel {
      * @return the height (m), negative below it
      */
     public double height() {
-        return height;
+        return parts.height;
     }
 
     /**
@@ -159,7 +162,7 @@ public final class ExpansionVessel {
      * @return the condition
      */
     public Condition condition() {
-        return condition;
+        return parts.condition;
     }
 
     /**
@@ -167,8 +170,16 @@ public final class ExpansionVessel {
      *
      * @return the body; all of it may be unknown
      */
-    public VesselBody body() {
-        return body;
+    public Body body() {
+        return new Body(
+                Optional.ofNullable(parts.rating),
+                Optional.ofNullable(parts.mounting),
+                known(parts.emptyMass),
+                known(parts.length));
+    }
+
+    private static OptionalDouble known(Double value) {
+        return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
     }
 
     /** Builds an {@link ExpansionVessel}. */
@@ -181,9 +192,27 @@ public final class ExpansionVessel {
         private Double temperature;
         private double height;
         private Condition condition = Condition.SOUND;
-        private VesselBody.Builder body = VesselBody.builder();
+        private Pressure rating;
+        private Mounting mounting;
+        private Double emptyMass;
+        private Double length;
 
         private Builder() {}
+
+        private Builder(Builder from) {
+            volume = from.volume;
+            precharge = from.precharge;
+            acceptance = from.acceptance;
+            gasTimeConstant = from.gasTimeConstant;
+            chargedAt = from.chargedAt;
+            temperature = from.temperature;
+            height = from.height;
+            condition = from.condition;
+            rating = from.rating;
+            mounting = from.mounting;
+            emptyMass = from.emptyMass;
+            length = from.length;
+        }
 
         /**
          * Sets the total inner volume.
@@ -287,17 +316,6 @@ public final class ExpansionVessel {
         }
 
         /**
-         * Sets pressure rating, mass and mounting; by default all are unknown.
-         *
-         * @param value the body
-         * @return this builder
-         */
-        public Builder body(VesselBody value) {
-            body = Objects.requireNonNull(value, "body").toBuilder();
-            return this;
-        }
-
-        /**
          * Sets the maximum working pressure from the maker's plate; unknown by default.
          *
          * @param value the pressure, 0.5 bar to 25 bar
@@ -305,7 +323,7 @@ public final class ExpansionVessel {
          * @throws IllegalArgumentException if the pressure is outside its range
          */
         public Builder rating(Pressure value) {
-            body.rating(value);
+            rating = RATING.check(value);
             return this;
         }
 
@@ -315,8 +333,8 @@ public final class ExpansionVessel {
          * @param value the mounting
          * @return this builder
          */
-        public Builder mounting(VesselBody.Mounting value) {
-            body.mounting(value);
+        public Builder mounting(Mounting value) {
+            mounting = Objects.requireNonNull(value, "mounting");
             return this;
         }
 
@@ -329,7 +347,7 @@ public final class ExpansionVessel {
          * @throws IllegalArgumentException if the mass is outside its range
          */
         public Builder emptyMass(double value, MassUnit unit) {
-            body.emptyMass(value, unit);
+            emptyMass = EMPTY_MASS.check(value, unit);
             return this;
         }
 
@@ -342,7 +360,7 @@ public final class ExpansionVessel {
          * @throws IllegalArgumentException if the length is outside its range
          */
         public Builder length(double value, LengthUnit unit) {
-            body.length(value, unit);
+            length = LENGTH.check(value, unit);
             return this;
         }
 

@@ -7,7 +7,7 @@
  *
  * <p>Hot-water use is described here too: a {@link io.github.heatswell.system.Draw}, the
  * {@link io.github.heatswell.system.DrawProfile} of a day, and the
- * {@link io.github.heatswell.system.StandardProfiles published profiles} of the European and the United States
+ * {@link io.github.heatswell.system.DrawProfile#published published profiles} of the European and the United States
  * regulations. How much of a draw comes from the tank depends on the tank's temperature, so the simulation finds it.
  *
  * <p>There are no hidden defaults: required values must be set, or {@code build()} lists what is missing. A number

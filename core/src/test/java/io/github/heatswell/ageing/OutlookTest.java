@@ -14,7 +14,6 @@ import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.system.SupplyTemperature;
-import io.github.heatswell.system.VesselBody;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.QuantityFormat;
@@ -178,10 +177,10 @@ class OutlookTest {
     @Test
     void noPumpIsCalledForBeyondAPlate() {
         HotWaterSystem house = lodge(12, 2.9);
-        VesselBody body =
-                VesselBody.builder().rating(Pressure.gauge(3, PressureUnit.BAR)).build();
         HotWaterSystem weak = house.toBuilder()
-                .vessel(house.vessel().orElseThrow().toBuilder().body(body).build())
+                .vessel(house.vessel().orElseThrow().toBuilder()
+                        .rating(Pressure.gauge(3, PressureUnit.BAR))
+                        .build())
                 .build();
         assertFalse(PrechargeTarget.of(weak).orElseThrow().isAllowed());
         OutlookResult.ChargeLimit limit = known(weak).build().simulate().limit();

@@ -19,13 +19,12 @@ import io.github.heatswell.result.Event;
 import io.github.heatswell.system.Draw;
 import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.ExpansionVessel.Mounting;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Leak;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Supply;
-import io.github.heatswell.system.VesselBody;
-import io.github.heatswell.system.VesselBody.Mounting;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.MassUnit;
@@ -135,14 +134,11 @@ final class Cases {
                 "vessel-above-supply",
                 h -> h.supply(supply(2).build())
                         .vessel(vessel(18, 2).height(25, LengthUnit.METRE).build()));
-        VesselBody.Builder body =
-                VesselBody.builder().emptyMass(6, MassUnit.KILOGRAM).length(0.5, LengthUnit.METRE);
-        VesselBody lying = body.mounting(Mounting.HORIZONTAL).build();
-        vesselCase("vessel-unsupported", vessel(18, 4).body(lying));
-        VesselBody standing = body.mounting(Mounting.UPRIGHT).build();
-        vesselCase("vessel-weight", vessel(18, 4).body(standing));
-        VesselBody weak = VesselBody.builder().rating(Pressure.gauge(3.9, BAR)).build();
-        vesselCase("vessel-rating-exceeded", vessel(18, 4).body(weak));
+        ExpansionVessel.Builder heavy =
+                vessel(18, 4).emptyMass(6, MassUnit.KILOGRAM).length(0.5, LengthUnit.METRE);
+        vesselCase("vessel-unsupported", heavy.build().toBuilder().mounting(Mounting.HORIZONTAL));
+        vesselCase("vessel-weight", heavy.build().toBuilder().mounting(Mounting.UPRIGHT));
+        vesselCase("vessel-rating-exceeded", vessel(18, 4).rating(Pressure.gauge(3.9, BAR)));
     }
 
     private static void supplies() {

@@ -17,10 +17,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.result.Event;
+import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
-import io.github.heatswell.system.VesselBody;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.MassUnit;
 import io.github.heatswell.units.UnitSystem;
@@ -217,12 +217,11 @@ class CausesTest {
 
     @Test
     void weightIsALeastWeightWhereTheSteelIsUnknown() {
-        VesselBody.Builder lying = VesselBody.builder().mounting(VesselBody.Mounting.HORIZONTAL);
-        String unknown =
-                said(of(house().vessel(vessel(18, 4).body(lying.build()).build())), "vessel-unsupported");
+        ExpansionVessel.Builder lying = vessel(18, 4).mounting(ExpansionVessel.Mounting.HORIZONTAL);
+        String unknown = said(of(house().vessel(lying.build())), "vessel-unsupported");
         assertTrue(unknown.endsWith("weighs at least 18 kg when full of water."), unknown);
-        VesselBody known = lying.emptyMass(6, MassUnit.KILOGRAM).build();
-        String said = said(of(house().vessel(vessel(18, 4).body(known).build())), "vessel-unsupported");
+        ExpansionVessel known = lying.emptyMass(6, MassUnit.KILOGRAM).build();
+        String said = said(of(house().vessel(known)), "vessel-unsupported");
         assertTrue(said.endsWith("weighs 24 kg when full of water."), said);
     }
 

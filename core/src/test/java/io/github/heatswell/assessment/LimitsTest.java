@@ -24,12 +24,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.heatswell.assessment.Finding.Severity;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.ExpansionVessel.Mounting;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.MainsPressure;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Supply;
-import io.github.heatswell.system.VesselBody;
-import io.github.heatswell.system.VesselBody.Mounting;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.MassUnit;
@@ -154,8 +153,8 @@ class LimitsTest {
     }
 
     private static HotWaterSystem rated(double bar) {
-        VesselBody body = VesselBody.builder().rating(Pressure.gauge(bar, BAR)).build();
-        return house().vessel(vessel(18, 4).body(body).build()).build();
+        return house().vessel(vessel(18, 4).rating(Pressure.gauge(bar, BAR)).build())
+                .build();
     }
 
     private static HotWaterSystem.Builder bypass(double mainsBar) {
@@ -270,18 +269,18 @@ class LimitsTest {
     /** Closed form: 18 kg of water and 6 kg of steel on half of 0.5 m: 24 kg 9.80665 m/s2 0.25 m = 58.84 N m. */
     @Test
     void aLyingVesselBendsItsConnection() {
-        VesselBody.Builder body =
-                VesselBody.builder().emptyMass(6, MassUnit.KILOGRAM).length(0.5, LengthUnit.METRE);
-        ExpansionVessel lying =
-                vessel(18, 4).body(body.mounting(Mounting.HORIZONTAL).build()).build();
+        ExpansionVessel lying = vessel(18, 4)
+                .emptyMass(6, MassUnit.KILOGRAM)
+                .length(0.5, LengthUnit.METRE)
+                .mounting(Mounting.HORIZONTAL)
+                .build();
         Finding bent = only(of(house().vessel(lying)), "vessel-unsupported");
         assertEquals(58.84, bent.found().orElseThrow().value(), 0.005); // printed digits
         assertTrue(
                 bent.sentence().text(UnitSystem.US).contains("43.4 lbf ft"),
                 bent.sentence().text(UnitSystem.US));
-        ExpansionVessel held = vessel(18, 4)
-                .body(body.mounting(Mounting.HORIZONTAL_SUPPORTED).build())
-                .build();
+        ExpansionVessel held =
+                lying.toBuilder().mounting(Mounting.HORIZONTAL_SUPPORTED).build();
         assertEquals(
                 List.of("vessel-weight"),
                 of(house().vessel(held)).stream().map(Finding::id).toList());

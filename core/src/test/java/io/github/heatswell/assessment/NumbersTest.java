@@ -28,7 +28,6 @@ import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Shell;
 import io.github.heatswell.system.Site;
-import io.github.heatswell.system.VesselBody;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.PowerUnit;
 import io.github.heatswell.units.Pressure;
@@ -247,9 +246,10 @@ class NumbersTest {
     /** A vessel made for 6 bar that hangs ten metres up is fine with 6.98 bar below. */
     @Test
     void ratingIsHeldAgainstTheVesselsHeight() {
-        VesselBody body = VesselBody.builder().rating(Pressure.gauge(6, BAR)).build();
-        HotWaterSystem house = house().vessel(
-                        vessel(18, 4).body(body).height(10, LengthUnit.METRE).build())
+        HotWaterSystem house = house().vessel(vessel(18, 4)
+                        .rating(Pressure.gauge(6, BAR))
+                        .height(10, LengthUnit.METRE)
+                        .build())
                 .build();
         double limit = 6 + COLUMN / 1e5;
         assertTrue(find(Findings.of(run(house, limit - 1e-4, 60)), "vessel-rating-exceeded")
@@ -337,9 +337,8 @@ class NumbersTest {
     /** A vessel that is cut off is not judged by what it is made for; its charge is wrong all the same. */
     @Test
     void deadVesselIsNotJudged() {
-        VesselBody weak = VesselBody.builder().rating(Pressure.gauge(3, BAR)).build();
         List<Finding> found = of(house().vessel(vessel(18, 2)
-                .body(weak)
+                .rating(Pressure.gauge(3, BAR))
                 .condition(ExpansionVessel.Condition.ISOLATED)
                 .build()));
         assertTrue(find(found, "vessel-isolated").isPresent());

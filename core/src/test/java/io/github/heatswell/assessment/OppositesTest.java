@@ -11,12 +11,11 @@ import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.ExpansionVessel.Condition;
+import io.github.heatswell.system.ExpansionVessel.Mounting;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Supply;
-import io.github.heatswell.system.VesselBody;
-import io.github.heatswell.system.VesselBody.Mounting;
 import io.github.heatswell.units.MassUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.RatioUnit;
@@ -123,8 +122,8 @@ class OppositesTest {
                 new Cause(vessel(v -> v), 5, 60, 0, Sound.event(Event.Kind.VESSEL_BOTTOMED_OUT, 5)));
         cause("precharge-above-static", vessel(vessel -> vessel.precharge(Pressure.gauge(4.5, BAR))));
         cause("precharge-below-static", vessel(vessel -> vessel.precharge(Pressure.gauge(3.5, BAR))));
-        cause("vessel-weight", vessel(vessel -> vessel.body(body(Mounting.UPRIGHT))));
-        cause("vessel-unsupported", vessel(vessel -> vessel.body(body(Mounting.HORIZONTAL))));
+        cause("vessel-weight", vessel(mounted(Mounting.UPRIGHT)));
+        cause("vessel-unsupported", vessel(mounted(Mounting.HORIZONTAL)));
     }
 
     private static void valves() {
@@ -152,11 +151,8 @@ class OppositesTest {
                 .build();
     }
 
-    private static VesselBody body(Mounting mounting) {
-        return VesselBody.builder()
-                .emptyMass(6, MassUnit.KILOGRAM)
-                .mounting(mounting)
-                .build();
+    private static UnaryOperator<ExpansionVessel.Builder> mounted(Mounting mounting) {
+        return vessel -> vessel.emptyMass(6, MassUnit.KILOGRAM).mounting(mounting);
     }
 
     private static UnaryOperator<HotWaterSystem> valve(ReliefValve.Builder valve) {

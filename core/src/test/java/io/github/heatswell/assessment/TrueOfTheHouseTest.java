@@ -28,7 +28,6 @@ import io.github.heatswell.system.Material;
 import io.github.heatswell.system.PipeRun;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
-import io.github.heatswell.system.StandardProfiles;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.FlowUnit;
@@ -82,7 +81,7 @@ class TrueOfTheHouseTest {
     void severityRestsOnThePlace(boolean combined, String draws, Severity severity) {
         HotWaterSystem.Builder built = bare(combined ? guard(7, 6) : valve(7, 6));
         if (draws != null) {
-            built.draws(StandardProfiles.load().find(draws).orElseThrow());
+            built.draws(DrawProfile.published().get(draws));
         }
         HotWaterSystem house = built.build();
         String name = house.reliefValves().get(0).name();

@@ -18,7 +18,6 @@ import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.MainsPressure;
-import io.github.heatswell.system.Outage;
 import io.github.heatswell.system.ReducingValve;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.system.Supply;
@@ -316,7 +315,7 @@ class CheckProcedureTest {
         HotWaterSystem busy = plain.toBuilder()
                 .draws(DrawProfile.of("busy", List.of(draw)))
                 .supply(plain.supply().toBuilder()
-                        .addOutage(new Outage(60, 7200))
+                        .addOutage(new Supply.Outage(60, 7200))
                         .build())
                 .start(Start.builder()
                         .water(20, TemperatureUnit.CELSIUS)

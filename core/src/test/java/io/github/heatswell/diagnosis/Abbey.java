@@ -11,7 +11,6 @@ import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Leak;
 import io.github.heatswell.system.MainsPressure;
 import io.github.heatswell.system.Material;
-import io.github.heatswell.system.Outage;
 import io.github.heatswell.system.PipeRun;
 import io.github.heatswell.system.ReducingValve;
 import io.github.heatswell.system.ReliefValve;
@@ -20,7 +19,6 @@ import io.github.heatswell.system.Site;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.system.Tank;
-import io.github.heatswell.system.VesselBody;
 import io.github.heatswell.units.ConductanceUnit;
 import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.FlowUnit;
@@ -115,7 +113,7 @@ final class Abbey {
     static HotWaterSystem everything() {
         Supply supply = reducingValve(6, 3).build().toBuilder()
                 .mains(MainsPressure.daily(Map.of(0.0, Pressure.gauge(6, BAR), 43_200.0, Pressure.gauge(5, BAR))))
-                .addOutage(new Outage(1_000, 2_000))
+                .addOutage(new Supply.Outage(1_000, 2_000))
                 .build();
         Element upper = Element.builder()
                 .input(2, PowerUnit.KILOWATT)
@@ -144,10 +142,8 @@ final class Abbey {
                         .chargedAt(20, TemperatureUnit.CELSIUS)
                         .temperature(25, TemperatureUnit.CELSIUS)
                         .height(1.5, LengthUnit.METRE)
-                        .body(VesselBody.builder()
-                                .rating(Pressure.gauge(8, BAR))
-                                .mounting(VesselBody.Mounting.HANGING)
-                                .build())
+                        .rating(Pressure.gauge(8, BAR))
+                        .mounting(ExpansionVessel.Mounting.HANGING)
                         .build())
                 .trappedAir(0.1, VolumeUnit.LITRE)
                 .addLeak(Leak.of(1, FlowUnit.MILLILITRE_PER_MINUTE, Pressure.gauge(3, BAR)))

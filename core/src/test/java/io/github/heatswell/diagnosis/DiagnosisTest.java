@@ -9,9 +9,9 @@ import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Trace;
 import io.github.heatswell.simulation.Simulation;
+import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefValve;
-import io.github.heatswell.system.StandardProfiles;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.Pressure;
@@ -83,7 +83,7 @@ class DiagnosisTest {
         HotWaterSystem drawing = house.toBuilder()
                 .withoutReliefValves()
                 .addReliefValve(valve)
-                .draws(StandardProfiles.load().find("eu-m").orElseThrow())
+                .draws(DrawProfile.published().get("eu-m"))
                 .start(Start.builder().timeOfDay(6.5, DurationUnit.HOUR).build())
                 .build();
         double described =

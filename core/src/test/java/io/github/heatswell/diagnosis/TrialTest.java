@@ -14,7 +14,7 @@ import io.github.heatswell.system.Draw;
 import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.MainsPressure;
-import io.github.heatswell.system.Outage;
+import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Pressure;
@@ -134,7 +134,9 @@ class TrialTest {
                 .draws(DrawProfile.of(
                         "a bath", List.of(Draw.ofVolume(600, 60, VolumeUnit.LITRE, 8, FlowUnit.LITRE_PER_MINUTE))));
         HotWaterSystem.Builder shut = Abbey.plain()
-                .supply(Abbey.checkValve(3).addOutage(new Outage(100, 200)).build());
+                .supply(Abbey.checkValve(3)
+                        .addOutage(new Supply.Outage(100, 200))
+                        .build());
         HotWaterSystem.Builder night = Abbey.plain()
                 .supply(Abbey.checkValve(3)
                         .mains(MainsPressure.daily(

@@ -35,7 +35,6 @@ import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Leak;
 import io.github.heatswell.system.MainsPressure;
 import io.github.heatswell.system.Material;
-import io.github.heatswell.system.Outage;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.system.SupplyTemperature;
@@ -107,7 +106,7 @@ class MisuseTest {
                                 .warmerBy(Double.NaN, TemperatureDifferenceUnit.KELVIN),
                         "water: NaN K is not a finite difference"),
                 refused(
-                        () -> new Outage(60, 30),
+                        () -> new Supply.Outage(60, 30),
                         "shut-off: from 60.0 s to 30.0 s does not run forward from the start of the run"),
                 missing(() -> Draw.ofVolume(0, 10, null, 5, FlowUnit.LITRE_PER_MINUTE), "volume: its unit"),
                 missing(() -> Draw.ofHeat(0, 1, EnergyUnit.MEGAJOULE, 5, null), "flow: its unit"),

@@ -10,14 +10,14 @@ import static io.github.heatswell.units.VolumeUnit.LITRE;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.system.DrawProfile;
-import io.github.heatswell.system.StandardProfiles;
 import java.time.Duration;
 import java.util.List;
+import java.util.Map;
 
 /** What relief valves discharge without a vessel: in a day of a household, in one heat-up, in an hour of steady heating. */
 final class Discharges {
 
-    private static final StandardProfiles PROFILES = StandardProfiles.load();
+    private static final Map<String, DrawProfile> PROFILES = DrawProfile.published();
     /** From one sink to a large household, by the European profiles; the sources do not say who lives there. */
     private static final double[] HOUSEHOLD = {0, 1, 2, 3};
 
@@ -133,7 +133,7 @@ final class Discharges {
     }
 
     private static DrawProfile profile(double index) {
-        return PROFILES.find(NAMES[(int) index]).orElseThrow();
+        return PROFILES.get(NAMES[(int) index]);
     }
 
     private static Band scaled(Band band, double factor) {

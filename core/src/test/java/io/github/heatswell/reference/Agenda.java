@@ -2,7 +2,7 @@ package io.github.heatswell.reference;
 
 import io.github.heatswell.system.Draw;
 import io.github.heatswell.system.HotWaterSystem;
-import io.github.heatswell.system.Outage;
+import io.github.heatswell.system.Supply;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -56,7 +56,7 @@ final class Agenda {
                 }
             }
         }
-        for (Outage outage : system.supply().outages()) {
+        for (Supply.Outage outage : system.supply().outages()) {
             unsorted.add(new Entry(outage.from(), Kind.SHUT_OFF, null, 0));
             unsorted.add(new Entry(outage.to(), Kind.RESTORED, null, 0));
         }

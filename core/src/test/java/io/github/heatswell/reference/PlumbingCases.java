@@ -12,14 +12,12 @@ import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Leak;
 import io.github.heatswell.system.MainsPressure;
 import io.github.heatswell.system.Material;
-import io.github.heatswell.system.Outage;
 import io.github.heatswell.system.PipeRun;
 import io.github.heatswell.system.ReducingValve;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Shell;
 import io.github.heatswell.system.Site;
-import io.github.heatswell.system.StandardProfiles;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.system.Tank;
@@ -88,7 +86,7 @@ final class PlumbingCases {
     }
 
     private static DrawProfile day(String name) {
-        return StandardProfiles.load().find(name).orElseThrow();
+        return DrawProfile.published().get(name);
     }
 
     /** A house by a mill: steel tank, gas burner, check valve, a little copper pipe, a relief valve on the cold branch. */
@@ -407,8 +405,8 @@ final class PlumbingCases {
     }
 
     private static HotWaterSystem outage() {
-        return house().supply(check().addOutage(new Outage(6.1 * HOUR, 8 * HOUR))
-                        .addOutage(new Outage(15 * HOUR, 20 * HOUR))
+        return house().supply(check().addOutage(new Supply.Outage(6.1 * HOUR, 8 * HOUR))
+                        .addOutage(new Supply.Outage(15 * HOUR, 20 * HOUR))
                         .build())
                 .vessel(vessel(12, 2.5).build())
                 .draws(DrawProfile.of(
@@ -420,8 +418,8 @@ final class PlumbingCases {
     }
 
     private static HotWaterSystem outageWithoutVessel() {
-        return house().supply(check().addOutage(new Outage(0.25 * HOUR, 1 * HOUR))
-                        .addOutage(new Outage(3 * HOUR, 5 * HOUR))
+        return house().supply(check().addOutage(new Supply.Outage(0.25 * HOUR, 1 * HOUR))
+                        .addOutage(new Supply.Outage(3 * HOUR, 5 * HOUR))
                         .build())
                 .build();
     }

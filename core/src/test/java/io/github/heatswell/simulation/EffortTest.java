@@ -7,9 +7,9 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.sun.management.ThreadMXBean;
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefValve;
-import io.github.heatswell.system.StandardProfiles;
 import io.github.heatswell.units.Pressure;
 import java.lang.management.ManagementFactory;
 import java.time.Duration;
@@ -32,9 +32,7 @@ class EffortTest {
     }
 
     private static HotWaterSystem europeanDay() {
-        return withVessel()
-                .draws(StandardProfiles.load().find("eu-m").orElseThrow())
-                .build();
+        return withVessel().draws(DrawProfile.published().get("eu-m")).build();
     }
 
     static Stream<Arguments> days() {

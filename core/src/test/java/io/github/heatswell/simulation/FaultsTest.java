@@ -12,7 +12,6 @@ import io.github.heatswell.result.Trace;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.HotWaterSystem;
-import io.github.heatswell.system.Outage;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Supply;
@@ -119,7 +118,7 @@ class FaultsTest {
     void anOpenValveHigherUpMeetsTheAirFirst(double metres) {
         HotWaterSystem house = Systems.lodge()
                 .supply(SupplyBoundaryTest.supply(Supply.Arrangement.CHECK_VALVE, 4.2)
-                        .addOutage(new Outage(1_800, 36_000))
+                        .addOutage(new Supply.Outage(1_800, 36_000))
                         .build())
                 .heater(runaway()
                         .thermostatStuck(false)

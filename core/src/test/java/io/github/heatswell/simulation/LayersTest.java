@@ -14,7 +14,6 @@ import io.github.heatswell.system.Element;
 import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Shell;
-import io.github.heatswell.system.StandardProfiles;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.system.Tank;
 import io.github.heatswell.units.ConductanceUnit;
@@ -144,7 +143,7 @@ class LayersTest {
         HotWaterSystem system = Systems.lodge()
                 .tank(tank(190, layers, 1.8, Systems.steel(450, 2.2)))
                 .addReliefValve(Systems.valve(io.github.heatswell.system.ReliefValve.LiftCharacteristic.MODULATING))
-                .draws(StandardProfiles.load().find("eu-m").orElseThrow())
+                .draws(DrawProfile.published().get("eu-m"))
                 .build();
         RunResult result = Simulation.of(system, Duration.ofDays(1)).run();
         assertTrue(result.audit().closes(), result.audit().toString());
@@ -157,7 +156,7 @@ class LayersTest {
         HotWaterSystem system = Systems.lodge()
                 .tank(tank(190, 20, 1.8, Systems.steel(450, 2.2)))
                 .vessel(Systems.vessel(18, Pressure.gauge(4.2, BAR), 60))
-                .draws(StandardProfiles.load().find("us-medium").orElseThrow())
+                .draws(DrawProfile.published().get("us-medium"))
                 .build();
         RunResult result = Simulation.of(system, Duration.ofDays(2)).run();
         for (int i = 0; i < result.trace().count(); i++) {
@@ -175,7 +174,7 @@ class LayersTest {
                 .tank(tank(190, 10, 1.8, Systems.steel(450, 2.2)))
                 .vessel(Systems.vessel(18, Pressure.gauge(4.2, BAR), 60))
                 .start(Start.builder().water(58, TemperatureUnit.CELSIUS).build())
-                .draws(StandardProfiles.load().find("eu-m").orElseThrow())
+                .draws(DrawProfile.published().get("eu-m"))
                 .build();
         RunResult eu = Simulation.of(european, Duration.ofDays(1)).run();
         assertEquals(5.845 * 3.6e6, eu.totals().heatDelivered(), 1e-6 * 5.845 * 3.6e6); // draws end by heat
@@ -196,7 +195,7 @@ class LayersTest {
                         .build())
                 .vessel(Systems.vessel(18, Pressure.gauge(4.2, BAR), 60))
                 .start(Start.builder().water(125, TemperatureUnit.FAHRENHEIT).build())
-                .draws(StandardProfiles.load().find("us-medium").orElseThrow())
+                .draws(DrawProfile.published().get("us-medium"))
                 .build();
         RunResult us = Simulation.of(american, Duration.ofDays(1)).run();
         // 55 gal of water of 125 degF, 67 degF above the cold: 55 x 3.785411784 L x 987.2 kg/m3 x 4181 J/(kg K) x 37.22

@@ -9,7 +9,6 @@ import io.github.heatswell.result.Interval;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Trace;
 import io.github.heatswell.system.HotWaterSystem;
-import io.github.heatswell.system.Outage;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.Pressure;
@@ -43,7 +42,7 @@ class PhasesTest {
                         .arrangement(Supply.Arrangement.CHECK_VALVE)
                         .pressure(Pressure.gauge(4.2, BAR))
                         .water(9, TemperatureUnit.CELSIUS)
-                        .addOutage(new Outage(6 * 3600, 8 * 3600))
+                        .addOutage(new Supply.Outage(6 * 3600, 8 * 3600))
                         .build())
                 .addReliefValve(Systems.valve(ReliefValve.LiftCharacteristic.MODULATING)));
         assertAgreesWithTheTrace(run, run.summary().intervals(Interval.Phase.SUPPLY_FEEDING));

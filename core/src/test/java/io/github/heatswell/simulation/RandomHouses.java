@@ -11,11 +11,9 @@ import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.InvalidDescriptionException;
 import io.github.heatswell.system.Leak;
 import io.github.heatswell.system.MainsPressure;
-import io.github.heatswell.system.Outage;
 import io.github.heatswell.system.ReducingValve;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
-import io.github.heatswell.system.StandardProfiles;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.system.SupplyTemperature;
@@ -42,7 +40,7 @@ public final class RandomHouses {
 
     private final RandomGenerator random;
     private final RandomSystems simple;
-    private final List<String> profiles = StandardProfiles.load().names();
+    private final List<String> profiles = List.copyOf(DrawProfile.published().keySet());
 
     /**
      * Draws from a seed.
@@ -71,9 +69,9 @@ public final class RandomHouses {
     private HotWaterSystem disturbed(HotWaterSystem house) {
         Supply.Builder supply = house.supply().toBuilder();
         double from = between(0, 50_000);
-        supply.addOutage(new Outage(70_000, 70_000 + between(60, 10_000)));
+        supply.addOutage(new Supply.Outage(70_000, 70_000 + between(60, 10_000)));
         if (house.supply().outages().isEmpty()) {
-            supply.addOutage(new Outage(from, from + between(60, 15_000)));
+            supply.addOutage(new Supply.Outage(from, from + between(60, 15_000)));
         }
         if (chance(0.4)) {
             supply.water(between(25, 40), TemperatureUnit.CELSIUS);
@@ -160,7 +158,7 @@ public final class RandomHouses {
         }
         if (chance(0.15)) {
             double from = between(0, 60_000);
-            supply.addOutage(new Outage(from, from + between(60, 20_000)));
+            supply.addOutage(new Supply.Outage(from, from + between(60, 20_000)));
         }
         return supply.build();
     }
@@ -267,9 +265,7 @@ public final class RandomHouses {
     private DrawProfile draws() {
         if (chance(0.5)) {
             // the largest profiles are meant for blocks of flats
-            return StandardProfiles.load()
-                    .find(profiles.get(random.nextInt(profiles.size() - 6)))
-                    .orElseThrow();
+            return DrawProfile.published().get(profiles.get(random.nextInt(profiles.size() - 6)));
         }
         List<Draw> own = new ArrayList<>();
         for (int hour = random.nextInt(4); hour < 24; hour += 1 + random.nextInt(6)) {

@@ -7,13 +7,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Trace;
+import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Leak;
 import io.github.heatswell.system.Material;
-import io.github.heatswell.system.Outage;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Shell;
-import io.github.heatswell.system.StandardProfiles;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.FlowUnit;
@@ -33,7 +32,7 @@ class RefillTest {
     /** What the solver and the gap of the check valve's thresholds leave (Pa). */
     private static final double AT_SUPPLY = 1e-2;
 
-    private static final Outage OUTAGE = new Outage(3_600, 7_200);
+    private static final Supply.Outage OUTAGE = new Supply.Outage(3_600, 7_200);
 
     private static double pressure(RunResult result, int sample) {
         return result.trace().value(Channel.PRESSURE_ABSOLUTE, sample);
@@ -138,7 +137,7 @@ class RefillTest {
                         .reducingValve(SupplyBoundaryTest.reducing().build())
                         .build())
                 .tank(Systems.tank(193, Shell.cylinder(Material.PEX, 434, 1.1, LengthUnit.MILLIMETRE), 2, 10))
-                .draws(StandardProfiles.load().find("eu-xxs").orElseThrow())
+                .draws(DrawProfile.published().get("eu-xxs"))
                 .build();
         RunResult result = Simulation.of(house, Duration.ofDays(1)).run();
         assertEquals(0, result.audit().energyFraction(), 1e-8); // it was 1e-5

@@ -8,7 +8,6 @@ import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Totals;
 import io.github.heatswell.result.Trace;
 import io.github.heatswell.system.HotWaterSystem;
-import io.github.heatswell.system.Outage;
 import io.github.heatswell.system.ReducingValve;
 import io.github.heatswell.system.Supply;
 import java.time.Duration;
@@ -147,7 +146,9 @@ class RegimeContractsTest {
                 continue;
             }
             Supply calm = house.supply().toBuilder().withoutOutages().build();
-            Supply cut = calm.toBuilder().addOutage(new Outage(30_000, 36_000)).build();
+            Supply cut = calm.toBuilder()
+                    .addOutage(new Supply.Outage(30_000, 36_000))
+                    .build();
             RunResult undisturbed = run(house, calm);
             RunResult disturbed = run(house, cut);
             int last = Math.min(undisturbed.trace().count(), disturbed.trace().count()) - 1;

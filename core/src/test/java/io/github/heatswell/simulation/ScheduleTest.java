@@ -11,7 +11,6 @@ import io.github.heatswell.system.Draw;
 import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.MainsPressure;
-import io.github.heatswell.system.Outage;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.system.SupplyTemperature;
@@ -99,8 +98,8 @@ class ScheduleTest {
     @CsvSource({"0, 1, true", "0.999, 1, true", "1, 3, false", "2.999, 3, false", "3, 10, true", "10, 11, false"})
     void outagesBeginAndEndToTheMoment(double hours, double untilHours, boolean open) {
         Schedule schedule = new Schedule(evening(constant()
-                        .addOutage(new Outage(HOUR, 3 * HOUR))
-                        .addOutage(new Outage(10 * HOUR, 11 * HOUR))
+                        .addOutage(new Supply.Outage(HOUR, 3 * HOUR))
+                        .addOutage(new Supply.Outage(10 * HOUR, 11 * HOUR))
                         .build())
                 .build());
         Conditions conditions = schedule.from(hours * HOUR, null, 0);

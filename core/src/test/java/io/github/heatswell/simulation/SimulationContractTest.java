@@ -11,9 +11,9 @@ import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Totals;
 import io.github.heatswell.result.Trace;
+import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefValve;
-import io.github.heatswell.system.StandardProfiles;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.TemperatureUnit;
@@ -242,7 +242,7 @@ class SimulationContractTest {
         RunResult result = Simulation.of(
                         Systems.lodge()
                                 .vessel(Systems.vessel(18, Pressure.gauge(4.2, BAR), 60))
-                                .draws(StandardProfiles.load().find("eu-m").orElseThrow())
+                                .draws(DrawProfile.published().get("eu-m"))
                                 .build(),
                         Duration.ofDays(1))
                 .run();

@@ -13,10 +13,8 @@ import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Leak;
 import io.github.heatswell.system.MainsPressure;
-import io.github.heatswell.system.Outage;
 import io.github.heatswell.system.ReducingValve;
 import io.github.heatswell.system.ReliefValve;
-import io.github.heatswell.system.StandardProfiles;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.system.SupplyTemperature;
@@ -38,8 +36,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class SupplyBoundaryTest {
 
     private static final ReliefValve VALVE = Systems.valve(ReliefValve.LiftCharacteristic.MODULATING);
-    private static final DrawProfile MEDIUM =
-            StandardProfiles.load().find("eu-m").orElseThrow();
+    private static final DrawProfile MEDIUM = DrawProfile.published().get("eu-m");
 
     static ReducingValve.Builder reducing() {
         return ReducingValve.builder()
@@ -179,7 +176,7 @@ class SupplyBoundaryTest {
         HotWaterSystem.Builder house = Systems.lodge()
                 .supply(supply(Supply.Arrangement.REDUCING_VALVE, 5.0)
                         .reducingValve(reducing().bypassOpens(0.2, BAR).build())
-                        .addOutage(new Outage(60, 1200))
+                        .addOutage(new Supply.Outage(60, 1200))
                         .build())
                 .addPipe(Systems.copper(60));
         RunResult result = Simulation.of(house.build(), Duration.ofHours(2)).run();
@@ -198,7 +195,7 @@ class SupplyBoundaryTest {
         HotWaterSystem.Builder house = Systems.lodge()
                 .supply(supply(Supply.Arrangement.REDUCING_VALVE, 5.0)
                         .reducingValve(reducing().bypassOpens(0.2, BAR).build())
-                        .addOutage(new Outage(600, 1200))
+                        .addOutage(new Supply.Outage(600, 1200))
                         .build())
                 .start(Start.builder().water(57, TemperatureUnit.CELSIUS).build())
                 .addLeak(Leak.of(2, FlowUnit.MILLILITRE_PER_MINUTE, Pressure.gauge(4, BAR)))
@@ -361,7 +358,7 @@ class SupplyBoundaryTest {
     void outageSealsTheHouse() {
         HotWaterSystem.Builder house = Systems.lodge()
                 .supply(supply(Supply.Arrangement.DIRECT, 4.2)
-                        .addOutage(new Outage(1800, 2400))
+                        .addOutage(new Supply.Outage(1800, 2400))
                         .build());
         RunResult result = Simulation.of(house.build(), Duration.ofHours(2)).run();
         Trace trace = result.trace();
@@ -381,7 +378,7 @@ class SupplyBoundaryTest {
         Draw tap = Draw.ofVolume(3600, 20, VolumeUnit.LITRE, 6, FlowUnit.LITRE_PER_MINUTE);
         HotWaterSystem.Builder house = Systems.lodge()
                 .supply(supply(Supply.Arrangement.CHECK_VALVE, 4.2)
-                        .addOutage(new Outage(1800, 7200))
+                        .addOutage(new Supply.Outage(1800, 7200))
                         .build())
                 .addReliefValve(VALVE)
                 .draws(DrawProfile.of("one tap", List.of(tap)));

@@ -10,11 +10,11 @@ import io.github.heatswell.result.Extremes;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.Trace;
+import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Leak;
 import io.github.heatswell.system.ReliefValve;
-import io.github.heatswell.system.StandardProfiles;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.FlowUnit;
@@ -39,7 +39,7 @@ class WhatIsShownTest {
                         .height(1.3, LengthUnit.METRE)
                         .build())
                 .addReliefValve(Systems.valve(ReliefValve.LiftCharacteristic.MODULATING))
-                .draws(StandardProfiles.load().find("eu-m").orElseThrow())
+                .draws(DrawProfile.published().get("eu-m"))
                 .build();
     }
 

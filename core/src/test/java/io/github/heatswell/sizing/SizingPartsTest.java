@@ -12,7 +12,6 @@ import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Leak;
 import io.github.heatswell.system.MainsPressure;
 import io.github.heatswell.system.Material;
-import io.github.heatswell.system.Outage;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Start;
@@ -143,7 +142,7 @@ class SizingPartsTest {
                                 Map.of(0.0, Pressure.gauge(5, BAR), 43_200.0, Pressure.gauge(3, BAR))))
                         .water(9, TemperatureUnit.CELSIUS)
                         .seatLeakage(1, FlowUnit.MILLILITRE_PER_MINUTE)
-                        .addOutage(new Outage(100, 200))
+                        .addOutage(new Supply.Outage(100, 200))
                         .build())
                 .trappedAir(0.1, VolumeUnit.LITRE)
                 .addLeak(Leak.of(1, FlowUnit.MILLILITRE_PER_MINUTE, Pressure.gauge(3, BAR)))

@@ -14,10 +14,8 @@ import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Leak;
 import io.github.heatswell.system.MainsPressure;
 import io.github.heatswell.system.Material;
-import io.github.heatswell.system.Outage;
 import io.github.heatswell.system.ReducingValve;
 import io.github.heatswell.system.Shell;
-import io.github.heatswell.system.StandardProfiles;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.system.SupplyTemperature;
@@ -263,7 +261,7 @@ class VesselSizingTest {
     /** A day with draws in a layered tank is run as well; the worse of both decides. */
     @Test
     void runAsGivenCountsToo() {
-        DrawProfile day = StandardProfiles.load().find("eu-m").orElseThrow();
+        DrawProfile day = DrawProfile.published().get("eu-m");
         HotWaterSystem house = Houses.cottage(3.5)
                 .tank(Houses.tankBuilder(200, Shell.cylinder(Material.STEEL, 470, 2.3, LengthUnit.MILLIMETRE), 2.1, 10)
                         .layers(6)
@@ -307,7 +305,7 @@ class VesselSizingTest {
                 .arrangement(Supply.Arrangement.CHECK_VALVE)
                 .pressure(Pressure.gauge(3, BAR))
                 .water(9, TemperatureUnit.CELSIUS)
-                .addOutage(new Outage(60, 80_000))
+                .addOutage(new Supply.Outage(60, 80_000))
                 .build();
         HotWaterSystem house = Houses.cottage(3)
                 .supply(shutOff)

@@ -200,9 +200,9 @@ class BelongTogetherTest {
         assertThrows(IllegalArgumentException.class, () -> new Material("string", 0, 0.3, 1e-5));
         assertThrows(IllegalArgumentException.class, () -> new Material("rock", Double.POSITIVE_INFINITY, 0.3, 1e-5));
         assertThrows(IllegalArgumentException.class, () -> new Material("steam", 1e7, 0.3, 1e-2));
-        assertDoesNotThrow(() -> new Outage(0, 1));
-        assertThrows(IllegalArgumentException.class, () -> new Outage(5, 5));
-        assertThrows(IllegalArgumentException.class, () -> new Outage(0, Double.POSITIVE_INFINITY));
+        assertDoesNotThrow(() -> new Supply.Outage(0, 1));
+        assertThrows(IllegalArgumentException.class, () -> new Supply.Outage(5, 5));
+        assertThrows(IllegalArgumentException.class, () -> new Supply.Outage(0, Double.POSITIVE_INFINITY));
         Limits closed = Limits.between("x", 1, 2);
         assertEquals(true, closed.contains(1) && closed.contains(2));
         assertEquals(false, Limits.above("x", 1, 2).contains(1));
@@ -257,8 +257,8 @@ class BelongTogetherTest {
 
     private static Supply outages(double secondFrom) {
         return RefusalTest.supply(Supply.Arrangement.CHECK_VALVE, 4).toBuilder()
-                .addOutage(new Outage(secondFrom, 300))
-                .addOutage(new Outage(100, 200))
+                .addOutage(new Supply.Outage(secondFrom, 300))
+                .addOutage(new Supply.Outage(100, 200))
                 .build();
     }
 

@@ -62,14 +62,14 @@ class BuildersTest {
     @Test
     void timesRunForwardAndNothingIsMissing() {
         assertEquals(
-                new Outage(3600, 7200),
-                Outage.builder()
+                new Supply.Outage(3600, 7200),
+                Supply.Outage.builder()
                         .from(1, DurationUnit.HOUR)
                         .to(2, DurationUnit.HOUR)
                         .build());
         assertRefused(
                 "to: must be later than from; both count from the start of the run",
-                Outage.builder().from(1, DurationUnit.HOUR).to(1, DurationUnit.HOUR)::build);
+                Supply.Outage.builder().from(1, DurationUnit.HOUR).to(1, DurationUnit.HOUR)::build);
         assertRefused("at: is missing", Leak.builder().flow(1, FlowUnit.LITRE_PER_HOUR)::build);
         assertEquals(
                 List.of(

@@ -68,7 +68,7 @@ class ChangedPartsTest {
                 .water(9, TemperatureUnit.CELSIUS)
                 .reducingValve(valve)
                 .seatLeakage(0.1, FlowUnit.LITRE_PER_MINUTE)
-                .addOutage(new Outage(100, 200))
+                .addOutage(new Supply.Outage(100, 200))
                 .build();
 
         same(
@@ -144,7 +144,7 @@ class ChangedPartsTest {
                 .temperature(24, TemperatureUnit.CELSIUS)
                 .height(-1, LengthUnit.METRE)
                 .condition(ExpansionVessel.Condition.ISOLATED)
-                .body(VesselBody.builder().rating(Pressure.gauge(10, BAR)).build())
+                .rating(Pressure.gauge(10, BAR))
                 .build();
 
         same(

@@ -52,17 +52,18 @@ class DescriptionTest {
 
     @Test
     void bodyOfAVessel() {
-        VesselBody body = VesselBody.builder()
+        ExpansionVessel.Body body = fullVessel().toBuilder()
                 .rating(Pressure.gauge(10, BAR))
-                .mounting(VesselBody.Mounting.HANGING)
+                .mounting(ExpansionVessel.Mounting.HANGING)
                 .emptyMass(4, MassUnit.KILOGRAM)
                 .length(0.3, LengthUnit.METRE)
-                .build();
+                .build()
+                .body();
         assertEquals(Pressure.gauge(10, BAR), body.rating().orElseThrow());
-        assertEquals(VesselBody.Mounting.HANGING, body.mounting().orElseThrow());
+        assertEquals(ExpansionVessel.Mounting.HANGING, body.mounting().orElseThrow());
         assertEquals(4, body.emptyMass().orElseThrow(), ROUNDING);
         assertEquals(0.3, body.length().orElseThrow(), ROUNDING);
-        assertTrue(VesselBody.builder().build().rating().isEmpty());
+        assertTrue(fullVessel().body().rating().isEmpty());
     }
 
     private static ExpansionVessel fullVessel() {
@@ -208,14 +209,17 @@ class DescriptionTest {
                 .reducingValve(reducing)
                 .water(water)
                 .seatLeakage(0.1, FlowUnit.LITRE_PER_MINUTE)
-                .addOutage(new Outage(500, 600))
-                .addOutage(new Outage(100, 200))
+                .addOutage(new Supply.Outage(500, 600))
+                .addOutage(new Supply.Outage(100, 200))
                 .build();
         for (Supply supply : List.of(described, described.toBuilder().build())) {
             assertSame(water, supply.water());
             assertSame(reducing, supply.reducingValve().orElseThrow());
             assertEquals(0.1e-3 / 60, supply.seatLeakage(), ROUNDING);
-            assertEquals(List.of(new Outage(100, 200), new Outage(500, 600)), supply.outages(), "in order of time");
+            assertEquals(
+                    List.of(new Supply.Outage(100, 200), new Supply.Outage(500, 600)),
+                    supply.outages(),
+                    "in order of time");
             assertEquals(1e5 + 3.2e5, supply.staticAbsolute(0, 1e5), 1e-9); // rounding
         }
         assertEquals(

@@ -19,23 +19,23 @@ class PlatesTest {
 
     @Test
     void theBodyOfAVesselStaysWithIt() {
-        VesselBody body = VesselBody.builder()
-                .rating(Pressure.gauge(150, PressureUnit.PSI))
-                .mounting(VesselBody.Mounting.HANGING)
+        ExpansionVessel.Builder plain = ExpansionVessel.builder()
+                .volume(8, VolumeUnit.LITRE)
+                .precharge(Pressure.gauge(3, PressureUnit.BAR))
+                .acceptance(60, RatioUnit.PERCENT);
+        ExpansionVessel.Body unknown = plain.build().body();
+        ExpansionVessel vessel = plain.rating(Pressure.gauge(150, PressureUnit.PSI))
+                .mounting(ExpansionVessel.Mounting.HANGING)
                 .emptyMass(10, MassUnit.POUND)
                 .length(15, LengthUnit.INCH)
                 .build();
-        ExpansionVessel vessel = ExpansionVessel.builder()
-                .volume(8, VolumeUnit.LITRE)
-                .precharge(Pressure.gauge(3, PressureUnit.BAR))
-                .acceptance(60, RatioUnit.PERCENT)
-                .body(body)
-                .build();
-        assertEquals(body, vessel.body());
+        ExpansionVessel.Body body =
+                vessel.toBuilder().volume(9, VolumeUnit.LITRE).build().body();
+        assertEquals(vessel.body(), body);
+        assertEquals(150, body.rating().orElseThrow().in(PressureUnit.PSI), 1e-12); // rounding
         assertEquals(4.5359237, body.emptyMass().orElseThrow(), 1e-12); // rounding
         assertEquals(0.381, body.length().orElseThrow(), 1e-12); // rounding
-        assertEquals(VesselBody.Mounting.HANGING, body.mounting().orElseThrow());
-        VesselBody unknown = VesselBody.builder().build();
+        assertEquals(ExpansionVessel.Mounting.HANGING, body.mounting().orElseThrow());
         assertTrue(unknown.rating().isEmpty() && unknown.mounting().isEmpty());
         assertTrue(unknown.emptyMass().isEmpty() && unknown.length().isEmpty());
     }

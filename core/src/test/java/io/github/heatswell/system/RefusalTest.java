@@ -96,9 +96,9 @@ class RefusalTest {
                         "s"),
                 number("rated-input", v -> ReliefValve.builder().ratedInput(v, PowerUnit.KILOWATT), 1e-6, 2000, "kW"),
                 number("mixed-to", v -> Heater.builder().mixedTo(v, TemperatureUnit.CELSIUS), 30, 80, "degC"),
-                number("rating", v -> VesselBody.builder().rating(Pressure.gauge(v, BAR)), 0.5, 25, "bar"),
-                number("empty-mass", v -> VesselBody.builder().emptyMass(v, MassUnit.KILOGRAM), 1e-6, 2000, "kg"),
-                number("length", v -> VesselBody.builder().length(v, LengthUnit.METRE), 0.05, 5, "m"),
+                number("rating", v -> ExpansionVessel.builder().rating(Pressure.gauge(v, BAR)), 0.5, 25, "bar"),
+                number("empty-mass", v -> ExpansionVessel.builder().emptyMass(v, MassUnit.KILOGRAM), 1e-6, 2000, "kg"),
+                number("length", v -> ExpansionVessel.builder().length(v, LengthUnit.METRE), 0.05, 5, "m"),
                 number("water", v -> Start.builder().water(v, TemperatureUnit.CELSIUS), 0, 99, "degC"),
                 number("pressure", v -> Start.builder().pressure(Pressure.gauge(v, BAR)), 1e-6, 25, "bar"));
     }

@@ -76,9 +76,9 @@ class SupplyTemperatureTest {
         assertThrows(
                 IllegalArgumentException.class,
                 () -> MainsPressure.daily(Map.of(0.0, Pressure.gauge(26, PressureUnit.BAR))));
-        assertThrows(IllegalArgumentException.class, () -> new Outage(10, 10));
-        assertThrows(IllegalArgumentException.class, () -> new Outage(-1, 10));
-        assertThrows(IllegalArgumentException.class, () -> new Outage(0, Double.NaN));
+        assertThrows(IllegalArgumentException.class, () -> new Supply.Outage(10, 10));
+        assertThrows(IllegalArgumentException.class, () -> new Supply.Outage(-1, 10));
+        assertThrows(IllegalArgumentException.class, () -> new Supply.Outage(0, Double.NaN));
         assertThrows(
                 IllegalArgumentException.class, () -> HotWaterSystem.builder().trappedAir(0, VolumeUnit.LITRE));
         assertThrows(

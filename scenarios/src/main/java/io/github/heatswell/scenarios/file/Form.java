@@ -8,12 +8,10 @@ import io.github.heatswell.scenarios.quantity.QuantityReader;
 import io.github.heatswell.scenarios.wording.Nearest;
 import io.github.heatswell.scenarios.wording.Printable;
 import io.github.heatswell.system.DrawProfile;
-import io.github.heatswell.system.StandardProfiles;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.Unit;
 import java.math.BigDecimal;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -127,12 +125,7 @@ interface Form<B> {
 
     /** The name of a published draw profile. */
     static <B> Form<B> profile(BiConsumer<B, DrawProfile> setter) {
-        Map<String, DrawProfile> profiles = new LinkedHashMap<>();
-        StandardProfiles published = StandardProfiles.load();
-        published
-                .names()
-                .forEach(name -> profiles.put(name, published.find(name).orElseThrow()));
-        return word(profiles, setter);
+        return word(DrawProfile.published(), setter);
     }
 
     /** A text in plain words. */

@@ -6,7 +6,6 @@ import static io.github.heatswell.scenarios.file.Field.word;
 
 import io.github.heatswell.scenarios.quantity.Kind;
 import io.github.heatswell.system.MainsPressure;
-import io.github.heatswell.system.Outage;
 import io.github.heatswell.system.ReducingValve;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.system.SupplyTemperature;
@@ -94,18 +93,18 @@ final class SupplySections {
                                     ReducingValve.Builder::bypassOpens)
                             .leftOutFreely()));
 
-    private static final Section<Outage.Builder, Outage> SHUT_OFF = new Section<>(
+    private static final Section<Supply.Outage.Builder, Supply.Outage> SHUT_OFF = new Section<>(
             "supply.shut-off",
-            Outage::builder,
-            Outage.Builder::build,
+            Supply.Outage::builder,
+            Supply.Outage.Builder::build,
             List.of(
-                    amount("from", "since the start of the run", "2 h", Kind.DURATION, Outage.Builder::from),
+                    amount("from", "since the start of the run", "2 h", Kind.DURATION, Supply.Outage.Builder::from),
                     amount(
                                     "to",
                                     "since the start of the run, later than from",
                                     "3 h",
                                     Kind.DURATION,
-                                    Outage.Builder::to)
+                                    Supply.Outage.Builder::to)
                             .checkedAgainst("from")));
 
     static final Section<Supply.Builder, Supply> SUPPLY = new Section<>(
@@ -161,7 +160,7 @@ final class SupplySections {
                                     Nested.list(
                                             SHUT_OFF,
                                             MAX_OUTAGES,
-                                            (Supply.Builder supply, List<Outage> outages) ->
+                                            (Supply.Builder supply, List<Supply.Outage> outages) ->
                                                     outages.forEach(supply::addOutage)))
                             .leftOutFreely()));
 

@@ -6,7 +6,6 @@ import static io.github.heatswell.scenarios.file.Field.word;
 
 import io.github.heatswell.scenarios.quantity.Kind;
 import io.github.heatswell.system.ExpansionVessel;
-import io.github.heatswell.system.VesselBody;
 import java.util.List;
 
 /** Expansion vessel: gas, water and plate data. */
@@ -85,7 +84,7 @@ final class VesselSections {
                                     "how it is mounted; horizontal: carried only by its pipe connection; unknown if"
                                             + " left out",
                                     "upright",
-                                    Words.of(VesselBody.Mounting.values()),
+                                    Words.of(ExpansionVessel.Mounting.values()),
                                     ExpansionVessel.Builder::mounting)
                             .leftOutFreely(),
                     amount(

@@ -1,6 +1,6 @@
 package io.github.heatswell.scenarios.interview;
 
-import io.github.heatswell.system.StandardProfiles;
+import io.github.heatswell.system.DrawProfile;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -19,7 +19,7 @@ final class UseQuestions {
     private static Question draws() {
         List<String> words = new ArrayList<>();
         words.add(AnswerKind.Quantity.NONE);
-        words.addAll(StandardProfiles.load().names());
+        words.addAll(DrawProfile.published().keySet());
         return Question.about(
                         DRAWS,
                         "Hot water is used",

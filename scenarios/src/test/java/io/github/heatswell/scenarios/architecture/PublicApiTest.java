@@ -39,7 +39,6 @@ class PublicApiTest {
             "scenarios.readings.LogReader$LogFile",
             "study.VarianceShares",
             "system.Shell$CylinderBuilder",
-            "system.VesselBody$Builder",
             "units.QuantityFormat$Symbols");
 
     private static final JavaClasses ALL =

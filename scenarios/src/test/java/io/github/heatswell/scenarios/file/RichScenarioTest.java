@@ -9,13 +9,11 @@ import io.github.heatswell.system.Element;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.HotWaterSystem;
-import io.github.heatswell.system.Outage;
 import io.github.heatswell.system.ReducingValve;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.system.SupplyTemperature;
-import io.github.heatswell.system.VesselBody;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.TemperatureDifferenceUnit;
@@ -53,7 +51,7 @@ class RichScenarioTest {
         assertEquals(0.6e5, valve.droop(), 1e-9);
         assertEquals(25e-3 / 60, valve.ratedFlow(), 1e-15);
         assertEquals(0.1e5, valve.bypassOpens().orElseThrow(), 1e-9);
-        assertEquals(List.of(new Outage(7_200, 10_800), new Outage(86_400, 90_000)), supply.outages());
+        assertEquals(List.of(new Supply.Outage(7_200, 10_800), new Supply.Outage(86_400, 90_000)), supply.outages());
     }
 
     @Test
@@ -109,9 +107,9 @@ class RichScenarioTest {
 
     @Test
     void theVesselsPlateArrives() {
-        VesselBody body = system.vessel().orElseThrow().body();
+        ExpansionVessel.Body body = system.vessel().orElseThrow().body();
         assertEquals(Optional.of(Pressure.gauge(150, PressureUnit.PSI)), body.rating());
-        assertEquals(Optional.of(VesselBody.Mounting.HORIZONTAL_SUPPORTED), body.mounting());
+        assertEquals(Optional.of(ExpansionVessel.Mounting.HORIZONTAL_SUPPORTED), body.mounting());
         assertEquals(4.5359237, body.emptyMass().orElseThrow(), 1e-12);
         assertEquals(0.38, body.length().orElseThrow(), 1e-12);
     }

@@ -9,7 +9,6 @@ import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.report.CommissioningList.Stage;
 import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.system.HotWaterSystem;
-import io.github.heatswell.system.VesselBody;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.QuantityFormat;
@@ -93,10 +92,10 @@ class CommissioningListTest {
             }
         }
         HotWaterSystem weak = Catalogue.read("orchard-lodge-vessel").system();
-        VesselBody body =
-                VesselBody.builder().rating(Pressure.gauge(3, PressureUnit.BAR)).build();
         HotWaterSystem plate = weak.toBuilder()
-                .vessel(weak.vessel().orElseThrow().toBuilder().body(body).build())
+                .vessel(weak.vessel().orElseThrow().toBuilder()
+                        .rating(Pressure.gauge(3, PressureUnit.BAR))
+                        .build())
                 .build();
         CommissioningList.of(plate, shown)
                 .stages()

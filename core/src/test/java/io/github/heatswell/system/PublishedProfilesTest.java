@@ -1,6 +1,7 @@
 package io.github.heatswell.system;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -9,15 +10,16 @@ import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.VolumeUnit;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Validation: the published profiles add up to their printed totals. */
-class StandardProfilesTest {
+class PublishedProfilesTest {
 
-    private final StandardProfiles profiles = StandardProfiles.load();
+    private final Map<String, DrawProfile> profiles = DrawProfile.published();
 
     /** Reference energies of Regulation (EU) 814/2013, Annex III, Table 1 (kWh a day). */
     @ParameterizedTest
@@ -34,7 +36,7 @@ class StandardProfilesTest {
         "eu-4xl, 93.52"
     })
     void europeanEnergiesAddUp(String name, double kilowattHours) {
-        double sum = profiles.find(name).orElseThrow().draws().stream()
+        double sum = profiles.get(name).draws().stream()
                 .mapToDouble(draw -> draw.heat().orElseThrow())
                 .sum();
         assertEquals(kilowattHours, sum / 3.6e6, 1e-9); // exact by the regulation; rounding
@@ -44,7 +46,7 @@ class StandardProfilesTest {
     @ParameterizedTest
     @CsvSource({"us-very-small, 10, 9", "us-low, 38, 11", "us-medium, 55, 12", "us-high, 84, 14"})
     void americanVolumesAddUp(String name, double gallons, int draws) {
-        DrawProfile profile = profiles.find(name).orElseThrow();
+        DrawProfile profile = profiles.get(name);
         double sum = profile.draws().stream()
                 .mapToDouble(draw -> draw.volume().orElseThrow())
                 .sum();
@@ -55,7 +57,7 @@ class StandardProfilesTest {
     /** Annex III: nothing before seven; the last draw of M at 21:30. */
     @Test
     void europeanDayBeginsAtSeven() {
-        List<Draw> medium = profiles.find("eu-m").orElseThrow().draws();
+        List<Draw> medium = profiles.get("eu-m").draws();
         assertEquals(7 * 3600, medium.get(0).timeOfDay());
         assertEquals(21.5 * 3600, medium.get(medium.size() - 1).timeOfDay());
         assertEquals(23, medium.size());
@@ -65,8 +67,8 @@ class StandardProfilesTest {
 
     @Test
     void namesAreKnown() {
-        assertEquals(14, profiles.names().size());
-        assertTrue(profiles.find("eu-tiny").isEmpty());
+        assertEquals(14, List.copyOf(profiles.keySet()).size());
+        assertFalse(profiles.containsKey("eu-tiny"));
         assertTrue(DrawProfile.none().draws().isEmpty());
     }
 
