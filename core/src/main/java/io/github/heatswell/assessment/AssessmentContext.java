@@ -14,6 +14,7 @@ import io.github.heatswell.units.Pressure;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.DoubleBinaryOperator;
 
 /** A house, with a run of it or without, and what several rules want to know of them. Pressures are gauge (Pa). */
@@ -113,6 +114,13 @@ final class AssessmentContext {
     /** The pressure at which something gives: the first relief valve, or else the tank's working pressure. */
     double firstLimit() {
         return firstRelief().map(this::setPressure).orElse(workingPressure());
+    }
+
+    /** The values on which that limit rests: the tank's working pressure only where no relief valve works. */
+    Set<Input> limitInputs() {
+        return firstRelief().isPresent()
+                ? Set.of(Input.SET_PRESSURE)
+                : Set.of(Input.SET_PRESSURE, Input.WORKING_PRESSURE);
     }
 
     /** What happens at that pressure, with a place for it. */

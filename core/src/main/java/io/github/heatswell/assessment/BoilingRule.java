@@ -24,7 +24,7 @@ final class BoilingRule implements Rule {
             Authority.code("boiling line of water, IAPWS R7-97(2012) section 8", Citation.Standing.SEEN);
 
     @Override
-    public void look(AssessmentContext subject, Consumer<Finding> found) {
+    public void look(AssessmentContext subject, Consumer<Found> found) {
         if (subject.run.flatMap(run -> run.first(Event.Kind.VAPOUR_FORMS)).isPresent()) {
             return;
         }
@@ -48,8 +48,9 @@ final class BoilingRule implements Rule {
         return Math.min(OPEN_LIMIT, Saturation.temperature(subject.atmosphere));
     }
 
-    private static Finding flashes(AssessmentContext subject, double hottest, double open) {
+    private static Found flashes(AssessmentContext subject, double hottest, double open) {
         return Finding.draft("water-hotter-than-boiling", Severity.HAZARD)
+                .rests(Input.HEAT)
                 .says(
                         "The water reaches {}. Above {} it flashes to steam where it escapes, and all at once if the tank fails.",
                         temperature(hottest),
@@ -62,8 +63,9 @@ final class BoilingRule implements Rule {
                 .by(BOILING);
     }
 
-    private static Finding near(double hottest, double boils, double gauge) {
+    private static Found near(double hottest, double boils, double gauge) {
         return Finding.draft("boiling-margin-small", Severity.CAUTION)
+                .rests(Input.HEAT)
                 .says(
                         "The hottest water, {}, is only {} below the {} at which it boils under the lowest pressure of {}.",
                         temperature(hottest),

@@ -153,7 +153,7 @@ public final class Doubts {
      */
     public Statement caveat() {
         List<Doubt> deciding =
-                of(Grounds.DECIDING).filter(doubt -> doubt.range().isPresent()).toList();
+                of(Input.DECIDING).filter(doubt -> doubt.range().isPresent()).toList();
         return deciding.size() > MAX_NAMED
                 ? AS_TAKEN
                 : deciding.isEmpty()
@@ -177,9 +177,9 @@ public final class Doubts {
     }
 
     /** A finding as it stands once what it rests on has been looked at. */
-    Finding weighed(Finding finding, AssessmentContext subject) {
-        Grounds grounds = Grounds.of(finding.id(), subject);
-        List<Doubt> doubts = of(grounds.inputs()).toList();
+    Finding weighed(Found found) {
+        Finding finding = found.finding();
+        List<Doubt> doubts = of(found.inputs()).toList();
         if (doubts.isEmpty()) {
             return finding;
         }
@@ -191,7 +191,7 @@ public final class Doubts {
                 .noneMatch(
                         doubt -> Input.of(doubt.field()).filter(Input::decides).isPresent());
         boolean fault = finding.severity() == Severity.FAULT;
-        boolean open = (grounds.compared() && finding.severity().compareTo(Severity.FAULT) <= 0 || !decided && fault)
+        boolean open = (found.compared() && finding.severity().compareTo(Severity.FAULT) <= 0 || !decided && fault)
                 && !holdsThroughout(finding, doubts);
         return new Finding(
                 finding.id(),

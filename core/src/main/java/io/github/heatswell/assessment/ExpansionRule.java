@@ -29,7 +29,7 @@ final class ExpansionRule implements Rule {
             " Never plug, cap or downsize the relief valve; once it has run often, have it checked.";
 
     @Override
-    public void look(AssessmentContext subject, Consumer<Finding> found) {
+    public void look(AssessmentContext subject, Consumer<Found> found) {
         if (subject.open()) {
             found.accept(goesBack(subject));
         } else if (subject.house.vessel().isPresent()) {
@@ -44,9 +44,11 @@ final class ExpansionRule implements Rule {
         }
     }
 
-    private static Finding goesBack(AssessmentContext subject) {
+    private static Found goesBack(AssessmentContext subject) {
         if (subject.house.supply().arrangement() == Supply.Arrangement.DIRECT) {
             return Finding.draft("expansion-returns-to-street", Severity.NOTE)
+                    .compares(Input.ARRANGEMENT, Input.VESSEL, Input.SUPPLY, Input.BYPASS)
+                    .compares(subject.limitInputs())
                     .says("The expansion goes back to the mains through the open connection.")
                     .advises(
                             "If a check valve, backflow preventer or reducing valve is ever fitted on the supply, a vessel"
@@ -56,6 +58,8 @@ final class ExpansionRule implements Rule {
         }
         boolean vessel = subject.soundVessel().isPresent();
         Finding.Draft draft = Finding.draft("expansion-returns-to-street", vessel ? Severity.NOTE : Severity.CAUTION)
+                .compares(Input.ARRANGEMENT, Input.VESSEL, Input.SUPPLY, Input.BYPASS)
+                .compares(subject.limitInputs())
                 .says(
                         "The bypass of the reducing valve opens at {} and lets the expansion back to the mains, before "
                                 + subject.givesWay()
@@ -75,10 +79,13 @@ final class ExpansionRule implements Rule {
                 .by(Codes.EXPANSION_BEHIND_REGULATOR);
     }
 
-    private static Finding missing(AssessmentContext subject) {
+    private static Found missing(AssessmentContext subject) {
         boolean check = subject.house.supply().arrangement() == Supply.Arrangement.CHECK_VALVE;
         boolean may = subject.mayDischargeExpansion();
         Finding.Draft draft = Finding.draft("expansion-control-missing", may ? Severity.CAUTION : Severity.FAULT)
+                .rests(Input.STATIC, Input.VESSEL)
+                .rests(subject.limitInputs())
+                .unless("relief-valve-controls-expansion")
                 .asks(ASK);
         String closed = "The " + (check ? "check valve" : "reducing valve, described without a bypass,")
                 + " closes the way back to the mains and no expansion vessel is described";
@@ -116,10 +123,12 @@ final class ExpansionRule implements Rule {
         return from < to - SAME && MARGIN * VesselSizeRule.needed(subject) > pipes + air;
     }
 
-    private static Finding bypassTooLate(AssessmentContext subject) {
+    private static Found bypassTooLate(AssessmentContext subject) {
         double setPressure = subject.bypassOpens().orElseThrow();
         boolean may = subject.mayDischargeExpansion();
         Finding.Draft draft = Finding.draft("bypass-opens-too-late", may ? Severity.CAUTION : Severity.FAULT)
+                .compares(Input.ARRANGEMENT, Input.VESSEL, Input.SUPPLY, Input.BYPASS)
+                .compares(subject.limitInputs())
                 .says(
                         "The bypass of the reducing valve opens only at {}, because the mains stands that high; before that, "
                                 + subject.givesWay() + ".",
@@ -134,17 +143,19 @@ final class ExpansionRule implements Rule {
                         .by(Codes.EXPANSION_BEHIND_REGULATOR);
     }
 
-    private static Finding outOfService(ExpansionVessel vessel) {
+    private static Found outOfService(ExpansionVessel vessel) {
         Measure size = Measure.volume(vessel.volume());
         return switch (vessel.condition()) {
             case ISOLATED ->
                 Finding.draft("vessel-isolated", Severity.FAULT)
+                        .rests(Input.VESSEL_VOLUME)
                         .says("The isolating valve of the {} vessel is closed, so it takes no water.", size)
                         .advises(
                                 "With the heater off and the water cool, open the valve and secure it in that position.")
                         .by(Codes.EXPANSION_CONTROL);
             case UPSTREAM_OF_CHECK ->
                 Finding.draft("vessel-upstream-of-check", Severity.FAULT)
+                        .rests(Input.VESSEL_VOLUME)
                         .says(
                                 "The {} vessel sits on the mains side of the supply valve, where no expansion reaches it.",
                                 size)
@@ -153,6 +164,7 @@ final class ExpansionRule implements Rule {
                         .by(Codes.EXPANSION_CONTROL);
             default ->
                 Finding.draft("vessel-waterlogged", Severity.FAULT)
+                        .rests(Input.VESSEL_VOLUME)
                         .says("The {} vessel has lost its gas and is full of water, so it takes no more.", size)
                         .advisesWork("Have the vessel replaced; a diaphragm that has failed cannot be charged again.")
                         .by(Codes.DESCRIPTION);

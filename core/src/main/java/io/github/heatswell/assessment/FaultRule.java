@@ -14,7 +14,7 @@ final class FaultRule implements Rule {
                     + " a discharge capacity of at least the heater's input. Never plug, cap or downsize it.";
 
     @Override
-    public void look(AssessmentContext subject, Consumer<Finding> found) {
+    public void look(AssessmentContext subject, Consumer<Found> found) {
         if (subject.house.heater().thermostatStuck()) {
             found.accept(Finding.draft("thermostat-stuck", Severity.HAZARD)
                     .says("The thermostat never switches off, so the water heats up until another device stops it.")
@@ -27,7 +27,7 @@ final class FaultRule implements Rule {
         subject.house.reliefValves().forEach(valve -> look(subject, valve, found));
     }
 
-    private static void look(AssessmentContext subject, ReliefValve valve, Consumer<Finding> found) {
+    private static void look(AssessmentContext subject, ReliefValve valve, Consumer<Found> found) {
         switch (valve.condition()) {
             case BLOCKED ->
                 found.accept(Finding.draft("relief-valve-blocked", Severity.HAZARD)
@@ -51,6 +51,7 @@ final class FaultRule implements Rule {
                         .by(Codes.DESCRIPTION));
             case LEAKING_SEAT ->
                 found.accept(Finding.draft("relief-valve-seat-leaks", Severity.FAULT)
+                        .rests(Input.SET_PRESSURE)
                         .says(
                                 "The seat of '" + Statement.literal(valve.name())
                                         + "' leaks from {} on, long before the valve opens at {}.",

@@ -1,8 +1,13 @@
 package io.github.heatswell.assessment;
 
 import io.github.heatswell.citation.Citation;
+import java.util.Collection;
+import java.util.EnumSet;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * One thing found.
@@ -117,12 +122,49 @@ public record Finding(
         private Measure found;
         private Measure limit;
         private Statement advice;
-        private Authority authority;
         private Statement ask;
+        private final Set<Input> inputs = EnumSet.noneOf(Input.class);
+        private boolean compared;
+        private final Set<String> impliedBy = new TreeSet<>();
+        private final Set<String> opposedBy = new TreeSet<>();
 
         private Draft(String id, Severity severity) {
             this.id = id;
             this.severity = severity;
+        }
+
+        /** The values without which the finding, or its numbers, would be another. */
+        Draft rests(Collection<Input> some, Input... more) {
+            inputs.addAll(some);
+            return rests(more);
+        }
+
+        Draft rests(Input... some) {
+            inputs.addAll(List.of(some));
+            return this;
+        }
+
+        /** The same for a finding that only compares them: it is open as long as one of them is not known. */
+        Draft compares(Collection<Input> some, Input... more) {
+            compared = true;
+            return rests(some, more);
+        }
+
+        Draft compares(Input... some) {
+            compared = true;
+            return rests(some);
+        }
+
+        /** The findings beside which this one only repeats what they say of the same cause. */
+        Draft unless(String... ids) {
+            impliedBy.addAll(List.of(ids));
+            return this;
+        }
+
+        /** The findings beside which the advice of this one would be the opposite of theirs. */
+        Draft neverBeside(Set<String> ids) {
+            opposedBy.addAll(ids);
+            return this;
         }
 
         Draft says(String pattern, Measure... measures) {
@@ -157,9 +199,8 @@ public record Finding(
             return this;
         }
 
-        Finding by(Authority value) {
-            authority = value;
-            return new Finding(
+        Found by(Authority authority) {
+            Finding finding = new Finding(
                     id,
                     severity,
                     sentence,
@@ -168,6 +209,7 @@ public record Finding(
                     advice,
                     authority,
                     Optional.ofNullable(ask));
+            return new Found(finding, inputs, compared, impliedBy, opposedBy);
         }
     }
 }

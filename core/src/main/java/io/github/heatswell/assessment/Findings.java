@@ -8,8 +8,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
 
 /**
  * Looks at a house or a run with every rule there is.
@@ -85,26 +83,17 @@ public final class Findings {
         return of(new AssessmentContext(run.system(), Optional.of(run), Objects.requireNonNull(doubts, "doubts")));
     }
 
-    private static List<Finding> of(AssessmentContext subject) {
-        Set<String> open = new TreeSet<>();
-        List<Finding> weighed = new ArrayList<>();
-        for (Finding finding : all(subject)) {
-            Finding said = subject.doubts.weighed(finding, subject);
-            weighed.add(said);
-            if (said.severity() != finding.severity()) {
-                open.add(said.id());
-            }
-        }
-        return FindingSuppression.kept(weighed, open).stream()
+    static List<Finding> of(AssessmentContext subject) {
+        return Found.kept(all(subject), subject.doubts).stream()
                 .sorted(Comparator.comparing(Finding::severity))
                 .toList();
     }
 
     /** What every rule says, before it is weighed and anything is left out beside something else. */
-    static List<Finding> all(AssessmentContext subject) {
-        List<Finding> all = new ArrayList<>();
+    static List<Found> all(AssessmentContext subject) {
+        List<Found> all = new ArrayList<>();
         RULES.forEach(rule -> rule.look(subject, all::add));
-        boolean hazard = all.stream().anyMatch(finding -> finding.severity() == Severity.HAZARD);
+        boolean hazard = all.stream().anyMatch(found -> found.finding().severity() == Severity.HAZARD);
         new WaterLossRule(hazard).look(subject, all::add);
         return List.copyOf(all);
     }

@@ -8,6 +8,7 @@ import io.github.heatswell.assessment.Finding.Severity;
 import io.github.heatswell.citation.Citation;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunSummary;
+import java.util.Set;
 import java.util.function.Consumer;
 
 /** The hazard that ended a run, and the cut-out that kept one off. */
@@ -38,14 +39,14 @@ final class HazardRule implements Rule {
             "Ask a licensed professional to inspect the whole heater before it is used again.";
 
     @Override
-    public void look(AssessmentContext subject, Consumer<Finding> found) {
+    public void look(AssessmentContext subject, Consumer<Found> found) {
         subject.run.ifPresent(run -> {
             run.hazard().ifPresent(event -> found.accept(hazard(run, event)));
             run.first(Event.Kind.CUT_OUT_TRIPPED).ifPresent(event -> found.accept(cutOut(subject, event)));
         });
     }
 
-    private static Finding hazard(RunSummary run, Event event) {
+    private static Found hazard(RunSummary run, Event event) {
         Measure when = Measure.time(event.time());
         Measure pressure = gauge(run.gauge(event.pressureAbsolute()));
         Measure hottest = temperature(run.extremes().highestTemperature().value());
@@ -94,6 +95,7 @@ final class HazardRule implements Rule {
             default -> LET_NOTHING_IN;
         };
         return Finding.draft(id, Severity.HAZARD)
+                .rests(id.equals("water-freezes") ? Set.of() : Input.HEAT)
                 .says(happened + " " + event.kind().meaning() + " The run ends there.", measures)
                 .advises(advice)
                 .asks(ASK);
@@ -110,9 +112,10 @@ final class HazardRule implements Rule {
         return lost ? LET_NOTHING_IN : LEAVE_THE_FEED;
     }
 
-    private static Finding cutOut(AssessmentContext subject, Event event) {
+    private static Found cutOut(AssessmentContext subject, Event event) {
         Measure limit = temperature(subject.house.heater().cutOut().orElseThrow());
         return Finding.draft("cut-out-tripped", Severity.FAULT)
+                .rests(Input.CUT_OUT, Input.HEATER_INPUT)
                 .says(
                         "After {} the cut-out switched the heater off at {}; the thermostat should have done it before.",
                         Measure.time(event.time()),

@@ -13,7 +13,7 @@ final class HiddenExpansionRule implements Rule {
             "Watch a gauge through a heat-up after that, since the pressure will climb higher than before.";
 
     @Override
-    public void look(AssessmentContext subject, Consumer<Finding> found) {
+    public void look(AssessmentContext subject, Consumer<Found> found) {
         if (subject.open()) {
             return;
         }
@@ -21,6 +21,7 @@ final class HiddenExpansionRule implements Rule {
         if (supply.arrangement() == Supply.Arrangement.CHECK_VALVE && supply.seatLeakage() > 0) {
             Measure flow = new Measure(Kind.FLOW, supply.seatLeakage());
             found.accept(Finding.draft("check-valve-leaks", Severity.CAUTION)
+                    .rests(Input.ARRANGEMENT)
                     .says(
                             "The supply check valve lets {} back at a difference of one bar, which hides the expansion.",
                             flow)

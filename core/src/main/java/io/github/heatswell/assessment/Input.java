@@ -1,8 +1,11 @@
 package io.github.heatswell.assessment;
 
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** The values of a description on which findings rest and which somebody could read or measure. */
 enum Input {
@@ -67,7 +70,39 @@ enum Input {
     }
 
     /** What decides how high the supply stands. */
-    static final List<Input> STATIC = List.of(ARRANGEMENT, SUPPLY, REDUCED, LOCK_UP);
+    static final Set<Input> STATIC = with(EnumSet.of(ARRANGEMENT, SUPPLY, REDUCED), LOCK_UP);
+
+    /** What decides how far a heat-up drives the pressure of a house without a vessel. */
+    static final Set<Input> HEAT_UP =
+            with(STATIC, VESSEL, COLD, TANK_VOLUME, MATERIAL, SET_POINT, UPPER_SET_POINT, SET_PRESSURE);
+
+    /** The same with a vessel. */
+    static final Set<Input> CUSHIONED = with(HEAT_UP, VESSEL_VOLUME, PRECHARGE, ACCEPTANCE);
+
+    /** What decides how hot the water gets, and what a run comes to with it. */
+    static final Set<Input> HEAT =
+            with(HEAT_UP, ENERGY, HEATER_INPUT, SET_TEMPERATURE, CUT_OUT, VESSEL_VOLUME, PRECHARGE);
+
+    /** What can turn the answer whether a relief valve opens, and how high the pressure climbs. */
+    static final Set<Input> DECIDING = with(
+            EnumSet.of(ARRANGEMENT),
+            SUPPLY,
+            REDUCED,
+            COLD,
+            TANK_VOLUME,
+            SET_POINT,
+            UPPER_SET_POINT,
+            SET_PRESSURE,
+            SET_TEMPERATURE,
+            VESSEL,
+            VESSEL_VOLUME,
+            PRECHARGE);
+
+    private static Set<Input> with(Set<Input> some, Input... more) {
+        Set<Input> all = EnumSet.copyOf(some);
+        all.addAll(List.of(more));
+        return Collections.unmodifiableSet(all);
+    }
 
     /** Another house, not another number: whatever a run shows, it stays open with these. */
     boolean decides() {

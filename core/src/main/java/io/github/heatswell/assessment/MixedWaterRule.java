@@ -19,7 +19,7 @@ final class MixedWaterRule implements Rule {
             Authority.computed("from the description: mixed water is no cooler than the cooler of its parts");
 
     @Override
-    public void look(AssessmentContext subject, Consumer<Finding> found) {
+    public void look(AssessmentContext subject, Consumer<Found> found) {
         double feed = warmestFeed(subject);
         OptionalDouble coolest = subject.house.draws().draws().stream()
                 .map(Draw::mixedTemperature)
@@ -45,8 +45,9 @@ final class MixedWaterRule implements Rule {
         return warmest;
     }
 
-    private static Finding draw(double wanted, double feed) {
+    private static Found draw(double wanted, double feed) {
         return Finding.draft("mixed-draw-below-feed", Severity.NOTE)
+                .compares(Input.MIXED_TO, Input.COLD)
                 .says(
                         "A tap is asked for {}, but the cold feed comes at up to {}: no tap can be that cool, and such a"
                                 + " draw takes no hot water.",
@@ -58,8 +59,9 @@ final class MixedWaterRule implements Rule {
                 .by(MIXING);
     }
 
-    private static Finding valve(double setting, double feed) {
+    private static Found valve(double setting, double feed) {
         return Finding.draft("mixing-valve-below-feed", Severity.NOTE)
+                .compares(Input.MIXED_TO, Input.COLD)
                 .says(
                         "The mixing valve is set to {}, but the cold feed comes at up to {}: it cannot deliver water that"
                                 + " cool.",

@@ -20,7 +20,7 @@ final class OverheatGuardRule implements Rule {
     private static final String ASK = "Ask the local authority which safety devices a storage heater must have here.";
 
     @Override
-    public void look(AssessmentContext subject, Consumer<Finding> found) {
+    public void look(AssessmentContext subject, Consumer<Found> found) {
         List<ReliefValve> guards = subject.house.reliefValves().stream()
                 .filter(valve -> valve.setTemperature().isPresent())
                 .toList();
@@ -42,7 +42,7 @@ final class OverheatGuardRule implements Rule {
         return onTop ? valve.setPressure().gauge(subject.atmosphere) : subject.setPressure(valve);
     }
 
-    private static void look(AssessmentContext subject, ReliefValve valve, Consumer<Finding> found) {
+    private static void look(AssessmentContext subject, ReliefValve valve, Consumer<Found> found) {
         double set = valve.setPressure().gauge(subject.atmosphere);
         double highest =
                 subject.house.tank().workingPressureGiven() ? Math.min(MAX_SET, subject.workingPressure()) : MAX_SET;
@@ -58,7 +58,7 @@ final class OverheatGuardRule implements Rule {
         }
     }
 
-    private static Finding noReliefValve() {
+    private static Found noReliefValve() {
         return Finding.draft("relief-valve-missing", Severity.HAZARD)
                 .says(
                         "No relief valve is described: nothing keeps the tank from bursting when the water swells or boils.")
@@ -69,8 +69,9 @@ final class OverheatGuardRule implements Rule {
                 .by(Codes.RELIEF_SETTING);
     }
 
-    private static Finding noTemperatureRelief(AssessmentContext subject) {
-        Finding.Draft draft = Finding.draft("temperature-relief-missing", Severity.NOTE);
+    private static Found noTemperatureRelief(AssessmentContext subject) {
+        Finding.Draft draft =
+                Finding.draft("temperature-relief-missing", Severity.NOTE).rests(Input.SET_TEMPERATURE);
         return (subject.house.heater().cutOut().isPresent()
                         ? draft.says(
                                         "Besides the thermostat, the cut-out guards against boiling; no relief valve is described"
@@ -92,9 +93,10 @@ final class OverheatGuardRule implements Rule {
                 .by(Codes.TWO_DEVICES);
     }
 
-    private static Finding aboveWorkingPressure(AssessmentContext subject, ReliefValve valve) {
+    private static Found aboveWorkingPressure(AssessmentContext subject, ReliefValve valve) {
         Measure limit = gauge(subject.workingPressure());
         return Finding.draft("relief-set-above-tank", Severity.HAZARD)
+                .compares(Input.SET_PRESSURE, Input.WORKING_PRESSURE)
                 .says(
                         "No relief valve opens below {} at the tank, which is made for {} only.",
                         gauge(setPressure(subject, valve)),
@@ -108,8 +110,10 @@ final class OverheatGuardRule implements Rule {
                 .by(Codes.RELIEF_SETTING);
     }
 
-    private static Finding setHigh(ReliefValve valve, Measure set, Measure highest) {
+    private static Found setHigh(ReliefValve valve, Measure set, Measure highest) {
         return Finding.draft("tp-relief-set-high", Severity.FAULT)
+                .compares(Input.SET_PRESSURE, Input.WORKING_PRESSURE)
+                .unless("relief-set-above-tank")
                 .says(
                         "'" + Statement.literal(valve.name()) + "' is set to {}; {} is the most that suits this tank.",
                         set,
@@ -122,9 +126,10 @@ final class OverheatGuardRule implements Rule {
                 .by(Codes.RELIEF_SETTING);
     }
 
-    private static Finding hot(ReliefValve valve, Measure opensAt) {
+    private static Found hot(ReliefValve valve, Measure opensAt) {
         Measure limit = temperature(MAX_TEMPERATURE);
         return Finding.draft("tp-relief-temperature-high", Severity.FAULT)
+                .compares(Input.SET_TEMPERATURE)
                 .says(
                         "'" + Statement.literal(valve.name()) + "' opens only at {}, above the {} at which it should.",
                         opensAt,
@@ -136,10 +141,11 @@ final class OverheatGuardRule implements Rule {
                 .by(Codes.RELIEF_SETTING);
     }
 
-    private static Finding tooSmall(AssessmentContext subject, ReliefValve valve) {
+    private static Found tooSmall(AssessmentContext subject, ReliefValve valve) {
         Measure rated = new Measure(Measure.Kind.POWER, valve.ratedInput().orElseThrow());
         Measure input = new Measure(Measure.Kind.POWER, subject.heatInput());
         return Finding.draft("tp-relief-rating-low", Severity.HAZARD)
+                .compares(Input.RATED_INPUT, Input.HEATER_INPUT)
                 .says(
                         "'" + Statement.literal(valve.name())
                                 + "' is certified for heaters of up to {}, and this one takes in {}.",

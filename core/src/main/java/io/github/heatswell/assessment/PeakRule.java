@@ -20,7 +20,7 @@ final class PeakRule implements Rule {
             "the tank's working pressure as described; that a tenth more is dangerous is own judgement");
 
     @Override
-    public void look(AssessmentContext subject, Consumer<Finding> found) {
+    public void look(AssessmentContext subject, Consumer<Found> found) {
         double peak = Math.max(subject.peak(), subject.highestStatic());
         if (subject.house.tank().workingPressureGiven() && peak > subject.workingPressure() + SAME) {
             found.accept(aboveWorkingPressure(subject, peak));
@@ -38,7 +38,7 @@ final class PeakRule implements Rule {
     }
 
     /** What a heat-up added to the pressure of the supply. */
-    private static void heated(AssessmentContext subject, double peak, Consumer<Finding> found) {
+    private static void heated(AssessmentContext subject, double peak, Consumer<Found> found) {
         if (new Remedy(subject).isPrecharge()) {
             return; // the peak has one cause, and the finding on the precharge names it
         }
@@ -51,10 +51,12 @@ final class PeakRule implements Rule {
                 .ifPresent(found);
     }
 
-    private static Finding aboveWorkingPressure(AssessmentContext subject, double peak) {
+    private static Found aboveWorkingPressure(AssessmentContext subject, double peak) {
         Measure limit = gauge(subject.workingPressure());
         boolean far = peak > (1 + OVERPRESSURE) * subject.workingPressure() + SAME;
         return Finding.draft("working-pressure-exceeded", far ? Severity.HAZARD : Severity.FAULT)
+                .rests(Input.CUSHIONED, Input.WORKING_PRESSURE)
+                .unless("test-pressure-reached")
                 .says("The pressure reaches {}, above the tank's working pressure of {}.", gauge(peak), limit)
                 .found(gauge(peak))
                 .limit(limit)
@@ -65,10 +67,10 @@ final class PeakRule implements Rule {
                 .by(WORKING_PRESSURE);
     }
 
-    private static Finding aboveRating(
-            AssessmentContext subject, ExpansionVessel vessel, Pressure rating, double here) {
+    private static Found aboveRating(AssessmentContext subject, ExpansionVessel vessel, Pressure rating, double here) {
         Measure limit = gauge(rating, subject.atmosphere);
         return Finding.draft("vessel-rating-exceeded", Severity.FAULT)
+                .rests(Input.CUSHIONED, Input.VESSEL_RATING)
                 .says(
                         "The pressure at the {} vessel reaches {}, above the {} it is made for.",
                         Measure.volume(vessel.volume()),
@@ -80,8 +82,20 @@ final class PeakRule implements Rule {
                 .by(Codes.DESCRIPTION);
     }
 
-    private static Finding aboveCode(AssessmentContext subject, double peak) {
+    private static Found aboveCode(AssessmentContext subject, double peak) {
         Finding.Draft draft = Finding.draft("peak-above-code-limit", Severity.CAUTION)
+                .rests(Input.CUSHIONED)
+                .unless(
+                        "vessel-isolated",
+                        "vessel-waterlogged",
+                        "vessel-upstream-of-check",
+                        "vessel-bottomed-out",
+                        "vessel-too-small",
+                        "bypass-opens-too-late",
+                        "expansion-control-missing",
+                        "relief-valve-controls-expansion",
+                        "working-pressure-exceeded",
+                        "test-pressure-reached")
                 .says(
                         "Heating drives the pressure to {}, above the {} that US model codes allow in a building.",
                         gauge(peak),
@@ -93,13 +107,20 @@ final class PeakRule implements Rule {
         return draft.by(Codes.EXPANSION_LIMIT);
     }
 
-    private static Optional<Finding> nearRelief(
+    private static Optional<Found> nearRelief(
             AssessmentContext subject, ReliefValve valve, double peak, boolean advised) {
         double limit = subject.closesFor(valve);
         if (peak <= limit + SAME || peak >= subject.setPressure(valve) - SAME) {
             return Optional.empty();
         }
         Finding.Draft draft = Finding.draft("peak-near-relief", Severity.CAUTION)
+                .rests(Input.CUSHIONED)
+                .unless(
+                        "vessel-bottomed-out",
+                        "vessel-too-small",
+                        "expansion-control-missing",
+                        "static-pressure-high",
+                        "working-pressure-exceeded")
                 .says(
                         "The peak of {} leaves too little to '" + Statement.literal(valve.name())
                                 + "', which opens at {} and reseats only"

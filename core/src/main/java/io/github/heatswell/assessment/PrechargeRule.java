@@ -35,14 +35,14 @@ final class PrechargeRule implements Rule {
                     + " to match it.";
 
     @Override
-    public void look(AssessmentContext subject, Consumer<Finding> found) {
+    public void look(AssessmentContext subject, Consumer<Found> found) {
         subject.house
                 .vessel()
                 .filter(vessel -> vessel.condition() != ExpansionVessel.Condition.WATERLOGGED)
                 .ifPresent(vessel -> look(subject, vessel, found));
     }
 
-    private static void look(AssessmentContext subject, ExpansionVessel vessel, Consumer<Finding> found) {
+    private static void look(AssessmentContext subject, ExpansionVessel vessel, Consumer<Found> found) {
         if (subject.isOutOfReach(vessel)) {
             found.accept(outOfReach(subject, vessel));
             return;
@@ -95,9 +95,10 @@ final class PrechargeRule implements Rule {
     }
 
     /** No charge matches a supply that does not rise to the vessel. */
-    private static Finding outOfReach(AssessmentContext subject, ExpansionVessel vessel) {
+    private static Found outOfReach(AssessmentContext subject, ExpansionVessel vessel) {
         Measure supply = gauge(subject.lowestStatic());
-        Finding.Draft draft = Finding.draft("vessel-above-supply", Severity.FAULT);
+        Finding.Draft draft =
+                Finding.draft("vessel-above-supply", Severity.FAULT).compares(Input.STATIC);
         draft = vessel.height() > CLEARLY_ABOVE
                 ? draft.says(
                         "The supply, {} at the drain cock, hardly reaches the vessel {} above it: no precharge can be matched"
@@ -114,7 +115,7 @@ final class PrechargeRule implements Rule {
     }
 
     /** Nothing was measured, so nothing is wrong yet. */
-    private static Finding unknown(AssessmentContext subject, ExpansionVessel vessel) {
+    private static Found unknown(AssessmentContext subject, ExpansionVessel vessel) {
         double charge = charge(subject, vessel);
         boolean high = tooHigh(subject, vessel);
         double supply = high ? highest(subject, vessel) : lowest(subject, vessel);
@@ -134,7 +135,7 @@ final class PrechargeRule implements Rule {
                 .by(Codes.PRECHARGE);
     }
 
-    private static Finding above(AssessmentContext subject, ExpansionVessel vessel) {
+    private static Found above(AssessmentContext subject, ExpansionVessel vessel) {
         double charge = charge(subject, vessel);
         double high = highest(subject, vessel);
         String effect = works(vessel)
@@ -157,7 +158,7 @@ final class PrechargeRule implements Rule {
                 .by(Codes.PRECHARGE);
     }
 
-    private static Finding below(AssessmentContext subject, ExpansionVessel vessel) {
+    private static Found below(AssessmentContext subject, ExpansionVessel vessel) {
         double charge = charge(subject, vessel);
         double lowest = lowest(subject, vessel);
         double full = Math.min(vessel.acceptance(), 1 - (charge + subject.atmosphere) / (lowest + subject.atmosphere));
@@ -204,7 +205,8 @@ final class PrechargeRule implements Rule {
     }
 
     private static Finding.Draft draft(String id, double off) {
-        return Finding.draft(id, off > FAR_OFF + SAME ? Severity.FAULT : Severity.CAUTION);
+        return Finding.draft(id, off > FAR_OFF + SAME ? Severity.FAULT : Severity.CAUTION)
+                .compares(Input.STATIC, Input.ACCEPTANCE);
     }
 
     private static String note(AssessmentContext subject, ExpansionVessel vessel) {

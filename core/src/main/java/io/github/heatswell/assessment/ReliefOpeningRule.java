@@ -13,11 +13,11 @@ import java.util.function.Consumer;
 final class ReliefOpeningRule implements Rule {
 
     @Override
-    public void look(AssessmentContext subject, Consumer<Finding> found) {
+    public void look(AssessmentContext subject, Consumer<Found> found) {
         subject.run.ifPresent(run -> subject.house.reliefValves().forEach(valve -> look(subject, run, valve, found)));
     }
 
-    private static void look(AssessmentContext subject, RunSummary run, ReliefValve valve, Consumer<Finding> found) {
+    private static void look(AssessmentContext subject, RunSummary run, ReliefValve valve, Consumer<Found> found) {
         if (run.openedByTemperature(valve.name()).findAny().isPresent()) {
             found.accept(byTemperature(subject, valve));
         }
@@ -28,9 +28,10 @@ final class ReliefOpeningRule implements Rule {
         }
     }
 
-    private static Finding byTemperature(AssessmentContext subject, ReliefValve valve) {
+    private static Found byTemperature(AssessmentContext subject, ReliefValve valve) {
         Measure limit = Measure.temperature(valve.setTemperature().orElseThrow());
         return Finding.draft("relief-valve-opened-by-heat", Severity.HAZARD)
+                .rests(Input.SET_TEMPERATURE, Input.HEATER_INPUT)
                 .says(
                         "'" + Statement.literal(valve.name())
                                 + "' opened because the water had reached {}, where it is the last guard.",
@@ -43,10 +44,12 @@ final class ReliefOpeningRule implements Rule {
                 .by(Codes.RUN);
     }
 
-    private static Finding controlling(AssessmentContext subject, ReliefValve valve, long times, long openings) {
+    private static Found controlling(AssessmentContext subject, ReliefValve valve, long times, long openings) {
         Measure set = gauge(valve.setPressure(), subject.atmosphere);
         boolean may = subject.mayDischargeExpansion(valve);
         Finding.Draft draft = Finding.draft("relief-valve-controls-expansion", may ? Severity.CAUTION : Severity.FAULT)
+                .rests(Input.HEAT_UP)
+                .unless("vessel-isolated", "vessel-waterlogged", "vessel-upstream-of-check", "bypass-opens-too-late")
                 .says(
                         "'" + Statement.literal(valve.name()) + "', set to {}, opened " + often(times, openings)
                                 + " because the heated water had nowhere else to go.",

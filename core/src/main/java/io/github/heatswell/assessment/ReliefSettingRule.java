@@ -14,13 +14,13 @@ final class ReliefSettingRule implements Rule {
     private static final double MAX_SHARE = 0.80;
 
     @Override
-    public void look(AssessmentContext subject, Consumer<Finding> found) {
+    public void look(AssessmentContext subject, Consumer<Found> found) {
         subject.working().stream()
                 .filter(valve -> valve.condition() != ReliefFault.Condition.STUCK_OPEN)
                 .forEach(valve -> look(subject, valve, found));
     }
 
-    private static void look(AssessmentContext subject, ReliefValve valve, Consumer<Finding> found) {
+    private static void look(AssessmentContext subject, ReliefValve valve, Consumer<Found> found) {
         double lift = subject.lift(valve.height());
         double supply = subject.highestStatic() - lift;
         double set = valve.setPressure().gauge(subject.atmosphere);
@@ -34,8 +34,9 @@ final class ReliefSettingRule implements Rule {
         }
     }
 
-    private static Finding runs(ReliefValve valve, Measure supply, Measure set) {
+    private static Found runs(ReliefValve valve, Measure supply, Measure set) {
         return Finding.draft("supply-opens-relief-valve", Severity.FAULT)
+                .compares(Input.STATIC, Input.SET_PRESSURE)
                 .says(
                         "The supply stands at up to {} at '" + Statement.literal(valve.name())
                                 + "', which opens at {}: it runs without any" + " heating.",
@@ -49,8 +50,9 @@ final class ReliefSettingRule implements Rule {
                 .by(Codes.SUPPLY_TO_RELIEF);
     }
 
-    private static Finding keepsRunning(ReliefValve valve, Measure supply, Measure reseatPressure) {
+    private static Found keepsRunning(ReliefValve valve, Measure supply, Measure reseatPressure) {
         return Finding.draft("relief-reseats-below-supply", Severity.FAULT)
+                .compares(Input.STATIC, Input.SET_PRESSURE, Input.RESEAT_PRESSURE)
                 .says(
                         "Once open, '" + Statement.literal(valve.name())
                                 + "' reseats at {}, but the supply pressure there reaches {}: it then"
@@ -65,8 +67,9 @@ final class ReliefSettingRule implements Rule {
                 .by(Codes.SUPPLY_TO_RELIEF);
     }
 
-    private static Finding close(ReliefValve valve, Measure supply, Measure set, Measure limit) {
+    private static Found close(ReliefValve valve, Measure supply, Measure set, Measure limit) {
         return Finding.draft("supply-near-relief-set", Severity.CAUTION)
+                .compares(Input.STATIC, Input.SET_PRESSURE)
                 .says(
                         "The supply stands at up to {} at '" + Statement.literal(valve.name())
                                 + "', which opens at {}: above {} too little is left for the water to expand into.",

@@ -9,5 +9,5 @@ interface Rule {
     double SAME = 1;
 
     /** Looks at a case and hands over what is to be said of it. */
-    void look(AssessmentContext subject, Consumer<Finding> found);
+    void look(AssessmentContext subject, Consumer<Found> found);
 }

@@ -20,7 +20,7 @@ final class SupplyRule implements Rule {
     private static final String ASK = "Ask the local authority which static pressure it allows.";
 
     @Override
-    public void look(AssessmentContext subject, Consumer<Finding> found) {
+    public void look(AssessmentContext subject, Consumer<Found> found) {
         if (subject.highestStatic() < HARDLY_ANY) {
             found.accept(hardlyAny(subject.highestStatic()));
         }
@@ -35,8 +35,9 @@ final class SupplyRule implements Rule {
                 .ifPresent(valve -> found.accept(creeping(subject, valve, high)));
     }
 
-    private static Finding hardlyAny(double high) {
+    private static Found hardlyAny(double high) {
         return Finding.draft("static-pressure-low", Severity.CAUTION)
+                .compares(Input.STATIC)
                 .says("The supply stands at {} at most: hardly any water would run from a tap.", gauge(high))
                 .found(gauge(high))
                 .limit(gauge(HARDLY_ANY))
@@ -46,9 +47,10 @@ final class SupplyRule implements Rule {
                 .by(Authority.computed("the supply pressure described; the limit is own judgement"));
     }
 
-    private static Finding tooHigh(AssessmentContext subject, double high) {
+    private static Found tooHigh(AssessmentContext subject, double high) {
         boolean reduced = subject.house.supply().reducingValve().isPresent();
         Finding.Draft draft = Finding.draft("static-pressure-high", Severity.FAULT)
+                .compares(Input.STATIC)
                 .found(gauge(high))
                 .limit(gauge(CODE_LIMIT))
                 .asks(ASK);
@@ -66,11 +68,12 @@ final class SupplyRule implements Rule {
                         .by(Codes.STATIC_80_PSI);
     }
 
-    private static Finding creeping(AssessmentContext subject, ReducingValve valve, double high) {
+    private static Found creeping(AssessmentContext subject, ReducingValve valve, double high) {
         double mains = subject.highestMains();
         Measure set = gauge(valve.set(), subject.atmosphere);
         String leaks = "The seat of the reducing valve, set to {}, leaks";
-        Finding.Draft draft = Finding.draft("reducing-valve-creeps", Severity.FAULT);
+        Finding.Draft draft =
+                Finding.draft("reducing-valve-creeps", Severity.FAULT).rests(Input.STATIC);
         if (subject.opensAtOnce(high)) {
             draft.says(
                     leaks

@@ -20,7 +20,7 @@ final class TankRatingRule implements Rule {
             Authority.computed("a working pressure that is assumed, since the description gives none");
 
     @Override
-    public void look(AssessmentContext subject, Consumer<Finding> found) {
+    public void look(AssessmentContext subject, Consumer<Found> found) {
         if (subject.house.tank().workingPressureGiven()) {
             return;
         }
@@ -34,7 +34,7 @@ final class TankRatingRule implements Rule {
         }
     }
 
-    private static Finding unread(AssessmentContext subject, double peak, double highest) {
+    private static Found unread(AssessmentContext subject, double peak, double highest) {
         Measure assumed = gauge(subject.workingPressure());
         boolean far = highest > (1 + FAR) * subject.workingPressure() + SAME;
         Finding.Draft draft = Finding.draft("tank-rating-unread", far ? Severity.FAULT : Severity.CAUTION);

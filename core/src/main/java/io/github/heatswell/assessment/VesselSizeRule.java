@@ -25,7 +25,7 @@ final class VesselSizeRule implements Rule {
     private static final double HEATED_THROUGH = 1;
 
     @Override
-    public void look(AssessmentContext subject, Consumer<Finding> found) {
+    public void look(AssessmentContext subject, Consumer<Found> found) {
         if (!subject.open() && subject.highestStatic() < subject.firstLimit() - SAME) {
             subject.soundVessel()
                     .filter(vessel -> !subject.isOutOfReach(vessel))
@@ -33,7 +33,7 @@ final class VesselSizeRule implements Rule {
         }
     }
 
-    private static void look(AssessmentContext subject, ExpansionVessel vessel, Consumer<Finding> found) {
+    private static void look(AssessmentContext subject, ExpansionVessel vessel, Consumer<Found> found) {
         if (PrechargeRule.farOff(subject, vessel)) {
             double charge = PrechargeTarget.of(subject, vessel).pumpToGauge();
             estimate(subject, vessel, charge, ", if charged to the supply,", found);
@@ -49,11 +49,7 @@ final class VesselSizeRule implements Rule {
     }
 
     private static void estimate(
-            AssessmentContext subject,
-            ExpansionVessel vessel,
-            double charge,
-            String condition,
-            Consumer<Finding> found) {
+            AssessmentContext subject, ExpansionVessel vessel, double charge, String condition, Consumer<Found> found) {
         double needed = needed(subject);
         double room = room(subject, vessel, charge);
         if (room < needed) {
@@ -115,9 +111,10 @@ final class VesselSizeRule implements Rule {
         return vessel.volume() * Math.max(0, Math.min(vessel.acceptance(), share));
     }
 
-    private static Finding bottomed(ExpansionVessel vessel) {
+    private static Found bottomed(ExpansionVessel vessel) {
         Measure most = volume(vessel.acceptance() * vessel.volume());
         return Finding.draft("vessel-bottomed-out", Severity.FAULT)
+                .rests(Input.CUSHIONED)
                 .says(
                         "The {} vessel was full: its diaphragm had reached its end with {} of water behind it.",
                         volume(vessel.volume()),
@@ -128,8 +125,10 @@ final class VesselSizeRule implements Rule {
                 .by(Codes.RUN);
     }
 
-    private static Finding tooSmall(AssessmentContext subject, ExpansionVessel vessel) {
+    private static Found tooSmall(AssessmentContext subject, ExpansionVessel vessel) {
         return Finding.draft("vessel-too-small", Severity.FAULT)
+                .compares(Input.CUSHIONED)
+                .compares(subject.limitInputs())
                 .says(
                         "The {} vessel could not hold the pressure below the {} at which '"
                                 + Statement.literal(
@@ -144,9 +143,11 @@ final class VesselSizeRule implements Rule {
                 .by(Codes.RUN);
     }
 
-    private static Finding estimated(
+    private static Found estimated(
             AssessmentContext subject, ExpansionVessel vessel, String condition, double needed, double room) {
         return Finding.draft("vessel-too-small", Severity.FAULT)
+                .compares(Input.CUSHIONED)
+                .compares(subject.limitInputs())
                 .says(
                         "The {} vessel" + condition + " has room for {} until " + subject.givesWay()
                                 + ", and a full heat-up needs about {}.",

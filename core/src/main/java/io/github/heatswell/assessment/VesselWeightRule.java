@@ -20,7 +20,7 @@ final class VesselWeightRule implements Rule {
             Authority.computed("mass of steel and of the water that fills it, times gravity, times half the length");
 
     @Override
-    public void look(AssessmentContext subject, Consumer<Finding> found) {
+    public void look(AssessmentContext subject, Consumer<Found> found) {
         subject.house
                 .vessel()
                 .ifPresent(vessel -> vessel.body().mounting().ifPresent(mounting -> {
@@ -36,7 +36,7 @@ final class VesselWeightRule implements Rule {
         return vessel.body().emptyMass().orElse(0) + WATER * vessel.volume();
     }
 
-    private static Finding heavy(ExpansionVessel vessel) {
+    private static Found heavy(ExpansionVessel vessel) {
         Measure mass = new Measure(Kind.MASS, mass(vessel));
         return Finding.draft("vessel-weight", Severity.NOTE)
                 .says("Full of water, as after a failure of its diaphragm, the vessel weighs {}.", mass)
@@ -45,7 +45,7 @@ final class VesselWeightRule implements Rule {
                 .by(OWN);
     }
 
-    private static Finding unsupported(ExpansionVessel vessel) {
+    private static Found unsupported(ExpansionVessel vessel) {
         ExpansionVessel.Body body = vessel.body();
         Measure mass = new Measure(Kind.MASS, mass(vessel));
         String weighs = "The vessel lies on its connection alone and weighs "

@@ -33,7 +33,7 @@ final class WaterLossRule implements Rule {
     }
 
     @Override
-    public void look(AssessmentContext subject, Consumer<Finding> found) {
+    public void look(AssessmentContext subject, Consumer<Found> found) {
         subject.run.filter(run -> run.totals().relieved() >= LEAST).ifPresent(run -> found.accept(loss(subject, run)));
     }
 
@@ -41,7 +41,7 @@ final class WaterLossRule implements Rule {
         return !hazard && !subject.overheats() && subject.dischargedAt() <= TOO_HOT + EQUAL;
     }
 
-    private Finding loss(AssessmentContext subject, RunSummary run) {
+    private Found loss(AssessmentContext subject, RunSummary run) {
         Measure given = volume(run.totals().relieved());
         boolean days = run.end() >= DAY - 1;
         double times = days ? DAYS * DAY / run.end() : DAYS;
@@ -57,7 +57,7 @@ final class WaterLossRule implements Rule {
                         ? "; begun again and again as this run was, a year comes to {}."
                         : "; begun once a day as this run was, a year comes to {}.";
         String said = "In {} the relief valves discharged {} " + opened;
-        Finding.Draft draft = Finding.draft("relief-water-loss", Severity.NOTE);
+        Finding.Draft draft = Finding.draft("relief-water-loss", Severity.NOTE).rests(Input.HEAT_UP);
         draft = hazard || subject.overheats()
                 ? draft.says(said + ".", time(run.end()), given)
                 : draft.says(said + repeated, time(run.end()), given, year);

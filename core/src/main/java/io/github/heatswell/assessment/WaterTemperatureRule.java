@@ -7,10 +7,29 @@ import io.github.heatswell.units.TemperatureUnit;
 import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Consumer;
 
 /** Water that is stored too cool, which legionella like, and water that comes to the taps too hot, which scalds. */
 final class WaterTemperatureRule implements Rule {
+
+    /** Beside these the heater is to be off, and nobody is told to set it hotter. */
+    static final Set<String> HEATER_OFF = Set.of(
+            "thermostat-stuck",
+            "cut-out-tripped",
+            "relief-valve-opened-by-heat",
+            "water-hotter-than-boiling",
+            "boiling-margin-small",
+            "vapour-forms",
+            "test-pressure-reached",
+            "water-out-of-range",
+            "water-freezes",
+            "pressure-lost",
+            "relief-valve-chatters",
+            "relief-valve-blocked",
+            "relief-valve-missing",
+            "relief-set-above-tank",
+            "tp-relief-rating-low");
 
     /** The least storage temperature (K). */
     static final double STORED = TemperatureUnit.CELSIUS.toSi(60);
@@ -24,7 +43,7 @@ final class WaterTemperatureRule implements Rule {
     private static final String ASK = "Ask the local authority how hot water may be at the taps.";
 
     @Override
-    public void look(AssessmentContext subject, Consumer<Finding> found) {
+    public void look(AssessmentContext subject, Consumer<Found> found) {
         double stored = subject.house.heater().setPoint();
         OptionalDouble mixed = subject.house.heater().mixedTo();
         if (stored < STORED - EQUAL) {
@@ -42,9 +61,11 @@ final class WaterTemperatureRule implements Rule {
         }
     }
 
-    private static Finding cool(Measure stored, boolean mixed) {
+    private static Found cool(Measure stored, boolean mixed) {
         Measure limit = temperature(STORED);
         return Finding.draft("stored-too-cool", Severity.CAUTION)
+                .compares(Input.SET_POINT, Input.UPPER_SET_POINT, Input.MIXED_TO)
+                .neverBeside(HEATER_OFF)
                 .says("The water is stored at {}, below the {} that kills legionella.", stored, limit)
                 .found(stored)
                 .limit(limit)
@@ -59,7 +80,7 @@ final class WaterTemperatureRule implements Rule {
                 .by(Codes.LEGIONELLA);
     }
 
-    private static Finding unmixed(double delivered, boolean seen) {
+    private static Found unmixed(double delivered, boolean seen) {
         return scald(delivered, seen)
                 .advises(
                         "Measure at the nearest hot tap. If it is above {}, have a mixing valve fitted behind the tank;"
@@ -70,7 +91,7 @@ final class WaterTemperatureRule implements Rule {
     }
 
     /** No mixing valve is the remedy for a heater that does not stop. */
-    private static Finding runaway(double delivered, boolean seen) {
+    private static Found runaway(double delivered, boolean seen) {
         return scald(delivered, seen)
                 .advises("Open no hot tap until the heater is off and the water has cooled.")
                 .asks(ASK)
@@ -83,6 +104,7 @@ final class WaterTemperatureRule implements Rule {
                 ? "The water gets as hot as {} in the run, and no mixing valve is described"
                 : "The heater is set to {}, and no mixing valve is described";
         return Finding.draft("scald-without-mixing-valve", Severity.CAUTION)
+                .compares(Input.SET_POINT, Input.UPPER_SET_POINT, Input.MIXED_TO)
                 .says(
                         water + ". " + burns.beside(delivered),
                         temperature(delivered),
@@ -92,9 +114,10 @@ final class WaterTemperatureRule implements Rule {
                 .limit(temperature(DELIVERED));
     }
 
-    private static Finding mixedTooHot(double delivered) {
+    private static Found mixedTooHot(double delivered) {
         Burns burns = Burns.nearest(delivered);
         return Finding.draft("mixing-valve-set-high", Severity.CAUTION)
+                .compares(Input.MIXED_TO)
                 .says(
                         "The mixing valve delivers {} to the taps. " + burns.beside(delivered),
                         temperature(delivered),

@@ -15,7 +15,9 @@ import static io.github.heatswell.assessment.Sound.valve;
 import static io.github.heatswell.assessment.Sound.vessel;
 import static io.github.heatswell.units.PressureUnit.BAR;
 
+import io.github.heatswell.assessment.Doubts.Doubt;
 import io.github.heatswell.result.Event;
+import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.system.Draw;
 import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.ExpansionVessel;
@@ -36,13 +38,15 @@ import io.github.heatswell.units.VolumeUnit;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /** One case, at least, for every finding there is. */
 final class Cases {
 
-    private static final Map<String, Supplier<List<Finding>>> ALL = new LinkedHashMap<>();
+    private static final Map<String, Supplier<AssessmentContext>> ALL = new LinkedHashMap<>();
 
     static {
         devices();
@@ -57,7 +61,22 @@ final class Cases {
 
     /** By the id of the finding, a house or run that has it. */
     static Map<String, Supplier<List<Finding>>> all() {
-        return ALL;
+        Map<String, Supplier<List<Finding>>> all = new LinkedHashMap<>();
+        ALL.forEach((id, subject) -> all.put(id, () -> Findings.of(subject.get())));
+        return all;
+    }
+
+    /** All these houses and runs. */
+    static Stream<AssessmentContext> subjects() {
+        return ALL.values().stream().map(Supplier::get);
+    }
+
+    static AssessmentContext of(HotWaterSystem house) {
+        return new AssessmentContext(house, Optional.empty());
+    }
+
+    static AssessmentContext of(RunSummary run) {
+        return new AssessmentContext(run.system(), Optional.of(run));
     }
 
     private static void devices() {
@@ -69,18 +88,18 @@ final class Cases {
         relief(
                 "relief-valve-seat-leaks",
                 valve(7, 6).fault(ReliefFault.leakingSeat(Pressure.gauge(3, BAR), 0.01, FlowUnit.LITRE_PER_MINUTE)));
-        ALL.put("relief-valve-missing", () -> Findings.of(unguarded().build()));
+        ALL.put("relief-valve-missing", () -> of(unguarded().build()));
         relief("temperature-relief-missing", valve(7, 6));
         relief("relief-set-above-tank", guard(11, 9));
         ALL.put(
                 "tank-rating-unread",
-                () -> Findings.of(unguarded()
+                () -> of(unguarded()
                         .tank(Sound.unread(10))
                         .addReliefValve(guard(10.34, 8.3).build())
                         .build()));
         ALL.put(
                 "tp-relief-set-high",
-                () -> Findings.of(unguarded()
+                () -> of(unguarded()
                         .addReliefValve(guard(10.2, 9).build())
                         .addReliefValve(valve(7, 6).build())
                         .build()));
@@ -130,6 +149,15 @@ final class Cases {
         vesselCase("vessel-too-small", vessel(2, 4));
         vesselCase("precharge-above-static", vessel(18, 4.5));
         vesselCase("precharge-below-static", vessel(18, 3.5));
+        ALL.put(
+                "precharge-unknown",
+                () -> new AssessmentContext(
+                        house().vessel(vessel(18, 3).build()).build(),
+                        Optional.empty(),
+                        Doubts.of(
+                                List.of(new Doubt(
+                                        "vessel.precharge", Statement.plain("3 bar"), Optional.empty(), List.of())),
+                                changes -> Optional.empty())));
         changed(
                 "vessel-above-supply",
                 h -> h.supply(supply(2).build())
@@ -161,20 +189,18 @@ final class Cases {
         HotWaterSystem bare = house().withoutVessel().build();
         ALL.put(
                 "relief-valve-controls-expansion",
-                () -> Findings.of(run(bare, 7, 60, event(Event.Kind.RELIEF_OPENED, "T&P valve", 7))));
+                () -> of(run(bare, 7, 60, event(Event.Kind.RELIEF_OPENED, "T&P valve", 7))));
         ALL.put(
                 "relief-valve-opened-by-heat",
-                () -> Findings.of(run(sound, 6, 99, opened("T&P valve", 5, Event.OpeningCause.TEMPERATURE))));
-        ALL.put(
-                "vessel-bottomed-out",
-                () -> Findings.of(run(sound, 5.4, 60, event(Event.Kind.VESSEL_BOTTOMED_OUT, 5.4))));
-        ALL.put("working-pressure-exceeded", () -> Findings.of(run(sound, 12, 60)));
-        ALL.put("peak-above-code-limit", () -> Findings.of(run(sound, 5.6, 60)));
-        ALL.put("peak-near-relief", () -> Findings.of(run(sound, 6.2, 60)));
-        ALL.put("boiling-margin-small", () -> Findings.of(run(sound, 5, 0.1, 95, 0)));
-        ALL.put("water-hotter-than-boiling", () -> Findings.of(run(sound, 5, 105)));
-        ALL.put("cut-out-tripped", () -> Findings.of(run(sound, 5, 95, event(Event.Kind.CUT_OUT_TRIPPED, 5))));
-        ALL.put("relief-water-loss", () -> Findings.of(run(sound, 5, 4, 60, 1)));
+                () -> of(run(sound, 6, 99, opened("T&P valve", 5, Event.OpeningCause.TEMPERATURE))));
+        ALL.put("vessel-bottomed-out", () -> of(run(sound, 5.4, 60, event(Event.Kind.VESSEL_BOTTOMED_OUT, 5.4))));
+        ALL.put("working-pressure-exceeded", () -> of(run(sound, 12, 60)));
+        ALL.put("peak-above-code-limit", () -> of(run(sound, 5.6, 60)));
+        ALL.put("peak-near-relief", () -> of(run(sound, 6.2, 60)));
+        ALL.put("boiling-margin-small", () -> of(run(sound, 5, 0.1, 95, 0)));
+        ALL.put("water-hotter-than-boiling", () -> of(run(sound, 5, 105)));
+        ALL.put("cut-out-tripped", () -> of(run(sound, 5, 95, event(Event.Kind.CUT_OUT_TRIPPED, 5))));
+        ALL.put("relief-water-loss", () -> of(run(sound, 5, 4, 60, 1)));
         hazard("test-pressure-reached", Event.Kind.TEST_PRESSURE_REACHED, 20);
         hazard("vapour-forms", Event.Kind.VAPOUR_FORMS, 4);
         hazard("relief-valve-chatters", Event.Kind.RELIEF_CHATTERS, 5);
@@ -185,19 +211,19 @@ final class Cases {
 
     private static void hazard(String id, Event.Kind kind, double peakBar) {
         HotWaterSystem sound = house().build();
-        ALL.put(id, () -> Findings.of(run(sound, peakBar, 60, event(kind, "T&P valve", peakBar))));
+        ALL.put(id, () -> of(run(sound, peakBar, 60, event(kind, "T&P valve", peakBar))));
     }
 
     private static void changed(String id, Consumer<HotWaterSystem.Builder> change) {
         ALL.put(id, () -> {
             HotWaterSystem.Builder house = house();
             change.accept(house);
-            return Findings.of(house.build());
+            return of(house.build());
         });
     }
 
     private static void relief(String id, ReliefValve.Builder valve) {
-        ALL.put(id, () -> Findings.of(unguarded().addReliefValve(valve.build()).build()));
+        ALL.put(id, () -> of(unguarded().addReliefValve(valve.build()).build()));
     }
 
     private static void vesselCase(String id, ExpansionVessel.Builder vessel) {

@@ -91,7 +91,7 @@ class ContradictionsTest {
         Set<String> ids = found.stream().map(Finding::id).collect(Collectors.toCollection(TreeSet::new));
         seen.addAll(ids);
         OPPOSITES.forEach((one, others) -> others.forEach(other -> beside(which, ids, one, other)));
-        FindingSuppression.FORBIDS.forEach((one, others) -> others.forEach(other -> beside(which, ids, one, other)));
+        WaterTemperatureRule.HEATER_OFF.forEach(one -> beside(which, ids, one, "stored-too-cool"));
         if (chargeIsWrong(house)
                 && !ids.contains("precharge-above-static")
                 && !ids.contains("precharge-below-static")) {

@@ -41,6 +41,7 @@ class FindingsTest {
             "peak-near-relief",
             "precharge-above-static",
             "precharge-below-static",
+            "precharge-unknown",
             "pressure-lost",
             "reducing-valve-creeps",
             "relief-reseats-below-supply",

@@ -1,0 +1,59 @@
+package io.github.heatswell.assessment;
+
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+/**
+ * A finding as its rule hands it over, before it is looked at beside the others.
+ *
+ * @param finding the finding
+ * @param inputs the values of the description it rests on; none if it only repeats the description, or speaks of what is
+ *     not known itself
+ * @param compared whether it only compares these values, so that it is open as long as one is not known; else a run shows
+ *     it, or it holds whatever they are and only its numbers rest on them
+ * @param impliedBy the findings that say all it says: it is left out beside one of them, unless that one is open
+ * @param opposedBy the findings that demand the opposite of its advice: it is left out beside any of them
+ */
+record Found(Finding finding, Set<Input> inputs, boolean compared, Set<String> impliedBy, Set<String> opposedBy) {
+
+    Found {
+        inputs = Set.copyOf(inputs);
+        impliedBy = Set.copyOf(impliedBy);
+        opposedBy = Set.copyOf(opposedBy);
+    }
+
+    /** What stands of all that was found, each finding as open as what is not known leaves it. */
+    static List<Finding> kept(List<Found> all, Doubts doubts) {
+        List<Found> weighed =
+                all.stream().map(found -> found.as(doubts.weighed(found))).toList();
+        Set<String> open = open(all, weighed);
+        return weighed.stream()
+                .filter(found -> weighed.stream().noneMatch(other -> found.isLeftOutBy(other.id(), open)))
+                .map(Found::finding)
+                .toList();
+    }
+
+    /** The findings that values in doubt leave open. */
+    private static Set<String> open(List<Found> said, List<Found> weighed) {
+        return IntStream.range(0, said.size())
+                .filter(i ->
+                        said.get(i).finding.severity() != weighed.get(i).finding.severity())
+                .mapToObj(i -> said.get(i).id())
+                .collect(Collectors.toSet());
+    }
+
+    private Found as(Finding other) {
+        return new Found(other, inputs, compared, impliedBy, opposedBy);
+    }
+
+    /** Whether another finding takes its place. */
+    boolean isLeftOutBy(String other, Set<String> open) {
+        return opposedBy.contains(other) || impliedBy.contains(other) && !open.contains(other);
+    }
+
+    String id() {
+        return finding.id();
+    }
+}
