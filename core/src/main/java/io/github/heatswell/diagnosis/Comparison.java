@@ -183,7 +183,8 @@ final class Comparison {
                         .misfit(
                                 ended.end.cost(),
                                 target.count(),
-                                trial.parameters().size()));
+                                trial.parameters().size(),
+                                trial.strays(position)));
         List<Estimate> estimates = behind > FAR_BEHIND
                 ? List.of()
                 : new Intervals(

@@ -25,6 +25,9 @@ public final class Diagnosis {
     private static final double COLDEST = 273.15;
     private static final double HOTTEST = 372.15;
     private static final int FIRST_TEMPERATURES = 5;
+    /** A first temperature so far (K) off the line of the next few is no measurement; own judgement. */
+    private static final double FAULTY = 5;
+
 
     private final HotWaterSystem house;
     private final PressureLog log;
@@ -54,17 +57,20 @@ public final class Diagnosis {
     private static HotWaterSystem startingWith(PressureLog log, HotWaterSystem house) {
         Start.Builder start = house.start().toBuilder();
         log.timeOfDay().ifPresent(time -> start.timeOfDay(time, DurationUnit.SECOND));
-        firstTemperature(log)
+        double expected = house.start()
+                .waterTemperature()
+                .orElse(house.supply().water().on(house.start().dayOfYear()));
+        firstTemperature(log, expected)
                 .ifPresent(kelvin -> start.water(Math.min(HOTTEST, Math.max(COLDEST, kelvin)), TemperatureUnit.KELVIN));
         return house.toBuilder().start(start.build()).build();
     }
 
     /**
-     * The water at the first reading (K): the line of median slope through the first few temperatures (Theil and Sen; from
-     * memory), so that one faulty reading counts little and a heat-up that begins with the log is not taken for warmer water.
-     * The line may bend where the heater comes on, so it is kept between the coldest and the hottest of them.
+     * The water at the first reading (K): that reading, unless it is far from what was described and far off the line of median slope
+     * through the first few (Theil and Sen; from memory), as a faulty one is; then that line, kept between the coldest and the
+     * hottest of them.
      */
-    private static OptionalDouble firstTemperature(PressureLog log) {
+    private static OptionalDouble firstTemperature(PressureLog log, double expected) {
         int[] known = IntStream.range(0, log.count())
                 .filter(i -> log.temperature(i).isPresent())
                 .limit(FIRST_TEMPERATURES)
@@ -85,7 +91,8 @@ public final class Diagnosis {
         double line = middle(IntStream.range(0, known.length).mapToDouble(i -> kelvin[i] - slope * log.time(known[i])));
         double coldest = Arrays.stream(kelvin).min().orElseThrow();
         double hottest = Arrays.stream(kelvin).max().orElseThrow();
-        return OptionalDouble.of(Math.min(hottest, Math.max(coldest, line)));
+        boolean faulty = Math.abs(kelvin[0] - line) > FAULTY && Math.abs(kelvin[0] - expected) > FAULTY;
+        return OptionalDouble.of(faulty || known[0] > 0 ? Math.min(hottest, Math.max(coldest, line)) : kelvin[0]);
     }
 
     private static double middle(DoubleStream values) {

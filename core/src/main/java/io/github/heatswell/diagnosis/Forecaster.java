@@ -8,8 +8,10 @@ import io.github.heatswell.result.Trace;
 import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.system.HotWaterSystem;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
@@ -41,7 +43,13 @@ final class Forecaster {
 
     /** The samples of one run. */
     private record Course(
-            double step, double[] gauge, double[] top, Trace.Regime[] regimes, int count, RunSummary summary) {
+            double step,
+            double[] gauge,
+            double[] bottom,
+            double[] top,
+            Trace.Regime[] regimes,
+            int count,
+            RunSummary summary) {
 
         double between(double[] values, double time) {
             double place = Math.max(0, time / step);
@@ -51,6 +59,19 @@ final class Forecaster {
             }
             double share = Math.min(1, place - before);
             return values[before] + share * (values[before + 1] - values[before]);
+        }
+
+        /** How far a reading lies above (or, negative, below) all that the gauge shows around a time (Pa). */
+        double beyond(double reading, double time, double around) {
+            int from = (int) Math.max(0, Math.min(Math.floor((time - around) / step), count - 1.0));
+            int to = (int) Math.max(0, Math.min(Math.ceil((time + around) / step), count - 1.0));
+            double low = gauge[from];
+            double high = gauge[from];
+            for (int i = from; i <= to; i++) {
+                low = Math.min(low, gauge[i]);
+                high = Math.max(high, gauge[i]);
+            }
+            return reading > high ? reading - high : Math.min(0, reading - low);
         }
 
         Trace.Regime regime(double time) {
@@ -67,20 +88,40 @@ final class Forecaster {
     Forecast of(HotWaterSystem house, double start) {
         Map<SiteCheck, Double> spots = checks.isEmpty() ? Map.of() : new Spots(house, count).read(checks);
         if (log == null) {
-            return new Forecast(new double[0], new double[0], new Trace.Regime[0], Double.NaN, spots);
+            return new Forecast(new double[0], new double[0], new double[0], new Trace.Regime[0], Double.NaN, spots);
         }
         Course course = course(house, start);
         int count = log.count();
         double[] gauge = new double[count];
-        double[] temperature = new double[count];
+        double[] bottom = new double[count];
+        double[] top = new double[count];
         Trace.Regime[] regimes = new Trace.Regime[count];
         for (int i = 0; i < count; i++) {
             double time = log.time(i) - start;
             gauge[i] = course.between(course.gauge, time);
-            temperature[i] = course.between(course.top, time);
+            bottom[i] = course.between(course.bottom, time);
+            top[i] = course.between(course.top, time);
             regimes[i] = time < 0 ? Trace.Regime.FED : course.regime(time);
         }
-        return new Forecast(gauge, temperature, regimes, firstBurn(course.summary), spots);
+        return new Forecast(gauge, bottom, top, regimes, firstBurn(course.summary), spots);
+    }
+
+    /**
+     * Readings of the log that a house does not show within one interval of their time, however its events fall between them.
+     *
+     * @param house the house
+     * @param start the time of the log (s) at which the run starts
+     */
+    List<Misfit.Stray> strays(HotWaterSystem house, double start) {
+        Course course = course(house, start);
+        List<Misfit.Stray> strays = new ArrayList<>();
+        for (int i = 0; i < log.count(); i++) {
+            double beyond = course.beyond(log.gauge(i), log.time(i) - start, log.interval());
+            if (Math.abs(beyond) > Misfit.ASTRAY * log.uncertainty()) {
+                strays.add(new Misfit.Stray(log.time(i), beyond));
+            }
+        }
+        return strays;
     }
 
     /** One run serves every start of the heat-up that it is long enough for. */
@@ -100,6 +141,7 @@ final class Forecaster {
         double used = Math.rint(Math.min(step, duration) * 1e3) / 1e3;
         int most = (int) Math.ceil(duration / used) + 2;
         double[] gauge = new double[most];
+        double[] bottom = new double[most];
         double[] top = new double[most];
         Trace.Regime[] regimes = new Trace.Regime[most];
         int[] count = new int[1];
@@ -107,11 +149,12 @@ final class Forecaster {
                 Simulation.of(house, millis(duration)).sampledEvery(millis(used)).stream((time, values, regime) -> {
                     int i = count[0]++;
                     gauge[i] = values[Channel.GAUGE_READING.ordinal()];
+                    bottom[i] = values[Channel.WATER_BOTTOM.ordinal()];
                     top[i] = values[Channel.WATER_TOP.ordinal()];
                     regimes[i] = regime;
                 });
         this.count.add(summary);
-        return new Course(used, gauge, top, Arrays.copyOf(regimes, count[0]), count[0], summary);
+        return new Course(used, gauge, bottom, top, Arrays.copyOf(regimes, count[0]), count[0], summary);
     }
 
     private static double firstBurn(RunSummary summary) {
@@ -132,15 +175,26 @@ final class Forecaster {
      * Predicted readings of a house.
      *
      * @param gauge the gauge at the times of the log (Pa, gauge)
-     * @param temperature the water at the top of the tank at these times (K)
+     * @param bottom the water at the bottom of the tank at these times (K)
+     * @param top the water at the top of the tank at these times (K)
      * @param regimes what fixed the pressure at these times
      * @param firstBurn how long the heater was on at first (s), NaN if it was not or did not go off
      * @param spots the readings on site that were asked for
      */
     record Forecast(
             double[] gauge,
-            double[] temperature,
+            double[] bottom,
+            double[] top,
             Trace.Regime[] regimes,
             double firstBurn,
-            Map<SiteCheck, Double> spots) {}
+            Map<SiteCheck, Double> spots) {
+
+        /**
+         * How far the water nearest to a thermometer's reading lies above it (K): 0 for a reading between bottom and top, since
+         * nobody says at what height the thermometer sits.
+         */
+        double warmer(int index, double reading) {
+            return Math.max(Math.min(0, top[index] - reading), bottom[index] - reading);
+        }
+    }
 }

@@ -4,19 +4,26 @@ import java.util.Arrays;
 
 /**
  * Scatter of a log's readings, estimated from the log itself: each reading is compared with the line between its
- * neighbours, which removes slow changes. The largest tenth, which holds jumps and outliers, is dropped; for normal
- * scatter the rest has 0.789 of the full standard deviation (truncated normal distribution).
+ * neighbours, which removes slow changes. The largest tenth, which holds jumps and outliers, is dropped. Where readings
+ * are so far apart that more than a tenth of them hold real changes, the quieter half says much less, and is taken instead.
  *
  * @param scatter the standard deviation of a reading (Pa)
  * @param step the distance of the marks or digits the readings fall on (Pa), 0 if none shows
  */
 record LogNoise(double scatter, double step) {
 
-    private static final double KEPT = 0.9;
-    private static final double TRUNCATED = 0.7894;
-    private static final int FEW = 10;
-    /** No gauge of a household is read better than this (Pa). */
-    private static final double LEAST = 300;
+    private static final double MOST = 0.9;
+    private static final double HALF = 0.5;
+    /** The standard deviation of the smallest 90 % and 50 % of normal scatter, in that of all (truncated normal distribution). */
+    private static final double OF_MOST = 0.7894;
+
+    private static final double OF_HALF = 0.3776;
+    /** From so much less on, the quieter half shows that the rest is no scatter; scatter alone makes no such difference. */
+    private static final double MUCH_LESS = 0.6;
+    /** So few readings are mostly taken by hand and far apart: what they do between two of them is not known. */
+    private static final int FEW = 30;
+    /** No gauge of a household, and no description of the house, is better than this (Pa); common practice, no source. */
+    private static final double LEAST = 1_000;
     /** Scatter (Pa) taken where the log is too short to tell. */
     private static final double UNKNOWN = 5_000;
     /** Readings this close (Pa) are the same reading. */
@@ -24,7 +31,7 @@ record LogNoise(double scatter, double step) {
 
     static LogNoise of(double[] times, double[] gauge) {
         double step = step(gauge);
-        return new LogNoise(Math.max(scatter(times, gauge), LEAST), step);
+        return new LogNoise(Math.max(scatter(times, gauge, step), LEAST), step);
     }
 
     /** The standard uncertainty (Pa) of one reading: scatter, but never less than the steps leave open. */
@@ -32,7 +39,7 @@ record LogNoise(double scatter, double step) {
         return Math.max(scatter, step / Math.sqrt(12));
     }
 
-    private static double scatter(double[] times, double[] gauge) {
+    private static double scatter(double[] times, double[] gauge, double step) {
         if (times.length < FEW) {
             return UNKNOWN;
         }
@@ -43,12 +50,16 @@ record LogNoise(double scatter, double step) {
             squares[i - 1] = difference * difference / (1 + share * share + (1 - share) * (1 - share));
         }
         Arrays.sort(squares);
-        int kept = (int) Math.ceil(KEPT * squares.length);
-        double sum = 0;
-        for (int i = 0; i < kept; i++) {
-            sum += squares[i];
-        }
-        return Math.sqrt(sum / kept) / TRUNCATED;
+        double all = root(squares, MOST) / OF_MOST;
+        double quiet = root(squares, HALF) / OF_HALF;
+        // on coarse steps more than half of the readings may be the same
+        return step == 0 && quiet < MUCH_LESS * all ? quiet : all;
+    }
+
+    /** The root of the mean of the smallest squares. */
+    private static double root(double[] sorted, double share) {
+        int kept = (int) Math.ceil(share * sorted.length);
+        return Math.sqrt(Arrays.stream(sorted, 0, kept).sum() / kept);
     }
 
     /** The smallest difference of two readings, if all differences are multiples of it and it is coarse. */

@@ -1,5 +1,8 @@
 package io.github.heatswell.diagnosis;
 
+import java.util.List;
+import java.util.Objects;
+
 /**
  * Misfit of a hypothesis to a log.
  *
@@ -10,10 +13,47 @@ package io.github.heatswell.diagnosis;
  * @param systematic how far forecast and log lie apart for whole stretches (Pa, difference), scatter and steps
  *     subtracted
  * @param tolerated the largest such distance that the uncertainty of the log allows (Pa, difference)
+ * @param readings how many readings the log has
+ * @param strays the readings that are not explained at all, in their order
  */
-public record Misfit(double reduced, double correlation, double runs, double systematic, double tolerated) {
+public record Misfit(
+        double reduced,
+        double correlation,
+        double runs,
+        double systematic,
+        double tolerated,
+        int readings,
+        List<Stray> strays) {
+
+    /** A reading so many standard uncertainties from everything forecast around its time is not explained. */
+    static final double ASTRAY = 5;
 
     private static final double TOO_MUCH = 2;
+    /** A logger sends a wild value now and then, but no more often than this; own judgement. */
+    private static final double WILD = 0.05;
+
+    /**
+     * Copies the list.
+     *
+     * @param reduced the sum of squares for each degree of freedom (-)
+     * @param correlation the correlation of neighbouring residuals (-)
+     * @param runs how many standard deviations the number of runs of equal sign lies from what scatter gives (-)
+     * @param systematic how far forecast and log lie apart for whole stretches (Pa, difference)
+     * @param tolerated the largest such distance that the uncertainty of the log allows (Pa, difference)
+     * @param readings how many readings the log has
+     * @param strays the readings that are not explained at all, in their order
+     */
+    public Misfit {
+        strays = List.copyOf(Objects.requireNonNull(strays, "strays"));
+    }
+
+    /**
+     * A reading far from everything the gauge is forecast to show between the reading before and the one after.
+     *
+     * @param time when it was taken (s, in the time of the log)
+     * @param above how far it lies above the forecast, negative if below (Pa, difference)
+     */
+    public record Stray(double time, double above) {}
 
     /**
      * Whether the misfit exceeds the uncertainty of the readings.
@@ -21,7 +61,7 @@ public record Misfit(double reduced, double correlation, double runs, double sys
      * @return true if the readings are not explained
      */
     public boolean isSerious() {
-        return reduced > TOO_MUCH || systematic > tolerated;
+        return reduced > TOO_MUCH || systematic > tolerated || strays.size() > WILD * readings;
     }
 
     /** Looks at what a forecast leaves of a log, and whether it looks like scatter. */
@@ -42,9 +82,9 @@ public record Misfit(double reduced, double correlation, double runs, double sys
             }
         }
 
-        Misfit misfit(double sumOfSquares, int readings, int parameters) {
-            double reduced = sumOfSquares / Math.max(1, readings - parameters);
-            return new Misfit(reduced, correlation(), runs(), systematic(), tolerated());
+        Misfit misfit(double sumOfSquares, int residuals, int parameters, List<Stray> strays) {
+            double reduced = sumOfSquares / Math.max(1, residuals - parameters);
+            return new Misfit(reduced, correlation(), runs(), systematic(), tolerated(), left.length, strays);
         }
 
         private double tolerated() {

@@ -232,7 +232,8 @@ public final class PressureLog {
         }
 
         /**
-         * Adds the temperature of the water at the top of the tank.
+         * Adds the temperature of the water in the tank, at whatever height: any value between the coldest and the hottest
+         * layer agrees with a house.
          *
          * @param values the temperatures (K), one for each time; NaN where none was read
          * @return this builder

@@ -127,7 +127,7 @@ final class Target {
             residuals[next] = robust(residuals[next] / blockUncertainty[next]);
         }
         for (int i : withTemperature) {
-            double difference = forecast.temperature()[i] - log.temperature(i).orElseThrow();
+            double difference = forecast.warmer(i, log.temperature(i).orElseThrow());
             residuals[next++] = robust(difference / TEMPERATURE_UNCERTAINTY);
         }
         if (!Double.isNaN(firstBurn)) {

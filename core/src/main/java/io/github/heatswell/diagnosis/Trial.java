@@ -138,6 +138,11 @@ final class Trial {
         return forecaster.of(house(position), start(position));
     }
 
+    /** The readings of the log that the house at a position does not show. */
+    List<Misfit.Stray> strays(double[] position) {
+        return forecaster.strays(house(position), start(position));
+    }
+
     /** Whether the last parameter is the start of the heat-up, other values of which need no other run. */
     boolean startIsOpen() {
         return parameters.get(parameters.size() - 1).parameter() == Parameter.START_OF_HEATING;

@@ -61,8 +61,8 @@ class DiagnosisResultTest {
 
     @Test
     void withALogItsMisfitSaysSo() {
-        Misfit serious = new Misfit(3, 0, 0, 0, 1);
-        Misfit slight = new Misfit(1, 0, 0, 0, 1);
+        Misfit serious = new Misfit(3, 0, 0, 0, 1, 100, List.of());
+        Misfit slight = new Misfit(1, 0, 0, 0, 1, 100, List.of());
         assertTrue(
                 result(Fits.with(Cause.LEAK, 0, 1, Optional.of(serious), HOUSE)).misfit());
         assertFalse(result(Fits.with(Cause.LEAK, 0, 1e3, Optional.of(slight), HOUSE))
@@ -148,7 +148,7 @@ class DiagnosisResultTest {
         assertEquals(List.of(), cannotTell.hazards());
         assertEquals(List.of(high), cannotTell.notRuledOut());
 
-        Misfit serious = new Misfit(3, 0, 0, 0, 1);
+        Misfit serious = new Misfit(3, 0, 0, 0, 1, 100, List.of());
         HypothesisFit alone = Fits.with(Cause.WATER_TOO_HOT, 0, 900, Optional.of(serious), HOUSE);
         assertEquals(List.of(), result(alone, described).hazards());
         assertEquals(List.of(alone), result(alone, described).notRuledOut());

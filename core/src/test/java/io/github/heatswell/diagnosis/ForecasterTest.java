@@ -70,7 +70,7 @@ class ForecasterTest {
         Forecaster.Forecast forecast = forecast(house, log, 0);
         for (int i = 0; i < log.count(); i++) {
             assertEquals(trace.value(Channel.GAUGE_READING, 4 * i), forecast.gauge()[i], 1, "reading " + i);
-            assertEquals(trace.value(Channel.WATER_TOP, 4 * i), forecast.temperature()[i], 1e-4);
+            assertEquals(trace.value(Channel.WATER_TOP, 4 * i), forecast.top()[i], 1e-4);
             assertEquals(trace.regime(4 * i), forecast.regimes()[i]);
         }
         double off = run.first(Event.Kind.HEATER_OFF).orElseThrow().time();
@@ -159,7 +159,7 @@ class ForecasterTest {
         Forecaster.Forecast forecast = forecast(house, log(120, 60), 35);
         for (int i = 1; i < 120; i++) {
             assertEquals(seconds.value(Channel.GAUGE_READING, 60 * i - 35), forecast.gauge()[i], 5, "reading " + i);
-            assertEquals(seconds.value(Channel.WATER_TOP, 60 * i - 35), forecast.temperature()[i], 1e-3);
+            assertEquals(seconds.value(Channel.WATER_TOP, 60 * i - 35), forecast.top()[i], 1e-3);
         }
         Forecaster.Forecast later = new Forecaster(log(120, 60), Set.of(), new Balances.Count()).of(house, -3_500);
         assertEquals(seconds.value(Channel.GAUGE_READING, 3_500), later.gauge()[0], 20);
@@ -172,7 +172,7 @@ class ForecasterTest {
         Trace minutes = Simulation.of(house, Duration.ofDays(2)).run().trace();
         Forecaster.Forecast forecast = forecast(house, log(2_881, 60), 0);
         for (int i = 0; i < 2_881; i++) {
-            assertEquals(minutes.value(Channel.WATER_TOP, i), forecast.temperature()[i], 0.05, "reading " + i);
+            assertEquals(minutes.value(Channel.WATER_TOP, i), forecast.top()[i], 0.05, "reading " + i);
         }
         assertEquals(minutes.value(Channel.GAUGE_READING, 2_880), forecast.gauge()[2_880], 20);
         assertEquals(minutes.regime(2_880), forecast.regimes()[2_880]);

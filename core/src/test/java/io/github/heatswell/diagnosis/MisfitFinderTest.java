@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.result.Trace;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.function.IntToDoubleFunction;
@@ -25,8 +26,8 @@ class MisfitFinderTest {
         double[] gauge = new double[log.count()];
         Arrays.setAll(gauge, i -> log.gauge(i) + UNCERTAINTY * above.applyAsDouble(i));
         Forecaster.Forecast forecast =
-                new Forecaster.Forecast(gauge, gauge, new Trace.Regime[gauge.length], Double.NaN, Map.of());
-        return new Misfit.Residuals(log, forecast).misfit(90, 50, 5);
+                new Forecaster.Forecast(gauge, gauge, gauge, new Trace.Regime[gauge.length], Double.NaN, Map.of());
+        return new Misfit.Residuals(log, forecast).misfit(90, 50, 5, List.of());
     }
 
     private static PressureLog flat(int count) {
@@ -46,8 +47,8 @@ class MisfitFinderTest {
         assertEquals(2, left(64, i -> 0).reduced());
         PressureLog log = flat(3);
         Forecaster.Forecast same = new Forecaster.Forecast(
-                new double[] {3e5, 3e5, 3e5}, new double[3], new Trace.Regime[3], Double.NaN, Map.of());
-        assertEquals(90, new Misfit.Residuals(log, same).misfit(90, 5, 5).reduced(), "never less than one");
+                new double[] {3e5, 3e5, 3e5}, new double[3], new double[3], new Trace.Regime[3], Double.NaN, Map.of());
+        assertEquals(90, new Misfit.Residuals(log, same).misfit(90, 5, 5, List.of()).reduced(), "never less than one");
     }
 
     @Test
@@ -123,8 +124,16 @@ class MisfitFinderTest {
 
     @Test
     void eitherOfTwoIsSerious() {
-        assertFalse(new Misfit(2, 0, 0, 100, 100).isSerious());
-        assertTrue(new Misfit(2.01, 0, 0, 100, 100).isSerious());
-        assertTrue(new Misfit(2, 0, 0, 100.1, 100).isSerious());
+        assertFalse(new Misfit(2, 0, 0, 100, 100, 100, List.of()).isSerious());
+        assertTrue(new Misfit(2.01, 0, 0, 100, 100, 100, List.of()).isSerious());
+        assertTrue(new Misfit(2, 0, 0, 100.1, 100, 100, List.of()).isSerious());
+    }
+
+    /** Contract: a wild reading in twenty is a logger's, more of them are not explained. */
+    @Test
+    void oneReadingInTwentyMayBeWild() {
+        Misfit.Stray stray = new Misfit.Stray(60, 1e5);
+        assertFalse(new Misfit(1, 0, 0, 0, 100, 20, List.of(stray)).isSerious());
+        assertTrue(new Misfit(1, 0, 0, 0, 100, 19, List.of(stray)).isSerious());
     }
 }

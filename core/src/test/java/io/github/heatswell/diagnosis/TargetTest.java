@@ -27,7 +27,7 @@ class TargetTest {
 
     private static Forecaster.Forecast forecast(
             double[] gauge, double[] temperature, double burn, Map<SiteCheck, Double> spots) {
-        return new Forecaster.Forecast(gauge, temperature, new Trace.Regime[gauge.length], burn, spots);
+        return new Forecaster.Forecast(gauge, temperature, temperature, new Trace.Regime[gauge.length], burn, spots);
     }
 
     private static double[] all(int count, double value) {

@@ -30,8 +30,8 @@ import org.junit.jupiter.api.Test;
 class DiagnosisStoryTest {
 
     private static final Scenario OPEN_ENDED = Catalogue.read("orchard-lodge");
-    private static final Misfit SERIOUS = new Misfit(3, 0, 0, 0, 1);
-    private static final Misfit NONE = new Misfit(1, 0, 0, 0, 1);
+    private static final Misfit SERIOUS = new Misfit(3, 0, 0, 0, 1, 100, List.of());
+    private static final Misfit NONE = new Misfit(1, 0, 0, 0, 1, 100, List.of());
     private static final String COLD =
             "The tank was taken as cold at the first reading. If it was warm, give start.water"
                     + " and run again: the answer may change.";
