@@ -6,8 +6,8 @@ import io.github.heatswell.charts.picture.PointCollector;
 import io.github.heatswell.charts.picture.Points;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.Extremes;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.Trace;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
@@ -92,7 +92,7 @@ final class Course {
         });
     }
 
-    private void addExtreme(List<Moment> moments, Extremes.Extreme extreme) {
+    private void addExtreme(List<Moment> moments, RunSummary.Extreme extreme) {
         double step = result.trace().grid().step();
         boolean sampled = Math.abs(extreme.time() - step * Math.rint(extreme.time() / step)) < SAME;
         boolean known = sampled

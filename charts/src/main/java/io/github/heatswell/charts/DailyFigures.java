@@ -2,7 +2,6 @@ package io.github.heatswell.charts;
 
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.Extremes;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.Trace;
@@ -73,8 +72,8 @@ public record DailyFigures(List<Day> days) {
         for (Event event : Objects.requireNonNull(summary, "summary").events()) {
             widen(wider, event.time(), summary.gauge(event.pressureAbsolute()));
         }
-        Extremes.Extreme highest = summary.extremes().highestPressure();
-        Extremes.Extreme lowest = summary.extremes().lowestPressure();
+        RunSummary.Extreme highest = summary.extremes().highestPressure();
+        RunSummary.Extreme lowest = summary.extremes().lowestPressure();
         widen(wider, highest.time(), summary.gauge(highest.value()));
         widen(wider, lowest.time(), summary.gauge(lowest.value()));
         return new DailyFigures(wider);

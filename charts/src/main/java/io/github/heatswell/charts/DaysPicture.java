@@ -14,7 +14,6 @@ import io.github.heatswell.charts.picture.Size;
 import io.github.heatswell.narrative.Moments;
 import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.Extremes;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
@@ -99,7 +98,7 @@ final class DaysPicture {
                 Mark.Kind.WORKING_PRESSURE_EXCEEDED,
                 (summary.system().tank().workingPressureGiven() ? "" : "assumed ") + "working pressure exceeded ");
         add(marks, Event.Kind.VESSEL_BOTTOMED_OUT, Mark.Kind.VESSEL_FULL, "vessel first full ");
-        Extremes.Extreme highest = summary.extremes().highestPressure();
+        RunSummary.Extreme highest = summary.extremes().highestPressure();
         boolean said =
                 marks.stream().anyMatch(mark -> Math.abs(mark.up() - gauge(highest.value())) <= 0.005 * mark.up());
         if (!said) {

@@ -3,8 +3,8 @@ package io.github.heatswell.charts;
 import io.github.heatswell.charts.picture.Mark;
 import io.github.heatswell.narrative.Moments;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.Extremes;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
@@ -143,7 +143,7 @@ final class Marks {
 
     /** The highest pressure is labelled unless another mark there says so. */
     private void addHighest(List<Mark> marks) {
-        Extremes.Extreme highest = result.extremes().highestPressure();
+        RunSummary.Extreme highest = result.extremes().highestPressure();
         boolean steady = result.extremes().isSteady();
         double value = gauge(highest.value());
         double time = scale.of(highest.time());

@@ -1,9 +1,7 @@
 package io.github.heatswell.charts;
 
-import io.github.heatswell.result.Audit;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.Extremes;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.Totals;
@@ -88,7 +86,7 @@ public final class Handmade {
         for (Channel channel : Channel.values()) {
             columns.put(channel, new double[count]);
         }
-        List<Extremes.Extreme> values = new ArrayList<>();
+        List<RunSummary.Extreme> values = new ArrayList<>();
         for (int i = 0; i < count; i++) {
             columns.get(Channel.PRESSURE_ABSOLUTE)[i] = absolute(gaugeBar[i]);
             columns.get(Channel.WATER_MEAN)[i] = 285.15 + i;
@@ -97,21 +95,21 @@ public final class Handmade {
             columns.get(Channel.MAINS_ABSOLUTE)[i] = absolute(4.2);
             columns.get(Channel.GAUGE_READING)[i] = gaugeBar[i] * 1e5;
             columns.get(Channel.RELIEVED_TOTAL)[i] = count == 1 ? 0 : relieved * i / (count - 1);
-            values.add(new Extremes.Extreme(absolute(gaugeBar[i]), i * step));
+            values.add(new RunSummary.Extreme(absolute(gaugeBar[i]), i * step));
         }
-        events.forEach(event -> values.add(new Extremes.Extreme(event.pressureAbsolute(), event.time())));
-        Comparator<Extremes.Extreme> order = Comparator.comparingDouble(Extremes.Extreme::value);
+        events.forEach(event -> values.add(new RunSummary.Extreme(event.pressureAbsolute(), event.time())));
+        Comparator<RunSummary.Extreme> order = Comparator.comparingDouble(RunSummary.Extreme::value);
         RunSummary summary = new RunSummary(
                 system,
                 step * (count - 1),
                 events,
-                new Extremes(
+                new RunSummary.Extremes(
                         Collections.max(values, order),
                         Collections.min(values, order),
-                        new Extremes.Extreme(284.15 + count, step * (count - 1)),
-                        new Extremes.Extreme(0, 0)),
+                        new RunSummary.Extreme(284.15 + count, step * (count - 1)),
+                        new RunSummary.Extreme(0, 0)),
                 new Totals(relief(), 0, returned, drawn, leaked, 0, 0, 0, 0, 0),
-                new Audit(0, 0, 0, 0),
+                new RunSummary.Audit(0, 0, 0, 0),
                 new RunSummary.Numerics("by hand", 1e-9, 0, 0, 0),
                 Set.of());
         Trace.Grid grid = new Trace.Grid(step, step * (count - 1));

@@ -3,7 +3,6 @@ package io.github.heatswell.ageing;
 import io.github.heatswell.assessment.PrechargeTarget;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.study.Share;
 import io.github.heatswell.study.StudyResult;
 import java.util.Comparator;
 import java.util.List;
@@ -222,7 +221,7 @@ public record OutlookResult(
          *
          * @return the share, an estimate of the probability
          */
-        public Share withinYears() {
+        public StudyResult.Share withinYears() {
             return spread(1).above(0.5);
         }
 

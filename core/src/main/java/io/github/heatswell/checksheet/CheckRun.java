@@ -3,7 +3,6 @@ package io.github.heatswell.checksheet;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.Extremes;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.simulation.Simulation;
@@ -156,7 +155,7 @@ final class CheckRun {
 
     /** The highest pressure after the taps were closed; the run ends with the heat-up. */
     private CheckSheet.Reading peak(RunResult run) {
-        Extremes.Extreme highest = run.extremes().highestPressure();
+        RunSummary.Extreme highest = run.extremes().highestPressure();
         if (highest.time() >= closed - SAME_MOMENT) {
             return new CheckSheet.Reading(
                     CheckSheet.Reading.Kind.PEAK, run.gauge(highest.value()), Math.max(0, highest.time() - closed));

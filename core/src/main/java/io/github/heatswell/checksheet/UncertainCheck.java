@@ -1,7 +1,6 @@
 package io.github.heatswell.checksheet;
 
 import io.github.heatswell.result.Balances;
-import io.github.heatswell.study.Share;
 import io.github.heatswell.study.Study;
 import io.github.heatswell.study.StudyResult;
 import io.github.heatswell.study.UncertainHouse;
@@ -169,7 +168,7 @@ public record UncertainCheck(CheckSheet sheet, Gauge gauge, StudyResult result) 
      *
      * @return the share, an estimate of the probability
      */
-    public Share dripping() {
+    public StudyResult.Share dripping() {
         return result.spread(RELIEVED).above(0);
     }
 
@@ -178,7 +177,7 @@ public record UncertainCheck(CheckSheet sheet, Gauge gauge, StudyResult result) 
      *
      * @return the share, an estimate of the probability
      */
-    public Share hazardous() {
+    public StudyResult.Share hazardous() {
         return result.spread(HAZARD).above(0.5);
     }
 

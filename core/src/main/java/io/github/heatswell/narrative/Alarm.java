@@ -9,7 +9,6 @@ import static io.github.heatswell.assessment.Statement.plain;
 import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.assessment.Finding.Severity;
 import io.github.heatswell.assessment.Statement;
-import io.github.heatswell.result.Audit;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunSummary;
 import java.util.ArrayList;
@@ -101,8 +100,9 @@ public record Alarm(Level level, Statement what, Optional<Statement> advice) {
         return alarms;
     }
 
-    private static Statement open(Audit audit) {
-        boolean water = audit.massFraction() > Audit.BOUND || audit.energyFraction() <= Audit.BOUND;
+    private static Statement open(RunSummary.Audit audit) {
+        boolean water =
+                audit.massFraction() > RunSummary.Audit.BOUND || audit.energyFraction() <= RunSummary.Audit.BOUND;
         return plain("The balance of this run does not close: ")
                 .then(share(water ? audit.massFraction() : audit.energyFraction()))
                 .then(" of the " + (water ? "water" : "heat")

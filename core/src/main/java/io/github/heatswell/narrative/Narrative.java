@@ -13,7 +13,7 @@ import io.github.heatswell.narrative.Observer.Observed;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.sizing.PeakMap;
 import io.github.heatswell.study.SampledPeaks;
-import io.github.heatswell.study.Share;
+import io.github.heatswell.study.StudyResult;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.List;
@@ -199,7 +199,7 @@ public record Narrative(
      * @param share how many they are
      * @return a sentence without a full stop
      */
-    public static Statement dripping(Share share) {
+    public static Statement dripping(StudyResult.Share share) {
         return SpreadStory.dripping(share);
     }
 
@@ -209,7 +209,7 @@ public record Narrative(
      * @param share how many they are
      * @return such as {@code 12 of 32 samples (38 %, give or take 9 %)}
      */
-    public static Statement inWords(Share share) {
+    public static Statement inWords(StudyResult.Share share) {
         return SpreadStory.inWords(share);
     }
 

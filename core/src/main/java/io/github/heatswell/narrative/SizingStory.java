@@ -7,8 +7,8 @@ import static io.github.heatswell.assessment.Statement.plain;
 import io.github.heatswell.assessment.Measure;
 import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.sizing.SizingResult;
-import io.github.heatswell.study.Share;
 import io.github.heatswell.study.SizeCertainty;
+import io.github.heatswell.study.StudyResult;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefValve;
@@ -107,7 +107,7 @@ final class SizingStory {
         if (!doubtful()) {
             return;
         }
-        Share above = certainty.orElseThrow().bare().above();
+        StudyResult.Share above = certainty.orElseThrow().bare().above();
         String in = (above.count() == above.of() ? "all " : above.count() + " of the ") + above.of()
                 + " the pressure goes above the limit.";
         said.add(sizing.smallestOnSale()
@@ -139,7 +139,7 @@ final class SizingStory {
 
     private static String held(SizeCertainty.Tried tried) {
         int of = tried.above().of();
-        return " holds in " + inWords(new Share(of - tried.above().count(), of));
+        return " holds in " + inWords(new StudyResult.Share(of - tried.above().count(), of));
     }
 
     /** In how many houses it is not kept with what the best estimates call for. */
@@ -155,7 +155,7 @@ final class SizingStory {
                 : " (values varied within the ranges given)";
     }
 
-    private static String inWords(Share share) {
+    private static String inWords(StudyResult.Share share) {
         return (share.count() == share.of() ? "all " : share.count() + " of ") + share.of() + " sampled houses";
     }
 

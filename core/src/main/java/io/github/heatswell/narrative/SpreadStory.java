@@ -6,7 +6,7 @@ import static io.github.heatswell.assessment.Statement.plain;
 
 import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.study.SampledPeaks;
-import io.github.heatswell.study.Share;
+import io.github.heatswell.study.StudyResult;
 import java.util.List;
 
 /** What many samples found. A share is said to be one of the samples. */
@@ -31,7 +31,7 @@ final class SpreadStory {
                 : List.of(Alarm.of(
                         Alarm.Level.HAZARD,
                         plain("In ")
-                                .then(inWords(new Share(ended, sampled.count())))
+                                .then(inWords(new StudyResult.Share(ended, sampled.count())))
                                 .then(" the run ends in a hazard. What follows is not modelled.")));
     }
 
@@ -43,10 +43,10 @@ final class SpreadStory {
                     .then(gauge(sampled.quantileGauge(0.95)))
                     .then(sampled.endedEarly() == 0 ? "" : "; a run that reaches the test pressure ends there");
         }
-        return dripping(new Share(sampled.dripping(), sampled.count()));
+        return dripping(new StudyResult.Share(sampled.dripping(), sampled.count()));
     }
 
-    static Statement dripping(Share share) {
+    static Statement dripping(StudyResult.Share share) {
         return plain("A relief valve discharges in ").then(inWords(share));
     }
 
@@ -63,7 +63,7 @@ final class SpreadStory {
     }
 
     /** So many samples, and how sure that share is. */
-    static Statement inWords(Share share) {
+    static Statement inWords(StudyResult.Share share) {
         if (share.of() > 0 && (share.count() == 0 || share.count() == share.of())) {
             String samples = share.of() + " samples (";
             String bound = share.count() == 0 ? "none of the " + samples + "at most about " : "all " + samples;

@@ -5,7 +5,7 @@ import java.util.concurrent.atomic.AtomicReference;
 /**
  * Number of runs behind an answer, and how many have a balance that does not close. Immutable.
  *
- * @param open how many do not close ({@link Audit#closes}); 0 for a reliable answer
+ * @param open how many do not close ({@link RunSummary.Audit#closes}); 0 for a reliable answer
  * @param runs how many there are
  */
 public record Balances(long open, long runs) {

@@ -48,7 +48,7 @@ public record RunResult(RunSummary summary, Trace trace) {
      *
      * @return the extremes
      */
-    public Extremes extremes() {
+    public RunSummary.Extremes extremes() {
         return summary.extremes();
     }
 
@@ -66,7 +66,7 @@ public record RunResult(RunSummary summary, Trace trace) {
      *
      * @return the audit
      */
-    public Audit audit() {
+    public RunSummary.Audit audit() {
         return summary.audit();
     }
 

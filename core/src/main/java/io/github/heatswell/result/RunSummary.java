@@ -243,4 +243,112 @@ public record RunSummary(
             Objects.requireNonNull(method, "method");
         }
     }
+
+    /**
+     * The largest and smallest values of a run, taken from the continuous solution between the samples. Pressures are those
+     * at the tank's drain cock; a device higher up sees less ({@link io.github.heatswell.system.HotWaterSystem#head}).
+     *
+     * @param highestPressure the highest pressure at the tank's drain cock (Pa, absolute)
+     * @param lowestPressure the lowest pressure at the tank's drain cock (Pa, absolute)
+     * @param highestTemperature the highest temperature of the hottest water (K)
+     * @param mostVesselWater the most water the vessel held (m3); 0 without a vessel
+     */
+    public record Extremes(
+            Extreme highestPressure, Extreme lowestPressure, Extreme highestTemperature, Extreme mostVesselWater) {
+
+        /** A pressure that moves less than this (Pa) is steady: own judgement. */
+        private static final double STEADY = 5_000;
+
+        /**
+         * Checks that everything is there.
+         *
+         * @param highestPressure the highest pressure at the tank's drain cock (Pa, absolute)
+         * @param lowestPressure the lowest pressure at the tank's drain cock (Pa, absolute)
+         * @param highestTemperature the highest temperature of the hottest water (K)
+         * @param mostVesselWater the most water the vessel held (m3); 0 without a vessel
+         */
+        public Extremes {
+            Objects.requireNonNull(highestPressure, "highestPressure");
+            Objects.requireNonNull(lowestPressure, "lowestPressure");
+            Objects.requireNonNull(highestTemperature, "highestTemperature");
+            Objects.requireNonNull(mostVesselWater, "mostVesselWater");
+        }
+
+        /**
+         * Whether the pressure hardly moves: a gauge would not show it.
+         *
+         * @return true if it stays within 0.05 bar
+         */
+        public boolean isSteady() {
+            return highestPressure.value() - lowestPressure.value() < STEADY;
+        }
+    }
+
+    /**
+     * Balance check of a run: inflow minus outflow minus change of inventory, for mass and for energy. The inventory is
+     * recomputed from temperature and pressure at both ends, while the flows are integrated along the way, so an error in
+     * either shows.
+     *
+     * <p>Mass moved is what crossed the boundary plus what the warming water displaced from the tank; energy moved is the
+     * heat that reached the water, plus the heat lost, plus the enthalpy carried by flows relative to cold water.
+     *
+     * @param massResidual the mass unaccounted for (kg)
+     * @param massMoved the mass that moved (kg)
+     * @param energyResidual the energy unaccounted for (J)
+     * @param energyMoved the energy that moved (J)
+     */
+    public record Audit(double massResidual, double massMoved, double energyResidual, double energyMoved) {
+
+        /** The largest fraction a sound run may leave unaccounted for (-). */
+        public static final double BOUND = 1e-6;
+
+        /**
+         * Smallest mass (kg) that a residual is compared with. A run that ends where it starts moves nothing, and rounding
+         * of the tank's inventory cannot be a fraction of nothing. A residual of a milligram, a fiftieth of a drop, is
+         * acceptable in any run.
+         */
+        public static final double MIN_MASS = 1;
+
+        /**
+         * Smallest energy (J) that a residual is compared with, for the same reason. A residual of one joule, which warms a
+         * glass of water by a thousandth of a kelvin, is acceptable in any run.
+         */
+        public static final double MIN_ENERGY = 1e6;
+
+        /**
+         * Mass residual as a fraction of the mass moved, or of {@link #MIN_MASS} if less moved.
+         *
+         * @return the fraction (-)
+         */
+        public double massFraction() {
+            return Math.abs(massResidual) / Math.max(massMoved, MIN_MASS);
+        }
+
+        /**
+         * Energy residual as a fraction of the energy moved, or of {@link #MIN_ENERGY} if less moved.
+         *
+         * @return the fraction (-)
+         */
+        public double energyFraction() {
+            return Math.abs(energyResidual) / Math.max(energyMoved, MIN_ENERGY);
+        }
+
+        /**
+         * Whether both fractions lie within {@link #BOUND}.
+         *
+         * @return true if both balances close
+         */
+        public boolean closes() {
+            return massFraction() <= BOUND && energyFraction() <= BOUND;
+        }
+    }
+
+    /**
+     * The largest or smallest value a quantity took in a run, and when. Taken from the continuous solution, so it may lie
+     * between two samples.
+     *
+     * @param value the value, in the SI unit of the quantity
+     * @param time since the start of the run (s) at which it was first taken
+     */
+    public record Extreme(double value, double time) {}
 }

@@ -1,7 +1,7 @@
 package io.github.heatswell.simulation;
 
-import io.github.heatswell.result.Audit;
 import io.github.heatswell.result.Event;
+import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.Totals;
 import java.util.ArrayList;
 import java.util.List;
@@ -97,12 +97,12 @@ final class BalanceAudit {
                 .count();
     }
 
-    Audit audit(double[] y, Modes modes) {
+    RunSummary.Audit audit(double[] y, Modes modes) {
         double in = y[StateVector.LET_IN];
         double out = y[StateVector.RETURNED] + y[StateVector.DRAWN] + y[StateVector.LEAKED] + vector.relieved(y);
         double carried = y[StateVector.CARRIED];
         double lost = y[StateVector.HEAT_LOST];
-        return new Audit(
+        return new RunSummary.Audit(
                 in - out - (inventory.mass(y, modes) - openingMass),
                 in + out + displaced,
                 heatToWater - lost + carried - (inventory.tankEnergy(y, modes) - openingEnergy),

@@ -2,7 +2,7 @@ package io.github.heatswell.simulation;
 
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.Extremes;
+import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.Trace;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -79,8 +79,8 @@ final class Recorder {
             }
         }
 
-        Extremes.Extreme extreme() {
-            return new Extremes.Extreme(value, time);
+        RunSummary.Extreme extreme() {
+            return new RunSummary.Extreme(value, time);
         }
     }
 
@@ -136,8 +136,8 @@ final class Recorder {
         return events;
     }
 
-    Extremes extremes() {
-        return new Extremes(
+    RunSummary.Extremes extremes() {
+        return new RunSummary.Extremes(
                 highestPressure.extreme(),
                 lowestPressure.extreme(),
                 highestTemperature.extreme(),

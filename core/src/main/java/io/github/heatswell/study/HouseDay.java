@@ -73,7 +73,7 @@ public final class HouseDay implements Study.Model {
         HAZARD("ended by a hazard"),
         /** 1 if people may be hurt by what the run or the house is found to be ({@link Findings}), else 0. */
         HAZARD_FOUND("hazard found"),
-        /** 1 if the balance of the run does not close ({@link io.github.heatswell.result.Audit#closes}), else 0. */
+        /** 1 if the balance of the run does not close ({@link io.github.heatswell.result.RunSummary.Audit#closes}), else 0. */
         OPEN_BALANCE("balance does not close");
 
         private final String description;

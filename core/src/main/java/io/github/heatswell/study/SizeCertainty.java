@@ -24,7 +24,7 @@ public record SizeCertainty(boolean usual, List<Tried> tried, Balances balances)
      * @param volume its volume (m3), 0 for none
      * @param above how many of the houses go above the limit with it
      */
-    public record Tried(double volume, Share above) {
+    public record Tried(double volume, StudyResult.Share above) {
 
         /**
          * Whether the vessel keeps the limit in nine of ten houses.

@@ -1,20 +1,29 @@
 package io.github.heatswell.study;
 
+import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Supply;
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.RatioUnit;
+import io.github.heatswell.units.TemperatureDifferenceUnit;
+import io.github.heatswell.units.TemperatureUnit;
+import io.github.heatswell.units.VolumeUnit;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.Predicate;
 
 /** A house some of whose numbers are known only within limits. Immutable. */
 public final class UncertainHouse {
 
     private final HotWaterSystem described;
-    private final Map<UsualUncertainty, Distribution> deviations;
+    private final Map<Quantity, Distribution> deviations;
 
-    private UncertainHouse(HotWaterSystem described, Map<UsualUncertainty, Distribution> deviations) {
+    private UncertainHouse(HotWaterSystem described, Map<Quantity, Distribution> deviations) {
         this.described = described;
         this.deviations = Collections.unmodifiableMap(deviations);
     }
@@ -23,12 +32,12 @@ public final class UncertainHouse {
      * A house whose numbers are known as well as they usually are.
      *
      * @param described the house as described, from which its numbers deviate
-     * @return the house with every {@link UsualUncertainty} that concerns it
+     * @return the house with every {@link Quantity} that concerns it
      */
     public static UncertainHouse usual(HotWaterSystem described) {
         Objects.requireNonNull(described, "described");
-        Map<UsualUncertainty, Distribution> deviations = new EnumMap<>(UsualUncertainty.class);
-        for (UsualUncertainty each : UsualUncertainty.values()) {
+        Map<Quantity, Distribution> deviations = new EnumMap<>(Quantity.class);
+        for (Quantity each : Quantity.values()) {
             if (each.concerns(described)) {
                 deviations.put(each, each.usual());
             }
@@ -44,13 +53,13 @@ public final class UncertainHouse {
      * @return the house
      * @throws IllegalArgumentException if the house has no such quantity
      */
-    public UncertainHouse with(UsualUncertainty quantity, Distribution deviation) {
+    public UncertainHouse with(Quantity quantity, Distribution deviation) {
         Objects.requireNonNull(quantity, "quantity");
         Objects.requireNonNull(deviation, "deviation");
         if (!quantity.concerns(described)) {
             throw new IllegalArgumentException(quantity.label() + ": the house has none that could be uncertain");
         }
-        Map<UsualUncertainty, Distribution> changed = new EnumMap<>(deviations);
+        Map<Quantity, Distribution> changed = new EnumMap<>(deviations);
         changed.put(quantity, deviation);
         return new UncertainHouse(described, changed);
     }
@@ -61,8 +70,8 @@ public final class UncertainHouse {
      * @param quantity the quantity
      * @return the house
      */
-    public UncertainHouse exactly(UsualUncertainty quantity) {
-        Map<UsualUncertainty, Distribution> changed = new EnumMap<>(deviations);
+    public UncertainHouse exactly(Quantity quantity) {
+        Map<Quantity, Distribution> changed = new EnumMap<>(deviations);
         changed.remove(Objects.requireNonNull(quantity, "quantity"));
         return new UncertainHouse(described, changed);
     }
@@ -81,7 +90,7 @@ public final class UncertainHouse {
      *
      * @return the quantities, in the order of the inputs
      */
-    public List<UsualUncertainty> quantities() {
+    public List<Quantity> quantities() {
         return List.copyOf(deviations.keySet());
     }
 
@@ -99,7 +108,7 @@ public final class UncertainHouse {
     /**
      * The house with its numbers moved.
      *
-     * @param values the deviation of each quantity, in the unit of {@link UsualUncertainty#unit}, in the order of the inputs
+     * @param values the deviation of each quantity, in the unit of {@link Quantity#unit}, in the order of the inputs
      * @return the house
      * @throws IllegalArgumentException if a number leaves its range or contradicts another, which a study counts as a
      *     failed sample; a recovery efficiency above 100 % becomes 100 %, and cold water stays above freezing
@@ -112,9 +121,180 @@ public final class UncertainHouse {
         double atmosphere = described.site().atmosphere();
         HotWaterSystem.Builder house = described.toBuilder();
         int next = 0;
-        for (UsualUncertainty quantity : deviations.keySet()) {
+        for (Quantity quantity : deviations.keySet()) {
             quantity.move(house, values[next++], atmosphere);
         }
         return house.followSupply().build();
+    }
+
+    /**
+     * A number of a house that was not measured better, with its usual uncertainty. Each is a deviation from what the
+     * description says, in the unit named by {@link #unit()}, spread as {@link Distribution#around} says. The figures are
+     * common practice without a source, except where noted.
+     */
+    public enum Quantity {
+        /** The pressure of the mains, by the same at all hours: 0.15 bar. */
+        SUPPLY_PRESSURE("supply pressure", "Pa", 0.15e5, house -> true, Moved::supplyPressure),
+        /** What a reducing valve is set to: 0.15 bar. */
+        REDUCED_PRESSURE("reducing valve's set pressure", "Pa", 0.15e5, Has::reducingValve, Moved::reducedPressure),
+        /** The temperature of the cold water: 2 K. */
+        SUPPLY_WATER("cold water temperature", "K", 2, house -> true, Moved::supplyWater),
+        /** Where thermostats switch off, all by the same: 3 K. */
+        SET_POINT("set point", "K", 3, house -> true, Moved::setPoint),
+        /** The share of the heater's input that reaches the water: 3 % of it; never above all of it. */
+        RECOVERY_EFFICIENCY("recovery efficiency", "", 0.03, house -> true, Moved::recoveryEfficiency),
+        /** The volume of the tank: 3 % of it. */
+        TANK_VOLUME("tank volume", "", 0.03, house -> true, Moved::tankVolume),
+        /** The precharge of the expansion vessel: 0.1 bar. */
+        PRECHARGE("vessel's precharge", "Pa", 0.1e5, Has::soundVessel, Moved::precharge),
+        /**
+         * The set pressure of all relief valves, with their full-lift and reseat pressures: 3 % of it, their tolerance
+         * (common practice, no source).
+         */
+        RELIEF_SET(
+                "relief set pressure", "", 0.03, house -> !house.reliefValves().isEmpty(), Moved::reliefSet);
+
+        private final String label;
+        private final String unit;
+        private final double expanded;
+        private final Predicate<HotWaterSystem> concerns;
+        private final Change change;
+
+        Quantity(String label, String unit, double expanded, Predicate<HotWaterSystem> concerns, Change change) {
+            this.label = label;
+            this.unit = unit;
+            this.expanded = expanded;
+            this.concerns = concerns;
+            this.change = change;
+        }
+
+        /** What a house may have. */
+        private static final class Has {
+            private static boolean reducingValve(HotWaterSystem house) {
+                return house.supply().arrangement() == Supply.Arrangement.REDUCING_VALVE;
+            }
+
+            private static boolean soundVessel(HotWaterSystem house) {
+                return house.vessel()
+                        .filter(vessel -> vessel.condition() == ExpansionVessel.Condition.SOUND)
+                        .isPresent();
+            }
+        }
+
+        /**
+         * What is uncertain.
+         *
+         * @return the quantity in words
+         */
+        public String label() {
+            return label;
+        }
+
+        /**
+         * The unit of the deviation.
+         *
+         * @return Pa or K, or nothing for a deviation that is a share of the described value
+         */
+        public String unit() {
+            return unit;
+        }
+
+        /**
+         * The usual uncertainty.
+         *
+         * @return the expanded uncertainty, in the unit of {@link #unit()}
+         */
+        public double expanded() {
+            return expanded;
+        }
+
+        /**
+         * The usual spread of the deviation.
+         *
+         * @return the spread around 0
+         */
+        public Distribution usual() {
+            return Distribution.around(0, expanded);
+        }
+
+        /**
+         * Whether a house has this quantity.
+         *
+         * @param house the house
+         * @return true if it has
+         */
+        public boolean concerns(HotWaterSystem house) {
+            return concerns.test(Objects.requireNonNull(house, "house"));
+        }
+
+        /** Moves the number of a house from where it is. */
+        void move(HotWaterSystem.Builder house, double deviation, double atmosphere) {
+            change.by(house, deviation, atmosphere);
+        }
+
+        /** How a number of a house is moved from where it is. */
+        @FunctionalInterface
+        private interface Change {
+            void by(HotWaterSystem.Builder house, double deviation, double atmosphere);
+        }
+
+        /** The changes. */
+        private static final class Moved {
+
+            private static void supplyPressure(HotWaterSystem.Builder house, double pascal, double atmosphere) {
+                house.changeSupply(supply -> supply.toBuilder()
+                        .mains(supply.mains().raisedBy(pascal, PressureUnit.PASCAL))
+                        .build());
+            }
+
+            private static void reducedPressure(HotWaterSystem.Builder house, double pascal, double atmosphere) {
+                house.changeSupply(supply -> supply.reducingValve()
+                        .map(valve -> supply.toBuilder()
+                                .reducingValve(valve.toBuilder()
+                                        .set(raised(valve.set(), pascal))
+                                        .build())
+                                .build())
+                        .orElse(supply));
+            }
+
+            private static void supplyWater(HotWaterSystem.Builder house, double kelvin, double atmosphere) {
+                house.changeSupply(supply -> supply.toBuilder()
+                        .water(supply.water().warmerBy(kelvin, TemperatureDifferenceUnit.KELVIN))
+                        .build());
+            }
+
+            private static void setPoint(HotWaterSystem.Builder house, double kelvin, double atmosphere) {
+                house.changeHeater(heater -> heater.withElements(element -> element.toBuilder()
+                        .setPoint(element.setPoint() + kelvin, TemperatureUnit.KELVIN)
+                        .build()));
+            }
+
+            private static void recoveryEfficiency(HotWaterSystem.Builder house, double share, double atmosphere) {
+                house.changeHeater(heater -> heater.toBuilder()
+                        .recoveryEfficiency(
+                                100 * Math.min(1, heater.recoveryEfficiency() * (1 + share)), RatioUnit.PERCENT)
+                        .build());
+            }
+
+            private static void tankVolume(HotWaterSystem.Builder house, double share, double atmosphere) {
+                house.changeTank(tank -> tank.toBuilder()
+                        .volume(VolumeUnit.LITRE.fromSi(tank.volume() * (1 + share)), VolumeUnit.LITRE)
+                        .build());
+            }
+
+            private static void precharge(HotWaterSystem.Builder house, double pascal, double atmosphere) {
+                house.changeVessel(vessel -> vessel.toBuilder()
+                        .precharge(raised(vessel.precharge(), pascal))
+                        .build());
+            }
+
+            private static void reliefSet(HotWaterSystem.Builder house, double share, double atmosphere) {
+                house.changeReliefValves(valve -> valve.scaled(1 + share, atmosphere));
+            }
+
+            private static Pressure raised(Pressure pressure, double pascal) {
+                return new Pressure(pressure.value() + pascal, pressure.reference());
+            }
+        }
     }
 }

@@ -9,7 +9,7 @@
  * the inputs, for many more runs.
  *
  * <p>{@link io.github.heatswell.study.HouseDay} makes a model of a house; {@link io.github.heatswell.study.UncertainHouse}
- * varies one within the {@link io.github.heatswell.study.UsualUncertainty usual uncertainties}:
+ * varies one within the {@link io.github.heatswell.study.UncertainHouse.Quantity usual uncertainties}:
  *
  * <pre>
  *   UncertainHouse house = UncertainHouse.usual(described);

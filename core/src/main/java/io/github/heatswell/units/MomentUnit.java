@@ -5,7 +5,7 @@ import java.util.List;
 /**
  * Units of a bending moment.
  */
-public enum MomentUnit implements Unit {
+enum MomentUnit implements Unit {
     /** The SI unit (N m). */
     NEWTON_METRE(1.0, "N m", "Nm"),
 

@@ -180,7 +180,7 @@ public enum UnitSystem {
      *
      * @return newton metres or pound-force feet
      */
-    public MomentUnit moment() {
+    public Unit moment() {
         return moment;
     }
 }

@@ -2,9 +2,7 @@ package io.github.heatswell.assessment;
 
 import static io.github.heatswell.units.PressureUnit.BAR;
 
-import io.github.heatswell.result.Audit;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.Extremes;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.Totals;
 import io.github.heatswell.system.ExpansionVessel;
@@ -166,13 +164,13 @@ final class Sound {
                 house,
                 43_200,
                 List.of(events),
-                new Extremes(
-                        new Extremes.Extreme(peakBar * 1e5 + air, 3_600),
-                        new Extremes.Extreme(lowBar * 1e5 + air, 0),
-                        new Extremes.Extreme(hottest + 273.15, 3_600),
-                        new Extremes.Extreme(0, 0)),
+                new RunSummary.Extremes(
+                        new RunSummary.Extreme(peakBar * 1e5 + air, 3_600),
+                        new RunSummary.Extreme(lowBar * 1e5 + air, 0),
+                        new RunSummary.Extreme(hottest + 273.15, 3_600),
+                        new RunSummary.Extreme(0, 0)),
                 new Totals(relief, 0, 0, 0, 0, 0, 0, 0, 0, 0),
-                new Audit(0, 1, 0, 1),
+                new RunSummary.Audit(0, 1, 0, 1),
                 new RunSummary.Numerics("by hand", 1e-9, 0, 0, 1),
                 Set.of());
     }

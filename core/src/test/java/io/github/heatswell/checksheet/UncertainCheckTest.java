@@ -8,7 +8,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.heatswell.study.Distribution;
 import io.github.heatswell.study.Houses;
 import io.github.heatswell.study.UncertainHouse;
-import io.github.heatswell.study.UsualUncertainty;
 import io.github.heatswell.system.HotWaterSystem;
 import org.junit.jupiter.api.Test;
 
@@ -82,7 +81,7 @@ class UncertainCheckTest {
     @Test
     void hazardsAndFailuresAreCounted() {
         UncertainHouse house = UncertainHouse.usual(Houses.lodge(4.2, 58).build())
-                .with(UsualUncertainty.SET_POINT, Distribution.between(0, 60));
+                .with(UncertainHouse.Quantity.SET_POINT, Distribution.between(0, 60));
         UncertainCheck check = check(house, 2);
 
         assertTrue(check.result().failed() > 0);

@@ -27,7 +27,6 @@ import io.github.heatswell.study.Houses;
 import io.github.heatswell.study.Study;
 import io.github.heatswell.study.StudyResult;
 import io.github.heatswell.study.UncertainHouse;
-import io.github.heatswell.study.UsualUncertainty;
 import io.github.heatswell.system.Draw;
 import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.ExpansionVessel;
@@ -213,7 +212,7 @@ class MisuseTest {
                 refused(() -> HouseDay.of(values -> LODGE, Duration.ZERO), "duration: PT0S must be above 0"),
                 missing(() -> UncertainHouse.usual(null), "described"),
                 refused(
-                        () -> house.with(UsualUncertainty.PRECHARGE, Distribution.around(0, 1e4)),
+                        () -> house.with(UncertainHouse.Quantity.PRECHARGE, Distribution.around(0, 1e4)),
                         "vessel's precharge: the house has none that could be uncertain"),
                 refused(
                         () -> house.moved(new double[1]),

@@ -54,7 +54,7 @@ class ResultTest {
     })
     void booksCloseToTheStatedShare(double massShare, double energyShare, boolean closes) {
         // Moved amounts that are powers of two leave the shares exact.
-        Audit audit = new Audit(massShare * 2, 2, energyShare * 0x1p21, 0x1p21);
+        RunSummary.Audit audit = new RunSummary.Audit(massShare * 2, 2, energyShare * 0x1p21, 0x1p21);
         assertEquals(closes, audit.closes());
         assertEquals(Math.abs(massShare), audit.massFraction());
         assertEquals(Math.abs(energyShare), audit.energyFraction());
@@ -63,12 +63,12 @@ class ResultTest {
     /** What is left over where little moved is held against a kilogram and a megajoule. */
     @Test
     void whereNothingMovedAMilligramAndAJouleMayBeLeftOver() {
-        assertTrue(new Audit(0, 0, 0, 0).closes());
-        assertTrue(new Audit(-1e-6, 0, 1, 0).closes());
-        assertTrue(new Audit(1e-6, 0.5, -1, 5e5).closes());
-        assertFalse(new Audit(1.01e-6, 0, 0, 0).closes());
-        assertFalse(new Audit(0, 0, -1.01, 0).closes());
-        assertTrue(new Audit(2e-6, 2, 2, 2e6).closes());
+        assertTrue(new RunSummary.Audit(0, 0, 0, 0).closes());
+        assertTrue(new RunSummary.Audit(-1e-6, 0, 1, 0).closes());
+        assertTrue(new RunSummary.Audit(1e-6, 0.5, -1, 5e5).closes());
+        assertFalse(new RunSummary.Audit(1.01e-6, 0, 0, 0).closes());
+        assertFalse(new RunSummary.Audit(0, 0, -1.01, 0).closes());
+        assertTrue(new RunSummary.Audit(2e-6, 2, 2, 2e6).closes());
     }
 
     /** By the documentation of the kinds: those that say "the run ends". */
@@ -167,14 +167,14 @@ class ResultTest {
                 new Event(20, Event.Kind.RELIEF_RESEATED, "a", 6e5, 310),
                 new Event(30, Event.Kind.RELIEF_OPENED, "a", 7e5, 372, Optional.of(Event.OpeningCause.TEMPERATURE)),
                 new Event(40, last, "tank", 21e5, 330));
-        Extremes.Extreme extreme = new Extremes.Extreme(1, 2);
+        RunSummary.Extreme extreme = new RunSummary.Extreme(1, 2);
         return new RunSummary(
                 house,
                 40,
                 events,
-                new Extremes(extreme, extreme, extreme, extreme),
+                new RunSummary.Extremes(extreme, extreme, extreme, extreme),
                 new Totals(List.of(), 1, 2, 3, 4, 5, 6, 7, 8, 0),
-                new Audit(0, 1, 0, 1),
+                new RunSummary.Audit(0, 1, 0, 1),
                 new RunSummary.Numerics("none", 1e-7, 0, 0, 0),
                 Set.of());
     }

@@ -58,8 +58,8 @@ class TraceGridTest {
 
     @Test
     void auditOfNothingMovedIsTheResidualItself() {
-        assertEquals(0, new Audit(0, 0, 0, 0).massFraction());
-        assertEquals(2e-3, new Audit(2e-3, 0.5, 0, 1).massFraction(), "of a kilogram at least");
-        assertEquals(1e-3, new Audit(-2e-3, 2, 0, 1).massFraction());
+        assertEquals(0, new RunSummary.Audit(0, 0, 0, 0).massFraction());
+        assertEquals(2e-3, new RunSummary.Audit(2e-3, 0.5, 0, 1).massFraction(), "of a kilogram at least");
+        assertEquals(1e-3, new RunSummary.Audit(-2e-3, 2, 0, 1).massFraction());
     }
 }

@@ -3,10 +3,10 @@ package io.github.heatswell.simulation;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.result.Audit;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.Trace;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Supply;
@@ -35,7 +35,7 @@ class RandomSystemsTest {
             HotWaterSystem system = systems.next();
             String which = "seed " + seed + ", system " + i;
             RunResult result = Simulation.of(system, Duration.ofHours(12)).run();
-            Audit audit = result.audit();
+            RunSummary.Audit audit = result.audit();
             assertTrue(
                     audit.closes(),
                     () -> which + ": " + audit + " " + audit.massFraction() + " " + audit.energyFraction());

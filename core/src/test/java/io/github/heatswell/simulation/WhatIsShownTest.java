@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.Extremes;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.Trace;
@@ -176,7 +175,7 @@ class WhatIsShownTest {
         int lowest = indexOf(fine, Channel.PRESSURE_ABSOLUTE, -1);
 
         assertTrue(lowest > 60 && lowest < fine.count() - 60, "neither at the start nor at the end: " + lowest);
-        Extremes.Extreme extreme = found.extremes().lowestPressure();
+        RunSummary.Extreme extreme = found.extremes().lowestPressure();
         assertEquals(fine.value(Channel.PRESSURE_ABSOLUTE, lowest), extreme.value(), 1); // Pa, of some thousands
         assertEquals(lowest, extreme.time(), 2);
     }
@@ -206,10 +205,10 @@ class WhatIsShownTest {
 
         assertTrue(highest > 60 && highest < fine.count() - 60, "neither at the start nor at the end: " + highest);
         assertTrue(fullest > highest + 2, "later: " + fullest + " s, not " + highest + " s");
-        Extremes.Extreme pressure = found.extremes().highestPressure();
+        RunSummary.Extreme pressure = found.extremes().highestPressure();
         assertEquals(fine.value(Channel.PRESSURE_ABSOLUTE, highest), pressure.value(), 1); // Pa
         assertEquals(highest, pressure.time(), 2);
-        Extremes.Extreme water = found.extremes().mostVesselWater();
+        RunSummary.Extreme water = found.extremes().mostVesselWater();
         assertEquals(fine.value(Channel.VESSEL_WATER, fullest), water.value(), 1e-9); // m3
         assertEquals(fullest, water.time(), 2);
     }

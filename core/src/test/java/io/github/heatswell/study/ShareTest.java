@@ -12,10 +12,10 @@ class ShareTest {
     @Test
     void theLimitIsThatOfTheBinomialLaw() {
         for (int n : new int[] {1, 20, 256}) {
-            assertEquals(0.05, Math.pow(1 - new Share(0, n).furthest(), n), 1e-12);
-            assertEquals(0.05, Math.pow(new Share(n, n).furthest(), n), 1e-12);
+            assertEquals(0.05, Math.pow(1 - new StudyResult.Share(0, n).furthest(), n), 1e-12);
+            assertEquals(0.05, Math.pow(new StudyResult.Share(n, n).furthest(), n), 1e-12);
         }
-        assertTrue(Double.isNaN(new Share(1, 2).furthest()));
-        assertTrue(Double.isNaN(new Share(0, 0).furthest()));
+        assertTrue(Double.isNaN(new StudyResult.Share(1, 2).furthest()));
+        assertTrue(Double.isNaN(new StudyResult.Share(0, 0).furthest()));
     }
 }

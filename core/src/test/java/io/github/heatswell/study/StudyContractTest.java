@@ -72,8 +72,8 @@ class StudyContractTest {
     @Test
     void thresholdItselfIsNotAboveIt() {
         StudyResult.Spread spread = StudyResult.Spread.of(new double[] {-0.0, 1, 2, 2, 3}, 5);
-        assertEquals(new Share(1, 5), spread.above(2));
-        assertEquals(new Share(3, 5), spread.above(1));
+        assertEquals(new StudyResult.Share(1, 5), spread.above(2));
+        assertEquals(new StudyResult.Share(3, 5), spread.above(1));
         assertEquals(0.0, spread.quantile(0)); // -0.0 would differ
         assertEquals(1.6, spread.mean(), 1e-15); // rounding
         for (double wrong : new double[] {-0.001, 1.001, Double.NaN}) {
@@ -87,14 +87,14 @@ class StudyContractTest {
     void deadVesselHasNoUncertainCharge(ExpansionVessel.Condition condition) {
         ExpansionVessel dead =
                 Houses.vessel(18, 4).toBuilder().condition(condition).build();
-        assertFalse(UsualUncertainty.PRECHARGE.concerns(
+        assertFalse(UncertainHouse.Quantity.PRECHARGE.concerns(
                 Houses.lodge(4.2, 58).vessel(dead).build()));
     }
 
     /** A spread reaches one and a half expanded uncertainties to either side, and its unit says of what. */
     @ParameterizedTest
-    @EnumSource(UsualUncertainty.class)
-    void usualSpreadIsThatOfTheStatedUncertainty(UsualUncertainty quantity) {
+    @EnumSource(UncertainHouse.Quantity.class)
+    void usualSpreadIsThatOfTheStatedUncertainty(UncertainHouse.Quantity quantity) {
         assertEquals(-1.5 * quantity.expanded(), quantity.usual().low());
         assertEquals(1.5 * quantity.expanded(), quantity.usual().high());
         assertEquals(true, List.of("Pa", "K", "").contains(quantity.unit()), quantity.unit());

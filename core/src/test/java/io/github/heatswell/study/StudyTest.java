@@ -86,8 +86,8 @@ class StudyTest {
 
     @Test
     void anotherSeedDiffersWithinTheStandardError() {
-        Share first = evenSum(1000).seed(1).build().run().spread(0).above(1.5);
-        Share second = evenSum(1000).seed(2).build().run().spread(0).above(1.5);
+        StudyResult.Share first = evenSum(1000).seed(1).build().run().spread(0).above(1.5);
+        StudyResult.Share second = evenSum(1000).seed(2).build().run().spread(0).above(1.5);
 
         assertNotEquals(
                 evenSum(1000).seed(1).build().run().output(0, 0),

@@ -64,19 +64,20 @@ class UncertainHouseTest {
         double of(HotWaterSystem house);
     }
 
-    private static Arguments moves(UsualUncertainty quantity, double deviation, double expected, Property property) {
+    private static Arguments moves(
+            UncertainHouse.Quantity quantity, double deviation, double expected, Property property) {
         return Arguments.of(quantity, deviation, expected, property);
     }
 
     static Stream<Arguments> deviations() {
         return Stream.of(
                 moves(
-                        UsualUncertainty.SUPPLY_PRESSURE,
+                        UncertainHouse.Quantity.SUPPLY_PRESSURE,
                         1e4,
                         6.1e5,
                         house -> house.supply().mains().absolute(0, 0)),
                 moves(
-                        UsualUncertainty.REDUCED_PRESSURE,
+                        UncertainHouse.Quantity.REDUCED_PRESSURE,
                         -1e4,
                         3.4e5,
                         house -> house.supply()
@@ -84,49 +85,49 @@ class UncertainHouseTest {
                                 .orElseThrow()
                                 .set()
                                 .gauge(1e5)),
-                moves(UsualUncertainty.SUPPLY_WATER, 1.5, 283.65, HotWaterSystem::coldAtStart),
+                moves(UncertainHouse.Quantity.SUPPLY_WATER, 1.5, 283.65, HotWaterSystem::coldAtStart),
                 moves(
-                        UsualUncertainty.SET_POINT,
+                        UncertainHouse.Quantity.SET_POINT,
                         -2,
                         329.15,
                         house -> house.heater().elements().get(0).setPoint()),
                 moves(
-                        UsualUncertainty.SET_POINT,
+                        UncertainHouse.Quantity.SET_POINT,
                         -2,
                         332.15,
                         house -> house.heater().elements().get(1).setPoint()),
                 moves(
-                        UsualUncertainty.RECOVERY_EFFICIENCY,
+                        UncertainHouse.Quantity.RECOVERY_EFFICIENCY,
                         -0.02,
                         0.9604,
                         house -> house.heater().recoveryEfficiency()),
                 moves(
-                        UsualUncertainty.RECOVERY_EFFICIENCY,
+                        UncertainHouse.Quantity.RECOVERY_EFFICIENCY,
                         0.03,
                         1,
                         house -> house.heater().recoveryEfficiency()),
                 moves(
-                        UsualUncertainty.TANK_VOLUME,
+                        UncertainHouse.Quantity.TANK_VOLUME,
                         0.01,
                         0.2323,
                         house -> house.tank().volume()),
                 moves(
-                        UsualUncertainty.PRECHARGE,
+                        UncertainHouse.Quantity.PRECHARGE,
                         0.05e5,
                         3.85e5,
                         house -> house.vessel().orElseThrow().precharge().gauge(1e5)),
                 moves(
-                        UsualUncertainty.RELIEF_SET,
+                        UncertainHouse.Quantity.RELIEF_SET,
                         0.02,
                         7.14e5,
                         house -> relief(house).setPressure().gauge(1e5)),
                 moves(
-                        UsualUncertainty.RELIEF_SET,
+                        UncertainHouse.Quantity.RELIEF_SET,
                         0.02,
                         7.854e5,
                         house -> relief(house).fullLiftPressure().gauge(1e5)),
                 moves(
-                        UsualUncertainty.RELIEF_SET,
+                        UncertainHouse.Quantity.RELIEF_SET,
                         0.02,
                         5.712e5,
                         house -> relief(house).reseatPressure().gauge(1e5)));
@@ -138,7 +139,8 @@ class UncertainHouseTest {
 
     @ParameterizedTest
     @MethodSource("deviations")
-    void aDeviationMovesItsQuantity(UsualUncertainty quantity, double deviation, double expected, Property property) {
+    void aDeviationMovesItsQuantity(
+            UncertainHouse.Quantity quantity, double deviation, double expected, Property property) {
         UncertainHouse house = UncertainHouse.usual(complete().build());
         double[] values = new double[house.quantities().size()];
         values[house.quantities().indexOf(quantity)] = deviation;
@@ -150,22 +152,22 @@ class UncertainHouseTest {
     @Test
     void aHouseHasWhatConcernsIt() {
         assertEquals(
-                List.of(UsualUncertainty.values()),
+                List.of(UncertainHouse.Quantity.values()),
                 UncertainHouse.usual(complete().build()).quantities());
         UncertainHouse bare = UncertainHouse.usual(Houses.lodge(4.2, 58).build());
         assertEquals(
                 List.of(
-                        UsualUncertainty.SUPPLY_PRESSURE,
-                        UsualUncertainty.SUPPLY_WATER,
-                        UsualUncertainty.SET_POINT,
-                        UsualUncertainty.RECOVERY_EFFICIENCY,
-                        UsualUncertainty.TANK_VOLUME),
+                        UncertainHouse.Quantity.SUPPLY_PRESSURE,
+                        UncertainHouse.Quantity.SUPPLY_WATER,
+                        UncertainHouse.Quantity.SET_POINT,
+                        UncertainHouse.Quantity.RECOVERY_EFFICIENCY,
+                        UncertainHouse.Quantity.TANK_VOLUME),
                 bare.quantities());
         assertEquals(
                 "vessel's precharge: the house has none that could be uncertain",
                 assertThrows(
                                 IllegalArgumentException.class,
-                                () -> bare.with(UsualUncertainty.PRECHARGE, Distribution.between(0, 1)))
+                                () -> bare.with(UncertainHouse.Quantity.PRECHARGE, Distribution.between(0, 1)))
                         .getMessage());
         assertThrows(IllegalArgumentException.class, () -> bare.moved(new double[2]));
     }
@@ -174,8 +176,8 @@ class UncertainHouseTest {
     void aQuantityMayBeKnownBetterOrWorse() {
         Distribution wide = Distribution.between(-8, 8);
         UncertainHouse house = UncertainHouse.usual(complete().build())
-                .with(UsualUncertainty.SET_POINT, wide)
-                .exactly(UsualUncertainty.TANK_VOLUME);
+                .with(UncertainHouse.Quantity.SET_POINT, wide)
+                .exactly(UncertainHouse.Quantity.TANK_VOLUME);
 
         assertEquals(7, house.inputs().size());
         assertEquals(new Study.Input("set point", wide), house.inputs().get(3));

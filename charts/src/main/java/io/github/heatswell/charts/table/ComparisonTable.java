@@ -3,7 +3,6 @@ package io.github.heatswell.charts.table;
 import io.github.heatswell.charts.NamedRun;
 import io.github.heatswell.narrative.NamedSummary;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.Extremes;
 import io.github.heatswell.result.Interval;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.Totals;
@@ -100,7 +99,7 @@ public final class ComparisonTable {
 
     private static String[] cells(NamedSummary run, Quantities quantities) {
         RunSummary result = run.summary();
-        Extremes extremes = result.extremes();
+        RunSummary.Extremes extremes = result.extremes();
         int openings = result.totals().relief().stream()
                 .mapToInt(Totals.Relief::openings)
                 .sum();

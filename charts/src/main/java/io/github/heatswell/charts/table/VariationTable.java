@@ -2,7 +2,6 @@ package io.github.heatswell.charts.table;
 
 import io.github.heatswell.narrative.NamedSummary;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.Extremes;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.Totals;
 import io.github.heatswell.units.UnitSystem;
@@ -90,7 +89,7 @@ public final class VariationTable {
 
     private static String[] cells(Row row, Quantities quantities) {
         RunSummary summary = row.run().summary();
-        Extremes.Extreme peak = summary.extremes().highestPressure();
+        RunSummary.Extreme peak = summary.extremes().highestPressure();
         int openings = 0;
         for (Totals.Relief valve : summary.totals().relief()) {
             openings += valve.openings();

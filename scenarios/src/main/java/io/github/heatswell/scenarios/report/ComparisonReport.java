@@ -9,7 +9,6 @@ import io.github.heatswell.narrative.Limit;
 import io.github.heatswell.narrative.NamedSummary;
 import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.result.Balances;
-import io.github.heatswell.result.Extremes;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.variation.Variant;
 import io.github.heatswell.scenarios.variation.VariantRuns;
@@ -126,7 +125,7 @@ public final class ComparisonReport {
 
     private static List<String> row(NamedSummary run, QuantityFormat shown) {
         RunSummary result = run.summary();
-        Extremes.Extreme peak = result.extremes().highestPressure();
+        RunSummary.Extreme peak = result.extremes().highestPressure();
         return List.of(
                 run.name(),
                 shown.pressure(result.gauge(peak.value())),

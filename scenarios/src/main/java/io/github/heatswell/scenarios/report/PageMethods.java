@@ -1,7 +1,6 @@
 package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.charts.NamedRun;
-import io.github.heatswell.result.Audit;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
@@ -104,14 +103,14 @@ final class PageMethods {
                         + shown.pressure(result.system().site().atmosphere()) + ".");
     }
 
-    private static String audit(Audit audit) {
+    private static String audit(RunSummary.Audit audit) {
         return String.format(
                 Locale.ROOT,
                 "Of the mass that moved %.0e is unaccounted for, of the energy %.0e; a sound run stays below %.0e. The"
                         + " books %s.",
                 audit.massFraction(),
                 audit.energyFraction(),
-                Audit.BOUND,
+                RunSummary.Audit.BOUND,
                 audit.closes() ? "close" : "do not close: do not rely on this run");
     }
 

@@ -2,7 +2,6 @@ package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.narrative.Limit;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.Extremes;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.Totals;
 import io.github.heatswell.system.ExpansionVessel;
@@ -64,7 +63,7 @@ final class RunRows {
                 shown.temperature(findings.observed().startTemperature()));
         pressure("peak", result.extremes().highestPressure());
         pressure("lowest", result.extremes().lowestPressure());
-        Extremes.Extreme hottest = result.extremes().highestTemperature();
+        RunSummary.Extreme hottest = result.extremes().highestTemperature();
         row("hottest", shown.temperature(hottest.value()), when(hottest));
         String covered = shown.time(result.end());
         row(
@@ -73,7 +72,7 @@ final class RunRows {
                 result.hazard().isPresent() ? "ended by the hazard" : byDefault ? "by default" : "as asked for");
     }
 
-    private void pressure(String label, Extremes.Extreme extreme) {
+    private void pressure(String label, RunSummary.Extreme extreme) {
         row(label, gauge(extreme.value()), when(extreme));
     }
 
@@ -105,13 +104,13 @@ final class RunRows {
     }
 
     private void vessel(ExpansionVessel vessel) {
-        Extremes.Extreme most = result.extremes().mostVesselWater();
+        RunSummary.Extreme most = result.extremes().mostVesselWater();
         double limit = vessel.acceptance() * vessel.volume();
         boolean full = most.value() >= limit * (1 - 1e-9);
         row("vessel", shown.volume(most.value()), full ? "its limit, " + when(most) : "the most water it held");
     }
 
-    private String when(Extremes.Extreme extreme) {
+    private String when(RunSummary.Extreme extreme) {
         return extreme.time() < 0.5 ? "at the start" : "after " + shown.time(extreme.time());
     }
 

@@ -4,7 +4,6 @@ import io.github.heatswell.assessment.Finding.Severity;
 import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.scenarios.spread.SpreadAnswer;
 import io.github.heatswell.scenarios.spread.VariedHouse;
-import io.github.heatswell.study.Share;
 import io.github.heatswell.study.StudyResult;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
@@ -51,7 +50,7 @@ final class SpreadJson {
                 .with("inputs", inputs(answer));
     }
 
-    private static Json share(Share share) {
+    private static Json share(StudyResult.Share share) {
         return new Json()
                 .with("count", share.count())
                 .with("of", share.of())

@@ -4,7 +4,6 @@ import io.github.heatswell.narrative.Alarm;
 import io.github.heatswell.narrative.Limit;
 import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.Extremes;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.Totals;
 import io.github.heatswell.scenarios.file.Scenario;
@@ -33,7 +32,7 @@ final class SummaryJson {
     }
 
     private Json summary() {
-        Extremes extremes = result.extremes();
+        RunSummary.Extremes extremes = result.extremes();
         return new Json()
                 .with(
                         "hazard",
@@ -104,7 +103,7 @@ final class SummaryJson {
                 .with("air_absolute_pa", result.system().site().atmosphere());
     }
 
-    private Json pressure(Extremes.Extreme extreme) {
+    private Json pressure(RunSummary.Extreme extreme) {
         return pressure(extreme.value()).with("time_s", extreme.time());
     }
 
@@ -112,7 +111,7 @@ final class SummaryJson {
         return new Json().pressure("pressure", absolute, result.system().site().atmosphere());
     }
 
-    private static Json extreme(String name, Extremes.Extreme extreme) {
+    private static Json extreme(String name, RunSummary.Extreme extreme) {
         return new Json().with(name, extreme.value()).with("time_s", extreme.time());
     }
 

@@ -4,7 +4,6 @@ import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.study.HouseDay.Answer;
-import io.github.heatswell.study.Share;
 import io.github.heatswell.study.StudyResult;
 import java.util.List;
 import java.util.Objects;
@@ -55,7 +54,7 @@ public record SpreadAnswer(Scenario scenario, VariedHouse house, StudyResult res
      *
      * @return the share of the samples that could be simulated
      */
-    public Share dripping() {
+    public StudyResult.Share dripping() {
         return relieved().above(0);
     }
 
@@ -64,7 +63,7 @@ public record SpreadAnswer(Scenario scenario, VariedHouse house, StudyResult res
      *
      * @return the share of the samples that could be simulated
      */
-    public Share hazardous() {
+    public StudyResult.Share hazardous() {
         return result.spread(Answer.HAZARD.ordinal()).above(0.5);
     }
 
@@ -73,7 +72,7 @@ public record SpreadAnswer(Scenario scenario, VariedHouse house, StudyResult res
      *
      * @return the share of the samples that could be simulated
      */
-    public Share hazardFound() {
+    public StudyResult.Share hazardFound() {
         return result.spread(Answer.HAZARD_FOUND.ordinal()).above(0.5);
     }
 
@@ -96,7 +95,7 @@ public record SpreadAnswer(Scenario scenario, VariedHouse house, StudyResult res
      * @return how many samples were answered, and how many of them have a balance that does not close
      */
     public Balances balances() {
-        Share open = result.spread(Answer.OPEN_BALANCE.ordinal()).above(0.5);
+        StudyResult.Share open = result.spread(Answer.OPEN_BALANCE.ordinal()).above(0.5);
         return new Balances(open.count(), open.of());
     }
 

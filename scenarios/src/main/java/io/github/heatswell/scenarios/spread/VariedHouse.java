@@ -5,7 +5,6 @@ import io.github.heatswell.scenarios.file.UncertainField;
 import io.github.heatswell.study.HouseDay;
 import io.github.heatswell.study.Study;
 import io.github.heatswell.study.UncertainHouse;
-import io.github.heatswell.study.UsualUncertainty;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.QuantityFormat;
@@ -85,13 +84,13 @@ public record VariedHouse(List<Input> inputs, boolean usual, Function<double[], 
         UncertainHouse house = UncertainHouse.usual(described);
         List<Input> inputs = new ArrayList<>();
         for (int i = 0; i < house.quantities().size(); i++) {
-            UsualUncertainty quantity = house.quantities().get(i);
+            UncertainHouse.Quantity quantity = house.quantities().get(i);
             inputs.add(new Input(house.inputs().get(i), quantity.unit(), "+- " + amount(quantity)));
         }
         return new VariedHouse(inputs, true, house::moved);
     }
 
-    private static String amount(UsualUncertainty quantity) {
+    private static String amount(UncertainHouse.Quantity quantity) {
         QuantityFormat shown = QuantityFormat.ascii(UnitSystem.SI);
         return switch (quantity.unit()) {
             case "Pa" -> shown.pressureDifference(quantity.expanded());

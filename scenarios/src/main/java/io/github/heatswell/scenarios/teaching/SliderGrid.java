@@ -4,8 +4,8 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.Extremes;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.Trace;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
@@ -56,7 +56,7 @@ record SliderGrid(List<Step> steps, int own, double sample, double end, double r
         private static final int MAX_SAMPLES = 241;
 
         static Step of(String si, String us, RunResult run) {
-            Extremes.Extreme peak = run.extremes().highestPressure();
+            RunSummary.Extreme peak = run.extremes().highestPressure();
             return new Step(
                     si,
                     us,
