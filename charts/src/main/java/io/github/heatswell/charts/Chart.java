@@ -6,6 +6,7 @@ import io.github.heatswell.charts.drawing.Sheet;
 import io.github.heatswell.charts.picture.Curve;
 import io.github.heatswell.charts.picture.Picture;
 import io.github.heatswell.charts.picture.Size;
+import io.github.heatswell.narrative.Alarm;
 import io.github.heatswell.narrative.NamedSummary;
 import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.narrative.SizeAdvice;
@@ -229,6 +230,22 @@ public final class Chart {
         Objects.requireNonNull(logged, "logged");
         Objects.requireNonNull(units, "units");
         return new Chart(700, size -> new DiagnosisPicture(logged, units, size).compose());
+    }
+
+    /**
+     * Puts a hazard of the house first in the title, unless the picture tells of one itself.
+     *
+     * @param alarms what is wrong with the house, the gravest first, possibly nothing
+     * @param units the units to show it in
+     * @return the picture with the first hazard among them
+     */
+    public Chart below(List<Alarm> alarms, UnitSystem units) {
+        return Objects.requireNonNull(alarms, "alarms").stream()
+                .filter(alarm -> alarm.level() == Alarm.Level.HAZARD)
+                .findFirst()
+                .map(alarm -> "Hazard: " + alarm.what().text(QuantityFormat.unicode(units)))
+                .map(hazard -> new Chart(size, wanted -> composer.apply(wanted).below(hazard)))
+                .orElse(this);
     }
 
     /**

@@ -73,7 +73,7 @@ class ComparisonPictureTest {
         List<NamedRun> runs = List.of(new NamedRun("a", one), new NamedRun("b", one));
         Picture picture = Chart.comparing(runs, UnitSystem.US).picture();
         assertEquals("mean water temperature (°F)", picture.lower().axis().label());
-        assertEquals("highest 55.4 °F", picture.lower().curves().get(0).label());
+        assertEquals("highest 55 °F", picture.lower().curves().get(0).label());
     }
 
     private static NamedRun run(String name, double set) {

@@ -176,10 +176,10 @@ class HeadlineTest {
     @Test
     void saysWhenAllDripOrNone() {
         assertEquals(
-                "The relief valve opens in both runs, least with “a” (1 L), most with “b” (3 L)",
+                "In both runs the relief valve opens; it discharges least with “a” (1 L), most with “b” (3 L)",
                 compare(named("a", drips(1)), named("b", drips(3))));
         assertEquals(
-                "The relief valve opens in both runs and discharges about 3.14 L each",
+                "In both runs the relief valve opens and discharges about 3.14 L",
                 compare(named("a", drips(3.1412)), named("b", drips(3.1418))));
         assertEquals(
                 "The relief valve stays shut in both runs; pressure peaks highest with “b”, at 6 bar",

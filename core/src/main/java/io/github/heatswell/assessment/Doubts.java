@@ -199,7 +199,7 @@ public final class Doubts {
                 sentence,
                 finding.found(),
                 finding.limit(),
-                open ? finding.advice().after(checks(doubts) + " Only if that confirms it: ") : finding.advice(),
+                open ? finding.advice().after(checks(doubts) + " Go on only if that confirms it. ") : finding.advice(),
                 finding.authority(),
                 finding.askAuthority());
     }

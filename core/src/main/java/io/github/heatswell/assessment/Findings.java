@@ -83,6 +83,16 @@ public final class Findings {
         return of(new AssessmentContext(run.system(), Optional.of(run), Objects.requireNonNull(doubts, "doubts")));
     }
 
+    /**
+     * Tells whether the seat of a reducing valve leaks, so that the pressure climbs while nothing is drawn, whatever the vessel.
+     *
+     * @param house the house
+     * @return whether it does
+     */
+    public static boolean creeps(HotWaterSystem house) {
+        return new AssessmentContext(house, Optional.empty()).creeps();
+    }
+
     static List<Finding> of(AssessmentContext subject) {
         return Found.kept(all(subject), subject.doubts).stream()
                 .sorted(Comparator.comparing(Finding::severity))

@@ -8,6 +8,7 @@ import static io.github.heatswell.assessment.Statement.plain;
 import io.github.heatswell.ageing.OutlookCourse;
 import io.github.heatswell.ageing.OutlookResult;
 import io.github.heatswell.ageing.PrechargeLoss;
+import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.assessment.PrechargeTarget;
 import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.result.Event;
@@ -156,6 +157,10 @@ final class OutlookStory {
                                     + limit.hazardWhenPumped().get().description()
                                     + "). Ask a licensed professional what has to change first.");
         }
+        if (limit.rechargeBelowGauge().isEmpty() && Findings.creeps(house)) {
+            return plain("No charge helps while the seat of the reducing valve leaks: what comes in must go out. Have the"
+                    + " valve cleaned or its seat replaced first.");
+        }
         if (limit.rechargeBelowGauge().isEmpty()) {
             return plain("Pumping at intervals does not help here: first find the vessel and charge that do ('heatswell"
                     + " size' proposes them).");
@@ -176,7 +181,7 @@ final class OutlookStory {
                 .then(gauge(lowest))
                 .then(
                         result.gravest().isPresent()
-                                ? " the worst day is no longer dry and within the tank's working pressure."
+                                ? ", the valve drips on the worst day, or the pressure passes the tank's working pressure."
                                 : " the valve drips on the worst day.");
     }
 

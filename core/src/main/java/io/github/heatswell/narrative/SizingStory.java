@@ -4,6 +4,7 @@ import static io.github.heatswell.assessment.Measure.gauge;
 import static io.github.heatswell.assessment.Measure.volume;
 import static io.github.heatswell.assessment.Statement.plain;
 
+import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.assessment.Measure;
 import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.sizing.SizingResult;
@@ -39,6 +40,14 @@ final class SizingStory {
     List<Statement> sentences() {
         List<Statement> said = new ArrayList<>();
         Optional<ReliefValve> stuck = advice.stuckOpen();
+        if (stuck.isEmpty() && Findings.creeps(house)) {
+            said.add(plain("No vessel cures this: the seat of the reducing valve leaks, and while nothing is drawn the pressure"
+                    + " climbs until something gives"));
+            said.add(plain("Have the valve cleaned or its seat replaced, then size again without supply.seat-leakage. What follows"
+                    + " is for the leaking valve, which takes a larger vessel than a sound one."));
+            followedBySize(said);
+            return said;
+        }
         if (stuck.isEmpty()) {
             size(said);
             return said;
@@ -50,10 +59,14 @@ final class SizingStory {
                         .then(volume(present.volume()))
                         .then(" vessel of this house is large enough, so none is to be bought. After that:"))
                 .orElse(plain("Have it replaced first; what follows holds after that.")));
+        followedBySize(said);
+        return said;
+    }
+
+    private void followedBySize(List<Statement> said) {
         int first = said.size();
         size(said);
         said.set(first, said.get(first).then("."));
-        return said;
     }
 
     /** The vessel of the house, if it is sound and no smaller than what it takes. */

@@ -180,14 +180,13 @@ final class Verdict {
         String everywhere = wet.size() == runs.size() ? "in " + every() : "with " + names(wet);
         NamedSummary least = wet.stream().min(BY_VOLUME).orElseThrow();
         NamedSummary most = wet.stream().max(BY_VOLUME).orElseThrow();
-        Statement opens = plain("the relief valve opens " + everywhere);
+        Statement opens = plain(everywhere + " the relief valve opens");
         if (relieved(most).value() - relieved(least).value()
                 <= ALIKE * relieved(most).value()) {
             return opens.then(" and discharges about ")
-                    .then(relieved(wet.get(0)))
-                    .then(" each");
+                    .then(relieved(wet.get(0)));
         }
-        return opens.then(", least with " + quoted(least) + " (")
+        return opens.then("; it discharges least with " + quoted(least) + " (")
                 .then(relieved(least))
                 .then("), most with " + quoted(most) + " (")
                 .then(relieved(most))

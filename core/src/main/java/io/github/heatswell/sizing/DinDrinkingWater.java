@@ -3,8 +3,7 @@ package io.github.heatswell.sizing;
 import io.github.heatswell.citation.Citation;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
-import io.github.heatswell.units.TemperatureUnit;
-import io.github.heatswell.units.VolumeUnit;
+import io.github.heatswell.units.QuantityFormat;
 import java.util.List;
 
 /** See {@link VesselFormula#dinDrinkingWater}. */
@@ -18,11 +17,11 @@ record DinDrinkingWater(double heaterVolume, double hotTemperature, double suppl
             new Citation("DIN 4807-5:1997, as quoted in a trade lexicon", Citation.Standing.SECOND_HAND);
 
     DinDrinkingWater {
-        HandCalculation.within("Vsp", heaterVolume, VolumeUnit.LITRE, 1e-3, 20);
-        HandCalculation.within("t", hotTemperature, TemperatureUnit.CELSIUS, 283.15, HOTTEST);
-        HandCalculation.within("psv", reliefGauge, PressureUnit.BAR, 0.5e5, 25e5);
-        HandCalculation.within("pa", supplyGauge, PressureUnit.BAR, 0.2e5, 25e5);
-        HandCalculation.rising("pa", supplyGauge, "pe = 0.8 psv", RELIEF_SHARE * reliefGauge);
+        HandCalculation.applies("the volume of the tank (Vsp)", heaterVolume, QuantityFormat::volume, 1e-3, 20);
+        HandCalculation.applies("the temperature of the hot water (t)", hotTemperature, QuantityFormat::temperature, 283.15, HOTTEST);
+        HandCalculation.applies("the set pressure of the relief valve (psv)", reliefGauge, QuantityFormat::pressure, 0.5e5, 25e5);
+        HandCalculation.applies("the supply pressure (pa)", supplyGauge, QuantityFormat::pressure, 0.2e5, 25e5);
+        HandCalculation.below("the supply pressure (pa)", supplyGauge, "pe = 0.8 psv", RELIEF_SHARE * reliefGauge);
     }
 
     /** The growth of the water by the standard's table (-), the next temperature up. */

@@ -3,8 +3,8 @@ package io.github.heatswell.sizing;
 import io.github.heatswell.citation.Citation;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.TemperatureUnit;
-import io.github.heatswell.units.VolumeUnit;
 import java.util.List;
 
 /** See {@link VesselFormula#enHeating}. */
@@ -17,11 +17,11 @@ record EnHeating(double systemVolume, double hotTemperature, double prechargeGau
     private static final double SMALL_VESSEL = 15e-3;
 
     EnHeating {
-        HandCalculation.within("Vs", systemVolume, VolumeUnit.LITRE, 1e-3, 1e3);
-        HandCalculation.within("t", hotTemperature, TemperatureUnit.CELSIUS, 303.15, 403.15);
-        HandCalculation.within("psv", reliefGauge, PressureUnit.BAR, 0.6e5, 25e5);
-        HandCalculation.within("p0", prechargeGauge, PressureUnit.BAR, 0, 25e5);
-        HandCalculation.rising("p0", prechargeGauge, "pe = psv - max(0.5 bar, 10 %)", highest(reliefGauge));
+        HandCalculation.applies("the volume of the tank (Vs)", systemVolume, QuantityFormat::volume, 1e-3, 1e3);
+        HandCalculation.applies("the temperature of the hot water (t)", hotTemperature, QuantityFormat::temperature, 303.15, 403.15);
+        HandCalculation.applies("the set pressure of the relief valve (psv)", reliefGauge, QuantityFormat::pressure, 0.6e5, 25e5);
+        HandCalculation.applies("the precharge (p0)", prechargeGauge, QuantityFormat::pressure, 0, 25e5);
+        HandCalculation.below("the precharge (p0)", prechargeGauge, "pe = psv - max(0.5 bar, 10 %)", highest(reliefGauge));
     }
 
     /** The growth of the water by the parabola (%). */

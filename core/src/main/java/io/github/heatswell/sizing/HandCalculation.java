@@ -3,9 +3,12 @@ package io.github.heatswell.sizing;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.Limits;
 import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.Unit;
+import io.github.heatswell.units.UnitSystem;
 import io.github.heatswell.water.GibbsPolynomialWater;
 import io.github.heatswell.water.LiquidWater;
+import java.util.function.BiFunction;
 
 /**
  * The case that can be calculated by hand: a fully mixed rigid tank, no piping, isothermal gas precharged to the fill
@@ -20,6 +23,8 @@ import io.github.heatswell.water.LiquidWater;
  */
 record HandCalculation(double tank, double growth, double cold, double hot, double fill, double highest) {
 
+    private static final QuantityFormat BOTH =
+            QuantityFormat.ascii(UnitSystem.SI).inBoth();
     private static final LiquidWater WATER = GibbsPolynomialWater.instance();
 
     static HandCalculation of(SizingProblem setup) {
@@ -71,6 +76,36 @@ record HandCalculation(double tank, double growth, double cold, double hot, doub
      */
     static void within(String field, double si, Unit told, double low, double high) {
         Limits.between(field, low, high).checkSi(si, told);
+    }
+
+    /**
+     * Checks a number of a formula.
+     *
+     * @param words what it is, with its letter
+     * @param si the number, in the SI unit
+     * @param written how its owner reads it
+     * @throws IllegalArgumentException naming it, its value and the range, in both unit systems
+     */
+    static void applies(
+            String words, double si, BiFunction<QuantityFormat, Double, String> written, double low, double high) {
+        if (!(si >= low && si <= high)) {
+            String given = Double.isFinite(si) ? written.apply(BOTH, si) : Double.toString(si);
+            throw new IllegalArgumentException(words + ", " + given + ", is outside the range of the formula, "
+                    + written.apply(BOTH, low) + " to " + written.apply(BOTH, high));
+        }
+    }
+
+    /**
+     * Checks that a pressure lies below the highest of a formula.
+     *
+     * @throws IllegalArgumentException naming both with their values, in both unit systems
+     */
+    static void below(String words, double gauge, String highest, double highestGauge) {
+        if (!(gauge < highestGauge)) {
+            throw new IllegalArgumentException(words + ", " + BOTH.pressure(gauge)
+                    + ", is not below the highest pressure of the formula, " + highest + ", here "
+                    + BOTH.pressure(highestGauge));
+        }
     }
 
     /**

@@ -12,7 +12,8 @@ import java.util.function.Function;
  *
  * <ul>
  * <li>pressures and their differences: at most two decimals in bar, one in psi;
- * <li>temperatures and their differences, masses and moments: at most one decimal;
+ * <li>temperatures: at most one decimal in degrees Celsius, none in Fahrenheit;
+ * <li>differences of temperatures, masses and moments: at most one decimal;
  * <li>volumes and energies: three significant digits and at most two decimals;
  * <li>flows, powers and lengths: three significant digits;
  * <li>shares: whole percents, two digits below 10 %, and at most two decimals;
@@ -162,7 +163,7 @@ public record QuantityFormat(UnitSystem units, Symbols symbols, boolean both) {
      * @throws IllegalArgumentException if it is NaN or infinite
      */
     public String temperature(double kelvin) {
-        return shown(system -> number(kelvin, system.temperature(), 1, ANY));
+        return shown(system -> number(kelvin, system.temperature(), system == UnitSystem.SI ? 1 : 0, ANY));
     }
 
     /**

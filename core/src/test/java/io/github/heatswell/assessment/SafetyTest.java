@@ -212,7 +212,7 @@ class SafetyTest {
 
     /** Charged by hand below the plate, the valve opened again, and no power before the air is out. */
     @ParameterizedTest
-    @CsvSource({"2.5, precharge-below-static, Pump it up by hand", "5.5, precharge-above-static, Let gas out"})
+    @CsvSource({"2.5, precharge-below-static, Pump it up by hand", "5.5, precharge-above-static, Let air out"})
     void chargingEndsWithWaterInTheTank(double bar, String id, String step) {
         String advice =
                 advised(Findings.of(house().vessel(vessel(18, bar).build()).build()), id);

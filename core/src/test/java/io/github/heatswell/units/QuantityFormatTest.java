@@ -106,6 +106,13 @@ class QuantityFormatTest {
         assertEquals(text, SI.temperature(TemperatureUnit.CELSIUS.toSi(celsius)));
     }
 
+    /** Thermostats and thermometers have whole degrees Fahrenheit, and 49 degC is 120 degF to everybody. */
+    @ParameterizedTest
+    @CsvSource({"120, 120 degF", "120.2, 120 degF", "52.5, 53 degF", "-0.4, 0 degF", "210.2, 210 degF"})
+    void degreesFahrenheitAreWhole(double fahrenheit, String text) {
+        assertEquals(text, US.temperature(TemperatureUnit.FAHRENHEIT.toSi(fahrenheit)));
+    }
+
     /** What is typed must never read back as another number, in whichever unit it was typed. */
     @ParameterizedTest
     @ValueSource(
@@ -116,7 +123,7 @@ class QuantityFormatTest {
         assertEquals(typed + " bar", SI.pressure(PressureUnit.BAR.toSi(number)));
         assertEquals(typed + " gal", US.volume(VolumeUnit.US_GALLON.toSi(number)));
         assertEquals(typed + " L", SI.volume(VolumeUnit.LITRE.toSi(number)));
-        assertEquals(typed + " degF", US.temperature(TemperatureUnit.FAHRENHEIT.toSi(number)));
+        assertEquals(typed + " degC", SI.temperature(TemperatureUnit.CELSIUS.toSi(number)));
         assertEquals(typed + " K", SI.temperatureDifference(number));
         assertEquals(typed + " kW", SI.power(PowerUnit.KILOWATT.toSi(number)));
         assertEquals(typed + " m", SI.length(number));

@@ -42,6 +42,18 @@ public record Picture(
     }
 
     /**
+     * The same below a hazard, unless it tells of one itself.
+     *
+     * @param hazard the hazard, or empty if there is none
+     * @return the picture
+     */
+    public Picture below(String hazard) {
+        return caption.hazard().isEmpty()
+                ? new Picture(size, new Caption(hazard, caption.title(), caption.subtitle()), across, end, panels, key)
+                : this;
+    }
+
+    /**
      * Two panels over time.
      *
      * @param size the room it takes

@@ -11,8 +11,10 @@ import io.github.heatswell.scenarios.quantity.QuantityReader;
 import io.github.heatswell.scenarios.report.Answer;
 import io.github.heatswell.scenarios.report.OutlookReport;
 import io.github.heatswell.scenarios.wording.Printable;
+import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.RatioUnit;
+import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.TypeConversionException;
@@ -66,9 +68,19 @@ final class OutlookCommand implements ScenarioQuestion {
                     .build()
                     .answer();
         } catch (IllegalArgumentException e) {
-            throw request.refused("cannot look ahead: " + e.getMessage());
+            throw request.refused(why(scenario, e), Answer.hazards(scenario));
         }
         return OutlookReport.answer(answer, scenario.units());
+    }
+
+    private static String why(Scenario scenario, IllegalArgumentException refusal) {
+        Optional<ExpansionVessel> vessel = scenario.system().vessel();
+        if (vessel.isEmpty()) {
+            return "this house has no expansion vessel, so there is no precharge to lose; 'heatswell size' finds one";
+        }
+        return vessel.get().condition() == ExpansionVessel.Condition.SOUND
+                ? "cannot look ahead: " + refusal.getMessage()
+                : "the vessel of this house does not work, so there is no precharge to lose; 'heatswell run' says what to do";
     }
 
     private static OptionSpec years() {

@@ -89,7 +89,7 @@ final class Runner {
         } catch (NoAnswerException e) {
             console.print(e.hazards());
             console.complain(e.getMessage());
-            return ExitStatus.BAD_INPUT;
+            return e.hazards().isEmpty() ? ExitStatus.BAD_INPUT : ExitStatus.HAZARD;
         }
         if (index > 0) {
             console.print("\n" + "-".repeat(WIDTH) + "\n\n");

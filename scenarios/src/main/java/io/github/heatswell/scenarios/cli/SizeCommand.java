@@ -61,7 +61,7 @@ final class SizeCommand implements ScenarioQuestion {
             answer = choice(scenario, request).answer();
         } catch (IllegalArgumentException e) {
             throw request.refused(
-                    "cannot size a vessel: " + e.getMessage(), SizingReport.hazards(scenario, scenario.units()));
+                    "cannot size a vessel: " + e.getMessage(), Answer.hazards(scenario));
         }
         return SizingReport.answer(answer, scenario.units());
     }

@@ -15,7 +15,12 @@ final class Alarms {
 
     /** The alarms of a house as described, for answers that are not about one run. */
     static List<AlarmNote> of(Scenario scenario, QuantityFormat shown) {
-        return notes(Narrative.alarms(scenario.system(), scenario.doubts()), "", shown);
+        return notes(ofHouse(scenario), "", shown);
+    }
+
+    /** The alarms of a house as described. */
+    static List<Alarm> ofHouse(Scenario scenario) {
+        return Narrative.alarms(scenario.system(), scenario.doubts());
     }
 
     /**

@@ -2,6 +2,7 @@ package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.charts.Chart;
 import io.github.heatswell.result.Balances;
+import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
@@ -51,6 +52,16 @@ public record Answer(List<ResultFile> files, Supplier<Report> report) {
         List<ResultFile> files = new ArrayList<>(tables);
         files.addAll(ResultFile.sideBySide(drawn));
         return new Answer(files, () -> report);
+    }
+
+    /**
+     * The hazards of a house about which a question has no answer.
+     *
+     * @param house the house as it is
+     * @return paragraphs, each ended by an empty line; empty if there is no hazard
+     */
+    public static String hazards(Scenario house) {
+        return Alarms.lines(Alarms.of(house, onScreen(house.units())), " as it is");
     }
 
     /** The files of a picture. */

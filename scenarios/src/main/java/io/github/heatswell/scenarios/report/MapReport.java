@@ -27,7 +27,7 @@ public final class MapReport {
      * @return with the files map.csv, map.png, map.svg and report.html
      */
     public static Answer answer(Scenario scenario, PeakMap map, UnitSystem units) {
-        Chart chart = Chart.of(map, units);
+        Chart chart = Chart.of(map, units).below(Alarms.ofHouse(scenario), units);
         return Answer.of(
                 shown -> content(scenario, map, chart, shown),
                 map.balances(),

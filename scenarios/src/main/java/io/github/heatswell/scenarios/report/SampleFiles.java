@@ -43,7 +43,7 @@ final class SampleFiles {
 
     /** The peaks of the samples, with what they mean for this house. */
     static Chart chart(SpreadAnswer answer, UnitSystem units) {
-        return Chart.of(sampled(answer), units);
+        return Chart.of(sampled(answer), units).below(Alarms.ofHouse(answer.scenario()), units);
     }
 
     /** What the picture shows, of two samples or more. */

@@ -131,7 +131,7 @@ final class SizingJson {
 
     private static Json yearly(YearlyWater water, Costs costs) {
         return new Json()
-                .with("given_off_yearly_m3", water.volume())
+                .with("discharged_yearly_m3", water.volume())
                 .with("price_yearly", costs.ofWater(water.volume()));
     }
 }

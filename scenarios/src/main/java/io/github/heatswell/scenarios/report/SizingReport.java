@@ -81,17 +81,6 @@ public final class SizingReport {
                 report.pictureFiles());
     }
 
-    /**
-     * The hazards of a house for which no vessel can be sized.
-     *
-     * @param house the house as it is
-     * @param units the units to show them in
-     * @return paragraphs, each ended by an empty line; empty if there is no hazard
-     */
-    public static String hazards(Scenario house, UnitSystem units) {
-        return Alarms.lines(Alarms.of(house, Answer.onScreen(units)), " as it is");
-    }
-
     private List<ResultFile> pictureFiles() {
         List<ResultFile> files = new ArrayList<>(Answer.pictures("before-after", chart));
         sizes.ifPresent(drawn -> files.addAll(Answer.pictures("sizes", drawn)));
@@ -100,7 +89,7 @@ public final class SizingReport {
 
     /** The peaks over the sizes, with the one to take. */
     private Chart sizes(UnitSystem units) {
-        return Chart.of(answer.advice(), units);
+        return Chart.of(answer.advice(), units).below(Alarms.ofHouse(answer.scenario()), units);
     }
 
     /** The run as it is, and with the vessel if one is proposed. */

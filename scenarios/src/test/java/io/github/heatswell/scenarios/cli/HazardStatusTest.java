@@ -61,6 +61,45 @@ class HazardStatusTest {
         assertEquals(outcome.out().indexOf(first), outcome.out().lastIndexOf(first), "a hazard is shouted once");
     }
 
+    /** A picture may be all that somebody is shown. */
+    @ParameterizedTest
+    @CsvSource({
+        "map ridge-house --set tank.working-pressure=10bar, map.svg",
+        "spread ridge-house --set tank.working-pressure=10bar --samples 16, spread.svg",
+        "size ridge-house --set tank.working-pressure=10bar, sizes.svg",
+        "outlook orchard-lodge-vessel --set tank.working-pressure=6bar --years 1, outlook.svg"
+    })
+    void theTitleOfAPictureBeginsWithTheHazard(String arguments, String picture) throws IOException {
+        execute(arguments);
+        String drawn = Files.readString(folder.resolve("out").resolve(picture));
+        assertTrue(drawn.contains("Hazard: No relief valve opens below"), "the title of " + picture);
+    }
+
+    /** What cannot be answered is refused, but not before the hazard was told. */
+    @Test
+    void aRefusedQuestionTellsTheHazardFirst() {
+        Outcome outcome = execute("outlook ridge-house --set tank.working-pressure=10bar");
+        assertEquals(3, outcome.status(), outcome.err());
+        assertTrue(outcome.out().startsWith("HAZARD as it is: No relief valve opens below"), outcome.out());
+        assertEquals(
+                "ridge-house: this house has no expansion vessel, so there is no precharge to lose; 'heatswell size'"
+                        + " finds one",
+                outcome.err().strip());
+    }
+
+    /** What leaks in while nothing is drawn fills any vessel. */
+    @ParameterizedTest
+    @CsvSource({
+        "size, No vessel cures this: the seat of the reducing valve leaks",
+        "outlook --years 1, No charge helps while the seat of the reducing valve leaks"
+    })
+    void aLeakingReducingValveIsMendedBeforeAnythingIsBought(String command, String words) {
+        String text = execute(command + " mill-cottage-creeping-reducer").out().replaceAll("\\s+", " ");
+        assertTrue(text.contains(words), text);
+        assertTrue(text.contains("Have the valve cleaned or its seat replaced"), text);
+        assertFalse(text.contains("'heatswell size' proposes"), text);
+    }
+
     /** A hazard is shouted once. */
     @Test
     void runawaySaysWhatToDoAndNoBucket() throws IOException {
@@ -113,7 +152,7 @@ class HazardStatusTest {
     @Test
     void hazardsComeBeforeARefusal() {
         Outcome outcome = execute("size kiln-house-blocked");
-        assertEquals(2, outcome.status());
+        assertEquals(3, outcome.status());
         assertTrue(outcome.out().startsWith("HAZARD as it is: "), outcome.out());
         assertTrue(outcome.out().contains("'T&P valve' never opens"), outcome.out());
         assertTrue(outcome.err().contains("cannot size a vessel: thermostat: is stuck"), outcome.err());

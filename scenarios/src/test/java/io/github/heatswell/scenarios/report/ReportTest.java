@@ -53,9 +53,9 @@ class ReportTest {
         String report = report("orchard-lodge", UnitSystem.US);
         assertLines(
                 report,
-                "  Start  60.9 psi  48.2 degF",
+                "  Start  60.9 psi  48 degF",
                 "  Peak  101.5 psi  after 10 min 16 s",
-                "  Hottest  136.4 degF  after 1 h 30 min",
+                "  Hottest  136 degF  after 1 h 30 min",
                 "  Relief set  101.5 psi  expansion valve: reached",
                 "  Relieved  0.83 gal  expansion valve, opened once");
     }
