@@ -171,7 +171,8 @@ public final class Chart {
         Objects.requireNonNull(units, "units");
         SizingResult result = Objects.requireNonNull(advice, "advice").sizing();
         if (result.outcome() == SizingResult.Outcome.NO_VESSEL_CAN) {
-            throw new IllegalArgumentException("result: there is no vessel to draw. " + result.reason());
+            throw new IllegalArgumentException("result: there is no vessel to draw. "
+                    + Narrative.of(advice).headline().text(units));
         }
         return new Chart(640, size -> new SizingPicture(advice, units).compose(size));
     }

@@ -11,6 +11,7 @@ import io.github.heatswell.charts.picture.Mark;
 import io.github.heatswell.charts.picture.Panel;
 import io.github.heatswell.charts.picture.Picture;
 import io.github.heatswell.charts.picture.Size;
+import io.github.heatswell.narrative.Limit;
 import io.github.heatswell.narrative.Moments;
 import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.result.Event;
@@ -96,7 +97,7 @@ final class DaysPicture {
                 marks,
                 Event.Kind.WORKING_PRESSURE_EXCEEDED,
                 Mark.Kind.WORKING_PRESSURE_EXCEEDED,
-                (summary.system().tank().workingPressureGiven() ? "" : "assumed ") + "working pressure exceeded ");
+                Limit.workingPressureExceeded(summary.system()) + " ");
         add(marks, Event.Kind.VESSEL_BOTTOMED_OUT, Mark.Kind.VESSEL_FULL, "vessel first full ");
         RunSummary.Extreme highest = summary.extremes().highestPressure();
         boolean said =

@@ -2,6 +2,7 @@ package io.github.heatswell.charts;
 
 import io.github.heatswell.charts.picture.Level;
 import io.github.heatswell.charts.picture.Level.Kind;
+import io.github.heatswell.narrative.Limit;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
@@ -63,7 +64,7 @@ final class Levels {
         levels.add(level(
                 Kind.WORKING_PRESSURE,
                 system.tank().workingPressure().gauge(atmosphere),
-                system.tank().workingPressureGiven() ? "tank working pressure" : "assumed working pressure"));
+                Limit.workingPressureName(system)));
         levels.addAll(reliefSets());
         addSupply(levels);
         return levels;

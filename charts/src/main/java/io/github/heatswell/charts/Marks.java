@@ -1,6 +1,7 @@
 package io.github.heatswell.charts;
 
 import io.github.heatswell.charts.picture.Mark;
+import io.github.heatswell.narrative.Limit;
 import io.github.heatswell.narrative.Moments;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
@@ -42,7 +43,7 @@ final class Marks {
         marks.addAll(repeated(
                 events(Event.Kind.WORKING_PRESSURE_EXCEEDED, ""),
                 Mark.Kind.WORKING_PRESSURE_EXCEEDED,
-                (result.system().tank().workingPressureGiven() ? "" : "assumed ") + "working pressure exceeded",
+                Limit.workingPressureExceeded(result.system()),
                 0));
         List<ReliefValve> valves = result.system().reliefValves();
         for (int device = 0; device < valves.size(); device++) {

@@ -12,6 +12,7 @@ import io.github.heatswell.charts.picture.Panel;
 import io.github.heatswell.charts.picture.Picture;
 import io.github.heatswell.charts.picture.Points;
 import io.github.heatswell.charts.picture.Size;
+import io.github.heatswell.narrative.Limit;
 import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.QuantityFormat;
@@ -93,15 +94,11 @@ final class OutlookPicture {
     private List<Level> levels() {
         double atmosphere = house.site().atmosphere();
         List<Level> levels = new ArrayList<>();
-        house.reliefValves().stream()
-                .mapToDouble(valve ->
-                        house.atDrainCock(valve.setPressure(), valve.height()).gauge(atmosphere))
-                .min()
-                .ifPresent(set -> levels.add(level(Level.Kind.RELIEF_SET, set, "relief opens")));
+        Limit.reliefSetGauge(house).ifPresent(set -> levels.add(level(Level.Kind.RELIEF_SET, set, "relief opens")));
         levels.add(level(
                 Level.Kind.WORKING_PRESSURE,
                 house.tank().workingPressure().gauge(atmosphere),
-                house.tank().workingPressureGiven() ? "tank working pressure" : "assumed working pressure"));
+                Limit.workingPressureName(house)));
         levels.add(level(Level.Kind.SUPPLY, house.supplyAtStart().gauge(atmosphere), "supply"));
         return levels;
     }

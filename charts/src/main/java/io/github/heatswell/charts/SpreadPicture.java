@@ -88,7 +88,8 @@ final class SpreadPicture {
             return;
         }
         boolean relief = role == Curve.Role.RELIEF_SET;
-        String label = relief ? reliefLine(gauge.getAsDouble()) : workingLine(gauge.getAsDouble());
+        double limit = gauge.getAsDouble();
+        String label = (relief ? Narrative.reached(sampled, limit) : Narrative.exceeded(sampled, limit)).text(amounts);
         double at = shown(gauge.getAsDouble());
         boolean off = !pressure.holds(at);
         double x = Math.max(pressure.from(), Math.min(at, pressure.to()));
@@ -140,32 +141,5 @@ final class SpreadPicture {
         String note = "Rank correlation with the peak. Full bar, +: more of it goes with a higher peak. Hatched bar, "
                 + "\u2212: with a lower one." + rest;
         return Optional.of(new Bars("What moves the peak most", note, bars));
-    }
-
-    private String reliefLine(double set) {
-        return "relief valve set, " + amounts.pressure(set) + ": reached in "
-                + percent(sampled.count() - sampled.countBelow(set));
-    }
-
-    private String workingLine(double limit) {
-        int above = 0;
-        for (int i = sampled.count() - 1; i >= 0 && sampled.peakGauge(i) > limit; i--) {
-            above++;
-        }
-        return "working pressure, " + amounts.pressure(limit) + ": exceeded in " + percent(above);
-    }
-
-    /** So many samples, in whole percents that hide neither few nor nearly all. */
-    private String percent(int samples) {
-        long rounded = Math.round(PERCENT * samples / sampled.count());
-        if (samples > 0 && rounded == 0) {
-            return "less than 1 % of samples";
-        }
-        if (samples == 0) {
-            return "no sample";
-        }
-        return samples < sampled.count() && rounded == PERCENT
-                ? "more than 99 % of samples"
-                : rounded + " % of samples";
     }
 }

@@ -2,6 +2,7 @@ package io.github.heatswell.charts;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.assessment.Doubts;
 import io.github.heatswell.assessment.Statement;
@@ -153,6 +154,23 @@ class HeadlineTest {
         assertEquals(
                 "Pressure peaks at 78.9 psi, 22.6 psi below the relief set pressure", headline(calm, UnitSystem.US));
         assertEquals("Relief valve opens after 10 min and discharges 0.83 gal", headline(drips, UnitSystem.US));
+    }
+
+    /** What stands in the place of a picture for those who cannot see it. */
+    @Test
+    void theCourseIsToldFromStartToPeak() {
+        RunResult drips = Handmade.run(ONE, 600, 4.2, 7, 6.3)
+                .event(600, Event.Kind.RELIEF_OPENED, "lid", 7)
+                .relieved(3.14)
+                .result();
+        String course = Narrative.course(drips.summary()).text(UnitSystem.SI);
+        assertTrue(
+                course.matches("the pressure starts at \\d[.\\d]* bar.* and reaches at most 7 bar after 10 min; .*"),
+                course);
+        assertTrue(course.endsWith("; the relief valve opens after 10 min and discharges 3.14 L."), course);
+        String bare = Narrative.course(Handmade.run(BARE, 60, 4.2, 5.4).result().summary())
+                .text(UnitSystem.US);
+        assertTrue(bare.matches("the pressure .* psi.*; there is no relief valve\\."), bare);
     }
 
     @Test

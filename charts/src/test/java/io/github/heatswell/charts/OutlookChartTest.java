@@ -1,5 +1,6 @@
 package io.github.heatswell.charts;
 
+import static io.github.heatswell.units.PressureUnit.BAR;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -10,13 +11,18 @@ import io.github.heatswell.ageing.OutlookResult;
 import io.github.heatswell.ageing.PrechargeLoss;
 import io.github.heatswell.charts.picture.Area;
 import io.github.heatswell.charts.picture.Curve;
+import io.github.heatswell.charts.picture.Level;
 import io.github.heatswell.charts.picture.Mark;
 import io.github.heatswell.charts.picture.Panel;
 import io.github.heatswell.charts.picture.Picture;
 import io.github.heatswell.charts.picture.Points;
 import io.github.heatswell.charts.table.OutlookTable;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefFault;
+import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.ReliefValve.LiftCharacteristic;
+import io.github.heatswell.units.FlowUnit;
+import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.UnitSystem;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
@@ -68,6 +74,27 @@ class OutlookChartTest {
         assertEquals(Mark.Kind.RELIEF_OPENED, mark.kind());
         assertEquals(first.years(), mark.across());
         assertEquals(7, mark.up(), 0.2); // bar, the set pressure and what lifts the valve
+    }
+
+    /** A valve that never opens is no line at which one does. */
+    @Test
+    void aBlockedValveIsNoLevel() {
+        HotWaterSystem blocked = Plants.bare()
+                .addReliefValve(ReliefValve.builder()
+                        .name("safety valve")
+                        .setPressure(Pressure.gauge(7, BAR))
+                        .reseatPressure(Pressure.gauge(6.3, BAR))
+                        .fullFlow(20, FlowUnit.LITRE_PER_MINUTE)
+                        .fullLiftPressure(Pressure.gauge(7.7, BAR))
+                        .liftCharacteristic(LiftCharacteristic.MODULATING)
+                        .fault(ReliefFault.blocked())
+                        .build())
+                .vessel(Plants.vessel(35, 4.2))
+                .build();
+        List<String> levels = Chart.of(years(blocked, 1), blocked, UnitSystem.SI).picture().upper().levels().stream()
+                .map(Level::name)
+                .toList();
+        assertEquals(List.of("tank working pressure", "supply"), levels);
     }
 
     @Test

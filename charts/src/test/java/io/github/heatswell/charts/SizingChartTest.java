@@ -97,7 +97,7 @@ class SizingChartTest {
         SizeAdvice result = advice(behindCheckValve(6));
         String message = assertThrows(IllegalArgumentException.class, () -> Chart.of(result, UnitSystem.SI))
                 .getMessage();
-        assertTrue(message.startsWith("result: there is no vessel to draw. No vessel can"), message);
+        assertTrue(message.startsWith("result: there is no vessel to draw. No vessel of any size can"), message);
     }
 
     @Test

@@ -135,8 +135,8 @@ class SpreadChartTest {
                 .toList();
         assertEquals(
                 List.of(
-                        "working pressure, 8.9 bar: exceeded in 2 % of samples", // 8.91 to 8.99 bar: 9 of 400
-                        "relief valve set, 7 bar: reached in 50 % of samples"),
+                        "working pressure, 8.9 bar: exceeded in 9 of 400 samples", // 8.91 to 8.99 bar
+                        "relief valve set, 7 bar: reached in 200 of 400 samples"),
                 labels);
     }
 
@@ -145,7 +145,7 @@ class SpreadChartTest {
         SampledPeaks sampled = even(10).reliefSet(20e5).build();
         Picture picture = Chart.of(sampled, UnitSystem.SI).picture();
         String label = picture.upper().curves().get(0).label();
-        assertEquals("relief valve set, 20 bar: reached in no sample (off the scale)", label);
+        assertEquals("relief valve set, 20 bar: reached in none of 10 samples (off the scale)", label);
         assertTrue(picture.across().to() < 6);
     }
 

@@ -1,5 +1,6 @@
 package io.github.heatswell.narrative;
 
+import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefValve;
@@ -62,6 +63,27 @@ public record Limit(String name, double gauge, double margin) {
     public static Limit workingPressure(RunSummary result) {
         double air = result.system().site().atmosphere();
         return of("tank", result.system().tank().workingPressure().gauge(air), result);
+    }
+
+    /**
+     * What the working pressure of a tank is called.
+     *
+     * @param house the house
+     * @return that it is assumed, where nobody has read the plate
+     */
+    public static String workingPressureName(HotWaterSystem house) {
+        return house.tank().workingPressureGiven() ? "tank working pressure" : "assumed working pressure";
+    }
+
+    /**
+     * The moment at which a tank's working pressure is exceeded.
+     *
+     * @param house the house
+     * @return such as {@code assumed working pressure exceeded}
+     */
+    public static String workingPressureExceeded(HotWaterSystem house) {
+        String what = Event.Kind.WORKING_PRESSURE_EXCEEDED.description();
+        return house.tank().workingPressureGiven() ? what : "assumed " + what;
     }
 
     /**

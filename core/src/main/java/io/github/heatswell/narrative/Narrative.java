@@ -89,6 +89,16 @@ public record Narrative(
     }
 
     /**
+     * The course of a run, for those who cannot see a picture of it.
+     *
+     * @param run the run
+     * @return clauses on pressure, hottest water, relief valve and hazard, and a full stop
+     */
+    public static Statement course(RunSummary run) {
+        return new RunHeadline(Objects.requireNonNull(run, "run")).course();
+    }
+
+    /**
      * The same, with what samples showed.
      *
      * @param run the run
@@ -201,6 +211,28 @@ public record Narrative(
      */
     public static Statement dripping(StudyResult.Share share) {
         return SpreadStory.dripping(share);
+    }
+
+    /**
+     * In how many samples the relief valve's set pressure is reached.
+     *
+     * @param sampled the peaks
+     * @param set the set pressure (Pa, gauge)
+     * @return the name of a line, such as {@code relief valve set, 7 bar: reached in 12 of 32 samples}
+     */
+    public static Statement reached(SampledPeaks sampled, double set) {
+        return SpreadStory.reached(sampled, set);
+    }
+
+    /**
+     * In how many samples the tank's working pressure is exceeded.
+     *
+     * @param sampled the peaks
+     * @param limit the working pressure (Pa, gauge)
+     * @return the name of a line, such as {@code working pressure, 10 bar: exceeded in none of 32 samples}
+     */
+    public static Statement exceeded(SampledPeaks sampled, double limit) {
+        return SpreadStory.exceeded(sampled, limit);
     }
 
     /**

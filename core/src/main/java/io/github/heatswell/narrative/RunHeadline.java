@@ -1,10 +1,14 @@
 package io.github.heatswell.narrative;
 
 import static io.github.heatswell.assessment.Measure.gauge;
+import static io.github.heatswell.assessment.Measure.temperature;
+import static io.github.heatswell.assessment.Measure.time;
+import static io.github.heatswell.assessment.Measure.volume;
 import static io.github.heatswell.assessment.Statement.plain;
 
 import io.github.heatswell.assessment.Measure;
 import io.github.heatswell.assessment.Statement;
+import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunSummary;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,6 +19,9 @@ final class RunHeadline {
 
     /** With more clauses than this besides the finding, nobody reads the finding. */
     private static final int MAX_CLAUSES = 2;
+
+    /** A pressure that moves by less than this (Pa) stays where it is. */
+    private static final double STILL = 5e3;
 
     private final RunSummary summary;
     private final Circumstances circumstances;
@@ -95,6 +102,48 @@ final class RunHeadline {
                 circumstances.returned(),
                 circumstances.leaked(),
                 summary.fedRelief().isEmpty() ? circumstances.draws() : Optional.empty());
+    }
+
+    /** The course in clauses, for those who cannot see a picture of it. */
+    Statement course() {
+        List<Statement> clauses = new ArrayList<>();
+        clauses.add(pressures());
+        clauses.add(plain("the hottest water reaches ")
+                .then(temperature(summary.extremes().highestTemperature().value())));
+        clauses.add(firstOpening());
+        summary.hazard()
+                .map(hazard -> plain(
+                                "the run ends in a hazard: " + hazard.kind().description() + " after ")
+                        .then(time(hazard.time())))
+                .ifPresent(clauses::add);
+        return Statement.joined("; ", clauses).then(".");
+    }
+
+    private Statement pressures() {
+        double atmosphere = summary.system().site().atmosphere();
+        double supply = summary.gauge(summary.system().supplyAtStart().absolute(atmosphere));
+        double lowest = summary.gauge(summary.extremes().lowestPressure().value());
+        if (highest() - supply < STILL) {
+            return plain("the pressure stays at ").then(gauge(supply));
+        }
+        Statement starts = plain("the pressure starts at ").then(gauge(supply));
+        return (supply - lowest < STILL ? starts : starts.then(", falls to ").then(gauge(lowest)))
+                .then(" and reaches at most ")
+                .then(gauge(highest()))
+                .then(" after ")
+                .then(time(summary.extremes().highestPressure().time()));
+    }
+
+    private Statement firstOpening() {
+        if (summary.system().reliefValves().isEmpty()) {
+            return plain("there is no relief valve");
+        }
+        return summary.first(Event.Kind.RELIEF_OPENED)
+                .map(opening -> plain("the relief valve opens after ")
+                        .then(time(opening.time()))
+                        .then(" and discharges ")
+                        .then(volume(summary.totals().relieved())))
+                .orElse(plain("the relief valve stays shut"));
     }
 
     private static Statement joined(Statement start, List<Optional<Statement>> clauses) {

@@ -8,6 +8,7 @@ import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.study.SampledPeaks;
 import io.github.heatswell.study.StudyResult;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** What many samples found. A share is said to be one of the samples. */
 final class SpreadStory {
@@ -48,6 +49,23 @@ final class SpreadStory {
 
     static Statement dripping(StudyResult.Share share) {
         return plain("A relief valve discharges in ").then(inWords(share));
+    }
+
+    static Statement reached(SampledPeaks sampled, double set) {
+        int reached = sampled.count() - sampled.countBelow(set);
+        return plain("relief valve set, ").then(gauge(set)).then(": reached in " + counted(reached, sampled.count()));
+    }
+
+    static Statement exceeded(SampledPeaks sampled, double limit) {
+        int above = (int) IntStream.range(0, sampled.count())
+                .filter(i -> sampled.peakGauge(i) > limit)
+                .count();
+        return plain("working pressure, ").then(gauge(limit)).then(": exceeded in " + counted(above, sampled.count()));
+    }
+
+    private static String counted(int some, int all) {
+        String of = some == 0 ? "none of " : some == all ? "all " : some + " of ";
+        return of + all + " samples";
     }
 
     Statement facts() {

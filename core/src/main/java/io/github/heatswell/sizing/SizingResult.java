@@ -2,7 +2,6 @@ package io.github.heatswell.sizing;
 
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.units.Pressure;
-import io.github.heatswell.units.PressureUnit;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -70,26 +69,6 @@ public record SizingResult(
         return outcome == Outcome.SIZED
                 ? nominal.stream().filter(Vessel::suffices).min((a, b) -> Double.compare(a.volume(), b.volume()))
                 : Optional.empty();
-    }
-
-    /**
-     * The outcome in a sentence, with its reason.
-     *
-     * @return one line, pressures in bar
-     */
-    public String reason() {
-        Pressure limit = Pressure.gauge(target.gauge(), PressureUnit.PASCAL);
-        return switch (outcome) {
-            case NONE_NEEDED -> "The peak stays within the target of " + limit + " without a vessel.";
-            case SIZED -> "The vessel keeps the peak within the target of " + limit + ".";
-            case NO_VESSEL_CAN ->
-                "No vessel can: the supply pressure is " + supplyStatic + " and leaves no room below the target of "
-                        + limit
-                        + lowerSupplyTo
-                                .map(p -> ". Lower the supply to " + p + " first.")
-                                .orElse(", and no lower supply pressure was found at which the largest size on sale"
-                                        + " suffices.");
-        };
     }
 
     /**

@@ -90,7 +90,7 @@ class VesselSizingTest {
             assertEquals(tried.volume() >= smallest.volume(), tried.suffices());
         }
         assertTrue(result.balances().runs() < 60, "runs: " + result.balances());
-        assertTrue(result.reason().startsWith("The vessel keeps"), result.reason());
+        assertEquals(SizingResult.Outcome.SIZED, result.outcome());
     }
 
     /** Simulated by itself, with its relief valve in place, the sized vessel does what was promised. */
@@ -148,7 +148,6 @@ class VesselSizingTest {
         SizingResult result = sizing(house).build().size();
         assertEquals(SizingResult.Outcome.NONE_NEEDED, result.outcome());
         assertTrue(result.smallest().isEmpty() && result.smallestOnSale().isEmpty());
-        assertTrue(result.reason().contains("without a vessel"), result.reason());
     }
 
     @Test
@@ -169,7 +168,6 @@ class VesselSizingTest {
                 && result.smallest().isEmpty()
                 && result.smallestOnSale().isEmpty());
         Pressure lower = result.lowerSupplyTo().orElseThrow();
-        assertTrue(result.reason().contains("Lower the supply to " + lower), result.reason());
         SizingResult after = sizing(Houses.cottage(BAR.fromSi(lower.value())).build())
                 .build()
                 .size();
@@ -198,7 +196,6 @@ class VesselSizingTest {
                 sizing(house).sizes(List.of(NominalSize.of(2, LITRE))).build().size();
         assertEquals(SizingResult.Outcome.NO_VESSEL_CAN, result.outcome());
         assertTrue(result.lowerSupplyTo().isEmpty());
-        assertTrue(result.reason().contains("no lower supply pressure was found"), result.reason());
     }
 
     @Test

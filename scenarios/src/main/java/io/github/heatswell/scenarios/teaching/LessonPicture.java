@@ -1,13 +1,9 @@
 package io.github.heatswell.scenarios.teaching;
 
-import io.github.heatswell.assessment.Measure;
-import io.github.heatswell.assessment.Measure.Kind;
-import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.charts.Chart;
 import io.github.heatswell.charts.NamedRun;
+import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.result.Channel;
-import io.github.heatswell.result.Event;
-import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.report.Svg;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
@@ -19,7 +15,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * A picture of runs of a lesson, with its own words for those who cannot see it.
@@ -32,9 +27,6 @@ record LessonPicture(String label, Svg svg) {
     private static final int WIDTH = 760;
     private static final int HEIGHT = 560;
     private static final Pattern PLACE = Pattern.compile("\\W+");
-
-    /** A pressure that moves by less than this stays where it is (Pa). */
-    private static final double STILL = 5e3;
 
     /** Only the picture of a single run has a panel for the temperature. */
     private static final Set<Channel> HEAT = Set.of(Channel.WATER_MEAN, Channel.WATER_TOP, Channel.WATER_BOTTOM);
@@ -70,53 +62,7 @@ record LessonPicture(String label, Svg svg) {
     private static String words(List<NamedRun> runs, UnitSystem units) {
         return runs.stream()
                 .map(one -> one.name() + ": "
-                        + said(new RunFigures(one.result()))
-                                .map(part -> part.text(units))
-                                .collect(Collectors.joining("; ", "", ".")))
+                        + Narrative.course(one.result().summary()).text(units))
                 .collect(Collectors.joining(" ", "Chart of the gauge pressure over time. ", ""));
-    }
-
-    private static Stream<Statement> said(RunFigures figures) {
-        Statement hottest = Statement.of("the hottest water reaches {}", of(Kind.TEMPERATURE, figures.hottest()));
-        Stream<Statement> hazard = figures.run().hazard().stream()
-                .map(event -> Statement.of(
-                        "the run ends in a hazard: " + event.kind().description() + " after {}",
-                        of(Kind.TIME, event.time())));
-        return Stream.concat(Stream.of(pressure(figures), hottest, relief(figures)), hazard);
-    }
-
-    private static Statement pressure(RunFigures figures) {
-        Measure start = of(Kind.GAUGE_PRESSURE, figures.supply());
-        Measure lowest = of(Kind.GAUGE_PRESSURE, figures.lowest());
-        Measure peak = of(Kind.GAUGE_PRESSURE, figures.peak());
-        Measure when = of(Kind.TIME, figures.run().extremes().highestPressure().time());
-        if (figures.rise() < STILL) {
-            return Statement.of("the pressure stays at {}", start);
-        }
-        return figures.supply() - figures.lowest() < STILL
-                ? Statement.of("the pressure starts at {} and reaches at most {} after {}", start, peak, when)
-                : Statement.of(
-                        "the pressure starts at {}, falls to {} and reaches at most {} after {}",
-                        start,
-                        lowest,
-                        peak,
-                        when);
-    }
-
-    private static Statement relief(RunFigures figures) {
-        RunResult run = figures.run();
-        if (run.system().reliefValves().isEmpty()) {
-            return Statement.of("there is no relief valve");
-        }
-        return run.first(Event.Kind.RELIEF_OPENED).isEmpty()
-                ? Statement.of("the relief valve stays shut")
-                : Statement.of(
-                        "the relief valve opens after {} and releases {}",
-                        of(Kind.TIME, figures.opening()),
-                        of(Kind.VOLUME, figures.relieved()));
-    }
-
-    private static Measure of(Kind kind, double si) {
-        return new Measure(kind, si);
     }
 }
