@@ -2,6 +2,7 @@ package io.github.heatswell.scenarios.file;
 
 import io.github.heatswell.scenarios.fault.Fault;
 import io.github.heatswell.scenarios.fault.Location;
+import io.github.heatswell.scenarios.file.Section.Place;
 import io.github.heatswell.system.InvalidDescriptionException;
 import java.util.ArrayList;
 import java.util.HashMap;

@@ -8,18 +8,31 @@ import io.github.heatswell.scenarios.document.Node.Mapping;
 import io.github.heatswell.scenarios.document.Node.Scalar;
 import io.github.heatswell.scenarios.document.YamlTree;
 import io.github.heatswell.scenarios.fault.Location;
-import io.github.heatswell.scenarios.file.FieldPath.Item;
-import io.github.heatswell.scenarios.file.FieldPath.Key;
-import io.github.heatswell.scenarios.file.FieldPath.Step;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Applies changes to the tree of a file. Everything a change adds has a location outside the text. */
 final class ChangedTree {
 
+    /** No field of a scenario lies so deep. */
+    private static final int MAX_LEVELS = 8;
+
+    private static final Pattern PART = Pattern.compile("([A-Za-z][A-Za-z0-9-]*)(?:\\[(\\d{1,4})])?");
+
     private final Location at;
     private final Optional<Node> value;
+
+    /** One step on the way. */
+    sealed interface Step {}
+
+    /** To the value of a key. */
+    record Key(String name) implements Step {}
+
+    /** To an item of a list, 0 being the first. */
+    record Item(int index) implements Step {}
 
     private ChangedTree(Location at, Optional<Node> value) {
         this.at = at;
@@ -35,7 +48,7 @@ final class ChangedTree {
      * @throws IllegalArgumentException if the change cannot be made; the message does not name the field
      */
     static Mapping of(Mapping tree, Change change, Location at) {
-        List<Step> steps = FieldPath.of(change.field()).steps();
+        List<Step> steps = path(change.field());
         return (Mapping) new ChangedTree(at, value(change, at))
                 .put(Optional.of(tree), steps)
                 .orElseThrow();
@@ -117,5 +130,29 @@ final class ChangedTree {
         }
         after.ifPresent(node -> items.add(item.index(), node));
         return new Items(items, part.map(Node::at).orElse(at));
+    }
+
+    /**
+     * Reads the way from the top of a file to a field.
+     *
+     * @throws IllegalArgumentException if it is none
+     */
+    private static List<Step> path(String text) {
+        if (text.chars().filter(c -> c == '.').count() >= MAX_LEVELS) {
+            throw new IllegalArgumentException(
+                    "has more levels than any field; write a field like tank.volume or relief[0].opens");
+        }
+        List<Step> steps = new ArrayList<>();
+        for (String part : text.split("\\.", -1)) {
+            Matcher matcher = PART.matcher(part);
+            if (!matcher.matches()) {
+                throw new IllegalArgumentException("is not a field; write a field like tank.volume or relief[0].opens");
+            }
+            steps.add(new Key(matcher.group(1)));
+            if (matcher.group(2) != null) {
+                steps.add(new Item(Integer.parseInt(matcher.group(2))));
+            }
+        }
+        return steps;
     }
 }

@@ -20,14 +20,6 @@ import java.util.TreeSet;
 /** Unknowns of a scenario: values that were filled in or given as a range. A reading with an accuracy counts as known. */
 final class DoubtsOf {
 
-    /**
-     * Ranges of usual values: lock-up rise from zero to twice the usual, and the acceptance of diaphragms; own
-     * judgement.
-     */
-    private static final Map<String, List<String>> USUAL = Map.of(
-            "supply.reducing-valve.lock-up-rise", List.of("0 bar", "0.6 bar"),
-            "vessel.acceptance", List.of("40 %", "90 %"));
-
     private static final Map<Kind<?>, Measure.Kind> MEASURED = Map.of(
             Kind.PRESSURE, Measure.Kind.GAUGE_PRESSURE,
             Kind.TEMPERATURE, Measure.Kind.TEMPERATURE,
@@ -52,30 +44,32 @@ final class DoubtsOf {
                 .filter(DoubtsOf::isRange)
                 .forEach(field -> all.add(new Doubt(
                         field.field(),
-                        measured(field.centre()),
-                        Optional.of(measured(field.low()).then(" to ").then(measured(field.high()))),
+                        measured(field.field(), field.centre()),
+                        Optional.of(measured(field.field(), field.low())
+                                .then(" to ")
+                                .then(measured(field.field(), field.high()))),
                         List.of(field.low(), field.high()))));
         scenario.assumptions()
                 .forEach(assumed -> all.add(new Doubt(
                         assumed.field(),
-                        measured(assumed.value()),
+                        measured(assumed.field(), assumed.value()),
                         Optional.empty(),
-                        USUAL.getOrDefault(assumed.field(), List.of()))));
+                        usual(assumed.field()))));
         scenario.notKnown().forEach(field -> all.add(Doubt.ofChoice(field, taken(field, scenario.system()))));
         return Doubts.of(all, values -> house(scenario, values));
     }
 
-    /** A value of a file, which reads in any units; as it was written if it is not of a kind that findings speak of. */
-    private static Statement measured(String value) {
-        return MEASURED.entrySet().stream()
-                .flatMap(kind ->
-                        si(value, kind.getKey())
-                                .map(si -> Statement.of("{}", new Measure(kind.getValue(), si)))
-                                .stream())
-                .findFirst()
+    /** A value of a field, which reads in any units; as it was written if it is not of a kind that findings speak of. */
+    static Statement measured(String field, String value) {
+        return Schema.field(field)
+                .flatMap(Field::form)
+                .flatMap(Form::kind)
+                .filter(MEASURED::containsKey)
+                .flatMap(kind -> si(value, kind).map(si -> Statement.of("{}", new Measure(MEASURED.get(kind), si))))
                 .orElseGet(() -> Statement.plain(value));
     }
 
+    /** The value in SI units; empty if it is no gauge pressure or other plain quantity. */
     private static Optional<Double> si(String value, Kind<?> kind) {
         try {
             Amount<?> amount = QuantityReader.read(value, kind);
@@ -83,6 +77,10 @@ final class DoubtsOf {
         } catch (IllegalArgumentException another) {
             return Optional.empty();
         }
+    }
+
+    private static List<String> usual(String field) {
+        return Schema.field(field).flatMap(Field::typical).map(Typical::range).orElse(List.of());
     }
 
     /** What a house takes for a choice, as a sentence says it. */

@@ -24,6 +24,7 @@ final class Field<B> {
     private final Shape<B> shape;
     private final Presence presence;
     private final List<String> related;
+    private final Typical typical;
 
     /**
      * A key that must be given, unless there is a typical value for it.
@@ -34,21 +35,29 @@ final class Field<B> {
      * @param form how the value is written
      */
     Field(String key, String meaning, String example, Form<B> form) {
-        this(key, meaning, example, new Shape<>(form, form, null), Presence.REQUIRED, List.of());
+        this(key, meaning, example, new Shape<>(form, form, null), Presence.REQUIRED, List.of(), null);
     }
 
-    private Field(String key, String meaning, String example, Shape<B> shape, Presence presence, List<String> related) {
+    private Field(
+            String key,
+            String meaning,
+            String example,
+            Shape<B> shape,
+            Presence presence,
+            List<String> related,
+            Typical typical) {
         this.key = key;
         this.meaning = meaning;
         this.example = example;
         this.shape = shape;
         this.presence = presence;
         this.related = related;
+        this.typical = typical;
     }
 
     /** A key whose value has keys of its own; the example is in braces or brackets. */
     static <B> Field<B> of(String key, String meaning, String example, Nested<B, ?> nested) {
-        return new Field<>(key, meaning, example, new Shape<>(null, null, nested), Presence.REQUIRED, List.of());
+        return new Field<>(key, meaning, example, new Shape<>(null, null, nested), Presence.REQUIRED, List.of(), null);
     }
 
     /** A section at the top of a file; unless it may be left out, its keys are asked for even where it is missing. */
@@ -92,12 +101,22 @@ final class Field<B> {
     /** The same key, whose value may also have keys of its own. */
     Field<B> or(Nested<B, ?> nested) {
         return new Field<>(
-                key, meaning, example, new Shape<>(shape.form(), shape.assumed(), nested), presence, related);
+                key, meaning, example, new Shape<>(shape.form(), shape.assumed(), nested), presence, related, typical);
     }
 
     /** The same key, whose typical value is handed over as one that is only assumed. */
     Field<B> whenAssumed(Form<B> form) {
-        return new Field<>(key, meaning, example, new Shape<>(shape.form(), form, null), presence, related);
+        return new Field<>(key, meaning, example, new Shape<>(shape.form(), form, null), presence, related, typical);
+    }
+
+    /** The same key, which may be left out since this value is typical. */
+    Field<B> typically(String value, String basis) {
+        return typically(Typical.of(value, basis));
+    }
+
+    /** The same key, which may be left out where there is a typical value. */
+    Field<B> typically(Typical other) {
+        return new Field<>(key, meaning, example, shape, presence, related, other);
     }
 
     /** The same key, which may be left out without anything taking its place. */
@@ -117,7 +136,7 @@ final class Field<B> {
      * @param fields keys of this section, or of others with the section in front, or of the section around with {@code ../} in front
      */
     Field<B> checkedAgainst(String... fields) {
-        return new Field<>(key, meaning, example, shape, presence, List.of(fields));
+        return new Field<>(key, meaning, example, shape, presence, List.of(fields), typical);
     }
 
     /** The same key, which has no place where another key has a certain value. */
@@ -127,7 +146,7 @@ final class Field<B> {
     }
 
     private Field<B> with(Presence other) {
-        return new Field<>(key, meaning, example, shape, other, related);
+        return new Field<>(key, meaning, example, shape, other, related, typical);
     }
 
     String key() {
@@ -160,6 +179,11 @@ final class Field<B> {
     /** How a value with keys of its own is written; empty if the value is always a single one. */
     Optional<Nested<B, ?>> nested() {
         return Optional.ofNullable(shape.nested());
+    }
+
+    /** What takes its place where it is left out. */
+    Optional<Typical> typical() {
+        return Optional.ofNullable(typical);
     }
 
     /** What the value may be, for messages. */

@@ -3,6 +3,7 @@ package io.github.heatswell.scenarios.file;
 import io.github.heatswell.scenarios.document.Node;
 import io.github.heatswell.scenarios.document.Node.Items;
 import io.github.heatswell.scenarios.document.Node.Mapping;
+import io.github.heatswell.scenarios.file.Section.Place;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;

@@ -9,6 +9,7 @@ import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Relief valves: their keys, and those of their faults. */
 final class ReliefSections {
@@ -50,26 +51,34 @@ final class ReliefSections {
             ReliefValve.Builder::build,
             List.of(
                     new Field<>(
-                            "name",
-                            "name in the results; different for every valve",
-                            "expansion valve",
-                            Form.text(60, ReliefValve.Builder::name)),
+                                    "name",
+                                    "name in the results; different for every valve",
+                                    "expansion valve",
+                                    Form.text(60, ReliefValve.Builder::name))
+                            .typically("relief valve", "what it is"),
                     pressure("opens", "set pressure", "7 bar", ReliefValve.Builder::setPressure),
                     pressure(
                                     "full-lift",
                                     "full-lift pressure; not below opens",
                                     "7.7 bar",
                                     ReliefValve.Builder::fullLiftPressure)
+                            .typically(Typical.of("110 % of opens", "full lift at 10 % above the set pressure")
+                                    .from(given -> Typical.Relief.share(given.get("opens"), 1.1), "opens"))
                             .checkedAgainst("opens"),
                     pressure("reseats", "reseat pressure; below opens", "5.6 bar", ReliefValve.Builder::reseatPressure)
+                            .typically(Typical.of(
+                                            "80 % of opens", "a blowdown of 20 %; no usual value if opens is absolute")
+                                    .from(given -> Typical.Relief.share(given.get("opens"), 0.8), "opens"))
                             .checkedAgainst("opens"),
-                    amount("full-flow", "flow at full lift", "20 L/min", Kind.FLOW, ReliefValve.Builder::fullFlow),
+                    amount("full-flow", "flow at full lift", "20 L/min", Kind.FLOW, ReliefValve.Builder::fullFlow)
+                            .typically("20 L/min", "far above the expansion flow, so it hardly matters"),
                     word(
-                            "character",
-                            "modulating: lift grows with pressure; snap: opens to full lift at once",
-                            "modulating",
-                            Words.of(ReliefValve.LiftCharacteristic.values()),
-                            ReliefValve.Builder::liftCharacteristic),
+                                    "character",
+                                    "modulating: lift grows with pressure; snap: opens to full lift at once",
+                                    "modulating",
+                                    Words.of(ReliefValve.LiftCharacteristic.values()),
+                                    ReliefValve.Builder::liftCharacteristic)
+                            .typically("modulating", "small spring-loaded valves dribble before they lift"),
                     amount(
                                     "opens-at",
                                     "water temperature at which a temperature and pressure relief valve (T&P) opens"
@@ -84,6 +93,10 @@ final class ReliefSections {
                                     "88 degC",
                                     Kind.TEMPERATURE,
                                     ReliefValve.Builder::reseatsAt)
+                            .typically(Typical.of(
+                                            "11 K below opens-at, but not below 40 degC; none without opens-at",
+                                            "a T&P valve: 99 and 88 degC")
+                                    .from(given -> Typical.Relief.reseatsAt(given.get("opens-at")), "opens-at"))
                             .needed("with opens-at", ReliefSections::mindsTemperature)
                             .checkedAgainst("opens-at"),
                     word(
@@ -93,6 +106,10 @@ final class ReliefSections {
                                     "tank-top",
                                     Words.of(ReliefValve.Location.values()),
                                     ReliefValve.Builder::location)
+                            .typically(Typical.of(
+                                            "tank-top with opens-at, else branch",
+                                            "its probe must be in the hottest water")
+                                    .from(given -> Optional.of("tank-top"), "opens-at"))
                             .needed("with opens-at", ReliefSections::mindsTemperature)
                             .checkedAgainst("opens-at"),
                     amount(

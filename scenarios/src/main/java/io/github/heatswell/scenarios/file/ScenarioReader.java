@@ -5,6 +5,7 @@ import io.github.heatswell.scenarios.document.Node.Mapping;
 import io.github.heatswell.scenarios.document.SourceText;
 import io.github.heatswell.scenarios.document.YamlTree;
 import io.github.heatswell.scenarios.fault.Location;
+import io.github.heatswell.scenarios.file.Section.Place;
 import io.github.heatswell.scenarios.wording.Printable;
 import java.io.IOException;
 import java.nio.file.Path;

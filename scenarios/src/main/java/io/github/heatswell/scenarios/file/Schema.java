@@ -5,11 +5,15 @@ import static io.github.heatswell.scenarios.file.Field.pressure;
 import static io.github.heatswell.scenarios.file.Field.text;
 
 import io.github.heatswell.scenarios.quantity.Kind;
+import io.github.heatswell.scenarios.quantity.Price;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Site;
 import io.github.heatswell.system.Start;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.stream.Stream;
 
@@ -56,17 +60,19 @@ final class Schema {
             Site.Builder::build,
             List.of(
                     amount(
-                            "altitude",
-                            "height above sea level, which determines the air pressure",
-                            "310 m",
-                            Kind.LENGTH,
-                            Site.Builder::altitude),
+                                    "altitude",
+                                    "height above sea level, which determines the air pressure",
+                                    "310 m",
+                                    Kind.LENGTH,
+                                    Site.Builder::altitude)
+                            .typically("0 m", "sea level; gauge pressures hardly depend on it"),
                     amount(
-                            "room",
-                            "air temperature around tank and vessel",
-                            "17 degC",
-                            Kind.TEMPERATURE,
-                            Site.Builder::room)));
+                                    "room",
+                                    "air temperature around tank and vessel",
+                                    "17 degC",
+                                    Kind.TEMPERATURE,
+                                    Site.Builder::room)
+                            .typically("20 degC", "a heated room")));
 
     static final Section<Start.Builder, Start> START = new Section<>(
             "start",
@@ -106,27 +112,74 @@ final class Schema {
                                     "15 Jan",
                                     Form.day(Run.Builder::day))
                             .leftOutFreely(),
-                    amount("duration", "how long to simulate", "4 h", Kind.DURATION, Run.Builder::duration),
+                    amount("duration", "how long to simulate", "4 h", Kind.DURATION, Run.Builder::duration)
+                            .typically("24 h", "the first heat-up and some cycles"),
                     amount(
                                     "sample",
                                     "sampling interval of the trace; at most 20 million samples",
                                     "1 min",
                                     Kind.DURATION,
                                     Run.Builder::sample)
+                            .typically(Typical.of(
+                                            "1 min; 1 h in runs above 60 d",
+                                            "fine enough for the charts; never longer than the run")
+                                    .from(given -> Typical.Run.sample(given.get("duration")), "duration"))
                             .checkedAgainst("duration")));
+
+    private static final int MAX_SIZES = 200;
+
+    private static final Section<Costs.Size, Costs.Size> VESSEL = new Section<>(
+            "vessels",
+            Costs.Size::new,
+            size -> size,
+            List.of(
+                    amount("volume", "size on sale", "12 L", Kind.VOLUME, Costs.Size::volume),
+                    new Field<>(
+                                    "price",
+                                    "price, in the currency; unknown if left out",
+                                    "52.50",
+                                    Form.price("amount of money without a currency sign", Price::of, Costs.Size::price))
+                            .leftOutFreely()));
+
+    static final Section<Costs.Builder, Costs.Builder> COSTS = new Section<>(
+            "costs",
+            Costs.Builder::new,
+            costs -> costs,
+            List.of(
+                    new Field<>(
+                                    "currency",
+                                    "currency of the prices; if left out, EUR, or USD in a file in US units",
+                                    "EUR",
+                                    Form.text(8, Costs.Builder::currency))
+                            .leftOutFreely(),
+                    new Field<>(
+                                    "water",
+                                    "price of cold water including sewage; if left out, an invented one",
+                                    "4.50 per m3",
+                                    Form.price(
+                                            "amount of money per m3, per L or per gal",
+                                            Price::perVolume,
+                                            Costs.Builder::water))
+                            .leftOutFreely(),
+                    Field.of(
+                                    "vessels",
+                                    "expansion vessels on sale; if left out, the common sizes at invented prices",
+                                    "[{ volume: 12 L, price: 52.50 }]",
+                                    Nested.list(VESSEL, MAX_SIZES, Costs.Builder::vessels))
+                            .leftOutFreely()));
 
     private static final List<Section<?, ?>> SECTIONS = List.of(
             SITE,
             SupplySections.SUPPLY,
             TankSections.TANK,
-            HeaterSections.HEATER,
+            TankSections.HEATER,
             TankSections.PIPE,
             ReliefSections.RELIEF,
             VesselSections.VESSEL,
             UseSections.EXTRAS,
             START,
             RUN,
-            CostsSections.COSTS);
+            COSTS);
 
     /** A whole file. */
     static final Section<Scenario.Builder, Scenario.Builder> SCENARIO =
@@ -139,16 +192,17 @@ final class Schema {
         fields.add(part(SITE, HotWaterSystem.Builder::site));
         fields.add(part(SupplySections.SUPPLY, HotWaterSystem.Builder::supply));
         fields.add(part(TankSections.TANK, HotWaterSystem.Builder::tank));
-        fields.add(part(HeaterSections.HEATER, HotWaterSystem.Builder::heater));
-        fields.add(parts(TankSections.PIPE, TankSections.MAX_PIPES, HotWaterSystem.Builder::addPipe));
-        fields.add(parts(ReliefSections.RELIEF, ReliefSections.MAX_VALVES, HotWaterSystem.Builder::addReliefValve));
+        fields.add(part(TankSections.HEATER, HotWaterSystem.Builder::heater));
+        fields.add(parts(TankSections.PIPE, TankSections.MAX_PIPES, HotWaterSystem.Builder::addPipe)
+                .typically("[]", "no piping: pipes would only soften the system, so pressures err on the high side"));
+        fields.add(parts(ReliefSections.RELIEF, ReliefSections.MAX_VALVES, HotWaterSystem.Builder::addReliefValve)
+                .typically("[]", "no relief valve: none is described"));
         fields.add(part(VesselSections.VESSEL, HotWaterSystem.Builder::vessel).leftOutFreely());
         fields.addAll(UseSections.EXTRAS.fields());
         fields.add(part(START, HotWaterSystem.Builder::start));
         fields.add(Field.part(Nested.one(RUN, Scenario.Builder::run).atTop()));
-        fields.add(Field.part(
-                        Nested.one(CostsSections.COSTS, Scenario.Builder::costs).atTop())
-                .leftOutFreely());
+        fields.add(
+                Field.part(Nested.one(COSTS, Scenario.Builder::costs).atTop()).leftOutFreely());
         return fields;
     }
 
@@ -182,6 +236,29 @@ final class Schema {
         return Stream.concat(Stream.of(section), section.inner().stream().flatMap(Schema::withInner));
     }
 
+    /** The field that a path leads to, such as {@code relief[0].reseats}. */
+    static Optional<? extends Field<?>> field(String path) {
+        String plain = path.replaceAll("\\[\\d+]", "");
+        String section = plain.substring(0, Math.max(0, plain.lastIndexOf('.')));
+        String key = plain.substring(plain.lastIndexOf('.') + 1);
+        return Stream.concat(Stream.of(SCENARIO), allSections().stream())
+                .filter(candidate -> candidate.name().equals(section))
+                .flatMap(candidate -> candidate.fields().stream())
+                .filter(field -> field.key().equals(key))
+                .findFirst();
+    }
+
+    /** The typical values by the fields that may be left out because of them, in the order of the format. */
+    static Map<String, Typical> typical() {
+        Map<String, Typical> all = new LinkedHashMap<>();
+        for (Section<?, ?> section : allSections()) {
+            field(section.name()).flatMap(Field::typical).ifPresent(typical -> all.put(section.name(), typical));
+            section.fields()
+                    .forEach(field -> field.typical().ifPresent(typical -> all.put(section.of(field.key()), typical)));
+        }
+        return all;
+    }
+
     /**
      * The related fields.
      *
@@ -189,15 +266,8 @@ final class Schema {
      * @return the paths of the fields it is checked against, such as {@code relief[0].opens}
      */
     static List<String> related(String path) {
-        int dot = path.lastIndexOf('.');
-        String place = path.substring(0, Math.max(0, dot));
-        String section = place.replaceAll("\\[\\d+]", "");
-        String key = path.substring(dot + 1);
-        return allSections().stream()
-                .filter(candidate -> candidate.name().equals(section))
-                .flatMap(candidate -> candidate.fields().stream())
-                .filter(field -> field.key().equals(key))
-                .flatMap(field -> field.related().stream())
+        String place = path.substring(0, Math.max(0, path.lastIndexOf('.')));
+        return field(path).map(Field::related).orElse(List.of()).stream()
                 .map(other -> path(place, other))
                 .toList();
     }

@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.file;
 
+import io.github.heatswell.scenarios.fault.Location;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -42,5 +43,19 @@ record Section<B, T>(String name, Supplier<B> start, Function<B, T> end, List<Fi
         B builder = start.get();
         fields.stream().filter(Field::required).forEach(field -> field.bindExample(builder));
         return end.apply(builder);
+    }
+
+    /**
+     * Where a section stands.
+     *
+     * @param path the section as messages name it, such as {@code relief[0]}; empty for the top of the file
+     * @param at where to point if something is missing in it
+     */
+    record Place(String path, Location at) {
+
+        /** The path of one of its keys. */
+        String of(String key) {
+            return path.isEmpty() ? key : path + "." + key;
+        }
     }
 }

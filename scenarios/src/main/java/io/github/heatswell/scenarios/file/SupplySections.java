@@ -67,23 +67,27 @@ final class SupplySections {
             List.of(
                     pressure("set", "outlet pressure it is set to", "3.5 bar", ReducingValve.Builder::set),
                     amount(
-                            "lock-up-rise",
-                            "how far above the set pressure it closes tight",
-                            "0.3 bar",
-                            Kind.PRESSURE,
-                            ReducingValve.Builder::lockUpRise),
+                                    "lock-up-rise",
+                                    "how far above the set pressure it closes tight",
+                                    "0.3 bar",
+                                    Kind.PRESSURE,
+                                    ReducingValve.Builder::lockUpRise)
+                            .typically(Typical.of("0.3 bar", "a small valve with an undamaged seat")
+                                    .between("0 bar", "0.6 bar")),
                     amount(
-                            "droop",
-                            "how far the outlet pressure falls at the rated flow",
-                            "0.7 bar",
-                            Kind.PRESSURE,
-                            ReducingValve.Builder::droop),
+                                    "droop",
+                                    "how far the outlet pressure falls at the rated flow",
+                                    "0.7 bar",
+                                    Kind.PRESSURE,
+                                    ReducingValve.Builder::droop)
+                            .typically("0.7 bar", "a small valve at its rated flow"),
                     amount(
-                            "rated-flow",
-                            "flow at which the droop is stated",
-                            "20 L/min",
-                            Kind.FLOW,
-                            ReducingValve.Builder::ratedFlow),
+                                    "rated-flow",
+                                    "flow at which the droop is stated",
+                                    "20 L/min",
+                                    Kind.FLOW,
+                                    ReducingValve.Builder::ratedFlow)
+                            .typically("20 L/min", "a valve for one household"),
                     amount(
                                     "bypass-opens",
                                     "how far the house pressure must exceed the mains before the bypass opens; if"
@@ -133,6 +137,7 @@ final class SupplySections {
                                     Kind.TEMPERATURE,
                                     (Supply.Builder supply, double value, TemperatureUnit unit) ->
                                             supply.water(value, unit))
+                            .typically("10 degC", "mains water for most of the year in a temperate climate")
                             .or(Nested.one(SEASONS, (supply, seasons) -> supply.water(seasons))),
                     amount(
                                     "seat-leakage",

@@ -5,13 +5,15 @@ import static io.github.heatswell.scenarios.file.Field.pressure;
 import static io.github.heatswell.scenarios.file.Field.word;
 
 import io.github.heatswell.scenarios.quantity.Kind;
+import io.github.heatswell.system.Element;
+import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.Material;
 import io.github.heatswell.system.PipeRun;
 import io.github.heatswell.system.Tank;
 import java.util.List;
 import java.util.Optional;
 
-/** Tank and piping. */
+/** Tank, heater and piping. */
 final class TankSections {
 
     /** As many runs of pipe as a file may describe. */
@@ -36,6 +38,10 @@ final class TankSections {
                                     "480 mm",
                                     Kind.LENGTH,
                                     Tank.Builder::diameter)
+                            .typically(Typical.of(
+                                            "from the volume: height three times the diameter",
+                                            "usual proportions of a storage tank, to 10 mm")
+                                    .from(Typical.Tank::diameter, "volume"))
                             .exceptWhere("material", "rigid", "does not apply to a rigid tank; remove it"),
                     amount(
                                     "wall",
@@ -43,19 +49,28 @@ final class TankSections {
                                     "2.2 mm",
                                     Kind.LENGTH,
                                     Tank.Builder::wall)
+                            .typically(Typical.of(
+                                            "diameter over 200 (steel), 350 (stainless-steel) or 250 (copper)",
+                                            "usual sheet thickness for 6 to 10 bar, to 0.1 mm; no usual value for other materials")
+                                    .from(Typical.Tank::wall, "diameter", "material"))
                             .exceptWhere("material", "rigid", "does not apply to a rigid tank; remove it")
                             .checkedAgainst("diameter"),
                     amount(
-                            "standing-loss",
-                            "heat loss to the room per degree of temperature difference",
-                            "2.4 W/K",
-                            Kind.CONDUCTANCE,
-                            Tank.Builder::standingLoss),
+                                    "standing-loss",
+                                    "heat loss to the room per degree of temperature difference",
+                                    "2.4 W/K",
+                                    Kind.CONDUCTANCE,
+                                    Tank.Builder::standingLoss)
+                            .typically(Typical.of(
+                                            "2 W/K at 200 L, proportional to the surface",
+                                            "a tank with foamed insulation")
+                                    .from(Typical.Tank::standingLoss, "volume")),
                     pressure(
                                     "working-pressure",
                                     "maximum working pressure on the maker's plate; the test pressure is twice that",
                                     "10 bar",
                                     Tank.Builder::workingPressure)
+                            .typically("10 bar", "a common marking, close to 150 psi; read the plate")
                             .whenAssumed(Form.pressure(Tank.Builder::assumedWorkingPressure)),
                     new Field<>(
                                     "layers",
@@ -69,6 +84,10 @@ final class TankSections {
                                     "1300 mm",
                                     Kind.LENGTH,
                                     Tank.Builder::height)
+                            .typically(Typical.of(
+                                            "volume divided by cross-section; only with layers",
+                                            "water fills the shell; rounded to 10 mm; no usual value for a rigid tank")
+                                    .from(Typical.Tank::height, "volume", "diameter", "layers"))
                             .needed("with layers", Typical.Tank::layered)));
 
     static final Section<PipeRun.Builder, PipeRun> PIPE = new Section<>(
@@ -86,6 +105,127 @@ final class TankSections {
                     amount("wall", "wall thickness; must leave a bore", "0.9 mm", Kind.LENGTH, PipeRun.Builder::wall)
                             .checkedAgainst("outside-diameter"),
                     amount("length", "length", "14 m", Kind.LENGTH, PipeRun.Builder::length)));
+
+    private static final Section<Element.Builder, Element> UPPER = new Section<>(
+            "heater.upper",
+            Element::builder,
+            Element.Builder::build,
+            List.of(
+                    amount("input", "power while on", "2 kW", Kind.POWER, Element.Builder::input),
+                    amount(
+                            "height",
+                            "height of element and thermostat, as a share of the tank's height; above the lower one",
+                            "70 %",
+                            Kind.RATIO,
+                            Element.Builder::height),
+                    amount(
+                            "set-point",
+                            "water temperature there at which it switches off",
+                            "60 degC",
+                            Kind.TEMPERATURE,
+                            Element.Builder::setPoint),
+                    amount(
+                                    "differential",
+                                    "how far the water there cools before it switches on again",
+                                    "6 K",
+                                    Kind.TEMPERATURE_DIFFERENCE,
+                                    Element.Builder::differential)
+                            .typically("5 K", "a thermostat on the tank")
+                            .checkedAgainst("set-point")));
+
+    static final Section<Heater.Builder, Heater> HEATER = new Section<>(
+            "heater",
+            Heater::builder,
+            Heater.Builder::build,
+            List.of(
+                    word(
+                            "energy",
+                            "where the heat comes from",
+                            "gas",
+                            Words.of(Heater.Energy.values()),
+                            Heater.Builder::energy),
+                    amount(
+                            "input",
+                            "power input of burner or element while on",
+                            "11.2 kW",
+                            Kind.POWER,
+                            Heater.Builder::input),
+                    amount(
+                                    "recovery-efficiency",
+                                    "share of the input that reaches the water",
+                                    "78 %",
+                                    Kind.RATIO,
+                                    Heater.Builder::recoveryEfficiency)
+                            .typically(Typical.of(
+                                            "78 % (gas), 98 % (electric)",
+                                            "a burner under the tank; an immersed element")
+                                    .from(
+                                            given -> Optional.of(
+                                                    given.get("energy").equalsIgnoreCase("gas") ? "78 %" : "98 %"),
+                                            "energy")),
+                    amount(
+                            "set-point",
+                            "water temperature at which the thermostat switches off",
+                            "58 degC",
+                            Kind.TEMPERATURE,
+                            Heater.Builder::setPoint),
+                    amount(
+                                    "differential",
+                                    "how far the water cools before it switches on again",
+                                    "6 K",
+                                    Kind.TEMPERATURE_DIFFERENCE,
+                                    Heater.Builder::differential)
+                            .typically("5 K", "a thermostat on the tank")
+                            .checkedAgainst("set-point"),
+                    amount(
+                                    "height",
+                                    "height of element and thermostat, as a share of the tank's height; at the"
+                                            + " bottom if left out",
+                                    "10 %",
+                                    Kind.RATIO,
+                                    Heater.Builder::height)
+                            .leftOutFreely(),
+                    Field.of(
+                                    "upper",
+                                    "a second electric element above the first",
+                                    "{ input: 2 kW, height: 70 %, set-point: 60 degC }",
+                                    Nested.one(UPPER, Heater.Builder::upper))
+                            .leftOutFreely()
+                            .checkedAgainst("energy", "height"),
+                    word(
+                                    "simultaneous",
+                                    "whether both elements may heat at once; if not, the upper one goes first; no if"
+                                            + " left out",
+                                    "no",
+                                    Words.yesOrNo(),
+                                    Heater.Builder::simultaneous)
+                            .leftOutFreely()
+                            .checkedAgainst("upper"),
+                    word(
+                                    "thermostat",
+                                    "stuck: the thermostat of the burner or lower element never switches off;"
+                                            + " working if left out",
+                                    "working",
+                                    Words.stuckOrWorking(),
+                                    Heater.Builder::thermostatStuck)
+                            .leftOutFreely(),
+                    amount(
+                                    "cut-out",
+                                    "temperature of the hottest water at which the cut-out switches everything off"
+                                            + " until somebody resets it; if left out, there is no cut-out",
+                                    "85 degC",
+                                    Kind.TEMPERATURE,
+                                    Heater.Builder::cutOut)
+                            .leftOutFreely()
+                            .checkedAgainst("set-point", "upper"),
+                    amount(
+                                    "mixed-to",
+                                    "temperature that a mixing valve after the tank delivers to the taps; if left"
+                                            + " out, there is none",
+                                    "48 degC",
+                                    Kind.TEMPERATURE,
+                                    Heater.Builder::mixedTo)
+                            .leftOutFreely()));
 
     private TankSections() {}
 }

@@ -19,152 +19,38 @@ import java.util.function.Function;
 /**
  * A value that a file may omit because a typical one is known. It is common practice, not from any standard or maker;
  * give the real value if you know it.
+ *
+ * @param value the value as a file would write it, such as {@code 10 bar}, or the rule it follows: {@code 110 % of opens}
+ * @param basis what it is typical of
+ * @param range the ends between which usual values lie, as a file would write them; empty if that is not known
+ * @param needs the keys of the same section that the value depends on
+ * @param rule makes the value from what else the section says; gives nothing where there is no usual value
  */
-final class Typical {
+record Typical(
+        String value,
+        String basis,
+        List<String> range,
+        List<String> needs,
+        Function<Map<String, String>, Optional<String>> rule) {
 
-    private static final List<Typical> ALL = List.of(
-            fixed("site.altitude", "0 m", "sea level; gauge pressures hardly depend on it"),
-            fixed("site.room", "20 degC", "a heated room"),
-            fixed("supply.water", "10 degC", "mains water for most of the year in a temperate climate"),
-            fixed("supply.reducing-valve.lock-up-rise", "0.3 bar", "a small valve with an undamaged seat"),
-            fixed("supply.reducing-valve.droop", "0.7 bar", "a small valve at its rated flow"),
-            fixed("supply.reducing-valve.rated-flow", "20 L/min", "a valve for one household"),
-            derived(
-                            "tank.diameter",
-                            "from the volume: height three times the diameter",
-                            "usual proportions of a storage tank, to 10 mm")
-                    .from(Tank::diameter, "volume"),
-            derived(
-                            "tank.wall",
-                            "diameter over 200 (steel), 350 (stainless-steel) or 250 (copper)",
-                            "usual sheet thickness for 6 to 10 bar, to 0.1 mm; no usual value for other materials")
-                    .from(Tank::wall, "diameter", "material"),
-            derived(
-                            "tank.standing-loss",
-                            "2 W/K at 200 L, proportional to the surface",
-                            "a tank with foamed insulation")
-                    .from(Tank::standingLoss, "volume"),
-            fixed("tank.working-pressure", "10 bar", "a common marking, close to 150 psi; read the plate"),
-            derived(
-                            "tank.height",
-                            "volume divided by cross-section; only with layers",
-                            "water fills the shell; rounded to 10 mm; no usual value for a rigid tank")
-                    .from(Tank::height, "volume", "diameter", "layers"),
-            derived(
-                            "heater.recovery-efficiency",
-                            "78 % (gas), 98 % (electric)",
-                            "a burner under the tank; an immersed element")
-                    .from(given -> energyEfficiency(given.get("energy")), "energy"),
-            fixed("heater.differential", "5 K", "a thermostat on the tank"),
-            fixed("heater.upper.differential", "5 K", "a thermostat on the tank"),
-            fixed("piping", "[]", "no piping: pipes would only soften the system, so pressures err on the high side"),
-            fixed("relief", "[]", "no relief valve: none is described"),
-            fixed("relief.name", "relief valve", "what it is"),
-            derived("relief.full-lift", "110 % of opens", "full lift at 10 % above the set pressure")
-                    .from(given -> Relief.share(given.get("opens"), 1.1), "opens"),
-            derived("relief.reseats", "80 % of opens", "a blowdown of 20 %; no usual value if opens is absolute")
-                    .from(given -> Relief.share(given.get("opens"), 0.8), "opens"),
-            fixed("relief.full-flow", "20 L/min", "far above the expansion flow, so it hardly matters"),
-            fixed("relief.character", "modulating", "small spring-loaded valves dribble before they lift"),
-            derived(
-                            "relief.reseats-at",
-                            "11 K below opens-at, but not below 40 degC; none without opens-at",
-                            "a T&P valve: 99 and 88 degC")
-                    .from(given -> Relief.reseatsAt(given.get("opens-at")), "opens-at"),
-            derived("relief.location", "tank-top with opens-at, else branch", "its probe must be in the hottest water")
-                    .from(given -> Optional.of("tank-top"), "opens-at"),
-            fixed("vessel.acceptance", "60 %", "a diaphragm in a small vessel"),
-            fixed("run.duration", "24 h", "the first heat-up and some cycles"),
-            derived(
-                            "run.sample",
-                            "1 min; 1 h in runs above 60 d",
-                            "fine enough for the charts; never longer than" + " the run")
-                    .from(given -> Run.sample(given.get("duration")), "duration"));
-
-    private final String field;
-    private final String value;
-    private final String basis;
-    private final List<String> needs;
-    private final Function<Map<String, String>, Optional<String>> rule;
-
-    private Typical(
-            String field,
-            String value,
-            String basis,
-            List<String> needs,
-            Function<Map<String, String>, Optional<String>> rule) {
-        this.field = field;
-        this.value = value;
-        this.basis = basis;
-        this.needs = needs;
-        this.rule = rule;
+    /** The same value always. */
+    static Typical of(String value, String basis) {
+        return new Typical(value, basis, List.of(), List.of(), given -> Optional.of(value));
     }
 
-    /**
-     * All values that a file may leave out.
-     *
-     * @return the table, in the order of the format
-     */
-    static List<Typical> all() {
-        return ALL;
+    /** The same, which follows from other keys of the section. */
+    Typical from(Function<Map<String, String>, Optional<String>> derivation, String... keys) {
+        return new Typical(value, basis, range, List.of(keys), derivation);
     }
 
-    /** The typical value of a field, if there is one. */
-    static Optional<Typical> of(String field) {
-        return ALL.stream().filter(typical -> typical.field.equals(field)).findFirst();
-    }
-
-    /**
-     * The field.
-     *
-     * @return section and key, such as {@code relief.full-lift}
-     */
-    String field() {
-        return field;
-    }
-
-    /**
-     * The value, as a file would write it, or the rule it follows.
-     *
-     * @return such as {@code 10 bar} or {@code 110 % of opens}
-     */
-    String value() {
-        return value;
-    }
-
-    /**
-     * Why this value.
-     *
-     * @return what it is typical of
-     */
-    String basis() {
-        return basis;
-    }
-
-    /** The keys of the same section that the value depends on. */
-    List<String> needs() {
-        return needs;
+    /** The same with a range of usual values, by our own judgement. */
+    Typical between(String low, String high) {
+        return new Typical(value, basis, List.of(low, high), needs, rule);
     }
 
     /** The value as a file would write it, given the rest of the section; empty if there is no usual one. */
     Optional<String> text(Map<String, String> given) {
         return rule.apply(given);
-    }
-
-    private static Typical fixed(String field, String value, String basis) {
-        return new Typical(field, value, basis, List.of(), given -> Optional.of(value));
-    }
-
-    private static Typical derived(String field, String value, String basis) {
-        return new Typical(field, value, basis, List.of(), given -> Optional.empty());
-    }
-
-    private Typical from(Function<Map<String, String>, Optional<String>> derivation, String... keys) {
-        return new Typical(field, value, basis, List.of(keys), derivation);
-    }
-
-    private static Optional<String> energyEfficiency(String energy) {
-        return Optional.of(energy.equalsIgnoreCase("gas") ? "78 %" : "98 %");
     }
 
     /** The usual make of a tank, from what is known of it. All values are sound texts of their fields. */

@@ -30,11 +30,13 @@ final class VesselSections {
                                     ExpansionVessel.Builder::precharge)
                             .checkedAgainst("tank.working-pressure"),
                     amount(
-                            "acceptance",
-                            "share of the volume that water may fill",
-                            "60 %",
-                            Kind.RATIO,
-                            ExpansionVessel.Builder::acceptance),
+                                    "acceptance",
+                                    "share of the volume that water may fill",
+                                    "60 %",
+                                    Kind.RATIO,
+                                    ExpansionVessel.Builder::acceptance)
+                            .typically(Typical.of("60 %", "a diaphragm in a small vessel")
+                                    .between("40 %", "90 %")),
                     amount(
                                     "gas-time-constant",
                                     "time constant with which the gas returns to room temperature; isothermal if"

@@ -6,7 +6,7 @@
  * column. The rules of physics are not repeated here: every value goes through the builders of the description, and
  * what they refuse is traced back to its place in the file.
  *
- * <p>Values that a file may omit are taken from {@code Typical}, pass through the same builders, and are listed with
+ * <p>Values that a file may omit are taken from the {@code Typical} of their field, pass through the same builders, and are listed with
  * the scenario as an {@link io.github.heatswell.scenarios.file.Assumption}.
  */
 package io.github.heatswell.scenarios.file;

@@ -84,8 +84,7 @@ public record FormatKey(
     private static <B, T> FormatKey key(String prefix, Field<B> field, Section<B, T> section) {
         String path = prefix + field.key();
         Optional<Single> single = field.form().map(form -> single(field, form, section));
-        boolean needed = field.required()
-                && Typical.of(section.name() + "." + field.key()).isEmpty();
+        boolean needed = field.required() && field.typical().isEmpty();
         if (field.nested().isEmpty()) {
             return new FormatKey(path, field.key(), single, List.of(), false, needed);
         }

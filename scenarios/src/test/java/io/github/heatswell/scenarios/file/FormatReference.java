@@ -30,8 +30,9 @@ final class FormatReference {
 
     /** Every typical value with its reason. */
     static String typicalValues() {
-        return Typical.all().stream()
-                .map(t -> "| `" + t.field() + "` | " + t.value() + " | " + t.basis() + " |\n")
+        return Schema.typical().entrySet().stream()
+                .map(t -> "| `" + t.getKey() + "` | " + t.getValue().value() + " | "
+                        + t.getValue().basis() + " |\n")
                 .collect(Collectors.joining("", "| Field | Typical value | Why |\n| --- | --- | --- |\n", ""));
     }
 
@@ -46,7 +47,7 @@ final class FormatReference {
         boolean pipes = section.name().equals("piping");
         return "| `" + section.name() + "` | " + (pipes ? "runs of pipe" : "relief valves") + " | list of up to "
                 + (pipes ? TankSections.MAX_PIPES : ReliefSections.MAX_VALVES) + " with the keys below |  | "
-                + Typical.of(section.name()).orElseThrow().value() + " |\n";
+                + Schema.typical().get(section.name()).value() + " |\n";
     }
 
     /** Whether a section at the top of a file is a list. */
@@ -74,7 +75,7 @@ final class FormatReference {
 
     private static <B, T> String row(String prefix, Field<B> field, Section<B, T> section) {
         return "| `" + prefix + field.key() + "` | " + field.meaning() + " | " + form(field) + " | "
-                + range(field, section) + " | " + leftOut(field, section) + " |\n";
+                + range(field, section) + " | " + leftOut(field) + " |\n";
     }
 
     private static String form(Field<?> field) {
@@ -109,9 +110,7 @@ final class FormatReference {
         return "";
     }
 
-    private static String leftOut(Field<?> field, Section<?, ?> section) {
-        return Typical.of(section.name() + "." + field.key())
-                .map(Typical::value)
-                .orElse(field.otherwise());
+    private static String leftOut(Field<?> field) {
+        return field.typical().map(Typical::value).orElse(field.otherwise());
     }
 }

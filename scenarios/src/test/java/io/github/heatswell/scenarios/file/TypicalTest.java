@@ -1,12 +1,11 @@
 package io.github.heatswell.scenarios.file;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -55,17 +54,9 @@ class TypicalTest {
 
     @Test
     void everyTypicalValueBelongsToAFieldThatHasNoOtherDefault() {
-        Set<String> fields = Schema.allSections().stream()
-                .flatMap(section -> Stream.concat(
-                        Stream.of(section.name()),
-                        section.fields().stream()
-                                .filter(field -> !field.optional())
-                                .map(field -> section.name() + "." + field.key())))
-                .collect(Collectors.toSet());
-        Typical.all().forEach(typical -> assertTrue(fields.contains(typical.field()), typical.field()));
-        assertEquals(
-                Typical.all().size(),
-                Typical.all().stream().map(Typical::field).distinct().count());
+        Schema.typical()
+                .keySet()
+                .forEach(field -> assertFalse(Schema.field(field).orElseThrow().optional(), field));
     }
 
     @Test
@@ -73,8 +64,11 @@ class TypicalTest {
         for (Section<?, ?> section : Schema.allSections()) {
             for (int i = 0; i < section.fields().size(); i++) {
                 List<String> before = section.keys().subList(0, i);
-                Typical.of(section.name() + "." + section.keys().get(i))
-                        .ifPresent(typical -> assertTrue(before.containsAll(typical.needs()), typical.field()));
+                String field = section.of(section.keys().get(i));
+                section.fields()
+                        .get(i)
+                        .typical()
+                        .ifPresent(typical -> assertTrue(before.containsAll(typical.needs()), field));
             }
         }
     }

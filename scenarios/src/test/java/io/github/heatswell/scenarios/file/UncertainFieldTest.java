@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.study.Distribution;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.units.UnitSystem;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.IntStream;
@@ -123,5 +124,13 @@ class UncertainFieldTest {
 
     private static double pascal(HotWaterSystem house) {
         return house.supplyAtStart().absolute(house.site().atmosphere());
+    }
+
+    /** A regression: what is unknown is read as the kind of quantity its key takes, not as the first that fits the unit. */
+    @Test
+    void aDifferenceOfTemperaturesIsNoTemperature() {
+        assertEquals("5 K", DoubtsOf.measured("heater.differential", "5 K").text(UnitSystem.US));
+        assertEquals(
+                "136.4 °F", DoubtsOf.measured("heater.set-point", "58 degC").text(UnitSystem.US));
     }
 }
