@@ -28,7 +28,6 @@ public final class Diagnosis {
     /** A first temperature so far (K) off the line of the next few is no measurement; own judgement. */
     private static final double FAULTY = 5;
 
-
     private final HotWaterSystem house;
     private final PressureLog log;
     private final SpotReadings spots;

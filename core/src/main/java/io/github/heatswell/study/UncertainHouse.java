@@ -3,6 +3,7 @@ package io.github.heatswell.study;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Supply;
+import io.github.heatswell.system.Tank;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.RatioUnit;
@@ -118,11 +119,10 @@ public final class UncertainHouse {
             throw new IllegalArgumentException("values: " + deviations.size()
                     + " uncertain quantities need as many deviations, not " + values.length);
         }
-        double atmosphere = described.site().atmosphere();
         HotWaterSystem.Builder house = described.toBuilder();
         int next = 0;
         for (Quantity quantity : deviations.keySet()) {
-            quantity.move(house, values[next++], atmosphere);
+            quantity.move(house, values[next++], described);
         }
         return house.followSupply().build();
     }
@@ -228,26 +228,26 @@ public final class UncertainHouse {
         }
 
         /** Moves the number of a house from where it is. */
-        void move(HotWaterSystem.Builder house, double deviation, double atmosphere) {
-            change.by(house, deviation, atmosphere);
+        void move(HotWaterSystem.Builder house, double deviation, HotWaterSystem described) {
+            change.by(house, deviation, described);
         }
 
         /** How a number of a house is moved from where it is. */
         @FunctionalInterface
         private interface Change {
-            void by(HotWaterSystem.Builder house, double deviation, double atmosphere);
+            void by(HotWaterSystem.Builder house, double deviation, HotWaterSystem described);
         }
 
         /** The changes. */
         private static final class Moved {
 
-            private static void supplyPressure(HotWaterSystem.Builder house, double pascal, double atmosphere) {
+            private static void supplyPressure(HotWaterSystem.Builder house, double pascal, HotWaterSystem described) {
                 house.changeSupply(supply -> supply.toBuilder()
                         .mains(supply.mains().raisedBy(pascal, PressureUnit.PASCAL))
                         .build());
             }
 
-            private static void reducedPressure(HotWaterSystem.Builder house, double pascal, double atmosphere) {
+            private static void reducedPressure(HotWaterSystem.Builder house, double pascal, HotWaterSystem described) {
                 house.changeSupply(supply -> supply.reducingValve()
                         .map(valve -> supply.toBuilder()
                                 .reducingValve(valve.toBuilder()
@@ -257,39 +257,42 @@ public final class UncertainHouse {
                         .orElse(supply));
             }
 
-            private static void supplyWater(HotWaterSystem.Builder house, double kelvin, double atmosphere) {
+            private static void supplyWater(HotWaterSystem.Builder house, double kelvin, HotWaterSystem described) {
                 house.changeSupply(supply -> supply.toBuilder()
                         .water(supply.water().warmerBy(kelvin, TemperatureDifferenceUnit.KELVIN))
                         .build());
             }
 
-            private static void setPoint(HotWaterSystem.Builder house, double kelvin, double atmosphere) {
+            private static void setPoint(HotWaterSystem.Builder house, double kelvin, HotWaterSystem described) {
                 house.changeHeater(heater -> heater.withElements(element -> element.toBuilder()
                         .setPoint(element.setPoint() + kelvin, TemperatureUnit.KELVIN)
                         .build()));
             }
 
-            private static void recoveryEfficiency(HotWaterSystem.Builder house, double share, double atmosphere) {
+            private static void recoveryEfficiency(
+                    HotWaterSystem.Builder house, double share, HotWaterSystem described) {
                 house.changeHeater(heater -> heater.toBuilder()
                         .recoveryEfficiency(
                                 100 * Math.min(1, heater.recoveryEfficiency() * (1 + share)), RatioUnit.PERCENT)
                         .build());
             }
 
-            private static void tankVolume(HotWaterSystem.Builder house, double share, double atmosphere) {
-                house.changeTank(tank -> tank.toBuilder()
+            private static void tankVolume(HotWaterSystem.Builder house, double share, HotWaterSystem described) {
+                Tank tank = described.tank();
+                house.tank(tank.toBuilder()
                         .volume(VolumeUnit.LITRE.fromSi(tank.volume() * (1 + share)), VolumeUnit.LITRE)
                         .build());
             }
 
-            private static void precharge(HotWaterSystem.Builder house, double pascal, double atmosphere) {
+            private static void precharge(HotWaterSystem.Builder house, double pascal, HotWaterSystem described) {
                 house.changeVessel(vessel -> vessel.toBuilder()
                         .precharge(raised(vessel.precharge(), pascal))
                         .build());
             }
 
-            private static void reliefSet(HotWaterSystem.Builder house, double share, double atmosphere) {
-                house.changeReliefValves(valve -> valve.scaled(1 + share, atmosphere));
+            private static void reliefSet(HotWaterSystem.Builder house, double share, HotWaterSystem described) {
+                house.changeReliefValves(
+                        valve -> valve.scaled(1 + share, described.site().atmosphere()));
             }
 
             private static Pressure raised(Pressure pressure, double pascal) {

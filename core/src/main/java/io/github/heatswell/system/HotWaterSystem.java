@@ -7,7 +7,6 @@ import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.Unit;
 import io.github.heatswell.units.VolumeUnit;
 import io.github.heatswell.water.GibbsPolynomialWater;
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
@@ -26,10 +25,10 @@ public final class HotWaterSystem {
     private static final Limits GAUGE_HEIGHT = Limits.between("height", -30, 30);
 
     /** What it consists of: a copy that nobody else has and nothing changes. */
-    private final Builder parts;
+    private final SystemParts parts;
 
-    private HotWaterSystem(Builder from) {
-        parts = new Builder(from);
+    private HotWaterSystem(SystemParts from) {
+        parts = new SystemParts(from);
     }
 
     /**
@@ -38,7 +37,7 @@ public final class HotWaterSystem {
      * @return a builder with no piping, no relief valve, no vessel, and the cold fill as its start
      */
     public static Builder builder() {
-        return new Builder();
+        return new Builder(new SystemParts());
     }
 
     /**
@@ -47,7 +46,7 @@ public final class HotWaterSystem {
      * @return a builder that holds everything this system holds
      */
     public Builder toBuilder() {
-        return new Builder(parts);
+        return new Builder(new SystemParts(parts));
     }
 
     /** {@return where the heater stands} */
@@ -151,34 +150,10 @@ public final class HotWaterSystem {
 
     /** Builds a {@link HotWaterSystem}. */
     public static final class Builder {
-        private Site site;
-        private Supply supply;
-        private Tank tank;
-        private Heater heater;
-        private final List<PipeRun> piping = new ArrayList<>();
-        private final List<ReliefValve> reliefValves = new ArrayList<>();
-        private ExpansionVessel vessel;
-        private Double trappedAir;
-        private final List<Leak> leaks = new ArrayList<>();
-        private DrawProfile draws = DrawProfile.none();
-        private double gaugeHeight;
-        private Start start = Start.coldFill();
+        private final SystemParts parts;
 
-        private Builder() {}
-
-        private Builder(Builder from) {
-            site = from.site;
-            supply = from.supply;
-            tank = from.tank;
-            heater = from.heater;
-            piping.addAll(from.piping);
-            reliefValves.addAll(from.reliefValves);
-            vessel = from.vessel;
-            trappedAir = from.trappedAir;
-            leaks.addAll(from.leaks);
-            draws = from.draws;
-            gaugeHeight = from.gaugeHeight;
-            start = from.start;
+        private Builder(SystemParts parts) {
+            this.parts = parts;
         }
 
         /**
@@ -188,7 +163,7 @@ public final class HotWaterSystem {
          * @return this builder
          */
         public Builder site(Site value) {
-            site = Objects.requireNonNull(value, "site");
+            parts.site = Objects.requireNonNull(value, "site");
             return this;
         }
 
@@ -199,7 +174,7 @@ public final class HotWaterSystem {
          * @return this builder
          */
         public Builder supply(Supply value) {
-            supply = Objects.requireNonNull(value, "supply");
+            parts.supply = Objects.requireNonNull(value, "supply");
             return this;
         }
 
@@ -210,7 +185,7 @@ public final class HotWaterSystem {
          * @return this builder
          */
         public Builder tank(Tank value) {
-            tank = Objects.requireNonNull(value, "tank");
+            parts.tank = Objects.requireNonNull(value, "tank");
             return this;
         }
 
@@ -221,7 +196,7 @@ public final class HotWaterSystem {
          * @return this builder
          */
         public Builder heater(Heater value) {
-            heater = Objects.requireNonNull(value, "heater");
+            parts.heater = Objects.requireNonNull(value, "heater");
             return this;
         }
 
@@ -232,7 +207,7 @@ public final class HotWaterSystem {
          * @return this builder
          */
         public Builder addPipe(PipeRun value) {
-            piping.add(Objects.requireNonNull(value, "piping"));
+            parts.piping.add(Objects.requireNonNull(value, "piping"));
             return this;
         }
 
@@ -243,7 +218,7 @@ public final class HotWaterSystem {
          * @return this builder
          */
         public Builder addReliefValve(ReliefValve value) {
-            reliefValves.add(Objects.requireNonNull(value, "relief"));
+            parts.reliefValves.add(Objects.requireNonNull(value, "relief"));
             return this;
         }
 
@@ -253,7 +228,7 @@ public final class HotWaterSystem {
          * @return this builder
          */
         public Builder withoutReliefValves() {
-            reliefValves.clear();
+            parts.reliefValves.clear();
             return this;
         }
 
@@ -264,17 +239,7 @@ public final class HotWaterSystem {
          * @return this builder
          */
         public Builder changeSupply(UnaryOperator<Supply> change) {
-            return supply(change.apply(supply));
-        }
-
-        /**
-         * Changes the tank set before.
-         *
-         * @param change makes another of it
-         * @return this builder
-         */
-        public Builder changeTank(UnaryOperator<Tank> change) {
-            return tank(change.apply(tank));
+            return supply(change.apply(parts.supply));
         }
 
         /**
@@ -284,7 +249,7 @@ public final class HotWaterSystem {
          * @return this builder
          */
         public Builder changeHeater(UnaryOperator<Heater> change) {
-            return heater(change.apply(heater));
+            return heater(change.apply(parts.heater));
         }
 
         /**
@@ -294,7 +259,7 @@ public final class HotWaterSystem {
          * @return this builder
          */
         public Builder changeReliefValves(UnaryOperator<ReliefValve> change) {
-            reliefValves.replaceAll(change);
+            parts.reliefValves.replaceAll(change);
             return this;
         }
 
@@ -305,7 +270,7 @@ public final class HotWaterSystem {
          * @return this builder
          */
         public Builder changeVessel(UnaryOperator<ExpansionVessel> change) {
-            return vessel == null ? this : vessel(change.apply(vessel));
+            return parts.vessel == null ? this : vessel(change.apply(parts.vessel));
         }
 
         /**
@@ -315,7 +280,7 @@ public final class HotWaterSystem {
          * @return this builder
          */
         public Builder changeStart(UnaryOperator<Start> change) {
-            return start(change.apply(start));
+            return start(change.apply(parts.start));
         }
 
         /**
@@ -325,7 +290,7 @@ public final class HotWaterSystem {
          * @return this builder
          */
         public Builder vessel(ExpansionVessel value) {
-            vessel = Objects.requireNonNull(value, "vessel");
+            parts.vessel = Objects.requireNonNull(value, "vessel");
             return this;
         }
 
@@ -335,7 +300,7 @@ public final class HotWaterSystem {
          * @return this builder
          */
         public Builder withoutVessel() {
-            vessel = null;
+            parts.vessel = null;
             return this;
         }
 
@@ -348,7 +313,7 @@ public final class HotWaterSystem {
          * @throws IllegalArgumentException if the volume is outside its range
          */
         public Builder trappedAir(double value, VolumeUnit unit) {
-            trappedAir = TRAPPED_AIR.check(value, unit);
+            parts.trappedAir = TRAPPED_AIR.check(value, unit);
             return this;
         }
 
@@ -359,7 +324,7 @@ public final class HotWaterSystem {
          * @return this builder
          */
         public Builder addLeak(Leak value) {
-            leaks.add(Objects.requireNonNull(value, "leaks"));
+            parts.leaks.add(Objects.requireNonNull(value, "leaks"));
             return this;
         }
 
@@ -370,7 +335,7 @@ public final class HotWaterSystem {
          * @return this builder
          */
         public Builder draws(DrawProfile value) {
-            draws = Objects.requireNonNull(value, "draws");
+            parts.draws = Objects.requireNonNull(value, "draws");
             return this;
         }
 
@@ -383,7 +348,7 @@ public final class HotWaterSystem {
          * @throws IllegalArgumentException if the height is outside its range
          */
         public Builder gaugeHeight(double value, LengthUnit unit) {
-            gaugeHeight = GAUGE_HEIGHT.check(value, unit);
+            parts.gaugeHeight = GAUGE_HEIGHT.check(value, unit);
             return this;
         }
 
@@ -394,7 +359,7 @@ public final class HotWaterSystem {
          * @return this builder
          */
         public Builder start(Start value) {
-            start = Objects.requireNonNull(value, "start");
+            parts.start = Objects.requireNonNull(value, "start");
             return this;
         }
 
@@ -405,7 +370,7 @@ public final class HotWaterSystem {
          * @return this builder
          */
         public Builder followSupply() {
-            return start(start.following(supply, site.atmosphere()));
+            return start(parts.start.following(parts.supply, parts.site.atmosphere()));
         }
 
         /**
@@ -415,16 +380,12 @@ public final class HotWaterSystem {
          * @throws InvalidDescriptionException listing everything that is missing or contradictory
          */
         public HotWaterSystem build() {
-            Requirements requirements = new Requirements()
-                    .present("site", site)
-                    .present("supply", supply)
-                    .present("tank", tank)
-                    .present("heater", heater);
+            Requirements requirements = parts.present();
             if (requirements.met()) {
-                new SystemRules(requirements, new HotWaterSystem(this)).check();
+                new SystemRules(requirements, new HotWaterSystem(parts)).check();
             }
             requirements.orThrow();
-            return new HotWaterSystem(this);
+            return new HotWaterSystem(parts);
         }
     }
 }

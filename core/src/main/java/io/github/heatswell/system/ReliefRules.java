@@ -4,7 +4,7 @@ import io.github.heatswell.units.Pressure;
 import java.util.Optional;
 
 /**
- * What the pressures of a relief valve must agree on.
+ * What the numbers of a relief valve must agree on: its pressures, and by {@link #device} the rest.
  *
  * @param set the set pressure
  * @param fullLift the pressure of full lift
@@ -12,6 +12,30 @@ import java.util.Optional;
  * @param leaksFrom where a leaking seat begins to leak, empty for a tight one
  */
 record ReliefRules(Pressure set, Pressure fullLift, Pressure reseats, Optional<Pressure> leaksFrom) {
+
+    /** Notes what contradicts itself in the temperatures, the place and the plate of a valve; what was not set is null. */
+    static void device(
+            Requirements requirements,
+            Double opensAt,
+            Double reseatsAt,
+            ReliefValve.Location place,
+            Double ratedInput) {
+        if (opensAt != null || reseatsAt != null) {
+            requirements.present("opens-at", opensAt).present("reseats-at", reseatsAt);
+            requirements.rule(
+                    opensAt == null || reseatsAt == null || reseatsAt < opensAt,
+                    "reseats-at",
+                    "must be below the temperature at which the valve opens");
+            requirements.rule(
+                    place == ReliefValve.Location.TANK_TOP,
+                    "location",
+                    "must be tank-top for a valve that opens at a temperature");
+        }
+        requirements.rule(
+                ratedInput == null || opensAt != null,
+                "rated-input",
+                "needs a valve that opens at a temperature; give opens-at too");
+    }
 
     /** Notes what contradicts itself whatever the air around: of pressures against one reference. */
     void alone(Requirements requirements) {

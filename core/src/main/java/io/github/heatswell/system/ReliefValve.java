@@ -373,30 +373,12 @@ public final class ReliefValve {
                     .present("reseats", reseatPressure)
                     .present("full-flow", fullFlow)
                     .present("character", liftCharacteristic);
-            checkTemperatures(requirements);
+            ReliefRules.device(requirements, setTemperature, reseatTemperature, location, ratedInput);
             if (setPressure != null && fullLiftPressure != null && reseatPressure != null) {
                 new ReliefRules(setPressure, fullLiftPressure, reseatPressure, fault.leaksFrom()).alone(requirements);
             }
             requirements.orThrow();
             return new ReliefValve(this);
-        }
-
-        private void checkTemperatures(Requirements requirements) {
-            if (setTemperature != null || reseatTemperature != null) {
-                requirements.present("opens-at", setTemperature).present("reseats-at", reseatTemperature);
-                requirements.rule(
-                        setTemperature == null || reseatTemperature == null || reseatTemperature < setTemperature,
-                        "reseats-at",
-                        "must be below the temperature at which the valve opens");
-                requirements.rule(
-                        location == Location.TANK_TOP,
-                        "location",
-                        "must be tank-top for a valve that opens at a temperature");
-            }
-            requirements.rule(
-                    ratedInput == null || setTemperature != null,
-                    "rated-input",
-                    "needs a valve that opens at a temperature; give opens-at too");
         }
     }
 }

@@ -67,8 +67,7 @@ class DiagnosisTest {
                 Cause.LEAK,
                 "",
                 edit -> {},
-                List.of(new FreeParameter(
-                        Parameter.LEAK, 4.9e-8, 5.1e-8, List.of(5e-8), Double.POSITIVE_INFINITY)));
+                List.of(new FreeParameter(Parameter.LEAK, 4.9e-8, 5.1e-8, List.of(5e-8), Double.POSITIVE_INFINITY)));
         return KnownTruth.of(house, hypothesis, random);
     }
 

@@ -268,14 +268,24 @@ class FitTest {
     @Test
     void residualsThatFollowEachOtherCarryLess() {
         double rough = 2.25;
-        assertEquals(rough, Comparison.inflation(new Misfit(0.8, 0, 0, 0, 1, 100, List.of())), 1e-12, "never better than said");
         assertEquals(
-                1.7 * rough, Comparison.inflation(new Misfit(1.7, 0.1, 0, 0, 1, 100, List.of())), 1e-12, "as little as scatter gives");
+                rough,
+                Comparison.inflation(new Misfit(0.8, 0, 0, 0, 1, 100, List.of())),
+                1e-12,
+                "never better than said");
+        assertEquals(
+                1.7 * rough,
+                Comparison.inflation(new Misfit(1.7, 0.1, 0, 0, 1, 100, List.of())),
+                1e-12,
+                "as little as scatter gives");
         assertEquals(1.7 * rough, Comparison.inflation(new Misfit(1.7, -0.6, 0, 0, 1, 100, List.of())), 1e-12);
         assertEquals(3 * rough, Comparison.inflation(new Misfit(1, 0.5, 0, 0, 1, 100, List.of())), 1e-12);
         assertEquals(2 * 3 * rough, Comparison.inflation(new Misfit(2, 0.5, 0, 0, 1, 100, List.of())), 1e-12);
         assertEquals(
-                39 * rough, Comparison.inflation(new Misfit(1, 0.99, 0, 0, 1, 100, List.of())), 1e-9, "and no more than 0.95 gives");
+                39 * rough,
+                Comparison.inflation(new Misfit(1, 0.99, 0, 0, 1, 100, List.of())),
+                1e-9,
+                "and no more than 0.95 gives");
     }
 
     @Test

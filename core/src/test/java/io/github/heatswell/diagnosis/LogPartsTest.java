@@ -117,12 +117,13 @@ class LogPartsTest {
             Trace.Regime.SEALED,
             Trace.Regime.SEALED
         };
-        Forecaster.Forecast best = new Forecaster.Forecast(gauge, new double[7], new double[7], regimes, Double.NaN, Map.of());
+        Forecaster.Forecast best =
+                new Forecaster.Forecast(gauge, new double[7], new double[7], regimes, Double.NaN, Map.of());
         double[] other = {3e5 + 700, 3e5 - 700, 4e5 + 1_400, 5e5 + 1_400, 6e5 - 70_000, 5e5, 5e5 + 2_100};
         Evidence.Finder finder = new Evidence.Finder(log, best);
 
-        List<Evidence> evidence =
-                finder.about(new Forecaster.Forecast(other, new double[7], new double[7], new Trace.Regime[7], Double.NaN, Map.of()));
+        List<Evidence> evidence = finder.about(new Forecaster.Forecast(
+                other, new double[7], new double[7], new Trace.Regime[7], Double.NaN, Map.of()));
         assertEquals(
                 List.of(Evidence.Part.AT_SUPPLY, Evidence.Part.RISE, Evidence.Part.VALVE_OPEN, Evidence.Part.FALL),
                 evidence.stream().map(Evidence::part).toList());
@@ -151,8 +152,10 @@ class LogPartsTest {
         Trace.Regime[] fed = {Trace.Regime.FED, Trace.Regime.FED, Trace.Regime.FED};
         double[] off = {3e5 + 1_400, 3e5 + 1, 3e5 + 2};
         double[] further = {3e5 + 1_400, 3e5 + 1 + 700, 3e5 + 2};
-        Forecaster.Forecast best = new Forecaster.Forecast(off, new double[3], new double[3], fed, Double.NaN, Map.of());
-        Forecaster.Forecast other = new Forecaster.Forecast(further, new double[3], new double[3], fed, Double.NaN, Map.of());
+        Forecaster.Forecast best =
+                new Forecaster.Forecast(off, new double[3], new double[3], fed, Double.NaN, Map.of());
+        Forecaster.Forecast other =
+                new Forecaster.Forecast(further, new double[3], new double[3], fed, Double.NaN, Map.of());
         assertEquals(1, new Evidence.Finder(log, best).about(other).get(0).excess(), 1e-9);
     }
 
@@ -160,8 +163,8 @@ class LogPartsTest {
     void aPartThatIsNotThereSaysNothing() {
         PressureLog log = log(3, 60).build();
         Trace.Regime[] sealed = {Trace.Regime.SEALED, Trace.Regime.SEALED, Trace.Regime.SEALED};
-        Forecaster.Forecast best =
-                new Forecaster.Forecast(new double[] {3e5, 3.1e5, 3.2e5}, new double[3], new double[3], sealed, Double.NaN, Map.of());
+        Forecaster.Forecast best = new Forecaster.Forecast(
+                new double[] {3e5, 3.1e5, 3.2e5}, new double[3], new double[3], sealed, Double.NaN, Map.of());
         List<Evidence> evidence = new Evidence.Finder(log, best).about(best);
         assertEquals(
                 List.of(Evidence.Part.RISE),

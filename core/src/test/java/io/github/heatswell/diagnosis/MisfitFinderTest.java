@@ -48,7 +48,8 @@ class MisfitFinderTest {
         PressureLog log = flat(3);
         Forecaster.Forecast same = new Forecaster.Forecast(
                 new double[] {3e5, 3e5, 3e5}, new double[3], new double[3], new Trace.Regime[3], Double.NaN, Map.of());
-        assertEquals(90, new Misfit.Residuals(log, same).misfit(90, 5, 5, List.of()).reduced(), "never less than one");
+        assertEquals(
+                90, new Misfit.Residuals(log, same).misfit(90, 5, 5, List.of()).reduced(), "never less than one");
     }
 
     @Test

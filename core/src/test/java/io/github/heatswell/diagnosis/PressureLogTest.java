@@ -127,7 +127,8 @@ class PressureLogTest {
         double psi = PressureUnit.PSI.factor();
         double[] gauge = {61, 62, 95, 128, 101, 92, 90, 86, 84, 80};
         Arrays.setAll(gauge, i -> gauge[i] * psi);
-        assertEquals(5_000, PressureLog.builder(minutes(10), gauge).build().uncertainty(), "what a gauge read by hand has");
+        assertEquals(
+                5_000, PressureLog.builder(minutes(10), gauge).build().uncertainty(), "what a gauge read by hand has");
     }
 
     /** Validation: where one reading in seven stands at or beside an event, what was put in comes out of the others. */

@@ -102,8 +102,16 @@ class OwnTraceDiagnosisTest {
     @ParameterizedTest
     @EnabledIfSystemProperty(named = "long.look", matches = "true")
     @CsvSource({
-        "birch-street-day", "orchard-lodge", "mill-cottage", "weir-house-day", "tannery-yard", "ridge-house", "quarry-row",
-        "mill-cottage-worn-seat", "beacon-tower", "orchard-lodge-vessel"
+        "birch-street-day",
+        "orchard-lodge",
+        "mill-cottage",
+        "weir-house-day",
+        "tannery-yard",
+        "ridge-house",
+        "quarry-row",
+        "mill-cottage-worn-seat",
+        "beacon-tower",
+        "orchard-lodge-vessel"
     })
     void soDoesEveryHouse(String house) {
         for (int minutes : new int[] {1, 2, 4, 5, 10, 15}) {
@@ -127,7 +135,8 @@ class OwnTraceDiagnosisTest {
                 .build()
                 .run();
         assertTrue(
-                found.best().cause() == Cause.RELIEF_SEAT_WEEPS || found.best().weight() < SURE, found.fits()::toString);
+                found.best().cause() == Cause.RELIEF_SEAT_WEEPS || found.best().weight() < SURE,
+                found.fits()::toString);
         assertTrue(
                 found.alike().stream().anyMatch(fit -> fit.cause() == Cause.RELIEF_SEAT_WEEPS), found.fits()::toString);
     }
