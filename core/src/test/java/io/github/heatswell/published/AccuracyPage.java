@@ -83,7 +83,7 @@ final class AccuracyPage {
     }
 
     /** Three digits of the larger end, more where the figure is known better. */
-    private static String text(Band band, PublishedFigure.Number number) {
+    private static String text(Band band, PublishedFigure.Value number) {
         boolean fine = number.tolerance() > 0 && number.tolerance() < 1e-4 * number.high();
         double larger = Double.isInfinite(band.high()) ? band.low() : band.high();
         int scale = new BigDecimal(larger).round(new MathContext(fine ? 7 : 3)).scale();

@@ -69,12 +69,12 @@ final class AccuracyPicture {
     }
 
     private void row(Comparison c, int y) {
-        PublishedFigure.Number number = c.figure().numbers().get(0);
+        PublishedFigure.Value number = c.figure().numbers().get(0);
         Band band = c.bands().get(0);
         double unit = number.low() > 0 ? Math.sqrt(number.low() * number.high()) : number.high();
         line("<text x=\"%d\" y=\"%d\" text-anchor=\"end\">%s</text>", LEFT - 14, y + 4, escaped(name(c)));
-        double low = Math.max(FROM, band.low() / unit);
-        double high = Math.min(TO, band.high() / unit);
+        double low = onScale(band.low() / unit);
+        double high = onScale(band.high() / unit);
         double least = high - low < 0.02 * low ? 2 : 0;
         bar(place(low) - least, place(high) + least, y);
         if (band.high() / unit > TO) {
@@ -87,10 +87,10 @@ final class AccuracyPicture {
             bound(place(1), y);
         } else if (number.low() == number.high()) {
             double tolerance = number.tolerance() / unit;
-            whisker(place(Math.max(FROM, 1 - tolerance)), place(1 + tolerance), y);
+            whisker(place(onScale(1 - tolerance)), place(1 + tolerance), y);
             mark(place(1), y);
         } else {
-            range(place(Math.max(FROM, number.low() / unit)), place(number.high() / unit), y);
+            range(place(onScale(number.low() / unit)), place(number.high() / unit), y);
         }
         line(
                 "<text x=\"%d\" y=\"%d\"%s>%s</text>",
@@ -135,6 +135,10 @@ final class AccuracyPicture {
 
     private void arrow(double x, int y, int direction) {
         line("<path d=\"M%s %d l%d 6 %d 6z\" fill=\"#17506b\"/>", number(x), y - 6, 7 * direction, -7 * direction);
+    }
+
+    private static double onScale(double ratio) {
+        return Math.max(FROM, Math.min(TO, ratio));
     }
 
     private static String x(double ratio) {

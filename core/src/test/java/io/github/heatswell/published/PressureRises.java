@@ -50,9 +50,9 @@ final class PressureRises {
                 Prediction.of("PR-03", SIMULATION, "the same", () -> timeToOpen(16, 3600))
                         .but(
                                 ABOVE,
-                                "The page's other figure, 7 bar after 30 minutes, fits a steel tank; this one needs a"
-                                        + " house several times as soft. No constant stiffness gives both: more air,"
-                                        + " soft pipe or a weeping seat would."),
+                                "The page's other figure, 7 bar after 30 minutes, fits a steel tank; this one needs about"
+                                        + " three times the give of one. No constant stiffness gives both: more air, soft"
+                                        + " pipe or a weeping seat would."),
                 Prediction.of(
                         "PR-04",
                         SIMULATION,

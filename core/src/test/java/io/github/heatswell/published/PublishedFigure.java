@@ -28,7 +28,7 @@ record PublishedFigure(
         String quantity,
         String conditions,
         String printed,
-        List<Number> numbers,
+        List<Value> numbers,
         String unit,
         String reason,
         String kind,
@@ -48,17 +48,17 @@ record PublishedFigure(
      * @param tolerance how far both may be off
      * @param atMost whether the source gives an upper bound
      */
-    record Number(double low, double high, double tolerance, boolean atMost) {
+    record Value(double low, double high, double tolerance, boolean atMost) {
 
-        private static Number of(String text, double tolerance) {
+        private static Value of(String text, double tolerance) {
             if (text.startsWith("<=")) {
                 double bound = Double.parseDouble(text.substring(2));
-                return new Number(bound, bound, tolerance, true);
+                return new Value(bound, bound, tolerance, true);
             }
             int dots = text.indexOf("..");
             double low = Double.parseDouble(dots < 0 ? text : text.substring(0, dots));
             double high = dots < 0 ? low : Double.parseDouble(text.substring(dots + 2));
-            return new Number(low, high, tolerance, false);
+            return new Value(low, high, tolerance, false);
         }
     }
 
@@ -80,10 +80,10 @@ record PublishedFigure(
         if (f.length != 13) {
             throw new IllegalStateException(f.length + " fields: " + line);
         }
-        List<Number> numbers = f[4].isEmpty()
+        List<Value> numbers = f[4].isEmpty()
                 ? List.of()
                 : Arrays.stream(f[4].split(";"))
-                        .map(text -> Number.of(text, Double.parseDouble(f[6])))
+                        .map(text -> Value.of(text, Double.parseDouble(f[6])))
                         .toList();
         return new PublishedFigure(f[0], f[1], f[2], f[3], numbers, f[5], f[7], f[8], f[9], f[10], f[11], f[12]);
     }

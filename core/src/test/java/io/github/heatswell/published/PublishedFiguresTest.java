@@ -128,14 +128,14 @@ class PublishedFiguresTest {
         "9, 9, 0, false, 4, Infinity, IN"
     })
     void verdicts(double low, double high, double tolerance, boolean atMost, double from, double to, Verdict expected) {
-        PublishedFigure.Number number = new PublishedFigure.Number(low, high, tolerance, atMost);
+        PublishedFigure.Value number = new PublishedFigure.Value(low, high, tolerance, atMost);
         assertEquals(expected, Verdict.of(List.of(number), List.of(new Band(from, to))));
     }
 
     /** Several numbers of one figure: the same verdict for all, or partly. */
     @Test
     void severalNumbersMustAllAgree() {
-        PublishedFigure.Number five = new PublishedFigure.Number(5, 5, 0, false);
+        PublishedFigure.Value five = new PublishedFigure.Value(5, 5, 0, false);
         Band around = new Band(4, 6);
         Band above = new Band(7, 8);
         assertEquals(Verdict.IN, Verdict.of(List.of(five, five), List.of(around, around)));

@@ -17,12 +17,15 @@ import io.github.heatswell.system.Draw;
 import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.units.FlowUnit;
 import java.time.Duration;
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** Draws, reheating, thermostats, and the limits of a tank. */
 final class Reheats {
 
-    private static final double NOON = 12 * 3600.0;
+    /** When the tap opens (s after the start). */
+    private static final double OPENED = 600;
 
     private Reheats() {}
 
@@ -55,6 +58,17 @@ final class Reheats {
                                 open(40, 60),
                                 open(2, 4),
                                 open(1, 50))),
+                Prediction.of(
+                                "TH-03",
+                                SIMULATION,
+                                "40 gal in 10 to 40 layers, set point 120 to 140 °F, cold water 40 to 60 °F, half a gallon or"
+                                        + " one every ten minutes for six hours",
+                                () -> Band.over(
+                                        Reheats::stacking, open(10, 40), open(120, 140), open(40, 60), open(0.5, 1)))
+                        .but(
+                                PARTLY,
+                                "Simulated water never overheats at the top: what a burner heats at the bottom rises and"
+                                        + " mixes. Gas heaters do overheat after short draws; allow for it in the set point."),
                 Prediction.of("TH-04", SIMULATION, "tank of 40 gal, cold water 40 to 60 °F", Reheats::hottest)
                         .but(
                                 ABOVE,
@@ -78,11 +92,11 @@ final class Reheats {
                 .relief(150, PSI);
     }
 
-    private static DrawProfile noon(double gallons, double gallonsPerMinute) {
+    private static DrawProfile oneDraw(double gallons, double gallonsPerMinute) {
         return DrawProfile.of(
-                "noon",
+                "one draw",
                 List.of(Draw.builder()
-                        .at(NOON)
+                        .at(OPENED)
                         .volume(gallons, US_GALLON)
                         .flow(gallonsPerMinute, FlowUnit.US_GALLON_PER_MINUTE)
                         .build()));
@@ -94,9 +108,9 @@ final class Reheats {
                 .gas(at[0], at[1])
                 .to(hot)
                 .cold(fahrenheit(at[3]))
-                .draws(noon(15, at[4]))
+                .draws(oneDraw(15, at[4]))
                 .startsAt(hot)
-                .run(Duration.ofHours(16));
+                .run(Duration.ofHours(3));
         double drawn = run.first(at[5] == 0 ? Event.Kind.DRAW_STARTED : Event.Kind.DRAW_ENDED)
                 .orElseThrow()
                 .time();
@@ -115,13 +129,35 @@ final class Reheats {
                 .to(hot)
                 .cold(fahrenheit(at[2]))
                 .layers((int) at[4])
-                .draws(noon(0.6 * at[0], at[3]))
+                .draws(oneDraw(0.6 * at[0], at[3]))
                 .startsAt(hot)
-                .run(Duration.ofHours(13))
+                .run(Duration.ofHours(1))
                 .trace();
-        double before = trace.value(Channel.WATER_TOP, (int) (NOON / 60));
-        int end = (int) ((NOON + 0.6 * at[0] / at[3] * 60) / 60);
+        double before = trace.value(Channel.WATER_TOP, (int) (OPENED / 60));
+        int end = (int) ((OPENED + 0.6 * at[0] / at[3] * 60) / 60);
         return 1.8 * (before - trace.value(Channel.WATER_TOP, end));
+    }
+
+    /** By how much (degF) short draws heat the top of the tank above the set point. */
+    private static double stacking(double[] at) {
+        List<Draw> draws = IntStream.range(0, 36)
+                .mapToObj(i -> Draw.builder()
+                        .at(i * 600)
+                        .volume(at[3], US_GALLON)
+                        .flow(2, FlowUnit.US_GALLON_PER_MINUTE)
+                        .build())
+                .toList();
+        double set = fahrenheit(at[1]);
+        RunResult run = heater(40)
+                .to(set)
+                .cold(fahrenheit(at[2]))
+                .layers((int) at[0])
+                .draws(DrawProfile.of("short draws", draws))
+                .startsAt(set)
+                .run(Duration.ofHours(7));
+        double hottest =
+                Arrays.stream(run.trace().values(Channel.WATER_TOP)).max().orElseThrow();
+        return 1.8 * (hottest - set - 273.15);
     }
 
     private static Band hottest() {

@@ -15,7 +15,7 @@ enum Verdict {
         this.words = words;
     }
 
-    static Verdict of(List<PublishedFigure.Number> published, List<Band> predicted) {
+    static Verdict of(List<PublishedFigure.Value> published, List<Band> predicted) {
         if (published.size() != predicted.size()) {
             throw new IllegalArgumentException(published.size() + " figures, " + predicted.size() + " bands");
         }
@@ -27,7 +27,7 @@ enum Verdict {
         return whole;
     }
 
-    private static Verdict of(PublishedFigure.Number published, Band band) {
+    private static Verdict of(PublishedFigure.Value published, Band band) {
         double low = published.low() - published.tolerance();
         double high = published.high() + published.tolerance();
         if (published.atMost()) {
