@@ -3,6 +3,7 @@ package io.github.heatswell.scenarios.interview;
 import io.github.heatswell.scenarios.quantity.Amount;
 import io.github.heatswell.scenarios.quantity.Kind;
 import io.github.heatswell.scenarios.quantity.QuantityReader;
+import io.github.heatswell.scenarios.quantity.Uncertain;
 import io.github.heatswell.scenarios.wording.Nearest;
 import io.github.heatswell.scenarios.wording.Printable;
 import io.github.heatswell.units.Decimals;
@@ -16,6 +17,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** What an answer must look like. */
 interface AnswerKind {
@@ -101,7 +104,7 @@ interface AnswerKind {
 
         @Override
         public String understand(String line) {
-            String word = folded(line);
+            String word = folded(line.replaceAll("[.!]+$", ""));
             if (shown.containsKey(word)) {
                 return shown.get(word);
             }
@@ -130,6 +133,21 @@ interface AnswerKind {
 
         /** More digits than any label or gauge has. */
         private static final int DIGITS = 9;
+
+        private static final String RANGE_SIGN = " to ";
+
+        /** Words around a quantity that say it was not read to the last digit. */
+        private static final Pattern AROUND = Pattern.compile(
+                "^(?:(?:i think|i guess|maybe|probably|about|around|approximately|approx\\.?|roughly|circa|ca\\.?|some|between"
+                        + "|it is|it's|~)\\s*)+|(?:,? (?:or so|or thereabouts|approximately|approx\\.?|i think|i guess|maybe))+$|[?!]+$"
+                        + "|(?<=[a-zA-Z])\\.$",
+                Pattern.CASE_INSENSITIVE);
+
+        private static final Pattern DECIMAL_COMMA = Pattern.compile("(?<![\\d,.])(\\d+),(\\d{1,2})(?![\\d,.])");
+        private static final Pattern NOMINAL = Pattern.compile("(?i)pn ?(\\d{1,2})");
+        private static final Pattern RANGE = Pattern.compile(
+                "(\\d+(?:\\.\\d+)?)( ?[a-zA-Z/\u00b0]*) ?(?:-|\u2013|\u2014|\\bto\\b|\\band\\b) ?(\\d+(?:\\.\\d+)?.*)",
+                Pattern.CASE_INSENSITIVE);
 
         private static final Set<String> NONE_SPELLINGS = Set.of(NONE, "no", "nothing");
 
@@ -163,7 +181,37 @@ interface AnswerKind {
             if (!none.isEmpty() && NONE_SPELLINGS.contains(line.toLowerCase(Locale.ROOT))) {
                 return NONE;
             }
-            return text(read(line));
+            String said = bare(line);
+            Matcher range = RANGE.matcher(said);
+            return range.matches() ? range(range.group(1), range.group(2), range.group(3)) : text(read(said));
+        }
+
+        /** The quantity without what people say around it, and with a decimal point. */
+        private String bare(String line) {
+            String said = AROUND.matcher(line.strip()).replaceAll("").strip();
+            said = DECIMAL_COMMA.matcher(said).replaceAll("$1.$2");
+            Matcher nominal = NOMINAL.matcher(said);
+            return kind == Kind.PRESSURE && nominal.matches() ? nominal.group(1) + " bar" : said;
+        }
+
+        /** As a file writes a range. */
+        private String range(String low, String lowUnit, String high) {
+            Amount<? extends Unit> upper = read(high);
+            Amount<? extends Unit> lower = read(lowUnit.isBlank() ? low + " " + upper.unit().symbol() : low + lowUnit);
+            double first = lower.unit() == upper.unit()
+                    ? lower.value()
+                    : upper.unit().fromSi(lower.unit().toSi(lower.value()));
+            if (first == upper.value()) {
+                return text(upper);
+            }
+            String text = text(new Amount<>(first, upper.unit())) + RANGE_SIGN + text(upper);
+            Uncertain.read(text, kind);
+            return text;
+        }
+
+        /** Whether a value says itself between which limits it lies. */
+        static boolean isRange(String value) {
+            return value.contains(RANGE_SIGN);
         }
 
         @Override

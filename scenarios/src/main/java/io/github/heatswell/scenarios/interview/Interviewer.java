@@ -29,7 +29,15 @@ final class Interviewer {
             "not known",
             "not sure",
             "unsure",
-            "no idea");
+            "no idea",
+            "no clue",
+            "dunno",
+            "i dunno",
+            "can't tell",
+            "cannot tell",
+            "not a clue",
+            "i'm not sure",
+            "im not sure");
 
     private final Dialogue dialogue;
     private final UnitSystem units;
@@ -150,7 +158,9 @@ final class Interviewer {
      * @throws IllegalArgumentException if there is none; the message says why
      */
     private Answer understood(Question question, String line) {
-        if (DO_NOT_KNOW.contains(line.toLowerCase(Locale.ROOT).replace('\u2019', '\''))) {
+        if (DO_NOT_KNOW.contains(line.toLowerCase(Locale.ROOT)
+                .replace('\u2019', '\'')
+                .replaceAll("[.,!]+$", ""))) {
             return unknown(question);
         }
         if (line.isEmpty()) {

@@ -39,6 +39,9 @@ final class Lines {
     }
 
     private Line known(Question question, Answer answer) {
+        if (AnswerKind.Quantity.isRange(answer.value()) && question.kind() instanceof AnswerKind.Quantity) {
+            return new Line(question.id(), answer.value(), "as answered: anything between these");
+        }
         boolean reading = answer.spread() && !answer.value().equals(AnswerKind.Quantity.NONE);
         String deviation = reading ? question.spread().of(answer.value()) : "";
         return deviation.isEmpty()

@@ -57,8 +57,8 @@ final class ReliefQuestions {
                         PRESENT,
                         "Expansion vessel",
                         AnswerKind.Word.of("yes", "no")
-                                .also("yes", "y", "there is", "one")
-                                .also("no", "n", "none", "nothing"))
+                                .also("yes", "y", "there is", "one", "yeah", "yep", "yup", "sure")
+                                .also("no", "n", "none", "nothing", "nope", "nah"))
                 .asks("Is there an expansion vessel on the cold pipe of the water heater?")
                 .find(
                         "a small closed tank with an air valve like a car tyre's.",

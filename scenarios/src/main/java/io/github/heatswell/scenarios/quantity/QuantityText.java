@@ -25,6 +25,10 @@ record QuantityText(double number, String digits, String unit) {
     private static final Pattern SPACED = Pattern.compile("([-+]?[1-9]\\d{0,2}(?: \\d{3})+)((?![\\d,' _]*\\d).*)");
     private static final Pattern AMERICAN =
             Pattern.compile("([-+]?[1-9]\\d{0,2}(?:,\\d{3})+)((?:\\.\\d+)? ?btu.*)", Pattern.CASE_INSENSITIVE);
+    /** Sizes of pipes and vessels, such as {@code 1 1/2 in}. */
+    private static final Pattern FRACTION =
+            Pattern.compile("(?:(\\d{1,3})[ -])?(\\d{1,2})[/\u2044](\\d{1,2})( ?[a-zA-Z].*)");
+
     private static final Pattern NO_NUMBER = Pattern.compile("[-+]?\\.?(nan|inf|infinity|infinite)\\b.*");
 
     /**
@@ -63,6 +67,13 @@ record QuantityText(double number, String digits, String unit) {
         Matcher spaced = SPACED.matcher(plain);
         if (spaced.matches()) {
             return spaced.group(1).replace(" ", "") + spaced.group(2);
+        }
+        Matcher fraction = FRACTION.matcher(plain);
+        if (fraction.matches() && Integer.parseInt(fraction.group(3)) > 0) {
+            double whole = fraction.group(1) == null ? 0 : Integer.parseInt(fraction.group(1));
+            return whole
+                    + (double) Integer.parseInt(fraction.group(2)) / Integer.parseInt(fraction.group(3))
+                    + fraction.group(4);
         }
         Matcher american = AMERICAN.matcher(plain);
         return american.matches() ? american.group(1).replace(",", "") + american.group(2) : plain;

@@ -45,7 +45,6 @@ class InterviewTest {
             1  | gate valve     | 'gate valve' is not one of check-valve, reducing-valve, backflow-preventer, nothing.
             1  | chekc-valve    | did you mean check-valve?
             2  | 4.2            | '4.2' has no unit; a pressure is given in bar, kPa, MPa, psi or Pa.
-            2  | 4,2 bar        | use a decimal point: 4.2 bar.
             2  | 4.2 L          | 'L' is a unit of volume; a pressure is given in bar, kPa, MPa, psi or Pa.
             2  | 5.2 bar abs    | give the pressure as the gauge shows it, without 'abs'.
             2  | 40 bar         | 40 bar is outside the allowed range, above 0 bar to 25 bar.
@@ -74,6 +73,42 @@ class InterviewTest {
         String same = talk.text();
         Files.delete(file);
         assertEquals(Talk.hold(file, UnitSystem.SI, right).text(), same);
+    }
+
+    /** What people type. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '\0', textBlock = """
+            75 psi or so             | 75 psi
+            about 75 psi             | 75 psi
+            4,2 bar                  | 4.2 bar
+            maybe 4,25 bar?          | 4.25 bar
+            PN10                     | 10 bar
+            70-80 psi                | 70 psi to 80 psi
+            between 70 and 80 psi    | 70 psi to 80 psi
+            70 psi - 80 psi          | 70 psi to 80 psi
+            4 to 5,5 bar             | 4 bar to 5.5 bar
+            400 kPa to 5 bar         | 4 bar to 5 bar
+            5-5 bar                  | 5 bar
+            """)
+    void aPressureIsUnderstoodAsPeopleTypeIt(String typed, String value) {
+        AnswerKind pressure = Questions.named(SupplyQuestions.PRESSURE).kind();
+        assertEquals(value, pressure.understand(typed));
+        assertEquals(value, pressure.understand(value), "kept notes read back");
+    }
+
+    @Test
+    void aRangeIsWrittenAsOneAndTheRestIsUnderstood() throws IOException {
+        List<String> answers = new ArrayList<>(Answering.si());
+        answers.set(2, "4-5 bar");
+        Talk talk = Talk.hold(file, UnitSystem.SI, answers);
+        assertTrue(talk.text().contains("4 bar to 5 bar"), talk.text());
+        answers.set(3, "Dunno.");
+        Files.delete(file);
+        String text = Talk.hold(file, UnitSystem.SI, answers).dialogue();
+        assertFalse(text.contains("Not accepted"), text);
+        AnswerKind present = Questions.named(ReliefQuestions.PRESENT).kind();
+        assertEquals("yes", present.understand("Yeah!"));
+        assertEquals("no", present.understand("nope"));
     }
 
     @Test

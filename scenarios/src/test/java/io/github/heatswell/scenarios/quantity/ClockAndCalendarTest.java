@@ -32,4 +32,10 @@ class ClockAndCalendarTest {
     void otherDaysAreRefused(String text) {
         assertThrows(IllegalArgumentException.class, () -> DayOfYear.read(text));
     }
+
+    @ParameterizedTest
+    @CsvSource({"7:05 am, 25500", "12:00 am, 0", "12:30 PM, 45000", "11:59 p.m., 86340"})
+    void twelveHoursAreUnderstood(String text, double seconds) {
+        assertEquals(seconds, ClockTime.read(text));
+    }
 }

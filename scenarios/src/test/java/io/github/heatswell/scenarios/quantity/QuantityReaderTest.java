@@ -3,6 +3,7 @@ package io.github.heatswell.scenarios.quantity;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Pressure;
 import java.util.Locale;
 import java.util.Map;
@@ -180,5 +181,13 @@ class QuantityReaderTest {
     private static String refusal(String text) {
         return assertThrows(IllegalArgumentException.class, () -> QuantityReader.pressure(text))
                 .getMessage();
+    }
+
+    /** Pipes and vessels are sold in halves and quarters. */
+    @ParameterizedTest
+    @CsvSource({"1/2 in, 0.0127", "3/4in, 0.01905", "1 1/2 in, 0.0381", "1-1/4 in, 0.03175"})
+    void fractionsAreNumbers(String text, double metres) {
+        Amount<LengthUnit> amount = QuantityReader.read(text, Kind.LENGTH);
+        assertEquals(metres, amount.unit().toSi(amount.value()), 1e-12);
     }
 }
