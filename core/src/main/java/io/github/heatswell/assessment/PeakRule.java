@@ -114,7 +114,7 @@ final class PeakRule implements Rule {
             return Optional.empty();
         }
         Finding.Draft draft = Finding.draft("peak-near-relief", Severity.CAUTION)
-                .rests(Input.CUSHIONED)
+                .rests(Input.CUSHIONED, Input.SET_PRESSURE, Input.RESEAT_PRESSURE)
                 .unless(
                         "vessel-bottomed-out",
                         "vessel-too-small",

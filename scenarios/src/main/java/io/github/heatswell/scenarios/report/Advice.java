@@ -29,7 +29,7 @@ record Advice(Check check, Optional<Grid> sizes, Balances balances) {
     static Advice of(Scenario scenario, List<Finding> found, QuantityFormat shown) {
         Balances.Count count = new Balances.Count();
         Check check = PageCheck.of(
-                scenario.system(), VariedHouse.of(scenario), PageFindings.notBefore(found, shown), count, shown);
+                scenario.system(), VariedHouse.of(scenario).withAssumedReseats(scenario), PageFindings.notBefore(found, shown), count, shown);
         Optional<Grid> sizes = PageSizes.of(scenario, count, shown);
         return new Advice(check, sizes, count.sum());
     }

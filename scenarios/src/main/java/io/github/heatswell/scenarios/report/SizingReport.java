@@ -165,7 +165,8 @@ public final class SizingReport {
         return answer.proposed()
                 .flatMap(run -> run.system().vessel())
                 .map(vessel -> VariedHouse.with(answer.scenario(), vessel))
-                .orElseGet(() -> VariedHouse.of(answer.scenario()));
+                .orElseGet(() -> VariedHouse.of(answer.scenario()))
+                .withAssumedReseats(answer.scenario());
     }
 
     private List<Block.Picture> pictures(String sentence) {

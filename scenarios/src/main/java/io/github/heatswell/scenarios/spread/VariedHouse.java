@@ -2,16 +2,23 @@ package io.github.heatswell.scenarios.spread;
 
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.file.UncertainField;
+import io.github.heatswell.study.Distribution;
 import io.github.heatswell.study.HouseDay;
 import io.github.heatswell.study.Study;
 import io.github.heatswell.study.UncertainHouse;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
@@ -26,6 +33,9 @@ import java.util.regex.Pattern;
  *     refuses values that do not go together by an {@link IllegalArgumentException}
  */
 public record VariedHouse(List<Input> inputs, boolean usual, Function<double[], HotWaterSystem> house) {
+
+    private static final double LEAST_RESEAT = 0.7;
+    private static final double MOST_RESEAT = 0.95;
 
     /**
      * Copies the inputs.
@@ -64,6 +74,48 @@ public record VariedHouse(List<Input> inputs, boolean usual, Function<double[], 
         }
         VariedHouse given = given(scenario);
         return new VariedHouse(given.inputs(), false, given.house().andThen(fitted));
+    }
+
+    /** What a reseat pressure that nobody gave is called among the inputs. */
+    public static final String ASSUMED_RESEAT = "relief valve's reseat pressure, share of its set pressure";
+
+    /**
+     * The same where relief valves whose reseat pressure was assumed close again anywhere in the common range, all at the same share
+     * of their set pressures: 70 to 95 %, common practice without a source.
+     *
+     * @param scenario whose house it is
+     * @return this, with one more input if a reseat pressure was assumed
+     */
+    public VariedHouse withAssumedReseats(Scenario scenario) {
+        Set<String> assumed = new HashSet<>();
+        List<ReliefValve> valves = scenario.system().reliefValves();
+        for (int i = 0; i < valves.size(); i++) {
+            String field = "relief[" + i + "].reseats";
+            if (scenario.assumptions().stream().anyMatch(made -> made.field().equals(field))) {
+                assumed.add(valves.get(i).name());
+            }
+        }
+        if (assumed.isEmpty()) {
+            return this;
+        }
+        List<Input> more = new ArrayList<>(inputs);
+        more.add(new Input(
+                new Study.Input(ASSUMED_RESEAT, Distribution.between(LEAST_RESEAT, MOST_RESEAT)), "", "70 % to 95 %"));
+        int own = inputs.size();
+        return new VariedHouse(more, usual, values -> reseating(
+                house.apply(Arrays.copyOf(values, own)), assumed, values[own]));
+    }
+
+    private static HotWaterSystem reseating(HotWaterSystem house, Set<String> names, double share) {
+        double air = house.site().atmosphere();
+        return house.toBuilder()
+                .changeReliefValves(valve -> names.contains(valve.name())
+                        ? valve.toBuilder()
+                                .reseatPressure(Pressure.gauge(
+                                        share * valve.setPressure().gauge(air), PressureUnit.PASCAL))
+                                .build()
+                        : valve)
+                .build();
     }
 
     /** The model of a scenario; plates count as read unless nothing but their limits is known, as of {@code 7 bar to 10 bar}. */
