@@ -153,7 +153,8 @@ final class PrechargeRule implements Rule {
         return (isBeyondPlate(subject, vessel)
                         ? lowerSupply(subject, vessel, draft)
                         : draft.advises(
-                                supplyFirst(subject) + EMPTY + "Let air out at the vessel's air valve until a tyre gauge shows {}. " + BACK,
+                                supplyFirst(subject) + EMPTY
+                                        + "Let air out at the vessel's air valve until a tyre gauge shows {}. " + BACK,
                                 gauge(high)))
                 .by(Codes.PRECHARGE);
     }

@@ -158,8 +158,9 @@ final class OutlookStory {
                                     + "). Ask a licensed professional what has to change first.");
         }
         if (limit.rechargeBelowGauge().isEmpty() && Findings.creeps(house)) {
-            return plain("No charge helps while the seat of the reducing valve leaks: what comes in must go out. Have the"
-                    + " valve cleaned or its seat replaced first.");
+            return plain(
+                    "No charge helps while the seat of the reducing valve leaks: what comes in must go out. Have the"
+                            + " valve cleaned or its seat replaced first.");
         }
         if (limit.rechargeBelowGauge().isEmpty()) {
             return plain("Pumping at intervals does not help here: first find the vessel and charge that do ('heatswell"

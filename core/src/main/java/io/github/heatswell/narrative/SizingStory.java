@@ -41,10 +41,12 @@ final class SizingStory {
         List<Statement> said = new ArrayList<>();
         Optional<ReliefValve> stuck = advice.stuckOpen();
         if (stuck.isEmpty() && Findings.creeps(house)) {
-            said.add(plain("No vessel cures this: the seat of the reducing valve leaks, and while nothing is drawn the pressure"
-                    + " climbs until something gives"));
-            said.add(plain("Have the valve cleaned or its seat replaced, then size again without supply.seat-leakage. What follows"
-                    + " is for the leaking valve, which takes a larger vessel than a sound one."));
+            said.add(plain(
+                    "No vessel cures this: the seat of the reducing valve leaks, and while nothing is drawn the pressure"
+                            + " climbs until something gives"));
+            said.add(plain(
+                    "Have the valve cleaned or its seat replaced, then size again without supply.seat-leakage. What follows"
+                            + " is for the leaking valve, which takes a larger vessel than a sound one."));
             followedBySize(said);
             return said;
         }

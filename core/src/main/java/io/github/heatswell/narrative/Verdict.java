@@ -183,8 +183,7 @@ final class Verdict {
         Statement opens = plain(everywhere + " the relief valve opens");
         if (relieved(most).value() - relieved(least).value()
                 <= ALIKE * relieved(most).value()) {
-            return opens.then(" and discharges about ")
-                    .then(relieved(wet.get(0)));
+            return opens.then(" and discharges about ").then(relieved(wet.get(0)));
         }
         return opens.then("; it discharges least with " + quoted(least) + " (")
                 .then(relieved(least))

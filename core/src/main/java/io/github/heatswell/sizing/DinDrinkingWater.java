@@ -18,8 +18,10 @@ record DinDrinkingWater(double heaterVolume, double hotTemperature, double suppl
 
     DinDrinkingWater {
         HandCalculation.applies("the volume of the tank (Vsp)", heaterVolume, QuantityFormat::volume, 1e-3, 20);
-        HandCalculation.applies("the temperature of the hot water (t)", hotTemperature, QuantityFormat::temperature, 283.15, HOTTEST);
-        HandCalculation.applies("the set pressure of the relief valve (psv)", reliefGauge, QuantityFormat::pressure, 0.5e5, 25e5);
+        HandCalculation.applies(
+                "the temperature of the hot water (t)", hotTemperature, QuantityFormat::temperature, 283.15, HOTTEST);
+        HandCalculation.applies(
+                "the set pressure of the relief valve (psv)", reliefGauge, QuantityFormat::pressure, 0.5e5, 25e5);
         HandCalculation.applies("the supply pressure (pa)", supplyGauge, QuantityFormat::pressure, 0.2e5, 25e5);
         HandCalculation.below("the supply pressure (pa)", supplyGauge, "pe = 0.8 psv", RELIEF_SHARE * reliefGauge);
     }

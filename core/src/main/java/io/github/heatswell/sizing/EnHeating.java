@@ -18,10 +18,13 @@ record EnHeating(double systemVolume, double hotTemperature, double prechargeGau
 
     EnHeating {
         HandCalculation.applies("the volume of the tank (Vs)", systemVolume, QuantityFormat::volume, 1e-3, 1e3);
-        HandCalculation.applies("the temperature of the hot water (t)", hotTemperature, QuantityFormat::temperature, 303.15, 403.15);
-        HandCalculation.applies("the set pressure of the relief valve (psv)", reliefGauge, QuantityFormat::pressure, 0.6e5, 25e5);
+        HandCalculation.applies(
+                "the temperature of the hot water (t)", hotTemperature, QuantityFormat::temperature, 303.15, 403.15);
+        HandCalculation.applies(
+                "the set pressure of the relief valve (psv)", reliefGauge, QuantityFormat::pressure, 0.6e5, 25e5);
         HandCalculation.applies("the precharge (p0)", prechargeGauge, QuantityFormat::pressure, 0, 25e5);
-        HandCalculation.below("the precharge (p0)", prechargeGauge, "pe = psv - max(0.5 bar, 10 %)", highest(reliefGauge));
+        HandCalculation.below(
+                "the precharge (p0)", prechargeGauge, "pe = psv - max(0.5 bar, 10 %)", highest(reliefGauge));
     }
 
     /** The growth of the water by the parabola (%). */

@@ -89,6 +89,25 @@ class CoreLayersTest {
             .allowEmptyShould(true);
 
     @ArchTest
+    static final ArchRule wordsNeedNoScreenNoFileAndNoThread = noClasses()
+            .that()
+            .resideInAnyPackage("io.github.heatswell.assessment..", "io.github.heatswell.narrative..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(
+                    "java.awt..",
+                    "javax..",
+                    "java.io..",
+                    "java.nio..",
+                    "java.net..",
+                    "java.util.concurrent..",
+                    "java.util.prefs..")
+            .orShould()
+            .dependOnClassesThat()
+            .areAssignableTo(Thread.class)
+            .because("findings and narrative are values: a page in a browser says the same as a screen or a picture");
+
+    @ArchTest
     static final ArchRule packagesFormNoCycles = slices().matching("io.github.heatswell.(*)..")
             .should()
             .beFreeOfCycles()

@@ -8,6 +8,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.heatswell.assessment.Finding.Severity;
 import io.github.heatswell.system.Heater;
 import io.github.heatswell.units.UnitSystem;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -15,6 +18,8 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Supplier;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -99,6 +104,31 @@ class FindingsTest {
         Cases.all().values().forEach(found -> found.get().forEach(finding -> seen.add(finding.id())));
         assertEquals(new TreeSet<>(IDS), seen);
         seen.forEach(id -> assertTrue(id.matches("[a-z]+(-[a-z]+)+"), id));
+    }
+
+    /** Whoever asks for a finding by its id, or is said in place of it, spells it right. */
+    @Test
+    void everyIdInTheSourcesIsKnown() throws IOException {
+        Pattern id = Pattern.compile("\"([a-z]+(?:-[a-z]+)+)\"");
+        Set<String> unknown = new TreeSet<>();
+        int seen = 0;
+        for (String told : List.of("assessment", "narrative", "study")) {
+            try (Stream<Path> sources = Files.list(Path.of("src/main/java/io/github/heatswell", told))) {
+                for (Path source : sources.filter(
+                                path -> !path.endsWith("SampledPeaks.java")) // its builder names its fields so
+                        .toList()) {
+                    for (MatchResult found :
+                            id.matcher(Files.readString(source)).results().toList()) {
+                        seen++;
+                        if (!IDS.contains(found.group(1))) {
+                            unknown.add(source.getFileName() + ": " + found.group(1));
+                        }
+                    }
+                }
+            }
+        }
+        assertTrue(seen > 2 * IDS.size(), seen + " ids seen");
+        assertEquals(Set.of(), unknown);
     }
 
     @ParameterizedTest(name = "{0}")

@@ -215,15 +215,27 @@ class VesselFormulaTest {
                 refused("Pa: ", () -> VesselFormula.handbookAirInterface(water, 3e5, 2e5, 5e5)),
                 refused("P1: ", () -> VesselFormula.handbookAirInterface(water, 1e5, 5e5, 4e5)),
                 refused("the volume of the tank (Vsp), 0 L", () -> VesselFormula.dinDrinkingWater(0, 333, 3e5, 6e5)),
-                refused("the temperature of the hot water (t), 89.9 degC", () -> VesselFormula.dinDrinkingWater(0.1, 363, 3e5, 6e5)),
-                refused("the set pressure of the relief valve (psv), 26 bar", () -> VesselFormula.dinDrinkingWater(0.1, 333, 3e5, 26e5)),
+                refused(
+                        "the temperature of the hot water (t), 89.9 degC",
+                        () -> VesselFormula.dinDrinkingWater(0.1, 363, 3e5, 6e5)),
+                refused(
+                        "the set pressure of the relief valve (psv), 26 bar",
+                        () -> VesselFormula.dinDrinkingWater(0.1, 333, 3e5, 26e5)),
                 refused("the supply pressure (pa), 0 bar", () -> VesselFormula.dinDrinkingWater(0.1, 333, 0, 6e5)),
-                refused("the supply pressure (pa), 5 bar (72.5 psi), is not below", () -> VesselFormula.dinDrinkingWater(0.1, 333, 5e5, 6e5)),
+                refused(
+                        "the supply pressure (pa), 5 bar (72.5 psi), is not below",
+                        () -> VesselFormula.dinDrinkingWater(0.1, 333, 5e5, 6e5)),
                 refused("the volume of the tank (Vs), 0 L", () -> VesselFormula.enHeating(0, 333, 1e5, 3e5)),
-                refused("the temperature of the hot water (t), 19.9", () -> VesselFormula.enHeating(0.5, 293, 1e5, 3e5)),
+                refused(
+                        "the temperature of the hot water (t), 19.9",
+                        () -> VesselFormula.enHeating(0.5, 293, 1e5, 3e5)),
                 refused("the precharge (p0), ", () -> VesselFormula.enHeating(0.5, 333, -1, 3e5)),
-                refused("the precharge (p0), 2.6 bar (37.7 psi), is not below", () -> VesselFormula.enHeating(0.5, 333, 2.6e5, 3e5)),
-                refused("the set pressure of the relief valve (psv), 0 bar", () -> VesselFormula.enHeating(0.5, 333, 0, 0)),
+                refused(
+                        "the precharge (p0), 2.6 bar (37.7 psi), is not below",
+                        () -> VesselFormula.enHeating(0.5, 333, 2.6e5, 3e5)),
+                refused(
+                        "the set pressure of the relief valve (psv), 0 bar",
+                        () -> VesselFormula.enHeating(0.5, 333, 0, 0)),
                 refused("P1: ", () -> VesselFormula.acceptanceFactor(0, 5e5)),
                 refused("P1: ", () -> VesselFormula.acceptanceFactor(5e5, 4e5)));
     }

@@ -60,8 +60,7 @@ final class SizeCommand implements ScenarioQuestion {
         try {
             answer = choice(scenario, request).answer();
         } catch (IllegalArgumentException e) {
-            throw request.refused(
-                    "cannot size a vessel: " + e.getMessage(), Answer.hazards(scenario));
+            throw request.refused("cannot size a vessel: " + e.getMessage(), Answer.hazards(scenario));
         }
         return SizingReport.answer(answer, scenario.units());
     }

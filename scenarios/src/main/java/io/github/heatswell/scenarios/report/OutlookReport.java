@@ -29,7 +29,8 @@ public final class OutlookReport {
         this.answer = answer;
         this.result = answer.result();
         this.narrative = Narrative.of(result, answer.scenario().system());
-        this.chart = Chart.of(result, answer.scenario().system(), units).below(Alarms.ofHouse(answer.scenario()), units);
+        this.chart =
+                Chart.of(result, answer.scenario().system(), units).below(Alarms.ofHouse(answer.scenario()), units);
     }
 
     /**

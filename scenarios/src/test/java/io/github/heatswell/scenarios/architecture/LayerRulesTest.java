@@ -37,9 +37,13 @@ class LayerRulesTest {
 
     @Test
     void anotherHeadlineIsFound() {
-        assertTrue(ScenariosLayersTest.headlinesAndVerdictsAreOfTheNarrative
-                .evaluate(classes(OwnHeadline.class))
-                .hasViolation());
+        for (Class<?> teller : List.of(OwnHeadline.class, LessonStory.class)) {
+            assertTrue(
+                    ScenariosLayersTest.headlinesAndVerdictsAreOfTheNarrative
+                            .evaluate(classes(teller))
+                            .hasViolation(),
+                    teller::getSimpleName);
+        }
     }
 
     private static JavaClasses classes(Class<?> one) {
@@ -71,4 +75,6 @@ class LayerRulesTest {
     }
 
     private static class OwnHeadline {}
+
+    private static class LessonStory {}
 }

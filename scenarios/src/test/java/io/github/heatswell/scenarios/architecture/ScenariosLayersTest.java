@@ -57,16 +57,20 @@ class ScenariosLayersTest {
     @ArchTest
     static final ArchRule onlyTheNarrativeMakesStatements = noClasses()
             .that()
-            .resideInAnyPackage("io.github.heatswell.charts..", "io.github.heatswell.scenarios..")
+            .resideOutsideOfPackages("io.github.heatswell.assessment..", "io.github.heatswell.narrative..")
             .and()
-            .resideOutsideOfPackage("io.github.heatswell.scenarios.teaching..")
+            .doNotHaveFullyQualifiedName("io.github.heatswell.scenarios.teaching.Template")
+            .and()
+            .doNotHaveFullyQualifiedName("io.github.heatswell.scenarios.file.DoubtsOf")
             .should()
             .callMethodWhere(
                     target(owner(type(Statement.class))).and(target(nameMatching("of|plain|joined|then|capitalised"))))
             .orShould()
             .callConstructorWhere(target(owner(type(Statement.class))))
-            .because("what was found is put into sentences once, in core; pictures and reports only say in which units."
-                    + " Lessons make statements from the texts of the course");
+            .because(
+                    "what was found is put into sentences once, in findings and narrative; pictures and reports only say"
+                            + " in which units. A template is a text of the course, and the values of a file stand in no sentence"
+                            + " of the file's");
 
     @ArchTest
     static final ArchRule onlyTheNarrativeSaysWhatAnEventMeans = noClasses()
@@ -85,6 +89,12 @@ class ScenariosLayersTest {
             .resideInAnyPackage("io.github.heatswell.charts..", "io.github.heatswell.scenarios..")
             .should()
             .haveSimpleNameEndingWith("Headline")
+            .orShould()
+            .haveSimpleNameEndingWith("Story")
+            .orShould()
+            .haveSimpleNameEndingWith("Narrative")
+            .orShould()
+            .haveSimpleNameEndingWith("Circumstances")
             .orShould()
             .haveSimpleNameEndingWith("Verdict")
             .orShould()

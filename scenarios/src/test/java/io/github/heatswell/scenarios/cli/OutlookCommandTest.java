@@ -96,7 +96,9 @@ class OutlookCommandTest {
         assertTrue(out.contains("no working relief valve that could drip") && !out.contains("no house drips"), out);
         String shouted = "No relief valve is described";
         assertEquals(out.indexOf(shouted), out.lastIndexOf(shouted), "a hazard is shouted once: " + out);
-        assertTrue(out.contains("the valve drips on the worst day, or the pressure passes the tank's working pressure"), out);
+        assertTrue(
+                out.contains("the valve drips on the worst day, or the pressure passes the tank's working pressure"),
+                out);
         assertTrue(out.contains("no working relief valve 0 L") && !out.contains(" never "), out);
     }
 

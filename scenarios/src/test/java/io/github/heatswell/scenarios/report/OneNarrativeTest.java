@@ -15,8 +15,15 @@ import io.github.heatswell.units.UnitSystem;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -24,6 +31,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Regression: screen, page, picture and summary of the same runs say the same, each with its own characters and units. */
 class OneNarrativeTest {
+
+    private static final Pattern LITERAL = Pattern.compile("\"(?:[^\"\\\\\\n]|\\\\.)*\"");
 
     static Stream<Scenario> scenarios() {
         return Stream.of(
@@ -77,6 +86,63 @@ class OneNarrativeTest {
         String screen = screen(report.content(Answer.onScreen(UnitSystem.SI)));
         assertTrue(screen.contains(ascii(chart.headline()) + "."), screen);
         assertEquals(chart.headline() + ".", answer(report.content(Answer.onPage(UnitSystem.SI))));
+    }
+
+    /** Something of a house, and what it does: the words of which a sentence about a run is made. */
+    private static final Pattern TELLS =
+            Pattern.compile("\\b(valve|pressure|vessel|water|run|tank|supply|heater|peak)s?"
+                    + " (opens?|discharges?|releases?|drips?|peaks?|reach(es)?|stays?|keeps?|exceeds?|falls?|boils?|ends?|leaks?"
+                    + "|trips?|chatters?|is (full|blocked|shut|stuck)|rises?)\\b");
+
+    /**
+     * Names of events; keys of pictures, and what a picture shows; the message of a failed computation; and what a page
+     * explains of its method, of its check sheet or of its samples: no sentence in these says what a run came to.
+     */
+    private static final Set<String> EXPLAINS = Set.of(
+            "MapPicture",
+            "Marks",
+            "DaysPicture",
+            "HeatUpCase",
+            "CommissioningList",
+            "PageCheck",
+            "PageMethods",
+            "Event",
+            "PagePicture",
+            "SizingPicture",
+            "SpreadReport");
+
+    @Test
+    void nobodyElseSaysWhatARunCameTo() throws IOException {
+        Map<String, List<String>> told = new TreeMap<>();
+        int files = 0;
+        for (String tree : List.of("core", "charts", "scenarios")) {
+            try (Stream<Path> sources = Files.walk(Path.of("..", tree, "src", "main", "java"))) {
+                for (Path source : sources.filter(OneNarrativeTest::isLookedAt).toList()) {
+                    files++;
+                    List<String> texts = LITERAL.matcher(
+                                    Files.readString(source).replaceAll("(?s)/\\*.*?\\*/|//[^\\n]*", ""))
+                            .results()
+                            .map(MatchResult::group)
+                            .filter(text -> TELLS.matcher(text).find())
+                            .toList();
+                    if (!texts.isEmpty()) {
+                        told.put(source.getFileName().toString().replace(".java", ""), texts);
+                    }
+                }
+            }
+        }
+        assertTrue(files > 300, files + " files seen");
+        told.keySet().removeAll(EXPLAINS);
+        assertEquals(Map.of(), told);
+        assertTrue(TELLS.matcher("the relief valve opens after ").find());
+    }
+
+    /** All but what tells of runs, of causes in a house and how to check it, and what asks, teaches or explains a file. */
+    private static boolean isLookedAt(Path path) {
+        String name = path.toString().replace('\\', '/');
+        return name.endsWith(".java")
+                && Stream.of("assessment", "narrative", "diagnosis", "checksheet", "system", "interview", "file", "cli")
+                        .noneMatch(part -> name.contains("/" + part + "/"));
     }
 
     private static RunReport report(Scenario scenario, RunFindings findings, Chart chart) {
