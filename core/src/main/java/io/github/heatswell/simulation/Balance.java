@@ -371,7 +371,9 @@ final class Balance {
         rates[StateVector.GAS] = branch.gasTemperatureRate(y, modes.diaphragm, pressureRate);
         rates[StateVector.MAINS] = conditions.mainsRate();
         rates[StateVector.COLD] = conditions.coldRate();
-        fillSupply(modes.rule, rates);
+        // where the flow turns, it continues smoothly past zero, for the solver
+        rates[StateVector.LET_IN] = modes.outward ? 0 : fromMains();
+        rates[StateVector.RETURNED] = modes.outward ? -fromMains() : 0;
         rates[StateVector.DRAWN] = drawFlow;
         rates[StateVector.LEAKED] = leakFlow;
         // water no warmer than the feed delivers no heat to a tap
@@ -386,14 +388,9 @@ final class Balance {
         relief.fill(p, modes, beyond, rates);
     }
 
-    private void fillSupply(PressureRule rule, double[] rates) {
-        // where the flow ends in an event, it continues smoothly past it, for the solver
-        boolean inOnly = rule == PressureRule.HELD && !plant.feed.open;
-        boolean outOnly = rule == PressureRule.RETURNING;
-        double in = outOnly ? 0 : inOnly ? supplyFlow : Math.max(supplyFlow, 0);
-        double back = inOnly ? 0 : outOnly ? -supplyFlow : Math.max(-supplyFlow, 0);
-        rates[StateVector.LET_IN] = in + Math.max(seatFlow, 0);
-        rates[StateVector.RETURNED] = back + Math.max(-seatFlow, 0);
+    /** Mass flow (kg/s) from the mains, through the supply or its leaking seat, as last evaluated; negative if back. */
+    double fromMains() {
+        return supplyFlow + seatFlow;
     }
 
     /** Mass flow (kg/s) from the supply as last evaluated; negative if water goes back. */

@@ -85,7 +85,7 @@ final class BalanceAudit {
                 drawsCutShort);
     }
 
-    /** A volume counted since the start. Nothing has flowed where the solver's error of a step leaves it below zero. */
+    /** A volume counted since the start. Where nothing has flowed, rounding may leave it some 1e-27 kg below zero. */
     private double counted(double mass) {
         return Math.max(mass, 0) / plant.coldDensity;
     }

@@ -273,6 +273,10 @@ final class Engine {
                 return true;
             }
         }
+        if (due.after() == EventDetector.TURN) {
+            modes = due.after().apply(modes);
+            return false;
+        }
         Modes after = pauses.keptBy(modes, due.after().apply(modes), time);
         if (modes.rule == PressureRule.FREE && after.rule == PressureRule.SETTLED) {
             modes = after;

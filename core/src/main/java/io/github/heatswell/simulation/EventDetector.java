@@ -30,6 +30,9 @@ record EventDetector(
     /** The outlet of a reducing valve now follows the flow. */
     static final UnaryOperator<Modes> FOLLOW = modes -> modes.withRule(Modes.PressureRule.FREE);
 
+    /** The flow from the mains turns round; nothing else changes. */
+    static final UnaryOperator<Modes> TURN = modes -> modes.withOutward(!modes.outward);
+
     /** A quantity that falls to zero at the event. */
     interface Distance {
         /**

@@ -30,6 +30,8 @@ final class EventDetectors {
     private static final double RESEAT_GAP = 1e-2;
     /** Half the gap (kg/s) between the two thresholds of a flow: a drop every few hours. */
     private static final double FLOW_GAP = 1e-9;
+    /** The same (kg/s) for one that only turns round: rounding. */
+    private static final double NO_FLOW = 1e-13;
     /** A layer this much (K) warmer than the one above it mixes with it. */
     private static final double INVERSION = 1e-6;
     /**
@@ -151,6 +153,10 @@ final class EventDetectors {
                             EventDetector.SETTLE, y -> distanceFromSettled(y, conditions.supplyOpen())));
                 }
             }
+        }
+        if (feed.open || feed.leaks() && conditions.supplyOpen()) {
+            double side = modes.outward ? -1 : 1;
+            watches.add(EventDetector.ofFlows(EventDetector.TURN, y -> side * balance.fromMains() + NO_FLOW));
         }
         boolean shut = modes.rule == PressureRule.FREE || modes.rule == PressureRule.SETTLED;
         if (shut && conditions.supplyOpen()) {

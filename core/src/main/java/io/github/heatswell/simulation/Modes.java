@@ -44,6 +44,9 @@ final class Modes {
     final PressureRule rule;
     final Diaphragm diaphragm;
     final boolean lockedOut;
+    /** Whether what passes through the supply, its seat included, goes back to the mains. */
+    final boolean outward;
+
     private final boolean[] calls;
     private final Valve.Lift[] lifts;
     private final boolean[] joined;
@@ -52,12 +55,14 @@ final class Modes {
             PressureRule rule,
             Diaphragm diaphragm,
             boolean lockedOut,
+            boolean outward,
             boolean[] calls,
             Valve.Lift[] lifts,
             boolean[] joined) {
         this.rule = rule;
         this.diaphragm = diaphragm;
         this.lockedOut = lockedOut;
+        this.outward = outward;
         this.calls = calls;
         this.lifts = lifts;
         this.joined = joined;
@@ -70,6 +75,7 @@ final class Modes {
         return new Modes(
                 PressureRule.FREE,
                 Diaphragm.ABSENT,
+                false,
                 false,
                 new boolean[plant.sources.length],
                 closed,
@@ -113,36 +119,40 @@ final class Modes {
     }
 
     Modes withRule(PressureRule value) {
-        return new Modes(value, diaphragm, lockedOut, calls, lifts, joined);
+        return new Modes(value, diaphragm, lockedOut, outward, calls, lifts, joined);
+    }
+
+    Modes withOutward(boolean value) {
+        return value == outward ? this : new Modes(rule, diaphragm, lockedOut, value, calls, lifts, joined);
     }
 
     Modes withDiaphragm(Diaphragm value) {
-        return new Modes(rule, value, lockedOut, calls, lifts, joined);
+        return new Modes(rule, value, lockedOut, outward, calls, lifts, joined);
     }
 
     Modes withCutOutTripped() {
-        return new Modes(rule, diaphragm, true, calls, lifts, joined);
+        return new Modes(rule, diaphragm, true, outward, calls, lifts, joined);
     }
 
     Modes withCall(int source, boolean value) {
         boolean[] changed = calls.clone();
         changed[source] = value;
-        return new Modes(rule, diaphragm, lockedOut, changed, lifts, joined);
+        return new Modes(rule, diaphragm, lockedOut, outward, changed, lifts, joined);
     }
 
     Modes withLift(int valve, Valve.Lift value) {
         Valve.Lift[] changed = lifts.clone();
         changed[valve] = value;
-        return new Modes(rule, diaphragm, lockedOut, calls, changed, joined);
+        return new Modes(rule, diaphragm, lockedOut, outward, calls, changed, joined);
     }
 
     Modes withJoined(boolean[] value) {
-        return new Modes(rule, diaphragm, lockedOut, calls, lifts, value.clone());
+        return new Modes(rule, diaphragm, lockedOut, outward, calls, lifts, value.clone());
     }
 
     Modes withJoined(int layer) {
         boolean[] changed = joined.clone();
         changed[layer] = true;
-        return new Modes(rule, diaphragm, lockedOut, calls, lifts, changed);
+        return new Modes(rule, diaphragm, lockedOut, outward, calls, lifts, changed);
     }
 }

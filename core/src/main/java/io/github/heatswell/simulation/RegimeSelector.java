@@ -83,7 +83,18 @@ final class RegimeSelector {
         settling = maySettle;
         Modes modes = withRule(withSeats(candidate, y[StateVector.PRESSURE]), conditions, y);
         // the layers' tendency depends on the flows and hence on the rule; the rule depends only slightly on the layers
-        return plant.layers > 1 ? withRule(withZones(modes, y), conditions, y) : modes;
+        return directed(plant.layers > 1 ? withRule(withZones(modes, y), conditions, y) : modes, y);
+    }
+
+    /** Whether water comes from the mains or goes back to them; only without a tight valve may that turn during a segment. */
+    private Modes directed(Modes modes, double[] y) {
+        if (plant.feed.open || plant.feed.leaks()) {
+            balance.evaluate(y, modes, rates);
+            return modes.withOutward(balance.fromMains() <= 0);
+        }
+        boolean down =
+                modes.rule == PressureRule.FILLING && plant.feed.returns(y[StateVector.PRESSURE], y[StateVector.MAINS]);
+        return modes.withOutward(down || modes.rule == PressureRule.RETURNING);
     }
 
     /** A closed valve leaks above a pressure and is tight below it. */
