@@ -79,7 +79,7 @@ public final class Doubts {
         }
 
         private String name() {
-            return Input.of(field).map(input -> input.words).orElse(field);
+            return nameOf(field).orElse(field);
         }
 
         /** The value as a sentence names it: {@code the supply pressure, taken as 4.25 bar (3 bar to 5.5 bar)}. */
@@ -92,6 +92,16 @@ public final class Doubts {
                     ? known
                     : known.then(" (").then(range.get()).then(")");
         }
+    }
+
+    /**
+     * What sentences call a value of a description.
+     *
+     * @param field the field, such as {@code relief[0].opens}
+     * @return such as {@code the set pressure of a relief valve}; empty if no finding rests on it
+     */
+    public static Optional<String> nameOf(String field) {
+        return Input.of(field).map(input -> input.words);
     }
 
     /** Everything is known. */

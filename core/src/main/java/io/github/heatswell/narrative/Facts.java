@@ -16,6 +16,7 @@ import io.github.heatswell.system.ReliefValve;
 import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.IntStream;
@@ -141,8 +142,15 @@ final class Facts {
         int count = system.draws().draws().size();
         return count == 0
                 ? Optional.empty()
-                : Optional.of(plain((count == 1 ? "1 draw" : count + " draws") + " a day ("
-                        + system.draws().name() + ")"));
+                : Optional.of(plain((count == 1 ? "1 draw" : count + " draws") + " a day"
+                        + profile(system.draws().name())));
+    }
+
+    /** The published profile whose draws they are, if they are of one, in words. */
+    static String profile(String name) {
+        return name.startsWith("eu-")
+                ? " (EU profile " + name.substring(3).toUpperCase(Locale.ROOT) + ")"
+                : name.startsWith("us-") ? " (US test pattern, " + name.substring(3).replace('-', ' ') + " use)" : "";
     }
 
     private Statement vessel() {

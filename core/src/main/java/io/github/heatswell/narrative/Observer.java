@@ -165,7 +165,7 @@ public final class Observer implements SampleListener {
             }
             String profile = run.system().draws().name();
             if (profile.startsWith("us-")) {
-                remarks.add(plain("The hours of the draws are those of a test, " + profile
+                remarks.add(plain("The hours of the draws are those of a test" + Facts.profile(profile)
                         + ", begun at midnight: no household draws at these times of day."));
             }
             return remarks;

@@ -59,7 +59,7 @@ final class SampleFiles {
             Limit.reliefSetGauge(house).ifPresent(sampled::reliefSet);
         }
         for (int i = 0; i < answer.result().inputs().size(); i++) {
-            sampled.influence(new Influence(answer.result().inputs().get(i).name(), answer.onPeak(i)));
+            sampled.influence(new Influence(answer.house().inputs().get(i).label(), answer.onPeak(i)));
         }
         return sampled.build();
     }

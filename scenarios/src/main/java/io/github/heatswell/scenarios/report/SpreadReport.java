@@ -27,6 +27,8 @@ public final class SpreadReport {
     private static final double PERCENT = 100;
     private static final double[] SHARES = {0.05, 0.25, 0.5, 0.75, 0.95};
 
+    private static final String USUALLY = "+- ";
+
     private final SpreadAnswer answer;
     private final StudyResult result;
     private final Optional<Chart> chart;
@@ -121,7 +123,7 @@ public final class SpreadReport {
                             + " have no source.",
                     Block.Tone.PLAIN));
         }
-        figures.add(inputs());
+        figures.add(inputs(shown));
         if (result.failed() > 0) {
             figures.add(new Block.Paragraph(
                     result.failed()
@@ -153,21 +155,28 @@ public final class SpreadReport {
         return cells;
     }
 
-    private Grid inputs() {
+    private Grid inputs(QuantityFormat shown) {
         List<List<String>> rows = new ArrayList<>();
         List<VariedHouse.Input> inputs = answer.house().inputs();
         for (int i = 0; i < inputs.size(); i++) {
             VariedHouse.Input input = inputs.get(i);
             rows.add(List.of(
-                    PageWords.capitalised(input.name()),
+                    PageWords.capitalised(input.label()),
                     signed(answer.onPeak(i)),
                     signed(answer.onRelieved(i)),
-                    input.words()));
+                    words(input, shown)));
         }
         return new Grid(
                 "Rank correlation (-1 to 1) of each input with peak and discharge",
                 List.of("Input", "Peak", "Discharge", "Value"),
                 rows);
+    }
+
+    /** What is known of an input; what is only usual reads in the units of the reader. */
+    private String words(VariedHouse.Input input, QuantityFormat shown) {
+        return answer.house().usual()
+                ? USUALLY + PageWords.inUnits(input.words().substring(USUALLY.length()), shown)
+                : input.words();
     }
 
     private static String signed(double correlation) {

@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.spread;
 
+import io.github.heatswell.assessment.Doubts;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.file.UncertainField;
 import io.github.heatswell.study.Distribution;
@@ -17,10 +18,12 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
@@ -160,6 +163,13 @@ public record VariedHouse(List<Input> inputs, boolean usual, Function<double[], 
      */
     public record Input(Study.Input input, String unit, String words) {
 
+        /** Section, place in its list, and key of a field. */
+        private static final Pattern PATH = Pattern.compile("([a-z.-]+?)(?:\\[(\\d+)])?\\.([a-z-]+)");
+
+        /** What readers call sections whose names are plural, or not words of theirs. */
+        private static final Map<String, String> PARTS = Map.of(
+                "piping", "pipe", "relief", "relief valve", "draws", "draw", "leaks", "leak", "upper", "upper element");
+
         private static final Pattern UNREAD_PLATE = Pattern.compile("relief\\[\\d+]\\.opens|tank\\.working-pressure");
 
         /**
@@ -179,6 +189,23 @@ public record VariedHouse(List<Input> inputs, boolean usual, Function<double[], 
         private boolean isUnreadPlate() {
             return input.distribution().onlyLimitsKnown()
                     && UNREAD_PLATE.matcher(name()).matches();
+        }
+
+        /**
+         * What readers call it.
+         *
+         * @return the name in words, such as {@code set pressure of relief valve 2}
+         */
+        public String label() {
+            Matcher path = PATH.matcher(name());
+            if (!path.matches()) {
+                return name();
+            }
+            String number = path.group(2) == null ? "" : " " + (Integer.parseInt(path.group(2)) + 1);
+            String section = path.group(1).substring(path.group(1).lastIndexOf('.') + 1).replace('-', ' ');
+            return Doubts.nameOf(name())
+                    .map(words -> words.replaceFirst("^the ", "").replace("a relief valve", "relief valve") + number)
+                    .orElse(path.group(3).replace('-', ' ') + " of " + PARTS.getOrDefault(section, section) + number);
         }
 
         /**
