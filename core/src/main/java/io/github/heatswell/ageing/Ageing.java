@@ -131,6 +131,6 @@ final class Ageing {
                         .precharge(Pressure.gauge(Math.max(LEAST_PRECHARGE, precharge), PressureUnit.PASCAL))
                         .build())
                 .build();
-        return count.add(Simulation.of(aged, run).sampledEvery(run).stream((time, values, regime) -> {}));
+        return count.add(Simulation.of(aged, run).summary());
     }
 }

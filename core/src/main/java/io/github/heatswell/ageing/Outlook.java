@@ -125,13 +125,11 @@ public final class Outlook {
 
     private double[] firstDripping(double[] values, Balances.Count count) {
         PrechargeLoss loss = fading.quantile(values[inputs.size()]);
-        try {
+        return Study.orFailed(() -> {
             HotWaterSystem deviated = deviating.apply(Arrays.copyOf(values, inputs.size()));
             return OutlookResult.DripOnset.answers(
                     new Ageing(deviated, run, mainsSwing, count).firstDripping(years, loss), years);
-        } catch (IllegalArgumentException refused) {
-            throw new Study.SampleFailedException(refused.getMessage(), refused);
-        }
+        });
     }
 
     /** Builds an {@link Outlook}. */

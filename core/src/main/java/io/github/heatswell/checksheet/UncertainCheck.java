@@ -118,19 +118,15 @@ public record UncertainCheck(CheckSheet sheet, Gauge gauge, StudyResult result) 
 
     private static double[] answers(
             CheckProcedure procedure, Function<double[], HotWaterSystem> house, double[] values) {
-        try {
-            CheckSheet sheet = procedure.simulate(house.apply(values));
-            double[] answers = new double[ANSWERS];
-            Arrays.fill(answers, 0, RELIEVED, Double.NaN);
-            sheet.readings().forEach(reading -> answers[reading.kind().ordinal()] = reading.expectedGauge());
-            answers[RELIEVED] = sheet.drips().volume();
-            answers[HAZARD] = sheet.hazard().isPresent() ? 1 : 0;
-            answers[RUNS] = sheet.balances().runs();
-            answers[OPEN] = sheet.balances().open();
-            return answers;
-        } catch (IllegalArgumentException refused) {
-            throw new Study.SampleFailedException(refused.getMessage(), refused);
-        }
+        CheckSheet sheet = Study.orFailed(() -> procedure.simulate(house.apply(values)));
+        double[] answers = new double[ANSWERS];
+        Arrays.fill(answers, 0, RELIEVED, Double.NaN);
+        sheet.readings().forEach(reading -> answers[reading.kind().ordinal()] = reading.expectedGauge());
+        answers[RELIEVED] = sheet.drips().volume();
+        answers[HAZARD] = sheet.hazard().isPresent() ? 1 : 0;
+        answers[RUNS] = sheet.balances().runs();
+        answers[OPEN] = sheet.balances().open();
+        return answers;
     }
 
     /**

@@ -90,6 +90,16 @@ public final class Simulation {
         return simulate(SampleSink.to(listener, Channel.values().length));
     }
 
+    /**
+     * Simulates without sampling the course.
+     *
+     * @return what the run found, without its course
+     * @throws SimulationException if the equations could not be integrated
+     */
+    public RunSummary summary() {
+        return sampledEvery(duration).stream((time, values, regime) -> {});
+    }
+
     private RunSummary simulate(SampleSink sink) {
         return new Engine(system, planned(), sink, SegmentSolver.RELATIVE_TOLERANCE).run();
     }

@@ -152,8 +152,7 @@ record HeatUpCase(HotWaterSystem house, Duration duration) {
     Peak peak(Optional<ExpansionVessel> vessel, Balances.Count count) {
         HotWaterSystem fitted =
                 vessel.map(one -> house.toBuilder().vessel(one).build()).orElse(house);
-        RunSummary run =
-                count.add(Simulation.of(fitted, duration).sampledEvery(duration).stream((time, values, regime) -> {}));
+        RunSummary run = count.add(Simulation.of(fitted, duration).summary());
         run.hazard()
                 .filter(hazard -> hazard.kind() != Event.Kind.TEST_PRESSURE_REACHED)
                 .ifPresent(HeatUpCase::refuse);

@@ -139,14 +139,7 @@ public final class HouseDay implements Study.Model {
     }
 
     private RunSummary run(double[] values) {
-        return Simulation.of(made(values), duration).sampledEvery(duration).stream((time, sample, regime) -> {});
-    }
-
-    private HotWaterSystem made(double[] values) {
-        try {
-            return house.apply(values);
-        } catch (IllegalArgumentException refused) {
-            throw new Study.SampleFailedException(refused.getMessage(), refused);
-        }
+        HotWaterSystem made = Study.orFailed(() -> house.apply(values));
+        return Simulation.of(made, duration).summary();
     }
 }

@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
 
 /**
  * A study ready to start: the uncertain inputs, the model that turns them into outputs, and the number of samples.
@@ -318,6 +319,23 @@ public final class Study {
          * @throws SampleFailedException if these numbers have no answer at all; the study counts it and goes on
          */
         double[] answers(double[] values);
+    }
+
+    /**
+     * What a calculation gives for a sample. What it refuses with an {@link IllegalArgumentException} fails the sample alone,
+     * as a house does that cannot be.
+     *
+     * @param calculation the calculation
+     * @param <T> what it gives
+     * @return the same
+     * @throws SampleFailedException if it refuses, with its message
+     */
+    public static <T> T orFailed(Supplier<T> calculation) {
+        try {
+            return calculation.get();
+        } catch (IllegalArgumentException refused) {
+            throw new SampleFailedException(refused.getMessage(), refused);
+        }
     }
 
     /**

@@ -142,12 +142,7 @@ public final class VesselChoice {
     }
 
     private static double peak(VariedHouse varied, double[] values, Balances.Count count) {
-        try {
-            HotWaterSystem house = varied.house().apply(values);
-            return VesselSizing.worstPeak(house, count);
-        } catch (IllegalArgumentException refused) {
-            throw new Study.SampleFailedException(refused.getMessage(), refused);
-        }
+        return Study.orFailed(() -> VesselSizing.worstPeak(varied.house().apply(values), count));
     }
 
     /**

@@ -36,6 +36,7 @@ class PublicApiTest {
             // A public method of a type that is used elsewhere returns one.
             "charts.DailyFigures$Day",
             "diagnosis.Misfit",
+            "diagnosis.Misfit$Stray",
             "scenarios.readings.LogReader$LogFile",
             "study.VarianceShares",
             "system.Shell$CylinderBuilder",
