@@ -1,5 +1,6 @@
 package io.github.heatswell.charts;
 
+import static io.github.heatswell.units.PressureUnit.BAR;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -10,7 +11,11 @@ import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefFault;
+import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.ReliefValve.LiftCharacteristic;
+import io.github.heatswell.units.FlowUnit;
+import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.util.List;
@@ -142,6 +147,25 @@ class HeadlineTest {
         assertEquals(
                 verdict.text(UnitSystem.SI).replace("3.14 L", "3.14 L (0.83 gal)"),
                 verdict.text(QuantityFormat.unicode(UnitSystem.SI).inBoth()));
+    }
+
+    @Test
+    void twoBlockedValvesAreNotOne() {
+        HotWaterSystem.Builder house = Plants.bare();
+        for (String name : List.of("lid", "cellar")) {
+            house.addReliefValve(ReliefValve.builder()
+                    .name(name)
+                    .setPressure(Pressure.gauge(7, BAR))
+                    .fullLiftPressure(Pressure.gauge(7.7, BAR))
+                    .reseatPressure(Pressure.gauge(6.3, BAR))
+                    .fullFlow(20, FlowUnit.LITRE_PER_MINUTE)
+                    .liftCharacteristic(LiftCharacteristic.SNAP)
+                    .fault(ReliefFault.blocked())
+                    .build());
+        }
+        assertEquals(
+                "Pressure peaks at 5.4 bar; no relief valve can open",
+                headline(Handmade.run(house.build(), 60, 4.2, 5.4).result(), UnitSystem.SI));
     }
 
     @Test

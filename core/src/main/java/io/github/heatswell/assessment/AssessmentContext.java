@@ -17,7 +17,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.DoubleBinaryOperator;
 
-/** A house, with a run of it or without, and what several rules want to know of them. Pressures are gauge (Pa). */
+/** A house, with or without a run of it, and what several rules ask of them. Pressures are gauge (Pa). */
 final class AssessmentContext {
 
     /** The tolerance of a relief valve's setting, as a share of it. */
@@ -26,10 +26,10 @@ final class AssessmentContext {
     /** The highest set pressure (Pa, gauge) of valves by EN 1488 and EN 1491, as their scopes say. */
     private static final double MAX_EXPANSION_VALVE = 10e5;
 
-    /** With what the names of the patterns of US regulation begin. */
+    /** Prefix of the names of the draw patterns of US regulation. */
     private static final String US_DRAWS = "us-";
 
-    /** A charge below this (Pa, gauge) is none that a tyre gauge can show; own judgement. */
+    /** The least charge (Pa, gauge) that a tyre gauge can show; own judgement. */
     private static final double LEAST_AT_VESSEL = 0.1e5;
 
     final HotWaterSystem house;
@@ -82,7 +82,7 @@ final class AssessmentContext {
                 .orElseThrow();
     }
 
-    /** How much less pressure there is at a height above the drain cock. */
+    /** Pressure difference between the drain cock and a height above it. */
     double lift(double height) {
         return house.head(height);
     }
@@ -126,7 +126,7 @@ final class AssessmentContext {
     /** What happens at that pressure, with a place for it. */
     String givesWay() {
         return firstRelief()
-                .map(valve -> "'" + Statement.literal(valve.name()) + "' opens at {}")
+                .map(valve -> Rule.quoted(valve.name()) + " opens at {}")
                 .orElse("the tank's working pressure of {} is passed");
     }
 
@@ -156,10 +156,9 @@ final class AssessmentContext {
     }
 
     /**
-     * Whether what is known of the place leaves it open that a relief valve may discharge the expansion: it does so where the valve
-     * opens by pressure alone and at no more than 10 bar, as European safety valves on the cold feed do, and the hot-water use is not a
-     * US pattern. A
-     * temperature and pressure relief valve is nowhere meant for that.
+     * Whether local rules may let a relief valve discharge the expansion: one that opens by pressure alone and at no more than
+     * 10 bar, as European safety valves on the cold feed do, in a house whose hot-water use is not a US pattern. A temperature
+     * and pressure relief valve is nowhere meant for that.
      */
     boolean mayDischargeExpansion(ReliefValve valve) {
         return valve.setTemperature().isEmpty()
@@ -211,7 +210,7 @@ final class AssessmentContext {
         return house.vessel().filter(vessel -> vessel.condition() == ExpansionVessel.Condition.SOUND);
     }
 
-    /** The most heat the heater may take in at once (W). */
+    /** The highest input of the heater at one time (W). */
     double heatInput() {
         Heater heater = house.heater();
         double sum = 0;

@@ -6,7 +6,7 @@ import static io.github.heatswell.citation.Citation.Standing.SEEN;
 
 import io.github.heatswell.assessment.Finding.Authority;
 
-/** The authorities more than one rule refers to. */
+/** Sources cited by more than one rule. */
 final class Codes {
 
     /** 80 psi. */

@@ -15,8 +15,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * What of a description is not known: values that stand in the place of others, because none was given or only a range. A finding
- * that rests on one says so. If it only compares such values, it is a caution, unless it holds at both ends of every range.
+ * Unknown values of a description: assumed, given as a range, or not looked at. A finding that rests on one says so. If it only
+ * compares such values, it is a caution, unless it holds at both ends of every range.
  */
 public final class Doubts {
 

@@ -8,14 +8,14 @@ import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.Supply;
 import java.util.function.Consumer;
 
-/** Where the water goes that is too much once it is heated: to the mains, into a vessel, or nowhere. */
+/** Where the expansion goes: to the mains, into a vessel, or nowhere. */
 final class ExpansionRule implements Rule {
 
     static final String ASK =
             "Ask the local authority which kind of expansion control it accepts, and who may fit it: not"
                     + " every place asks for more than a relief valve that may drip.";
 
-    /** What holds where nothing says that the place asks for more than a safety valve. */
+    /** Advice for a place that may accept a dripping safety valve. */
     static final String MAY_DRIP =
             "Where local rules let the relief valve handle expansion, as in much of Europe, it is meant to drip"
                     + " while the water heats. To end that, before any work turn the heater off, let it cool and relieve the"

@@ -31,7 +31,7 @@ final class FaultRule implements Rule {
         switch (valve.condition()) {
             case BLOCKED ->
                 found.accept(Finding.draft("relief-valve-blocked", Severity.HAZARD)
-                        .says("'" + Statement.literal(valve.name()) + "' never opens: the tank has lost that guard.")
+                        .says(Rule.quoted(valve.name()) + " never opens: the tank has lost that guard.")
                         .advises(
                                 "Turn the heater off and leave it off until the valve has been replaced and its discharge pipe"
                                         + " found free. Never plug or cap a relief valve.")
@@ -40,8 +40,7 @@ final class FaultRule implements Rule {
             case STUCK_OPEN ->
                 found.accept(Finding.draft("relief-valve-stuck-open", Severity.FAULT)
                         .says(
-                                "'" + Statement.literal(valve.name())
-                                        + "' does not close: it is stuck at {} of its lift.",
+                                Rule.quoted(valve.name()) + " does not close: it is stuck at {} of its lift.",
                                 Measure.share(valve.fault().stuckLift()))
                         .advises((subject.overheats()
                                         ? "Turn the heater off. Leave the cold feed open until the water is cold: what comes"
@@ -53,8 +52,8 @@ final class FaultRule implements Rule {
                 found.accept(Finding.draft("relief-valve-seat-leaks", Severity.FAULT)
                         .rests(Input.SET_PRESSURE)
                         .says(
-                                "The seat of '" + Statement.literal(valve.name())
-                                        + "' leaks from {} on, long before the valve opens at {}.",
+                                "The seat of " + Rule.quoted(valve.name())
+                                        + " leaks from {} on, long before the valve opens at {}.",
                                 gauge(valve.fault().leaksFrom().orElseThrow(), subject.atmosphere),
                                 gauge(valve.setPressure(), subject.atmosphere))
                         .found(gauge(valve.fault().leaksFrom().orElseThrow(), subject.atmosphere))
@@ -62,7 +61,7 @@ final class FaultRule implements Rule {
                         .advisesWork(REPLACE)
                         .by(Codes.DESCRIPTION));
             default -> {
-                // a sound valve is none of this rule's business
+                // a sound valve has no fault
             }
         }
     }

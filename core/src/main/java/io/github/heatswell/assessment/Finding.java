@@ -10,7 +10,7 @@ import java.util.Set;
 import java.util.TreeSet;
 
 /**
- * One thing found.
+ * Something wrong or worth knowing, with what to do and the source.
  *
  * @param id what was found, in words that never change: {@code static-pressure-high}; a house with several valves may have
  *     the same finding for each
@@ -45,10 +45,10 @@ public record Finding(
     }
 
     /**
-     * On what a finding stands.
+     * Source of a finding, and what kind of source it is.
      *
      * @param basis what kind of authority it is
-     * @param source the publication with its section, or what was reckoned, and how far it was checked
+     * @param source the publication with its section, or what was computed, and how far it was checked
      */
     public record Authority(Basis basis, Citation source) {
 
@@ -58,7 +58,7 @@ public record Finding(
             CODE,
             /** What the trade does or advises. */
             PRACTICE,
-            /** Reckoned from the description or taken from the run. */
+            /** Computed from the description or taken from the run. */
             COMPUTATION
         }
 
@@ -66,7 +66,7 @@ public record Finding(
          * Checks that both parts are there.
          *
          * @param basis what kind of authority it is
-         * @param source the publication with its section, or what was reckoned, and how far it was checked
+         * @param source the publication with its section, or what was computed, and how far it was checked
          */
         public Authority {
             Objects.requireNonNull(basis, "basis");

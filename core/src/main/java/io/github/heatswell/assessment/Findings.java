@@ -9,9 +9,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 
-/**
- * Looks at a house or a run with every rule there is.
- */
+/** Findings of a house or a run, by every rule. */
 public final class Findings {
 
     /** The charge of the vessel, as something that may not be known. */

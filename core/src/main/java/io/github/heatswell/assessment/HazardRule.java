@@ -11,7 +11,7 @@ import io.github.heatswell.result.RunSummary;
 import java.util.Set;
 import java.util.function.Consumer;
 
-/** The hazard that ended a run, and the cut-out that kept one off. */
+/** The hazard that ended a run, and the cut-out that prevented one. */
 final class HazardRule implements Rule {
 
     private static final String STAY_AWAY =
@@ -64,8 +64,7 @@ final class HazardRule implements Rule {
                 draft(
                                 "relief-valve-chatters",
                                 event,
-                                "After {} '" + Statement.literal(event.device())
-                                        + "' opens and closes several times a second.",
+                                "After {} " + Rule.quoted(event.device()) + " opens and closes several times a second.",
                                 when)
                         .by(Codes.RUN);
             case ATMOSPHERE_REACHED ->

@@ -6,7 +6,7 @@ import io.github.heatswell.system.Leak;
 import io.github.heatswell.system.Supply;
 import java.util.function.Consumer;
 
-/** What takes up the expansion by accident, and will not for ever: a leaking check valve, trapped air, a dripping tap. */
+/** Accidental relief of the expansion that will not last: a leaking check valve, trapped air, a dripping tap. */
 final class HiddenExpansionRule implements Rule {
 
     private static final String WATCH =

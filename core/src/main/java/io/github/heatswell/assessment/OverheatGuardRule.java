@@ -114,10 +114,7 @@ final class OverheatGuardRule implements Rule {
         return Finding.draft("tp-relief-set-high", Severity.FAULT)
                 .compares(Input.SET_PRESSURE, Input.WORKING_PRESSURE)
                 .unless("relief-set-above-tank")
-                .says(
-                        "'" + Statement.literal(valve.name()) + "' is set to {}; {} is the most that suits this tank.",
-                        set,
-                        highest)
+                .says(Rule.quoted(valve.name()) + " is set to {}; {} is the most that suits this tank.", set, highest)
                 .found(set)
                 .limit(highest)
                 .advisesWork(
@@ -130,10 +127,7 @@ final class OverheatGuardRule implements Rule {
         Measure limit = temperature(MAX_TEMPERATURE);
         return Finding.draft("tp-relief-temperature-high", Severity.FAULT)
                 .compares(Input.SET_TEMPERATURE)
-                .says(
-                        "'" + Statement.literal(valve.name()) + "' opens only at {}, above the {} at which it should.",
-                        opensAt,
-                        limit)
+                .says(Rule.quoted(valve.name()) + " opens only at {}, above the {} at which it should.", opensAt, limit)
                 .found(opensAt)
                 .limit(limit)
                 .advisesWork("Have the valve replaced by one that opens before water can boil in the open.")
@@ -147,8 +141,7 @@ final class OverheatGuardRule implements Rule {
         return Finding.draft("tp-relief-rating-low", Severity.HAZARD)
                 .compares(Input.RATED_INPUT, Input.HEATER_INPUT)
                 .says(
-                        "'" + Statement.literal(valve.name())
-                                + "' is certified for heaters of up to {}, and this one takes in {}.",
+                        Rule.quoted(valve.name()) + " is certified for heaters of up to {}, and this one takes in {}.",
                         rated,
                         input)
                 .found(rated)

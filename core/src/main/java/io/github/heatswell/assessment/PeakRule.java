@@ -122,8 +122,8 @@ final class PeakRule implements Rule {
                         "static-pressure-high",
                         "working-pressure-exceeded")
                 .says(
-                        "The peak of {} leaves too little to '" + Statement.literal(valve.name())
-                                + "', which opens at {} and reseats only"
+                        "The peak of {} leaves too little to " + Rule.quoted(valve.name())
+                                + ", which opens at {} and reseats only"
                                 + " at {}: with the tolerance of its setting, {} should be the highest.",
                         gauge(peak),
                         gauge(subject.setPressure(valve)),

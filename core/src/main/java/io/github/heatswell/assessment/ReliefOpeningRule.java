@@ -33,8 +33,8 @@ final class ReliefOpeningRule implements Rule {
         return Finding.draft("relief-valve-opened-by-heat", Severity.HAZARD)
                 .rests(Input.SET_TEMPERATURE, Input.HEATER_INPUT)
                 .says(
-                        "'" + Statement.literal(valve.name())
-                                + "' opened because the water had reached {}, where it is the last guard.",
+                        Rule.quoted(valve.name())
+                                + " opened because the water had reached {}, where it is the last guard.",
                         limit)
                 .limit(limit)
                 .advises(HazardRule.emergency(subject) + " Never plug or cap the valve.")
@@ -51,7 +51,7 @@ final class ReliefOpeningRule implements Rule {
                 .rests(Input.HEAT_UP)
                 .unless("vessel-isolated", "vessel-waterlogged", "vessel-upstream-of-check", "bypass-opens-too-late")
                 .says(
-                        "'" + Statement.literal(valve.name()) + "', set to {}, opened " + often(times, openings)
+                        Rule.quoted(valve.name()) + ", set to {}, opened " + often(times, openings)
                                 + " because the heated water had nowhere else to go.",
                         set)
                 .found(gauge(subject.peak()))

@@ -38,8 +38,8 @@ final class ReliefSettingRule implements Rule {
         return Finding.draft("supply-opens-relief-valve", Severity.FAULT)
                 .compares(Input.STATIC, Input.SET_PRESSURE)
                 .says(
-                        "The supply stands at up to {} at '" + Statement.literal(valve.name())
-                                + "', which opens at {}: it runs without any" + " heating.",
+                        "The supply stands at up to {} at " + Rule.quoted(valve.name())
+                                + ", which opens at {}: it runs without any" + " heating.",
                         supply,
                         set)
                 .found(supply)
@@ -54,8 +54,8 @@ final class ReliefSettingRule implements Rule {
         return Finding.draft("relief-reseats-below-supply", Severity.FAULT)
                 .compares(Input.STATIC, Input.SET_PRESSURE, Input.RESEAT_PRESSURE)
                 .says(
-                        "Once open, '" + Statement.literal(valve.name())
-                                + "' reseats at {}, but the supply pressure there reaches {}: it then"
+                        "Once open, " + Rule.quoted(valve.name())
+                                + " reseats at {}, but the supply pressure there reaches {}: it then"
                                 + " keeps running on mains water.",
                         reseatPressure,
                         supply)
@@ -71,8 +71,8 @@ final class ReliefSettingRule implements Rule {
         return Finding.draft("supply-near-relief-set", Severity.CAUTION)
                 .compares(Input.STATIC, Input.SET_PRESSURE)
                 .says(
-                        "The supply stands at up to {} at '" + Statement.literal(valve.name())
-                                + "', which opens at {}: above {} too little is left for the water to expand into.",
+                        "The supply stands at up to {} at " + Rule.quoted(valve.name())
+                                + ", which opens at {}: above {} too little is left for the water to expand into.",
                         supply,
                         set,
                         limit)

@@ -4,9 +4,9 @@ import io.github.heatswell.system.ExpansionVessel;
 import java.util.Optional;
 
 /**
- * What brings a heat-up's peak below the limits it should keep: the precharge first, then the supply setting at which the vessel is large enough.
- * The setting is estimated as the vessel's size is, by {@link VesselSizeRule}, for water as hot as it is to be stored: advice must
- * hold once all of it is followed.
+ * Advice that brings the peak of a heat-up within its limits: the precharge first, then the supply setting at which the vessel is
+ * large enough. The setting is estimated as in {@link VesselSizeRule}, for water stored as hot as it should be: advice must hold
+ * once all of it is followed.
  */
 final class Remedy {
 

@@ -10,4 +10,9 @@ interface Rule {
 
     /** Looks at a case and hands over what is to be said of it. */
     void look(AssessmentContext subject, Consumer<Found> found);
+
+    /** A name within a pattern, in quotation marks; braces in it are no places. */
+    static String quoted(String name) {
+        return "'" + Statement.literal(name) + "'";
+    }
 }

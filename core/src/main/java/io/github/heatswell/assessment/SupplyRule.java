@@ -14,7 +14,7 @@ final class SupplyRule implements Rule {
     /** The highest static pressure in a building by the model codes (Pa). */
     static final double CODE_LIMIT = PressureUnit.PSI.toSi(80);
 
-    /** A supply below this (Pa, gauge) is rather a slip of the pen; own judgement. */
+    /** A supply below this (Pa, gauge) is probably a typing error; own judgement. */
     private static final double HARDLY_ANY = 0.3e5;
 
     private static final String ASK = "Ask the local authority which static pressure it allows.";

@@ -40,12 +40,12 @@ final class TankRatingRule implements Rule {
         Finding.Draft draft = Finding.draft("tank-rating-unread", far ? Severity.FAULT : Severity.CAUTION);
         draft = peak > subject.workingPressure() + SAME
                 ? draft.says(
-                        "The pressure reaches {}; what the tank is made for is not given, and {} are assumed.",
+                        "The pressure reaches {}; what the tank is made for is not given, and {} is assumed.",
                         gauge(peak),
                         assumed)
                 : draft.says(
-                        "'" + subject.firstRelief().map(ReliefValve::name).orElseThrow()
-                                + "' opens at {}; what the tank is made for is not given, and {} are assumed.",
+                        Rule.quoted(subject.firstRelief().map(ReliefValve::name).orElseThrow())
+                                + " opens at {}; what the tank is made for is not given, and {} is assumed.",
                         gauge(highest),
                         assumed);
         return draft.found(gauge(highest))

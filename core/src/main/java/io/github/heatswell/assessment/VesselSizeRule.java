@@ -130,9 +130,9 @@ final class VesselSizeRule implements Rule {
                 .compares(Input.CUSHIONED)
                 .compares(subject.limitInputs())
                 .says(
-                        "The {} vessel could not hold the pressure below the {} at which '"
-                                + Statement.literal(
-                                        subject.firstRelief().orElseThrow().name()) + "' opens.",
+                        "The {} vessel could not hold the pressure below the {} at which "
+                                + Rule.quoted(
+                                        subject.firstRelief().orElseThrow().name()) + " opens.",
                         volume(vessel.volume()),
                         gauge(subject.firstLimit()))
                 .found(gauge(subject.peak()))

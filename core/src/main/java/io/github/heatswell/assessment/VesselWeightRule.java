@@ -9,8 +9,8 @@ import io.github.heatswell.units.Unit;
 import java.util.function.Consumer;
 
 /**
- * What the vessel weighs once its diaphragm has failed and it is full of water, and how that bends its connection if it
- * lies on nothing else: weight times half the length.
+ * Weight of a vessel full of water, as after a failure of its diaphragm. Lying on its connection alone, it bends that by its
+ * weight times half its length.
  */
 final class VesselWeightRule implements Rule {
 

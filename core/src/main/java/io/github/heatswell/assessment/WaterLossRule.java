@@ -16,7 +16,7 @@ final class WaterLossRule implements Rule {
     private static final double DAY = 86_400;
     private static final double DAYS = 365;
 
-    /** Hotter water (K) is caught by nobody: it burns badly within seconds. */
+    /** Nobody is to catch water hotter than this (K): it burns badly within seconds. */
     private static final double TOO_HOT = TemperatureUnit.CELSIUS.toSi(60);
     /** Rounding of temperatures (K). */
     private static final double EQUAL = 1e-3;

@@ -10,7 +10,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Consumer;
 
-/** Water that is stored too cool, which legionella like, and water that comes to the taps too hot, which scalds. */
+/** Water stored too cool to kill legionella, and water hot enough at the taps to scald. */
 final class WaterTemperatureRule implements Rule {
 
     /** Beside these the heater is to be off, and nobody is told to set it hotter. */

@@ -166,7 +166,7 @@ final class Facts {
     private static String fault(ExpansionVessel vessel) {
         return switch (vessel.condition()) {
             case SOUND -> "";
-            case ISOLATED -> " but cut off";
+            case ISOLATED -> " but behind a closed isolating valve";
             case WATERLOGGED -> " but full of water";
             case UPSTREAM_OF_CHECK -> " but on the mains side of the check valve";
         };

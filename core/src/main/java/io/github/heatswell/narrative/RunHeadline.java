@@ -162,7 +162,9 @@ final class RunHeadline {
                 .orElseGet(() -> peak.then(
                         summary.system().reliefValves().isEmpty()
                                 ? "; there is no relief valve"
-                                : "; the relief valve is blocked"));
+                                : summary.system().reliefValves().size() == 1
+                                        ? "; the relief valve is blocked"
+                                        : "; no relief valve can open"));
     }
 
     /** The peak against what the tank's maker allows. */

@@ -37,7 +37,7 @@ final class VesselVerdict {
         AGAINST.put("precharge-below-static", "its precharge is too low");
         AGAINST.put("precharge-above-static", "its precharge is too high");
         AGAINST.put("vessel-too-small", "it is too small");
-        AGAINST.put("vessel-bottomed-out", "it fills up to the end");
+        AGAINST.put("vessel-bottomed-out", "it fills completely");
         AGAINST.put("vessel-rating-exceeded", "the pressure goes above what it is made for");
         AGAINST.put("working-pressure-exceeded", "the pressure goes above the tank's working pressure");
         AGAINST.put("peak-above-code-limit", "the pressure goes above what US model codes allow");
@@ -68,7 +68,7 @@ final class VesselVerdict {
         boolean hazard = found.stream().anyMatch(finding -> finding.severity() == Severity.HAZARD);
         return hazard || sound(house).isEmpty()
                 ? Optional.of("That cannot be said before the hazard above is dealt with.")
-                : Optional.of("Yes: in this run it keeps the pressure within every limit looked at.");
+                : Optional.of("Yes: in this run it keeps the pressure within every limit checked.");
     }
 
     /** The answer of a sizing, also unasked: whether the vessel that is there will do; empty for one that does not work. */

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.assessment.Finding.Severity;
 import io.github.heatswell.system.Heater;
+import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -142,6 +143,20 @@ class FindingsTest {
         assertEquals(sorted, all);
         assertEquals(all, found.get(), "the same case gives the same list");
         assertThrows(UnsupportedOperationException.class, all::clear);
+    }
+
+    /** A valve may have any name, braces too. */
+    @Test
+    void aNameIsNoPattern() {
+        HotWaterSystem unread = Sound.unguarded()
+                .tank(Sound.unread(10))
+                .addReliefValve(Sound.guard(10.34, 8.3).name("{}").build())
+                .build();
+        Finding found = Findings.of(unread).stream()
+                .filter(finding -> finding.id().equals("tank-rating-unread"))
+                .findFirst()
+                .orElseThrow();
+        assertTrue(found.sentence().text(UnitSystem.SI).startsWith("'{}' opens at 10.3"), found::toString);
     }
 
     /** Nobody is told to have a mixing valve fitted who has one. */

@@ -376,7 +376,7 @@ class LimitsTest {
         for (List<Finding> found : List.of(Findings.of(house), Findings.of(run(house, 10.34, 60)))) {
             Finding unread = only(found, "tank-rating-unread");
             assertEquals(Severity.CAUTION, unread.severity());
-            assertTrue(unread.sentence().text(UnitSystem.SI).endsWith("not given, and 10 bar are assumed."));
+            assertTrue(unread.sentence().text(UnitSystem.SI).endsWith("not given, and 10 bar is assumed."));
             assertTrue(unread.advice().text(UnitSystem.SI).startsWith("Read the working pressure on the tank's plate"));
             assertTrue(unread.authority().source().text().contains("assumed"));
             assertTrue(found.stream().noneMatch(finding -> finding.severity() == Severity.HAZARD));
